@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using HintBook.Text;
+
+namespace HintBook.Books;
+
+/// <summary>Everything an author writes about one box, read and in the author's order. Immutable, and without any input or output.</summary>
+public sealed record Book
+{
+    /// <summary><c>book.yaml</c> itself, for findings that concern the book as a whole.</summary>
+    public required SourceFile File { get; init; }
+
+    /// <summary>What the box is called.</summary>
+    public required Located<string> Title { get; init; }
+
+    /// <summary>The name from which addresses are derived (<c>id:</c>); without it the address, and without that the title, serves.</summary>
+    public Located<string>? Id { get; init; }
+
+    /// <summary>Who made the box and how an owner reaches them.</summary>
+    public Maker? Maker { get; init; }
+
+    /// <summary>The language of the text as a BCP 47 tag, such as <c>en</c>.</summary>
+    public required Located<string> Language { get; init; }
+
+    /// <summary>Where the site will live, always ending in a slash; the QR cards carry it. Null while the author has none.</summary>
+    public Located<string>? Address { get; init; }
+
+    /// <summary>Earlier addresses that still lead to the site, so that cards printed with them keep working.</summary>
+    public ImmutableArray<Located<string>> MovedFrom { get; init; } = [];
+
+    /// <summary>The theme's folder name.</summary>
+    public required Located<string> Theme { get; init; }
+
+    /// <summary>What holds when the box is solved.</summary>
+    public required ImmutableArray<Condition> Goal { get; init; }
+
+    /// <summary>How long a solver tries a lock's settings one by one before giving up.</summary>
+    public required TimeSpan Patience { get; init; }
+
+    /// <summary>Which cards are printed.</summary>
+    public required CardChoice Cards { get; init; }
+
+    /// <summary>Cautions that hold for the whole box.</summary>
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
+
+    /// <summary>A picture of the closed box, for the front page.</summary>
+    public ImmutableArray<Photo> Photos { get; init; } = [];
+
+    /// <summary>A few words of welcome for the front page, in Markdown.</summary>
+    public Prose? Welcome { get; init; }
+
+    /// <summary>The physical object.</summary>
+    public required Box Box { get; init; }
+
+    /// <summary>The stages in the author's order.</summary>
+    public required ImmutableArray<Stage> Stages { get; init; }
+
+    /// <summary>What addresses are derived from: see <see cref="Id"/>.</summary>
+    public string Identity => Id?.Value ?? Address?.Value ?? Title.Value;
+}
+
+/// <summary>The person or workshop that made the box.</summary>
+/// <param name="Name">As printed on cards.</param>
+/// <param name="Help">A <c>mailto:</c> or <c>https:</c> address for owners who are still stuck.</param>
+public sealed record Maker(Located<string> Name, Located<string>? Help);
+
+/// <summary>Which QR cards are printed.</summary>
+public enum CardChoice
+{
+    /// <summary>One card for the box and one for each stage.</summary>
+    Both,
+
+    /// <summary>One card for the box.</summary>
+    Box,
+
+    /// <summary>One card for each stage.</summary>
+    Stages,
+}

@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using HintBook.Text;
+
+namespace HintBook.Books;
+
+/// <summary>The physical object: what it is made of and what can be done with it.</summary>
+public sealed record Box
+{
+    /// <summary>Lids, bolts, dials, the whole box's tilt: in the order of the file.</summary>
+    public ImmutableArray<Part> Parts { get; init; } = [];
+
+    /// <summary>Parts that can be held.</summary>
+    public ImmutableArray<Thing> Things { get; init; } = [];
+
+    /// <summary>What a solver can come to know, codes aside.</summary>
+    public ImmutableArray<Fact> Facts { get; init; } = [];
+
+    /// <summary>Facts that open a lock.</summary>
+    public ImmutableArray<Code> Codes { get; init; } = [];
+
+    /// <summary>Handling that needs no hint.</summary>
+    public ImmutableArray<Move> Moves { get; init; } = [];
+
+    /// <summary>What the box does by itself.</summary>
+    public ImmutableArray<Reaction> Reactions { get; init; } = [];
+
+    /// <summary>Every declared name with its positions, the first being how the box leaves the maker.</summary>
+    public IEnumerable<Named> Names => [.. Parts, .. Things, .. Facts, .. Codes];
+}
+
+/// <summary>Something of the box that has a name, positions and perhaps a secret.</summary>
+public abstract record Named
+{
+    /// <summary>The id used in <c>needs</c> and <c>does</c>.</summary>
+    public required Located<string> Id { get; init; }
+
+    /// <summary>What people call it; without <c>name:</c> the id with its hyphens as spaces.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Other names that a reader would recognise.</summary>
+    public ImmutableArray<Located<string>> Also { get; init; } = [];
+
+    /// <summary>Whether it is no secret: it shows on the closed box.</summary>
+    public bool Seen { get; init; }
+
+    /// <summary>Every position it can have, the first being how the box leaves the maker.</summary>
+    public abstract ImmutableArray<string> Positions { get; }
+
+    /// <summary>The position that a bare name in <c>needs</c> asks for, or null where a bare name says too little.</summary>
+    public abstract string? Attained { get; }
+}
+
+/// <summary>Anything of the box with a position.</summary>
+public sealed record Part : Named
+{
+    /// <summary>The positions as written; the first is how the box leaves the maker.</summary>
+    public required ImmutableArray<Located<string>> Written { get; init; }
+
+    /// <summary>Whether it may go to any of its positions whenever its <see cref="Needs"/> hold.</summary>
+    public bool Free { get; init; }
+
+    /// <summary>What must hold before a free part moves.</summary>
+    public ImmutableArray<Condition> Needs { get; init; } = [];
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> Positions => [.. Written.Select(position => position.Value)];
+
+    /// <inheritdoc/>
+    public override string? Attained => null;
+}
+
+/// <summary>A part that can be held: <c>hidden</c>, <c>in-hand</c>, <c>used-up</c>, or in one of the places it fits.</summary>
+public sealed record Thing : Named
+{
+    /// <summary>The position of a thing that nobody has found yet.</summary>
+    public const string Hidden = "hidden";
+
+    /// <summary>The position of a thing that the solver holds.</summary>
+    public const string InHand = "in-hand";
+
+    /// <summary>The position of a thing that is gone for good.</summary>
+    public const string UsedUp = "used-up";
+
+    /// <summary>The places it fits.</summary>
+    public ImmutableArray<Located<string>> Fits { get; init; } = [];
+
+    /// <summary>Where it is at the start: <see cref="Hidden"/>, <see cref="InHand"/> or one of <see cref="Fits"/>.</summary>
+    public string Starts { get; init; } = Hidden;
+
+    /// <summary>Where the maker put it, in words, for the reset sheet.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Whether it leads nowhere, on purpose.</summary>
+    public bool RedHerring { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> Positions =>
+        [Starts, .. new[] { Hidden, InHand, UsedUp }.Concat(Fits.Select(f => f.Value)).Where(p => p != Starts)];
+
+    /// <inheritdoc/>
+    public override string? Attained => InHand;
+}
+
+/// <summary>What a solver knows or doesn't know yet.</summary>
+public sealed record Fact : Named
+{
+    /// <summary>The position of a fact that the solver hasn't learned.</summary>
+    public const string Unknown = "unknown";
+
+    /// <summary>The position of a fact that the solver has learned.</summary>
+    public const string Known = "known";
+
+    /// <summary>Whether it leads nowhere, on purpose.</summary>
+    public bool RedHerring { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> Positions => [Unknown, Known];
+
+    /// <inheritdoc/>
+    public override string? Attained => Known;
+}
+
+/// <summary>A fact that is set on a lock.</summary>
+public sealed record Code : Named
+{
+    /// <summary>What opens the lock, in the lock's own symbols.</summary>
+    public required Located<string> Answer { get; init; }
+
+    /// <summary>The lock it is set on, if it is set on one.</summary>
+    public Lock? Lock { get; init; }
+
+    /// <summary>The clue's text as the solver meets it.</summary>
+    public Located<string>? Clue { get; init; }
+
+    /// <summary>The ways of reading that turn the clue into the answer, in order.</summary>
+    public ImmutableArray<Located<string>> Reads { get; init; } = [];
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> Positions => [Fact.Unknown, Fact.Known];
+
+    /// <inheritdoc/>
+    public override string? Attained => Fact.Known;
+}
+
+/// <summary>A lock with settings that a solver could try one by one.</summary>
+/// <param name="Wheels">How many symbols are set, 1 to 32.</param>
+/// <param name="Symbols">What each wheel can show, such as <c>0-9</c> or <c>A-Z</c>, written out.</param>
+/// <param name="SecondsATry">How long one setting takes to try, in seconds.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record Lock(int Wheels, string Symbols, double SecondsATry, Span At);

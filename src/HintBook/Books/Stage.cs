@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using HintBook.Text;
+
+namespace HintBook.Books;
+
+/// <summary>What the reader gets help with: one or more moves, with its hints.</summary>
+public sealed record Stage
+{
+    /// <summary>The file it is written in.</summary>
+    public required SourceFile File { get; init; }
+
+    /// <summary>The file name without its number and ending; addresses and <c>after</c> go by it.</summary>
+    public required Located<string> Id { get; init; }
+
+    /// <summary>Ids it had before, so that addresses printed under them keep working.</summary>
+    public ImmutableArray<Located<string>> Was { get; init; } = [];
+
+    /// <summary>What the author calls it.</summary>
+    public required Located<string> Title { get; init; }
+
+    /// <summary>How a reader can tell, by looking at the box, that the stage has been reached.</summary>
+    public required Located<string> Sign { get; init; }
+
+    /// <summary>What the solver does, at least one; a stage without <c>moves:</c> has one of its own name.</summary>
+    public required ImmutableArray<Move> Moves { get; init; }
+
+    /// <summary>Stages that must come first although no mechanism says so.</summary>
+    public ImmutableArray<Located<string>> After { get; init; } = [];
+
+    /// <summary>Whether the box opens without it.</summary>
+    public bool Optional { get; init; }
+
+    /// <summary>Whether it leads nowhere, on purpose.</summary>
+    public bool RedHerring { get; init; }
+
+    /// <summary>Dangers met in this stage.</summary>
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
+
+    /// <summary>Photos with the places where they stand.</summary>
+    public ImmutableArray<Photo> Photos { get; init; } = [];
+
+    /// <summary>The part of the film that shows it.</summary>
+    public Clip? Clip { get; init; }
+
+    /// <summary>How long a solver usually takes, in minutes.</summary>
+    public int? Minutes { get; init; }
+
+    /// <summary>A push in the right direction.</summary>
+    public required Prose Nudge { get; init; }
+
+    /// <summary>What to look at and why.</summary>
+    public required Prose Clue { get; init; }
+
+    /// <summary>Everything.</summary>
+    public required Prose Answer { get; init; }
+
+    /// <summary>How to put the stage back, beyond what <c>undo</c> says.</summary>
+    public Prose? Reset { get; init; }
+}
+
+/// <summary>A piece of the author's Markdown.</summary>
+/// <param name="Markdown">The text.</param>
+/// <param name="At">Where it stands; offsets into it are offsets into the text only where the file is Markdown itself.</param>
+public sealed record Prose(string Markdown, Span At);
+
+/// <summary>The places of a page where a photo can stand.</summary>
+public enum Place
+{
+    /// <summary>On the front page, for everybody.</summary>
+    Front,
+
+    /// <summary>Beside a stage's sign.</summary>
+    Sign,
+
+    /// <summary>In the nudge.</summary>
+    Nudge,
+
+    /// <summary>In the clue.</summary>
+    Clue,
+
+    /// <summary>In the answer.</summary>
+    Answer,
+
+    /// <summary>On the reset page.</summary>
+    Reset,
+}
+
+/// <summary>A picture that the author took.</summary>
+public sealed record Photo
+{
+    /// <summary>The file, relative to the book's <c>photos</c> folder.</summary>
+    public required Located<string> File { get; init; }
+
+    /// <summary>Where it stands.</summary>
+    public required Place Place { get; init; }
+
+    /// <summary>What the picture shows, for those who don't see it; null where the author left it out.</summary>
+    public Located<string>? Alt { get; init; }
+
+    /// <summary>Numbered places on the picture.</summary>
+    public ImmutableArray<Mark> Marks { get; init; } = [];
+
+    /// <summary>Secrets that the picture shows.</summary>
+    public ImmutableArray<Located<string>> Shows { get; init; } = [];
+}
+
+/// <summary>A numbered place on a photo.</summary>
+/// <param name="X">From the left edge, in per cent of the width, 0 to 100.</param>
+/// <param name="Y">From the top edge, in per cent of the height, 0 to 100.</param>
+/// <param name="Says">What is there.</param>
+public sealed record Mark(double X, double Y, Located<string> Says);
+
+/// <summary>A part of the film.</summary>
+/// <param name="File">The film, relative to the book's <c>clips</c> folder.</param>
+/// <param name="From">Where the part starts.</param>
+/// <param name="To">Where it ends; null for the film's end.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record Clip(Located<string> File, TimeSpan From, TimeSpan? To, Span At);

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Mechanism;
+
+/// <summary>What is known of a box's graph: all that the rooms which write need, however it was found out.</summary>
+public sealed record Survey
+{
+    /// <summary>Whether the goal can be reached.</summary>
+    public required bool Opens { get; init; }
+
+    /// <summary>What is known of each stage, by its id.</summary>
+    public required ImmutableDictionary<string, StageOutlook> Stages { get; init; }
+
+    /// <summary>The stages that are open before anything has been done, in the author's order.</summary>
+    public required ImmutableArray<string> First { get; init; }
+}
+
+/// <summary>How one stage stands among the others.</summary>
+public sealed record StageOutlook
+{
+    /// <summary>Whether any way leads to it.</summary>
+    public required bool Reachable { get; init; }
+
+    /// <summary>
+    /// When it opens: of every group at least one stage has been done. No groups: it is open from the start. Only the
+    /// nearest stages are named; what comes before them is implied.
+    /// </summary>
+    public required ImmutableArray<ImmutableArray<string>> OpensAfter { get; init; }
+
+    /// <summary>The stages that have been done on every way to this one, in the author's order.</summary>
+    public required ImmutableArray<string> CertainBefore { get; init; }
+
+    /// <summary>How many stages, one after the other, must be done before it at the least; 0 for those open from the start.</summary>
+    public required int Layer { get; init; }
+}
