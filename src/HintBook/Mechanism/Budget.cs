@@ -1,0 +1,56 @@
+using System.Runtime.CompilerServices;
+
+namespace HintBook.Mechanism;
+
+/// <summary>Watches the limits of one run and tells how far it has come.</summary>
+/// <param name="limits">What may be used.</param>
+/// <param name="time">Where the time comes from.</param>
+/// <param name="progress">Told a few times a second, after the first second.</param>
+/// <param name="stop">Ends everything as soon as it is asked for.</param>
+internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop)
+{
+    private readonly long start = time.GetTimestamp();
+    private double told = 1;
+
+    /// <summary>Why the run had to stop, or null while it may go on.</summary>
+    public string? Why { get; private set; }
+
+    /// <summary>The limits.</summary>
+    public SolveLimits Limits => limits;
+
+    /// <summary>States stored in all explorations together.</summary>
+    public long Stored { get; set; }
+
+    /// <summary>Seconds since the start.</summary>
+    public double Seconds => time.GetElapsedTime(start).TotalSeconds;
+
+    /// <summary>Whether an exploration must stop; to be asked every few thousand states.</summary>
+    /// <param name="states">States it has stored.</param>
+    /// <param name="frontier">States of the layer being explored.</param>
+    /// <param name="bytes">Bytes it holds.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public bool Spent(long states, long frontier, long bytes)
+    {
+        if (Why is not null)
+            return true;
+        var seconds = Seconds;
+        if (progress is not null && seconds > told)
+        {
+            told = seconds + 0.25;
+            progress.Report(new SolveProgress(Stored + states, frontier, seconds));
+        }
+
+        Why = stop.IsCancellationRequested ? "it was stopped"
+            : bytes > limits.Memory ? $"{limits.Memory >> 20} MiB were not enough for the states"
+            : seconds > limits.Time.TotalSeconds ? $"{limits.Time.TotalSeconds:0.##} seconds were not enough"
+            : null;
+        return Why is not null;
+    }
+
+    /// <summary>Lets a smaller exploration be tried after one that was too large, unless time is up.</summary>
+    public void Forgive()
+    {
+        if (!stop.IsCancellationRequested && Seconds <= limits.Time.TotalSeconds)
+            Why = null;
+    }
+}

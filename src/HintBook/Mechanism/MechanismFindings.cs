@@ -1,0 +1,56 @@
+using HintBook.Text;
+
+namespace HintBook.Mechanism;
+
+/// <summary>What the exact mechanism tells an author.</summary>
+internal static class MechanismFindings
+{
+    /// <summary>The box cannot be explored as written.</summary>
+    public static readonly FindingCode CannotExplore = new("HB2101", Severity.Warning, "the mechanism is too large to look into");
+
+    /// <summary>A limit ended the proof.</summary>
+    public static readonly FindingCode NotProved = new("HB2102", Severity.Warning, "not proved that the box opens");
+
+    /// <summary>No way leads to the goal.</summary>
+    public static readonly FindingCode NeverOpens = new("HB2110", Severity.Error, "the box can't be opened");
+
+    /// <summary>The goal holds before anything is done.</summary>
+    public static readonly FindingCode SolvedAtStart = new("HB2111", Severity.Error, "the goal is true at the start");
+
+    /// <summary>No way leads to a stage.</summary>
+    public static readonly FindingCode StageNeverReached = new("HB2112", Severity.Warning, "a stage that can't be reached");
+
+    /// <summary>No way leads to where a move is possible.</summary>
+    public static readonly FindingCode MoveNeverPossible = new("HB2113", Severity.Warning, "a move that can never be made");
+
+    /// <summary>Reactions go round for ever.</summary>
+    public static readonly FindingCode ReactionsLoop = new("HB2120", Severity.Error, "reactions that never settle");
+
+    /// <summary>Reactions leave the box in different states by their order.</summary>
+    public static readonly FindingCode ReactionsDisagree = new("HB2121", Severity.Error, "reactions that disagree");
+
+    /// <summary>The goal can't be reached any more.</summary>
+    public static readonly FindingCode DeadEnd = new("HB2131", Severity.Error, "a dead end");
+
+    /// <summary>The goal can't be reached any more, but the move that closed the door has an undo.</summary>
+    public static readonly FindingCode DeadEndWithUndo = new("HB2132", Severity.Warning, "a dead end that undo gets out of");
+
+    /// <summary>The goal without a stage.</summary>
+    public static readonly FindingCode Shortcut = new("HB2140", Severity.Warning, "a shortcut");
+
+    /// <summary>A lock whose settings can all be tried.</summary>
+    public static readonly FindingCode OpensByTrying = new("HB2150", Severity.Warning, "a lock that opens by trying");
+
+    /// <summary>The shipped state can't be reached again.</summary>
+    public static readonly FindingCode NoReset = new("HB2301", Severity.Warning, "the box can't be reset");
+
+    /// <summary>Something must be replaced.</summary>
+    public static readonly FindingCode MustReplace = new("HB2302", Severity.Note, "something to replace at every reset");
+
+    /// <summary>A limit ended the search for a reset plan.</summary>
+    public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Note, "not proved that the box can be reset");
+
+    /// <summary>Makes a finding of one of these kinds.</summary>
+    public static Finding Of(FindingCode code, Span at, string message, string? help = null) =>
+        new() { Code = code, At = at, Message = message, Help = help };
+}

@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+
+namespace HintBook.Mechanism.Model;
+
+/// <summary>Makes the machine of a book.</summary>
+internal static class Compiler
+{
+    /// <summary>The machine of a book.</summary>
+    /// <param name="book">The book; names that nothing declares are conditions that never hold and changes that do nothing.</param>
+    /// <param name="marks">Which stages get a mark when a move of theirs has been made, beside those that an <c>after</c> asks for.</param>
+    public static Machine Compile(Book book, Func<Stage, bool>? marks = null)
+    {
+        var variables = Declared(book).ToList();
+        if (variables.Find(v => v.Positions.Length > Machine.MostPositions) is { } wide)
+            return Empty(book, $"{wide.Id} has {wide.Positions.Length} positions, and {Machine.MostPositions} are the most");
+
+        var numbers = variables.Select((v, i) => (v.Id, i)).DistinctBy(pair => pair.Id).ToDictionary(pair => pair.Id, pair => pair.i);
+        var clauses = new Clauses(numbers, variables);
+        var done = Marks(book, variables, marks);
+        var acts = new List<Act>();
+        var stageActs = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
+        foreach (var (stage, s) in book.Stages.Select((stage, s) => (stage, s)))
+        {
+            var after = After(book, stage, done);
+            var own = ImmutableArray.CreateBuilder<int>();
+            foreach (var (move, m) in stage.Moves.Select((move, m) => (move, m)))
+            {
+                own.Add(acts.Count);
+                var step = new Step { Kind = StepKind.StageMove, Says = move.Name.Value, Stage = stage.Id.Value, Move = m };
+                Add(move, step, after, s, done.TryGetValue((s, m), out var mark) ? [new Effect(mark, 1)] : []);
+            }
+
+            stageActs.Add(own.ToImmutable());
+        }
+
+        foreach (var (move, m) in book.Box.Moves.Select((move, m) => (move, m)))
+            Add(move, new Step { Kind = StepKind.BookMove, Says = move.Name.Value, Move = m }, Clauses.Always, -1, []);
+        foreach (var part in book.Box.Parts.Where(part => part.Free))
+            acts.AddRange(FreeMoves(part, numbers[part.Id.Value], variables, clauses.Of(part.Needs)));
+
+        var rules = book.Box.Reactions
+            .Select((reaction, number) => new Rule(number, clauses.Of(reaction.When), Effects(reaction.Changes, numbers, variables)))
+            .ToImmutableArray();
+        var goal = clauses.Of(book.Goal);
+        return clauses.TooMany
+            ? Empty(book, $"a list of needs multiplies out to more than {Clauses.Most} alternatives")
+            : new Machine
+            {
+                Book = book,
+                Variables = [.. variables],
+                Start = [.. new int[variables.Count]],
+                Acts = [.. acts],
+                Rules = rules,
+                Goal = goal,
+                StageActs = stageActs.ToImmutable(),
+            };
+
+        void Add(Move move, Step step, ImmutableArray<Clause> after, int stage, IEnumerable<Effect> marked)
+        {
+            var effects = Effects(move.Changes, numbers, variables);
+            var when = clauses.Both(clauses.Both(clauses.Of(move.Needs), after), UsedUpIsThere(effects, variables));
+            acts.Add(new Act(step, when, [.. effects, .. marked], stage));
+            if (move.Reversible)
+                acts.AddRange(WaysBack.Of(step, when, effects, variables));
+        }
+    }
+
+    /// <summary>What a list of changes does: one effect a variable, the last one written.</summary>
+    internal static ImmutableArray<Effect> Effects(
+        ImmutableArray<Change> changes, IReadOnlyDictionary<string, int> numbers, IReadOnlyList<Variable> variables)
+    {
+        var effects = new SortedDictionary<int, int>();
+        foreach (var change in changes)
+        {
+            if (numbers.TryGetValue(change.Name.Value, out var number) &&
+                variables[number].Positions.IndexOf(change.Position.Value) is >= 0 and var position)
+                effects[number] = position;
+        }
+
+        return [.. effects.Select(pair => new Effect(pair.Key, pair.Value))];
+    }
+
+    private static IEnumerable<Variable> Declared(Book book) =>
+        book.Box.Names.Select(named => new Variable(
+            named.Id.Value, named.Positions, named, named is Thing ? named.Positions.IndexOf(Thing.UsedUp) : -1));
+
+    private static Dictionary<(int Stage, int Move), int> Marks(Book book, List<Variable> variables, Func<Stage, bool>? marks)
+    {
+        var asked = book.Stages.SelectMany(stage => stage.After).Select(id => id.Value).ToHashSet();
+        var done = new Dictionary<(int, int), int>();
+        for (var s = 0; s < book.Stages.Length; s++)
+        {
+            var stage = book.Stages[s];
+            if (!asked.Contains(stage.Id.Value) && marks?.Invoke(stage) != true)
+                continue;
+            for (var m = 0; m < stage.Moves.Length; m++)
+            {
+                done[(s, m)] = variables.Count;
+                variables.Add(new Variable($"{stage.Id.Value}/{m}", ["not made", "made"], null, -1));
+            }
+        }
+
+        return done;
+    }
+
+    private static ImmutableArray<Clause> After(Book book, Stage stage, Dictionary<(int Stage, int Move), int> done)
+    {
+        var literals = new SortedDictionary<int, Literal>();
+        foreach (var id in stage.After)
+        {
+            var found = false;
+            for (var s = 0; s < book.Stages.Length; s++)
+            {
+                if (book.Stages[s].Id.Value != id.Value)
+                    continue;
+                found = true;
+                for (var m = 0; m < book.Stages[s].Moves.Length; m++)
+                    literals[done[(s, m)]] = new Literal(done[(s, m)], 2);
+            }
+
+            if (!found)
+                return [];
+        }
+
+        return [new Clause([.. literals.Values])];
+    }
+
+    // What is used up must be there: neither hidden still nor used up already.
+    private static ImmutableArray<Clause> UsedUpIsThere(ImmutableArray<Effect> effects, List<Variable> variables)
+    {
+        var literals =
+            from effect in effects
+            let variable = variables[effect.Variable]
+            where effect.Position == variable.Gone
+            let all = variable.All
+            select new Literal(effect.Variable, all & ~(1UL << variable.Gone) & ~(1UL << variable.Positions.IndexOf(Thing.Hidden)));
+        return [new Clause([.. literals])];
+    }
+
+    private static IEnumerable<Act> FreeMoves(Part part, int number, List<Variable> variables, ImmutableArray<Clause> needs) =>
+        variables[number].Positions.Select((position, p) => new Act(
+            new Step
+            {
+                Kind = StepKind.FreeMove,
+                Says = $"{part.Name}: {position}",
+                Leaves = [new Placed(part.Id.Value, position)],
+            },
+            needs,
+            [new Effect(number, p)],
+            -1));
+
+    private static Machine Empty(Book book, string why) => new()
+    {
+        Book = book,
+        Variables = [],
+        Start = [],
+        Acts = [],
+        Rules = [],
+        Goal = [],
+        StageActs = [.. book.Stages.Select(_ => ImmutableArray<int>.Empty)],
+        Refused = why,
+    };
+}

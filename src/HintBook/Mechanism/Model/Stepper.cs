@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Mechanism.Model;
+
+/// <summary>Carries out acts on plain positions, one array a state: for the explorers that store few states.</summary>
+internal sealed class Stepper(Machine machine)
+{
+    private const int MostReactions = 1 << 16;
+
+    /// <summary>Whether one of some clauses holds.</summary>
+    public static bool Holds(ImmutableArray<Clause> clauses, int[] state)
+    {
+        foreach (var clause in clauses)
+        {
+            var all = true;
+            foreach (var literal in clause.Literals)
+            {
+                if (literal.Takes(state[literal.Variable]))
+                    continue;
+                all = false;
+                break;
+            }
+
+            if (all)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The box as shipped, at rest; null if it never rests.</summary>
+    public int[]? Start() => Settle([.. machine.Start]);
+
+    /// <summary>What an act that is possible makes of a state; null if the box never rests after it.</summary>
+    public int[]? After(int act, int[] state)
+    {
+        var next = (int[])state.Clone();
+        Put(machine.Acts[act].Effects, next, machine.Acts[act].Restores);
+        return Settle(next);
+    }
+
+    private int[]? Settle(int[] state)
+    {
+        for (var turns = 0; turns < MostReactions; turns++)
+        {
+            var still = true;
+            foreach (var rule in machine.Rules)
+            {
+                if (!Holds(rule.When, state) || !Put(rule.Effects, state, restores: false))
+                    continue;
+                still = false;
+                break;
+            }
+
+            if (still)
+                return state;
+        }
+
+        return null;
+    }
+
+    private bool Put(ImmutableArray<Effect> effects, int[] state, bool restores)
+    {
+        var changed = false;
+        foreach (var effect in effects)
+        {
+            if (state[effect.Variable] == effect.Position || (!restores && state[effect.Variable] == machine.Variables[effect.Variable].Gone))
+                continue;
+            state[effect.Variable] = effect.Position;
+            changed = true;
+        }
+
+        return changed;
+    }
+}

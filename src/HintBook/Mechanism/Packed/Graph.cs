@@ -1,0 +1,92 @@
+using HintBook.Mechanism.Model;
+
+namespace HintBook.Mechanism.Packed;
+
+/// <summary>
+/// All states that can be reached and all acts between them, states numbered in the order of their distance from the start. An act that
+/// changes nothing is kept only if it is a stage's move, since there it still says that the stage is open.
+/// </summary>
+internal sealed class Graph
+{
+    /// <summary>What was explored.</summary>
+    public required Machine Machine { get; init; }
+
+    /// <summary>How many states there are.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Where each state's acts begin in <see cref="To"/> and <see cref="By"/>; one entry more than there are states expanded.</summary>
+    public required Chunks<int> From { get; init; }
+
+    /// <summary>Where an act leads.</summary>
+    public required Chunks<int> To { get; init; }
+
+    /// <summary>Which act it is.</summary>
+    public required Chunks<int> By { get; init; }
+
+    /// <summary>The number of the first state of each layer, and at the end the count.</summary>
+    public required IReadOnlyList<int> Layers { get; init; }
+
+    /// <summary>The position of a variable in a state.</summary>
+    public required Func<int, int, int> Position { get; init; }
+
+    /// <summary>Whether the box is solved in a state.</summary>
+    public required System.Collections.BitArray Solved { get; init; }
+
+    /// <summary>Why it isn't all there, or null if it is.</summary>
+    public string? Stopped { get; init; }
+
+    /// <summary>The first state that has no rest, with the way to it, or null.</summary>
+    public Unrest? Unrest { get; init; }
+
+    /// <summary>The distance of a state from the start.</summary>
+    public int Depth(int state)
+    {
+        var (low, high) = (0, Layers.Count - 1);
+        while (high - low > 1)
+        {
+            var middle = (low + high) / 2;
+            if (Layers[middle] <= state)
+                low = middle;
+            else
+                high = middle;
+        }
+
+        return low;
+    }
+
+    /// <summary>A shortest way to a state, found back layer by layer.</summary>
+    public List<int> WayTo(int state)
+    {
+        var way = new List<int>();
+        for (var depth = Depth(state); depth > 0; depth--)
+        {
+            var (before, by) = Before(state, Layers[depth - 1], Layers[depth]);
+            way.Add(by);
+            state = before;
+        }
+
+        way.Reverse();
+        return way;
+    }
+
+    private (int State, int By) Before(int target, int first, int end)
+    {
+        for (var state = first; state < end; state++)
+        {
+            for (var e = From[state]; e < From[state + 1]; e++)
+            {
+                if (To[e] == target)
+                    return (state, By[e]);
+            }
+        }
+
+        throw new InvalidOperationException("a state of a layer has no state before it");
+    }
+}
+
+/// <summary>A state in which the box never comes to rest, or comes to rest in more ways than one.</summary>
+/// <param name="Kind">Which of the two.</param>
+/// <param name="Way">The acts that lead there.</param>
+/// <param name="Rules">The reactions that are ready there.</param>
+/// <param name="Positions">The position of every variable there, before the reactions.</param>
+internal sealed record Unrest(Rest Kind, List<int> Way, int[] Rules, int[] Positions);

@@ -1,0 +1,113 @@
+using HintBook.Mechanism.Model;
+
+namespace HintBook.Mechanism.Packed;
+
+/// <summary>How the box comes to rest after a move.</summary>
+internal enum Rest
+{
+    /// <summary>In one state, in whatever order the reactions happen.</summary>
+    Settled,
+
+    /// <summary>Never: the same state comes back.</summary>
+    Loops,
+
+    /// <summary>In different states, by the order of the reactions.</summary>
+    Disagrees,
+}
+
+/// <summary>Lets reactions happen until nothing changes any more.</summary>
+internal sealed class Settling<T>(Machine machine, Layout layout)
+    where T : struct, IPacked<T>
+{
+    private const int MostOrders = 4096;
+    private readonly bool clash = Clash(machine);
+
+    /// <summary>Whether there is anything to do at all.</summary>
+    public bool Any { get; } = !machine.Rules.IsEmpty;
+
+    /// <summary>Brings a state to rest: the first reaction of the book that changes anything, again and again.</summary>
+    public Rest Settle(ref T state)
+    {
+        var (marked, steps, power) = (state, 0, 1);
+        while (true)
+        {
+            var (next, ready) = (state, 0);
+            foreach (var rule in machine.Rules)
+            {
+                if (!layout.Holds(state, rule.When))
+                    continue;
+                var after = After(state, rule);
+                if (after.Equals(state))
+                    continue;
+                if (ready++ == 0)
+                    next = after;
+                else if (!clash)
+                    break;
+            }
+
+            if (ready == 0)
+                return Rest.Settled;
+            if (ready > 1 && clash && EveryOrder(state) is not Rest.Settled and var rest)
+                return rest;
+            state = next;
+            if (state.Equals(marked))
+                return Rest.Loops;
+
+            // Brent's way of finding a cycle: the mark moves up at every power of two.
+            if (++steps == power)
+                (marked, power) = (state, checked(power * 2));
+            if (steps > 1 << 20)
+                return Rest.Loops;
+        }
+    }
+
+    /// <summary>The reactions that would change a state.</summary>
+    public IEnumerable<int> Ready(T state) =>
+        machine.Rules.Where(rule => layout.Holds(state, rule.When) && !After(state, rule).Equals(state)).Select(rule => rule.Number);
+
+    private T After(T state, Rule rule)
+    {
+        var next = state;
+        foreach (var effect in rule.Effects)
+        {
+            var (bit, mask) = layout.Fields[effect.Variable];
+            if (machine.Variables[effect.Variable].Gone is var gone && (gone < 0 || state.Field(bit, mask) != gone))
+                next = next.With(bit, mask, effect.Position);
+        }
+
+        return next;
+    }
+
+    private Rest EveryOrder(T start)
+    {
+        var seen = new HashSet<T> { start };
+        var open = new Stack<T>([start]);
+        var rests = new HashSet<T>();
+        while (open.TryPop(out var state))
+        {
+            var still = true;
+            foreach (var rule in machine.Rules)
+            {
+                if (!layout.Holds(state, rule.When) || After(state, rule) is var next && next.Equals(state))
+                    continue;
+                still = false;
+                if (seen.Add(next))
+                    open.Push(next);
+            }
+
+            if (still)
+                rests.Add(state);
+            if (rests.Count > 1)
+                return Rest.Disagrees;
+            if (seen.Count > MostOrders)
+                return Rest.Loops;
+        }
+
+        return rests.Count == 1 ? Rest.Settled : Rest.Loops;
+    }
+
+    private static bool Clash(Machine machine) =>
+        machine.Rules.Any(one => machine.Rules.Any(other => one != other && one.Effects.Any(effect =>
+            other.Effects.Any(e => e.Variable == effect.Variable && e.Position != effect.Position) ||
+            other.When.SelectMany(clause => clause.Literals).Any(l => l.Variable == effect.Variable && !l.Takes(effect.Position)))));
+}

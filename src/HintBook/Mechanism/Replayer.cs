@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+
+namespace HintBook.Mechanism;
+
+/// <summary>
+/// Carries out a way step by step, straight from the book's records: a second opinion that shares nothing with the explorer. Every witness
+/// is replayed before it is said.
+/// </summary>
+public sealed class Replayer
+{
+    private readonly Book book;
+    private readonly Dictionary<string, Named> named;
+    private readonly Dictionary<string, string> positions;
+    private readonly HashSet<(string Stage, int Move)> made = [];
+
+    /// <summary>Takes the box as it left the maker.</summary>
+    public Replayer(Book book)
+    {
+        this.book = book;
+        named = book.Box.Names.DistinctBy(n => n.Id.Value).ToDictionary(n => n.Id.Value);
+        positions = named.ToDictionary(pair => pair.Key, pair => pair.Value.Positions[0]);
+        React();
+    }
+
+    /// <summary>Whether the box is solved now.</summary>
+    public bool Solved => Hold(book.Goal);
+
+    /// <summary>Whether every part and thing is where it was when the box left the maker; what is known doesn't matter.</summary>
+    public bool Shipped
+    {
+        get
+        {
+            var fresh = new Replayer(book);
+            return named.Values.All(n => n is Fact or Code || positions[n.Id.Value] == fresh.positions[n.Id.Value]);
+        }
+    }
+
+    /// <summary>Where everything is.</summary>
+    public ImmutableSortedDictionary<string, string> Positions => positions.ToImmutableSortedDictionary();
+
+    /// <summary>Whether one of a stage's moves is possible now.</summary>
+    public bool IsOpen(string stage) =>
+        book.Stages.Any(s => s.Id.Value == stage && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move)));
+
+    /// <summary>Whether all moves of a stage have been made.</summary>
+    public bool IsDone(string stage)
+    {
+        var moves = book.Stages.First(s => s.Id.Value == stage).Moves;
+        return Enumerable.Range(0, moves.Length).All(m => made.Contains((stage, m)));
+    }
+
+    /// <summary>Carries out some steps.</summary>
+    /// <returns>Null if all of them were possible, otherwise why the first that wasn't is not.</returns>
+    public string? Follow(IEnumerable<Step> steps)
+    {
+        foreach (var step in steps)
+        {
+            if (Make(step) is { } why)
+                return $"{step.Says}: {why}";
+        }
+
+        return null;
+    }
+
+    private string? Make(Step step)
+    {
+        var stage = book.Stages.FirstOrDefault(s => s.Id.Value == step.Stage);
+        var move = stage is not null ? stage.Moves[step.Move] : step.Move >= 0 ? book.Box.Moves[step.Move] : null;
+        if (stage is not null && step.Kind != StepKind.PutBack && !Follows(stage))
+            return "a stage that comes before it isn't done";
+        return step.Kind switch
+        {
+            StepKind.StageMove or StepKind.BookMove when move is not null => MakeMove(move, step),
+            StepKind.FreeMove => MoveFreely(step),
+            StepKind.WayBack when move is not null => TakeBack(move, step),
+            StepKind.PutBack when move is not null => PutBack(move, step),
+            StepKind.Replace => Replace(step),
+            _ => "it isn't a move of this book",
+        };
+    }
+
+    private string? MakeMove(Move move, Step step)
+    {
+        if (!Hold(move.Needs))
+            return "its needs don't hold";
+        if (!ThereToUse(move))
+            return "what it uses up isn't there";
+        foreach (var change in LastOfEach(move.Changes))
+            Put(change.Key, change.Value);
+        if (step.Stage is not null)
+            made.Add((step.Stage, step.Move));
+        React();
+        return null;
+    }
+
+    private string? MoveFreely(Step step)
+    {
+        if (step.Leaves is not [var leaves] || book.Box.Parts.FirstOrDefault(p => p.Id.Value == leaves.Name) is not { Free: true } part)
+            return "it isn't a free part";
+        if (!part.Positions.Contains(leaves.Position) || !Hold(part.Needs))
+            return "its needs don't hold";
+        Put(leaves.Name, leaves.Position);
+        React();
+        return null;
+    }
+
+    private string? TakeBack(Move move, Step step)
+    {
+        var changed = LastOfEach(move.Changes).Where(c => named[c.Key] is Part or Thing).ToDictionary();
+        if (!move.Reversible || !changed.Keys.Order().SequenceEqual(step.Leaves.Select(l => l.Name).Order()))
+            return "it has no such way back";
+        if (changed.Any(c => positions[c.Key] != c.Value || c.Value == Thing.UsedUp))
+            return "things aren't as the move left them";
+        foreach (var leaves in step.Leaves)
+        {
+            if (!Mentions(move.Needs, leaves.Name) && leaves.Position != named[leaves.Name].Positions[0])
+                return "nothing says that it came from there";
+            positions[leaves.Name] = leaves.Position;
+        }
+
+        if (!Hold(move.Needs))
+            return "its needs don't hold";
+        React();
+        return null;
+    }
+
+    private string? PutBack(Move move, Step step)
+    {
+        if (move.Undo is not { } undo)
+            return "it has no undo";
+        var did = LastOfEach(move.Changes);
+        var back = LastOfEach(undo.Changes);
+        foreach (var thing in undo.PutBack.Where(t => named.ContainsKey(t.Value)))
+            back[thing.Value] = named[thing.Value].Positions[0];
+        if (!back.Select(b => new Placed(b.Key, b.Value)).Order(Comparer<Placed>.Create(ByName)).SequenceEqual(step.Leaves.Order(Comparer<Placed>.Create(ByName))))
+            return "its undo says otherwise";
+        if (back.Any(b => did.TryGetValue(b.Key, out var d) && positions[b.Key] != d && positions[b.Key] != b.Value))
+            return "things aren't as the move left them";
+        foreach (var (name, position) in back)
+            positions[name] = position;
+        React();
+        return null;
+    }
+
+    private string? Replace(Step step)
+    {
+        if (step.Leaves is not [var leaves] || positions[leaves.Name] != Thing.UsedUp)
+            return "it isn't used up";
+        positions[leaves.Name] = named[leaves.Name].Positions[0];
+        React();
+        return null;
+    }
+
+    private Dictionary<string, string> LastOfEach(ImmutableArray<Change> changes)
+    {
+        var last = new Dictionary<string, string>();
+        foreach (var change in changes)
+        {
+            if (named.TryGetValue(change.Name.Value, out var n) && n.Positions.Contains(change.Position.Value))
+                last[change.Name.Value] = change.Position.Value;
+        }
+
+        return last;
+    }
+
+    private void Put(string name, string position)
+    {
+        if (named[name] is not Thing || positions[name] != Thing.UsedUp)
+            positions[name] = position;
+    }
+
+    private void React()
+    {
+        for (var turns = 0; turns < 1_000_000; turns++)
+        {
+            var before = new Dictionary<string, string>(positions);
+            foreach (var reaction in book.Box.Reactions.Where(r => Hold(r.When)))
+            {
+                foreach (var (name, position) in LastOfEach(reaction.Changes))
+                    Put(name, position);
+                if (positions.Any(p => before[p.Key] != p.Value))
+                    break;
+            }
+
+            if (positions.All(p => before[p.Key] == p.Value))
+                return;
+        }
+    }
+
+    private bool Follows(Stage stage) =>
+        stage.After.All(id => book.Stages.Any(s => s.Id.Value == id.Value) && IsDone(id.Value));
+
+    private bool ThereToUse(Move move) =>
+        LastOfEach(move.Changes).All(c => named[c.Key] is not Thing || c.Value != Thing.UsedUp || positions[c.Key] is not (Thing.Hidden or Thing.UsedUp));
+
+    private bool Hold(ImmutableArray<Condition> conditions) => conditions.All(Holds);
+
+    private bool Holds(Condition condition) => condition switch
+    {
+        InPosition need when named.TryGetValue(need.Name.Value, out var n) => need.Positions.IsEmpty
+            ? n.Attained is { } attained && positions[need.Name.Value] == attained
+            : need.Positions.Any(position => position.Value == positions[need.Name.Value]),
+        AnyOf any => any.Alternatives.Any(Hold),
+        _ => false,
+    };
+
+    private static bool Mentions(ImmutableArray<Condition> conditions, string name) => conditions.Any(condition => condition switch
+    {
+        InPosition need => need.Name.Value == name,
+        AnyOf any => any.Alternatives.Any(alternative => Mentions(alternative, name)),
+        _ => false,
+    });
+
+    private static int ByName(Placed left, Placed right) => string.CompareOrdinal(left.Name, right.Name);
+}

@@ -1,0 +1,218 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using HintBook.Books;
+using HintBook.Mechanism.Answers;
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
+using HintBook.Text;
+
+namespace HintBook.Mechanism;
+
+/// <summary>Answers every question of <c>solve</c>.</summary>
+public sealed class Solver
+{
+    private const int MostForCounting = 400_000;
+    private readonly Book book;
+    private readonly Machine machine;
+    private readonly Budget budget;
+    private readonly Attainable things;
+    private readonly Waiting waiting;
+    private Unrest? unrest;
+
+    private Solver(Book book, Budget budget)
+    {
+        this.book = book;
+        this.budget = budget;
+        machine = Compiler.Compile(book);
+        things = new Attainable(machine);
+        waiting = new Waiting(machine);
+    }
+
+    /// <summary>All that can be said of a book within some limits. Never throws for a book's sake: what a limit cuts off is not proved.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="limits">What may be used.</param>
+    /// <param name="progress">Told after the first second.</param>
+    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
+    public static Solution Of(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
+        Of(book, limits, TimeProvider.System, progress, stop);
+
+    /// <summary>The same, with a clock that is passed in.</summary>
+    internal static Solution Of(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
+        new Solver(book, new Budget(limits, time, progress, stop)).Solve();
+
+    private Solution Solve()
+    {
+        var outlook = Explore(machine);
+        var way = outlook.Way is null ? default : Checked(outlook.Way, replayer => replayer.Solved, "the box is solved");
+        var solution = new Solution
+        {
+            Opens = Opens(outlook, way),
+            Shortest = way.IsDefault ? new Claim.NotProved(outlook.Why ?? "there is no way")
+                : outlook.AtLeast == way.Length ? new Claim.Proved(way)
+                : new Claim.NotProved($"no way has fewer than {outlook.AtLeast} moves, and this one has {way.Length}"),
+            Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(outlook, s))],
+            NeverPossible = outlook.Why is null ? [.. machine.Acts.Where((act, a) => !outlook.Possible[a] && act.Step.Kind != StepKind.WayBack).Select(act => act.Step)] : [],
+            NoDeadEnds = new Claim.NotProved(outlook.Why ?? "it wasn't asked"),
+            DeadEnds = [],
+            Shortcuts = [],
+            NoOtherShortcuts = new Claim.NotProved(outlook.Why ?? "there is no way"),
+            ByTrying = [],
+            Bottlenecks = [],
+            Widest = new Widest(0, [], Exact: false),
+            Orders = new Orders(BigInteger.Zero, Exact: false),
+            States = 0,
+            Explored = outlook.Explored,
+            Seconds = 0,
+            Findings = [],
+        };
+        solution = WithDeadEnds(solution, outlook);
+        if (outlook.Way is not null)
+            solution = WithShortcuts(solution, outlook);
+        solution = solution with { ByTrying = [.. Tried(outlook)] };
+        var (widest, orders) = Counts();
+        solution = solution with { Widest = widest, Orders = orders, States = budget.Stored, Seconds = budget.Seconds };
+        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, Waits))).All };
+    }
+
+    private Outlook Explore(Machine explored)
+    {
+        var graph = Exploration.Whole(explored, budget);
+        unrest ??= graph.Unrest;
+        return graph.Stopped is null ? Everything.Of(graph, budget) : Partly.Of(graph);
+    }
+
+    private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
+        !way.IsDefault ? new Claim.Proved(way)
+        : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
+        : new Claim.Refuted([], waiting.Explain("the goal", machine.Goal));
+
+    private StageAnswer StageAnswer(Outlook outlook, int s)
+    {
+        var stage = book.Stages[s];
+        var id = stage.Id.Value;
+        Claim reachable =
+            outlook.WayToStage[s] is { } way ? new Claim.Proved(Checked(way, replayer => replayer.IsOpen(id), $"{id} is open"))
+            : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
+            : new Claim.Refuted([], waiting.Explain(id, [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)]));
+        var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
+        var places = known.Members().Where(n => n >= machine.Acts.Length).Select(things.PlaceOf).ToArray();
+        return new StageAnswer
+        {
+            Id = id,
+            Reachable = reachable,
+            CertainBefore = [.. CertainStages(known).Where(other => other != id)],
+            Facts =
+            [
+                .. from place in places
+                   let variable = machine.Variables[place.Variable]
+                   where variable.Named!.Attained is { } attained && variable.Positions[place.Position] == attained
+                   select variable.Id,
+            ],
+            Attained =
+            [
+                .. from place in places
+                   where place.Position != 0
+                   select new Placed(machine.Variables[place.Variable].Id, machine.Variables[place.Variable].Positions[place.Position]),
+            ],
+            Exact = outlook.Exact,
+        };
+    }
+
+    private IEnumerable<string> CertainStages(Bits known) =>
+        from s in Enumerable.Range(0, book.Stages.Length)
+        where machine.StageActs[s].Length > 0 && machine.StageActs[s].All(a => known[a])
+        select book.Stages[s].Id.Value;
+
+    private Solution WithDeadEnds(Solution solution, Outlook outlook)
+    {
+        if (outlook.DeadEnds is not { } found)
+            return solution with { NoDeadEnds = new Claim.NotProved(outlook.Why ?? "the states were too many to look at each") };
+        if (outlook.Way is null)
+            return solution with { NoDeadEnds = new Claim.NotProved("there is no way that could be lost") };
+        ImmutableArray<ImmutableArray<Step>> ways = [.. found.Select(way => Checked(way, replayer => !replayer.Solved, "the box isn't solved"))];
+        return solution with
+        {
+            DeadEnds = ways,
+            NoDeadEnds = ways.IsEmpty ? new Claim.Proved([]) : new Claim.Refuted(ways[0], "from here the box can't be solved any more"),
+        };
+    }
+
+    private Solution WithShortcuts(Solution solution, Outlook outlook)
+    {
+        var certain = CertainStages(outlook.BeforeGoal).ToHashSet();
+        var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
+        var open = new List<string>();
+        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !certain.Contains(pair.First.Id.Value)))
+        {
+            var id = stage.Id.Value;
+            var way = acts.Where(act => !outlook.BeforeGoal[act]).Select(outlook.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
+            if (way is null)
+                open.Add(id);
+            else
+                shortcuts.Add(new Shortcut(id, Checked(way, replayer => replayer.Solved && !replayer.IsDone(id), $"the box is solved without {id}")));
+        }
+
+        return solution with
+        {
+            Bottlenecks = [.. book.Stages.Select(stage => stage.Id.Value).Where(certain.Contains)],
+            Shortcuts = shortcuts.ToImmutable(),
+            NoOtherShortcuts = open.Count == 0 ? new Claim.Proved([]) : new Claim.NotProved($"of {Words.List(open)} it isn't known"),
+        };
+    }
+
+    private IEnumerable<Trying> Tried(Outlook outlook)
+    {
+        foreach (var code in book.Box.Codes.Where(code => code.Lock is not null))
+        {
+            var settings = BigInteger.Pow(code.Lock!.Symbols.Length, code.Lock.Wheels);
+            var seconds = (double)settings * code.Lock.SecondsATry;
+            yield return new Trying(code.Id.Value, settings, seconds, seconds <= book.Patience.TotalSeconds ? [.. Skipped(outlook, code)] : []);
+        }
+    }
+
+    // Whoever tries all settings knows the code without having been told.
+    private IEnumerable<string> Skipped(Outlook outlook, Code code)
+    {
+        var variable = Array.FindIndex([.. machine.Variables], v => v.Id == code.Id.Value);
+        if (outlook.Way is null || machine.Refused is not null)
+            return [];
+        var told = Explore(machine with { Start = machine.Start.SetItem(variable, 1) });
+        var still = CertainStages(told.BeforeGoal).ToHashSet();
+        return told.Exact ? CertainStages(outlook.BeforeGoal).Where(stage => !still.Contains(stage)) : [];
+    }
+
+    private (Widest Widest, Orders Orders) Counts()
+    {
+        var marked = Compiler.Compile(book, _ => true);
+        var graph = Exploration.Whole(marked, budget, most: MostForCounting);
+        if (graph.Stopped is not null)
+            return (new Widest(0, [], Exact: false), new Orders(BigInteger.Zero, Exact: false));
+        var counting = new Counting(graph);
+        var (count, stages) = counting.Widest();
+        return (new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: true), counting.Orders(budget));
+    }
+
+    private IEnumerable<Finding> Unresting()
+    {
+        if (unrest is null)
+            yield break;
+        var rules = unrest.Rules.Select(r => $"reaction {r + 1}").ToArray();
+        var at = book.Box.Reactions[unrest.Rules.Length > 0 ? unrest.Rules[0] : 0].At;
+        var way = unrest.Way.Count == 0 ? "As the box is shipped" : $"After {Telling.Say([.. unrest.Way.Select(act => machine.Acts[act].Step)])}";
+        var state = string.Join(", ", machine.Variables.Zip(unrest.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
+        yield return unrest.Kind == Rest.Loops
+            ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
+            : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
+    }
+
+    private string Waits(Step step) => waiting.Explain("it", machine.Acts.First(act => act.Step == step).When);
+
+    // What the explorer says is said only after a second opinion.
+    private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)
+    {
+        var steps = way.Select(act => machine.Acts[act].Step).ToImmutableArray();
+        var replayer = new Replayer(book);
+        var why = replayer.Follow(steps) ?? (holds(replayer) ? null : $"at its end it isn't so that {what}");
+        return why is null ? steps : throw new InvalidOperationException($"a witness does not replay: {why}");
+    }
+}

@@ -1,0 +1,23 @@
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
+
+namespace HintBook.Tests.Mechanism;
+
+/// <summary>The verbs as the tests call them.</summary>
+internal static class Solving
+{
+    public static Solution Of(Book book, bool reduce = true) =>
+        Solver.Of(book, SolveLimits.Default with { Reduce = reduce }, null, TestContext.Current.CancellationToken);
+
+    public static Budget Budget(SolveLimits? limits = null) =>
+        new(limits ?? SolveLimits.Default, TimeProvider.System, null, TestContext.Current.CancellationToken);
+
+    public static Graph Graph(Machine machine)
+    {
+        var graph = Exploration.Whole(machine, Budget());
+        Assert.Null(graph.Stopped);
+        return graph;
+    }
+}
