@@ -78,7 +78,7 @@ public sealed class Solver
     {
         var graph = Exploration.Whole(explored, budget);
         unrest ??= graph.Unrest;
-        return graph.Stopped is null ? Everything.Of(graph, budget) : Partly.Of(graph);
+        return Solving.Read(graph, budget);
     }
 
     private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>

@@ -12,7 +12,6 @@ internal static class Everything
     public static Outlook Of(Graph graph, Budget budget)
     {
         var machine = graph.Machine;
-        var possible = new bool[machine.Acts.Length];
         var firstOpen = Enumerable.Repeat(-1, machine.StageActs.Length).ToArray();
         var goal = -1;
         for (var state = 0; state < graph.Count; state++)
@@ -21,7 +20,6 @@ internal static class Everything
                 goal = state;
             for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
             {
-                possible[graph.By[e]] = true;
                 if (machine.Acts[graph.By[e]].Stage is >= 0 and var stage && firstOpen[stage] < 0)
                     firstOpen[stage] = state;
             }
@@ -35,7 +33,7 @@ internal static class Everything
             Why = null,
             Way = way,
             AtLeast = way?.Count ?? 0,
-            Possible = possible,
+            Possible = graph.Possible,
             WayToStage = [.. firstOpen.Select(state => state < 0 ? null : graph.WayTo(state))],
             DeadEnds = goal >= 0 ? DeadEnds(graph) : [],
             DeadEndsShortest = true,

@@ -10,7 +10,6 @@ internal static class Partly
     {
         var machine = graph.Machine;
         var size = new Attainable(machine).Count;
-        var possible = new bool[machine.Acts.Length];
         var ways = new List<int>?[machine.StageActs.Length];
         var goal = -1;
         for (var state = graph.Count - 1; state >= 0; state--)
@@ -23,7 +22,6 @@ internal static class Partly
         {
             for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
             {
-                possible[graph.By[e]] = true;
                 if (machine.Acts[graph.By[e]].Stage is >= 0 and var stage)
                     ways[stage] ??= graph.WayTo(state);
             }
@@ -37,7 +35,7 @@ internal static class Partly
             Why = graph.Stopped,
             Way = way,
             AtLeast = way?.Count ?? Math.Max(0, graph.Layers.Count - 2),
-            Possible = possible,
+            Possible = graph.Possible,
             WayToStage = ways,
             DeadEnds = null,
             WayWithout = _ => null,

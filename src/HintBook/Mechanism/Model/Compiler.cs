@@ -62,7 +62,7 @@ internal static class Compiler
             var when = clauses.Both(clauses.Both(clauses.Of(move.Needs), after), UsedUpIsThere(effects, variables));
             acts.Add(new Act(step, when, [.. effects, .. marked], stage));
             if (move.Reversible)
-                acts.AddRange(WaysBack.Of(step, when, effects, variables));
+                acts.AddRange(WaysBack.Of(step, when, effects, SpokenOf(move.Needs).ToHashSet(), variables));
         }
     }
 
@@ -80,6 +80,13 @@ internal static class Compiler
 
         return [.. effects.Select(pair => new Effect(pair.Key, pair.Value))];
     }
+
+    private static IEnumerable<string> SpokenOf(ImmutableArray<Condition> conditions) => conditions.SelectMany(condition => condition switch
+    {
+        InPosition need => [need.Name.Value],
+        AnyOf any => any.Alternatives.SelectMany(SpokenOf),
+        _ => [],
+    });
 
     private static IEnumerable<Variable> Declared(Book book) =>
         book.Box.Names.Select(named => new Variable(

@@ -6,18 +6,24 @@ namespace HintBook.Mechanism.Model;
 internal static class WaysBack
 {
     /// <summary>
-    /// For each alternative of the needs: what the move changed stands where the move left it, the rest of the needs holds, and it goes
-    /// back to where the needs had it; where they don't say, to its first position. What is known stays known. A move that uses a
-    /// thing up, or that sets a part to its first position without saying from where, has no way back.
+    /// What the move changed stands where the move left it, and goes back to any positions from which the needs hold; a part that the
+    /// needs don't speak of goes to its first position. What is known stays known. A move that uses a thing up, or that sets a
+    /// part to its first position without speaking of it in its needs, has no way back.
     /// </summary>
-    public static IEnumerable<Act> Of(Step step, ImmutableArray<Clause> when, ImmutableArray<Effect> effects, IReadOnlyList<Variable> variables)
+    /// <param name="step">The move.</param>
+    /// <param name="when">Its needs.</param>
+    /// <param name="effects">What it changes.</param>
+    /// <param name="spoken">The names that its needs speak of.</param>
+    /// <param name="variables">The variables by number.</param>
+    public static IEnumerable<Act> Of(
+        Step step, ImmutableArray<Clause> when, ImmutableArray<Effect> effects, IReadOnlySet<string> spoken, IReadOnlyList<Variable> variables)
     {
         var moved = effects.Where(effect => !variables[effect.Variable].IsKnowledge).ToImmutableArray();
         if (moved.IsEmpty || moved.Any(effect => effect.Position == variables[effect.Variable].Gone))
             return [];
         var acts =
             from clause in when
-            from origin in Origins(clause, moved, variables)
+            from origin in Origins(clause, moved, spoken, variables)
             let rest = clause.Literals.Where(literal => !moved.Any(effect => effect.Variable == literal.Variable))
             let stands = moved.Select(effect => new Literal(effect.Variable, 1UL << effect.Position))
             let needs = new Clause([.. rest.Concat(stands).OrderBy(literal => literal.Variable)])
@@ -32,18 +38,17 @@ internal static class WaysBack
         Leaves = [.. origin.Select(effect => new Placed(variables[effect.Variable].Id, variables[effect.Variable].Positions[effect.Position]))],
     };
 
-    private static IEnumerable<ImmutableArray<Effect>> Origins(Clause clause, ImmutableArray<Effect> moved, IReadOnlyList<Variable> variables)
+    private static IEnumerable<ImmutableArray<Effect>> Origins(
+        Clause clause, ImmutableArray<Effect> moved, IReadOnlySet<string> spoken, IReadOnlyList<Variable> variables)
     {
         IEnumerable<ImmutableArray<Effect>> origins = [[]];
         foreach (var effect in moved)
         {
-            var stated = clause.Literals.Where(literal => literal.Variable == effect.Variable).Select(literal => literal.Accepts).ToArray();
-            var from = stated.Length > 0 ? stated[0] : 1UL;
-            var positions = Enumerable.Range(0, variables[effect.Variable].Positions.Length)
-                .Where(p => (from >> p & 1) != 0 && p != effect.Position)
-                .ToArray();
-            if (positions.Length == 0 && stated.Length > 0)
-                positions = [effect.Position];
+            var variable = variables[effect.Variable];
+            var from = clause.Literals.FirstOrDefault(literal => literal.Variable == effect.Variable, new Literal(effect.Variable, variable.All));
+            var positions = spoken.Contains(variable.Id)
+                ? Enumerable.Range(0, variable.Positions.Length).Where(from.Takes)
+                : Enumerable.Range(0, effect.Position == 0 ? 0 : 1);
             origins = origins.SelectMany(known => positions.Select(p => known.Add(new Effect(effect.Variable, p))));
         }
 

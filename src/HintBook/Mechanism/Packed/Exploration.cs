@@ -33,6 +33,7 @@ internal static class Exploration
         var table = new StateTable<T>();
         var (from, to, by) = (new Chunks<int>(), new Chunks<int>(), new Chunks<int>());
         var layers = new List<int> { 0 };
+        var possible = new bool[machine.Acts.Length];
         var (stopped, unrest) = (machine.Refused, default(Unrest));
         if (layout.Bits > T.Bits)
             stopped ??= $"its positions take {layout.Bits} bits, and {T.Bits} are the most";
@@ -48,6 +49,7 @@ internal static class Exploration
             From = from,
             To = to,
             By = by,
+            Possible = possible,
             Layers = layers,
             Position = (state, variable) => layout.At(table.States[state], variable),
             Solved = new BitArray(table.States.Count),
@@ -94,8 +96,14 @@ internal static class Exploration
                     var count = successors.Of(state, next, acts);
                     for (var i = 0; i < count; i++)
                     {
+                        possible[acts[i]] = true;
                         if (settling.Any && !Settled(ref next[i], [number, acts[i]], settling))
+                        {
+                            from.Add(to.Count);
+                            layers.Add(end);
                             return;
+                        }
+
                         if (next[i].Equals(state) && machine.Acts[acts[i]].Stage < 0)
                             continue;
                         to.Add(table.Add(next[i]));
@@ -128,7 +136,7 @@ internal static class Exploration
         {
             var known = new Graph
             {
-                Machine = machine, Count = number + 1, From = from, To = to, By = by,
+                Machine = machine, Count = number + 1, From = from, To = to, By = by, Possible = possible,
                 Layers = [.. layers, table.States.Count], Position = (_, _) => 0, Solved = new BitArray(0),
             };
             return known.WayTo(number);

@@ -23,6 +23,9 @@ internal sealed class Graph
     /// <summary>Which act it is.</summary>
     public required Chunks<int> By { get; init; }
 
+    /// <summary>By act: whether it was possible in some state.</summary>
+    public required bool[] Possible { get; init; }
+
     /// <summary>The number of the first state of each layer, and at the end the count.</summary>
     public required IReadOnlyList<int> Layers { get; init; }
 

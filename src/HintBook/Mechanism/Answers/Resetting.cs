@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
+using HintBook.Text;
+
+namespace HintBook.Mechanism.Answers;
+
+/// <summary>Finds the way back to the shipped box.</summary>
+internal sealed class Resetting
+{
+    private const int MostStates = 1_000_000;
+    private readonly Book book;
+    private readonly Budget budget;
+    private readonly Machine machine;
+    private readonly Stepper stepper;
+
+    /// <summary>Prepares it.</summary>
+    public Resetting(Book book, Budget budget)
+    {
+        (this.book, this.budget) = (book, budget);
+        machine = Compiler.Compile(book);
+        stepper = new Stepper(machine);
+    }
+
+    /// <summary>The plan.</summary>
+    public ResetPlan Plan()
+    {
+        if (machine.Refused is not null || stepper.Start() is not { } shipped)
+            return Nothing(machine.Refused ?? "its reactions never settle");
+        var solution = Solving.Outlook(machine, budget);
+        if (solution.Way is not { } opening)
+            return Nothing(solution.Why ?? "the box can't be opened");
+        var from = Exhausted(opening, shipped);
+        var solved = from.Aggregate(shipped, (state, act) => stepper.After(act, state)!);
+        var back = ResetMachine.Of(book, machine, shipped);
+        var (plan, bound, why) = Shortest(back, solved);
+        ImmutableArray<Step> opened = [.. from.Select(act => machine.Acts[act].Step)];
+        ImmutableArray<Step> steps = plan is null ? [] : [.. plan.Select(act => back.Acts[act].Step)];
+        if (plan is not null)
+            Check(opened, steps);
+        var possible = plan is not null ? Everywhere(back, steps)
+            : why is not null ? new Claim.NotProved(why)
+            : new Claim.Refuted(opened, Stuck(back, solved));
+        var result = new ResetPlan
+        {
+            Possible = possible,
+            From = opened,
+            Plan = steps,
+            Replaces = [.. steps.Where(step => step.Kind == StepKind.Replace).Select(step => step.Leaves[0].Name)],
+            Bound = bound,
+            States = budget.Stored,
+            Findings = [],
+        };
+        return result with { Findings = Findings.Of(Tell(result)).All };
+    }
+
+    private (List<int>? Plan, int Bound, string? Why) Shortest(Machine back, int[] solved)
+    {
+        var graph = Exploration.Whole(back, budget, [solved], MostStates);
+        for (var state = 0; state < graph.Count; state++)
+        {
+            if (graph.Solved[state])
+                return (graph.WayTo(state), graph.Depth(state), null);
+        }
+
+        return (null, 0, graph.Stopped);
+    }
+
+    // The plan of one solved box says nothing of the others: each of them is looked at, where they can be listed.
+    private Claim Everywhere(Machine back, ImmutableArray<Step> plan)
+    {
+        var forward = Exploration.Whole(machine, budget, most: MostStates);
+        if (forward.Stopped is not null)
+            return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
+        var ends = Enumerable.Range(0, forward.Count).Where(state => forward.Solved[state]).ToList();
+        var starts = ends.Select(state => Enumerable.Range(0, machine.Variables.Length).Select(v => forward.Position(state, v)).ToArray()).ToList();
+        var graph = Exploration.Whole(back, budget, starts, MostStates);
+        if (graph.Stopped is not null)
+            return new Claim.NotProved(graph.Stopped);
+        var live = Everything.Live(graph);
+        for (var i = 0; i < ends.Count; i++)
+        {
+            if (!live[i])
+                return new Claim.Refuted([.. forward.WayTo(ends[i]).Select(act => machine.Acts[act].Step)], Stuck(back, starts[i]));
+        }
+
+        return new Claim.Proved(plan);
+    }
+
+    // After the shortest opening, whatever stages are still possible, in the author's order, as long as the box stays solved.
+    private List<int> Exhausted(List<int> opening, int[] shipped)
+    {
+        var way = new List<int>(opening);
+        var made = way.ToHashSet();
+        var state = way.Aggregate(shipped, (at, act) => stepper.After(act, at)!);
+        for (var more = true; more;)
+        {
+            more = false;
+            foreach (var act in machine.StageActs.SelectMany(acts => acts).Where(act => !made.Contains(act)))
+            {
+                if (!Stepper.Holds(machine.Acts[act].When, state) || stepper.After(act, state) is not { } next || !Stepper.Holds(machine.Goal, next))
+                    continue;
+                made.Add(act);
+                way.Add(act);
+                state = next;
+                more = true;
+            }
+        }
+
+        return way;
+    }
+
+    private static string Stuck(Machine back, int[] solved)
+    {
+        var waiting = new Waiting(back with { Start = [.. solved] });
+        return waiting.Explain("the shipped box", back.Goal);
+    }
+
+    private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)
+    {
+        var replayer = new Replayer(book);
+        var why = replayer.Follow(opened) ?? (replayer.Solved ? null : "the box isn't solved") ?? replayer.Follow(plan) ?? (replayer.Shipped ? null : "the box isn't as shipped");
+        if (why is not null)
+            throw new InvalidOperationException($"a reset plan does not replay: {why}");
+    }
+
+    private IEnumerable<Finding> Tell(ResetPlan plan)
+    {
+        switch (plan.Possible)
+        {
+            case Claim.Refuted refuted:
+                yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
+                    $"The box can't be put back after {Telling.Say(refuted.Witness)}: {refuted.Why}.",
+                    "Make the moves `reversible: true`, or say in `undo` what puts them back.");
+                break;
+            case Claim.NotProved open:
+                yield return MechanismFindings.Of(MechanismFindings.ResetNotProved, book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.");
+                break;
+        }
+
+        foreach (var name in plan.Replaces)
+            yield return MechanismFindings.Of(MechanismFindings.MustReplace, book.Box.Things.First(t => t.Id.Value == name).Id.At, $"{name} is used up and must be replaced at every reset.");
+    }
+
+    private ResetPlan Nothing(string why) => new()
+    {
+        Possible = new Claim.NotProved(why),
+        From = [],
+        Plan = [],
+        Replaces = [],
+        Bound = 0,
+        States = budget.Stored,
+        Findings = [MechanismFindings.Of(MechanismFindings.ResetNotProved, book.File.Top, $"Whether the box can be put back is not proved: {why}.")],
+    };
+}

@@ -1,0 +1,133 @@
+using CsCheck;
+using HintBook.Books;
+
+namespace HintBook.Tests.Mechanism;
+
+/// <summary>Small boxes of every kind that the format knows.</summary>
+internal static class RandomBoxes
+{
+    /// <summary>A few parts, things and facts, a few stages, sometimes moves, free parts, reactions and <c>after</c>.</summary>
+    public static Gen<Book> Any { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select Make(new Pick(seed));
+
+    /// <summary>Boxes that mostly go one way, as puzzle boxes do.</summary>
+    public static Gen<Book> OneWay { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select MakeOneWay(new Pick(seed));
+
+    private static Book Make(Pick pick)
+    {
+        var box = new BoxBuilder();
+        var names = new List<(string Id, string[] Positions)>();
+        for (var i = pick.Of(1, 3); i > 0; i--)
+        {
+            var positions = new[] { "a", "b", "c" }[..pick.Of(2, 3)];
+            names.Add(($"p{i}", positions));
+            if (pick.Of(0, 3) == 0)
+                box.Free($"p{i}", names.Count > 1 && pick.Of(0, 1) == 0 ? Literal(pick, names[..^1]) : "", positions);
+            else
+                box.Part($"p{i}", positions);
+        }
+
+        for (var i = pick.Of(0, 2); i > 0; i--)
+        {
+            var fits = pick.Of(0, 3) == 0 ? new[] { "slot" } : [];
+            box.Thing($"t{i}", pick.Of(0, 4) == 0 ? Thing.InHand : Thing.Hidden, fits);
+            names.Add(($"t{i}", [Thing.InHand, Thing.UsedUp, .. fits]));
+        }
+
+        for (var i = pick.Of(0, 1); i > 0; i--)
+        {
+            box.Fact($"f{i}");
+            names.Add(($"f{i}", [Fact.Known]));
+        }
+
+        for (var i = pick.Of(0, 3); i > 0; i--)
+            box.Move($"m{i}", Needs(pick, names), Changes(pick, names, 1), reversible: pick.Of(0, 2) == 0);
+        for (var i = pick.Of(0, 4) == 0 ? pick.Of(1, 2) : 0; i > 0; i--)
+            box.Reaction(Literal(pick, names) + ", " + Literal(pick, names), Changes(pick, names, 1));
+        var stages = pick.Of(2, 4);
+        for (var i = 1; i <= stages; i++)
+        {
+            var after = i > 1 && pick.Of(0, 4) == 0 ? $"s{pick.Of(1, i - 1)}" : "";
+            var moves = Enumerable.Range(0, pick.Of(0, 5) == 0 ? 2 : 1)
+                .Select(m => BoxBuilder.MoveOf($"s{i}m{m}", Needs(pick, names), Changes(pick, names, 2), reversible: pick.Of(0, 4) == 0));
+            box.Stage($"s{i}", [.. moves], after);
+        }
+
+        return box.Goal(Literal(pick, names) + (pick.Of(0, 1) == 0 ? "" : ", " + Literal(pick, names))).Build();
+    }
+
+    private static Book MakeOneWay(Pick pick)
+    {
+        var box = new BoxBuilder();
+        var stages = pick.Of(3, 6);
+        var frees = pick.Of(0, 2);
+        var consumed = pick.Of(0, 1);
+        for (var i = 1; i <= frees; i++)
+            box.Free($"f{i}", i > 1 && pick.Of(0, 2) == 0 ? "f1=b" : pick.Of(0, 2) == 0 ? "p1=open" : "", ["a", "b", "c"]);
+        for (var i = 1; i <= consumed; i++)
+            box.Thing($"t{i}");
+        for (var i = 1; i <= stages; i++)
+            box.Part($"p{i}", "shut", "open");
+        box.Part("tray", "in", "out");
+        if (pick.Of(0, 2) == 0)
+            box.Reaction($"p{pick.Of(1, stages)}=open, {(frees > 0 && pick.Of(0, 1) == 0 ? "f1=c" : $"p{pick.Of(1, stages)}=open")}", "tray=out");
+        for (var i = 1; i <= stages; i++)
+        {
+            var needs = Enumerable.Range(1, i - 1).Where(_ => pick.Of(0, 2) == 0).Select(j => $"p{j}=open")
+                .Concat(Enumerable.Range(1, frees).Where(_ => pick.Of(0, 2) == 0).Select(j => $"f{j}={"abc"[pick.Of(0, 2)]}"))
+                .Concat(pick.Of(0, 6) == 0 ? ["tray=out"] : []);
+            var gives = consumed > 0 && pick.Of(0, 4) == 0 ? ", t1=in-hand" : "";
+            var (need, takes) = consumed > 0 && pick.Of(0, 4) == 0 ? ([.. needs, "t1"], pick.Of(0, 1) == 0 ? ", t1=used-up" : "") : (needs.ToArray(), "");
+            box.Stage($"s{i}", string.Join(", ", need), $"p{i}=open{(takes.Length > 0 ? takes : gives)}", optional: pick.Of(0, 5) == 0);
+        }
+
+        return box.Goal(string.Join(", ", Enumerable.Range(1, pick.Of(1, 2)).Select(_ => $"p{pick.Of(1, stages)}=open"))).Build();
+    }
+
+    private static string Needs(Pick pick, List<(string Id, string[] Positions)> names)
+    {
+        var all = Enumerable.Range(0, pick.Of(0, 2)).Select(_ => Literal(pick, names)).ToList();
+        if (pick.Of(0, 4) == 0)
+            all.Add($"any({Literal(pick, names)} + {Literal(pick, names)}; {Literal(pick, names)})");
+        return string.Join(", ", all);
+    }
+
+    private static string Literal(Pick pick, List<(string Id, string[] Positions)> names)
+    {
+        var (id, positions) = names[pick.Of(0, names.Count - 1)];
+        var position = positions[pick.Of(0, positions.Length - 1)];
+        return pick.Of(0, 4) == 0 ? $"{id}={position}/{positions[0]}" : $"{id}={position}";
+    }
+
+    private static string Changes(Pick pick, List<(string Id, string[] Positions)> names, int most)
+    {
+        var changes = new Dictionary<string, string>();
+        for (var i = pick.Of(1, most); i > 0; i--)
+        {
+            var (id, positions) = names[pick.Of(0, names.Count - 1)];
+            changes[id] = positions[pick.Of(0, positions.Length - 1)];
+        }
+
+        return string.Join(", ", changes.Select(c => $"{c.Key}={c.Value}"));
+    }
+
+    /// <summary>Choices that follow from one number alone (a xorshift generator), so that a failing box can be made again.</summary>
+    private sealed class Pick(int seed)
+    {
+        private ulong state = unchecked(((ulong)seed * 0x9E3779B97F4A7C15UL) + 1);
+
+        public int Of(int least, int most)
+        {
+            unchecked
+            {
+                state ^= state << 13;
+                state ^= state >> 7;
+                state ^= state << 17;
+                return least + (int)((state >> 20) % (ulong)(most - least + 1));
+            }
+        }
+    }
+}
