@@ -69,16 +69,16 @@ public sealed class Solver
         if (outlook.Way is not null)
             solution = WithShortcuts(solution, outlook);
         solution = solution with { ByTrying = [.. Tried(outlook)] };
-        var (widest, orders) = Counts();
+        var (widest, orders) = Counts(outlook);
         solution = solution with { Widest = widest, Orders = orders, States = budget.Stored, Seconds = budget.Seconds };
         return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, Waits))).All };
     }
 
     private Outlook Explore(Machine explored)
     {
-        var graph = Exploration.Whole(explored, budget);
-        unrest ??= graph.Unrest;
-        return Solving.Read(graph, budget);
+        var (outlook, found) = Solving.Outlook(explored, budget);
+        unrest ??= found;
+        return outlook;
     }
 
     private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
@@ -176,20 +176,59 @@ public sealed class Solver
         var variable = Array.FindIndex([.. machine.Variables], v => v.Id == code.Id.Value);
         if (outlook.Way is null || machine.Refused is not null)
             return [];
-        var told = Explore(machine with { Start = machine.Start.SetItem(variable, 1) });
+        var told = Explore((machine with { Start = machine.Start.SetItem(variable, 1) }).AtRest());
         var still = CertainStages(told.BeforeGoal).ToHashSet();
         return told.Exact ? CertainStages(outlook.BeforeGoal).Where(stage => !still.Contains(stage)) : [];
     }
 
-    private (Widest Widest, Orders Orders) Counts()
+    private (Widest Widest, Orders Orders) Counts(Outlook outlook)
     {
-        var marked = Compiler.Compile(book, _ => true);
-        var graph = Exploration.Whole(marked, budget, most: MostForCounting);
+        var ordered = outlook.Precedence is { } precedence ? Ordered(outlook, precedence) : null;
+        if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)
+            return counts;
+        var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: MostForCounting);
         if (graph.Stopped is not null)
-            return (new Widest(0, [], Exact: false), new Orders(BigInteger.Zero, Exact: false));
+            return ordered ?? (new Widest(0, [], Exact: false), new Orders(BigInteger.Zero, Exact: false));
         var counting = new Counting(graph);
         var (count, stages) = counting.Widest();
         return (new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: true), counting.Orders(budget));
+    }
+
+    // A stage that the goal doesn't need may come or not come before the end: such orders are counted state by state.
+    private (Widest Widest, Orders Orders)? Ordered(Outlook outlook, ImmutableArray<Bits> precedence)
+    {
+        var reached = Enumerable.Range(0, book.Stages.Length).Where(s => outlook.WayToStage[s] is not null).ToList();
+        if (outlook.Way is null || reached.Exists(s => !precedence[^1][s]))
+            return null;
+        var before = reached.ConvertAll(s =>
+        {
+            var bits = new Bits(reached.Count);
+            foreach (var earlier in precedence[s].Members())
+                bits[reached.IndexOf(earlier)] = true;
+            return bits;
+        });
+        var order = new LinearExtensions(before);
+        var widest = order.Widest();
+        var together = AtTheSameTime(widest.Select(i => reached[i]));
+        var (count, exact) = order.Count();
+        return (new Widest(together.Count, [.. together.Select(s => book.Stages[s].Id.Value)], together.Count == widest.Length), new Orders(count, exact));
+    }
+
+    // Stages may all be next and yet want one part in different positions.
+    private List<int> AtTheSameTime(IEnumerable<int> stages)
+    {
+        var kept = new List<int>();
+        var clause = new Clause([]);
+        foreach (var stage in stages)
+        {
+            if (machine.Acts[machine.StageActs[stage][0]].When is [var needs] && Clauses.Join(clause, needs) is { } both)
+            {
+                clause = both;
+                kept.Add(stage);
+            }
+        }
+
+        return kept;
     }
 
     private IEnumerable<Finding> Unresting()

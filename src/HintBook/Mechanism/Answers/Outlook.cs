@@ -38,4 +38,10 @@ internal sealed record Outlook
 
     /// <summary>Whether what isn't in <see cref="Before"/> and <see cref="BeforeGoal"/> is known not to be certain.</summary>
     public required bool Exact { get; init; }
+
+    /// <summary>
+    /// By stage, and last for the goal: the stages that must be done first and need only be done first; null where the stages aren't ordered
+    /// so simply.
+    /// </summary>
+    public System.Collections.Immutable.ImmutableArray<Bits>? Precedence { get; init; }
 }

@@ -98,8 +98,12 @@ internal sealed class RelaxedCertain
 
     private Bits With(Bits bits, int variable, int position)
     {
-        if (machine.Variables[variable].Named is not null)
+        if (machine.Variables[variable].Named is not null && !Passing(variable, position))
             bits[things.Of(variable, position)] = true;
         return bits;
     }
+
+    // A reaction may move it on before the box comes to rest, and only what stands at rest counts as attained.
+    private bool Passing(int variable, int position) =>
+        machine.Rules.Any(rule => rule.Effects.Any(effect => effect.Variable == variable && effect.Position != position));
 }

@@ -28,7 +28,7 @@ internal sealed class Resetting
     {
         if (machine.Refused is not null || stepper.Start() is not { } shipped)
             return Nothing(machine.Refused ?? "its reactions never settle");
-        var solution = Solving.Outlook(machine, budget);
+        var (solution, _) = Solving.Outlook(machine, budget);
         if (solution.Way is not { } opening)
             return Nothing(solution.Why ?? "the box can't be opened");
         var from = Exhausted(opening, shipped);

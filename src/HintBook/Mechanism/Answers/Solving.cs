@@ -1,13 +1,38 @@
 using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
+using HintBook.Mechanism.Reduced;
 
 namespace HintBook.Mechanism.Answers;
 
 /// <summary>Chooses how a machine is explored.</summary>
 internal static class Solving
 {
-    /// <summary>What can be found out about a machine.</summary>
-    public static Outlook Outlook(Machine machine, Budget budget) => Read(Exploration.Whole(machine, budget), budget);
+    private const int MostStatesToSettleWhatIsOpen = 500_000;
+
+    /// <summary>
+    /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
+    /// may be few enough of them.
+    /// </summary>
+    public static (Outlook Outlook, Unrest? Unrest) Outlook(Machine machine, Budget budget)
+    {
+        var reduced = budget.Limits.Reduce ? ByReduction.Of(machine, budget) : null;
+        if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
+            return (reduced, null);
+        var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostStatesToSettleWhatIsOpen);
+        if (graph.Stopped is null || reduced is null)
+            return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest);
+        budget.Forgive();
+        return (Better(reduced, graph), graph.Unrest);
+    }
+
+    // Whatever was reached before it stopped was reached by a shortest way.
+    private static Outlook Better(Outlook reduced, Graph graph)
+    {
+        var partly = Partly.Of(graph);
+        return partly.Way is null
+            ? reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) }
+            : reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
+    }
 
     /// <summary>The answers of a graph, all there or not.</summary>
     public static Outlook Read(Graph graph, Budget budget) => graph.Stopped is null ? Everything.Of(graph, budget) : Partly.Of(graph);

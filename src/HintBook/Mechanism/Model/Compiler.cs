@@ -54,7 +54,7 @@ internal static class Compiler
                 Rules = rules,
                 Goal = goal,
                 StageActs = stageActs.ToImmutable(),
-            };
+            }.AtRest();
 
         void Add(Move move, Step step, ImmutableArray<Clause> after, int stage, IEnumerable<Effect> marked)
         {

@@ -20,7 +20,7 @@ internal sealed class Settling<T>(Machine machine, Layout layout)
     where T : struct, IPacked<T>
 {
     private const int MostOrders = 4096;
-    private readonly bool clash = Clash(machine);
+    private readonly bool clash = Clashes.Any(machine);
 
     /// <summary>Whether there is anything to do at all.</summary>
     public bool Any { get; } = !machine.Rules.IsEmpty;
@@ -105,9 +105,4 @@ internal sealed class Settling<T>(Machine machine, Layout layout)
 
         return rests.Count == 1 ? Rest.Settled : Rest.Loops;
     }
-
-    private static bool Clash(Machine machine) =>
-        machine.Rules.Any(one => machine.Rules.Any(other => one != other && one.Effects.Any(effect =>
-            other.Effects.Any(e => e.Variable == effect.Variable && e.Position != effect.Position) ||
-            other.When.SelectMany(clause => clause.Literals).Any(l => l.Variable == effect.Variable && !l.Takes(effect.Position)))));
 }

@@ -1,0 +1,35 @@
+using System.Diagnostics;
+using System.Globalization;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Tests.Mechanism;
+
+namespace HintBook.Benchmarks.Mechanism;
+
+/// <summary>How long the mechanism takes, and in how many states. The boxes are those of the tests.</summary>
+internal static class MechanismNumbers
+{
+    /// <summary>One line for each box, to standard output: the better of two runs in this process.</summary>
+    public static void Print()
+    {
+        Solve("24 parts behind a gate", LargeBoxes.Gated(24));
+        Solve("60 parts behind a gate", LargeBoxes.Gated(60));
+        Solve("200 parts behind a gate", LargeBoxes.Gated(200));
+        Solve("200 free parts behind a gate", LargeBoxes.GatedFree(200));
+        Solve("60 stages, 40 free parts", LargeBoxes.TrueToLife(60, 40));
+        Solve("300 stages, 40 free parts", LargeBoxes.TrueToLife(300, 40));
+    }
+
+    private static void Solve(string name, Book book)
+    {
+        for (var run = 0; run < 2; run++)
+        {
+            var watch = Stopwatch.StartNew();
+            var solution = Solver.Of(book, SolveLimits.Default);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{name,-32} {watch.Elapsed.TotalMilliseconds,9:0} ms {solution.States,9} states  {solution.Explored} opens {solution.Opens.Word}, shortest {solution.Shortest.Word}, no dead ends {solution.NoDeadEnds.Word}, exact {solution.Stages.Count(s => s.Exact)}/{solution.Stages.Length}, widest {solution.Widest.Count}{(solution.Widest.Exact ? "" : "?")}, orders {Short(solution.Orders.ToString())}"));
+        }
+    }
+
+    private static string Short(string text) => text.Length < 30 ? text : $"{text[..20]}… ({text.Length} signs)";
+}

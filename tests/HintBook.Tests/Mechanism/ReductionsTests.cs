@@ -1,0 +1,46 @@
+using CsCheck;
+using HintBook.Books;
+using HintBook.Mechanism.Answers;
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Reduced;
+
+namespace HintBook.Tests.Mechanism;
+
+/// <summary>What the thrifty exploration says is what the whole graph says.</summary>
+public class ReductionsTests
+{
+    [Fact]
+    public void Boxes_of_every_kind_keep_their_answers() => RandomBoxes.Any.Sample(Compare, iter: 2000, print: BookText.Of);
+
+    [Fact]
+    public void Boxes_that_go_one_way_keep_their_answers() => RandomBoxes.OneWay.Sample(Compare, iter: 2000, print: BookText.Of);
+
+    private static void Compare(Book book)
+    {
+        var machine = Compiler.Compile(book);
+        var budget = Solving.Budget();
+        if (ByReduction.Of(machine, budget) is not { } reduced)
+            return;
+        var whole = Everything.Of(Solving.Graph(machine), budget);
+        Assert.Equal(whole.Way is null, reduced.Way is null);
+        if (whole.Way is not null)
+            Assert.InRange(whole.Way.Count, reduced.AtLeast, reduced.Way!.Count);
+        Assert.Equal(whole.Possible, reduced.Possible);
+        Assert.Equal(whole.WayToStage.Select(way => way is null), reduced.WayToStage.Select(way => way is null));
+        Assert.Equal(whole.DeadEnds!.Count == 0, reduced.DeadEnds!.Count == 0);
+        Assert.True(reduced.Exact);
+        for (var s = 0; s < machine.StageActs.Length; s++)
+        {
+            if (whole.WayToStage[s] is not null)
+                Assert.Equal(Said(machine, whole.Before[s]), Said(machine, reduced.Before[s]));
+        }
+
+        if (whole.Way is not null)
+            Assert.Equal(Said(machine, whole.BeforeGoal), Said(machine, reduced.BeforeGoal));
+        foreach (var act in machine.StageActs.SelectMany(acts => acts))
+            Assert.Equal(whole.WayWithout(act) is null, reduced.WayWithout(act) is null);
+    }
+
+    private static IEnumerable<int> Said(Machine machine, Bits certain) =>
+        certain.Members().Where(n => n >= machine.Acts.Length || machine.Acts[n].Stage >= 0);
+}
