@@ -9,8 +9,11 @@ namespace HintBook.Mechanism;
 /// </summary>
 public sealed class Replayer
 {
+    private const int MostReactions = 1_000_000;
     private readonly Book book;
     private readonly Dictionary<string, Named> named;
+    private readonly Dictionary<string, ImmutableArray<string>> allowed;
+    private readonly Dictionary<string, string> shipped;
     private readonly Dictionary<string, string> positions;
     private readonly HashSet<(string Stage, int Move)> made = [];
 
@@ -19,22 +22,26 @@ public sealed class Replayer
     {
         this.book = book;
         named = book.Box.Names.DistinctBy(n => n.Id.Value).ToDictionary(n => n.Id.Value);
-        positions = named.ToDictionary(pair => pair.Key, pair => pair.Value.Positions[0]);
+        allowed = named.ToDictionary(pair => pair.Key, pair => pair.Value.Positions);
+        positions = allowed.ToDictionary(pair => pair.Key, pair => pair.Value[0]);
         React();
+        shipped = new(positions);
+    }
+
+    private Replayer(Replayer other)
+    {
+        (book, named, allowed, shipped) = (other.book, other.named, other.allowed, other.shipped);
+        positions = new(shipped);
     }
 
     /// <summary>Whether the box is solved now.</summary>
     public bool Solved => Hold(book.Goal);
 
     /// <summary>Whether every part and thing is where it was when the box left the maker; what is known doesn't matter.</summary>
-    public bool Shipped
-    {
-        get
-        {
-            var fresh = new Replayer(book);
-            return named.Values.All(n => n is Fact or Code || positions[n.Id.Value] == fresh.positions[n.Id.Value]);
-        }
-    }
+    public bool Shipped => named.Values.All(n => n is Fact or Code || positions[n.Id.Value] == shipped[n.Id.Value]);
+
+    /// <summary>The same box, as it left the maker.</summary>
+    public Replayer Fresh() => new(this);
 
     /// <summary>Where everything is.</summary>
     public ImmutableSortedDictionary<string, string> Positions => positions.ToImmutableSortedDictionary();
@@ -114,7 +121,7 @@ public sealed class Replayer
             return "things aren't as the move left them";
         foreach (var leaves in step.Leaves)
         {
-            if (!Mentions(move.Needs, leaves.Name) && leaves.Position != named[leaves.Name].Positions[0])
+            if (!Mentions(move.Needs, leaves.Name) && leaves.Position != allowed[leaves.Name][0])
                 return "nothing says that it came from there";
             positions[leaves.Name] = leaves.Position;
         }
@@ -132,7 +139,7 @@ public sealed class Replayer
         var did = LastOfEach(move.Changes);
         var back = LastOfEach(undo.Changes);
         foreach (var thing in undo.PutBack.Where(t => named.ContainsKey(t.Value)))
-            back[thing.Value] = named[thing.Value].Positions[0];
+            back[thing.Value] = allowed[thing.Value][0];
         if (!back.Select(b => new Placed(b.Key, b.Value)).Order(Comparer<Placed>.Create(ByName)).SequenceEqual(step.Leaves.Order(Comparer<Placed>.Create(ByName))))
             return "its undo says otherwise";
         if (back.Any(b => did.TryGetValue(b.Key, out var d) && positions[b.Key] != d && positions[b.Key] != b.Value))
@@ -147,7 +154,7 @@ public sealed class Replayer
     {
         if (step.Leaves is not [var leaves] || positions[leaves.Name] != Thing.UsedUp)
             return "it isn't used up";
-        positions[leaves.Name] = named[leaves.Name].Positions[0];
+        positions[leaves.Name] = allowed[leaves.Name][0];
         React();
         return null;
     }
@@ -157,35 +164,36 @@ public sealed class Replayer
         var last = new Dictionary<string, string>();
         foreach (var change in changes)
         {
-            if (named.TryGetValue(change.Name.Value, out var n) && n.Positions.Contains(change.Position.Value))
+            if (allowed.TryGetValue(change.Name.Value, out var known) && known.Contains(change.Position.Value))
                 last[change.Name.Value] = change.Position.Value;
         }
 
         return last;
     }
 
-    private void Put(string name, string position)
+    private bool Put(string name, string position)
     {
-        if (named[name] is not Thing || positions[name] != Thing.UsedUp)
-            positions[name] = position;
+        if (positions[name] == position || (named[name] is Thing && positions[name] == Thing.UsedUp))
+            return false;
+        positions[name] = position;
+        return true;
     }
 
     private void React()
     {
-        for (var turns = 0; turns < 1_000_000; turns++)
+        for (var turns = 0; turns < MostReactions && book.Box.Reactions.Any(Happens); turns++)
         {
-            var before = new Dictionary<string, string>(positions);
-            foreach (var reaction in book.Box.Reactions.Where(r => Hold(r.When)))
-            {
-                foreach (var (name, position) in LastOfEach(reaction.Changes))
-                    Put(name, position);
-                if (positions.Any(p => before[p.Key] != p.Value))
-                    break;
-            }
-
-            if (positions.All(p => before[p.Key] == p.Value))
-                return;
         }
+    }
+
+    private bool Happens(Reaction reaction)
+    {
+        if (!Hold(reaction.When))
+            return false;
+        var changed = false;
+        foreach (var (name, position) in LastOfEach(reaction.Changes))
+            changed |= Put(name, position);
+        return changed;
     }
 
     private bool Follows(Stage stage) =>

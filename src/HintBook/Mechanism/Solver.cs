@@ -12,11 +12,13 @@ namespace HintBook.Mechanism;
 public sealed class Solver
 {
     private const int MostForCounting = 400_000;
+    private const int MostForCountingBesides = 8_000;
     private readonly Book book;
     private readonly Machine machine;
     private readonly Budget budget;
     private readonly Attainable things;
     private readonly Waiting waiting;
+    private readonly Replayer second;
     private Unrest? unrest;
 
     private Solver(Book book, Budget budget)
@@ -26,6 +28,7 @@ public sealed class Solver
         machine = Compiler.Compile(book);
         things = new Attainable(machine);
         waiting = new Waiting(machine);
+        second = new Replayer(book);
     }
 
     /// <summary>All that can be said of a book within some limits. Never throws for a book's sake: what a limit cuts off is not proved.</summary>
@@ -183,10 +186,11 @@ public sealed class Solver
 
     private (Widest Widest, Orders Orders) Counts(Outlook outlook)
     {
-        var ordered = outlook.Precedence is { } precedence ? Ordered(outlook, precedence) : null;
+        var ordered = outlook.Precedence is { } precedence ? Ordered(outlook, precedence) : ((Widest Widest, Orders Orders)?)null;
         if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)
             return counts;
-        var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: MostForCounting);
+        var most = outlook.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
+        var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
         if (graph.Stopped is not null)
             return ordered ?? (new Widest(0, [], Exact: false), new Orders(BigInteger.Zero, Exact: false));
         var counting = new Counting(graph);
@@ -194,24 +198,29 @@ public sealed class Solver
         return (new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: true), counting.Orders(budget));
     }
 
-    // A stage that the goal doesn't need may come or not come before the end: such orders are counted state by state.
-    private (Widest Widest, Orders Orders)? Ordered(Outlook outlook, ImmutableArray<Bits> precedence)
+    // A stage that the goal doesn't need may or may not come before the end; the orders without any of those are then a lower bound.
+    private (Widest Widest, Orders Orders) Ordered(Outlook outlook, ImmutableArray<Bits> precedence)
     {
         var reached = Enumerable.Range(0, book.Stages.Length).Where(s => outlook.WayToStage[s] is not null).ToList();
-        if (outlook.Way is null || reached.Exists(s => !precedence[^1][s]))
-            return null;
-        var before = reached.ConvertAll(s =>
-        {
-            var bits = new Bits(reached.Count);
-            foreach (var earlier in precedence[s].Members())
-                bits[reached.IndexOf(earlier)] = true;
-            return bits;
-        });
-        var order = new LinearExtensions(before);
-        var widest = order.Widest();
+        var widest = Among(reached).Widest();
         var together = AtTheSameTime(widest.Select(i => reached[i]));
-        var (count, exact) = order.Count();
-        return (new Widest(together.Count, [.. together.Select(s => book.Stages[s].Id.Value)], together.Count == widest.Length), new Orders(count, exact));
+        var needed = outlook.Way is null ? [] : precedence[^1].Members().ToList();
+        var (count, exact) = outlook.Way is null ? (BigInteger.Zero, true) : Among(needed).Count();
+        return (
+            new Widest(together.Count, [.. together.Select(s => book.Stages[s].Id.Value)], together.Count == widest.Length),
+            new Orders(count, exact && (outlook.Way is null || needed.Count == reached.Count)));
+
+        LinearExtensions Among(List<int> stages)
+        {
+            var number = stages.Select((s, i) => (s, i)).ToDictionary(pair => pair.s, pair => pair.i);
+            return new LinearExtensions(stages.ConvertAll(s =>
+            {
+                var before = new Bits(stages.Count);
+                foreach (var earlier in precedence[s].Members())
+                    before[number[earlier]] = true;
+                return before;
+            }));
+        }
     }
 
     // Stages may all be next and yet want one part in different positions.
@@ -250,7 +259,7 @@ public sealed class Solver
     private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)
     {
         var steps = way.Select(act => machine.Acts[act].Step).ToImmutableArray();
-        var replayer = new Replayer(book);
+        var replayer = second.Fresh();
         var why = replayer.Follow(steps) ?? (holds(replayer) ? null : $"at its end it isn't so that {what}");
         return why is null ? steps : throw new InvalidOperationException($"a witness does not replay: {why}");
     }

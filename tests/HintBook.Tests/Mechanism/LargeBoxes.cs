@@ -48,7 +48,7 @@ internal static class LargeBoxes
         {
             var needs = new List<string>();
             if (i >= 2)
-                needs.Add($"p{i - 1 - (i % 2)}=open");
+                needs.Add($"p{i - 2}=open");
             if (i % 6 == 0 && i >= 6)
                 needs.Add($"p{i - 5}=open");
             needs.Add($"f{i % frees}={(i % 3 == 0 ? "b" : "a/b")}");

@@ -8,6 +8,7 @@ namespace HintBook.Mechanism.Answers;
 internal static class Solving
 {
     private const int MostStatesToSettleWhatIsOpen = 500_000;
+    private const int ManyStates = 100_000;
 
     /// <summary>
     /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
@@ -19,9 +20,13 @@ internal static class Solving
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
             return (reduced, null);
         var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostStatesToSettleWhatIsOpen);
-        if (graph.Stopped is null || reduced is null)
+        if (graph.Stopped is null)
             return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest);
         budget.Forgive();
+        if (budget.Limits.Reduce && budget.Why is null)
+            reduced ??= ByReduction.Of(machine, budget, ManyStates);
+        if (reduced is null)
+            return (Read(graph, budget), graph.Unrest);
         return (Better(reduced, graph), graph.Unrest);
     }
 

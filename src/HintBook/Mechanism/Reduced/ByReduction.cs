@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Books;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
 
@@ -7,32 +8,36 @@ namespace HintBook.Mechanism.Reduced;
 /// <summary>The answers from thrifty explorations: one for what can be reached, and one for each thing that may be certain.</summary>
 internal sealed class ByReduction
 {
-    private const int MostStates = 20_000;
-    private const int MostStatesForOne = 5_000;
+    private const int Few = 2_000;
+    private const int GoalFixed = -2;
     private readonly Machine machine;
     private readonly Budget budget;
+    private readonly int most;
     private readonly Attainable things;
     private readonly RelaxedCertain relaxed;
     private readonly ImmutableArray<ImmutableArray<Clause>> targets;
     private readonly Dictionary<int, (Roaming Roaming, Independence Independence)> reduced = [];
 
-    private ByReduction(Machine machine, Budget budget)
+    private ByReduction(Machine machine, Budget budget, int most)
     {
-        (this.machine, this.budget) = (machine, budget);
+        (this.machine, this.budget, this.most) = (machine, budget, most);
         things = new Attainable(machine);
         relaxed = new RelaxedCertain(machine);
         targets = [.. machine.StageActs.Select(acts => acts.SelectMany(a => machine.Acts[a].When).ToImmutableArray()), machine.Goal];
     }
 
     /// <summary>The answers, or null where the reductions don't apply or leave too much.</summary>
-    public static Outlook? Of(Machine machine, Budget budget) =>
-        machine.Refused is not null || Packed.Clashes.Any(machine) ? null : new ByReduction(machine, budget).Find();
+    /// <param name="machine">What to explore.</param>
+    /// <param name="budget">What it may use.</param>
+    /// <param name="most">The most states to store for one question.</param>
+    public static Outlook? Of(Machine machine, Budget budget, int most = Few) =>
+        machine.Refused is not null || Packed.Clashes.Any(machine) ? null : new ByReduction(machine, budget, most).Find();
 
     private Outlook? Find()
     {
         var (roaming, independence) = On(-1);
         var all = Enumerable.Repeat(true, machine.Acts.Length).ToArray();
-        var main = Run(new Question(), all, MostStates);
+        var main = Run(new Question(), all, most);
         if (!main.Complete)
             return null;
 
@@ -53,7 +58,7 @@ internal sealed class ByReduction
             AtLeast = atLeast,
             Possible = main.Possible,
             WayToStage = ways[..^1],
-            DeadEnds = solved is null ? [] : DeadEnds(main, roaming),
+            DeadEnds = solved is null ? [] : DeadEnds(main),
             DeadEndsShortest = false,
             WayWithout = WayWithout,
             Before = before[..^1],
@@ -65,19 +70,25 @@ internal sealed class ByReduction
 
     private (Roaming Roaming, Independence Independence) On(int variable)
     {
+        if (variable >= 0 && machine.Variables[variable].Named is not Part { Free: true })
+            variable = -1;
         if (!reduced.TryGetValue(variable, out var found))
         {
-            var roaming = new Roaming(machine, new HashSet<int> { variable });
+            var roaming = new Roaming(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
             reduced[variable] = found = (roaming, new Independence(roaming.Reduced));
         }
 
         return found;
     }
 
+    private static HashSet<int> Asked(ImmutableArray<Clause> when) =>
+        [.. when.SelectMany(clause => clause.Literals).Select(literal => literal.Variable)];
+
     private Thrifty Run(Question question, bool[] wanted, int most)
     {
         var moved = question.WithoutAct >= 0 && machine.Acts[question.WithoutAct].Step.Kind == StepKind.FreeMove
             ? machine.Acts[question.WithoutAct].Effects[0].Variable
+            : question.CutAtGoal ? GoalFixed
             : question.Variable;
         var (roaming, independence) = On(moved);
         var thrifty = new Thrifty(roaming.Reduced, independence, question, wanted);
@@ -99,7 +110,7 @@ internal sealed class ByReduction
 
     private List<int>? WayWithout(int act)
     {
-        var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], MostStates);
+        var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
         return found.Goal is null ? null : Shortened.Of(machine, On(-1).Roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
     }
 
@@ -107,6 +118,9 @@ internal sealed class ByReduction
     private (Bits[] Before, bool Exact) Certain(List<int>?[] ways)
     {
         var known = targets.Select(when => relaxed.Of(when) ?? new Bits(things.Count)).ToArray();
+        var start = Attained([]);
+        foreach (var one in known)
+            one.Or(start);
         var open = ways.Select((way, t) => way is null ? new Bits(things.Count) : Attained(way)).ToArray();
         var wanted = machine.Acts.Select(act => act.Stage >= 0).ToArray();
         var exact = true;
@@ -116,7 +130,7 @@ internal sealed class ByReduction
             if (asking.Count == 0 || (number < machine.Acts.Length && machine.Acts[number].Stage < 0))
                 continue;
             var question = QuestionOf(number);
-            var found = Run(question, wanted, MostStatesForOne);
+            var found = Run(question, wanted, most);
             var roaming = On(question.Variable).Roaming;
             foreach (var t in asking)
             {
@@ -174,7 +188,7 @@ internal sealed class ByReduction
     {
         foreach (var act in way.Distinct().Where(act => !certain[act]))
         {
-            var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], MostStatesForOne);
+            var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
             if (found.Complete && found.Goal is null)
                 atLeast++;
         }
@@ -182,13 +196,14 @@ internal sealed class ByReduction
         return atLeast;
     }
 
-    private List<List<int>>? DeadEnds(Thrifty main, Roaming roaming)
+    private List<List<int>>? DeadEnds(Thrifty main)
     {
         if (!main.DeadEnds().Any())
             return [];
-        var cut = Run(new Question { CutAtGoal = true }, new bool[machine.Acts.Length], MostStates);
+        var cut = Run(new Question { CutAtGoal = true }, new bool[machine.Acts.Length], most);
         if (!cut.Complete)
             return null;
+        var roaming = On(GoalFixed).Roaming;
         var closed = new Dictionary<int, List<int>>();
         foreach (var trail in cut.DeadEnds().Take(Everything.MostDeadEnds * 3))
         {
@@ -222,7 +237,7 @@ internal sealed class ByReduction
         {
             var roaming = new Roaming(from, new HashSet<int>());
             var thrifty = new Thrifty(roaming.Reduced, new Independence(roaming.Reduced), new Question { GoalOnly = true }, new bool[machine.Acts.Length]);
-            thrifty.Run(budget, MostStates);
+            thrifty.Run(budget, most);
             return thrifty.Goal is not null;
         }
     }
@@ -235,14 +250,15 @@ internal sealed class ByReduction
         if (possible.Any(e => independence.Conflicts[e].Any(possible.Contains)) || machine.StageActs.Any(acts => acts.Length != 1))
             return null;
         var order = ImmutableArray.CreateBuilder<Bits>();
-        foreach (var (way, certain) in ways.Zip(before))
+        for (var t = 0; t < ways.Length; t++)
         {
+            var way = ways[t] ?? [];
+            if (way.Exists(act => machine.Acts[act].Stage >= 0 && !before[t][act]))
+                way = Shortened.Of(machine, way, targets[t], thorough: true);
             var stages = new Bits(machine.StageActs.Length);
-            foreach (var act in way ?? [])
+            foreach (var act in way.Where(act => machine.Acts[act].Stage >= 0))
             {
-                if (machine.Acts[act].Stage < 0)
-                    continue;
-                if (!certain[act])
+                if (!before[t][act])
                     return null;
                 stages[machine.Acts[act].Stage] = true;
             }

@@ -12,6 +12,7 @@ internal sealed class Roaming
 {
     private readonly Machine machine;
     private readonly List<int> order = [];
+    private readonly HashSet<int> roaming = [];
 
     /// <summary>Finds them.</summary>
     /// <param name="machine">The machine.</param>
@@ -19,7 +20,6 @@ internal sealed class Roaming
     public Roaming(Machine machine, IReadOnlySet<int> fixedVariables)
     {
         this.machine = machine;
-        Reduced = machine;
         var movers = machine.Acts.Where(act => act.Step.Kind == StepKind.FreeMove).GroupBy(act => act.Effects[0].Variable)
             .ToDictionary(group => group.Key, group => group.First().When);
         var moved = machine.Acts.Where(act => act.Step.Kind != StepKind.FreeMove).SelectMany(act => act.Effects)
@@ -35,10 +35,12 @@ internal sealed class Roaming
             {
                 open.Remove(v);
                 order.Add(v);
-                Reduced = Freed(Reduced, v);
+                roaming.Add(v);
                 changed = true;
             }
         }
+
+        Reduced = order.Count == 0 ? machine : Freed();
     }
 
     /// <summary>The machine in which they may be anywhere; acts have the same numbers.</summary>
@@ -55,7 +57,7 @@ internal sealed class Roaming
         var (state, anywhere) = (stepper.Start()!, wide.Start()!);
         foreach (var act in way)
         {
-            if (!order.Contains(machine.Acts[act].Effects is [var only, ..] ? only.Variable : -1))
+            if (machine.Acts[act].Effects is not [var only] || !roaming.Contains(only.Variable))
             {
                 Ensure(Reduced.Acts[act].When);
                 Make(act);
@@ -92,40 +94,33 @@ internal sealed class Roaming
     }
 
     private ImmutableArray<Clause> Widened(ImmutableArray<Clause> when) =>
-        [.. when.Select(clause => new Clause([.. clause.Literals.Select(literal => order.Contains(literal.Variable) ? Wide(literal, machine) : literal)]))];
+        [.. when.Select(clause => new Clause([.. clause.Literals.Select(literal => roaming.Contains(literal.Variable) ? Wide(literal) : literal)]))];
 
     // Whether something that holds once holds for ever: nothing ever puts what it asks about in a position that it doesn't accept.
     private bool Stays(ImmutableArray<Clause> needs, int variable)
     {
-        var asked = needs.SelectMany(clause => clause.Literals).ToList();
-        if (asked.Exists(literal => literal.Variable == variable))
-            return false;
-        asked = [.. asked.Select(literal => order.Contains(literal.Variable) ? Wide(literal, machine) : literal)];
-        return Reduced.Acts.SelectMany(act => act.Effects).Concat(Reduced.Rules.SelectMany(rule => rule.Effects))
-            .All(effect => asked.TrueForAll(literal => literal.Variable != effect.Variable || literal.Takes(effect.Position)));
+        var asked = needs.SelectMany(clause => clause.Literals).Where(literal => !roaming.Contains(literal.Variable)).ToList();
+        if (asked.Count == 0)
+            return true;
+        return !asked.Exists(literal => literal.Variable == variable) &&
+            machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects))
+                .All(effect => asked.TrueForAll(literal => literal.Variable != effect.Variable || literal.Takes(effect.Position)));
     }
 
-    private static Literal Wide(Literal literal, Machine machine) =>
+    private Literal Wide(Literal literal) =>
         literal with { Accepts = literal.Accepts | (1UL << machine.Variables[literal.Variable].Positions.Length) };
 
-    private static Machine Freed(Machine machine, int v)
+    private Machine Freed() => machine with
     {
-        var anywhere = machine.Variables[v].Positions.Length;
-        return machine with
-        {
-            Variables = machine.Variables.SetItem(v, machine.Variables[v] with { Positions = machine.Variables[v].Positions.Add("anywhere") }),
-            Acts =
-            [
-                .. machine.Acts.Select(act => act with
-                {
-                    When = On(act.When),
-                    Effects = [.. act.Effects.Select(effect => effect.Variable == v ? new Effect(v, anywhere) : effect)],
-                }),
-            ],
-            Goal = On(machine.Goal),
-        };
-
-        ImmutableArray<Clause> On(ImmutableArray<Clause> when) =>
-            [.. when.Select(clause => new Clause([.. clause.Literals.Select(literal => literal.Variable == v ? Wide(literal, machine) : literal)]))];
-    }
+        Variables = [.. machine.Variables.Select((variable, v) => roaming.Contains(v) ? variable with { Positions = variable.Positions.Add("anywhere") } : variable)],
+        Acts =
+        [
+            .. machine.Acts.Select(act => act with
+            {
+                When = Widened(act.When),
+                Effects = [.. act.Effects.Select(effect => roaming.Contains(effect.Variable) ? effect with { Position = machine.Variables[effect.Variable].Positions.Length } : effect)],
+            }),
+        ],
+        Goal = Widened(machine.Goal),
+    };
 }
