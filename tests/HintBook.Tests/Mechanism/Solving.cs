@@ -8,11 +8,14 @@ namespace HintBook.Tests.Mechanism;
 /// <summary>The verbs as the tests call them.</summary>
 internal static class Solving
 {
+    // A busy machine must not turn a proof into "not proved".
+    private static readonly TimeSpan Patient = TimeSpan.FromMinutes(10);
+
     public static Solution Of(Book book, bool reduce = true) =>
-        Solver.Of(book, SolveLimits.Default with { Reduce = reduce }, null, TestContext.Current.CancellationToken);
+        Solver.Of(book, SolveLimits.Default with { Reduce = reduce, Time = Patient }, null, TestContext.Current.CancellationToken);
 
     public static Budget Budget(SolveLimits? limits = null) =>
-        new(limits ?? SolveLimits.Default, TimeProvider.System, null, TestContext.Current.CancellationToken);
+        new(limits ?? SolveLimits.Default with { Time = Patient }, TimeProvider.System, null, TestContext.Current.CancellationToken);
 
     public static Graph Graph(Machine machine)
     {
