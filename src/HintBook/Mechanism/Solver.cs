@@ -191,11 +191,14 @@ public sealed class Solver
             return counts;
         var most = outlook.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
         var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
-        if (graph.Stopped is not null)
-            return ordered ?? (new Widest(0, [], Exact: false), new Orders(BigInteger.Zero, Exact: false));
+        if (graph.Stopped is not null && ordered is not null)
+            return ordered.Value;
         var counting = new Counting(graph);
         var (count, stages) = counting.Widest();
-        return (new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: true), counting.Orders(budget));
+        var all = graph.Stopped is null;
+        return (
+            new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: all),
+            all ? counting.Orders(budget) : new Orders(outlook.Way is null ? BigInteger.Zero : BigInteger.One, Exact: false));
     }
 
     // A stage that the goal doesn't need may or may not come before the end; the orders without any of those are then a lower bound.

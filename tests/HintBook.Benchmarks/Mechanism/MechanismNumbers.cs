@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using HintBook.Books;
 using HintBook.Mechanism;
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
 using HintBook.Tests.Mechanism;
 
 namespace HintBook.Benchmarks.Mechanism;
@@ -12,12 +14,32 @@ internal static class MechanismNumbers
     /// <summary>One line for each box, to standard output: the better of two runs in this process.</summary>
     public static void Print()
     {
+        Explore("Chinese rings 20", Boxes.ChineseRings(20));
+        Explore("Tower of Hanoi 12", Boxes.Hanoi(12));
+        Explore("8-puzzle", Boxes.EightPuzzle(8));
         Solve("24 parts behind a gate", LargeBoxes.Gated(24));
         Solve("60 parts behind a gate", LargeBoxes.Gated(60));
         Solve("200 parts behind a gate", LargeBoxes.Gated(200));
         Solve("200 free parts behind a gate", LargeBoxes.GatedFree(200));
         Solve("60 stages, 40 free parts", LargeBoxes.TrueToLife(60, 40));
         Solve("300 stages, 40 free parts", LargeBoxes.TrueToLife(300, 40));
+    }
+
+    private static void Explore(string name, Book book)
+    {
+        var machine = Compiler.Compile(book);
+        for (var run = 0; run < 2; run++)
+        {
+            GC.Collect();
+            var held = GC.GetTotalMemory(forceFullCollection: true);
+            var busy = Environment.CpuUsage.TotalTime;
+            var graph = Exploration.Whole(machine, new Budget(SolveLimits.Default, TimeProvider.System, null, CancellationToken.None));
+            var seconds = (Environment.CpuUsage.TotalTime - busy).TotalSeconds;
+            var bytes = (double)(GC.GetTotalMemory(forceFullCollection: true) - held) / graph.Count;
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{name,-32} {graph.Count,9} states {seconds,6:0.00} s of processor {graph.Count / seconds / 1e6,6:0.00} million states/s {bytes,6:0.0} bytes a state, acts between them included{(graph.Stopped is null ? "" : $" ({graph.Stopped})")}"));
+            GC.KeepAlive(graph);
+        }
     }
 
     private static void Solve(string name, Book book)

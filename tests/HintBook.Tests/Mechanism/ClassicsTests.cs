@@ -146,11 +146,11 @@ public class ClassicsTests
 
     private static int ShortestOf(Books.Book book) => Assert.IsType<Claim.Proved>(Solving.Of(book).Shortest).Way.Length;
 
-    private static Graph GraphOf(Books.Book book) => Solving.Graph(Compiler.Compile(book));
+    private static StateGraph GraphOf(Books.Book book) => Solving.GraphOf(Compiler.Compile(book));
 
-    private static int[] DepthsOf(Graph graph) => [.. graph.Layers.Zip(graph.Layers.Skip(1), (first, end) => end - first)];
+    private static int[] DepthsOf(StateGraph graph) => [.. graph.Layers.Zip(graph.Layers.Skip(1), (first, end) => end - first)];
 
-    private static BigInteger ShortestWays(Graph graph)
+    private static BigInteger ShortestWays(StateGraph graph)
     {
         var ways = new BigInteger[graph.Count];
         ways[0] = 1;

@@ -29,11 +29,14 @@ internal static class LargeBoxes
     }
 
     /// <summary>Branches that join, free parts that stages want one way or the other, a thing used up here and there, a few reactions.</summary>
-    public static Book TrueToLife(int stages, int frees)
+    /// <param name="stages">How many stages, each with a part of its own.</param>
+    /// <param name="frees">How many free parts.</param>
+    /// <param name="gated">Whether every fifth free part may move only once some stage is done.</param>
+    public static Book TrueToLife(int stages, int frees, bool gated = true)
     {
         var box = new BoxBuilder();
         for (var i = 0; i < frees; i++)
-            box.Free($"f{i}", i % 5 == 4 ? $"p{i / 2}=open" : "", i % 3 == 0 ? ["a", "b", "c"] : ["a", "b"]);
+            box.Free($"f{i}", gated && i % 5 == 4 ? $"p{i / 2}=open" : "", i % 3 == 0 ? ["a", "b", "c"] : ["a", "b"]);
         for (var i = 0; i < stages; i++)
             box.Part($"p{i}", "shut", "open");
         for (var i = 0; i < stages / 3; i++)
@@ -41,6 +44,7 @@ internal static class LargeBoxes
         for (var i = 0; i < 3; i++)
         {
             box.Part($"tray{i}", "in", "out");
+            box.Move($"push tray {i} back", "", $"tray{i}=in");
             box.Reaction($"p{(i * 7) + 5}=open, p{(i * 7) + 6}=open", $"tray{i}=out");
         }
 
@@ -57,7 +61,7 @@ internal static class LargeBoxes
             if (i is 14 or 21)
                 needs.Add($"tray{(i / 7) - 2}=out");
             var gives = i % 3 == 0 ? $", t{i / 3}=in-hand" : i % 3 == 1 && i > 3 ? $", t{(i / 3) - 1}=used-up" : "";
-            box.Stage($"s{i}", string.Join(", ", needs), $"p{i}=open{gives}", undo: BoxBuilder.Undo(i % 3 == 1 && i > 3 ? $"t{(i / 3) - 1}" : "", $"p{i}=shut"));
+            box.Stage($"s{i}", string.Join(", ", needs), $"p{i}=open{gives}", undo: BoxBuilder.Undo(i % 3 == 0 ? $"t{i / 3}" : i % 3 == 1 && i > 3 ? $"t{(i / 3) - 1}" : "", $"p{i}=shut"));
         }
 
         return box.Goal(string.Create(CultureInfo.InvariantCulture, $"p{stages - 1}=open, p{stages - 2}=open")).Build();

@@ -21,7 +21,7 @@ public class ReductionsTests
         var budget = Solving.Budget();
         if (ByReduction.Of(machine, budget) is not { } reduced)
             return;
-        var whole = Everything.Of(Solving.Graph(machine), budget);
+        var whole = Everything.Of(Solving.GraphOf(machine), budget);
         Assert.Equal(whole.Way is null, reduced.Way is null);
         if (whole.Way is not null)
             Assert.InRange(whole.Way.Count, reduced.AtLeast, reduced.Way!.Count);

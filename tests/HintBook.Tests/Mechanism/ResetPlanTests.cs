@@ -65,6 +65,10 @@ public class ResetPlanTests
     }
 
     [Fact]
+    public void One_plan_may_be_proved_to_put_back_any_state_of_a_large_box() =>
+        Assert.IsType<Claim.Proved>(Reset(LargeBoxes.TrueToLife(60, 40, gated: false)).Possible);
+
+    [Fact]
     public void Every_plan_replays_on_thousands_of_boxes() => RandomBoxes.Any.Sample(
         book =>
         {
@@ -78,12 +82,24 @@ public class ResetPlanTests
         print: BookText.Of);
 
     [Fact]
+    public void A_plan_found_thriftily_is_as_possible_as_one_found_among_all_states() => RandomBoxes.Any.Sample(
+        book =>
+        {
+            var (thrifty, whole) = (Reset(book), Reset(book, reduce: false));
+            Assert.Equal(whole.Possible.Word, thrifty.Possible.Word);
+            if (whole.Possible is Claim.Proved)
+                Assert.InRange(whole.Bound, thrifty.Bound, thrifty.Plan.Length);
+        },
+        iter: 1000,
+        print: BookText.Of);
+
+    [Fact]
     public void The_json_has_the_promised_shape()
     {
         using var json = JsonDocument.Parse(SolutionJson.Write(Reset(Boxes.ChineseRings(3))));
         Assert.Equal(["possible", "plan", "replaces", "bound"], json.RootElement.EnumerateObject().Select(p => p.Name));
     }
 
-    private static ResetPlan Reset(Book book) =>
-        ResetPlan.Of(book, SolveLimits.Default with { Time = TimeSpan.FromMinutes(5) }, null, TestContext.Current.CancellationToken);
+    private static ResetPlan Reset(Book book, bool reduce = true) =>
+        ResetPlan.Of(book, SolveLimits.Default with { Reduce = reduce, Time = TimeSpan.FromMinutes(5) }, null, TestContext.Current.CancellationToken);
 }

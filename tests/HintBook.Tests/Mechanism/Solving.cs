@@ -17,7 +17,7 @@ internal static class Solving
     public static Budget Budget(SolveLimits? limits = null) =>
         new(limits ?? SolveLimits.Default with { Time = Patient }, TimeProvider.System, null, TestContext.Current.CancellationToken);
 
-    public static Graph Graph(Machine machine)
+    public static StateGraph GraphOf(Machine machine)
     {
         var graph = Exploration.Whole(machine, Budget());
         Assert.Null(graph.Stopped);

@@ -10,7 +10,7 @@ namespace HintBook.Mechanism.Answers;
 internal static class Certain
 {
     /// <summary>By stage, and for the goal; null where memory or time did not suffice. What can't be reached has everything before it.</summary>
-    public static (Bits[] Stages, Bits Goal)? On(Graph graph, Budget budget)
+    public static (Bits[] Stages, Bits Goal)? On(StateGraph graph, Budget budget)
     {
         var things = new Attainable(graph.Machine);
         var words = (things.Count + 63) / 64;

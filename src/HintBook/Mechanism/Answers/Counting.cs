@@ -11,13 +11,13 @@ namespace HintBook.Mechanism.Answers;
 internal sealed class Counting
 {
     private const int MostSets = 200_000;
-    private readonly Graph graph;
+    private readonly StateGraph graph;
     private readonly ImmutableArray<(int Variable, int Stage)> marks;
     private readonly Bits[] done;
 
     /// <summary>Prepares the counts.</summary>
-    /// <param name="graph">The graph, with marks, all there.</param>
-    public Counting(Graph graph)
+    /// <param name="graph">The graph, with marks; all there, or else only <see cref="Widest"/> may be asked, which is then a lower bound.</param>
+    public Counting(StateGraph graph)
     {
         this.graph = graph;
         var machine = graph.Machine;
@@ -37,7 +37,7 @@ internal sealed class Counting
     {
         var (count, stages) = (0, ImmutableArray<int>.Empty);
         var open = new SortedSet<int>();
-        for (var state = 0; state < graph.Count; state++)
+        for (var state = 0; state < graph.From.Count - 1; state++)
         {
             open.Clear();
             for (var e = graph.From[state]; e < graph.From[state + 1]; e++)

@@ -9,7 +9,7 @@ internal static class Everything
     public const int MostDeadEnds = 20;
 
     /// <summary>Reads the answers off a graph that is all there.</summary>
-    public static Outlook Of(Graph graph, Budget budget)
+    public static Outlook Of(StateGraph graph, Budget budget)
     {
         var machine = graph.Machine;
         var firstOpen = Enumerable.Repeat(-1, machine.StageActs.Length).ToArray();
@@ -38,14 +38,14 @@ internal static class Everything
             DeadEnds = goal >= 0 ? DeadEnds(graph) : [],
             DeadEndsShortest = true,
             WayWithout = act => WayWithout(graph, act),
-            Before = before ?? [.. machine.StageActs.Select(_ => new Bits(new Attainable(machine).Count))],
-            BeforeGoal = beforeGoal ?? new Bits(new Attainable(machine).Count),
+            Before = before ?? Partly.Before(machine),
+            BeforeGoal = beforeGoal ?? Partly.BeforeGoal(machine),
             Exact = before is not null,
         };
     }
 
     /// <summary>The states from which the box can still be solved.</summary>
-    public static System.Collections.BitArray Live(Graph graph)
+    public static System.Collections.BitArray Live(StateGraph graph)
     {
         var live = new System.Collections.BitArray(graph.Solved);
         for (var changed = true; changed;)
@@ -71,7 +71,7 @@ internal static class Everything
         }
     }
 
-    private static List<int>? WayWithout(Graph graph, int act)
+    private static List<int>? WayWithout(StateGraph graph, int act)
     {
         var walk = new Walk(graph.Count);
         while (walk.Next() is >= 0 and var state)
@@ -89,7 +89,7 @@ internal static class Everything
     }
 
     // What happens after the box is solved closes no door: ways end there.
-    private static List<List<int>> DeadEnds(Graph graph)
+    private static List<List<int>> DeadEnds(StateGraph graph)
     {
         var live = Live(graph);
         if (live.HasAllSet())

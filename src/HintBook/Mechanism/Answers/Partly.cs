@@ -1,3 +1,4 @@
+using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
 
 namespace HintBook.Mechanism.Answers;
@@ -6,10 +7,9 @@ namespace HintBook.Mechanism.Answers;
 internal static class Partly
 {
     /// <summary>Reads what it can.</summary>
-    public static Outlook Of(Graph graph)
+    public static Outlook Of(StateGraph graph)
     {
         var machine = graph.Machine;
-        var size = new Attainable(machine).Count;
         var ways = new List<int>?[machine.StageActs.Length];
         var goal = -1;
         for (var state = graph.Count - 1; state >= 0; state--)
@@ -27,7 +27,6 @@ internal static class Partly
             }
         }
 
-        var relaxed = new RelaxedCertain(machine);
         var way = goal >= 0 ? graph.WayTo(goal) : null;
         return new Outlook
         {
@@ -39,9 +38,19 @@ internal static class Partly
             WayToStage = ways,
             DeadEnds = null,
             WayWithout = _ => null,
-            Before = [.. machine.StageActs.Select(acts => relaxed.Of(acts.SelectMany(a => machine.Acts[a].When)) ?? new Bits(size))],
-            BeforeGoal = relaxed.Of(machine.Goal) ?? new Bits(size),
+            Before = Before(machine),
+            BeforeGoal = BeforeGoal(machine),
             Exact = false,
         };
     }
+
+    /// <summary>By stage: what the relaxation proves certain before it; nothing where it can't be reached.</summary>
+    public static Bits[] Before(Machine machine)
+    {
+        var relaxed = new RelaxedCertain(machine);
+        return [.. machine.StageActs.Select(acts => relaxed.Of(acts.SelectMany(a => machine.Acts[a].When)) ?? new Bits(new Attainable(machine).Count))];
+    }
+
+    /// <summary>What the relaxation proves certain when the box is solved.</summary>
+    public static Bits BeforeGoal(Machine machine) => new RelaxedCertain(machine).Of(machine.Goal) ?? new Bits(new Attainable(machine).Count);
 }

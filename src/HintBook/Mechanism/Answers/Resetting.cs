@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
+using HintBook.Mechanism.Reduced;
 using HintBook.Text;
 
 namespace HintBook.Mechanism.Answers;
@@ -9,7 +10,8 @@ namespace HintBook.Mechanism.Answers;
 /// <summary>Finds the way back to the shipped box.</summary>
 internal sealed class Resetting
 {
-    private const int MostStates = 1_000_000;
+    private const int MostStates = 200_000;
+    private const int MostStatesBesides = 50_000;
     private readonly Book book;
     private readonly Budget budget;
     private readonly Machine machine;
@@ -34,12 +36,13 @@ internal sealed class Resetting
         var from = Exhausted(opening, shipped);
         var solved = from.Aggregate(shipped, (state, act) => stepper.After(act, state)!);
         var back = ResetMachine.Of(book, machine, shipped);
-        var (plan, bound, why) = Shortest(back, solved);
         ImmutableArray<Step> opened = [.. from.Select(act => machine.Acts[act].Step)];
+        var greedy = new GreedyReset(back, opened);
+        var (plan, bound, why) = Shortest(back, solved, greedy);
         ImmutableArray<Step> steps = plan is null ? [] : [.. plan.Select(act => back.Acts[act].Step)];
         if (plan is not null)
             Check(opened, steps);
-        var possible = plan is not null ? Everywhere(back, steps)
+        var possible = plan is not null ? Everywhere(back, greedy, steps)
             : why is not null ? new Claim.NotProved(why)
             : new Claim.Refuted(opened, Stuck(back, solved));
         var result = new ResetPlan
@@ -55,21 +58,30 @@ internal sealed class Resetting
         return result with { Findings = Findings.Of(Tell(result)).All };
     }
 
-    private (List<int>? Plan, int Bound, string? Why) Shortest(Machine back, int[] solved)
+    private (List<int>? Plan, int Bound, string? Why) Shortest(Machine back, int[] solved, GreedyReset greedy)
     {
-        var graph = Exploration.Whole(back, budget, [solved], MostStates);
+        var bound = greedy.Bound(solved);
+        var planned = budget.Limits.Reduce && !Clashes.Any(back) ? greedy.Plan(solved) : null;
+        if (planned?.Count == bound)
+            return (planned, bound, null);
+        var graph = Exploration.Whole(back, budget, [solved], planned is null ? MostStates : MostStatesBesides);
         for (var state = 0; state < graph.Count; state++)
         {
             if (graph.Solved[state])
                 return (graph.WayTo(state), graph.Depth(state), null);
         }
 
-        return (null, 0, graph.Stopped);
+        if (graph.Stopped is null)
+            return (null, 0, null);
+        budget.Forgive();
+        return (planned, Math.Max(bound, graph.Layers.Count - 2), planned is null ? graph.Stopped : null);
     }
 
-    // The plan of one solved box says nothing of the others: each of them is looked at, where they can be listed.
-    private Claim Everywhere(Machine back, ImmutableArray<Step> plan)
+    // The plan of one solved box says nothing of the others: either one plan does for any, or each of them is looked at.
+    private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan)
     {
+        if (budget.Limits.Reduce && !Clashes.Any(back) && greedy.PutsBackAnything(new Waiting(machine).Attainable))
+            return new Claim.Proved(plan);
         var forward = Exploration.Whole(machine, budget, most: MostStates);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");

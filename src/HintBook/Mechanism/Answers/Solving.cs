@@ -31,7 +31,7 @@ internal static class Solving
     }
 
     // Whatever was reached before it stopped was reached by a shortest way.
-    private static Outlook Better(Outlook reduced, Graph graph)
+    private static Outlook Better(Outlook reduced, StateGraph graph)
     {
         var partly = Partly.Of(graph);
         return partly.Way is null
@@ -40,5 +40,5 @@ internal static class Solving
     }
 
     /// <summary>The answers of a graph, all there or not.</summary>
-    public static Outlook Read(Graph graph, Budget budget) => graph.Stopped is null ? Everything.Of(graph, budget) : Partly.Of(graph);
+    public static Outlook Read(StateGraph graph, Budget budget) => graph.Stopped is null ? Everything.Of(graph, budget) : Partly.Of(graph);
 }

@@ -28,6 +28,9 @@ internal sealed class Waiting
         }
     }
 
+    /// <summary>By variable: the positions that it may come to have; no others ever.</summary>
+    public IReadOnlyList<ulong> Attainable => attained;
+
     /// <summary>Whether one of some clauses may come to hold.</summary>
     public bool Holds(IEnumerable<Clause> when) => when.Any(clause => clause.Literals.All(Holds));
 

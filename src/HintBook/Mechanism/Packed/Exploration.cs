@@ -14,7 +14,7 @@ internal static class Exploration
     /// <param name="budget">What it may use.</param>
     /// <param name="starts">The positions to start from; none for the shipped box.</param>
     /// <param name="most">How many states may be stored at the most.</param>
-    public static Graph Whole(Machine machine, Budget budget, IReadOnlyList<int[]>? starts = null, int most = int.MaxValue)
+    public static StateGraph Whole(Machine machine, Budget budget, IReadOnlyList<int[]>? starts = null, int most = int.MaxValue)
     {
         starts ??= [[.. machine.Start]];
         if (Layout.Of(machine.Variables, Word32.WordBits) is { Bits: <= 32 } half)
@@ -27,7 +27,7 @@ internal static class Exploration
         };
     }
 
-    private static Graph Of<T>(Machine machine, Layout layout, Budget budget, IReadOnlyList<int[]> starts, int most)
+    private static StateGraph Of<T>(Machine machine, Layout layout, Budget budget, IReadOnlyList<int[]> starts, int most)
         where T : struct, IPacked<T>
     {
         var table = new StateTable<T>();
@@ -42,7 +42,7 @@ internal static class Exploration
         if (layers[^1] != table.States.Count)
             layers.Add(table.States.Count);
         budget.Stored += table.States.Count;
-        var graph = new Graph
+        var graph = new StateGraph
         {
             Machine = machine,
             Count = table.States.Count,
@@ -134,7 +134,7 @@ internal static class Exploration
 
         List<int> WayTo(int number)
         {
-            var known = new Graph
+            var known = new StateGraph
             {
                 Machine = machine, Count = number + 1, From = from, To = to, By = by, Possible = possible,
                 Layers = [.. layers, table.States.Count], Position = (_, _) => 0, Solved = new BitArray(0),

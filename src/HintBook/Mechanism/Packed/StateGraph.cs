@@ -6,7 +6,7 @@ namespace HintBook.Mechanism.Packed;
 /// All states that can be reached and all acts between them, states numbered in the order of their distance from the start. An act that
 /// changes nothing is kept only if it is a stage's move, since there it still says that the stage is open.
 /// </summary>
-internal sealed class Graph
+internal sealed class StateGraph
 {
     /// <summary>What was explored.</summary>
     public required Machine Machine { get; init; }
