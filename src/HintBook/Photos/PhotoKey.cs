@@ -30,8 +30,10 @@ public readonly record struct PhotoKey(string Hex)
         return new(Convert.ToHexStringLower(hash.GetHashAndReset()));
     }
 
-    /// <summary>The file of one width, relative to the site.</summary>
-    public string PathOf(int width) => $"pictures/{Hex[..NameLength]}-{width}.jpg";
+    /// <summary>
+    /// The file of one width, relative to the site. The <c>w</c> keeps a width of 800 from being mistaken for a lock that opens at 800.
+    /// </summary>
+    public string PathOf(int width) => $"pictures/{Hex[..NameLength]}-{width}w.jpg";
 
     private static void AppendWithLength(IncrementalHash hash, byte[] bytes)
     {

@@ -40,6 +40,6 @@ public class PhotoKeyTests
         var photo = Shots.Jpeg(900, 600);
         var key = Darkroom.KeyOf(photo, "a book", PhotoSettings.Standard);
         Assert.Matches("^[0-9a-f]{64}$", key.Hex);
-        Assert.Equal([$"pictures/{key.Hex[..16]}-400.jpg", $"pictures/{key.Hex[..16]}-800.jpg"], Shots.Prints(photo).Picture.Files.Select(f => f.Path));
+        Assert.Equal([$"pictures/{key.Hex[..16]}-400w.jpg", $"pictures/{key.Hex[..16]}-800w.jpg"], Shots.Prints(photo).Picture.Files.Select(f => f.Path));
     }
 }

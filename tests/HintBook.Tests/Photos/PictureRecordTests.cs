@@ -30,7 +30,7 @@ public class PictureRecordTests
         Assert.False(read.Holds(small, bytes.AsSpan(..^1)));
         Assert.False(read.Holds(small, []));
         Assert.False(read.Holds(Prints.Picture.Files[1], bytes));
-        Assert.False(read.Holds(small with { Path = "pictures/other-400.jpg" }, bytes));
+        Assert.False(read.Holds(small with { Path = "pictures/other-400w.jpg" }, bytes));
     }
 
     [Fact]
