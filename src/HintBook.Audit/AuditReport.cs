@@ -17,6 +17,9 @@ public sealed record AuditFault(string File, int Line, int Column, string Messag
 /// <param name="Faults">By file, then by place, then by message.</param>
 public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, ImmutableArray<AuditFault> Faults)
 {
+    /// <summary>Nothing was read.</summary>
+    public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);
+
     /// <summary>Whether nothing is wrong.</summary>
     public bool IsClean => Faults.IsEmpty;
 }

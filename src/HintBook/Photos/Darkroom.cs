@@ -34,15 +34,11 @@ public static class Darkroom
     /// <param name="settings">Widths, quality and limits.</param>
     public static Developed Develop(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings)
     {
-        if (original.Length > settings.MaxFileBytes)
-            return new Spoiled(new TooLarge(original.Length));
-        if (Negative.Of(original) is not { } negative)
-            return new Spoiled(new NotAPicture(Negative.LooksLike(original.Span)));
         try
         {
-            return Look(original, negative, settings) is { } problem
+            return Glance(original, settings) is { } problem
                 ? new Spoiled(problem)
-                : Print(original, Orientation.Of(negative.Exif), KeyOf(original, salt, settings), settings);
+                : Print(original, Orientation.Of(Negative.Of(original)!.Value.Exif), KeyOf(original, salt, settings), settings);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -50,6 +46,12 @@ public static class Darkroom
             return new Spoiled(new Broken());
         }
     }
+
+    /// <summary>What is wrong with a photo as far as its header and its end tell; null if nothing is. Nothing is decoded.</summary>
+    public static PhotoProblem? Glance(ReadOnlyMemory<byte> original, PhotoSettings settings) =>
+        original.Length > settings.MaxFileBytes ? new TooLarge(original.Length)
+        : Negative.Of(original) is { } negative ? Look(original, negative, settings)
+        : new NotAPicture(Negative.LooksLike(original.Span));
 
     private static PhotoProblem? Look(ReadOnlyMemory<byte> original, Negative negative, PhotoSettings settings)
     {

@@ -26,6 +26,12 @@ internal static class PhotoFindings
         _ => [],
     };
 
+    /// <summary>What a glance tells: a problem, or only that there are no words for it.</summary>
+    public static IEnumerable<Finding> OfGlance(Photo photo, PhotoProblem? problem, PhotoSettings settings) =>
+        problem is not null ? [OfProblem(photo, problem, settings)]
+        : photo.Alt is null ? [OfMissingAlt(photo)]
+        : [];
+
     /// <summary>What there is to say about a photo whose picture is known, be it developed or kept from the last time.</summary>
     public static IEnumerable<Finding> OfPicture(Photo photo, Picture picture, PhotoSettings settings)
     {

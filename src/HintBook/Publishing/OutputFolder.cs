@@ -52,25 +52,29 @@ internal sealed class OutputFolder : IDisposable
     }
 
     /// <summary>Puts the next publish in the place of the last one. Each folder changes in one step where the system can do that.</summary>
+    /// <param name="names">Which of <see cref="Swapped"/> change; the others, and the report beside them, stay as they are.</param>
     /// <param name="made">Every file of the next publish, relative to the folder, with forward slashes.</param>
     /// <param name="watch">Called before each step; tests stop here as a power cut would.</param>
-    public void Swap(IReadOnlyCollection<string> made, Action<string> watch)
+    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made, Action<string> watch)
     {
         var before = Made();
-        CarryOver(before);
+        var staying = before.Where(file => !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
+        var after = made.Union(staying).ToArray();
+        CarryOver(names, before);
         // Both lists while the swap runs: whichever half of it a power cut leaves, its files are known as ours.
         watch("list");
-        WriteMade(before.Union(made));
-        foreach (var name in Swapped)
+        WriteMade(before.Union(after));
+        foreach (var name in names)
         {
             watch(name);
             SwapFolder(name);
         }
 
         watch("report.json");
-        File.Move(Path.Combine(Next, "report.json"), Path.Combine(Root, "report.json"), overwrite: true);
+        if (File.Exists(Path.Combine(Next, "report.json")))
+            File.Move(Path.Combine(Next, "report.json"), Path.Combine(Root, "report.json"), overwrite: true);
         watch("list again");
-        WriteMade(made);
+        WriteMade(after);
         watch("clear");
         Clear(Next);
     }
@@ -137,9 +141,9 @@ internal sealed class OutputFolder : IDisposable
     }
 
     // What the maker put among our files (a host's settings, say) goes along.
-    private void CarryOver(HashSet<string> before)
+    private void CarryOver(IEnumerable<string> names, HashSet<string> before)
     {
-        foreach (var name in Swapped.Where(name => Directory.Exists(Path.Combine(Root, name))))
+        foreach (var name in names.Where(name => Directory.Exists(Path.Combine(Root, name))))
         {
             foreach (var file in Directory.EnumerateFiles(Path.Combine(Root, name), "*", SearchOption.AllDirectories))
             {
