@@ -12,7 +12,7 @@ public static class DotMap
     {
         var dot = new StringBuilder("digraph stages {\n");
         if (!spoilerFree)
-            dot.Append($"  graph [label={Quoted([map.Title])}, labelloc=t, fontname=\"sans-serif\"];\n");
+            dot.Append($"  graph [label={Quoted([Wrapping.Clean(map.Title)])}, labelloc=t, fontname=\"sans-serif\"];\n");
         dot.Append("  node [shape=box, style=rounded, fontname=\"sans-serif\"];\n");
         foreach (var stage in map.Nodes)
         {
@@ -38,5 +38,5 @@ public static class DotMap
 
     // In a quoted label the quote ends it, the backslash begins an escape, and the ampersand begins an HTML entity.
     private static string Quoted(IEnumerable<string> lines) =>
-        $"\"{string.Join("\\n", lines.Select(line => Wrapping.Clean(line).Replace("\\", "\\\\").Replace("\"", "\\\"").Replace("&", "&amp;")))}\"";
+        $"\"{string.Join("\\n", lines.Select(line => line.Replace("\\", "\\\\").Replace("\"", "\\\"").Replace("&", "&amp;")))}\"";
 }

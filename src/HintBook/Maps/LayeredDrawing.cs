@@ -66,7 +66,7 @@ internal static class LayeredDrawing
         return ways;
     }
 
-    // The wider the widest bend between two rows, the more room it gets.
+    // The wider the widest bend between two rows, the more room it gets: in whole pixels, so that edges of boxes and bands meet exactly.
     private static (double Top, double Bottom)[] Bands(int[][] rows, ImmutableArray<Size> boxes, Ranked graph, double[][] ways)
     {
         var widestBend = new double[rows.Length];
@@ -85,7 +85,7 @@ internal static class LayeredDrawing
         {
             var height = rows[row].Where(vertex => !graph.IsWaypoint(vertex)).Select(box => boxes[box].Height).DefaultIfEmpty(0).Max();
             bands[row] = (top, top + height);
-            top += height + Math.Clamp(widestBend[row] * GapForBend, LeastGap, MostGap);
+            top += height + Math.Round(Math.Clamp(widestBend[row] * GapForBend, LeastGap, MostGap));
         }
 
         return bands;

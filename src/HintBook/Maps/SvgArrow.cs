@@ -19,17 +19,19 @@ internal static class SvgArrow
         xml.WriteEndElement();
     }
 
-    public static void Write(XmlWriter xml, Route route, bool oneOfSeveral, double left, double top)
+    /// <summary>An arrow along an SVG path.</summary>
+    public static void Write(XmlWriter xml, string path, bool oneOfSeveral)
     {
         xml.WriteStartElement("path");
         xml.Attributes(
-            ("d", Path(route.Moved(left, top))), ("fill", "none"), ("stroke", "#333f48"), ("stroke-width", 1.6), ("marker-end", "url(#arrow)"));
+            ("d", path), ("fill", "none"), ("stroke", "#333f48"), ("stroke-width", 1.6), ("marker-end", "url(#arrow)"));
         if (oneOfSeveral)
             xml.Attributes(("stroke-dasharray", "7 5"));
         xml.WriteEndElement();
     }
 
-    private static string Path(Route route)
+    /// <summary>The SVG path of a route.</summary>
+    public static string Path(Route route)
     {
         var path = new StringBuilder($"M{SvgText.Px(route.Points[0])}");
         foreach (var (from, to) in route.Points.Zip(route.Points.Skip(1)))

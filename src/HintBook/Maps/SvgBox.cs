@@ -14,11 +14,12 @@ internal static class SvgBox
     public static Frame WithoutRoomForLoop(Frame frame) =>
         frame with { Left = frame.Left + LoopRoom, Width = frame.Width - (2 * LoopRoom) };
 
-    /// <summary>The arrow from a box to itself, on the right of it, within a frame that has room for it.</summary>
-    public static Route Loop(Frame frame)
+    /// <summary>The arrow from a box to itself, on the right of it.</summary>
+    public static string Loop(Frame frame)
     {
-        var (side, out_) = (frame.Right - LoopRoom - 8, frame.Right - 6);
-        return new([new(side, frame.Bottom), new(side, frame.Bottom + 1), new(out_, frame.Bottom + 14), new(out_, frame.Top - 14), new(side, frame.Top)]);
+        var (right, middle) = (frame.Right, frame.Top + (frame.Height / 2));
+        return $"M{SvgText.Px(new Point(right, middle + 10))} C{SvgText.Px(new Point(right + LoopRoom, middle + 18))} "
+            + $"{SvgText.Px(new Point(right + LoopRoom, middle - 10))} {SvgText.Px(new Point(right + 1, middle - 8))}";
     }
 
     /// <summary>A stage's box with its number and title.</summary>

@@ -8,7 +8,7 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
 {
     private const double TitleSize = 20;
     private const double TitleLine = 26;
-    private const double Row = 30;
+    private const double Row = 36;
     private const double Sample = 44;
     private const double Gap = 26;
 
@@ -45,7 +45,7 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
             if (entry.Kind is { } kind)
                 SvgBox.Shape(xml, new(x, y + 2, Sample, 22), kind);
             else
-                SvgArrow.Write(xml, new([new(x + 14, y), new(x + 14, y + 12), new(x + 14, y + 26)]), entry.OneOfSeveral, 0, 0);
+                SvgArrow.Write(xml, SvgArrow.Path(new([new(x + 22, y), new(x + 22, y + 26)])), entry.OneOfSeveral);
             xml.Element("text", entry.Text, ("x", x + Sample + 8), ("y", y + 18));
         }
     }

@@ -32,6 +32,9 @@ public static class SvgMap
         var height = Math.Ceiling(drawing.Size.Height + heading.Size.Height + (2 * Margin));
         var left = (width - drawing.Size.Width) / 2;
         var top = Margin + heading.Size.Height;
+        var frames = drawing.Boxes
+            .Select((frame, i) => loops.Contains(i) ? SvgBox.WithoutRoomForLoop(frame) : frame)
+            .Select(frame => frame.Moved(left, top)).ToArray();
 
         var text = new StringBuilder();
         using (var xml = XmlWriter.Create(text, new() { Indent = true, IndentChars = "  ", NewLineChars = "\n", OmitXmlDeclaration = true }))
@@ -48,13 +51,10 @@ public static class SvgMap
             heading.Write(xml, Margin, Margin);
             xml.WriteStartElement("g");
             foreach (var (edge, route) in map.Edges.Zip(drawing.Routes))
-                SvgArrow.Write(xml, edge.From == edge.To ? SvgBox.Loop(drawing.Boxes[edge.From - 1]) : route, edge.OneOfSeveral, left, top);
+                SvgArrow.Write(xml, edge.From == edge.To ? SvgBox.Loop(frames[edge.To - 1]) : SvgArrow.Path(route.Moved(left, top)), edge.OneOfSeveral);
             xml.WriteEndElement();
-            for (var i = 0; i < labels.Length; i++)
-            {
-                var frame = loops.Contains(i) ? SvgBox.WithoutRoomForLoop(drawing.Boxes[i]) : drawing.Boxes[i];
-                SvgBox.Write(xml, frame.Moved(left, top), map.Nodes[i], labels[i], spoilerFree);
-            }
+            foreach (var (frame, stage, label) in frames.Zip(map.Nodes, labels))
+                SvgBox.Write(xml, frame, stage, label, spoilerFree);
 
             xml.WriteEndElement();
         }

@@ -87,7 +87,9 @@ internal static class Wrapping
         var letters = Letters(text).ToList();
         while (letters.Count > 0 && width(string.Concat(letters).TrimEnd(' ') + Ellipsis) > widest)
             letters.RemoveAt(letters.Count - 1);
-        return string.Concat(letters).TrimEnd(' ') + Ellipsis;
+        var cut = string.Concat(letters);
+        var word = cut.LastIndexOf(' ');
+        return (word > cut.Length / 2 ? cut[..word] : cut).TrimEnd(' ', ',') + Ellipsis;
     }
 
     private static IEnumerable<string> Letters(string text)
