@@ -16,10 +16,10 @@ public sealed record CardWords
     public string Scan { get; init; } = "Scan this code, or type the address below.";
 
     /// <summary>What is said instead of the cautions that a card has no room for.</summary>
-    public string MoreCautions { get; init; } = "There are more cautions at the address on the back.";
+    public string MoreCautions { get; init; } = "More cautions at the address on the back.";
 
     /// <summary>The standing sentence under the cautions.</summary>
-    public string LocalRules { get; init; } = "Local rules decide, and so do licensed people where a job is theirs.";
+    public string LocalRules { get; init; } = "Local rules and licensed people have the last word.";
 
     /// <summary>One short sentence for each danger.</summary>
     public ImmutableSortedDictionary<CautionKind, string> Cautions { get; init; } = ImmutableSortedDictionary.CreateRange(
@@ -28,8 +28,8 @@ public sealed record CardWords
             [CautionKind.Heavy] = "Heavy: lift with two hands.",
             [CautionKind.Glass] = "Glass that can break.",
             [CautionKind.SharpEdge] = "Sharp edges.",
-            [CautionKind.Magnets] = "Strong magnets: keep away from implants and children; get help at once if swallowed.",
-            [CautionKind.ButtonCell] = "Button cell: keep away from children; get medical help at once if swallowed.",
+            [CautionKind.Magnets] = "Strong magnets: dangerous if swallowed and near implants.",
+            [CautionKind.ButtonCell] = "Button cell: if swallowed, get medical help at once.",
             [CautionKind.SmallParts] = "Small parts that can choke a child.",
             [CautionKind.Mains] = "Mains voltage: pull the plug before you open anything.",
             [CautionKind.Battery] = "Battery inside: do not short, crush or heat it.",

@@ -30,6 +30,10 @@ internal abstract record Printed;
 /// <param name="X">Its left end, or its right end where <paramref name="FromRight"/>.</param>
 /// <param name="Baseline">The line on which its letters stand.</param>
 /// <param name="Text">What <see cref="Letters.Printable"/> gave.</param>
+/// <param name="Face">Its weight.</param>
+/// <param name="Size">The em.</param>
+/// <param name="Tone">Its colour.</param>
+/// <param name="FromRight">Whether it ends at <paramref name="X"/>.</param>
 internal sealed record PrintedText(double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false) : Printed;
 
 /// <summary>A filled rectangle.</summary>
@@ -50,6 +54,7 @@ internal sealed record PrintedSign(Rect Place) : Printed;
 /// <param name="X">The left edge of its first module; the quiet zone lies outside.</param>
 /// <param name="Y">The upper edge of its first module.</param>
 /// <param name="Module">The side of a module.</param>
+/// <param name="Code">The modules.</param>
 internal sealed record PrintedCode(double X, double Y, double Module, QrMatrix Code) : Printed;
 
 /// <summary>A page to be drawn.</summary>

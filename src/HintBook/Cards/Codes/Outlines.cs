@@ -55,7 +55,7 @@ internal static class Outlines
             var next = Turn(borders[at], heading);
             if (next != heading)
                 loop.Add((at % side, at / side));
-            borders[at] &= (byte)~(1 << next);
+            borders[at] ^= (byte)(1 << next);
             heading = next;
             at += Steps[next].X + (Steps[next].Y * side);
         }

@@ -70,6 +70,7 @@ internal static class QrImages
             ColorType = PngColorType.Grayscale,
             BitDepth = PngBitDepth.Bit1,
             FilterMethod = PngFilterMethod.None,
+            CompressionLevel = PngCompressionLevel.BestSpeed,
         });
         return file.ToArray();
     }

@@ -35,9 +35,11 @@ public sealed class QrMatrix
     {
         if (Make(text, QRCodeGenerator.ECCLevel.M) is not { } least)
             return null;
-        return Make(text, QRCodeGenerator.ECCLevel.H) is { } best && best.Size == least.Size ? best
-            : Make(text, QRCodeGenerator.ECCLevel.Q) is { } better && better.Size == least.Size ? better
-            : least;
+        var better = Make(text, QRCodeGenerator.ECCLevel.Q);
+        if (better?.Size != least.Size)
+            return least;
+        var best = Make(text, QRCodeGenerator.ECCLevel.H);
+        return best?.Size == least.Size ? best : better;
     }
 
     private static QrMatrix? Make(string text, QRCodeGenerator.ECCLevel level)

@@ -11,7 +11,10 @@ internal sealed class Raster
     private const double MillimetresPerPoint = 25.4 / 72;
 
     private readonly byte[] pixels;
-    private readonly List<(float X, int Turn)>[] crossings;
+    // For each row, where edges cross its middle, until the shape is filled: 256ths of a pixel, doubled, plus one where the
+    // edge runs downwards. Plain numbers, because sorting them is most of the work.
+    private readonly List<int>[] crossings;
+    private const float Fine = 256;
 
     private Raster(int width, int height)
     {
@@ -19,7 +22,7 @@ internal sealed class Raster
         Height = height;
         pixels = new byte[width * height];
         Array.Fill(pixels, (byte)255);
-        crossings = new List<(float, int)>[height];
+        crossings = new List<int>[height];
         for (var y = 0; y < height; y++)
             crossings[y] = [];
     }
@@ -75,25 +78,33 @@ internal sealed class Raster
         var first = Math.Max(0, (int)MathF.Ceiling(upper.Y - 0.5f));
         var last = Math.Min(Height - 1, (int)MathF.Ceiling(lower.Y - 0.5f) - 1);
         for (var y = first; y <= last; y++)
-            crossings[y].Add((upper.X + ((lower.X - upper.X) * (y + 0.5f - upper.Y) / (lower.Y - upper.Y)), turn));
+        {
+            var x = upper.X + ((lower.X - upper.X) * (y + 0.5f - upper.Y) / (lower.Y - upper.Y));
+            crossings[y].Add(((int)MathF.Round(x * Fine) * 2) + (turn > 0 ? 1 : 0));
+        }
+
+
         return first <= last ? (first, last) : (Height, -1);
     }
 
     private void FillRow(int y, Shape shape)
     {
         var row = crossings[y];
-        row.Sort(static (left, right) => left.X.CompareTo(right.X));
+        row.Sort();
         var winding = 0;
         for (var i = 0; i + 1 < row.Count; i++)
         {
-            winding += shape.EvenOdd ? 1 : row[i].Turn;
+            winding += shape.EvenOdd || (row[i] & 1) == 1 ? 1 : -1;
             if (shape.EvenOdd ? winding % 2 == 0 : winding == 0)
                 continue;
-            var left = Math.Clamp((int)MathF.Ceiling(row[i].X - 0.5f), 0, Width);
-            var right = Math.Clamp((int)MathF.Ceiling(row[i + 1].X - 0.5f), left, Width);
+            var left = Math.Clamp(Column(row[i]), 0, Width);
+            var right = Math.Clamp(Column(row[i + 1]), left, Width);
             pixels.AsSpan((y * Width) + left, right - left).Fill(shape.Luminance);
         }
 
         row.Clear();
     }
+
+    // The first pixel whose middle lies to the right.
+    private static int Column(int crossing) => (int)MathF.Ceiling(((crossing >> 1) / Fine) - 0.5f);
 }
