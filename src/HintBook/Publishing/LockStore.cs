@@ -1,4 +1,3 @@
-using System.Text;
 using HintBook.Reading;
 using HintBook.Reading.Folder;
 using HintBook.Text;
@@ -23,24 +22,17 @@ internal static class LockStore
     {
         var text = book.Lock.ToText();
         var copy = Path.Combine(output, AddressLock.FileName);
-        Replace(copy, text);
+        SingleFile.Write(copy, text);
         var own = Path.Combine(book.Folder!.Root, AddressLock.FileName);
         try
         {
             if (!File.Exists(own) || File.ReadAllText(own) != text)
-                Replace(own, text);
+                SingleFile.Write(own, text);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return [AddressFindings.NotKept(book.Book!.File, copy)];
         }
-    }
-
-    private static void Replace(string path, string text)
-    {
-        var fresh = path + ".new";
-        File.WriteAllText(fresh, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-        File.Move(fresh, path, overwrite: true);
     }
 }
