@@ -10,8 +10,7 @@ internal static class Accents
 {
     // The small letters of Latin, Greek and Cyrillic that Unicode takes apart into a letter and marks (UnicodeData.txt, version
     // 14.0, decomposition mappings), each behind its bare letter; ø, ł, đ, ħ and ı, which it does not take apart but which
-    // people write without their strokes; İ, which has no small letter
-    // of its own; and ς, which is σ at a word's end.
+    // people write without their strokes; İ, which has no small letter of its own; and ς, which is σ at a word's end.
     private static readonly string[] BareLetterFirst =
     [
         "aàáâãäåāăąǎǟǡǻȁȃȧḁạảấầẩẫậắằẳẵặ", "bḃḅḇ", "cçćĉċčḉ", "dďđḋḍḏḑḓ", "eèéêëēĕėęěȅȇȩḕḗḙḛḝẹẻẽếềểễệ", "fḟ", "gĝğġģǧǵḡ",
