@@ -140,7 +140,7 @@ public class PublishTests
         desk.Published();
         var site = Desktop.Tree(desk.Site);
 
-        var report = Assert.IsType<Published>(Pipeline.PrintCards(desk.Book, desk.Options with { Paper = Cards.Paper.Letter })).Report;
+        var report = Assert.IsType<Published>(Pipeline.PrintCards(desk.Book, desk.Options with { Paper = HintBook.Cards.Paper.Letter })).Report;
 
         Assert.True(report.Cards.All);
         Assert.Equal(site, Desktop.Tree(desk.Site));
