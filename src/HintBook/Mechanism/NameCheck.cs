@@ -27,7 +27,7 @@ public static class NameCheck
             .. book.Box.Reactions.SelectMany(reaction => InChanges(reaction.Changes, names)),
             .. book.Box.Things.SelectMany(InStart),
             .. book.Stages.SelectMany(stage => stage.After).Where(id => !stages.Contains(id.Value)).Select(id => NameFindings.NoStage(id, stages)),
-            .. book.Stages.SelectMany(stage => stage.Photos).SelectMany(photo => photo.Shows)
+            .. book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos)).SelectMany(photo => photo.Shows)
                 .Where(shown => !names.ContainsKey(shown.Value)).Select(shown => NameFindings.Unknown(shown, names.Keys)),
         ];
         return all;
@@ -55,13 +55,13 @@ public static class NameCheck
         changes.SelectMany<Change, Finding>(change =>
             !names.TryGetValue(change.Name.Value, out var named) ? [NameFindings.Unknown(change.Name, names.Keys)]
             : named.Positions.Contains(change.Position.Value) ? []
-            : change.Position.At == change.Name.At ? [NameFindings.NoThing(change.Name, named)]
+            : change.Position.At == change.Name.At ? [NameFindings.NoThing(change.Name, named, named.Positions[^1])]
             : [NameFindings.NoPosition(change.Position, named)]);
 
     private static IEnumerable<Finding> InUndo(Undo? undo, Dictionary<string, Named> names) => undo is null
         ? []
         : undo.PutBack.Where(name => names.GetValueOrDefault(name.Value) is not Thing)
-            .Select(name => names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named) : NameFindings.Unknown(name, names.Keys))
+            .Select(name => names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named, named.Positions[0]) : NameFindings.Unknown(name, names.Keys))
             .Concat(InChanges(undo.Changes, names));
 
     private static IEnumerable<Finding> InStart(Thing thing) =>

@@ -40,14 +40,14 @@ internal static class NameFindings
         Related = [new Related(part.Id.At, "It is declared here.")],
     };
 
-    public static Finding NoThing(Located<string> name, Named named) => new()
+    public static Finding NoThing(Located<string> name, Named named, string position) => new()
     {
         Code = NoThingCode,
         At = name.At,
         Message = named is Part
             ? $"`{name.Value}` is a part; it can't be given, taken or put back like a thing."
             : $"`{name.Value}` is something one knows; it can't be taken or put back.",
-        Help = named is Part ? $"Write `does: {{ {name.Value}: {named.Positions[^1]} }}`, or declare it under `things`." : "Take it out of the list.",
+        Help = named is Part ? $"Write `does: {{ {name.Value}: {position} }}`, or declare it under `things`." : "Take it out of the list.",
         Related = [new Related(named.Id.At, "It is declared here.")],
     };
 

@@ -11,7 +11,7 @@ internal static class AddressPlan
     /// <summary>Old addresses first; a stage without one gets a name derived from the book and its id.</summary>
     public static (Addresses Addresses, AddressLock Lock, Findings Findings) Of(Book book, AddressLock known)
     {
-        var findings = new List<Finding>(Lost(book, known).Concat(Moved(book, known)));
+        var findings = new List<Finding>([.. Lost(book, known), .. Claimed(book), .. Moved(book, known)]);
         var taken = known.Stages.Values.SelectMany(names => names).Select(name => name.Value).ToHashSet();
         var names = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
         foreach (var stage in book.Stages)
@@ -29,7 +29,7 @@ internal static class AddressPlan
         return (
             new Addresses(book.Address?.Value, all),
             new AddressLock(
-                book.Address ?? known.Site,
+                SitesOf(book, known),
                 all.ToImmutableSortedDictionary(
                     pair => pair.Key,
                     pair => pair.Value.Select(name => new Located<string>(name, nowhere)).ToImmutableArray(),
@@ -54,10 +54,24 @@ internal static class AddressPlan
             .Select(stage => AddressFindings.Lost(stage.Key, stage.Value[0], Nearest.To(stage.Key, unlocked) ?? (unlocked.Length == 1 ? unlocked[0] : null)));
     }
 
+    // A page has one stage: no id that is still in use, or that another stage had before, can lead to a second one.
+    private static IEnumerable<Finding> Claimed(Book book)
+    {
+        var owners = book.Stages.ToDictionary(stage => stage.Id.Value, stage => stage.Id);
+        foreach (var was in book.Stages.SelectMany(stage => stage.Was.Where(was => was.Value != stage.Id.Value)))
+        {
+            if (!owners.TryAdd(was.Value, was))
+                yield return AddressFindings.Claimed(was, owners[was.Value]);
+        }
+    }
+
     private static IEnumerable<Finding> Moved(Book book, AddressLock known) =>
-        known.Site is { } old && old.Value != book.Address?.Value && !book.MovedFrom.Any(from => from.Value == old.Value)
-            ? [AddressFindings.Moved(book.Address?.At ?? book.File.Top, old, book.Address?.Value)]
-            : [];
+        from old in known.Sites
+        where old.Value != book.Address?.Value && !book.MovedFrom.Any(earlier => earlier.Value == old.Value)
+        select AddressFindings.Moved(book.Address?.At ?? book.File.Top, old, book.Address?.Value);
+
+    private static ImmutableArray<Located<string>> SitesOf(Book book, AddressLock known) =>
+        [.. (book.Address is { } now ? known.Sites.Prepend(now) : known.Sites).DistinctBy(site => site.Value)];
 }
 
 /// <summary>What would break an address that was published.</summary>
@@ -66,6 +80,7 @@ internal static class AddressFindings
     public static readonly FindingCode LostCode = new("HB7301", Severity.Error, "a published address would lead nowhere");
     public static readonly FindingCode MovedCode = new("HB7302", Severity.Error, "the site's address has changed");
     public static readonly FindingCode NotKeptCode = new("HB7303", Severity.Warning, "addresses.lock could not be written into the book");
+    public static readonly FindingCode ClaimedCode = new("HB7304", Severity.Error, "two stages claim one address");
 
     public static Finding Lost(string stage, Located<string> name, string? renamedTo) => new()
     {
@@ -88,6 +103,15 @@ internal static class AddressFindings
             ? $"Write `address: {old.Value}` again."
             : $"Write the old address again. If you let the old place lead to the new one, add `moved-from: [ {old.Value} ]`.",
         Related = [new Related(old.At, "It was published with this address.")],
+    };
+
+    public static Finding Claimed(Located<string> was, Located<string> owner) => new()
+    {
+        Code = ClaimedCode,
+        At = was.At,
+        Message = $"The address of `{was.Value}` can't lead to this stage: another one has it.",
+        Help = $"Take `{was.Value}` out of `was` here, or there.",
+        Related = [new Related(owner.At, "This is the other one.")],
     };
 
     public static Finding NotKept(SourceFile book, string outPath) => new()

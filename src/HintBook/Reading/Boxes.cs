@@ -74,7 +74,7 @@ internal static class Boxes
     };
 
     private static Books.Lock Lock(YamlMap keys) => new(
-        (int)Math.Clamp(keys.Number("wheels") ?? 1, 1, 32),
+        keys.WholeNumber("wheels", 1, 32) ?? 1,
         WheelSymbols.WrittenOut(keys.Text("symbols")?.Value ?? "0-9"),
         keys.Number("seconds-a-try") ?? 3,
         keys.At);

@@ -14,9 +14,10 @@ internal static class Clips
         if (keys.Text("file") is not { } file || keys.Text("from") is not { } from)
             return null;
         var start = TimeIn(from.Value);
-        var end = keys.Text("to") is { } to ? TimeIn(to.Value) : null;
+        var to = keys.Text("to");
+        var end = to is null ? null : TimeIn(to.Value.Value);
         if (end <= start)
-            findings.Add(StageFindings.ClipBackwards(keys.At));
+            findings.Add(StageFindings.ClipBackwards(to!.Value.At));
         return start is { } began && folder.Find("clips", file, findings) is { } path
             ? new Clip(file.With(path), began, end, keys.At)
             : null;

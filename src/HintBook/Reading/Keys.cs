@@ -12,17 +12,35 @@ namespace HintBook.Reading;
 /// </summary>
 internal static class Keys
 {
+    private const NumberStyles Decimal = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+
     public static YamlMap Empty(Span at) => new([], at);
 
     public static Located<string>? Text(this YamlMap map, string key) =>
         map[key] is YamlScalar { IsEmpty: false } scalar ? scalar.Located : null;
 
-    public static bool Flag(this YamlMap map, string key) => map[key] is YamlScalar { Value: "true" };
+    public static bool Flag(this YamlMap map, string key) => map[key] is YamlScalar scalar && FlagIn(scalar) is true;
+
+    /// <summary>The two answers as the core schema of YAML 1.2 spells them; null for anything else.</summary>
+    public static bool? FlagIn(YamlScalar scalar) => scalar switch
+    {
+        { Quoted: true } => null,
+        { Value: "true" or "True" or "TRUE" } => true,
+        { Value: "false" or "False" or "FALSE" } => false,
+        _ => null,
+    };
 
     public static double? Number(this YamlMap map, string key) => map[key] is YamlScalar scalar ? NumberIn(scalar) : null;
 
+    /// <summary>A whole number within bounds; null for anything else.</summary>
+    public static int? WholeNumber(this YamlMap map, string key, int least, int most) =>
+        map.Number(key) is { } number && number >= least && number <= most ? (int)number : null;
+
+    /// <summary>A finite number as the core schema of YAML 1.2 writes it in decimal; null for anything else.</summary>
     public static double? NumberIn(YamlNode node) =>
-        node is YamlScalar scalar && double.TryParse(scalar.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        node is YamlScalar { Quoted: false } scalar
+        && double.TryParse(scalar.Value, Decimal, CultureInfo.InvariantCulture, out var number)
+        && double.IsFinite(number)
             ? number
             : null;
 

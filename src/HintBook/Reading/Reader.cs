@@ -27,16 +27,14 @@ public static class Reader
 
     private static Book? ReadBook(BookFolder folder, List<Finding> findings)
     {
-        if (folder.ReadText("book.yaml", findings) is not { } file)
+        var written = folder.ReadText("book.yaml", findings);
+        var file = written ?? SourceFile.Unread("book.yaml");
+        if (written is null || KeysIn(file, findings) is not { } keys)
+        {
+            // The stages have mistakes of their own to tell, whatever stands in the way here.
+            Stages.In(folder, file, new Dictionary<string, Named>(), findings);
             return null;
-        var node = YamlText.Read(file.Whole, findings);
-        if (node is YamlScalar { IsEmpty: true } || (node is null && string.IsNullOrWhiteSpace(file.Text)))
-            node = Keys.Empty(file.Top);
-        if (node is null)
-            return null;
-        ShapeCheck.Fits(node, BookShapes.Book, "the book", findings);
-        if (node is not YamlMap keys)
-            return null;
+        }
 
         var box = Boxes.Names(keys);
         var names = NamesOf(box, findings);
@@ -65,6 +63,16 @@ public static class Reader
             Box = Boxes.WithMoves(box, keys, names),
             Stages = Stages.In(folder, file, names, findings),
         };
+    }
+
+    private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)
+    {
+        var node = YamlText.Read(file.Whole, findings);
+        if (node is YamlScalar { IsEmpty: true })
+            node = Keys.Empty(file.Top);
+        if (node is not null)
+            ShapeCheck.Fits(node, BookShapes.Book, "the book", findings);
+        return node as YamlMap;
     }
 
     private static Dictionary<string, Named> NamesOf(Box box, List<Finding> findings)

@@ -30,14 +30,16 @@ internal static class StageFindings
 
     public static Finding TierMissing(SourceFile file, string tier) => Of(TierMissingCode, file.Top,
         $"The stage has no {tier.ToLowerInvariant()}.",
-        $"Add a heading `# {tier}` with at least one sentence (in a .yaml stage: the key `{tier.ToLowerInvariant()}: |`).");
+        file.Path.EndsWith(".md", StringComparison.Ordinal)
+            ? $"Add a heading `# {tier}` with at least one sentence."
+            : $"Add a key `{tier.ToLowerInvariant()}: |` with at least one sentence below it.");
 
     public static Finding TierEmpty(Span at, string tier) => Of(TierEmptyCode, at,
         $"Nothing stands under `# {tier}`.", "Write at least one sentence there.");
 
     public static Finding TierOutOfOrder(Span at, string tier, string[] order) => Of(TierOutOfOrderCode, at,
         $"`# {tier}` stands too late in the file.",
-        $"The order is {Words.List(order.Select(name => $"# {name}"))}.");
+        $"The order is {Words.List(order.Select(name => $"`# {name}`"))}.");
 
     public static Finding TierTwice(Span at, string tier, Span first) => Of(TierTwiceCode, at,
         $"`# {tier}` stands twice.", "Put both texts under one heading.") with
@@ -46,7 +48,7 @@ internal static class StageFindings
     };
 
     public static Finding UnknownTier(Span at, string? nearest, string[] order) => Of(UnknownTierCode, at,
-        $"`# {at.Text.Trim()}` is no step of help.",
+        at.Text.Trim('#', ' ') is { Length: > 0 } words ? $"`# {words}` is no step of help." : "This heading is empty.",
         nearest is not null
             ? $"Did you mean `# {nearest}`? (For a heading inside a text use `##`.)"
             : $"The headings are {Words.List(order.Select(name => $"`# {name}`"))}; for a heading inside a text use `##`.");
@@ -58,23 +60,24 @@ internal static class StageFindings
         $"`{name}` isn't a stage's file name.",
         "Name it by its number and its id, such as `04-the-smoker.md`: letters, digits and hyphens.");
 
-    public static Finding IdTwice(SourceFile file, string id, SourceFile first) => Of(IdTwiceCode, file.Top,
-        $"Two files are the stage `{id}`.", "Give one of them another name after its number.") with
+    public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => Of(IdTwiceCode, file.Top,
+        id == firstId ? $"Two files are the stage `{id}`." : $"The stages `{firstId}` and `{id}` differ only in capital letters.", "Give one of them another name after its number.") with
     {
         Related = [new Related(first.Top, "This is the first.")],
     };
 
     public static Finding Ignored(SourceFile file, string name) => Of(IgnoredCode, file.Top,
-        $"`{name}` in the folder `stages` isn't read: it's neither .md nor .yaml.", "Give it another ending, or take it out.");
+        $"`{name}` in the folder `stages` isn't read: it's neither .md nor .yaml.",
+        name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) ? $"Rename it to `{name[..^4]}.yaml`." : "Give it another ending, or take it out.");
 
     public static Finding NestedTooDeep(Span at) => Of(NestedTooDeepCode, at,
-        "Lists or quotations stand inside each other far deeper than anybody can read.", "Look for a line with thousands of `-` or `>`.");
+        "Lists or quotations stand inside each other far deeper than anybody can read.", "Two or three levels are enough: write it flat.");
 
     public static Finding NoStages(SourceFile book) => Of(NoStagesCode, book.Top,
         "The book has no stages.", "Put at least one file such as `01-the-lid.md` into the folder `stages`.");
 
     public static Finding ClipBackwards(Span at) => Of(ClipBackwardsCode, at,
-        "The clip ends before it starts.", "`to` must be later than `from`.");
+        "The clip ends before it starts, or just then.", "`to` must be later than `from`.");
 
     public static Finding TierInKeys(Span at, string key) => Of(TierInKeysCode, at,
         $"In a .md stage the {key} stands in the text, not among the keys.", $"Move it under a heading `# {char.ToUpperInvariant(key[0])}{key[1..]}`.");

@@ -18,21 +18,22 @@ internal static partial class Stages
     /// <summary>All stages in the author's order: by number, then by name.</summary>
     public static ImmutableArray<Stage> In(BookFolder folder, SourceFile book, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
     {
-        var files = folder.FilesIn("stages", findings);
+        if (folder.FilesIn("stages", findings) is not { } files)
+            return [];
         var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Count];
         Parallel.For(0, files.Count, i => read[i] = ReadOne(folder, files[i], names));
 
         findings.AddRange(read.SelectMany(one => one.Findings));
         var stages = new List<Stage>();
-        var ids = new Dictionary<string, SourceFile>(StringComparer.OrdinalIgnoreCase);
+        var ids = new Dictionary<string, Stage>(StringComparer.OrdinalIgnoreCase);
         foreach (var (_, stage, _) in read.OrderBy(one => one.Number))
         {
             if (stage is null)
                 continue;
-            if (ids.TryAdd(stage.Id.Value, stage.File))
+            if (ids.TryAdd(stage.Id.Value, stage))
                 stages.Add(stage);
             else
-                findings.Add(StageFindings.IdTwice(stage.File, stage.Id.Value, ids[stage.Id.Value]));
+                findings.Add(StageFindings.IdTwice(stage.File, stage.Id.Value, ids[stage.Id.Value].File, ids[stage.Id.Value].Id.Value));
         }
 
         if (files.Count == 0)
@@ -58,29 +59,44 @@ internal static partial class Stages
         }
 
         var number = int.Parse(parts.Groups["number"].ValueSpan, CultureInfo.InvariantCulture);
-        var file = folder.ReadText(unread.Path, findings);
-        return (number, file is null ? null : ReadStage(folder, file, parts.Groups["id"].Value, names, findings), findings);
+        var id = parts.Groups["id"].Value;
+        var stage = folder.ReadText(unread.Path, findings) is { } file
+            ? ReadStage(folder, file, id, names, findings)
+            : StageOf(folder, unread, id, Keys.Empty(unread.Top), Tiers.None, names, findings);
+        return (number, stage, findings);
     }
 
-    private static Stage? ReadStage(BookFolder folder, SourceFile file, string id, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
+    // Whatever can't be read, the stage is there: what other files say of it must not become a mistake too.
+    private static Stage ReadStage(BookFolder folder, SourceFile file, string id, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
     {
         var markdown = file.Path.EndsWith(".md", StringComparison.Ordinal);
         var (keySpan, body) = markdown ? FrontMatter.Split(file, findings) : (file.Whole, file.Whole);
-        if (keySpan is not { } span)
-            return null;
-
-        var node = YamlText.Read(span, findings);
-        if (node is YamlScalar { IsEmpty: true } or null)
-            node = Keys.Empty(span with { End = span.Start });
-        ShapeCheck.Fits(node, BookShapes.Stage, "the stage", findings);
-        if (node is not YamlMap keys)
-            return null;
-
-        if (markdown)
+        var keys = keySpan is { } span ? KeysIn(span, findings) : null;
+        if (markdown && keys is not null)
             findings.AddRange(keys.Entries.Where(e => TierKeys.Contains(e.Key.Value)).Select(e => StageFindings.TierInKeys(e.Key.At, e.Key.Value)));
-        var tiers = markdown ? Tiers.InMarkdown(body, findings) : Tiers.InKeys(keys);
-        tiers.FindMissing(file, findings);
 
+        var tiers = (markdown, keys) switch
+        {
+            (true, _) when keySpan is not null => Tiers.InMarkdown(body, findings),
+            (false, { } written) => Tiers.InKeys(written, findings),
+            _ => Tiers.None,
+        };
+        return StageOf(folder, file, id, keys ?? Keys.Empty(file.Top), tiers, names, findings);
+    }
+
+    private static YamlMap? KeysIn(Span span, List<Finding> findings)
+    {
+        var node = YamlText.Read(span, findings);
+        if (node is YamlScalar { IsEmpty: true })
+            node = Keys.Empty(span with { End = span.Start });
+        if (node is not null)
+            ShapeCheck.Fits(node, BookShapes.Stage, "the stage", findings);
+        return node as YamlMap;
+    }
+
+    private static Stage StageOf(
+        BookFolder folder, SourceFile file, string id, YamlMap keys, Tiers tiers, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
+    {
         var none = new Prose("", file.Top);
         var title = keys.Text("title") ?? new Located<string>(id, file.Top);
         return new Stage
@@ -97,7 +113,7 @@ internal static partial class Stages
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfStage(folder, keys, findings),
             Clip = keys["clip"] is YamlMap clip ? Clips.Read(folder, clip, findings) : null,
-            Minutes = (int?)keys.Number("minutes"),
+            Minutes = keys.WholeNumber("minutes", 1, 10_000),
             Nudge = tiers.Nudge ?? none,
             Clue = tiers.Clue ?? none,
             Answer = tiers.Answer ?? none,

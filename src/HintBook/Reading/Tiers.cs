@@ -1,4 +1,4 @@
-using System.Buffers;
+using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
@@ -8,52 +8,59 @@ using Markdig.Syntax;
 namespace HintBook.Reading;
 
 /// <summary>The steps of help that stand under headings of their own in a stage's text.</summary>
-internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Reset)
+internal sealed partial record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Reset)
 {
-    /// <summary>How many characters of indentation, dashes and quotation marks a line may start with: room for a hundred levels.</summary>
-    private const int MostMarks = 400;
+    /// <summary>Nothing could be read.</summary>
+    public static Tiers None { get; } = new(null, null, null, null);
 
-    private static readonly SearchValues<char> MarksOfNesting = SearchValues.Create(" \t>-*+");
     private static readonly string[] InOrder = ["Nudge", "Clue", "Answer", "Reset"];
+    private static readonly string[] Needed = InOrder[..3];
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
 
     /// <summary>Cuts a text at its first-level headings.</summary>
     public static Tiers InMarkdown(Span body, List<Finding> findings)
     {
-        var found = new Dictionary<string, Prose>();
+        var found = new Dictionary<string, (Span Heading, Prose Prose)>();
         var last = -1;
-        foreach (var (heading, text) in Sections(body, findings))
+        if (HeadingsIn(body, findings) is not { } headings)
+            return None;
+        foreach (var (heading, text) in Sections(body, headings, findings))
         {
             var index = Array.FindIndex(InOrder, name => name.Equals(heading.Text.Trim(), StringComparison.OrdinalIgnoreCase));
             if (index < 0)
+            {
                 findings.Add(StageFindings.UnknownTier(heading, Nearest.To(heading.Text.Trim(), InOrder), InOrder));
-            else if (!found.TryAdd(InOrder[index], new Prose(text.Text, text)))
-                findings.Add(StageFindings.TierTwice(heading, InOrder[index], found[InOrder[index]].At));
+                continue;
+            }
+
+            var name = InOrder[index];
+            if (!found.TryAdd(name, (heading, new Prose(text.Text, text))))
+                findings.Add(StageFindings.TierTwice(heading, name, found[name].Heading));
             else if (index < last)
-                findings.Add(StageFindings.TierOutOfOrder(heading, InOrder[index], InOrder));
-            else if (text.Start == text.End)
-                findings.Add(StageFindings.TierEmpty(heading, InOrder[index]));
+                findings.Add(StageFindings.TierOutOfOrder(heading, name, InOrder));
+            if (text.Start == text.End)
+                findings.Add(StageFindings.TierEmpty(heading, name));
             last = Math.Max(last, index);
         }
 
+        FindMissing(body.File, found.ContainsKey, findings);
         return new Tiers(Of("Nudge"), Of("Clue"), Of("Answer"), Of("Reset"));
 
-        Prose? Of(string name) => found.GetValueOrDefault(name);
+        Prose? Of(string name) => found.TryGetValue(name, out var tier) ? tier.Prose : null;
     }
 
-    /// <summary>The same four texts, written as keys.</summary>
-    public static Tiers InKeys(YamlMap keys) => new(keys.Prose("nudge"), keys.Prose("clue"), keys.Prose("answer"), keys.Prose("reset"));
-
-    /// <summary>Says which of the three steps of help a stage lacks.</summary>
-    public void FindMissing(SourceFile file, List<Finding> findings)
+    /// <summary>The same four texts, written as keys; a key without a text has its finding already.</summary>
+    public static Tiers InKeys(YamlMap keys, List<Finding> findings)
     {
-        foreach (var (name, _) in new[] { ("Nudge", Nudge), ("Clue", Clue), ("Answer", Answer) }.Where(tier => tier.Item2 is null))
-            findings.Add(StageFindings.TierMissing(file, name));
+        FindMissing(keys.At.File, name => keys[name.ToLowerInvariant()] is not null, findings);
+        return new(keys.Prose("nudge"), keys.Prose("clue"), keys.Prose("answer"), keys.Prose("reset"));
     }
 
-    private static IEnumerable<(Span Heading, Span Text)> Sections(Span body, List<Finding> findings)
+    private static void FindMissing(SourceFile file, Func<string, bool> has, List<Finding> findings) =>
+        findings.AddRange(Needed.Where(name => !has(name)).Select(name => StageFindings.TierMissing(file, name)));
+
+    private static IEnumerable<(Span Heading, Span Text)> Sections(Span body, (Span Line, Span Words)[] headings, List<Finding> findings)
     {
-        var headings = Headings(body, findings);
         var first = headings.Length > 0 ? headings[0].Line.Start : body.End;
         var before = Trimmed(body with { End = first });
         if (before.Start < before.End)
@@ -65,29 +72,13 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         }
     }
 
-    // Markdig's time grows with the square of the depth, and past tens of thousands of levels it throws: a line that starts
-    // with so many marks is refused before it gets there.
-    private static Span? DeepLine(Span body)
+    private static (Span Line, Span Words)[]? HeadingsIn(Span body, List<Finding> findings)
     {
-        var text = body.Text;
-        for (var start = 0; start < text.Length;)
+        // Found before it is parsed: the parser's time grows with the square of the depth.
+        if (DeepLine().Match(body.Text) is { Success: true } deep)
         {
-            var marks = text.AsSpan(start).IndexOfAnyExcept(MarksOfNesting);
-            if (marks is < 0 or > MostMarks && text.Length - start > MostMarks)
-                return new Span(body.File, body.Start + start, body.Start + start + MostMarks);
-            var end = text.IndexOf('\n', start);
-            start = end < 0 ? text.Length : end + 1;
-        }
-
-        return null;
-    }
-
-    private static (Span Line, Span Words)[] Headings(Span body, List<Finding> findings)
-    {
-        if (DeepLine(body) is { } deep)
-        {
-            findings.Add(StageFindings.NestedTooDeep(deep));
-            return [];
+            findings.Add(StageFindings.NestedTooDeep(FirstLine(body with { Start = body.Start + deep.Index })));
+            return null;
         }
 
         try
@@ -102,9 +93,9 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         }
         catch (ArgumentException)
         {
-            // Markdig's own bound on nesting, tens of thousands of levels deep.
+            // Markdig's own bound on nesting, for what is nested over many lines.
             findings.Add(StageFindings.NestedTooDeep(FirstLine(body)));
-            return [];
+            return null;
         }
     }
 
@@ -112,6 +103,9 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         block.Inline is { Span.IsEmpty: false } words
             ? new Span(line.File, offset + words.Span.Start, offset + words.Span.End + 1)
             : line;
+
+    [GeneratedRegex(@"^([ \t]*(>|[-+*][ \t]|[0-9]{1,9}[.)][ \t])){100}", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    private static partial Regex DeepLine();
 
     private static Span FirstLine(Span span)
     {

@@ -84,12 +84,12 @@ internal sealed class GainGraph
             new AllWanted([.. stage.Moves.Select(move => WantOf(move.Needs)), .. after]),
             [Done(index)],
             index,
-            stage.Title.Value,
+            $"“{stage.Title.Value}”",
             stage.Title.At);
     }
 
     private Step StepOf(Move move, int? stage) =>
-        new(WantOf(move.Needs), GainsOf(move.Changes), stage, move.Name.Value, move.Name.At);
+        new(WantOf(move.Needs), GainsOf(move.Changes), stage, $"“{move.Name.Value}”", move.Name.At);
 
     private ImmutableArray<int> GainsOf(ImmutableArray<Change> changes) =>
         [.. changes.Select(change => NumberOf(new Gain(change.Name.Value, change.Position.Value)))];

@@ -62,10 +62,11 @@ internal static class GraphCheck
                 ? [graph.Names[condition.Name.Value].Attained]
                 : condition.Positions.Select(position => (string?)position.Value).ToArray()
             where !positions.Any(position => given.Contains(new Gain(condition.Name.Value, position)))
-            let described = graph.Names[condition.Name.Value].Attained is { } attained && positions.Contains(attained)
-                ? $"`{condition.Name.Value}`"
-                : $"`{condition.Name.Value}` to be {Words.List(positions!, "or")}"
-            select GraphFindings.NothingGives(condition, described);
+            let held = graph.Names[condition.Name.Value].Attained is { } attained && positions.Contains(attained)
+            let name = condition.Name.Value
+            select held
+                ? GraphFindings.NothingGives(condition, $"`{name}`", $"gives: [ {name} ]")
+                : GraphFindings.NothingGives(condition, $"`{name}` to be {Words.List(positions!, "or")}", $"does: {{ {name}: {positions[0]} }}");
     }
 
     private static IEnumerable<Finding> Unneeded(GainGraph graph)

@@ -42,7 +42,7 @@ internal static class GraphFindings
     {
         Code = HandlingOutOfReachCode,
         At = step.At,
-        Message = $"“{step.Described}” can never happen. {why}",
+        Message = $"{char.ToUpperInvariant(step.Described[0])}{step.Described[1..]} can never happen. {why}",
         Help = "Correct its conditions, or take it out.",
     };
 
@@ -59,12 +59,12 @@ internal static class GraphFindings
         Related = giver is null ? [] : [new Related(giver.Title.At, "This stage has to come first.")],
     };
 
-    public static Finding NothingGives(InPosition condition, string described) => new()
+    public static Finding NothingGives(InPosition condition, string described, string change) => new()
     {
         Code = NothingGivesCode,
         At = condition.At,
         Message = $"This needs {described}, and nothing gives that.",
-        Help = $"Let a stage or a move give it (`gives: [ {condition.Name.Value} ]`, or `does:` for a part), or take it out of the needs.",
+        Help = $"Write `{change}` in a stage or a move, or take it out of the needs.",
     };
 
     public static Finding Unneeded(Named named) => new()

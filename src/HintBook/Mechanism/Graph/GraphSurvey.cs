@@ -38,9 +38,9 @@ internal static class GraphSurvey
         };
 
         ImmutableArray<BigInteger> Groups(Want want, int stage) =>
-            WaysOf(want, ways).Without(stage).AsGroups() is { } exact && !exact.Contains(BigInteger.Zero)
-                ? exact
-                // Too many alternatives, or no way at all: all that is certain is the best that can be said.
+            WaysOf(want, ways).Without(stage) is { IsNone: false } open
+                ? open.Groups
+                // No way at all: what would be certain is the best that can be said.
                 : [.. CertainStages.Indices(before[stage]).Select(one => BigInteger.One << one)];
     }
 
@@ -80,15 +80,21 @@ internal static class GraphSurvey
 
     private static Ways WaysOf(Want want, Ways[] ways) => want.Fold(
         gain => ways[gain],
-        all => all.Aggregate(Ways.Free, Ways.Both),
+        Ways.All,
         any => any.Aggregate(Ways.None, Ways.Either));
 
     // A group is implied by another if each stage of the other has one of the group behind it on every way.
-    private static ImmutableArray<BigInteger> Nearest(ImmutableArray<BigInteger> groups, BigInteger[] before) =>
-    [
-        .. groups.Where(group => !groups.Any(other =>
-            other != group && CertainStages.Indices(other).All(stage => !(before[stage] & group).IsZero))),
-    ];
+    private static ImmutableArray<BigInteger> Nearest(ImmutableArray<BigInteger> groups, BigInteger[] before)
+    {
+        // A group that meets nothing of what is certain before any of them can't be implied, which is the usual case.
+        var all = groups.Select(group => CertainStages.Indices(group)).ToArray();
+        var behind = all.SelectMany(group => group).Aggregate(BigInteger.Zero, (sum, stage) => sum | before[stage]);
+        return
+        [
+            .. groups.Where((group, i) =>
+                (behind & group).IsZero || !all.Where((_, j) => j != i).Any(other => other.All(stage => !(before[stage] & group).IsZero))),
+        ];
+    }
 
     private static int[] Layers(ImmutableArray<BigInteger>[] groups, GainGraph graph, Spread whole)
     {

@@ -30,8 +30,9 @@ internal static class Waiting
             if (giver is null)
                 return $"{sentence}, which nothing in the book gives.";
             var next = Lacking(giver.Wants, whole)!.Value;
-            sentence += $"; that comes from “{giver.Described}”, which waits for {Described(graph, next)}";
-            if (told.Contains(next))
+            var closes = told.Contains(next);
+            sentence += $"; that comes from {giver.Described}, which {(closes ? "again " : "")}waits for {Described(graph, next)}";
+            if (closes)
                 return sentence + Circle(graph, told[told.IndexOf(next)..]);
             if (told.Count == MostLinks)
                 return sentence + ", and so on.";
@@ -54,6 +55,6 @@ internal static class Waiting
     }
 
     private static string Circle(GainGraph graph, List<int> circle) => circle.Count == 1
-        ? $". So {Described(graph, circle[0])} is behind itself: it can only be had by what needs it."
-        : $". That is a circle: {string.Join(" ← ", circle.Append(circle[0]).Select(gain => $"`{graph[gain].Name}`"))}.";
+        ? $". So `{graph[circle[0]].Name}` is behind the lock that it opens."
+        : $". So each is behind the lock that it opens: {string.Join(" ← ", circle.Append(circle[0]).Select(gain => $"`{graph[gain].Name}`"))}.";
 }

@@ -4,68 +4,81 @@ using System.Numerics;
 namespace HintBook.Mechanism.Graph;
 
 /// <summary>
-/// A choice among sets of stages, each set with one bit for a stage: "A and B, or C". Only the least sets are kept. Used to say
-/// after which stages another one opens.
+/// Which stages have to be done first: of every group at least one. A group has one bit for a stage; only the least groups are kept.
+/// "And" joins the groups of both sides; "or" pairs each group of one side with each of the other, which is where they could
+/// multiply without end. Past <see cref="Most"/> pairs the longest groups are left out: those that stay are still true, and what
+/// is said is then "not before these" instead of "as soon as these".
 /// </summary>
 internal sealed class Ways
 {
-    /// <summary>More alternatives than this are no help to a reader, and their number can double with every condition.</summary>
-    public const int Most = 64;
+    /// <summary>The most pairs of groups that one "or" looks at.</summary>
+    public const int Most = 1024;
 
-    private Ways(ImmutableArray<BigInteger> sets) => Sets = sets;
+    private Ways(ImmutableArray<BigInteger> groups) => Groups = groups;
 
-    /// <summary>No way at all.</summary>
-    public static Ways None { get; } = new([]);
+    /// <summary>No way at all: a group without members can never be met.</summary>
+    public static Ways None { get; } = new([BigInteger.Zero]);
 
     /// <summary>Nothing has to be done.</summary>
-    public static Ways Free { get; } = new([BigInteger.Zero]);
+    public static Ways Free { get; } = new([]);
 
-    /// <summary>The least sets, smallest number first.</summary>
-    public ImmutableArray<BigInteger> Sets { get; }
+    /// <summary>The least groups, those with few stages first.</summary>
+    public ImmutableArray<BigInteger> Groups { get; }
+
+    public bool IsNone => Groups is [{ IsZero: true }];
 
     /// <summary>One stage has to be done.</summary>
     public static Ways By(int stage) => new([BigInteger.One << stage]);
 
     /// <summary>One of the two.</summary>
-    public static Ways Either(Ways left, Ways right) => new(Least(left.Sets.Concat(right.Sets)));
-
-    /// <summary>Both.</summary>
-    public static Ways Both(Ways left, Ways right) =>
-        new(Least(left.Sets.SelectMany(one => right.Sets.Select(other => one | other))));
-
-    /// <summary>The same without the sets that hold a stage: it can't have to be done before itself.</summary>
-    public Ways Without(int stage) => new([.. Sets.Where(set => !CertainStages.Has(set, stage))]);
-
-    /// <summary>
-    /// The same as a conjunction: of every group at least one stage. Null where that would take more than <see cref="Most"/> groups.
-    /// </summary>
-    public ImmutableArray<BigInteger>? AsGroups()
+    public static Ways Either(Ways left, Ways right)
     {
-        var groups = ImmutableArray.Create(BigInteger.Zero);
-        foreach (var set in Sets)
-        {
-            var members = CertainStages.Indices(set);
-            groups = Least(groups.SelectMany(group => members.Select(stage => group | (BigInteger.One << stage))));
-            if (groups.Length > Most)
-                return null;
-        }
-
-        return groups;
+        if (left.Implies(right))
+            return right;
+        if (right.Implies(left))
+            return left;
+        var (few, many) = left.Groups.Length <= right.Groups.Length ? (left.Groups, right.Groups) : (right.Groups, left.Groups);
+        few = [.. few.Take(32)];
+        many = [.. many.Take(Most / few.Length)];
+        return new(Least(few.SelectMany(one => many.Select(other => one | other))));
     }
 
-    public bool SameAs(Ways other) => Sets.SequenceEqual(other.Sets);
+    /// <summary>All of them.</summary>
+    public static Ways All(IEnumerable<Ways> ways) => new(Least(ways.SelectMany(one => one.Groups)));
 
-    private static ImmutableArray<BigInteger> Least(IEnumerable<BigInteger> sets)
+    /// <summary>The same without the help of one stage: it can't have to be done before itself.</summary>
+    public Ways Without(int stage) =>
+        new(Least(Groups.Select(group => CertainStages.Has(group, stage) ? group - (BigInteger.One << stage) : group)));
+
+    public bool SameAs(Ways other) => Groups.SequenceEqual(other.Groups);
+
+    // Whether whatever meets these groups meets the other ones: each of those holds one of these.
+    private bool Implies(Ways other)
     {
-        var least = new List<BigInteger>();
-        foreach (var set in sets.Distinct().OrderBy(BitCount).ThenBy(set => set))
-        {
-            if (!least.Any(smaller => (smaller & set) == smaller))
-                least.Add(set);
-        }
-
-        return [.. least.Take(Most)];
+        var mine = Groups.ToHashSet();
+        return other.Groups.All(group => mine.Contains(group) || Groups.Any(smaller => (smaller & group) == smaller));
     }
 
-    private static int BitCount(BigInteger set) => set.ToByteArray().Sum(part => BitOperations.PopCount(part));
+    private static ImmutableArray<BigInteger> Least(IEnumerable<BigInteger> groups)
+    {
+        var least = ImmutableArray.CreateBuilder<BigInteger>();
+        var single = BigInteger.Zero;
+        foreach (var group in groups.Distinct().OrderBy(Size).ThenBy(group => group))
+        {
+            // Most groups have one member; whether a longer one holds any of those is one look.
+            if (!(group & single).IsZero)
+                continue;
+            if (group.IsZero)
+                return [group];
+            if (group.IsPowerOfTwo)
+                single |= group;
+            else if (least.Any(smaller => (smaller & group) == smaller))
+                continue;
+            least.Add(group);
+        }
+
+        return least.ToImmutable();
+    }
+
+    private static int Size(BigInteger group) => group.ToByteArray().Sum(part => BitOperations.PopCount(part));
 }

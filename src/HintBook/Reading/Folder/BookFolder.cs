@@ -14,7 +14,14 @@ public sealed class BookFolder
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    private BookFolder(string root) => Root = root;
+    // Where the folder really is, should its own name be a link.
+    private readonly string home;
+
+    private BookFolder(string root)
+    {
+        Root = root;
+        home = new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root;
+    }
 
     /// <summary>The folder's full path.</summary>
     public string Root { get; }
@@ -34,17 +41,33 @@ public sealed class BookFolder
         return null;
     }
 
-    /// <summary>The names of the files in one of the book's folders, in ordinal order, hidden files left out; empty where there is no such folder.</summary>
-    public IReadOnlyList<string> FilesIn(string folder, List<Finding> findings)
+    /// <summary>The names of the files in one of the book's folders, in ordinal order, hidden files left out; empty where there is no such folder, null with a finding where it can't be read.</summary>
+    public IReadOnlyList<string>? FilesIn(string folder, List<Finding> findings)
     {
         var full = Path.Combine(Root, folder);
         if (!Directory.Exists(full))
             return [];
-        var names = NamesIn(full).Where(name => !name.StartsWith('.') && !name.EndsWith('~')).Take(MostFiles + 1).ToArray();
+        if (PointsOutside(full))
+        {
+            findings.Add(FolderFindings.LinkLeavesTheBook(SourceFile.Unread(folder).Top, folder));
+            return null;
+        }
+
+        string[] names;
+        try
+        {
+            names = [.. Entries(full).Where(name => !name.StartsWith('.') && !name.EndsWith('~')).Take(MostFiles + 1)];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            findings.Add(FolderFindings.Unreadable(SourceFile.Unread(folder).Top, folder, failure));
+            return null;
+        }
+
         if (names.Length > MostFiles)
         {
             findings.Add(FolderFindings.TooManyFiles(folder));
-            return [];
+            return null;
         }
 
         Array.Sort(names, StringComparer.Ordinal);
@@ -72,7 +95,7 @@ public sealed class BookFolder
         }
         catch (DecoderFallbackException)
         {
-            findings.Add(FolderFindings.NotUtf8(path, Encoding.UTF8.GetString(bytes, start, bytes.Length - start)));
+            findings.Add(FolderFindings.NotUtf8(path, bytes.AsSpan(start)));
             return null;
         }
     }
@@ -84,12 +107,24 @@ public sealed class BookFolder
     /// <param name="findings">Where findings go.</param>
     public byte[]? ReadBytes(string path, Span at, long most, List<Finding> findings)
     {
+        if (Steps(path).Any(PointsOutside))
+        {
+            findings.Add(FolderFindings.LinkLeavesTheBook(at, path));
+            return null;
+        }
+
         try
         {
-            var file = new FileInfo(Path.Combine(Root, path));
-            if (file.Length <= most)
-                return File.ReadAllBytes(file.FullName);
-            findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
+            using var file = File.OpenRead(Path.Combine(Root, path));
+            if (file.Length > most)
+            {
+                findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
+                return null;
+            }
+
+            var bytes = new byte[file.Length];
+            file.ReadExactly(bytes);
+            return bytes;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -143,11 +178,45 @@ public sealed class BookFolder
 
     private static Func<string, bool> IsSameButForCase(string step) => name => name.Equals(step, StringComparison.OrdinalIgnoreCase);
 
-    private static string[] NamesIn(string folder) => [.. Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path))];
+    private static IEnumerable<string> Entries(string folder) => Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path));
+
+    // A folder that can't be looked into has no names to offer.
+    private static string[] NamesIn(string folder)
+    {
+        try
+        {
+            return [.. Entries(folder)];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    // The full paths of the folders on the way to a file, and the file's.
+    private IEnumerable<string> Steps(string path)
+    {
+        var here = Root;
+        foreach (var step in path.Split('/'))
+        {
+            here = Path.Combine(here, step);
+            yield return here;
+        }
+    }
 
     private bool PointsOutside(string path)
     {
-        var target = new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true);
-        return target is not null && !target.FullName.StartsWith(Root + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        try
+        {
+            return new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true) is { } target && !LiesIn(Root, target) && !LiesIn(home, target);
+        }
+        catch (IOException)
+        {
+            // Links in a circle lead nowhere; opening such a file fails with a finding of its own.
+            return false;
+        }
     }
+
+    private static bool LiesIn(string folder, FileSystemInfo target) =>
+        target.FullName.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 }

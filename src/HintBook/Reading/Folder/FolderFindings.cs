@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Text;
 using HintBook.Text;
 
 namespace HintBook.Reading.Folder;
@@ -32,8 +34,16 @@ internal static class FolderFindings
     {
         Code = UnreadableCode,
         At = at,
-        Message = $"`{path}` can't be read: {(failure is UnauthorizedAccessException ? "it isn't allowed" : failure.Message.TrimEnd('.'))}.",
-        Help = "Check the file's permissions, and that no other program holds it.",
+        Message = $"`{path}` can't be read: {Why(failure)}.",
+        Help = "Is it a file, and not a folder or a link that leads nowhere? Check its permissions, and that no other program holds it.",
+    };
+
+    public static Finding LinkLeavesTheBook(Span at, string path) => new()
+    {
+        Code = LeavesTheBookCode,
+        At = at,
+        Message = $"`{path}` is a link that leads out of the book.",
+        Help = "Copy what it leads to into the book, in the link's place.",
     };
 
     public static Finding TooLarge(Span at, string path, long bytes, long most) => new()
@@ -46,14 +56,13 @@ internal static class FolderFindings
 
     public static Finding Utf16(string path) => OnFile(NotUtf8Code, path, $"`{path}` is saved as UTF-16.", "Save it again as UTF-8.");
 
-    public static Finding NotUtf8(string path, string decoded)
+    public static Finding NotUtf8(string path, ReadOnlySpan<byte> bytes)
     {
-        var file = new SourceFile(path, decoded);
-        var bad = Math.Max(0, decoded.IndexOf('\uFFFD', StringComparison.Ordinal));
+        var bad = UnitsBeforeTheFirstBadByte(bytes);
         return new Finding
         {
             Code = NotUtf8Code,
-            At = new Span(file, bad, Math.Min(bad + 1, decoded.Length)),
+            At = new Span(new SourceFile(path, Encoding.UTF8.GetString(bytes)), bad, bad + 1),
             Message = $"`{path}` isn't UTF-8 text: from here on it can't be read.",
             Help = "Save it again as UTF-8. If it isn't a text at all, take it out of the folder.",
         };
@@ -79,6 +88,26 @@ internal static class FolderFindings
         Message = $"`{named.Value}` leads out of the folder `{folder}`.",
         Help = $"Copy the file into `{folder}` and write its name alone, with forward slashes for folders inside it.",
     };
+
+    private static string Why(Exception failure) => failure switch
+    {
+        UnauthorizedAccessException => "it isn't allowed",
+        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+        _ => failure.Message.TrimEnd('.'),
+    };
+
+    // A text may hold the sign U+FFFD itself, so the place is counted and not looked for.
+    private static int UnitsBeforeTheFirstBadByte(ReadOnlySpan<byte> bytes)
+    {
+        var units = 0;
+        while (Rune.DecodeFromUtf8(bytes, out var rune, out var length) == OperationStatus.Done)
+        {
+            units += rune.Utf16SequenceLength;
+            bytes = bytes[length..];
+        }
+
+        return units;
+    }
 
     private static string Mebibytes(long bytes) => (bytes / 1048576.0).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
 

@@ -10,17 +10,17 @@ internal static partial class BookShapes
     private static readonly TextShape Name = new("a name of letters, digits and hyphens", NamePattern(), "hive-tool", Bare.WholeNumbers);
     private static readonly TextShape Path = new("a file name", Example: "card.jpg");
     private static readonly TextShape Span = new("a length of time", DurationPattern(), "20 min", Bare.Never);
-    private static readonly TextShape Time = new("a time in the film", TimePattern(), "2:16");
+    private static readonly TextShape Time = new("a time in the film", TimePattern(), "2:16", Bare.Seconds);
     private static readonly TextShape WebAddress = new("an address that starts with https://", WebPattern(), "https://alder-row.example/beekeeper/", Bare.Never);
     private static readonly TextShape HelpAddress = new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
     private static readonly TextShape LanguageTag = new("a language", LanguagePattern(), "en", Bare.Never);
     private static readonly TextShape SymbolRun = new("the symbols of one wheel", SymbolPattern(), "0-9");
     private static readonly FlagShape Flag = new();
 
-    private static readonly ListShape Texts = new(Text);
-    private static readonly ListShape Names = new(Name);
-    private static readonly EitherShape NameOrNames = new(Word: Name, List: new ListShape(Name, Least: 1));
-    private static readonly NamedShape Does = new(Name, Name);
+    private static readonly ListShape Texts = new(Text, "[ pry bar, flat bar ]");
+    private static readonly ListShape Names = new(Name, "[ hive-tool ]");
+    private static readonly EitherShape NameOrNames = new(Word: Name, List: new ListShape(Name, "[ on, off ]", Least: 1));
+    private static readonly NamedShape Does = new(Name, Name, "{ roof: off }");
 
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
@@ -30,17 +30,18 @@ internal static partial class BookShapes
         [
             new("kind", CautionKinds, "Which danger.", Required: true),
             new("note", Text, "What you want to add, in your own words."),
-        ])));
+        ])), "[ heavy, glass ]");
 
     private static readonly EitherShape Condition = new(
         Word: Name,
         Keys: new ConditionShape(Name, NameOrNames, new LaterShape("alternatives", () => Alternatives!)));
 
     private static readonly ListShape Alternatives = new(
-        new EitherShape(Word: Name, List: new ListShape(Condition, Least: 1), Keys: Condition.Keys),
+        new EitherShape(Word: Name, List: new ListShape(Condition, "[ hive-tool, { roof: off } ]", Least: 1), Keys: Condition.Keys),
+        "[ hive-tool, spoon ]",
         Least: 1);
 
-    private static readonly ListShape Conditions = new(Condition);
+    private static readonly ListShape Conditions = new(Condition, "[ hive-tool, { roof: off } ]");
 
     private static readonly FieldsShape Undo = new("`put-back`, `does` or `note`",
     [
@@ -63,13 +64,13 @@ internal static partial class BookShapes
         new("name", Text, "What a person would call it.", Required: true),
         .. WhatHappens,
         new("reversible", Flag, "Whether the way back is open under the same needs."),
-    ]));
+    ]), "- { name: turn the dial, does: { dial: north } }");
 
     private static readonly ListShape Marks = new(new FieldsShape("a mark with `at` and `says`",
     [
-        new("at", new ListShape(new NumberShape(0, 100, Whole: false), Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
+        new("at", new ListShape(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
         new("says", Text, "What is there.", Required: true),
-    ]));
+    ]), "[ { at: [ 41, 63 ], says: the catch } ]");
 
     private static readonly EitherShape OnePhoto = new(
         Word: Path,
@@ -81,7 +82,7 @@ internal static partial class BookShapes
             new("shows", Names, "Secrets that the picture shows."),
         ]));
 
-    private static readonly EitherShape PhotoOrPhotos = OnePhoto with { List = new ListShape(OnePhoto, Least: 1) };
+    private static readonly EitherShape PhotoOrPhotos = OnePhoto with { List = new ListShape(OnePhoto, "[ card.jpg, lid.jpg ]", Least: 1) };
 
     /// <summary>The keys of <c>book.yaml</c>.</summary>
     public static FieldsShape Book { get; } = new("the keys of a book",
@@ -95,7 +96,7 @@ internal static partial class BookShapes
         ]), "Who made the box."),
         new("language", LanguageTag, "The language you write in."),
         new("address", WebAddress, "Where the site will live. The QR cards carry it."),
-        new("moved-from", new ListShape(WebAddress), "Earlier addresses that still lead to the site."),
+        new("moved-from", new ListShape(WebAddress, "[ https://alder-row.example/bees/ ]"), "Earlier addresses that still lead to the site."),
         new("theme", Name, "How the pages look."),
         new("goal", Conditions with { Least = 1 }, "What the solver has or what is open at the end.", Required: true),
         new("patience", Span, "How long a solver tries a lock's settings one by one."),
@@ -105,7 +106,7 @@ internal static partial class BookShapes
         new("welcome", Text, "A few words for the front page, in Markdown."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with `positions`",
         [
-            new("positions", new ListShape(Name, Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
+            new("positions", new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("free", Flag, "Whether it may go back and forth at any time."),
@@ -151,7 +152,7 @@ internal static partial class BookShapes
             new("does", Does, "Which parts go to which position."),
             new("gives", Names, "Things and facts that it gives."),
             new("takes", Names, "Things that it uses up."),
-        ])), "What the box does by itself."),
+        ]), "- { when: [ { dial: north } ], does: { tray: out } }"), "What the box does by itself."),
     ]);
 
     /// <summary>The keys of a stage: a whole <c>.yaml</c> stage, whose help stands in keys too.</summary>

@@ -106,11 +106,14 @@ internal sealed class SchemaText
         {
             Bare.Never => ["string"],
             Bare.WholeNumbers => ["string", "integer", "boolean"],
+            Bare.Seconds => ["string", "number"],
             _ => ["string", "number", "boolean"],
         };
         WriteAll("type", types, type => json.WriteStringValue(type));
         if (text.Bare != Bare.Anything)
             json.WriteNumber("minimum", 0);
+        if (text.Bare == Bare.Seconds)
+            json.WriteNumber("maximum", 999_999);
         json.WriteString("pattern", text.Pattern?.ToString() ?? @"\S");
     }
 

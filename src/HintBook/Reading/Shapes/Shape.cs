@@ -24,6 +24,7 @@ internal enum Bare
 {
     Anything,
     WholeNumbers,
+    Seconds,
     Never,
 }
 
@@ -44,15 +45,15 @@ internal sealed record ChoiceShape(ImmutableArray<string> Words) : Shape
     public override string Wanted => "one of " + Text.Words.List(Words.Select(word => $"`{word}`"), "or");
 }
 
-internal sealed record ListShape(Shape Item, int Least = 0, int Most = int.MaxValue) : Shape
+internal sealed record ListShape(Shape Item, string Example, int Least = 0, int Most = int.MaxValue) : Shape
 {
-    public override string Wanted => $"a list of {Item.Wanted}";
+    public override string Wanted => $"a list, such as `{Example}`";
 }
 
 /// <summary>Names of the author's choice, each with a value.</summary>
-internal sealed record NamedShape(TextShape Name, Shape Value) : Shape
+internal sealed record NamedShape(TextShape Name, Shape Value, string? Example = null) : Shape
 {
-    public override string Wanted => $"names, each with {Value.Wanted}";
+    public override string Wanted => Example is null ? $"names, each with {Value.Wanted}" : $"names with their values, such as `{Example}`";
 }
 
 /// <summary>Keys of a fixed list.</summary>

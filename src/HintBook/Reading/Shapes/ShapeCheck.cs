@@ -1,4 +1,3 @@
-using System.Globalization;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
 
@@ -23,18 +22,20 @@ internal static class ShapeCheck
     {
         switch (shape, node)
         {
+            case (_, YamlUnread):
+                break;
             case (LaterShape later, _):
                 Check(node, later.Resolve(), key, findings);
                 break;
             case (_, YamlScalar { IsEmpty: true }):
-                findings.Add(ShapeFindings.Empty(node.At, key, shape.Wanted));
+                findings.Add(ShapeFindings.Empty(node.At, key, shape));
                 break;
             case (EitherShape either, _):
                 CheckEither(node, either, key, findings);
                 break;
             case (TextShape text, YamlScalar scalar) when FitsText(scalar.Value, text):
             case (NumberShape number, YamlScalar numeral) when FitsNumber(numeral, number):
-            case (FlagShape, YamlScalar { Quoted: false, Value: "true" or "false" }):
+            case (FlagShape, YamlScalar flag) when Keys.FlagIn(flag) is not null:
                 break;
             case (ChoiceShape choice, YamlScalar word):
                 if (!choice.Words.Contains(word.Value))
@@ -58,7 +59,7 @@ internal static class ShapeCheck
                 CheckFields(map, fields, findings);
                 break;
             default:
-                findings.Add(ShapeFindings.WrongKind(node, key, shape.Wanted));
+                findings.Add(ShapeFindings.WrongKind(node, key, shape));
                 break;
         }
     }
@@ -72,7 +73,7 @@ internal static class ShapeCheck
             _ => either.Keys,
         };
         if (fitting is null)
-            findings.Add(ShapeFindings.WrongKind(node, key, either.Wanted));
+            findings.Add(ShapeFindings.WrongKind(node, key, either));
         else
             Check(node, fitting, key, findings);
     }
@@ -88,7 +89,7 @@ internal static class ShapeCheck
     private static void CheckCondition(YamlMap map, ConditionShape shape, string key, List<Finding> findings)
     {
         if (map.Entries.IsEmpty)
-            findings.Add(ShapeFindings.WrongKind(map, key, shape.Wanted));
+            findings.Add(ShapeFindings.WrongKind(map, key, shape));
         foreach (var entry in map.Entries)
         {
             if (entry.Key.Value == ConditionShape.AnyKey)
@@ -126,9 +127,8 @@ internal static class ShapeCheck
         !string.IsNullOrWhiteSpace(value) && (shape.Pattern is null || (!value.Contains('\n') && shape.Pattern.IsMatch(value)));
 
     private static bool FitsNumber(YamlScalar scalar, NumberShape shape) =>
-        !scalar.Quoted
-        && double.TryParse(scalar.Value, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+        Keys.NumberIn(scalar) is { } value
         && value >= shape.Least
         && value <= shape.Most
-        && (!shape.Whole || !scalar.Value.Contains('.'));
+        && (!shape.Whole || value == Math.Floor(value));
 }

@@ -32,22 +32,27 @@ internal static class ShapeFindings
         Help = $"Write `{field.Key}: …` with {field.Shape.Wanted}. {field.Says}",
     };
 
-    public static Finding WrongKind(YamlNode node, string key, string wanted) => new()
+    public static Finding WrongKind(YamlNode node, string key, Shape shape) => new()
     {
         Code = WrongKindCode,
         At = node.At,
-        Message = $"`{key}` wants {wanted}, but here is {node.Described}.",
-        Help = node is YamlList or YamlMap
-            ? "Look at the indentation and the dashes of these lines."
-            : $"Write {wanted}.",
+        Message = $"`{key}` wants {shape.Wanted}, but here is {node.Described}.",
+        Help = (node, shape) switch
+        {
+            (YamlScalar { Value: { Length: <= 40 } word }, ListShape) when !word.Contains('\n') => $"Write `{key}: [ {word} ]`.",
+            (YamlList or YamlMap, _) when node.At.Text is not ['[' or '{', ..] => "Look at the indentation and the dashes of these lines.",
+            _ => $"Write {shape.Wanted}.",
+        },
     };
 
-    public static Finding Empty(Span at, string key, string wanted) => new()
+    public static Finding Empty(Span at, string key, Shape shape) => new()
     {
         Code = EmptyCode,
         At = at,
         Message = $"`{key}` has no value.",
-        Help = $"Write {wanted}, or take the key out.",
+        Help = shape is FieldsShape fields && !fields.Fields.Any(field => field.Required)
+            ? $"Write {shape.Wanted} below it; with nothing to add, write `{key}: {{}}`."
+            : $"Write {shape.Wanted}, or take the key out.",
     };
 
     public static Finding NotAllowed(YamlScalar word, string key, ChoiceShape choice) => new()
@@ -67,11 +72,11 @@ internal static class ShapeFindings
         Message = shape switch
         {
             _ when list.Items.IsEmpty => $"The list `{key}` is empty.",
-            _ when shape.Least == shape.Most => $"`{key}` wants {shape.Least} values, but here are {list.Items.Length}.",
+            _ when shape.Least == shape.Most => $"`{key}` wants {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
             _ when list.Items.Length > shape.Most => $"`{key}` takes at most {shape.Most} values, but here are {list.Items.Length}.",
             _ => $"`{key}` wants at least {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
         },
-        Help = list.Items.IsEmpty ? $"Put at least one value into it: {shape.Item.Wanted}." : null,
+        Help = $"Write {shape.Wanted}.",
     };
 
     public static Finding BadName(YamlScalar name, TextShape shape) => new()

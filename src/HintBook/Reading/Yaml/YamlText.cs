@@ -14,10 +14,23 @@ internal sealed class YamlText
     /// <summary>How many lists and maps may stand inside each other.</summary>
     public const int MostNesting = 64;
 
+    // What the parser (YamlDotNet 18) says of the usual mistakes, and what a maker needs to hear.
+    private static readonly (string Said, string Meant)[] InPlainWords =
+    [
+        ("found invalid mapping", "a second colon in one line"),
+        ("quoted scalar", "a quote is opened here and not closed in its place"),
+        ("cannot start any token", "no text can begin with this sign without quotes"),
+        ("expected key", "this line isn't `key: value`, or it is indented otherwise than its neighbours"),
+        ("expected '-'", "this line isn't `- value`, or it is indented otherwise than its neighbours"),
+        ("expected ',' or ']'", "a list that begins with `[` isn't closed with `]`, or a comma is missing"),
+        ("expected ',' or '}'", "a group that begins with `{` isn't closed with `}`, or a comma is missing"),
+    ];
+
     private readonly Span within;
     private readonly List<Finding> findings;
     private readonly Parser parser;
     private int depth;
+    private bool gaveUp;
 
     private YamlText(Span within, List<Finding> findings)
     {
@@ -26,7 +39,10 @@ internal sealed class YamlText
         parser = new Parser(new StringReader(within.Text));
     }
 
-    /// <summary>Reads the one document that a span of a file holds; null after a mistake that leaves nothing to read.</summary>
+    /// <summary>
+    /// Reads the one document that a span of a file holds: an empty scalar where nothing is written, null after a mistake that
+    /// leaves nothing to read.
+    /// </summary>
     public static YamlNode? Read(Span within, List<Finding> findings)
     {
         var text = new YamlText(within, findings);
@@ -53,8 +69,10 @@ internal sealed class YamlText
         parser.MoveNext();
         parser.Consume<StreamStart>();
         if (!parser.TryConsume<DocumentStart>(out _))
-            return null;
+            return new YamlScalar("", Quoted: false, within with { End = within.Start });
         var node = ReadNode();
+        if (gaveUp)
+            return null;
         parser.Consume<DocumentEnd>();
         if (parser.TryConsume<DocumentStart>(out var second))
             findings.Add(YamlFindings.SecondDocument(SpanOf(second.Start, second.End)));
@@ -76,7 +94,7 @@ internal sealed class YamlText
                 parser.MoveNext();
                 var at = SpanOf(alias.Start, alias.End);
                 findings.Add(YamlFindings.Alias(at, alias.Value.Value));
-                return new YamlScalar("", Quoted: true, at);
+                return new YamlUnread(at);
             default:
                 throw new InvalidOperationException("No node starts here.");
         }
@@ -86,12 +104,11 @@ internal sealed class YamlText
     {
         if (++depth > MostNesting)
         {
-            // Everything below is passed over without being kept; the parser itself needs no stack for that.
+            // Not even passed over: the parser's time grows with the square of the depth.
             var at = SpanOf(start.Start, start.End);
             findings.Add(YamlFindings.TooDeep(at));
-            parser.SkipThisAndNestedEvents();
-            depth--;
-            return new YamlScalar("", Quoted: true, at);
+            gaveUp = true;
+            return new YamlUnread(at);
         }
 
         var node = read();
@@ -103,10 +120,10 @@ internal sealed class YamlText
     {
         parser.MoveNext();
         var items = ImmutableArray.CreateBuilder<YamlNode>();
-        while (parser.Current is not SequenceEnd)
+        while (!gaveUp && parser.Current is not SequenceEnd)
             items.Add(ReadNode());
-        var end = parser.Consume<SequenceEnd>();
-        return new YamlList(items.ToImmutable(), Around(start.Start, end.End, items));
+        var end = gaveUp ? start.End : parser.Consume<SequenceEnd>().End;
+        return new YamlList(items.ToImmutable(), Around(start.Start, end, items));
     }
 
     private YamlMap ReadMap(MappingStart start)
@@ -114,10 +131,12 @@ internal sealed class YamlText
         parser.MoveNext();
         var entries = ImmutableArray.CreateBuilder<YamlEntry>();
         var seen = new Dictionary<string, Span>();
-        while (parser.Current is not MappingEnd)
+        while (!gaveUp && parser.Current is not MappingEnd)
         {
             var key = ReadNode();
-            var value = ReadNode();
+            var value = gaveUp ? key : ReadNode();
+            if (key is YamlUnread)
+                continue;
             if (key is not YamlScalar name)
                 findings.Add(YamlFindings.KeyIsNoWord(key.At, key.Described));
             else if (!seen.TryAdd(name.Value, name.At))
@@ -126,8 +145,8 @@ internal sealed class YamlText
                 entries.Add(new YamlEntry(name, value));
         }
 
-        var end = parser.Consume<MappingEnd>();
-        return new YamlMap(entries.ToImmutable(), Around(start.Start, end.End, entries.Select(e => e.Value)));
+        var end = gaveUp ? start.End : parser.Consume<MappingEnd>().End;
+        return new YamlMap(entries.ToImmutable(), Around(start.Start, end, entries.Select(e => e.Value)));
     }
 
     // The end marks of block lists and maps lie on the next token, often lines below: the last child's end is what people see.
@@ -155,20 +174,26 @@ internal sealed class YamlText
 
     private Finding Explain(YamlException mistake)
     {
-        if (FirstTabIndent() is { } tab)
-            return YamlFindings.Tab(tab);
         var at = SpanOf(mistake.Start, mistake.End);
-        return YamlFindings.Syntax(at, Unprefixed(mistake.Message));
+        return TabIndents().Where(tab => IsBlamedFor(tab, at)).Select(tab => (Span?)tab).FirstOrDefault() is { } blamed
+            ? YamlFindings.Tab(blamed)
+            : YamlFindings.Syntax(at, Unprefixed(mistake.Message));
     }
 
     // The parser puts places of its own before its sentence: "(Line: 1, Col: 2, Idx: 3) - …".
     private static string Unprefixed(string message)
     {
         var cut = message.LastIndexOf("): ", StringComparison.Ordinal);
-        return (cut < 0 ? message : message[(cut + 3)..]).TrimEnd('.');
+        return InPlainWords.FirstOrDefault(known => message.Contains(known.Said, StringComparison.Ordinal)).Meant
+            ?? (cut < 0 ? message : message[(cut + 3)..]).TrimEnd('.');
     }
 
-    private Span? FirstTabIndent()
+    // The parser stumbles over a tab on its line, on a neighbour, or says only that it stands somewhere; a tab far away is innocent.
+    private bool IsBlamedFor(Span tab, Span mistake) =>
+        mistake.Start == within.Start
+        || Math.Abs(within.File.PlaceOf(tab.Start).Line - within.File.PlaceOf(mistake.Start).Line) <= 1;
+
+    private IEnumerable<Span> TabIndents()
     {
         var text = within.Text;
         for (var start = 0; start < text.Length; start = NextLine(text, start))
@@ -177,10 +202,8 @@ internal sealed class YamlText
             while (i < text.Length && text[i] == ' ')
                 i++;
             if (i < text.Length && text[i] == '\t')
-                return new Span(within.File, within.Start + i, within.Start + i + 1);
+                yield return new Span(within.File, within.Start + i, within.Start + i + 1);
         }
-
-        return null;
     }
 
     private static int NextLine(string text, int from)
