@@ -1,0 +1,48 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using HintBook.Browser.Tests.Reading;
+
+namespace HintBook.Browser.Tests;
+
+// The machine-checkable part of WCAG 2.0, 2.1 and 2.2 at levels A and AA, by axe-core.
+public class AccessTests(ReadingRoom room)
+{
+    private static readonly AxeRunOptions LevelAa = new()
+    {
+        RunOnly = RunOnlyOptions.Tags("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"),
+        ResultTypes = [ResultType.Violations],
+    };
+
+    [Theory]
+    [MemberData(nameof(Circumstances.LooksForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task No_page_closed_or_opened_breaks_a_rule(string book, Circumstances circumstances)
+    {
+        var site = room.Shelf[book];
+        await using var reader = await room.Seat(site, circumstances);
+        var broken = new List<string>();
+        foreach (var page in site.Pages)
+        {
+            await reader.Open(page);
+            broken.AddRange(await Broken(reader, $"{page} closed"));
+            await reader.OpenAll();
+            broken.AddRange(await Broken(reader, $"{page} opened"));
+        }
+
+        Assert.Empty(broken);
+    }
+
+    [Fact]
+    public async Task A_broken_rule_would_be_noticed()
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances());
+        await reader.OpenFront();
+        await reader.Page.EvaluateAsync("() => document.images[0].removeAttribute('alt')");
+
+        Assert.Contains(await Broken(reader, "front"), broken => broken.Contains("image-alt", StringComparison.Ordinal));
+    }
+
+    private static async Task<IEnumerable<string>> Broken(Reader reader, string page) =>
+        from rule in (await reader.Page.RunAxe(LevelAa)).Violations
+        from node in rule.Nodes
+        select $"{page}: {rule.Id}: {node.Html} {string.Join("; ", node.Any.Concat(node.All).Concat(node.None).Select(check => check.Message))}";
+}

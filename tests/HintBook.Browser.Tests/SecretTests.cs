@@ -1,0 +1,58 @@
+using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
+
+namespace HintBook.Browser.Tests;
+
+// Nothing of a later stage or tier can be learned from a page before something on it is opened.
+public class SecretTests(ReadingRoom room)
+{
+    [Theory]
+    [MemberData(nameof(Circumstances.PairsForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task No_page_tells_more_than_it_may_before_anything_is_opened(string book, Circumstances circumstances)
+    {
+        var site = room.Shelf[book];
+        await using var reader = await room.Seat(site, circumstances);
+        var told = new List<string>();
+        foreach (var page in site.Pages)
+        {
+            await reader.Open(page);
+            var (seen, heard) = (await reader.Seen(), await reader.Heard());
+            told.AddRange(Secrets.HeldBackOn(site, page).Where(secret => Tells(seen, secret)).Select(secret => $"{page} shows: {secret}"));
+            told.AddRange(Secrets.HeldBackOn(site, page).Where(secret => Tells(heard, secret)).Select(secret => $"{page} says: {secret}"));
+        }
+
+        Assert.Empty(told);
+    }
+
+    [Theory]
+    [MemberData(nameof(Circumstances.PairsForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task Titles_metadata_and_addresses_hold_no_secret(string book, Circumstances circumstances)
+    {
+        var site = room.Shelf[book];
+        await using var reader = await room.Seat(site, circumstances);
+        var told = new List<string>();
+        foreach (var page in site.Pages)
+        {
+            await reader.Open(page);
+            var head = await reader.Head();
+            told.AddRange(Secrets.NeverInHeads(site).Where(secret => Tells(head, secret)).Select(secret => $"the head of {page}: {secret}"));
+        }
+
+        var addresses = string.Join('\n', reader.Network.Requests);
+        told.AddRange(Secrets.NeverInHeads(site).Where(secret => Tells(addresses, secret)).Select(secret => $"an address: {secret}"));
+        Assert.Empty(told);
+    }
+
+    [Theory]
+    [MemberData(nameof(Circumstances.All), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task The_front_page_shows_only_what_the_closed_box_lets_one_begin_with(Circumstances circumstances)
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await reader.OpenFront();
+
+        Assert.Equal(SmallBook.First.Select(SmallBook.TitleOf), await reader.StageLinks());
+        Assert.DoesNotContain(SmallBook.Stages.Except(SmallBook.First), stage => reader.Page.ContentAsync().Result.Contains(stage, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static bool Tells(string text, string secret) => text.Contains(secret, StringComparison.OrdinalIgnoreCase);
+}
