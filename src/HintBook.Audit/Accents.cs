@@ -10,14 +10,14 @@ internal static class Accents
 {
     // The small letters of Latin, Greek and Cyrillic that Unicode takes apart into a letter and marks (UnicodeData.txt, version
     // 14.0, decomposition mappings), each behind its bare letter; ø, ł, đ, ħ and ı, which it does not take apart but which
-    // people write without their strokes; and İ, which has no small letter of its own.
+    // people write without their strokes; İ, which has no small letter of its own; and ς, which is σ at a word's end.
     private static readonly string[] BareLetterFirst =
     [
         "aàáâãäåāăąǎǟǡǻȁȃȧḁạảấầẩẫậắằẳẵặ", "bḃḅḇ", "cçćĉċčḉ", "dďđḋḍḏḑḓ", "eèéêëēĕėęěȅȇȩḕḗḙḛḝẹẻẽếềểễệ", "fḟ", "gĝğġģǧǵḡ",
         "hĥħȟḣḥḧḩḫẖ", "iìíîïĩīĭįıİǐȉȋḭḯỉị", "jĵǰ", "kķǩḱḳḵ", "lĺļľłḷḹḻḽ", "mḿṁṃ", "nñńņňǹṅṇṉṋ",
         "oòóôõöøōŏőơǒǫǭǿȍȏȫȭȯȱṍṏṑṓọỏốồổỗộớờởỡợ", "pṕṗ", "rŕŗřȑȓṙṛṝṟ", "sśŝşšșṡṣṥṧṩ", "tţťțṫṭṯṱẗ",
         "uùúûüũūŭůűųưǔǖǘǚǜȕȗṳṵṷṹṻụủứừửữự", "vṽṿ", "wŵẁẃẅẇẉẘ", "xẋẍ", "yýÿŷȳẏẙỳỵỷỹ", "zźżžẑẓẕ", "æǣǽ", "ſẛ", "ʒǯ", "αά", "εέ",
-        "ηή", "ιΐίϊ", "οό", "υΰϋύ", "ωώ", "ϒϓϔ", "аӑӓ", "гѓ", "еѐёӗ", "жӂӝ", "зӟ", "ийѝӣӥ", "кќ", "оӧ", "уўӯӱӳ", "чӵ", "ыӹ",
+        "ηή", "ιΐίϊ", "οό", "σς", "υΰϋύ", "ωώ", "ϒϓϔ", "аӑӓ", "гѓ", "еѐёӗ", "жӂӝ", "зӟ", "ийѝӣӥ", "кќ", "оӧ", "уўӯӱӳ", "чӵ", "ыӹ",
         "эӭ", "ії", "ѵѷ", "әӛ", "өӫ",
     ];
 

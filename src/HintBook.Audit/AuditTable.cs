@@ -8,7 +8,7 @@ public sealed record AuditTable(ImmutableArray<AuditRule> Rules);
 
 /// <summary>
 /// What some files must not say. Words are found whatever their letter case, accents and punctuation, and only whole:
-/// <c>hive tool</c> is found in <c>Hive-Tools</c> no more than in <c>archive tool</c>, but in <c>HIVE‑TOOL</c> it is.
+/// <c>hive tool</c> is found in <c>HIVE-TOOL</c>, and not in <c>hive tools</c> or <c>archive tool</c>.
 /// </summary>
 /// <param name="Files">A path in the site with forward slashes, in which <c>*</c> stands for any letters, slashes too.</param>
 /// <param name="NotOutside">

@@ -30,7 +30,7 @@ internal static class DrawingReader
                     if (reader.LocalName == "id" && !ids.Add(reader.Value))
                         faults.Add(new(path, place.LineNumber, place.LinePosition, $"The id “{reader.Value}” is there twice."));
                     else if (reader.LocalName == "href")
-                        references.Add(new(ReferenceKind.Asset, reader.Value, place.LineNumber, place.LinePosition));
+                        references.Add(new(ReferenceKind.Asset, Reference.Cleaned(reader.Value), place.LineNumber, place.LinePosition));
                     else if (reader.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase))
                         faults.Add(new(path, place.LineNumber, place.LinePosition, $"The attribute “{reader.LocalName}” runs a script."));
                 }

@@ -3,18 +3,16 @@ namespace HintBook.Audit;
 /// <summary>Follows the addresses of a site's files to the files and ids that they name.</summary>
 internal sealed class Links(IReadOnlyCollection<SiteFile> files)
 {
-    private static readonly char[] ControlsAndSpace = [.. Enumerable.Range(0, 0x21).Select(letter => (char)letter)];
-
     private readonly Dictionary<string, SiteFile> byPath = files.ToDictionary(file => file.Path, StringComparer.Ordinal);
 
     private readonly ILookup<string, string> byAnyCase = files.ToLookup(file => file.Path, file => file.Path, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>How many of a file's addresses stay in the site.</summary>
-    public static int CountInside(SiteFile file) => file.References.Count(reference => SchemeOf(Cleaned(reference)) is null);
+    public static int CountInside(SiteFile file) => file.References.Count(reference => SchemeOf(reference.Address) is null);
 
     /// <summary>How many of a file's links lead out of it.</summary>
     public static int CountOutgoing(SiteFile file) =>
-        file.References.Count(reference => reference.Kind == ReferenceKind.Link && IsOutgoing(SchemeOf(Cleaned(reference))));
+        file.References.Count(reference => reference.Kind == ReferenceKind.Link && IsOutgoing(SchemeOf(reference.Address)));
 
     /// <summary>What is wrong with a file's addresses.</summary>
     public IEnumerable<AuditFault> Faults(SiteFile file) =>
@@ -25,7 +23,7 @@ internal sealed class Links(IReadOnlyCollection<SiteFile> files)
 
     private string? ProblemOf(SiteFile from, Reference reference)
     {
-        var address = Cleaned(reference);
+        var address = reference.Address;
         var isAsset = reference.Kind == ReferenceKind.Asset;
         return SchemeOf(address) switch
         {
@@ -95,10 +93,6 @@ internal sealed class Links(IReadOnlyCollection<SiteFile> files)
         var query = path.IndexOf('?', StringComparison.Ordinal);
         return (query < 0 ? path : path[..query], fragment == "top" ? null : fragment);
     }
-
-    // What a browser does before it looks at an address (WHATWG URL, basic URL parser, steps 1 to 3).
-    private static string Cleaned(Reference reference) =>
-        string.Concat(reference.Address.Where(letter => letter is not ('\t' or '\n' or '\r'))).Trim(ControlsAndSpace);
 
     private static bool IsOutgoing(string? scheme) => scheme is "http" or "https" or "mailto" or "tel";
 

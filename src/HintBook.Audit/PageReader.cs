@@ -22,22 +22,26 @@ internal static class PageReader
                 syntax.Add(new(path, error.Position.Line, error.Position.Column, $"The HTML is not well formed: {error.Message.TrimEnd('.')}."));
         };
         using var page = parser.ParseDocument(text);
-        var references = PageReferences.In(page).ToImmutableArray();
+        var all = page.All.ToArray();
+        var references = PageReferences.In(all).ToImmutableArray();
         return new(path)
         {
             IsPage = true,
             References = references,
-            Ids = page.All.Select(e => e.Id).OfType<string>().Concat(page.Anchors.Select(a => a.GetAttribute("name")).OfType<string>()).ToHashSet(StringComparer.Ordinal),
+            Ids = all.SelectMany(NamesOf).OfType<string>().ToHashSet(StringComparer.Ordinal),
             Faults =
             [
                 .. syntax,
-                .. PageRules.Broken(page, path),
+                .. PageRules.Broken(page, all, path),
                 .. references.SelectMany(r => secrets.Outside(path, new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address"))),
                 .. PageTelling.Outside(page).SelectMany(saying => secrets.Outside(path, saying)),
                 .. PageTelling.Shown(page).SelectMany(saying => secrets.Shown(path, saying)),
             ],
         };
     }
+
+    private static IEnumerable<string?> NamesOf(IElement element) =>
+        element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];
 
     /// <summary>Where an element was written; 0 for one that the parser put in by itself.</summary>
     public static (int Line, int Column) PlaceOf(IElement element) =>

@@ -13,11 +13,11 @@ internal static class PageReferences
     };
 
     /// <summary>Every address, in the order of the page.</summary>
-    public static IEnumerable<Reference> In(IDocument page) =>
-        from element in page.All
+    public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
+        from element in elements
         let place = PageReader.PlaceOf(element)
         from found in Addresses(element)
-        select new Reference(found.Kind, found.Address, place.Line, place.Column);
+        select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
 
     private static IEnumerable<(ReferenceKind Kind, string Address)> Addresses(IElement element) => element.LocalName switch
     {

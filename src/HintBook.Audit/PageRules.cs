@@ -8,16 +8,17 @@ internal static class PageRules
 {
     private const string FrontPage = "index.html";
 
-    private static readonly string[] NamesOfIds =
-        ["for", "list", "headers", "aria-labelledby", "aria-describedby", "aria-controls", "aria-owns", "aria-details", "popovertarget"];
+    private static readonly HashSet<string> NamesOfIds = new(StringComparer.Ordinal)
+    {
+        "for", "list", "headers", "aria-labelledby", "aria-describedby", "aria-controls", "aria-owns", "aria-details", "popovertarget",
+    };
 
     private static readonly HashSet<string> DataBlocks = new(StringComparer.OrdinalIgnoreCase) { "application/json", "application/ld+json" };
 
     /// <summary>Every rule that a page breaks.</summary>
-    public static IEnumerable<AuditFault> Broken(IDocument page, string path)
+    public static IEnumerable<AuditFault> Broken(IDocument page, IReadOnlyCollection<IElement> all, string path)
     {
         var ids = new HashSet<string>(StringComparer.Ordinal);
-        var all = page.All.ToArray();
         var known = all.Select(e => e.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
         return
         [
@@ -92,12 +93,12 @@ internal static class PageRules
                 yield return $"The id “{id}” is there twice.";
         }
 
-        foreach (var attribute in NamesOfIds)
+        foreach (var attribute in element.Attributes.Where(attribute => NamesOfIds.Contains(attribute.Name)))
         {
-            foreach (var name in (element.GetAttribute(attribute) ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (var name in attribute.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
                 if (!known.Contains(name))
-                    yield return $"The attribute “{attribute}” names the id “{name}”, which is not in the page.";
+                    yield return $"The attribute “{attribute.Name}” names the id “{name}”, which is not in the page.";
             }
         }
     }

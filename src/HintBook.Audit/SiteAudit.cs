@@ -20,13 +20,14 @@ public static class SiteAudit
         var secrets = Secrets.Of(table);
         var files = paths.AsParallel().AsOrdered().Select(path => SiteFile.Read(folder, path, secrets)).ToArray();
         var links = new Links(files);
+        var dead = files.AsParallel().AsOrdered().SelectMany(links.Faults).ToArray();
 
         return new(
             Files: files.Length,
             Pages: files.Count(file => file.IsPage),
             Links: files.Sum(Links.CountInside),
             Outgoing: files.Sum(Links.CountOutgoing),
-            Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. files.SelectMany(links.Faults)]));
+            Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
     }
 
     private static ImmutableArray<AuditFault> Ordered(IEnumerable<AuditFault> faults) =>

@@ -25,7 +25,7 @@ internal static partial class StyleReader
         foreach (Match match in Address().Matches(bare))
         {
             var (line, column) = lines.PlaceOf(match.Index);
-            yield return new(ReferenceKind.Asset, match.Groups["address"].Value, line, column);
+            yield return new(ReferenceKind.Asset, Reference.Cleaned(match.Groups["address"].Value), line, column);
         }
     }
 

@@ -5,45 +5,50 @@ using System.Text;
 namespace HintBook.Audit;
 
 /// <summary>
-/// Finds many words in many texts, reading each text once. Words and texts are cut into runs of letters and digits, without
-/// accents and in small letters; a word is found where its runs stand one after the other.
+/// Finds many words in many texts, reading each text once. Words and texts are folded: runs of letters and digits, without
+/// accents and in small letters, with one space after each. A word is found where its runs stand one after the other.
 /// </summary>
 internal sealed class Vocabulary
 {
-    private readonly Dictionary<string, ImmutableArray<Entry>> byFirstRun;
+    private readonly Dictionary<string, ImmutableArray<Entry>>.AlternateLookup<ReadOnlySpan<char>> byFirstRun;
 
     public Vocabulary(IEnumerable<string> words)
     {
-        var all = words.Distinct(StringComparer.Ordinal).Select(word => new Entry(word, [.. Runs(word)])).ToArray();
-        Wordless = [.. all.Where(entry => entry.Runs.IsEmpty).Select(entry => entry.Word)];
+        var all = words.Distinct(StringComparer.Ordinal).Select(word => new Entry(word, Fold(word))).ToArray();
+        Wordless = [.. all.Where(entry => entry.Folded.Length == 0).Select(entry => entry.Word)];
         byFirstRun = all
-            .Where(entry => !entry.Runs.IsEmpty)
-            .GroupBy(entry => entry.Runs[0], StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal);
+            .Where(entry => entry.Folded.Length > 0)
+            .GroupBy(entry => entry.Folded[..entry.Folded.IndexOf(' ', StringComparison.Ordinal)], StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal)
+            .GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
     /// <summary>Words with nothing to look for in them.</summary>
     public ImmutableArray<string> Wordless { get; }
 
     /// <summary>The words that a text has, each once, in the order in which they are met.</summary>
-    public IEnumerable<string> In(string text)
+    public IReadOnlyList<string> In(string text)
     {
-        if (byFirstRun.Count == 0)
+        if (byFirstRun.Dictionary.Count == 0)
             return [];
-        var runs = Runs(text);
-        return runs
-            .SelectMany((run, at) => byFirstRun.TryGetValue(run, out var entries) ? entries.Where(entry => StandsAt(entry, runs, at)) : [])
-            .Select(entry => entry.Word)
-            .Distinct(StringComparer.Ordinal);
+        List<string> found = [];
+        for (var rest = Fold(text).AsSpan(); !rest.IsEmpty; rest = rest[(rest.IndexOf(' ') + 1)..])
+        {
+            if (!byFirstRun.TryGetValue(rest[..rest.IndexOf(' ')], out var entries))
+                continue;
+            foreach (var entry in entries)
+            {
+                if (rest.StartsWith(entry.Folded, StringComparison.Ordinal) && !found.Contains(entry.Word))
+                    found.Add(entry.Word);
+            }
+        }
+
+        return found;
     }
 
-    private static bool StandsAt(Entry entry, List<string> runs, int at) =>
-        entry.Runs.Length <= runs.Count - at && entry.Runs.AsSpan().SequenceEqual(runs.GetRange(at, entry.Runs.Length).ToArray());
-
-    private static List<string> Runs(string text)
+    private static string Fold(string text)
     {
-        var runs = new List<string>();
-        var run = new StringBuilder();
+        var folded = new StringBuilder(text.Length + 1);
         foreach (var rune in text.EnumerateRunes())
         {
             var letter = Bare(rune);
@@ -54,24 +59,25 @@ internal sealed class Vocabulary
             if (alone || !counts)
                 End();
             if (counts)
-                run.Append(letter);
+                folded.Append(letter);
             if (alone)
                 End();
         }
 
         End();
-        return runs;
+        return folded.ToString();
 
         void End()
         {
-            if (run.Length > 0)
-                runs.Add(run.ToString());
-            run.Clear();
+            if (folded.Length > 0 && folded[^1] != ' ')
+                folded.Append(' ');
         }
     }
 
     private static Rune Bare(Rune letter)
     {
+        if (letter.IsAscii)
+            return new(char.ToLowerInvariant((char)letter.Value));
         var small = Rune.ToLowerInvariant(letter);
         return small.IsBmp ? new Rune(Accents.Without((char)small.Value)) : small;
     }
@@ -85,5 +91,5 @@ internal sealed class Vocabulary
     private static bool IsWrittenWithoutSpaces(int letter) =>
         letter is (>= 0x0E00 and <= 0x0E7F) or (>= 0x1100 and <= 0x11FF) or (>= 0x2E80 and <= 0x9FFF) or (>= 0xAC00 and <= 0xD7AF) or (>= 0xF900 and <= 0xFAFF) or (>= 0x20000 and <= 0x3FFFF);
 
-    private sealed record Entry(string Word, ImmutableArray<string> Runs);
+    private sealed record Entry(string Word, string Folded);
 }

@@ -33,7 +33,7 @@ internal static class CardFindings
         Code = AddressTooLong,
         At = at,
         Message = $"A card's address has {Words.Count(address.Length, "letter")}: "
-            + (module is { } side ? $"the squares of its QR code would be {side:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
+            + (module is { } side ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
         Help = "Shorten the address, for example by a shorter folder name.",
     };
 

@@ -9,8 +9,12 @@ internal sealed record Html(string Text)
     /// <summary>Nothing.</summary>
     public static Html Empty { get; } = new("");
 
-    /// <summary>The characters that mean something in HTML text or in a quoted attribute (WHATWG HTML, "Escaping a string", and the apostrophe).</summary>
-    public static SearchValues<char> Special { get; } = SearchValues.Create("&<>\"'");
+    /// <summary>
+    /// The characters that mean something in HTML text or in a quoted attribute (WHATWG HTML, "Escaping a string", and the
+    /// apostrophe), and the control characters that no HTML may hold (13.2.3.5, "Preprocessing the input stream").
+    /// </summary>
+    public static SearchValues<char> Special { get; } = SearchValues.Create(
+        [.. "&<>\"'", .. Enumerable.Range(0, 0xa0).Select(code => (char)code).Where(each => char.IsControl(each) && each is not ('\t' or '\n' or '\r' or '\f'))]);
 
     /// <summary>What a special character is written as.</summary>
     public static string Entity(char special) => special switch
@@ -19,7 +23,8 @@ internal sealed record Html(string Text)
         '<' => "&lt;",
         '>' => "&gt;",
         '"' => "&quot;",
-        _ => "&#39;",
+        '\'' => "&#39;",
+        _ => "\ufffd",
     };
 
     /// <inheritdoc/>

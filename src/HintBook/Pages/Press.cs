@@ -84,7 +84,10 @@ internal sealed class HtmlContext : TemplateContext
         }
         catch (ScriptRuntimeException problem)
         {
-            throw new TemplateFailure(PageFindings.Template(ThemeTemplate.Place(found.File, problem.Span), problem.OriginalMessage), problem);
+            // Scriban wraps what a part throws: the innermost place is the one to mend.
+            var finding = (problem.InnerException as TemplateFailure)?.Finding
+                ?? PageFindings.Template(ThemeTemplate.Place(found.File, problem.Span), problem.OriginalMessage);
+            throw new TemplateFailure(finding, problem);
         }
     }
 

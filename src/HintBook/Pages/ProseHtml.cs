@@ -21,7 +21,10 @@ internal static class ProseHtml
     private const int HeadingsLower = 2;
     private const int SmallestHeading = 6;
 
-    private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }.DisableHtml().Build();
+    private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }
+        .DisableHtml()
+        .UsePreciseSourceLocation()
+        .Build();
 
     /// <summary>The HTML of a piece of prose and what was left out of it. Safe to call from any thread.</summary>
     public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose)
@@ -58,7 +61,7 @@ internal static class ProseHtml
                     break;
                 case LinkInline { IsImage: true } image:
                     findings.Add(MarkdownFindings.Image(Place(prose, image), AddressOf(image)));
-                    KeepText(image);
+                    image.ReplaceBy(new LiteralInline(DescriptionOf(image)), copyChildren: false);
                     break;
                 case LinkInline link when !Leads(AddressOf(link)):
                     findings.Add(MarkdownFindings.Link(Place(prose, link), AddressOf(link)));
@@ -79,6 +82,17 @@ internal static class ProseHtml
     }
 
     private static string AddressOf(LinkInline link) => link.GetDynamicUrl?.Invoke() ?? link.Url ?? "";
+
+    // A description is plain text, whatever stands in it (CommonMark 0.31.2, 6.4).
+    private static string DescriptionOf(LinkInline image) => string.Concat(image.Descendants().Select(node => node switch
+    {
+        LiteralInline literal => literal.Content.ToString(),
+        CodeInline code => code.Content,
+        HtmlEntityInline entity => entity.Transcoded.ToString(),
+        AutolinkInline link => link.Url,
+        LineBreakInline => "\n",
+        _ => "",
+    }));
 
     private static void KeepText(LinkInline link)
     {

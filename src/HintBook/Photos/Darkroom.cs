@@ -128,7 +128,9 @@ public static class Darkroom
         return stream.ToArray();
     }
 
-    // The decoders were told to read none of this; a later release of theirs must not be able to change that unnoticed.
+    // The decoders were told to read none of this; a later release of theirs must not be able to change that unnoticed. The
+    // colour profile goes too, and the pixels stay as they are: the library has no conversion between profiles, so a photo in
+    // a wider space than sRGB (a phone's Display P3) comes out a little paler than it was taken.
     private static void Forget(ImageMetadata metadata)
     {
         (metadata.ExifProfile, metadata.XmpProfile, metadata.IptcProfile) = (null, null, null);

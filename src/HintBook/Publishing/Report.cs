@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
 using HintBook.Text;
@@ -37,32 +36,26 @@ public sealed record Report
     public required Findings Findings { get; init; }
 
     /// <summary>The report as it stands in <c>report.json</c>: nothing of the machine, the folder or the time, so that the same book gives the same bytes.</summary>
-    internal ReadOnlyMemory<byte> ToJson()
+    internal ReadOnlyMemory<byte> ToJson() => Encoding.UTF8.GetBytes(JsonText.Of(json =>
     {
-        using var memory = new MemoryStream();
-        using (var json = new Utf8JsonWriter(memory, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
-        {
-            json.WriteStartObject();
-            json.WriteString("book", Book);
-            json.WriteStartObject("made");
-            json.WriteNumber("pages", Pages);
-            json.WriteNumber("photos", Photos);
-            json.WriteNumber("siteBytes", SiteBytes);
-            json.WriteNumber("cards", Cards.Cards);
-            json.WriteEndObject();
-            json.WriteStartObject("checked");
-            json.WriteNumber("pagesRead", Audit.Pages);
-            json.WriteNumber("linksFollowed", Audit.Links);
-            json.WriteNumber("codesReadFromPictures", Cards.FromPictures);
-            json.WriteNumber("codesReadFromPdf", Cards.FromPdf);
-            json.WriteEndObject();
-            json.WriteStartObject("findings");
-            json.WriteNumber("warnings", Findings.Count(Severity.Warning));
-            json.WriteNumber("notes", Findings.Count(Severity.Note));
-            json.WriteEndObject();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(memory.ToArray()) + "\n");
-    }
+        json.WriteStartObject();
+        json.WriteString("book", JsonText.Whole(Book));
+        json.WriteStartObject("made");
+        json.WriteNumber("pages", Pages);
+        json.WriteNumber("photos", Photos);
+        json.WriteNumber("siteBytes", SiteBytes);
+        json.WriteNumber("cards", Cards.Cards);
+        json.WriteEndObject();
+        json.WriteStartObject("checked");
+        json.WriteNumber("pagesRead", Audit.Pages);
+        json.WriteNumber("linksFollowed", Audit.Links);
+        json.WriteNumber("codesReadFromPictures", Cards.FromPictures);
+        json.WriteNumber("codesReadFromPdf", Cards.FromPdf);
+        json.WriteEndObject();
+        json.WriteStartObject("findings");
+        json.WriteNumber("warnings", Findings.Count(Severity.Warning));
+        json.WriteNumber("notes", Findings.Count(Severity.Note));
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }));
 }

@@ -81,6 +81,19 @@ public class SecretsTests
         Assert.Empty(site.Audit(Shown).Faults);
     }
 
+    // Decompositions in the Unicode Character Database (UnicodeData.txt): U+0159, U+1EC7, U+03AE, U+0439 and their capitals.
+    [Theory]
+    [InlineData("říp", "RIP")]
+    [InlineData("VIỆT", "viet")]
+    [InlineData("ΚΛΕΙΔΊ ΉΛΙΟΣ", "κλειδι ηλιος")]
+    [InlineData("Йод", "иод")]
+    [InlineData("Łódź", "lodz")]
+    public void Accents_make_no_difference(string text, string secret)
+    {
+        using var site = Site.Good().Write("b.html", Site.Page($"<p>{text}</p>"));
+        Assert.Single(site.Audit(new([new("b.html", [], [secret])])).Faults);
+    }
+
     [Fact]
     public void A_script_without_spaces_is_searched_letter_by_letter()
     {

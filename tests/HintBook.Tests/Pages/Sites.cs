@@ -40,7 +40,11 @@ internal static class Sites
         files.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal))
             .ToImmutableSortedDictionary(file => file.Path, file => Encoding.UTF8.GetString(file.Content().Span), StringComparer.Ordinal);
 
+    /// <summary>A whole page; an error in it is an exception.</summary>
     public static IHtmlDocument Parse(string html) => new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(html);
+
+    /// <summary>A piece of a page's body; an error in it is an exception.</summary>
+    public static IHtmlDocument Fragment(string html) => Parse($"<!doctype html><html lang=\"en\"><head><title>x</title></head><body>{html}</body></html>");
 
     /// <summary>The page of one stage of a plan.</summary>
     public static IHtmlDocument StagePage(SitePlan plan, string stage) => Parse(Pages(plan)[plan.Addresses.PageOf(stage)]);

@@ -10,11 +10,13 @@ internal sealed class Raster
 
     private const double MillimetresPerPoint = 25.4 / 72;
 
+    private const float Fine = 256;
+
     private readonly byte[] pixels;
+
     // For each row, where edges cross its middle, until the shape is filled: 256ths of a pixel, doubled, plus one where the
     // edge runs downwards. Plain numbers, because sorting them is most of the work.
     private readonly List<int>[] crossings;
-    private const float Fine = 256;
 
     private Raster(int width, int height)
     {

@@ -19,7 +19,7 @@ public enum Typeface
 }
 
 /// <summary>A text as the fonts can print it.</summary>
-/// <param name="Text">What is printed: composed, on one line, without the letters that are missing.</param>
+/// <param name="Text">What is printed: on one line, without the letters that are missing.</param>
 /// <param name="Missing">The letters that no font here has, each once, in the order in which they were met.</param>
 public sealed record PrintableText(string Text, ImmutableArray<string> Missing);
 
@@ -54,7 +54,7 @@ public static class Letters
     {
         var kept = new StringBuilder(text.Length);
         var missing = new List<string>();
-        var letters = StringInfo.GetTextElementEnumerator(Whole(text).Normalize());
+        var letters = StringInfo.GetTextElementEnumerator(Whole(text));
         while (letters.MoveNext())
         {
             var letter = letters.GetTextElement();
@@ -101,6 +101,6 @@ public static class Letters
         }
     }
 
-    // Half a surrogate pair can't be normalised: it becomes the replacement character, which then counts as missing.
+    // Half a surrogate pair is no letter: it becomes the replacement character.
     private static string Whole(string text) => string.Concat(text.EnumerateRunes());
 }

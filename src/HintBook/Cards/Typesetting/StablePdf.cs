@@ -1,3 +1,4 @@
+using System.Security;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -20,6 +21,7 @@ public static partial class StablePdf
     public static byte[] Make(string title, Action<PdfDocument> draw)
     {
         EmbeddedFonts.Install();
+        title = string.Concat(title.EnumerateRunes().Where(rune => !Rune.IsControl(rune)));
         lock (OneAtATime)
         {
             using var document = new PdfDocument();
@@ -36,31 +38,51 @@ public static partial class StablePdf
             document.Internals.SecondDocumentID = identity[..16];
             using var bytes = new MemoryStream();
             document.Save(bytes, closeStream: false);
-            return WithoutChance(bytes.ToArray(), identity);
+            return WithoutChance(bytes.ToArray(), title);
         }
     }
 
-    // PDFsharp draws lots for the six letters before a subset font's name and for two identifiers in the metadata. They are
-    // overwritten in place, letter for letter, so that the table of offsets stays true.
-    private static byte[] WithoutChance(byte[] file, string identity)
+    // PDFsharp draws lots for the six letters before a subset font's name. They are overwritten in place, letter for letter,
+    // so that the table of offsets stays true.
+    private static byte[] WithoutChance(byte[] file, string title)
     {
-        var text = Encoding.Latin1.GetString(file);
         var tags = new Dictionary<string, string>();
-        foreach (Match match in SubsetTag().Matches(text))
+        foreach (Match match in SubsetTag().Matches(Encoding.Latin1.GetString(file)))
         {
             if (!tags.TryGetValue(match.Value, out var tag))
                 tags[match.Value] = tag = "HBOOK" + (char)('A' + (tags.Count % 26));
             Encoding.Latin1.GetBytes(tag, file.AsSpan(match.Index));
         }
 
-        foreach (Match match in Uuid().Matches(text))
-            Encoding.Latin1.GetBytes($"{identity[..8]}-{identity[8..12]}-{identity[12..16]}-{identity[16..20]}-{identity[20..32]}", file.AsSpan(match.Index));
+        ReplaceMetadata(file, title);
         return file;
     }
 
-    [GeneratedRegex(@"(?<=/(FontName|BaseFont) ?/)[A-Z]{6}(?=\+)", RegexOptions.ExplicitCapture, 10_000)]
-    private static partial Regex SubsetTag();
+    // PDFsharp's XMP packet has random identifiers and a title that isn't escaped. Ours says the title alone, and spaces fill
+    // it up to the length of the old one, as XMP foresees; a title that is too long for that is left to the document's
+    // information dictionary.
+    private static void ReplaceMetadata(byte[] file, string title)
+    {
+        var start = file.AsSpan().LastIndexOf("<x:xmpmeta"u8);
+        var end = file.AsSpan().LastIndexOf("</x:xmpmeta>"u8) + "</x:xmpmeta>".Length;
+        if (start < 0 || end <= start)
+            throw new InvalidOperationException("PDFsharp wrote no metadata where HintBook expects it.");
+        var packet = file.AsSpan(start, end - start);
+        var metadata = Encoding.UTF8.GetBytes(Metadata(title));
+        if (metadata.Length > packet.Length)
+            metadata = Encoding.UTF8.GetBytes(Metadata(""));
+        packet.Fill((byte)' ');
+        metadata.CopyTo(packet);
+    }
 
-    [GeneratedRegex("(?<=uuid:)[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{12}", RegexOptions.ExplicitCapture, 10_000)]
-    private static partial Regex Uuid();
+    private static string Metadata(string title) =>
+        $"""
+        <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+        <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+        <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{SecurityElement.Escape(title)}</rdf:li></rdf:Alt></dc:title>
+        </rdf:Description></rdf:RDF></x:xmpmeta>
+        """.ReplaceLineEndings("\n");
+
+    [GeneratedRegex("(?<=/(FontName|BaseFont) ?/)[A-Z]{6}(?=[+])", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex SubsetTag();
 }
