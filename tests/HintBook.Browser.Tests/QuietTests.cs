@@ -6,7 +6,7 @@ namespace HintBook.Browser.Tests;
 public class QuietTests(ReadingRoom room)
 {
     [Theory]
-    [MemberData(nameof(Circumstances.PairsForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    [MemberData(nameof(Circumstances.SweepsOfEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Every_page_stays_within_the_site_and_without_complaint(string book, Circumstances circumstances)
     {
         var site = room.Shelf[book];
@@ -15,11 +15,7 @@ public class QuietTests(ReadingRoom room)
         {
             await reader.Open(page);
             await reader.OpenAll();
-            foreach (var picture in await reader.Page.Locator("img:visible").AllAsync())
-            {
-                await picture.ScrollIntoViewIfNeededAsync();
-                await picture.EvaluateAsync("picture => picture.decode()");
-            }
+            await reader.LoadPictures();
         }
 
         Assert.Empty(reader.Network.Complaints);

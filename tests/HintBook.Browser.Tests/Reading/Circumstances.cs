@@ -18,7 +18,26 @@ public sealed record Circumstances(bool Script = true, bool Phone = true, bool D
         select new Circumstances(script, phone, dark, source));
 
     /// <summary>Five in which each two choices meet in all four ways (a covering array of strength two).</summary>
-    public static IEnumerable<Circumstances> Pairs =>
+    public static TheoryData<Circumstances> Pairs => Rows(InPairs);
+
+    /// <summary>The same for the small book, and two opposite ones for each other book: for what has to look at every page.</summary>
+    public static TheoryData<string, Circumstances> SweepsOfEachBook =>
+    [
+        .. from book in Shelf.Names
+           from one in book == SmallBook.Title ? InPairs : [new(true, false, false, Source.Http), new(false, true, true, Source.File)]
+           select new TheoryDataRow<string, Circumstances>(book, one),
+    ];
+
+    /// <summary>With script, from a web host and from a memory stick.</summary>
+    public static TheoryData<Circumstances> WithScript => Rows([new(Phone: true), new(Phone: false, Source: Source.File)]);
+
+    /// <summary>With script from a web host, without it from a memory stick.</summary>
+    public static TheoryData<string, Circumstances> WithAndWithoutScriptForEachBook => ForEachBook([new(Script: true), new(Script: false, Source: Source.File)]);
+
+    /// <summary>A phone in light, a desk in dark.</summary>
+    public static TheoryData<string, Circumstances> LooksForEachBook => ForEachBook([new(Phone: true, Dark: false), new(Phone: false, Dark: true)]);
+
+    private static Circumstances[] InPairs =>
     [
         new(false, false, false, Source.Http),
         new(false, true, true, Source.File),
@@ -27,38 +46,11 @@ public sealed record Circumstances(bool Script = true, bool Phone = true, bool D
         new(true, true, true, Source.Http),
     ];
 
-    /// <summary>The same for each book.</summary>
-    public static TheoryData<string, Circumstances> PairsForEachBook => ForEachBook(Pairs);
-
-    /// <summary>With script, from a web host and from a memory stick.</summary>
-    public static TheoryData<Circumstances> WithScript => Rows([new(Phone: true), new(Phone: false, Source: Source.File)]);
-
-    /// <summary>With and without script, from a web host and from a memory stick.</summary>
-    public static TheoryData<string, Circumstances> WithAndWithoutScriptForEachBook => ForEachBook(
-        from script in new[] { true, false }
-        from source in new[] { Source.Http, Source.File }
-        select new Circumstances(script, Source: source));
-
-    /// <summary>Both sizes in light and dark.</summary>
-    public static TheoryData<string, Circumstances> LooksForEachBook => ForEachBook(
-        from phone in new[] { true, false }
-        from dark in new[] { false, true }
-        select new Circumstances(Phone: phone, Dark: dark));
-
     public override string ToString() =>
         $"script {(Script ? "on" : "off")}, {(Phone ? "phone" : "desk")}, {(Dark ? "dark" : "light")}, {(Source == Source.Http ? "http" : "file")}";
 
-    private static TheoryData<string, Circumstances> ForEachBook(IEnumerable<Circumstances> circumstances)
-    {
-        var rows = new TheoryData<string, Circumstances>();
-        foreach (var book in Shelf.Names)
-        {
-            foreach (var one in circumstances)
-                rows.Add(book, one);
-        }
-
-        return rows;
-    }
+    private static TheoryData<string, Circumstances> ForEachBook(IEnumerable<Circumstances> circumstances) =>
+        [.. from book in Shelf.Names from one in circumstances select new TheoryDataRow<string, Circumstances>(book, one)];
 
     private static TheoryData<Circumstances> Rows(IEnumerable<Circumstances> circumstances) => [.. circumstances];
 }

@@ -60,7 +60,11 @@ internal sealed class Reader : IAsyncDisposable
         Page.Locator("summary").Filter(new() { HasTextRegex = new($@"^\s*{System.Text.RegularExpressions.Regex.Escape(words)}") });
 
     /// <summary>Clicks or taps a disclosure that can be seen.</summary>
-    public Task Press(string summary) => Summary(summary).ClickAsync();
+    public async Task Press(string summary)
+    {
+        await Summary(summary).ClickAsync();
+        await Settle();
+    }
 
     /// <summary>Follows a link that can be seen.</summary>
     public async Task Follow(string link)
@@ -74,11 +78,27 @@ internal sealed class Reader : IAsyncDisposable
     {
         var closed = Page.Locator("details:not([open]) > summary:visible");
         while (await closed.CountAsync() > 0)
+        {
             await closed.First.ClickAsync();
+            await Settle();
+        }
     }
 
     /// <summary>Opens everything at once.</summary>
-    public Task OpenAll() => Page.EvaluateAsync("() => { for (const each of document.querySelectorAll('details')) each.open = true; }");
+    public async Task OpenAll()
+    {
+        await Page.EvaluateAsync("() => { for (const each of document.querySelectorAll('details')) each.open = true; }");
+        await Settle();
+    }
+
+    /// <summary>Loads and decodes every picture of the page now, as scrolling past all of them would in the end.</summary>
+    public Task LoadPictures() => Page.EvaluateAsync(
+        """
+        () => Promise.all([...document.images].map(picture => {
+          picture.loading = 'eager';
+          return picture.decode();
+        }))
+        """);
 
     /// <summary>The links to stages that can be seen.</summary>
     public async Task<IReadOnlyList<string>> StageLinks(string within = "body") => await Page.Locator($"{within} .stages a:visible").AllTextContentsAsync();
@@ -114,9 +134,14 @@ internal sealed class Reader : IAsyncDisposable
     /// <summary>What the Tab key meets on its way once through the whole page, as text and address.</summary>
     public async Task<IReadOnlyList<string>> TabStops()
     {
+        // Wherever the focus is now, a whole round leads through the top of the page back to the first stop of the round.
         var stops = new List<string>();
-        while (await Tab() is { } stop && !stops.Contains(stop))
-            stops.Add(stop);
+        for (var stop = await Tab() ?? await Tab(); stop is null || !stops.Contains(stop); stop = await Tab())
+        {
+            if (stop is not null)
+                stops.Add(stop);
+        }
+
         return stops;
     }
 
@@ -141,6 +166,11 @@ internal sealed class Reader : IAsyncDisposable
           ...[document.documentElement, ...document.head.querySelectorAll('*')].flatMap(each => [...each.attributes].map(attribute => attribute.value)),
         ].join('\n')
         """);
+
+    // The browser tells the page's script of an opened disclosure a moment after it is open (WHATWG HTML, 4.11.1: a task is queued).
+    private Task Settle() => circumstances.Script
+        ? Page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => setTimeout(done)))")
+        : Task.CompletedTask;
 
     // Null when the focus has left the page's own content.
     private async Task<string?> Tab()
