@@ -34,7 +34,7 @@ internal sealed class Press(Theme theme)
 }
 
 /// <summary>A template that doesn't work with what it is given.</summary>
-internal sealed class TemplateFailure(Finding finding, Exception? cause) : Exception(finding.Message, cause)
+internal sealed class TemplateFailure(Finding finding, Exception? cause) : InvalidOperationException(finding.Message, cause)
 {
     /// <summary>What to tell the author.</summary>
     public Finding Finding { get; } = finding;
@@ -64,6 +64,8 @@ internal sealed class HtmlContext : TemplateContext
 
     public ReadOnlyMemory<byte> Print(string template, ScriptObject view)
     {
+        if (!theme.Templates.ContainsKey(template))
+            throw new TemplateFailure(PageFindings.NoSuchFile(theme.Name, template), cause: null);
         page.Clear();
         PushGlobal(view);
         Evaluate(template, SourceSpan());

@@ -10,7 +10,8 @@ public static class Site
 {
     /// <summary>
     /// All pages and assets, pictures and films aside. The findings are complete when this returns: the prose is turned here,
-    /// and one page of every shape is tried. The rest is rendered when its content is asked for, on any thread.
+    /// and one page of every shape is tried. The rest is rendered when its content is asked for, on any thread; a page whose
+    /// template was found broken throws <see cref="InvalidOperationException"/> then.
     /// </summary>
     public static (ImmutableArray<MadeFile> Files, Findings Findings) Of(SitePlan plan, Theme theme)
     {
@@ -28,10 +29,10 @@ public static class Site
                 .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
                 .. pages.Select(page => new MadeFile(page.Path, () => press.Print(page.Template, page.Names()))),
             ],
-            Findings.Of([.. findings, .. Failures(pages, press)]));
+            Findings.Of([.. findings, .. Failures(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press)]));
     }
 
-    // A template works with every page of a shape or with none: it is given the same names, differing only in their texts.
+    // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape or with none: it is given the same names, differing only in their texts.
     private static IEnumerable<Finding> Failures(IEnumerable<SitePage> pages, Press press) =>
         pages.DistinctBy(page => page.Shape).Select(page => Failure(page, press)).OfType<Finding>();
 

@@ -63,9 +63,9 @@ internal static class AddressPlan
 /// <summary>What would break an address that was published.</summary>
 internal static class AddressFindings
 {
-    public static readonly FindingCode LostCode = new("HB7101", Severity.Error, "a published address would lead nowhere");
-    public static readonly FindingCode MovedCode = new("HB7102", Severity.Error, "the site's address has changed");
-    public static readonly FindingCode NotKeptCode = new("HB7103", Severity.Warning, "addresses.lock could not be written into the book");
+    public static readonly FindingCode LostCode = new("HB7301", Severity.Error, "a published address would lead nowhere");
+    public static readonly FindingCode MovedCode = new("HB7302", Severity.Error, "the site's address has changed");
+    public static readonly FindingCode NotKeptCode = new("HB7303", Severity.Warning, "addresses.lock could not be written into the book");
 
     public static Finding Lost(string stage, Located<string> name, string? renamedTo) => new()
     {

@@ -11,7 +11,7 @@ internal static class AuditWork
     /// <summary>The shortest code that is looked for: shorter ones stand in any text by chance.</summary>
     private const int ShortestCode = 3;
 
-    public static readonly FindingCode FaultCode = new("HB7201", Severity.Error, "the finished site isn't right");
+    public static readonly FindingCode FaultCode = new("HB7401", Severity.Error, "the finished site isn't right");
 
     public static (AuditReport Report, IEnumerable<Finding> Findings) Of(string site, Book book, Survey survey, Addresses addresses)
     {

@@ -1,3 +1,4 @@
+using System.Buffers;
 using HintBook.Books;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
@@ -9,6 +10,10 @@ namespace HintBook.Reading;
 /// <summary>The steps of help that stand under headings of their own in a stage's text.</summary>
 internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Reset)
 {
+    /// <summary>How many characters of indentation, dashes and quotation marks a line may start with: room for a hundred levels.</summary>
+    private const int MostMarks = 400;
+
+    private static readonly SearchValues<char> MarksOfNesting = SearchValues.Create(" \t>-*+");
     private static readonly string[] InOrder = ["Nudge", "Clue", "Answer", "Reset"];
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
 
@@ -60,8 +65,31 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         }
     }
 
+    // Markdig's time grows with the square of the depth, and past tens of thousands of levels it throws: a line that starts
+    // with so many marks is refused before it gets there.
+    private static Span? DeepLine(Span body)
+    {
+        var text = body.Text;
+        for (var start = 0; start < text.Length;)
+        {
+            var marks = text.AsSpan(start).IndexOfAnyExcept(MarksOfNesting);
+            if (marks is < 0 or > MostMarks && text.Length - start > MostMarks)
+                return new Span(body.File, body.Start + start, body.Start + start + MostMarks);
+            var end = text.IndexOf('\n', start);
+            start = end < 0 ? text.Length : end + 1;
+        }
+
+        return null;
+    }
+
     private static (Span Line, Span Words)[] Headings(Span body, List<Finding> findings)
     {
+        if (DeepLine(body) is { } deep)
+        {
+            findings.Add(StageFindings.NestedTooDeep(deep));
+            return [];
+        }
+
         try
         {
             return

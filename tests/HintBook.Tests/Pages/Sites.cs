@@ -7,12 +7,15 @@ using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Tests.Books;
+using HintBook.Text;
 
 namespace HintBook.Tests.Pages;
 
 /// <summary>Sites made of small books, as text and as documents.</summary>
 internal static class Sites
 {
+    private static readonly Lazy<(Theme Theme, Findings Findings)> Parlour = new(() => Theme.BuiltIn(Theme.Default));
+
     public static SitePlan Plan(Book book, Survey? survey = null) => new()
     {
         Book = book,
@@ -30,7 +33,7 @@ internal static class Sites
     /// <summary>The pages by file name; the site must have nothing to say.</summary>
     public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan)
     {
-        var (theme, wrong) = Theme.BuiltIn(Theme.Default);
+        var (theme, wrong) = Parlour.Value;
         var (files, findings) = Site.Of(plan, theme);
         Assert.Empty(wrong.And(findings.All).All);
         return Texts(files);

@@ -67,9 +67,10 @@ public class ThemeTests
     [InlineData("reset.html")]
     public void A_theme_without_a_template_says_which(string file)
     {
-        var (_, findings) = Theme.Of("mine", Parlour.Remove(file));
+        var finding = Assert.Single(Findings(Parlour.Remove(file)));
 
-        Assert.Contains(findings.All, finding => finding.Code == PageFindings.MissingTemplate && finding.At.File.Path == $"themes/mine/{file}");
+        Assert.Equal(PageFindings.MissingTemplate, finding.Code);
+        Assert.Equal($"themes/mine/{file}", finding.At.File.Path);
     }
 
     [Fact]

@@ -89,7 +89,7 @@ public class PublishTests
         var rejected = Assert.IsType<Rejected>(desk.Publish());
 
         var finding = Assert.Single(rejected.Findings.All);
-        Assert.Equal("HB7101", finding.Code.Id);
+        Assert.Equal("HB7301", finding.Code.Id);
         Assert.Contains("was: [ the-number ]", finding.Help, StringComparison.Ordinal);
     }
 
@@ -117,7 +117,7 @@ public class PublishTests
 
         var report = desk.Published().Report;
 
-        Assert.Contains(report.Findings.All, finding => finding.Code.Id == "HB7103");
+        Assert.Contains(report.Findings.All, finding => finding.Code.Id == "HB7303");
         Assert.Contains("stage the-number ", File.ReadAllText(Path.Combine(desk.Output, "addresses.lock")), StringComparison.Ordinal);
     }
 
@@ -129,7 +129,7 @@ public class PublishTests
 
         var rejected = Assert.IsType<Rejected>(desk.Publish());
 
-        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7201" && finding.Message.Contains("0420", StringComparison.Ordinal));
+        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401" && finding.Message.Contains("0420", StringComparison.Ordinal));
         Assert.False(Directory.Exists(desk.Site));
     }
 
