@@ -69,7 +69,7 @@ public class MemoryTests(ReadingRoom room)
         Assert.Contains(SmallBook.SignOf("heron"), await reader.Seen());
         await reader.OpenFront();
         Assert.Equal(SmallBook.First.Select(SmallBook.TitleOf), await reader.StageLinks());
-        Assert.Empty(reader.Network.Complaints);
+        Complaint.None(reader.Network.Complaints);
     }
 
     private async Task<Reader> ReaderAmidTheBox(Circumstances circumstances)

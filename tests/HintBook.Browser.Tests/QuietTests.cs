@@ -18,7 +18,7 @@ public class QuietTests(ReadingRoom room)
             await reader.LoadPictures();
         }
 
-        Assert.Empty(reader.Network.Complaints);
+        Complaint.None(reader.Network.Complaints);
         Assert.All(reader.Network.Requests, request => Assert.StartsWith(site.Address(circumstances.Source), request));
         Assert.True(reader.Network.Requests.Count >= site.Pages.Count());
     }
