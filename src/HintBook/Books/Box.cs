@@ -59,6 +59,9 @@ public sealed record Part : Named
     /// <summary>Whether it may go to any of its positions whenever its <see cref="Needs"/> hold.</summary>
     public bool Free { get; init; }
 
+    /// <summary>Where it is on the box, in words.</summary>
+    public string? Place { get; init; }
+
     /// <summary>What must hold before a free part moves.</summary>
     public ImmutableArray<Condition> Needs { get; init; } = [];
 

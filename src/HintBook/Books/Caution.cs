@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Text;
 
 namespace HintBook.Books;
@@ -40,4 +41,32 @@ public enum CautionKind
 
     /// <summary>Springs or parts that must not be forced.</summary>
     Force,
+}
+
+/// <summary>The names of the dangers, as authors write them.</summary>
+public static class Cautions
+{
+    private static readonly ImmutableArray<(CautionKind Kind, string Name)> Known =
+    [
+        (CautionKind.Heavy, "heavy"),
+        (CautionKind.Glass, "glass"),
+        (CautionKind.SharpEdge, "sharp-edge"),
+        (CautionKind.Magnets, "magnets"),
+        (CautionKind.ButtonCell, "button-cell"),
+        (CautionKind.SmallParts, "small-parts"),
+        (CautionKind.Mains, "mains"),
+        (CautionKind.Battery, "battery"),
+        (CautionKind.FineDust, "fine-dust"),
+        (CautionKind.Force, "force"),
+    ];
+
+    /// <summary>All names, in a fixed order.</summary>
+    public static ImmutableArray<string> Names { get; } = [.. Known.Select(known => known.Name)];
+
+    /// <summary>The name of a danger.</summary>
+    public static string NameOf(CautionKind kind) => Known.First(known => known.Kind == kind).Name;
+
+    /// <summary>The danger of a name, or null for a word that names none.</summary>
+    public static CautionKind? Named(string name) =>
+        Known.Where(known => known.Name == name).Select(known => (CautionKind?)known.Kind).FirstOrDefault();
 }

@@ -11,7 +11,7 @@ public sealed record Picture(ImmutableArray<PictureFile> Files)
 }
 
 /// <summary>One size of a picture.</summary>
-/// <param name="Path">Relative to the site, opaque: <c>pictures/3f9a….jpg</c>.</param>
+/// <param name="Path">Relative to the site, opaque: <c>pictures/3f9a…-800w.jpg</c>.</param>
 /// <param name="Width">In pixels.</param>
 /// <param name="Height">In pixels.</param>
 public sealed record PictureFile(string Path, int Width, int Height);

@@ -15,6 +15,18 @@ public enum Severity
     Error,
 }
 
+/// <summary>How severities are written.</summary>
+public static class SeverityWords
+{
+    /// <summary><c>error</c>, <c>warning</c> or <c>note</c>: our word in every output, and SARIF's as well.</summary>
+    public static string Word(this Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "note",
+    };
+}
+
 /// <summary>The kind of a finding: its number is printed, documented and never used for anything else.</summary>
 /// <param name="Id">Such as <c>HB1104</c>; the first digit is the room.</param>
 /// <param name="Severity">What every finding of this kind weighs.</param>

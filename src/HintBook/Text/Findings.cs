@@ -28,4 +28,7 @@ public sealed record Findings(ImmutableArray<Finding> All)
 
     /// <summary>How many there are of one weight.</summary>
     public int Count(Severity severity) => All.Count(finding => finding.Code.Severity == severity);
+
+    /// <summary>Those that are said: all, or all but the notes.</summary>
+    public IEnumerable<Finding> Shown(bool withNotes) => All.Where(finding => withNotes || finding.Code.Severity > Severity.Note);
 }

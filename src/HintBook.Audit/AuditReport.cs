@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Audit;
+
+/// <summary>Something that is wrong with a finished site.</summary>
+/// <param name="File">Relative to the site's folder, with forward slashes; empty where it concerns the folder itself.</param>
+/// <param name="Line">From 1; 0 where it concerns the file as a whole.</param>
+/// <param name="Column">From 1; 0 where it concerns the file as a whole.</param>
+/// <param name="Message">What is wrong, in one or two sentences that make sense alone.</param>
+public sealed record AuditFault(string File, int Line, int Column, string Message);
+
+/// <summary>What an audit read, and what it found.</summary>
+/// <param name="Files">How many files the folder holds.</param>
+/// <param name="Pages">How many of them are HTML and were read.</param>
+/// <param name="Links">How many addresses inside the site were followed: links, pictures, styles, scripts and places in a page.</param>
+/// <param name="Outgoing">How many links lead out of the site; nobody followed them.</param>
+/// <param name="Faults">By file, then by place, then by message.</param>
+public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, ImmutableArray<AuditFault> Faults)
+{
+    /// <summary>Nothing was read.</summary>
+    public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);
+
+    /// <summary>Whether nothing is wrong.</summary>
+    public bool IsClean => Faults.IsEmpty;
+}

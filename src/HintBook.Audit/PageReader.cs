@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom.Events;
+using AngleSharp.Html.Parser;
+
+namespace HintBook.Audit;
+
+/// <summary>Reads an HTML page: its syntax, its rules, its addresses and what it tells.</summary>
+internal static class PageReader
+{
+    // The deepest nesting that is followed: the parser puts what is deeper beside it, so that no page can overflow the stack.
+    private static readonly HtmlParserOptions Options = new() { IsKeepingSourceReferences = true, MaximumDepth = 512 };
+
+    /// <summary>Reads a page.</summary>
+    public static SiteFile Read(string path, string text, Secrets secrets)
+    {
+        var syntax = new List<AuditFault>();
+        var parser = new HtmlParser(Options);
+        parser.Error += (_, e) =>
+        {
+            if (e is HtmlErrorEvent error)
+                syntax.Add(new(path, error.Position.Line, error.Position.Column, $"The HTML is not well formed: {error.Message.TrimEnd('.')}."));
+        };
+        using var page = parser.ParseDocument(text);
+        var all = page.All.ToArray();
+        var references = PageReferences.In(all).ToImmutableArray();
+        return new(path)
+        {
+            IsPage = true,
+            References = references,
+            Ids = all.SelectMany(NamesOf).OfType<string>().ToHashSet(StringComparer.Ordinal),
+            Faults =
+            [
+                .. syntax,
+                .. PageRules.Broken(page, all, path),
+                .. references.SelectMany(r => secrets.Outside(path, new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address"))),
+                .. PageTelling.Outside(page).SelectMany(saying => secrets.Outside(path, saying)),
+                .. PageTelling.Shown(page).SelectMany(saying => secrets.Shown(path, saying)),
+            ],
+        };
+    }
+
+    private static IEnumerable<string?> NamesOf(IElement element) =>
+        element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];
+
+    /// <summary>Where an element was written; 0 for one that the parser put in by itself.</summary>
+    public static (int Line, int Column) PlaceOf(IElement element) =>
+        element.SourceReference?.Position is { } place ? (place.Line, place.Column) : (0, 0);
+}

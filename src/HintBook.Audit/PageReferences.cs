@@ -1,0 +1,73 @@
+using AngleSharp.Dom;
+
+namespace HintBook.Audit;
+
+/// <summary>The addresses of a page (HTML Living Standard, the attributes of type URL in its index of attributes).</summary>
+internal static class PageReferences
+{
+    private const string Space = " \t\n\r\f", SpaceOrComma = Space + ",";
+
+    private static readonly HashSet<string> LoadedByLink = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "stylesheet", "icon", "apple-touch-icon", "mask-icon", "preload", "modulepreload", "prefetch", "manifest",
+    };
+
+    /// <summary>Every address, in the order of the page.</summary>
+    public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
+        from element in elements
+        let place = PageReader.PlaceOf(element)
+        from found in Addresses(element)
+        select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
+
+    private static IEnumerable<(ReferenceKind Kind, string Address)> Addresses(IElement element) => element.LocalName switch
+    {
+        "a" or "area" => Of(element, ReferenceKind.Link, "href", "xlink:href"),
+        "form" => Of(element, ReferenceKind.Link, "action"),
+        "button" => Of(element, ReferenceKind.Link, "formaction"),
+        "link" when IsLoaded(element) => Of(element, ReferenceKind.Asset, "href").Concat(Set(element, "imagesrcset")),
+        "link" => Of(element, ReferenceKind.Link, "href"),
+        "img" or "source" => Of(element, ReferenceKind.Asset, "src").Concat(Set(element, "srcset")),
+        "video" => Of(element, ReferenceKind.Asset, "src", "poster"),
+        "script" or "audio" or "track" or "iframe" or "embed" or "input" => Of(element, ReferenceKind.Asset, "src"),
+        "object" => Of(element, ReferenceKind.Asset, "data"),
+        "use" or "image" => Of(element, ReferenceKind.Asset, "href", "xlink:href"),
+        "meta" => Refresh(element),
+        _ => [],
+    };
+
+    private static IEnumerable<(ReferenceKind Kind, string Address)> Of(IElement element, ReferenceKind kind, params string[] attributes) =>
+        from attribute in attributes
+        let address = element.GetAttribute(attribute)
+        where address is not null
+        select (kind, address);
+
+    /// <summary>The candidates of a set of pictures: an address up to a space, perhaps a width up to a comma (HTML Living Standard, "parse a srcset attribute").</summary>
+    private static List<(ReferenceKind Kind, string Address)> Set(IElement element, string attribute)
+    {
+        var found = new List<(ReferenceKind, string)>();
+        var rest = (element.GetAttribute(attribute) ?? "").AsSpan().TrimStart(SpaceOrComma);
+        while (!rest.IsEmpty)
+        {
+            var end = rest.IndexOfAny(Space);
+            var address = end < 0 ? rest : rest[..end];
+            rest = rest[address.Length..];
+            found.Add((ReferenceKind.Asset, address.TrimEnd(',').ToString()));
+            var comma = address.EndsWith(",") ? 0 : rest.IndexOf(',');
+            rest = (comma < 0 ? [] : rest[comma..]).TrimStart(SpaceOrComma);
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<(ReferenceKind Kind, string Address)> Refresh(IElement element)
+    {
+        var content = element.GetAttribute("content") ?? "";
+        var at = content.IndexOf("url=", StringComparison.OrdinalIgnoreCase);
+        return at >= 0 && string.Equals(element.GetAttribute("http-equiv"), "refresh", StringComparison.OrdinalIgnoreCase)
+            ? [(ReferenceKind.Link, content[(at + 4)..].Trim(' ', '\'', '"'))]
+            : [];
+    }
+
+    private static bool IsLoaded(IElement link) =>
+        (link.GetAttribute("rel") ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Any(LoadedByLink.Contains);
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Audit;
+
+/// <summary>
+/// Reads a finished site as a stranger would, from its files alone, and says what is wrong. It shares no code with what
+/// wrote them: a mistake there is not repeated here.
+/// </summary>
+public static class SiteAudit
+{
+    /// <summary>Audits a folder. The same folder gives the same report; nothing in a file makes it throw.</summary>
+    /// <param name="folder">The site: what would be uploaded.</param>
+    /// <param name="table">Words that must not be seen where, or null to check the rest alone.</param>
+    public static AuditReport Of(string folder, AuditTable? table)
+    {
+        if (!Directory.Exists(folder))
+            return new(0, 0, 0, 0, [new("", 0, 0, $"There is no folder “{folder}” to audit.")]);
+
+        var (paths, linked) = SiteFolder.List(folder);
+        var secrets = Secrets.Of(table);
+        var files = paths.AsParallel().AsOrdered().Select(path => SiteFile.Read(folder, path, secrets)).ToArray();
+        var links = new Links(files);
+        var dead = files.AsParallel().AsOrdered().SelectMany(links.Faults).ToArray();
+
+        return new(
+            Files: files.Length,
+            Pages: files.Count(file => file.IsPage),
+            Links: files.Sum(Links.CountInside),
+            Outgoing: files.Sum(Links.CountOutgoing),
+            Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
+    }
+
+    private static ImmutableArray<AuditFault> Ordered(IEnumerable<AuditFault> faults) =>
+    [
+        .. faults
+            .Distinct()
+            .OrderBy(f => f.File, StringComparer.Ordinal)
+            .ThenBy(f => f.Line)
+            .ThenBy(f => f.Column)
+            .ThenBy(f => f.Message, StringComparer.Ordinal),
+    ];
+}

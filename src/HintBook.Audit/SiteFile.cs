@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace HintBook.Audit;
+
+/// <summary>What is kept of a file once it has been read.</summary>
+/// <param name="Path">In the site.</param>
+internal sealed record SiteFile(string Path)
+{
+    /// <summary>What is wrong with the file by itself.</summary>
+    public ImmutableArray<AuditFault> Faults { get; init; } = [];
+
+    /// <summary>The addresses in it.</summary>
+    public ImmutableArray<Reference> References { get; init; } = [];
+
+    /// <summary>The ids that an address can point to, or null for a kind of file in which nobody looks for them.</summary>
+    public IReadOnlySet<string>? Ids { get; init; }
+
+    /// <summary>Whether it is HTML that could be read.</summary>
+    public bool IsPage { get; init; }
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>Reads a page, a style sheet or a drawing; of other files only the name counts.</summary>
+    public static SiteFile Read(string folder, string path, Secrets secrets)
+    {
+        var file = Kind(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : new SiteFile(path);
+        return file with { Faults = [.. file.Faults, .. secrets.InName(path)] };
+    }
+
+    private static Func<string, string, Secrets, SiteFile>? Kind(string path) => System.IO.Path.GetExtension(path).ToLowerInvariant() switch
+    {
+        ".html" or ".htm" => PageReader.Read,
+        ".css" => StyleReader.Read,
+        ".svg" => DrawingReader.Read,
+        _ => null,
+    };
+
+    private static SiteFile WithText(string folder, string path, Func<string, SiteFile> read)
+    {
+        try
+        {
+            return read(Strict.GetString(File.ReadAllBytes(System.IO.Path.Combine(folder, path))));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Unread(path, "The file is not UTF-8 text.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Unread(path, "The file can't be read from the disk.");
+        }
+    }
+
+    private static SiteFile Unread(string path, string why) => new(path) { Faults = [new(path, 0, 0, why)] };
+}

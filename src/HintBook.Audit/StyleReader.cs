@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace HintBook.Audit;
+
+/// <summary>Finds the addresses in a style sheet: <c>url(…)</c> and <c>@import "…"</c>.</summary>
+internal static partial class StyleReader
+{
+    /// <summary>Reads a style sheet.</summary>
+    public static SiteFile Read(string path, string text, Secrets secrets)
+    {
+        var references = References(text).ToImmutableArray();
+        return new(path)
+        {
+            References = references,
+            Faults = [.. references.SelectMany(r => secrets.Outside(path, new(r.Address, r.Line, r.Column, "in an address")))],
+        };
+    }
+
+    private static IEnumerable<Reference> References(string text)
+    {
+        var lines = new Lines(text);
+        // Comments become spaces of the same length, so that places stay where they are.
+        var bare = Comment().Replace(text, comment => new string(' ', comment.Length));
+        foreach (Match match in Address().Matches(bare))
+        {
+            var (line, column) = lines.PlaceOf(match.Index);
+            yield return new(ReferenceKind.Asset, Reference.Cleaned(match.Groups["address"].Value), line, column);
+        }
+    }
+
+    [GeneratedRegex(@"/\*.*?(\*/|\z)", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Comment();
+
+    [GeneratedRegex(
+        """(url\(\s*|@import\s+)("(?<address>[^"\n]*)"|'(?<address>[^'\n]*)')|url\(\s*(?<address>[^"'\s)][^)\s]*)""",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Address();
+}

@@ -1,0 +1,48 @@
+using System.Diagnostics;
+using HintBook.Publishing;
+
+namespace HintBook.Cli;
+
+/// <summary>Says on standard error how far long work has come: from the first second on, at most five times a second, on one line that is drawn over.</summary>
+internal sealed class Progress(Terminal terminal) : IDisposable
+{
+    private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
+    private static readonly TimeSpan LongPause = TimeSpan.FromSeconds(5);
+
+    private readonly Lock drawing = new();
+    private readonly Stopwatch watch = Stopwatch.StartNew();
+    private TimeSpan last = TimeSpan.Zero;
+    private int drawn;
+
+    /// <summary>Takes news from any thread.</summary>
+    public void Say(PublishProgress news)
+    {
+        var now = watch.Elapsed;
+        if (now < Quiet || now - last < (terminal.Live ? Pause : LongPause))
+            return;
+        lock (drawing)
+        {
+            last = now;
+            var line = $"{news.Doing}: {news.Done} of {news.Of}";
+            if (!terminal.Live)
+            {
+                terminal.Error.WriteLine(line);
+                return;
+            }
+
+            terminal.Error.Write("\r" + line.PadRight(drawn));
+            drawn = line.Length;
+        }
+    }
+
+    /// <summary>Takes the line away.</summary>
+    public void Clear()
+    {
+        if (drawn > 0)
+            terminal.Error.Write("\r" + new string(' ', drawn) + "\r");
+        drawn = 0;
+    }
+
+    public void Dispose() => Clear();
+}

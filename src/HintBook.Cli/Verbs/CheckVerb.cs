@@ -1,0 +1,40 @@
+using System.CommandLine;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing.</summary>
+internal static class CheckVerb
+{
+    public static Command Of(Terminal terminal)
+    {
+        var book = Options.Book();
+        var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json", "sarif");
+        var notes = Options.Notes();
+        var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes };
+        verb.SetAction(parsed => Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal));
+        return verb;
+    }
+
+    private static int Check(string path, string format, bool withNotes, Terminal terminal)
+    {
+        var book = CheckedBook.Of(path).WithPages();
+        terminal.Out.Write(format switch
+        {
+            "json" => FindingsJson.Write(path, book.Findings, withNotes),
+            "sarif" => FindingsSarif.Write(book.Findings, Program.Version, withNotes),
+            _ => FindingsText.Write(book.Findings, withNotes, terminal.ColourOut) + Told(book, withNotes),
+        });
+        return book.Findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+    }
+
+    private static string Told(CheckedBook book, bool withNotes)
+    {
+        var counts = Tally.Of(book.Findings, withNotes);
+        return book.Book is null
+            ? counts + "\n"
+            : $"“{book.Book.Title}”, {Words.Count(book.Book.Stages.Length, "stage")}: {counts}\n";
+    }
+}

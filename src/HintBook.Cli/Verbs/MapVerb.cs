@@ -1,0 +1,54 @@
+using System.CommandLine;
+using HintBook.Maps;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>map BOOK</c>: draws which stage opens which.</summary>
+internal static class MapVerb
+{
+    private static readonly Dictionary<string, Func<StageMap, bool, string>> Writers = new()
+    {
+        [".svg"] = SvgMap.Write,
+        [".dot"] = DotMap.Write,
+        [".gv"] = DotMap.Write,
+        [".mmd"] = MermaidMap.Write,
+        [".mermaid"] = MermaidMap.Write,
+    };
+
+    public static Command Of(Terminal terminal)
+    {
+        var book = Options.Book();
+        var output = Options.Out("The file to write: .svg, .dot, .gv, .mmd or .mermaid (default: SVG on standard output).");
+        var spoilerFree = new Option<bool>("--spoiler-free") { Description = "Numbers only." };
+        var verb = new Command("map", "Draw which stage opens which.") { book, output, spoilerFree };
+        verb.SetAction(parsed => Draw(parsed.GetValue(book)!, parsed.GetValue(output), parsed.GetValue(spoilerFree), terminal));
+        return verb;
+    }
+
+    private static int Draw(string path, string? output, bool spoilerFree, Terminal terminal)
+    {
+        Func<StageMap, bool, string>? write = SvgMap.Write;
+        if (output is not null && !Writers.TryGetValue(Path.GetExtension(output).ToLowerInvariant(), out write))
+        {
+            terminal.Error.WriteLine($"`{output}` has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
+            return ExitCode.WrongUsage;
+        }
+
+        var book = CheckedBook.Of(path);
+        if (book.Book is null || book.Survey is null)
+        {
+            terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));
+            terminal.Error.WriteLine($"No map can be drawn: {Tally.Of(book.Findings, withNotes: false)}");
+            return ExitCode.BookHasErrors;
+        }
+
+        var map = write!(StageMap.Of(book.Book, book.Survey), spoilerFree);
+        if (output is null)
+            terminal.Out.Write(map);
+        else
+            SingleFile.Write(output, map);
+        return ExitCode.Fine;
+    }
+}

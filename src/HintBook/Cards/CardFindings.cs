@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using HintBook.Text;
+
+namespace HintBook.Cards;
+
+/// <summary>What can be wrong with the cards.</summary>
+internal static class CardFindings
+{
+    public static readonly FindingCode NoAddress = new("HB6101", Severity.Warning, "no address, no cards");
+    public static readonly FindingCode AddressTooLong = new("HB6102", Severity.Error, "an address too long for a card");
+    public static readonly FindingCode MissingLetters = new("HB6103", Severity.Warning, "letters that can't be printed");
+    public static readonly FindingCode Unreadable = new("HB6104", Severity.Error, "a code that can't be read back");
+    public static readonly FindingCode SaysOtherwise = new("HB6105", Severity.Error, "a code that says something else");
+    public static readonly FindingCode TitleCut = new("HB6106", Severity.Note, "a title too long for a card");
+    public static readonly FindingCode CautionsLeftOut = new("HB6107", Severity.Note, "cautions that a card has no room for");
+
+    private const int LettersShown = 12;
+
+    public static Finding WithoutAddress(Span at) => new()
+    {
+        Code = NoAddress,
+        At = at,
+        Message = "The book has no address, so no cards were made: a card carries the address of a page.",
+        Help = "Say where the site will live, such as address: https://alder-row.example/beekeeper/ in book.yaml.",
+    };
+
+    /// <summary>An address that no code of a readable size can hold.</summary>
+    /// <param name="at">Where the address is written.</param>
+    /// <param name="address">The longest address of a card.</param>
+    /// <param name="module">What a module of its code would measure in millimetres; null where no code holds it.</param>
+    public static Finding TooLongForTheCode(Span at, string address, double? module) => new()
+    {
+        Code = AddressTooLong,
+        At = at,
+        Message = $"A card's address has {Words.Count(address.Length, "letter")}: "
+            + (module is { } side ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
+        Help = "Shorten the address, for example by a shorter folder name.",
+    };
+
+    public static Finding TooLongForTheWords(Span at, string address) => new()
+    {
+        Code = AddressTooLong,
+        At = at,
+        Message = $"A card's address has {Words.Count(address.Length, "letter")}: there is no room to print it in letters that can be read.",
+        Help = "Shorten the address, for example by a shorter folder name.",
+    };
+
+    /// <summary>Text that the fonts have no letters for.</summary>
+    /// <param name="at">Where the text is written.</param>
+    /// <param name="what">Whose text it is: <c>the title</c>.</param>
+    /// <param name="letters">The letters that the fonts lack.</param>
+    public static Finding LettersMissing(Span at, string what, ImmutableArray<string> letters) => new()
+    {
+        Code = MissingLetters,
+        At = at,
+        Message = $"{what} has letters that the printing fonts don't have, and they were left out: "
+            + string.Join(' ', letters.Take(LettersShown)) + (letters.Length > LettersShown ? " …" : "") + ".",
+        Help = "The fonts have Latin, Greek and Cyrillic letters: write it in one of these, or set this card in another program with its code from the folder qr.",
+    };
+
+    /// <summary>A code in which nothing was found.</summary>
+    /// <param name="at">Where the card's page comes from.</param>
+    /// <param name="card">The card's name.</param>
+    /// <param name="where">Where the code was looked for: <c>qr/box.png</c>, <c>cards.pdf, page 2</c>.</param>
+    public static Finding CannotBeRead(Span at, string card, string where) => new()
+    {
+        Code = Unreadable,
+        At = at,
+        Message = $"The QR code of card {card} can't be read back from {where}.",
+        Help = "Nothing in the book causes this: keep the book as it is and report it.",
+    };
+
+    /// <summary>A code that leads elsewhere.</summary>
+    /// <param name="at">Where the card's page comes from.</param>
+    /// <param name="card">The card's name.</param>
+    /// <param name="where">Where the code was read.</param>
+    /// <param name="wanted">The card's address.</param>
+    /// <param name="read">What was read instead.</param>
+    public static Finding ReadsAs(Span at, string card, string where, string wanted, string read) => new()
+    {
+        Code = SaysOtherwise,
+        At = at,
+        Message = $"The QR code of card {card} in {where} says “{read}” and not “{wanted}”.",
+        Help = "Nothing in the book causes this: keep the book as it is and report it.",
+    };
+
+    public static Finding CutTitle(Span at) => new()
+    {
+        Code = TitleCut,
+        At = at,
+        Message = "The title is too long for a card and was cut there.",
+        Help = "About 100 letters fit.",
+    };
+
+    public static Finding LeftOutCautions(Span at, int leftOut) => new()
+    {
+        Code = CautionsLeftOut,
+        At = at,
+        Message = $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
+        Help = "Shorten the notes of the cautions if all should stand on the card.",
+    };
+}

@@ -1,0 +1,31 @@
+using HintBook.Books;
+using HintBook.Cards.Typesetting;
+using HintBook.Text;
+
+namespace HintBook.Cards;
+
+/// <summary>Finds text that the fonts have no letters for.</summary>
+internal static class Legibility
+{
+    public static IEnumerable<Finding> In(Book book, CardWords words) =>
+        from text in Texts(book, words)
+        let missing = Letters.Printable(text.Text).Missing
+        where missing.Length > 0
+        select CardFindings.LettersMissing(text.At, text.What, missing);
+
+    private static IEnumerable<(Span At, string What, string Text)> Texts(Book book, CardWords words)
+    {
+        yield return (book.Title.At, "The book's title", book.Title.Value);
+        if (book.Maker is { } maker)
+            yield return (maker.Name.At, "The maker's name", maker.Name.Value);
+        if (book.Address is { } address)
+            yield return (address.At, "The address", address.Value);
+        foreach (var caution in book.Cautions)
+            yield return (caution.At, "The caution's note", caution.Note ?? "");
+        yield return (book.Language.At, $"The wording of the cards in “{book.Language.Value}”", string.Concat(words.All));
+        if (book.Cards == CardChoice.Box)
+            yield break;
+        foreach (var stage in book.Stages)
+            yield return (stage.Title.At, "The stage's title, printed on the maker's sheet,", stage.Title.Value);
+    }
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using HintBook.Cards.Typesetting;
+
+namespace HintBook.Cards;
+
+/// <summary>The pages that tell the maker which card belongs to which stage. They give everything away and stay with the maker.</summary>
+internal static class MakersSheet
+{
+    private const double Margin = 20;
+    private const double RowHeight = 6.4;
+    private const double RowsTop = 50;
+    private const double TextSize = 3.0;
+    private const double NameWidth = 30;
+    private const double IdWidth = 44;
+
+    /// <summary>As many pages as the stages' cards need; none where there is no card of a stage.</summary>
+    public static ImmutableArray<PrintedPage> Of(ImmutableArray<Card> cards, string title, Paper paper, CardWords words)
+    {
+        var size = Size.Of(paper);
+        var rows = (int)((size.Height - Margin - RowsTop) / RowHeight);
+        var pages = cards.Where(card => card.Stage is not null).Chunk(rows).ToArray();
+        return [.. pages.Select((page, index) => new PrintedPage(size, Things(page, title, size, words, $"{index + 1} / {pages.Length}")))];
+    }
+
+    private static ImmutableArray<Printed> Things(Card[] cards, string title, Size size, CardWords words, string number)
+    {
+        var right = size.Width - Margin;
+        var titleLeft = Margin + NameWidth;
+        var idLeft = right - IdWidth;
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        Line(things, words.WhichCard, Typeface.SemiBold, 6.4, Tone.Ink, Margin, right, 26);
+        Line(things, words.KeepThisSheet, Typeface.SemiBold, 3.5, Tone.Warning, Margin, right, 33.5);
+        Line(things, title, Typeface.Regular, TextSize, Tone.Quiet, Margin, right, 39);
+
+        Line(things, words.Card, Typeface.Regular, 2.5, Tone.Quiet, Margin, titleLeft, RowsTop - 2);
+        Line(things, words.Stage, Typeface.Regular, 2.5, Tone.Quiet, titleLeft, idLeft, RowsTop - 2);
+        Line(things, words.Id, Typeface.Regular, 2.5, Tone.Quiet, idLeft, right, RowsTop - 2);
+        things.Add(new PrintedLine(Margin, RowsTop, right, RowsTop, Tone.Ink));
+        for (var i = 0; i < cards.Length; i++)
+        {
+            var bottom = RowsTop + ((i + 1) * RowHeight);
+            var stage = cards[i].Stage!;
+            Line(things, cards[i].Name, Typeface.SemiBold, TextSize, Tone.Ink, Margin, titleLeft, bottom - 2);
+            Line(things, stage.Title.Value, Typeface.Regular, TextSize, Tone.Ink, titleLeft, idLeft, bottom - 2);
+            Line(things, stage.Id.Value, Typeface.Regular, 2.5, Tone.Quiet, idLeft, right, bottom - 2);
+            things.Add(new PrintedLine(Margin, bottom, right, bottom, Tone.Rule));
+        }
+
+        things.Add(new PrintedText(right, size.Height - 12, number, Typeface.Regular, 2.5, Tone.Quiet, FromRight: true));
+        return things.ToImmutable();
+    }
+
+    private static void Line(ImmutableArray<Printed>.Builder things, string text, Typeface face, double size, Tone tone, double left, double right, double baseline)
+    {
+        const double gap = 3;
+        var set = Paragraph.Fit(Letters.Printable(text).Text, face, right - left - gap, [(size, 1), (size * 0.85, 1)]);
+        things.AddRange(set.Lines.Select(line => new PrintedText(left, baseline, line, face, set.Size, tone)));
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using HintBook.Cards.Codes;
+using HintBook.Cards.Typesetting;
+
+namespace HintBook.Cards;
+
+/// <summary>The few colours that are printed.</summary>
+internal enum Tone
+{
+    /// <summary>Text and codes.</summary>
+    Ink,
+
+    /// <summary>What should stand back.</summary>
+    Quiet,
+
+    /// <summary>Thin rules between rows.</summary>
+    Rule,
+
+    /// <summary>The band that runs off the card's edge.</summary>
+    Band,
+
+    /// <summary>The sign of caution.</summary>
+    Warning,
+}
+
+/// <summary>One thing on a page, placed in millimetres from the sheet's top left corner. Later things lie over earlier ones.</summary>
+internal abstract record Printed;
+
+/// <summary>One line of text.</summary>
+/// <param name="X">Its left end, or its right end where <paramref name="FromRight"/>.</param>
+/// <param name="Baseline">The line on which its letters stand.</param>
+/// <param name="Text">What <see cref="Letters.Printable"/> gave.</param>
+/// <param name="Face">Its weight.</param>
+/// <param name="Size">The em.</param>
+/// <param name="Tone">Its colour.</param>
+/// <param name="FromRight">Whether it ends at <paramref name="X"/>.</param>
+internal sealed record PrintedText(double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false) : Printed;
+
+/// <summary>A filled rectangle.</summary>
+internal sealed record PrintedBox(Rect Place, Tone Tone) : Printed;
+
+/// <summary>A thin straight line of <see cref="Thickness"/>.</summary>
+internal sealed record PrintedLine(double X1, double Y1, double X2, double Y2, Tone Tone) : Printed
+{
+    /// <summary>A quarter of a point, in millimetres: thin enough to cut along.</summary>
+    public const double Thickness = 0.09;
+}
+
+/// <summary>The general sign of caution: a triangle with an exclamation mark, drawn by us.</summary>
+/// <param name="Place">Its bounds.</param>
+internal sealed record PrintedSign(Rect Place) : Printed;
+
+/// <summary>A QR code.</summary>
+/// <param name="X">The left edge of its first module; the quiet zone lies outside.</param>
+/// <param name="Y">The upper edge of its first module.</param>
+/// <param name="Module">The side of a module.</param>
+/// <param name="Code">The modules.</param>
+internal sealed record PrintedCode(double X, double Y, double Module, QrMatrix Code) : Printed;
+
+/// <summary>A page to be drawn.</summary>
+/// <param name="Size">Its sheet.</param>
+/// <param name="Things">In drawing order.</param>
+internal sealed record PrintedPage(Size Size, ImmutableArray<Printed> Things);

@@ -1,0 +1,106 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using PdfSharp.Drawing;
+using PdfSharp.Fonts;
+using PdfSharp.Pdf;
+
+namespace HintBook.Cards.Typesetting;
+
+/// <summary>The two weights that everything printed is set in.</summary>
+public enum Typeface
+{
+    /// <summary>Running text.</summary>
+    Regular,
+
+    /// <summary>Titles and names.</summary>
+    SemiBold,
+}
+
+/// <summary>A text as the fonts can print it.</summary>
+/// <param name="Text">What is printed: on one line, without the letters that are missing.</param>
+/// <param name="Missing">The letters that no font here has, each once, in the order in which they were met.</param>
+public sealed record PrintableText(string Text, ImmutableArray<string> Missing);
+
+/// <summary>Which letters can be printed, and how wide they are.</summary>
+public static class Letters
+{
+    private const double Em = 1000;
+
+    private static readonly Lock Measuring = new();
+    private static readonly ConcurrentDictionary<(Typeface, Rune), double> Advances = new();
+
+    private static readonly Lazy<XGraphics> Ruler = new(() =>
+        XGraphics.CreateMeasureContext(new XSize(Em, Em), XGraphicsUnit.Point, XPageDirection.Downwards));
+
+    private static readonly ImmutableArray<XFont> Rulers = [Font(Typeface.Regular, Em), Font(Typeface.SemiBold, Em)];
+
+    /// <summary>The font for drawing with PDFsharp.</summary>
+    /// <param name="face">Which weight.</param>
+    /// <param name="size">The em in the page's own unit: millimetres where the page counts in millimetres.</param>
+    public static XFont Font(Typeface face, double size)
+    {
+        EmbeddedFonts.Install();
+        var style = face == Typeface.SemiBold ? XFontStyleEx.Bold : XFontStyleEx.Regular;
+        return new XFont(EmbeddedFonts.Family, size, style, new XPdfFontOptions(PdfFontEncoding.Unicode));
+    }
+
+    /// <summary>
+    /// What can be printed of a text, and what can't: the fonts have Latin, Greek and Cyrillic. A missing letter is left
+    /// out; a text of which nothing remains is printed as a question mark, so that its place is not mistaken for empty.
+    /// </summary>
+    public static PrintableText Printable(string text)
+    {
+        var kept = new StringBuilder(text.Length);
+        var missing = new List<string>();
+        var letters = StringInfo.GetTextElementEnumerator(Whole(text));
+        while (letters.MoveNext())
+        {
+            var letter = letters.GetTextElement();
+            if (letter.EnumerateRunes().All(rune => Rune.IsWhiteSpace(rune) || Rune.IsControl(rune)))
+                kept.Append(' ');
+            else if (letter.EnumerateRunes().All(Has))
+                kept.Append(letter);
+            else if (!missing.Contains(letter))
+                missing.Add(letter);
+        }
+
+        var words = string.Join(' ', kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return new(words.Length == 0 && missing.Count > 0 ? "?" : words, [.. missing]);
+    }
+
+    /// <summary>How wide a printable text is on one line, in the unit of <paramref name="size"/>; letters are not kerned.</summary>
+    /// <param name="text">What <see cref="Printable"/> gave.</param>
+    /// <param name="face">Which weight.</param>
+    /// <param name="size">The em.</param>
+    public static double Width(ReadOnlySpan<char> text, Typeface face, double size)
+    {
+        var width = 0.0;
+        foreach (var rune in text.EnumerateRunes())
+            width += Advances.TryGetValue((face, rune), out var advance) ? advance : Measure(face, rune);
+        return width * size;
+    }
+
+    private static bool Has(Rune rune)
+    {
+        lock (Measuring)
+        {
+            return GlyphHelper.GlyphIndexFromCodePoint(rune.Value, Rulers[(int)Typeface.Regular]) != 0
+                && GlyphHelper.GlyphIndexFromCodePoint(rune.Value, Rulers[(int)Typeface.SemiBold]) != 0;
+        }
+    }
+
+    private static double Measure(Typeface face, Rune rune)
+    {
+        lock (Measuring)
+        {
+            var advance = Ruler.Value.MeasureString(rune.ToString(), Rulers[(int)face]).Width / Em;
+            Advances[(face, rune)] = advance;
+            return advance;
+        }
+    }
+
+    // Half a surrogate pair is no letter: it becomes the replacement character.
+    private static string Whole(string text) => string.Concat(text.EnumerateRunes());
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Cards.Typesetting;
+
+/// <summary>A text broken into lines.</summary>
+/// <param name="Lines">Without the spaces at which they were broken.</param>
+/// <param name="Size">The em in millimetres.</param>
+/// <param name="Whole">Whether all of it is there; otherwise it ends in an ellipsis.</param>
+public sealed record SetText(ImmutableArray<string> Lines, double Size, bool Whole)
+{
+    /// <summary>From one baseline to the next, in ems: room enough for accents, tight enough for a card (common practice, no source).</summary>
+    public const double Leading = 1.3;
+
+    /// <summary>From one baseline to the next, in millimetres.</summary>
+    public double LineHeight => Size * Leading;
+
+    /// <summary>The height of all lines, in millimetres.</summary>
+    public double Height => Lines.Length * LineHeight;
+}
+
+/// <summary>Fits text into a given width and number of lines: it shrinks, then breaks words, then cuts.</summary>
+public static class Paragraph
+{
+    private const string Ellipsis = "…";
+
+    /// <summary>Where a line of prose may end: after a space or a hyphen.</summary>
+    public const string ProseBreaks = " -";
+
+    /// <summary>Where an address may be broken without a letter being added: after its own signs.</summary>
+    public const string AddressBreaks = "/.-_?&=#~+,";
+
+    /// <summary>Sets a text as large as it fits.</summary>
+    /// <param name="text">What <see cref="Letters.Printable"/> gave.</param>
+    /// <param name="face">Which weight.</param>
+    /// <param name="width">The length of a line, in millimetres.</param>
+    /// <param name="sizes">The ems allowed, largest first, each with the greatest number of its lines.</param>
+    /// <param name="breaks">The signs after which a line may end.</param>
+    public static SetText Fit(string text, Typeface face, double width, IReadOnlyList<(double Size, int Lines)> sizes, string breaks = ProseBreaks)
+    {
+        foreach (var (size, most) in sizes)
+        {
+            var (lines, wordsBroken) = Wrap(text, face, size, width, breaks);
+            if (lines.Length <= most && !wordsBroken)
+                return new(lines, size, Whole: true);
+        }
+
+        var (smallest, room) = sizes[^1];
+        var all = Wrap(text, face, smallest, width, breaks).Lines;
+        return all.Length <= room
+            ? new(all, smallest, Whole: true)
+            : new([.. all[..(room - 1)], Cut(all[room - 1], face, smallest, width)], smallest, Whole: false);
+    }
+
+    /// <summary>Sets a text in one size on as many lines as it needs.</summary>
+    public static SetText Flow(string text, Typeface face, double size, double width) =>
+        new(Wrap(text, face, size, width, ProseBreaks).Lines, size, Whole: true);
+
+    private static (ImmutableArray<string> Lines, bool WordsBroken) Wrap(string text, Typeface face, double size, double width, string breaks)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        var line = "";
+        var wordsBroken = false;
+        foreach (var piece in Pieces(text, breaks))
+        {
+            if (Fits(line + piece))
+            {
+                line += piece;
+                continue;
+            }
+
+            if (line.Length > 0)
+                lines.Add(line.TrimEnd());
+            line = piece;
+            while (!Fits(line))
+            {
+                wordsBroken = true;
+                var head = Head(line, face, size, width);
+                lines.Add(line[..head]);
+                line = line[head..];
+            }
+        }
+
+        if (line.Length > 0)
+            lines.Add(line.TrimEnd());
+        return (lines.ToImmutable(), wordsBroken);
+
+        bool Fits(string candidate) => Letters.Width(candidate.AsSpan().TrimEnd(), face, size) <= width;
+    }
+
+    private static IEnumerable<string> Pieces(string text, string breaks)
+    {
+        var start = 0;
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (!breaks.Contains(text[i], StringComparison.Ordinal))
+                continue;
+            yield return text[start..(i + 1)];
+            start = i + 1;
+        }
+
+        if (start < text.Length)
+            yield return text[start..];
+    }
+
+    // How many characters of a word go on a line: at least one, or the word would never end.
+    private static int Head(string word, Typeface face, double size, double width)
+    {
+        var taken = 0;
+        foreach (var rune in word.EnumerateRunes())
+        {
+            var next = taken + rune.Utf16SequenceLength;
+            if (taken > 0 && Letters.Width(word.AsSpan(0, next), face, size) > width)
+                break;
+            taken = next;
+        }
+
+        return taken;
+    }
+
+    private static string Cut(string line, Typeface face, double size, double width)
+    {
+        var kept = line;
+        while (kept.Length > 0 && Letters.Width(kept + Ellipsis, face, size) > width)
+            kept = kept[..^(char.IsLowSurrogate(kept[^1]) ? 2 : 1)];
+        return kept.TrimEnd() + Ellipsis;
+    }
+}

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Mechanism.Graph;
+
+/// <summary>Something that can be gained: a name in a position, or a stage done.</summary>
+/// <param name="Name">The part, thing, fact or code; for a stage done, the stage's id.</param>
+/// <param name="Position">The position; null for a stage done.</param>
+internal readonly record struct Gain(string Name, string? Position);
+
+/// <summary>One move as this graph sees it: once its wants hold, its gains are made and never lost.</summary>
+/// <param name="Wants">What must hold.</param>
+/// <param name="Gains">What is gained.</param>
+/// <param name="Stage">The index of the stage it belongs to, or null for handling and reactions.</param>
+/// <param name="Described">What a person would call it.</param>
+/// <param name="At">Where it is written.</param>
+internal sealed record Step(Want Wants, ImmutableArray<int> Gains, int? Stage, string Described, Span At);
+
+/// <summary>
+/// The box with every loss left out: a position that was reached stays reached, a thing that was held stays held. What can't
+/// be gained here can't be gained in the box either.
+/// </summary>
+internal sealed class GainGraph
+{
+    private readonly Dictionary<Gain, int> numbers = [];
+    private readonly List<Gain> gains = [];
+
+    private GainGraph(Book book)
+    {
+        Book = book;
+        foreach (var named in book.Box.Names)
+            Names.TryAdd(named.Id.Value, named);
+        AtStart = [.. Names.Values.Select(named => NumberOf(new Gain(named.Id.Value, named.Positions[0])))];
+        Goal = WantOf(book.Goal);
+        Steps =
+        [
+            .. book.Box.Parts.Where(part => part.Free).Select(Free),
+            .. book.Box.Moves.Select(move => StepOf(move, null)),
+            .. book.Box.Reactions.Select(reaction => new Step(WantOf(reaction.When), GainsOf(reaction.Changes), null, "what the box does by itself", reaction.At)),
+            .. book.Stages.SelectMany(StepsOf),
+        ];
+    }
+
+    public Book Book { get; }
+
+    public Dictionary<string, Named> Names { get; } = [];
+
+    public ImmutableArray<int> AtStart { get; }
+
+    public Want Goal { get; }
+
+    public ImmutableArray<Step> Steps { get; }
+
+    /// <summary>How many different gains are spoken of.</summary>
+    public int Count => gains.Count;
+
+    public Gain this[int number] => gains[number];
+
+    /// <summary>Builds the graph of a book whose names have been checked.</summary>
+    public static GainGraph Of(Book book) => new(book);
+
+    /// <summary>The number of "this stage is done".</summary>
+    public int Done(int stage) => NumberOf(new Gain(Book.Stages[stage].Id.Value, null));
+
+    private Step Free(Part part) => new(
+        WantOf(part.Needs),
+        [.. part.Positions.Select(position => NumberOf(new Gain(part.Id.Value, position)))],
+        null,
+        $"moving {part.Name}",
+        part.Id.At);
+
+    private IEnumerable<Step> StepsOf(Stage stage, int index)
+    {
+        var after = stage.After.Select(id => (Want)new GainWanted(NumberOf(new Gain(id.Value, null))));
+        foreach (var move in stage.Moves)
+        {
+            var step = StepOf(move, index);
+            yield return step with { Wants = new AllWanted([step.Wants, .. after]) };
+        }
+
+        // A stage is done when each of its moves could be made.
+        yield return new Step(
+            new AllWanted([.. stage.Moves.Select(move => WantOf(move.Needs)), .. after]),
+            [Done(index)],
+            index,
+            $"“{stage.Title.Value}”",
+            stage.Title.At);
+    }
+
+    private Step StepOf(Move move, int? stage) =>
+        new(WantOf(move.Needs), GainsOf(move.Changes), stage, $"“{move.Name.Value}”", move.Name.At);
+
+    private ImmutableArray<int> GainsOf(ImmutableArray<Change> changes) =>
+        [.. changes.Select(change => NumberOf(new Gain(change.Name.Value, change.Position.Value)))];
+
+    private AllWanted WantOf(ImmutableArray<Condition> conditions) => new([.. conditions.Select(WantOf)]);
+
+    private Want WantOf(Condition condition) => condition switch
+    {
+        AnyOf any => new AnyWanted([.. any.Alternatives.Select(all => (Want)WantOf(all))]),
+        InPosition one => Any([.. PositionsOf(one).Select(position => (Want)new GainWanted(NumberOf(new Gain(one.Name.Value, position))))]),
+        _ => Want.Nothing,
+    };
+
+    private IEnumerable<string> PositionsOf(InPosition condition) =>
+        condition.Positions.IsEmpty
+            ? [Names.GetValueOrDefault(condition.Name.Value)?.Attained ?? Fact.Known]
+            : condition.Positions.Select(position => position.Value);
+
+    private static Want Any(ImmutableArray<Want> wants) => wants.Length == 1 ? wants[0] : new AnyWanted(wants);
+
+    private int NumberOf(Gain gain)
+    {
+        if (!numbers.TryGetValue(gain, out var number))
+        {
+            number = gains.Count;
+            numbers.Add(gain, number);
+            gains.Add(gain);
+        }
+
+        return number;
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Mechanism.Graph;
+
+/// <summary>Finds what keeps a box from opening, and stages that stand where they can't be done yet.</summary>
+internal static class GraphCheck
+{
+    public static IEnumerable<Finding> In(GainGraph graph, Spread whole)
+    {
+        IEnumerable<Finding> all =
+        [
+            .. Goal(graph, whole),
+            .. OutOfReach(graph, whole),
+            .. NothingGives(graph),
+            .. Unneeded(graph),
+            .. Trail(graph, whole),
+        ];
+        return all;
+    }
+
+    private static IEnumerable<Finding> Goal(GainGraph graph, Spread whole)
+    {
+        var goal = graph.Book.Goal;
+        if (goal.IsEmpty)
+            yield break;
+        var at = goal[0].At with { End = goal[^1].At.End };
+        var atStart = graph.AtStart.ToHashSet();
+        if (graph.Goal.Holds(atStart.Contains))
+            yield return GraphFindings.SolvedAtStart(at);
+        if (Waiting.Lacking(graph.Goal, whole) is { } lacking)
+            yield return GraphFindings.GoalOutOfReach(at, Waiting.Explain(graph, whole, lacking));
+    }
+
+    private static IEnumerable<Finding> OutOfReach(GainGraph graph, Spread whole)
+    {
+        foreach (var steps in graph.Steps.GroupBy(step => step.Stage))
+        {
+            if (steps.Key is not { } index)
+            {
+                foreach (var step in steps)
+                {
+                    if (Waiting.Lacking(step.Wants, whole) is { } missing)
+                        yield return GraphFindings.HandlingOutOfReach(step, Waiting.Explain(graph, whole, missing));
+                }
+            }
+            else if (steps.Select(step => Waiting.Lacking(step.Wants, whole)).FirstOrDefault(gain => gain is not null) is { } lacking)
+            {
+                yield return GraphFindings.StageOutOfReach(graph.Book.Stages[index], Waiting.Explain(graph, whole, lacking));
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> NothingGives(GainGraph graph)
+    {
+        var given = graph.AtStart.Concat(graph.Steps.SelectMany(step => step.Gains)).Select(number => graph[number]).ToHashSet();
+        return
+            from condition in Conditions(graph.Book).SelectMany(Flat)
+            where graph.Names.ContainsKey(condition.Name.Value)
+            let positions = condition.Positions.IsEmpty
+                ? [graph.Names[condition.Name.Value].Attained]
+                : condition.Positions.Select(position => (string?)position.Value).ToArray()
+            where !positions.Any(position => given.Contains(new Gain(condition.Name.Value, position)))
+            let held = graph.Names[condition.Name.Value].Attained is { } attained && positions.Contains(attained)
+            let name = condition.Name.Value
+            select held
+                ? GraphFindings.NothingGives(condition, $"`{name}`", $"gives: [ {name} ]")
+                : GraphFindings.NothingGives(condition, $"`{name}` to be {Words.List(positions!, "or")}", $"does: {{ {name}: {positions[0]} }}");
+    }
+
+    private static IEnumerable<Finding> Unneeded(GainGraph graph)
+    {
+        var book = graph.Book;
+        // A code that is set on a lock needs to be known; a thing put into a place has been of use even if no needs say so.
+        var needed = Conditions(book).SelectMany(Flat).Select(condition => condition.Name.Value)
+            .Concat(AllChanges(book).Where(change => !IsFirstHold(graph, change)).Select(change => change.Name.Value))
+            .ToHashSet();
+        return book.Box.Names
+            .Where(named => named is Thing { RedHerring: false } or Fact { RedHerring: false } or Code)
+            .Where(named => !needed.Contains(named.Id.Value))
+            .Select(GraphFindings.Unneeded);
+    }
+
+    private static bool IsFirstHold(GainGraph graph, Change change) =>
+        graph.Names.GetValueOrDefault(change.Name.Value)?.Attained == change.Position.Value;
+
+    // Goes through the stages in the author's order, granting what a misplaced one would give, so that one mistake is said once.
+    private static IEnumerable<Finding> Trail(GainGraph graph, Spread whole)
+    {
+        var stages = graph.Book.Stages;
+        var steps = Enumerable.Range(0, graph.Steps.Length).ToLookup(index => graph.Steps[index].Stage ?? -1);
+        var soFar = new Spread(graph);
+        for (var i = 0; i < stages.Length; i++)
+        {
+            soFar.Allow(steps[i]);
+            var done = graph.Done(i);
+            if (soFar.Has(done) || !whole.Has(done))
+                continue;
+            var lacking = Waiting.Lacking(new AllWanted([.. steps[i].Select(step => graph.Steps[step].Wants)]), soFar)!.Value;
+            yield return GraphFindings.Trail(stages[i], Waiting.Described(graph, lacking), Giver(graph, whole, lacking, i));
+            soFar.Grant(steps[i].SelectMany(step => graph.Steps[step].Gains));
+        }
+    }
+
+    // The first later stage that gives it, or that leads to it through handling.
+    private static Stage? Giver(GainGraph graph, Spread whole, int lacking, int after) =>
+        whole.Order.Select(index => graph.Steps[index])
+            .Where(step => step.Stage > after && step.Gains.Contains(lacking))
+            .Select(step => graph.Book.Stages[step.Stage!.Value])
+            .FirstOrDefault();
+
+    private static IEnumerable<Condition> Conditions(Book book) =>
+    [
+        .. book.Goal,
+        .. book.Box.Parts.SelectMany(part => part.Needs),
+        .. book.Box.Moves.SelectMany(move => move.Needs),
+        .. book.Box.Reactions.SelectMany(reaction => reaction.When),
+        .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Needs).Distinct(),
+    ];
+
+    private static IEnumerable<Change> AllChanges(Book book) =>
+    [
+        .. book.Box.Moves.SelectMany(move => move.Changes),
+        .. book.Box.Reactions.SelectMany(reaction => reaction.Changes),
+        .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Changes),
+    ];
+
+    private static IEnumerable<InPosition> Flat(Condition condition) => condition switch
+    {
+        AnyOf any => any.Alternatives.SelectMany(all => all.SelectMany(Flat)),
+        InPosition one => [one],
+        _ => [],
+    };
+}

@@ -1,0 +1,37 @@
+using HintBook.Text;
+
+namespace HintBook.Pages;
+
+/// <summary>What can be wrong with the Markdown of a tier.</summary>
+internal static class MarkdownFindings
+{
+    public static readonly FindingCode LinkDropped = new("HB7201", Severity.Warning, "a link is left out");
+    public static readonly FindingCode ImageDropped = new("HB7202", Severity.Warning, "an image in the text is left out");
+    public static readonly FindingCode TooDeep = new("HB7203", Severity.Error, "text nested too deeply");
+
+    public static Finding Link(Span at, string address) => new()
+    {
+        Code = LinkDropped,
+        At = at,
+        Message = $"The link to “{Short(address)}” is left out and its text kept: pages link only to http, https and mailto addresses and to #places on the same page.",
+        Help = "Write the whole address, starting with https://, or take the link away.",
+    };
+
+    public static Finding Image(Span at, string address) => new()
+    {
+        Code = ImageDropped,
+        At = at,
+        Message = $"The image “{Short(address)}” is left out and its description kept: a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
+        Help = "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.",
+    };
+
+    public static Finding Deep(Span at) => new()
+    {
+        Code = TooDeep,
+        At = at,
+        Message = $"This text nests lists, quotes or emphasis more than {ProseHtml.Deepest} deep; nobody could read it.",
+        Help = "Use at most a few levels.",
+    };
+
+    private static string Short(string address) => address.Length <= 60 ? address : address[..57] + "…";
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+using Markdig;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// Turns an author's Markdown into HTML: CommonMark 0.31.2 and no extension, with four departures. HTML in the text is shown
+/// as text, for it could run, load or hide things. Links lead only where <see cref="Leads"/> says. Images are not resolved,
+/// only named photos are published. Headings stand two levels lower, below the page's title and the tier's name.
+/// </summary>
+internal static class ProseHtml
+{
+    /// <summary>How deep blocks or inlines may nest: Markdig's own limit, which it answers with an exception.</summary>
+    public const int Deepest = 128;
+
+    private const int HeadingsLower = 2;
+    private const int SmallestHeading = 6;
+
+    private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }
+        .DisableHtml()
+        .UsePreciseSourceLocation()
+        .Build();
+
+    /// <summary>The HTML of a piece of prose and what was left out of it. Safe to call from any thread.</summary>
+    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose)
+    {
+        try
+        {
+            var document = Markdig.Markdown.Parse(prose.Markdown, CommonMark);
+            var findings = ImmutableArray.CreateBuilder<Finding>();
+            Mend(document, prose, findings);
+            return (new Html(document.ToHtml(CommonMark)), findings.ToImmutable());
+        }
+        catch (ArgumentException)
+        {
+            return (Html.Empty, [MarkdownFindings.Deep(prose.At)]);
+        }
+    }
+
+    /// <summary>Whether a link may lead to an address: <c>http</c>, <c>https</c>, <c>mailto</c>, or a place on the same page.</summary>
+    public static bool Leads(string address) => address.StartsWith('#') || LeadsOut(address)
+        || address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase);
+
+    private static bool LeadsOut(string address) =>
+        address.StartsWith("https://", StringComparison.OrdinalIgnoreCase) || address.StartsWith("http://", StringComparison.OrdinalIgnoreCase);
+
+    private static void Mend(MarkdownDocument document, Prose prose, ImmutableArray<Finding>.Builder findings)
+    {
+        // Listed first: taking a link out changes the tree that is walked.
+        foreach (var node in document.Descendants().ToArray())
+        {
+            switch (node)
+            {
+                case HeadingBlock heading:
+                    heading.Level = Math.Min(SmallestHeading, heading.Level + HeadingsLower);
+                    break;
+                case LinkInline { IsImage: true } image:
+                    findings.Add(MarkdownFindings.Image(Place(prose, image), AddressOf(image)));
+                    image.ReplaceBy(new LiteralInline(DescriptionOf(image)), copyChildren: false);
+                    break;
+                case LinkInline link when !Leads(AddressOf(link)):
+                    findings.Add(MarkdownFindings.Link(Place(prose, link), AddressOf(link)));
+                    KeepText(link);
+                    break;
+                case LinkInline link when LeadsOut(AddressOf(link)):
+                    link.GetAttributes().AddProperty("rel", "noreferrer");
+                    break;
+                case AutolinkInline { IsEmail: false } link when !Leads(link.Url):
+                    findings.Add(MarkdownFindings.Link(Place(prose, link), link.Url));
+                    link.ReplaceBy(new LiteralInline(link.Url));
+                    break;
+                case AutolinkInline { IsEmail: false } link when LeadsOut(link.Url):
+                    link.GetAttributes().AddProperty("rel", "noreferrer");
+                    break;
+            }
+        }
+    }
+
+    private static string AddressOf(LinkInline link) => link.GetDynamicUrl?.Invoke() ?? link.Url ?? "";
+
+    // A description is plain text, whatever stands in it (CommonMark 0.31.2, 6.4).
+    private static string DescriptionOf(LinkInline image) => string.Concat(image.Descendants().Select(node => node switch
+    {
+        LiteralInline literal => literal.Content.ToString(),
+        CodeInline code => code.Content,
+        HtmlEntityInline entity => entity.Transcoded.ToString(),
+        AutolinkInline link => link.Url,
+        LineBreakInline => "\n",
+        _ => "",
+    }));
+
+    private static void KeepText(LinkInline link)
+    {
+        while (link.FirstChild is { } child)
+        {
+            child.Remove();
+            link.InsertBefore(child);
+        }
+
+        link.Remove();
+    }
+
+    private static Span Place(Prose prose, MarkdownObject node)
+    {
+        // Offsets into the text are offsets into the file only where the file holds the very same letters: not in a YAML block.
+        if (prose.At.Text != prose.Markdown || node.Span.IsEmpty)
+            return prose.At;
+        return new(prose.At.File, prose.At.Start + node.Span.Start, prose.At.Start + Math.Min(node.Span.End + 1, prose.Markdown.Length));
+    }
+}

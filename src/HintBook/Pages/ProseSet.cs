@@ -1,0 +1,34 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Pages;
+
+/// <summary>All prose of a book as HTML, each piece turned once however many pages it stands on, on all cores.</summary>
+internal sealed class ProseSet
+{
+    private readonly FrozenDictionary<Prose, Html> html;
+
+    private ProseSet(FrozenDictionary<Prose, Html> html) => this.html = html;
+
+    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Of(Book book)
+    {
+        var made = book.Stages
+            .SelectMany(stage => new[] { stage.Nudge, stage.Clue, stage.Answer, stage.Reset })
+            .Append(book.Welcome)
+            .OfType<Prose>()
+            .Distinct(ReferenceEqualityComparer.Instance)
+            .Cast<Prose>()
+            .AsParallel()
+            .AsOrdered()
+            .Select(prose => (prose, made: ProseHtml.Of(prose)))
+            .ToArray();
+        return (
+            new(made.ToFrozenDictionary(each => each.prose, each => each.made.Html, (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),
+            [.. made.SelectMany(each => each.made.Findings)]);
+    }
+
+    /// <summary>The HTML of a piece of this book's prose, or null for none.</summary>
+    public Html? Of(Prose? prose) => prose is null ? null : html[prose];
+}

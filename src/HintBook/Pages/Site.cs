@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+using Scriban.Runtime;
+
+namespace HintBook.Pages;
+
+/// <summary>The whole site of a book, ready to be written.</summary>
+public static class Site
+{
+    /// <summary>
+    /// All pages and assets, pictures and films aside. The findings are complete when this returns: the prose is turned here,
+    /// and one page of every shape is tried. The rest is rendered when its content is asked for, on any thread; a page whose
+    /// template was found broken throws <see cref="InvalidOperationException"/> then.
+    /// </summary>
+    public static (ImmutableArray<MadeFile> Files, Findings Findings) Of(SitePlan plan, Theme theme)
+    {
+        var (edition, findings) = Edition.Of(plan, theme);
+        var press = new Press(theme);
+        SitePage[] pages =
+        [
+            FrontPage.Of(edition),
+            .. plan.Book.Stages.SelectMany(stage => StagePage.Of(edition, stage)),
+            SolutionPage.Of(edition),
+            ResetPage.Of(edition),
+        ];
+        return (
+            [
+                .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
+                .. pages.Select(page => new MadeFile(page.Path, () => press.Print(page.Template, page.Names()))),
+            ],
+            Findings.Of([.. findings, .. Failures(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press)]));
+    }
+
+    // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape or with none: it is given the same names, differing only in their texts.
+    private static IEnumerable<Finding> Failures(IEnumerable<SitePage> pages, Press press) =>
+        pages.DistinctBy(page => page.Shape).Select(page => Failure(page, press)).OfType<Finding>();
+
+    private static Finding? Failure(SitePage page, Press press)
+    {
+        try
+        {
+            press.Print(page.Template, page.Names());
+            return null;
+        }
+        catch (TemplateFailure failure)
+        {
+            return failure.Finding;
+        }
+    }
+}
+
+/// <summary>One page before it is rendered.</summary>
+/// <param name="Path">Its file name in the site.</param>
+/// <param name="Template">The template that makes it.</param>
+/// <param name="Shape">Which optional parts of the template it uses: two pages of one shape differ only in their texts.</param>
+/// <param name="Names">Makes the names that the template uses.</param>
+internal sealed record SitePage(string Path, string Template, string Shape, Func<ScriptObject> Names);

@@ -1,0 +1,188 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
+using HintBook.Books;
+using HintBook.Text;
+using Scriban;
+using Scriban.Parsing;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// How the pages look and speak: templates parsed once, words in some languages, and the files that go along. It is made from
+/// a plain table of names and texts, wherever they come from.
+/// </summary>
+public sealed record Theme
+{
+    /// <summary>The theme of a book that names none.</summary>
+    public const string Default = "parlour";
+
+    private const string ResourceFolder = "themes/";
+
+    private static readonly Lazy<ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, string>>> Resources = new(ReadResources);
+    private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
+
+    private Theme()
+    {
+    }
+
+    /// <summary>The themes that come with the tool.</summary>
+    public static ImmutableArray<string> BuiltInNames => [.. Resources.Value.Keys];
+
+    /// <summary>The theme's folder name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The words by language tag.</summary>
+    public required ImmutableSortedDictionary<string, ThemeWords> Words { get; init; }
+
+    /// <summary>Stylesheets, scripts and icons by their name in the theme.</summary>
+    internal ImmutableSortedDictionary<string, ThemeAsset> Assets { get; init; } = ImmutableSortedDictionary<string, ThemeAsset>.Empty;
+
+    /// <summary>The templates by their name in the theme, such as <c>stage.html</c> or <c>parts/head.html</c>; only those that parse.</summary>
+    internal ImmutableSortedDictionary<string, ThemeTemplate> Templates { get; init; } = ImmutableSortedDictionary<string, ThemeTemplate>.Empty;
+
+    /// <summary>The theme that a book asks for; the default one, and an error, where there is none of that name.</summary>
+    public static (Theme Theme, Findings Findings) For(Book book)
+    {
+        var known = BuiltInNames;
+        var (theme, findings) = BuiltIn(known.Contains(book.Theme.Value) ? book.Theme.Value : Default);
+        return known.Contains(book.Theme.Value)
+            ? (theme, findings)
+            : (theme, findings.And([PageFindings.NoSuchTheme(book.Theme, known)]));
+    }
+
+    /// <summary>One of <see cref="BuiltInNames"/>.</summary>
+    /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
+    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Of(name, Resources.Value[name]);
+
+    /// <summary>The texts of a theme that comes with the tool, by name: what a maker copies into the book to change it.</summary>
+    /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
+    public static ImmutableSortedDictionary<string, string> TextsOf(string name) => Resources.Value[name];
+
+    /// <summary>Makes a theme. It can be used even where there are findings: broken templates are left out, missing words are English.</summary>
+    /// <param name="name">What it is called; findings point into <c>themes/name/</c>.</param>
+    /// <param name="texts">Its files by relative name: <c>*.html</c>, <c>words.*.yaml</c>, and assets of any other ending.</param>
+    public static (Theme Theme, Findings Findings) Of(string name, IReadOnlyDictionary<string, string> texts)
+    {
+        var files = texts
+            .OrderBy(text => text.Key, StringComparer.Ordinal)
+            .Select(text => (text.Key, File: new SourceFile($"themes/{name}/{text.Key}", text.Value)))
+            .ToImmutableArray();
+        var findings = new List<Finding>();
+
+        var templates = ImmutableSortedDictionary.CreateBuilder<string, ThemeTemplate>(StringComparer.Ordinal);
+        foreach (var (key, file) in files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)))
+        {
+            var template = ThemeTemplate.Parse(file);
+            findings.AddRange(template.Problems);
+            templates.Add(key, template);
+        }
+
+        findings.AddRange(Press.Pages.Where(page => !texts.ContainsKey(page)).Select(page => PageFindings.NoSuchFile(name, page)));
+
+        var words = ImmutableSortedDictionary.CreateBuilder<string, ThemeWords>(StringComparer.Ordinal);
+        foreach (var (key, file) in files.Where(file => IsWords(file.Key)))
+        {
+            var language = key["words.".Length..^".yaml".Length];
+            var (own, unreadable) = WordsFile.Read(file);
+            var (complete, incomplete) = WordsFile.Complete(language, file, own, English.Value);
+            findings.AddRange(unreadable.Length > 0 ? unreadable : incomplete);
+            words.Add(language, complete);
+        }
+
+        if (words.Count == 0)
+        {
+            findings.Add(PageFindings.NoSuchFile(name, "words.en.yaml"));
+            words.Add("en", new ThemeWords("en", English.Value));
+        }
+
+        var theme = new Theme
+        {
+            Name = name,
+            Words = words.ToImmutable(),
+            Templates = templates.ToImmutable(),
+            Assets = files
+                .Where(file => !IsWords(file.Key) && !file.Key.EndsWith(".html", StringComparison.Ordinal))
+                .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),
+        };
+        return (theme, Findings.Of(findings));
+    }
+
+    /// <summary>
+    /// The words for a language: those of its tag, else of its first subtag, else English, else the first there are. The last
+    /// two come with a note.
+    /// </summary>
+    public (ThemeWords Words, Findings Findings) WordsIn(Located<string> language)
+    {
+        var found = Of(language.Value) ?? Of(language.Value.Split('-')[0]);
+        if (found is not null)
+            return (found, Findings.None);
+        var instead = Words.GetValueOrDefault("en") ?? Words.First().Value;
+        return (instead, Findings.Of([PageFindings.NotTranslated(language, Name, instead.Language)]));
+
+        ThemeWords? Of(string tag) => Words.Values.FirstOrDefault(words => words.Language.Equals(tag, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static bool IsWords(string name) =>
+        name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);
+
+    private static ImmutableSortedDictionary<string, string> ReadEnglish()
+    {
+        var file = new SourceFile($"themes/{Default}/words.en.yaml", Resources.Value[Default]["words.en.yaml"]);
+        return WordsFile.Read(file).Words.ToImmutableSortedDictionary(word => word.Key, word => word.Value.Value, StringComparer.Ordinal);
+    }
+
+    private static ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, string>> ReadResources()
+    {
+        var assembly = typeof(Theme).Assembly;
+        return assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith(ResourceFolder, StringComparison.Ordinal))
+            .Select(name => name[ResourceFolder.Length..].Split('/', 2))
+            .GroupBy(path => path[0], path => path[1], StringComparer.Ordinal)
+            .ToImmutableSortedDictionary(
+                theme => theme.Key,
+                theme => theme.ToImmutableSortedDictionary(file => file, file => ReadResource(assembly, $"{ResourceFolder}{theme.Key}/{file}"), StringComparer.Ordinal),
+                StringComparer.Ordinal);
+    }
+
+    private static string ReadResource(Assembly assembly, string name)
+    {
+        using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!, Encoding.UTF8);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}
+
+/// <summary>A file that goes along with the pages.</summary>
+/// <param name="Path">Relative to the site, with the content's hash in the name, so that a browser never keeps an old one.</param>
+/// <param name="Content">The bytes.</param>
+internal sealed record ThemeAsset(string Path, ReadOnlyMemory<byte> Content)
+{
+    public static ThemeAsset Of(string name, string text)
+    {
+        var bytes = Encoding.UTF8.GetBytes(text);
+        var hash = Convert.ToHexStringLower(SHA256.HashData(bytes))[..8];
+        var dot = name.LastIndexOf('.');
+        return new(dot < 0 ? $"assets/{name}.{hash}" : $"assets/{name[..dot]}.{hash}{name[dot..]}", bytes);
+    }
+}
+
+/// <summary>A template and what its parser says of it.</summary>
+/// <param name="File">The text.</param>
+/// <param name="Parsed">The tree; safe to evaluate from several threads.</param>
+internal sealed record ThemeTemplate(SourceFile File, Template Parsed)
+{
+    public IEnumerable<Finding> Problems =>
+        Parsed.Messages
+            .Where(message => message.Type == ParserMessageType.Error)
+            .Select(message => PageFindings.Template(Place(File, message.Span), message.Message));
+
+    public static ThemeTemplate Parse(SourceFile file) => new(file, Template.Parse(file.Text, file.Path));
+
+    /// <summary>The span in our terms; Scriban's ends are included.</summary>
+    public static Span Place(SourceFile file, SourceSpan span)
+    {
+        var start = Math.Clamp(span.Start.Offset, 0, file.Text.Length);
+        return new(file, start, Math.Clamp(span.End.Offset + 1, start, file.Text.Length));
+    }
+}

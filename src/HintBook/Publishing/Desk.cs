@@ -1,0 +1,65 @@
+using System.Collections.Concurrent;
+using HintBook.Books;
+
+namespace HintBook.Publishing;
+
+/// <summary>How far long work has come.</summary>
+/// <param name="Doing">What is being made: <c>photos</c>, <c>pages</c>.</param>
+/// <param name="Done">How many of them are made.</param>
+/// <param name="Of">How many there are.</param>
+public sealed record PublishProgress(string Doing, int Done, int Of);
+
+/// <summary>Where the next publish is put together: writes files, keeps the list of them, and says how far it has come.</summary>
+internal sealed class Desk(string folder, Action<string, ReadOnlyMemory<byte>> writeFile, Action<PublishProgress> say, CancellationToken stop)
+{
+    private readonly ConcurrentDictionary<string, long> made = new();
+    private readonly ConcurrentDictionary<string, bool> folders = new();
+
+    /// <summary>Set when the user wants it to stop.</summary>
+    public CancellationToken Stop => stop;
+
+    /// <summary>Every file written so far, relative to the output folder, with its size in bytes.</summary>
+    public IReadOnlyDictionary<string, long> Made => made;
+
+    /// <summary>The full path of something on the desk.</summary>
+    public string PathOf(string relative) => Path.Combine(folder, relative);
+
+    public void Write(string relative, ReadOnlyMemory<byte> content)
+    {
+        writeFile(Place(relative), content);
+        made[Slashed(relative)] = content.Length;
+    }
+
+    public void Copy(string source, string relative)
+    {
+        var target = Place(relative);
+        File.Copy(source, target, overwrite: true);
+        made[Slashed(relative)] = new FileInfo(target).Length;
+    }
+
+    /// <summary>Makes and writes files on all cores.</summary>
+    public void WriteAll(string doing, string within, IReadOnlyCollection<MadeFile> files) =>
+        ForEach(doing, files, file => Write(Path.Combine(within, file.Path), file.Content()));
+
+    /// <summary>Does something for each item on all cores.</summary>
+    public void ForEach<T>(string doing, IReadOnlyCollection<T> items, Action<T> work)
+    {
+        var done = 0;
+        var options = new ParallelOptions { CancellationToken = stop, MaxDegreeOfParallelism = Environment.ProcessorCount };
+        Parallel.ForEach(items, options, item =>
+        {
+            work(item);
+            say(new PublishProgress(doing, Interlocked.Increment(ref done), items.Count));
+        });
+    }
+
+    private string Place(string relative)
+    {
+        var path = PathOf(relative);
+        var parent = Path.GetDirectoryName(path)!;
+        folders.GetOrAdd(parent, static name => Directory.CreateDirectory(name).Exists);
+        return path;
+    }
+
+    private static string Slashed(string path) => path.Replace('\\', '/');
+}

@@ -1,0 +1,200 @@
+using System.Text;
+using System.Text.Json;
+
+namespace HintBook.Publishing;
+
+/// <summary>
+/// The folder that a publish writes: <c>site/</c>, <c>print/</c> and <c>report.json</c> for people, <c>.hintbook/</c> for itself.
+/// Everything is written beside the last publish and swapped in at the end. Only files that a publish made are ever removed.
+/// </summary>
+internal sealed class OutputFolder : IDisposable
+{
+    /// <summary>The folders that are swapped.</summary>
+    public static readonly string[] Swapped = ["site", "print"];
+
+    private const string Own = ".hintbook";
+    private readonly FileStream hold;
+
+    private OutputFolder(string root, FileStream hold)
+    {
+        Root = root;
+        this.hold = hold;
+    }
+
+    public string Root { get; }
+
+    /// <summary>Where the next publish grows.</summary>
+    public string Next => Path.Combine(Root, Own, "next");
+
+    /// <summary>Where photos are kept between publishes; may be deleted at any time.</summary>
+    public string Cache => Path.Combine(Root, Own, "cache");
+
+    private string MadeList => Path.Combine(Root, Own, "made.json");
+
+    /// <summary>Opens or makes the folder and holds it, so that no second publish can work in it.</summary>
+    /// <exception cref="MachineFailure">It isn't ours, can't be written, or is held by another publish.</exception>
+    public static OutputFolder Open(string path, string book)
+    {
+        var root = Path.GetFullPath(path);
+        RefuseForeign(root, Path.GetFullPath(book));
+        try
+        {
+            Directory.CreateDirectory(Path.Combine(root, Own));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new MachineFailure(FailureKind.Machine, $"The output folder `{path}` can't be made: {Reason(failure)}.", "Name another folder with --out.", failure);
+        }
+
+        var folder = new OutputFolder(root, Hold(root, path));
+        folder.Recover();
+        return folder;
+    }
+
+    /// <summary>Puts the next publish in the place of the last one. Each folder changes in one step where the system can do that.</summary>
+    /// <param name="names">Which of <see cref="Swapped"/> change; the others, and the report beside them, stay as they are.</param>
+    /// <param name="made">Every file of the next publish, relative to the folder, with forward slashes.</param>
+    /// <param name="watch">Called before each step; tests stop here as a power cut would.</param>
+    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made, Action<string> watch)
+    {
+        var before = Made();
+        var staying = before.Where(file => !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
+        var after = made.Union(staying).ToArray();
+        CarryOver(names, before);
+        // Both lists while the swap runs: whichever half of it a power cut leaves, its files are known as ours.
+        watch("list");
+        WriteMade(before.Union(after));
+        foreach (var name in names)
+        {
+            watch(name);
+            SwapFolder(name);
+        }
+
+        watch("report.json");
+        if (File.Exists(Path.Combine(Next, "report.json")))
+            File.Move(Path.Combine(Next, "report.json"), Path.Combine(Root, "report.json"), overwrite: true);
+        watch("list again");
+        WriteMade(after);
+        watch("clear");
+        Clear(Next);
+    }
+
+    /// <summary>Lets go of the folder and of whatever an unfinished publish left.</summary>
+    public void Dispose()
+    {
+        try
+        {
+            Clear(Next);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // The next publish clears it; failing here would hide why this one ended.
+        }
+
+        hold.Dispose();
+    }
+
+    private static void RefuseForeign(string root, string book)
+    {
+        if (File.Exists(root))
+            throw new MachineFailure(FailureKind.Usage, $"`{root}` is a file, not a folder.", "Name a folder with --out.");
+        if (IsWithin(book, root))
+            throw new MachineFailure(FailureKind.Usage, $"`{root}` holds the book itself.", "Name a folder of its own with --out, such as `published` in the book.");
+        if (Directory.Exists(root) && !Directory.Exists(Path.Combine(root, Own)) && Directory.EnumerateFileSystemEntries(root).Any())
+        {
+            throw new MachineFailure(
+                FailureKind.Usage,
+                $"`{root}` isn't empty and wasn't made by a publish, so nothing is written there.",
+                "Name another folder with --out, or empty this one yourself.");
+        }
+    }
+
+    private static bool IsWithin(string path, string folder) =>
+        path == folder || path.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    private static FileStream Hold(string root, string path)
+    {
+        try
+        {
+            return new FileStream(Path.Combine(root, Own, "hold"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw failure is IOException
+                ? new MachineFailure(FailureKind.Machine, $"Another publish is at work in `{path}`.", "Wait until it has ended, then publish again.", failure)
+                : new MachineFailure(FailureKind.Machine, $"The output folder `{path}` can't be written: {Reason(failure)}.", "Name another folder with --out.", failure);
+        }
+    }
+
+    // A swap in two steps that was cut between them has left the last good folder under another name.
+    private void Recover()
+    {
+        foreach (var name in Swapped)
+        {
+            var set = Path.Combine(Root, name);
+            var aside = Path.Combine(Next, "last-" + name);
+            if (!Directory.Exists(set) && Directory.Exists(aside))
+                Directory.Move(aside, set);
+        }
+
+        Clear(Next);
+    }
+
+    // What the maker put among our files (a host's settings, say) goes along.
+    private void CarryOver(IEnumerable<string> names, HashSet<string> before)
+    {
+        foreach (var name in names.Where(name => Directory.Exists(Path.Combine(Root, name))))
+        {
+            foreach (var file in Directory.EnumerateFiles(Path.Combine(Root, name), "*", SearchOption.AllDirectories))
+            {
+                var relative = Path.GetRelativePath(Root, file).Replace('\\', '/');
+                var target = Path.Combine(Next, relative);
+                if (before.Contains(relative) || File.Exists(target))
+                    continue;
+                Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+                File.Copy(file, target);
+            }
+        }
+    }
+
+    private void SwapFolder(string name)
+    {
+        var last = Path.Combine(Root, name);
+        var next = Path.Combine(Next, name);
+        if (Directory.Exists(next) && Directory.Exists(last) && AtomicExchange.Try(next, last))
+            return;
+        if (Directory.Exists(last))
+            Directory.Move(last, Path.Combine(Next, "last-" + name));
+        if (Directory.Exists(next))
+            Directory.Move(next, last);
+    }
+
+    private HashSet<string> Made()
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<HashSet<string>>(File.ReadAllText(MadeList)) ?? [];
+        }
+        catch (Exception failure) when (failure is IOException or JsonException)
+        {
+            // Without the list nothing counts as ours, so that nothing of the maker's can be lost.
+            return [];
+        }
+    }
+
+    private void WriteMade(IEnumerable<string> made)
+    {
+        var fresh = MadeList + ".new";
+        File.WriteAllText(fresh, JsonSerializer.Serialize(made.Order(StringComparer.Ordinal)), new UTF8Encoding(false));
+        File.Move(fresh, MadeList, overwrite: true);
+    }
+
+    private static void Clear(string folder)
+    {
+        if (Directory.Exists(folder))
+            Directory.Delete(folder, recursive: true);
+    }
+
+    private static string Reason(Exception failure) =>
+        failure is UnauthorizedAccessException ? "it isn't allowed" : failure.Message.TrimEnd('.');
+}

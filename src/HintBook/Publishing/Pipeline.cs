@@ -1,0 +1,112 @@
+using HintBook.Cards;
+using HintBook.Cards.ReadingBack;
+using HintBook.Pages;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>The whole way from a folder of text to a site and printed cards, on one page. It has no logic of its own: each room does its part.</summary>
+public static class Pipeline
+{
+    /// <summary>Publishes a book: the site, the cards and the report, or nothing at all.</summary>
+    public static Outcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
+    {
+        var output = options.Output ?? Path.Combine(path, "published");
+        var book = CheckedBook.Of(path, output);
+        if (book.Findings.AnyError)
+            return new Rejected(book.WithPages().Findings);
+
+        using var folder = OutputFolder.Open(output, path);
+        var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
+
+        var (pictures, developed, photoFindings) = PictureWork.Of(book, desk, folder.Cache);
+        var plan = new SitePlan
+        {
+            Book = book.Book!,
+            Survey = book.Survey!,
+            Addresses = book.Addresses!,
+            Pictures = pictures,
+            Films = FilmWork.Of(book, desk),
+        };
+        var (pages, pageFindings) = Site.Of(plan, book.Theme!);
+        var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, CardWords.English);
+        var findings = book.Findings.And([.. photoFindings.All, .. pageFindings.All, .. cardFindings.All]);
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        desk.WriteAll("pages", "site", pages);
+        desk.WriteAll("cards", "print", cards.Files);
+        var (audit, faults) = AuditWork.Of(desk.PathOf("site"), plan.Book, plan.Survey, plan.Addresses);
+        findings = findings.And(faults);
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        var report = ReportOf(book, folder, desk, pictures.Count, developed, cards.ReadBack, audit, findings);
+        desk.Write("report.json", report.ToJson());
+        stop.ThrowIfCancellationRequested();
+        folder.Swap(["site", "print"], desk.Made.Keys, options.Watch);
+        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) });
+    });
+
+    /// <summary>Prints the cards alone, beside whatever site was published last.</summary>
+    public static Outcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
+    {
+        var output = options.Output ?? Path.Combine(path, "published");
+        var book = CheckedBook.Of(path, output);
+        if (book.Findings.AnyError)
+            return new Rejected(book.Findings);
+
+        using var folder = OutputFolder.Open(output, path);
+        var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
+        var (cards, cardFindings) = CardPrint.Of(book.Book!, book.Addresses!, options.Paper, CardWords.English);
+        var findings = book.Findings.And(cardFindings.All);
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        desk.WriteAll("cards", "print", cards.Files);
+        stop.ThrowIfCancellationRequested();
+        folder.Swap(["print"], desk.Made.Keys, options.Watch);
+        var report = ReportOf(book, folder, desk, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
+        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) });
+    });
+
+    private static Report ReportOf(
+        CheckedBook book, OutputFolder folder, Desk desk, int photos, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings) => new()
+    {
+        Book = book.Book!.Title.Value,
+        Folder = folder.Root,
+        Pages = desk.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
+        Photos = photos,
+        Developed = developed,
+        SiteBytes = desk.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
+        Cards = cards,
+        Audit = audit,
+        Findings = findings,
+    };
+
+    // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
+    private static Outcome Guarded(Func<Outcome> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (AggregateException several) when (Told(several.Flatten().InnerExceptions[0]) is { } outcome)
+        {
+            return outcome;
+        }
+        catch (Exception failure) when (Told(failure) is { } outcome)
+        {
+            return outcome;
+        }
+    }
+
+    private static Failed? Told(Exception failure) => failure switch
+    {
+        MachineFailure told => new Failed(told.Kind, told.Message, told.Help),
+        OperationCanceledException => new Failed(FailureKind.Stopped, "Stopped.", "What was published before is untouched."),
+        UnauthorizedAccessException => new Failed(FailureKind.Machine, $"It isn't allowed: {failure.Message}", "Check the permissions. What was published before is untouched."),
+        IOException => new Failed(FailureKind.Machine, failure.Message, "Look for a full disk or a file that another program holds. What was published before is untouched."),
+        _ => null,
+    };
+}

@@ -1,0 +1,61 @@
+using System.Text;
+using HintBook.Audit;
+using HintBook.Cards.ReadingBack;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>What a publish made and what it checked: each number comes from the work or the check that it names.</summary>
+public sealed record Report
+{
+    /// <summary>The box's title.</summary>
+    public required string Book { get; init; }
+
+    /// <summary>The output folder's full path.</summary>
+    public required string Folder { get; init; }
+
+    /// <summary>How many HTML pages the site has.</summary>
+    public required int Pages { get; init; }
+
+    /// <summary>How many photos are in it.</summary>
+    public required int Photos { get; init; }
+
+    /// <summary>How many of them had to be developed; the others came from the cache.</summary>
+    public required int Developed { get; init; }
+
+    /// <summary>The size of the site, in bytes.</summary>
+    public required long SiteBytes { get; init; }
+
+    /// <summary>The cards and how many codes were read back.</summary>
+    public required ReadBack Cards { get; init; }
+
+    /// <summary>What the audit read.</summary>
+    public required AuditReport Audit { get; init; }
+
+    /// <summary>Warnings and notes.</summary>
+    public required Findings Findings { get; init; }
+
+    /// <summary>The report as it stands in <c>report.json</c>: nothing of the machine, the folder or the time, so that the same book gives the same bytes.</summary>
+    internal ReadOnlyMemory<byte> ToJson() => Encoding.UTF8.GetBytes(JsonText.Of(json =>
+    {
+        json.WriteStartObject();
+        json.WriteString("book", JsonText.Whole(Book));
+        json.WriteStartObject("made");
+        json.WriteNumber("pages", Pages);
+        json.WriteNumber("photos", Photos);
+        json.WriteNumber("siteBytes", SiteBytes);
+        json.WriteNumber("cards", Cards.Cards);
+        json.WriteEndObject();
+        json.WriteStartObject("checked");
+        json.WriteNumber("pagesRead", Audit.Pages);
+        json.WriteNumber("linksFollowed", Audit.Links);
+        json.WriteNumber("codesReadFromPictures", Cards.FromPictures);
+        json.WriteNumber("codesReadFromPdf", Cards.FromPdf);
+        json.WriteEndObject();
+        json.WriteStartObject("findings");
+        json.WriteNumber("warnings", Findings.Count(Severity.Warning));
+        json.WriteNumber("notes", Findings.Count(Severity.Note));
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }));
+}

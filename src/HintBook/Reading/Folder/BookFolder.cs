@@ -1,0 +1,222 @@
+using System.Text;
+using HintBook.Text;
+
+namespace HintBook.Reading.Folder;
+
+/// <summary>The author's folder: the only door through which the book's files come in. Nothing outside it is ever read.</summary>
+public sealed class BookFolder
+{
+    /// <summary>The largest text file, in bytes: room for 2,000 pages of prose.</summary>
+    public const int MostTextBytes = 4 * 1024 * 1024;
+
+    /// <summary>How many files one of the book's folders may hold.</summary>
+    public const int MostFiles = 10_000;
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    // Where the folder really is, should its own name be a link.
+    private readonly string home;
+
+    private BookFolder(string root)
+    {
+        Root = root;
+        home = new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root;
+    }
+
+    /// <summary>The folder's full path.</summary>
+    public string Root { get; }
+
+    /// <summary>Opens a folder that holds a <c>book.yaml</c>; null with a finding where there is none.</summary>
+    public static BookFolder? Open(string path, List<Finding> findings)
+    {
+        var root = Path.GetFullPath(path);
+        var problem =
+            File.Exists(root) ? FolderFindings.FileInsteadOfFolder(path)
+            : !Directory.Exists(root) ? FolderFindings.NoFolder(path)
+            : !File.Exists(Path.Combine(root, "book.yaml")) ? FolderFindings.NoBook(path, NamesIn(root).Take(20))
+            : null;
+        if (problem is null)
+            return new BookFolder(root);
+        findings.Add(problem);
+        return null;
+    }
+
+    /// <summary>The names of the files in one of the book's folders, in ordinal order, hidden files left out; empty where there is no such folder, null with a finding where it can't be read.</summary>
+    public IReadOnlyList<string>? FilesIn(string folder, List<Finding> findings)
+    {
+        var full = Path.Combine(Root, folder);
+        if (!Directory.Exists(full))
+            return [];
+        if (PointsOutside(full))
+        {
+            findings.Add(FolderFindings.LinkLeavesTheBook(SourceFile.Unread(folder).Top, folder));
+            return null;
+        }
+
+        string[] names;
+        try
+        {
+            names = [.. Entries(full).Where(name => !name.StartsWith('.') && !name.EndsWith('~')).Take(MostFiles + 1)];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            findings.Add(FolderFindings.Unreadable(SourceFile.Unread(folder).Top, folder, failure));
+            return null;
+        }
+
+        if (names.Length > MostFiles)
+        {
+            findings.Add(FolderFindings.TooManyFiles(folder));
+            return null;
+        }
+
+        Array.Sort(names, StringComparer.Ordinal);
+        return names;
+    }
+
+    /// <summary>Reads a text file as strict UTF-8. On any problem a finding says why, and the file is null.</summary>
+    /// <param name="path">Inside the book, with forward slashes.</param>
+    /// <param name="findings">Where findings go.</param>
+    public SourceFile? ReadText(string path, List<Finding> findings)
+    {
+        var bytes = ReadBytes(path, SourceFile.Unread(path).Top, MostTextBytes, findings);
+        if (bytes is null)
+            return null;
+        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        {
+            findings.Add(FolderFindings.Utf16(path));
+            return null;
+        }
+
+        var start = bytes is [0xEF, 0xBB, 0xBF, ..] ? 3 : 0;
+        try
+        {
+            return new SourceFile(path, Strict.GetString(bytes, start, bytes.Length - start));
+        }
+        catch (DecoderFallbackException)
+        {
+            findings.Add(FolderFindings.NotUtf8(path, bytes.AsSpan(start)));
+            return null;
+        }
+    }
+
+    /// <summary>Reads a file's bytes; on any problem a finding says why, and the answer is null.</summary>
+    /// <param name="path">Inside the book, with forward slashes.</param>
+    /// <param name="at">Where the author names the file.</param>
+    /// <param name="most">The largest size to accept, in bytes.</param>
+    /// <param name="findings">Where findings go.</param>
+    public byte[]? ReadBytes(string path, Span at, long most, List<Finding> findings)
+    {
+        if (Steps(path).Any(PointsOutside))
+        {
+            findings.Add(FolderFindings.LinkLeavesTheBook(at, path));
+            return null;
+        }
+
+        try
+        {
+            using var file = File.OpenRead(Path.Combine(Root, path));
+            if (file.Length > most)
+            {
+                findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
+                return null;
+            }
+
+            var bytes = new byte[file.Length];
+            file.ReadExactly(bytes);
+            return bytes;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            findings.Add(FolderFindings.Unreadable(at, path, failure));
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// Checks that a file which the author names lies in the book under exactly that name, and gives its path inside the book.
+    /// Null with a finding where it doesn't.
+    /// </summary>
+    /// <param name="folder">The book's folder for such files: <c>photos</c> or <c>clips</c>.</param>
+    /// <param name="named">The name as written.</param>
+    /// <param name="findings">Where findings go.</param>
+    public string? Find(string folder, Located<string> named, List<Finding> findings)
+    {
+        var path = $"{folder}/{named.Value}";
+        if (named.Value.Contains('\\') || Path.IsPathRooted(named.Value) || named.Value.Split('/').Any(step => step is "" or "." or ".."))
+        {
+            findings.Add(FolderFindings.LeavesTheBook(named, folder));
+            return null;
+        }
+
+        var here = Root;
+        foreach (var step in path.Split('/'))
+        {
+            if (!Directory.Exists(here))
+                break;
+            var names = NamesIn(here);
+            if (!names.Contains(step))
+            {
+                findings.Add(FolderFindings.Missing(named, folder, sameButForCase: names.FirstOrDefault(IsSameButForCase(step)), Text.Nearest.To(step, names)));
+                return null;
+            }
+
+            here = Path.Combine(here, step);
+            if (PointsOutside(here))
+            {
+                findings.Add(FolderFindings.LeavesTheBook(named, folder));
+                return null;
+            }
+        }
+
+        if (File.Exists(here))
+            return path;
+        findings.Add(FolderFindings.Missing(named, folder, sameButForCase: null, nearest: null));
+        return null;
+    }
+
+    private static Func<string, bool> IsSameButForCase(string step) => name => name.Equals(step, StringComparison.OrdinalIgnoreCase);
+
+    private static IEnumerable<string> Entries(string folder) => Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path));
+
+    // A folder that can't be looked into has no names to offer.
+    private static string[] NamesIn(string folder)
+    {
+        try
+        {
+            return [.. Entries(folder)];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    // The full paths of the folders on the way to a file, and the file's.
+    private IEnumerable<string> Steps(string path)
+    {
+        var here = Root;
+        foreach (var step in path.Split('/'))
+        {
+            here = Path.Combine(here, step);
+            yield return here;
+        }
+    }
+
+    private bool PointsOutside(string path)
+    {
+        try
+        {
+            return new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true) is { } target && !LiesIn(Root, target) && !LiesIn(home, target);
+        }
+        catch (IOException)
+        {
+            // Links in a circle lead nowhere; opening such a file fails with a finding of its own.
+            return false;
+        }
+    }
+
+    private static bool LiesIn(string folder, FileSystemInfo target) =>
+        target.FullName.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+}

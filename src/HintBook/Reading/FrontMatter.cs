@@ -1,0 +1,37 @@
+using HintBook.Text;
+
+namespace HintBook.Reading;
+
+/// <summary>The keys between two lines <c>---</c> at the top of a Markdown file.</summary>
+internal static class FrontMatter
+{
+    /// <summary>The span of the keys and the span of the text after them; without keys, a finding and null.</summary>
+    public static (Span? Keys, Span Body) Split(SourceFile file, List<Finding> findings)
+    {
+        var text = file.Text;
+        if (!IsFence(text, 0))
+        {
+            findings.Add(StageFindings.NoFrontMatter(file));
+            return (null, file.Whole);
+        }
+
+        var start = NextLine(text, 0);
+        for (var line = start; line < text.Length; line = NextLine(text, line))
+        {
+            if (IsFence(text, line))
+                return (new Span(file, start, line), new Span(file, NextLine(text, line), text.Length));
+        }
+
+        findings.Add(StageFindings.FrontMatterOpen(file));
+        return (null, file.Whole);
+    }
+
+    private static bool IsFence(string text, int line) =>
+        text.AsSpan(line, NextLine(text, line) - line).TrimEnd() is "---";
+
+    private static int NextLine(string text, int from)
+    {
+        var end = text.IndexOf('\n', from);
+        return end < 0 ? text.Length : end + 1;
+    }
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using HintBook.Books;
+using HintBook.Reading.Folder;
+using HintBook.Reading.Shapes;
+using HintBook.Reading.Yaml;
+using HintBook.Text;
+
+namespace HintBook.Reading;
+
+/// <summary>What came of reading a folder.</summary>
+/// <param name="Folder">The folder, for what is read later (photos, films); null if there is none.</param>
+/// <param name="Book">The book, as far as it could be read; null if nothing can be made of it.</param>
+/// <param name="Findings">Everything that is wrong with the files.</param>
+public sealed record ReadBook(BookFolder? Folder, Book? Book, Findings Findings);
+
+/// <summary>From a folder of text to a book.</summary>
+public static class Reader
+{
+    /// <summary>Reads everything that can be read; never throws for anything that is in the folder.</summary>
+    public static ReadBook Read(string path)
+    {
+        var findings = new List<Finding>();
+        var folder = BookFolder.Open(path, findings);
+        var book = folder is null ? null : ReadBook(folder, findings);
+        return new ReadBook(folder, book, Findings.Of(findings));
+    }
+
+    private static Book? ReadBook(BookFolder folder, List<Finding> findings)
+    {
+        var written = folder.ReadText("book.yaml", findings);
+        var file = written ?? SourceFile.Unread("book.yaml");
+        if (written is null || KeysIn(file, findings) is not { } keys)
+        {
+            // The stages have mistakes of their own to tell, whatever stands in the way here.
+            Stages.In(folder, file, new Dictionary<string, Named>(), findings);
+            return null;
+        }
+
+        var box = Boxes.Names(keys);
+        var names = NamesOf(box, findings);
+        var unset = new Located<string>("", file.Top);
+        return new Book
+        {
+            File = file,
+            Title = keys.Text("title") ?? unset,
+            Id = keys.Text("id"),
+            Maker = keys["maker"] is YamlMap maker && maker.Text("name") is { } name ? new Maker(name, maker.Text("help")) : null,
+            Language = keys.Text("language") ?? unset.With("en"),
+            Address = keys.Text("address") is { } address ? address.With(WithSlash(address.Value)) : null,
+            MovedFrom = [.. keys.Texts("moved-from").Select(old => old.With(WithSlash(old.Value)))],
+            Theme = keys.Text("theme") ?? unset.With("parlour"),
+            Goal = Moves.Conditions(keys["goal"]),
+            Patience = keys.Text("patience") is { } patience ? DurationIn(patience.Value) : TimeSpan.FromMinutes(20),
+            Cards = keys.Text("cards")?.Value switch
+            {
+                "box" => CardChoice.Box,
+                "stages" => CardChoice.Stages,
+                _ => CardChoice.Both,
+            },
+            Cautions = keys.CautionList("cautions"),
+            Photos = Pictures.OfBook(folder, keys, findings),
+            Welcome = keys.Prose("welcome"),
+            Box = Boxes.WithMoves(box, keys, names),
+            Stages = Stages.In(folder, file, names, findings),
+        };
+    }
+
+    private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)
+    {
+        var node = YamlText.Read(file.Whole, findings);
+        if (node is YamlScalar { IsEmpty: true })
+            node = Keys.Empty(file.Top);
+        if (node is not null)
+            ShapeCheck.Fits(node, BookShapes.Book, "the book", findings);
+        return node as YamlMap;
+    }
+
+    private static Dictionary<string, Named> NamesOf(Box box, List<Finding> findings)
+    {
+        var names = new Dictionary<string, Named>();
+        var folded = new Dictionary<string, Named>(StringComparer.OrdinalIgnoreCase);
+        foreach (var named in box.Names)
+        {
+            if (folded.TryGetValue(named.Id.Value, out var first))
+                findings.Add(NameFindings.Twice(named.Id, first.Id));
+            folded.TryAdd(named.Id.Value, named);
+            names.TryAdd(named.Id.Value, named);
+        }
+
+        return names;
+    }
+
+    private static string WithSlash(string address) => address.EndsWith('/') ? address : address + "/";
+
+    private static TimeSpan DurationIn(string written)
+    {
+        var number = written.AsSpan().TrimEnd("hmins ");
+        var minutes = written.EndsWith('h') ? 60 : written.EndsWith('n') ? 1 : 1.0 / 60;
+        return double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            ? TimeSpan.FromMinutes(Math.Min(value * minutes, 1e6))
+            : TimeSpan.FromMinutes(20);
+    }
+}

@@ -1,0 +1,14 @@
+using HintBook.Reading.Shapes;
+
+namespace HintBook.Reading;
+
+/// <summary>The JSON Schemas of the two kinds of file, for editors.</summary>
+public static class Schemas
+{
+    /// <summary>File name and text of each schema.</summary>
+    public static IReadOnlyList<(string Name, string Text)> All { get; } =
+    [
+        ("book.schema.json", SchemaText.Of(BookShapes.Book, "HintBook: book.yaml")),
+        ("stage.schema.json", SchemaText.Of(BookShapes.Stage, "HintBook: a stage")),
+    ];
+}

@@ -1,0 +1,211 @@
+using System.Text.RegularExpressions;
+using HintBook.Books;
+
+namespace HintBook.Reading.Shapes;
+
+/// <summary>The shape of <c>book.yaml</c> and of a stage's keys: the file format, in one place.</summary>
+internal static partial class BookShapes
+{
+    private static readonly TextShape Text = new("a text");
+    private static readonly TextShape Name = new("a name of letters, digits and hyphens", NamePattern(), "hive-tool", Bare.WholeNumbers);
+    private static readonly TextShape Path = new("a file name", Example: "card.jpg");
+    private static readonly TextShape Span = new("a length of time", DurationPattern(), "20 min", Bare.Never);
+    private static readonly TextShape Time = new("a time in the film", TimePattern(), "2:16", Bare.Seconds);
+    private static readonly TextShape WebAddress = new("an address that starts with https://", WebPattern(), "https://alder-row.example/beekeeper/", Bare.Never);
+    private static readonly TextShape HelpAddress = new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
+    private static readonly TextShape LanguageTag = new("a language", LanguagePattern(), "en", Bare.Never);
+    private static readonly TextShape SymbolRun = new("the symbols of one wheel", SymbolPattern(), "0-9");
+    private static readonly FlagShape Flag = new();
+
+    private static readonly ListShape Texts = new(Text, "[ pry bar, flat bar ]");
+    private static readonly ListShape Names = new(Name, "[ hive-tool ]");
+    private static readonly EitherShape NameOrNames = new(Word: Name, List: new ListShape(Name, "[ on, off ]", Least: 1));
+    private static readonly NamedShape Does = new(Name, Name, "{ roof: off }");
+
+    private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
+
+    private static readonly ListShape CautionList = new(new EitherShape(
+        Word: CautionKinds,
+        Keys: new FieldsShape("a caution with `kind` and `note`",
+        [
+            new("kind", CautionKinds, "Which danger.", Required: true),
+            new("note", Text, "What you want to add, in your own words."),
+        ])), "[ heavy, glass ]");
+
+    private static readonly EitherShape Condition = new(
+        Word: Name,
+        Keys: new ConditionShape(Name, NameOrNames, new LaterShape("alternatives", () => Alternatives!)));
+
+    private static readonly ListShape Alternatives = new(
+        new EitherShape(Word: Name, List: new ListShape(Condition, "[ hive-tool, { roof: off } ]", Least: 1), Keys: Condition.Keys),
+        "[ hive-tool, spoon ]",
+        Least: 1);
+
+    private static readonly ListShape Conditions = new(Condition, "[ hive-tool, { roof: off } ]");
+
+    private static readonly FieldsShape Undo = new("`put-back`, `does` or `note`",
+    [
+        new("put-back", Names, "Things that go back to where they started."),
+        new("does", Does, "Parts that go back to a position."),
+        new("note", Text, "How, in your own words."),
+    ]);
+
+    private static readonly Field[] WhatHappens =
+    [
+        new("needs", Conditions, "All of these must hold first: a bare name (in hand, or known), { part: position }, or { any: [ … ] }."),
+        new("does", Does, "Which parts go to which position."),
+        new("gives", Names, "Things that come into the solver's hand, and facts that become known."),
+        new("takes", Names, "Things that are used up."),
+        new("undo", Undo, "How it is put back."),
+    ];
+
+    private static readonly ListShape Moves = new(new FieldsShape("a move with `name`, `needs` and `does`",
+    [
+        new("name", Text, "What a person would call it.", Required: true),
+        .. WhatHappens,
+        new("reversible", Flag, "Whether the way back is open under the same needs."),
+    ]), "- { name: turn the dial, does: { dial: north } }");
+
+    private static readonly ListShape Marks = new(new FieldsShape("a mark with `at` and `says`",
+    [
+        new("at", new ListShape(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
+        new("says", Text, "What is there.", Required: true),
+    ]), "[ { at: [ 41, 63 ], says: the catch } ]");
+
+    private static readonly EitherShape OnePhoto = new(
+        Word: Path,
+        Keys: new FieldsShape("a photo with `file`",
+        [
+            new("file", Path, "The file, in the folder `photos`.", Required: true),
+            new("alt", Text, "What the picture shows, for those who don't see it."),
+            new("marks", Marks, "Numbered places on the picture."),
+            new("shows", Names, "Secrets that the picture shows."),
+        ]));
+
+    private static readonly EitherShape PhotoOrPhotos = OnePhoto with { List = new ListShape(OnePhoto, "[ card.jpg, lid.jpg ]", Least: 1) };
+
+    /// <summary>The keys of <c>book.yaml</c>.</summary>
+    public static FieldsShape Book { get; } = new("the keys of a book",
+    [
+        new("title", Text, "What the box is called.", Required: true),
+        new("id", Name, "The name that page addresses are derived from. Never change it once cards are printed."),
+        new("maker", new FieldsShape("a maker with `name`",
+        [
+            new("name", Text, "You, or your workshop.", Required: true),
+            new("help", HelpAddress, "Where an owner who is still stuck can write."),
+        ]), "Who made the box."),
+        new("language", LanguageTag, "The language you write in."),
+        new("address", WebAddress, "Where the site will live. The QR cards carry it."),
+        new("moved-from", new ListShape(WebAddress, "[ https://alder-row.example/bees/ ]"), "Earlier addresses that still lead to the site."),
+        new("theme", Name, "How the pages look."),
+        new("goal", Conditions with { Least = 1 }, "What the solver has or what is open at the end.", Required: true),
+        new("patience", Span, "How long a solver tries a lock's settings one by one."),
+        new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
+        new("cautions", CautionList, "Dangers of the whole box."),
+        new("photo", PhotoOrPhotos, "The closed box, for the front page."),
+        new("welcome", Text, "A few words for the front page, in Markdown."),
+        new("parts", new NamedShape(Name, new FieldsShape("a part with `positions`",
+        [
+            new("positions", new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
+            new("name", Text, "What people call it."),
+            new("also", Texts, "Other names for it."),
+            new("free", Flag, "Whether it may go back and forth at any time."),
+            new("needs", Conditions, "What must hold before it moves freely."),
+            new("seen", Flag, "Whether it shows on the closed box."),
+            new("place", Text, "Where it is, in words."),
+        ])), "Lids, bolts, dials: anything with a position."),
+        new("things", new NamedShape(Name, new FieldsShape("a thing with `name`, `fits` and the like",
+        [
+            new("name", Text, "What people call it."),
+            new("also", Texts, "Other names for it."),
+            new("fits", Names, "Places where it can be put."),
+            new("starts", Name, "Where it is at first: hidden, in-hand or one of the places it fits."),
+            new("place", Text, "Where you put it, in words."),
+            new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
+            new("seen", Flag, "Whether it shows on the closed box."),
+        ])), "What can be held."),
+        new("facts", new NamedShape(Name, new FieldsShape("a fact with `name` and the like",
+        [
+            new("name", Text, "What people call it."),
+            new("also", Texts, "Other names for it."),
+            new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
+            new("seen", Flag, "Whether it shows on the closed box."),
+        ])), "What a solver comes to know."),
+        new("codes", new NamedShape(Name, new FieldsShape("a code with `answer`",
+        [
+            new("answer", Text, "What opens the lock.", Required: true),
+            new("name", Text, "What people call it."),
+            new("also", Texts, "Other names for it."),
+            new("lock", new FieldsShape("a lock with `wheels` and `symbols`",
+            [
+                new("wheels", new NumberShape(1, 32, Whole: true), "How many symbols are set.", Required: true),
+                new("symbols", SymbolRun, "What each wheel shows: 0-9, A-Z, or all of them in a row.", Required: true),
+                new("seconds-a-try", new NumberShape(0.1, 3600, Whole: false), "How long one setting takes to try."),
+            ]), "The lock that it is set on."),
+            new("clue", Text, "The clue as the solver meets it."),
+            new("reads", Names, "The ways of reading that turn the clue into the answer."),
+        ])), "Numbers and words that open locks."),
+        new("moves", Moves, "Handling that needs no hint."),
+        new("reactions", new ListShape(new FieldsShape("a reaction with `when` and `does`",
+        [
+            new("when", Conditions with { Least = 1 }, "All of these must hold.", Required: true),
+            new("does", Does, "Which parts go to which position."),
+            new("gives", Names, "Things and facts that it gives."),
+            new("takes", Names, "Things that it uses up."),
+        ]), "- { when: [ { dial: north } ], does: { tray: out } }"), "What the box does by itself."),
+    ]);
+
+    /// <summary>The keys of a stage: a whole <c>.yaml</c> stage, whose help stands in keys too.</summary>
+    public static FieldsShape Stage { get; } = new("the keys of a stage",
+    [
+        new("title", Text, "What you call the stage.", Required: true),
+        new("sign", Text, "How a reader sees on the box that the stage has been reached.", Required: true),
+        .. WhatHappens,
+        new("moves", Moves, "The moves of a stage that has several."),
+        new("after", Names, "Stages that come first although no part says so."),
+        new("was", Names, "Ids that the stage had before, so that printed cards keep working."),
+        new("optional", Flag, "Whether the box opens without it."),
+        new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
+        new("cautions", CautionList, "Dangers met in this stage."),
+        new("photos", new FieldsShape("photos by their place",
+        [
+            new("sign", PhotoOrPhotos, "Beside the sign."),
+            new("nudge", PhotoOrPhotos, "In the nudge."),
+            new("clue", PhotoOrPhotos, "In the clue."),
+            new("answer", PhotoOrPhotos, "In the answer."),
+            new("reset", PhotoOrPhotos, "On the reset page."),
+        ]), "Photos, from the folder `photos`."),
+        new("clip", new FieldsShape("a clip with `file` and `from`",
+        [
+            new("file", Path, "The film, in the folder `clips`.", Required: true),
+            new("from", Time, "Where the part starts.", Required: true),
+            new("to", Time, "Where it ends."),
+        ]), "The part of the film that shows it."),
+        new("minutes", new NumberShape(1, 10_000, Whole: true), "How long a solver usually takes."),
+        new("nudge", Text, "A push in the right direction. In a .md stage: under `# Nudge`."),
+        new("clue", Text, "What to look at, and why. In a .md stage: under `# Clue`."),
+        new("answer", Text, "Everything. In a .md stage: under `# Answer`."),
+        new("reset", Text, "How to put it back. In a .md stage: under `# Reset`."),
+    ]);
+
+    [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*$")]
+    private static partial Regex NamePattern();
+
+    [GeneratedRegex(@"^[0-9]+(\.[0-9]+)? ?(s|min|h)$")]
+    private static partial Regex DurationPattern();
+
+    [GeneratedRegex(@"^([0-9]+:)?[0-9]{1,2}:[0-5][0-9](\.[0-9]{1,3})?$|^[0-9]{1,6}(\.[0-9]{1,3})?( ?s)?$")]
+    private static partial Regex TimePattern();
+
+    [GeneratedRegex(@"^https?://[^\s/?#]+(/[^\s?#]*)?$")]
+    private static partial Regex WebPattern();
+
+    [GeneratedRegex(@"^(mailto:[^\s@]+@[^\s@]+|https?://\S+)$")]
+    private static partial Regex HelpPattern();
+
+    [GeneratedRegex(@"^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
+    private static partial Regex LanguagePattern();
+
+    [GeneratedRegex(@"^\S+$")]
+    private static partial Regex SymbolPattern();
+}

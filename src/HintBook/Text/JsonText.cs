@@ -1,0 +1,21 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace HintBook.Text;
+
+/// <summary>JSON as this program writes it: indented by two spaces, lines ended by <c>\n</c>, letters of every language as they are.</summary>
+internal static class JsonText
+{
+    public static string Of(Action<Utf8JsonWriter> write)
+    {
+        using var bytes = new MemoryStream();
+        var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        using (var json = new Utf8JsonWriter(bytes, options))
+            write(json);
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    /// <summary>The text with U+FFFD for halves of surrogate pairs, which JSON in UTF-8 cannot carry.</summary>
+    public static string Whole(string text) => string.Concat(text.EnumerateRunes());
+}

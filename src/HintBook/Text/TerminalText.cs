@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text;
+
+namespace HintBook.Text;
+
+/// <summary>How text looks on a terminal, where letters take columns.</summary>
+internal static class TerminalText
+{
+    /// <summary>A tab is shown as this many spaces, wherever it stands.</summary>
+    public const int Tab = 4;
+
+    /// <summary>The columns of a text: two for wide letters and pictographs, none for marks that join the letter before.</summary>
+    public static int Columns(ReadOnlySpan<char> text)
+    {
+        var columns = 0;
+        foreach (var rune in text.EnumerateRunes())
+            columns += Columns(rune);
+        return columns;
+    }
+
+    /// <summary>The text as a terminal may show it: tabs as spaces, other control characters as U+FFFD, so that none is carried out.</summary>
+    public static string Shown(ReadOnlySpan<char> text)
+    {
+        var shown = new StringBuilder();
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (rune.Value == '\t')
+                shown.Append(' ', Tab);
+            else
+                shown.Append(IsHarmful(rune) ? Rune.ReplacementChar : rune);
+        }
+
+        return shown.ToString();
+    }
+
+    private static int Columns(Rune rune) => rune.Value switch
+    {
+        '\t' => Tab,
+        _ when IsHarmful(rune) => 1,
+        _ when Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => 0,
+        _ when IsWide(rune.Value) => 2,
+        _ => 1,
+    };
+
+    // Control characters and the marks that turn the direction of text (Unicode, UAX #9).
+    private static bool IsHarmful(Rune rune) =>
+        Rune.IsControl(rune) || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069);
+
+    // The blocks that Unicode's UAX #11 calls wide or full-width, roughly: whole blocks, and the pictographs.
+    private static bool IsWide(int rune) => rune
+        is (>= 0x1100 and <= 0x115F) or (>= 0x2E80 and <= 0x303E) or (>= 0x3041 and <= 0xA4CF) or (>= 0xA960 and <= 0xA97F)
+        or (>= 0xAC00 and <= 0xD7A3) or (>= 0xF900 and <= 0xFAFF) or (>= 0xFE30 and <= 0xFE6F) or (>= 0xFF01 and <= 0xFF60)
+        or (>= 0xFFE0 and <= 0xFFE6) or (>= 0x1F300 and <= 0x1F64F) or (>= 0x1F680 and <= 0x1F6FF) or (>= 0x1F900 and <= 0x1FAFF)
+        or (>= 0x20000 and <= 0x3FFFD);
+}

@@ -1,0 +1,57 @@
+using Deque.AxeCore.Commons;
+using HintBook.Browser.Tests.Reading;
+
+namespace HintBook.Browser.Tests;
+
+// The machine-checkable part of WCAG 2.0, 2.1 and 2.2 at levels A and AA, by axe-core.
+public class AccessTests(ReadingRoom room)
+{
+    private static readonly string Axe = new BundledAxeScriptProvider().GetScript();
+
+    [Theory]
+    [MemberData(nameof(Circumstances.LooksForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task No_page_closed_or_opened_breaks_a_rule(string book, Circumstances circumstances)
+    {
+        var site = room.Shelf[book];
+        await using var reader = await room.Seat(site, circumstances);
+        var broken = new List<string>();
+        foreach (var page in site.Pages)
+        {
+            await reader.Open(page);
+            broken.AddRange(await Broken(reader, $"{page} closed"));
+            await reader.OpenAll();
+            broken.AddRange(await Broken(reader, $"{page} opened"));
+        }
+
+        Complaint.None(broken);
+    }
+
+    [Fact]
+    public async Task A_broken_rule_would_be_noticed()
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances());
+        await reader.OpenFront();
+        await reader.Page.EvaluateAsync("() => document.images[0].removeAttribute('alt')");
+
+        Assert.Contains(await Broken(reader, "front"), broken => broken.Contains("image-alt", StringComparison.Ordinal));
+    }
+
+    // The Playwright package of axe-core opens a tab for every run, to sum up frames; our pages have none. Once in a page, axe-core stays there.
+    private static async Task<IEnumerable<string>> Broken(Reader reader, string page)
+    {
+        if (!await reader.Page.EvaluateAsync<bool>("() => 'axe' in window"))
+            await reader.Page.EvaluateAsync(Axe);
+        var broken = await reader.Page.EvaluateAsync<string[]>(
+            """
+            async () => {
+              const found = await axe.run(document, {
+                runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] },
+                resultTypes: ['violations'],
+              });
+              if (!found.passes.length) return ['axe-core has checked nothing'];
+              return found.violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.html} ${node.failureSummary}`));
+            }
+            """);
+        return broken.Select(rule => $"{page}: {rule}");
+    }
+}

@@ -1,0 +1,189 @@
+using HintBook.Browser.Tests.Sites;
+
+namespace HintBook.Browser.Tests.Reading;
+
+/// <summary>Someone who reads a site in a browser: what they do, and what they see, hear and meet with the Tab key.</summary>
+internal sealed class Reader : IAsyncDisposable
+{
+    private readonly IBrowserContext context;
+    private readonly PublishedSite site;
+    private readonly Circumstances circumstances;
+
+    private Reader(IBrowserContext context, PublishedSite site, Circumstances circumstances)
+    {
+        this.context = context;
+        this.site = site;
+        this.circumstances = circumstances;
+        Network = new Network(context);
+    }
+
+    public IPage Page { get; private set; } = null!;
+
+    /// <summary>What the browser asked for and complained of.</summary>
+    public Network Network { get; }
+
+    public static async Task<Reader> Of(IBrowser browser, PublishedSite site, Circumstances circumstances, ViewportSize? size)
+    {
+        var profile = await browser.NewContextAsync(new()
+        {
+            JavaScriptEnabled = circumstances.Script,
+            ViewportSize = size ?? (circumstances.Phone ? new() { Width = 390, Height = 844 } : new() { Width = 1280, Height = 800 }),
+            HasTouch = circumstances.Phone,
+            ColorScheme = circumstances.Dark ? ColorScheme.Dark : ColorScheme.Light,
+            // A fading text has no contrast to measure.
+            ReducedMotion = ReducedMotion.Reduce,
+            Locale = "en-GB",
+        });
+        profile.SetDefaultTimeout(20_000);
+        var reader = new Reader(profile, site, circumstances);
+        await reader.TakeNewPage();
+        return reader;
+    }
+
+    public async ValueTask DisposeAsync() => await context.DisposeAsync();
+
+    /// <summary>Opens another tab in the same profile; it is the reader's from now on.</summary>
+    public async Task TakeNewPage() => Page = await context.NewPageAsync();
+
+    /// <summary>Runs a script in every page before its own, as a browser's settings would.</summary>
+    public Task BeforeEveryPage(string script) => context.AddInitScriptAsync(script);
+
+    /// <summary>Goes to a page of the site by its address.</summary>
+    public Task Open(string page) => Page.GotoAsync(site.Address(circumstances.Source) + page);
+
+    public Task OpenFront() => Open("index.html");
+
+    public Task OpenStage(string stage) => Open(site.PageOf(stage));
+
+    /// <summary>The disclosure whose words begin with these.</summary>
+    public ILocator Summary(string words) =>
+        Page.Locator("summary").Filter(new() { HasTextRegex = new($@"^\s*{System.Text.RegularExpressions.Regex.Escape(words)}") });
+
+    /// <summary>Clicks or taps a disclosure that can be seen.</summary>
+    public async Task Press(string summary)
+    {
+        await Summary(summary).ClickAsync();
+        await Settle();
+    }
+
+    /// <summary>Follows a link that can be seen.</summary>
+    public async Task Follow(string link)
+    {
+        await Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).ClickAsync();
+        await Page.WaitForLoadStateAsync();
+    }
+
+    /// <summary>Opens by hand whatever can be seen and is closed, until nothing is left.</summary>
+    public async Task OpenAllByHand()
+    {
+        var closed = Page.Locator("details:not([open]) > summary:visible");
+        while (await closed.CountAsync() > 0)
+        {
+            await closed.First.ClickAsync();
+            await Settle();
+        }
+    }
+
+    /// <summary>Opens everything at once.</summary>
+    public async Task OpenAll()
+    {
+        await Page.EvaluateAsync("() => { for (const each of document.querySelectorAll('details')) each.open = true; }");
+        await Settle();
+    }
+
+    /// <summary>Loads and decodes every picture of the page now, as scrolling past all of them would in the end.</summary>
+    public Task LoadPictures() => Page.EvaluateAsync(
+        """
+        () => Promise.all([...document.images].map(picture => {
+          picture.loading = 'eager';
+          return picture.decode();
+        }))
+        """);
+
+    /// <summary>The links to stages that can be seen.</summary>
+    public async Task<IReadOnlyList<string>> StageLinks(string within = "body") => await Page.Locator($"{within} .stages a:visible").AllTextContentsAsync();
+
+    /// <summary>All text that is drawn, with the words for pictures that are drawn.</summary>
+    public Task<string> Seen() => Page.EvaluateAsync<string>(
+        """
+        () => {
+          const drawn = element => element.checkVisibility({ opacityProperty: true, visibilityProperty: true });
+          const seen = [];
+          const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (texts.nextNode()) if (drawn(texts.currentNode.parentElement)) seen.push(texts.currentNode.data);
+          for (const picture of document.images) if (drawn(picture)) seen.push('\n' + picture.alt);
+          return seen.join('').replace(/\s+/g, ' ');
+        }
+        """);
+
+    /// <summary>All that the browser tells a screen reader.</summary>
+    public async Task<string> Heard()
+    {
+        var session = await context.NewCDPSessionAsync(Page);
+        var tree = await session.SendAsync("Accessibility.getFullAXTree");
+        await session.DetachAsync();
+        return string.Join(
+            '\n',
+            from node in tree!.Value.GetProperty("nodes").EnumerateArray()
+            where !node.GetProperty("ignored").GetBoolean()
+            from part in new[] { "name", "description", "value" }
+            where node.TryGetProperty(part, out _)
+            select node.GetProperty(part).GetProperty("value").ToString());
+    }
+
+    /// <summary>What the Tab key meets on its way once through the whole page, as text and address.</summary>
+    public async Task<IReadOnlyList<string>> TabStops()
+    {
+        // Wherever the focus is now, a whole round leads through the top of the page back to the first stop of the round.
+        var stops = new List<string>();
+        for (var stop = await Tab() ?? await Tab(); stop is null || !stops.Contains(stop); stop = await Tab())
+        {
+            if (stop is not null)
+                stops.Add(stop);
+        }
+
+        return stops;
+    }
+
+    /// <summary>Presses Tab until the focus is on something whose text begins with these words.</summary>
+    public async Task TabTo(string words)
+    {
+        var passed = new HashSet<string>();
+        while (await Tab() is { } stop)
+        {
+            if (stop.Contains($"> {words}", StringComparison.Ordinal))
+                return;
+            Assert.True(passed.Add(stop), $"The Tab key never reaches “{words}”; it met {string.Join(", ", passed)}.");
+        }
+
+        Assert.Fail($"The Tab key never reaches “{words}”; it met {string.Join(", ", passed)}.");
+    }
+
+    /// <summary>What stands in the head: title, metadata, addresses, and the address of the page itself.</summary>
+    public Task<string> Head() => Page.EvaluateAsync<string>(
+        """
+        () => [location.href, document.title,
+          ...[document.documentElement, ...document.head.querySelectorAll('*')].flatMap(each => [...each.attributes].map(attribute => attribute.value)),
+        ].join('\n')
+        """);
+
+    // The browser tells the page's script of an opened disclosure a moment after it is open (WHATWG HTML, 4.11.1: a task is queued).
+    private Task Settle() => circumstances.Script
+        ? Page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => setTimeout(done)))")
+        : Task.CompletedTask;
+
+    // Null when the focus has left the page's own content.
+    private async Task<string?> Tab()
+    {
+        await Page.Keyboard.PressAsync("Tab");
+        return await Page.EvaluateAsync<string?>(
+            """
+            () => {
+              const now = document.activeElement;
+              if (!now || now === document.body || now === document.documentElement) return null;
+              const place = [...document.querySelectorAll('*')].indexOf(now);
+              return `${place} ${now.localName} ${now.getAttribute('href') || ''}> ${now.textContent.trim().replace(/\s+/g, ' ')} ${now.getAttribute('aria-label') || ''}`;
+            }
+            """);
+    }
+}

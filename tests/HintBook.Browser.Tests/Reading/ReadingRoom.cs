@@ -1,0 +1,43 @@
+using HintBook.Browser.Tests.Browsers;
+using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
+
+[assembly: AssemblyFixture(typeof(ReadingRoom))]
+
+namespace HintBook.Browser.Tests.Reading;
+
+/// <summary>One browser and one shelf of published books for all tests. Every reader gets a profile of their own.</summary>
+public sealed class ReadingRoom : IAsyncLifetime
+{
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    internal Shelf Shelf { get; } = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = BrowserSetup.Here(playwright.Chromium.ExecutablePath).Browser(),
+            Args =
+            [
+                // Chromium refuses its sandbox to root; all that it opens here are our own pages.
+                .. OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess ? (string[])["--no-sandbox"] : [],
+                "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null)
+            await browser.DisposeAsync();
+        playwright?.Dispose();
+        Shelf.Dispose();
+    }
+
+    /// <summary>A reader who has never seen the site.</summary>
+    internal Task<Reader> Seat(PublishedSite site, Circumstances circumstances, ViewportSize? size = null) =>
+        Reader.Of(browser!, site, circumstances, size);
+}

@@ -1,0 +1,14 @@
+namespace HintBook.Browser.Tests.Reading;
+
+/// <summary>What a reader looks for on the pages in English.</summary>
+internal static class Words
+{
+    public const string Nudge = "Nudge";
+    public const string Clue = "Clue";
+    public const string Answer = "Answer";
+    public const string Done = "I’ve done this";
+    public const string Joined = "I have also done everything else that was open";
+    public const string Again = "Start again for the next solver";
+    public const string AgainYes = "Yes, forget everything";
+    public const string ToFront = "Front page";
+}

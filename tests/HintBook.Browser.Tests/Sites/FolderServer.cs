@@ -1,0 +1,104 @@
+using System.Net;
+using System.Net.Sockets;
+
+namespace HintBook.Browser.Tests.Sites;
+
+/// <summary>Serves the files of one folder on this machine, as a plain web host would, and nothing else.</summary>
+internal sealed class FolderServer : IDisposable
+{
+    private readonly HttpListener listener;
+    private readonly string root;
+
+    private FolderServer(HttpListener listener, string root, string address)
+    {
+        this.listener = listener;
+        this.root = Path.GetFullPath(root);
+        Address = address;
+        _ = Serve();
+    }
+
+    /// <summary>Where the folder is served, with a slash at the end.</summary>
+    public string Address { get; }
+
+    public static FolderServer Of(string folder)
+    {
+        // Another program may take the port between finding it and listening on it.
+        for (var tries = 0; ; tries++)
+        {
+            var address = $"http://127.0.0.1:{FreePort()}/";
+            var fresh = new HttpListener { Prefixes = { address } };
+            try
+            {
+                fresh.Start();
+                return new FolderServer(fresh, folder, address);
+            }
+            catch (HttpListenerException) when (tries < 10)
+            {
+                fresh.Close();
+            }
+        }
+    }
+
+    public void Dispose() => listener.Close();
+
+    private static int FreePort()
+    {
+        using var probe = new TcpListener(IPAddress.Loopback, 0);
+        probe.Start();
+        return ((IPEndPoint)probe.LocalEndpoint).Port;
+    }
+
+    private async Task Serve()
+    {
+        while (listener.IsListening)
+        {
+            try
+            {
+                var context = await listener.GetContextAsync();
+                _ = Task.Run(() => Answer(context));
+            }
+            catch (Exception end) when (end is HttpListenerException or ObjectDisposedException)
+            {
+                return;
+            }
+        }
+    }
+
+    private async Task Answer(HttpListenerContext context)
+    {
+        using var response = context.Response;
+        var file = Path.GetFullPath(Path.Combine(root, Uri.UnescapeDataString(context.Request.Url!.AbsolutePath).TrimStart('/')));
+        if (!file.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal) || !File.Exists(file))
+        {
+            response.StatusCode = (int)HttpStatusCode.NotFound;
+            return;
+        }
+
+        var content = await File.ReadAllBytesAsync(file);
+        response.ContentType = TypeOf(Path.GetExtension(file));
+        response.ContentLength64 = content.Length;
+        try
+        {
+            await response.OutputStream.WriteAsync(content);
+        }
+        catch (HttpListenerException)
+        {
+            // The browser has left the page.
+        }
+    }
+
+    private static string TypeOf(string extension) => extension switch
+    {
+        ".html" => "text/html; charset=utf-8",
+        ".css" => "text/css; charset=utf-8",
+        ".js" => "text/javascript; charset=utf-8",
+        ".svg" => "image/svg+xml",
+        ".jpg" => "image/jpeg",
+        ".png" => "image/png",
+        ".webp" => "image/webp",
+        ".mp4" => "video/mp4",
+        ".vtt" => "text/vtt",
+        ".webmanifest" => "application/manifest+json",
+        _ => "application/octet-stream",
+    };
+}

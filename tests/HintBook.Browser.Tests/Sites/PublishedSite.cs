@@ -1,0 +1,62 @@
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Browser.Tests.Sites;
+
+/// <summary>A book published into a folder of its own, served over http and ready to be opened from the disk.</summary>
+internal sealed class PublishedSite : IDisposable
+{
+    private readonly FolderServer server;
+
+    private PublishedSite(string name, CheckedBook book, string folder)
+    {
+        Name = name;
+        Book = book.Book!;
+        Survey = book.Survey!;
+        Addresses = book.Addresses!;
+        Folder = folder;
+        server = FolderServer.Of(folder);
+    }
+
+    public string Name { get; }
+
+    public Book Book { get; }
+
+    public Survey Survey { get; }
+
+    public Addresses Addresses { get; }
+
+    public string Folder { get; }
+
+    /// <summary>All pages by file name: front, stages, solution, reset.</summary>
+    public IEnumerable<string> Pages => Directory.EnumerateFiles(Folder, "*.html").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+
+    public IEnumerable<string> StagePages => Book.Stages.Select(stage => Addresses.PageOf(stage.Id.Value));
+
+    public string PageOf(string stage) => Addresses.PageOf(stage);
+
+    /// <summary>The site's address, with a slash at the end.</summary>
+    public string Address(Source source) => source == Source.Http ? server.Address : new Uri(Folder + Path.DirectorySeparatorChar).AbsoluteUri;
+
+    /// <summary>Publishes a book. A publish keeps <c>addresses.lock</c> in the book, so the book must be the tests' own to write in.</summary>
+    public static PublishedSite Of(string name, string book, string output) => Pipeline.Publish(book, new PublishOptions { Output = output }) switch
+    {
+        Published => new PublishedSite(name, CheckedBook.Of(book, output), Path.Combine(output, "site")),
+        Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
+        var other => throw new InvalidOperationException($"{name} was not published: {other}"),
+    };
+
+    public void Dispose() => server.Dispose();
+}
+
+/// <summary>Where a reader has the site from.</summary>
+public enum Source
+{
+    /// <summary>A web host.</summary>
+    Http,
+
+    /// <summary>A memory stick.</summary>
+    File,
+}

@@ -1,0 +1,56 @@
+using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
+
+namespace HintBook.Browser.Tests;
+
+// WCAG 2.2, 1.4.10 Reflow: no scrolling sideways at 320 CSS pixels; 1.4.4: nor with text at twice its size.
+public class WidthTests(ReadingRoom room)
+{
+    public static TheoryData<string, bool> BooksAtBothTextSizes =>
+        [.. from book in Shelf.Names from large in new[] { false, true } select new TheoryDataRow<string, bool>(book, large)];
+
+    [Theory]
+    [MemberData(nameof(BooksAtBothTextSizes))]
+    public async Task Nothing_scrolls_sideways_at_320_pixels(string book, bool twice)
+    {
+        var site = room.Shelf[book];
+        await using var reader = await room.Seat(site, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
+        var wide = new List<string>();
+        foreach (var page in site.Pages)
+        {
+            await reader.Open(page);
+            if (twice)
+                await reader.Page.EvaluateAsync("() => document.documentElement.style.fontSize = 2 * parseFloat(getComputedStyle(document.documentElement).fontSize) + 'px'");
+            wide.AddRange(await TooWide(reader, $"{page} closed"));
+            await reader.OpenAll();
+            wide.AddRange(await TooWide(reader, $"{page} opened"));
+        }
+
+        Complaint.None(wide);
+    }
+
+    [Fact]
+    public async Task A_text_that_is_too_wide_would_be_noticed()
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
+        await reader.OpenFront();
+        await reader.Page.EvaluateAsync("() => document.querySelector('h1').style.whiteSpace = 'nowrap'");
+        await reader.Page.EvaluateAsync("() => document.querySelector('h1').textContent = 'The Bird Table with a very long title'");
+
+        Assert.NotEmpty(await TooWide(reader, "front"));
+    }
+
+    // Whatever is drawn past the right or left edge, also where an ancestor cuts it off.
+    private static async Task<IEnumerable<string>> TooWide(Reader reader, string page)
+    {
+        var elements = await reader.Page.EvaluateAsync<string[]>(
+            """
+            () => [...document.body.querySelectorAll('*')]
+              .filter(each => each.checkVisibility() && !each.closest('.skip, svg'))
+              .filter(each => each.getBoundingClientRect().right > innerWidth + 0.5 || each.getBoundingClientRect().left < -0.5 || each.scrollWidth > each.clientWidth + 1 && each.clientWidth > 0 && getComputedStyle(each).overflowX !== 'visible')
+              .map(each => each.outerHTML.slice(0, 120))
+              .concat(document.documentElement.scrollWidth > innerWidth ? [`the page is ${document.documentElement.scrollWidth} px wide`] : [])
+            """);
+        return elements.Select(element => $"{page}: {element}");
+    }
+}

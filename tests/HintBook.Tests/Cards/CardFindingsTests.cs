@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Text;
+
+namespace HintBook.Tests.Cards;
+
+public class CardFindingsTests
+{
+    [Fact]
+    public void A_book_without_an_address_gets_no_cards_and_a_warning_that_says_what_to_write()
+    {
+        var (set, findings) = CardBooks.Print(CardBooks.Of("Drawers", CardBooks.Stages(3), address: null));
+        var finding = Assert.Single(findings.All);
+        Assert.Empty(set.Files);
+        Assert.Equal(("HB6101", Severity.Warning), (finding.Code.Id, finding.Code.Severity));
+        Assert.Contains("address: https://", finding.Help, StringComparison.Ordinal);
+    }
+
+    // 0.4 mm is the smallest module that a guide was found to recommend; guides disagree, and ISO/IEC 18004 sets none.
+    [Theory]
+    [InlineData(600, "0.38 mm")]
+    [InlineData(5000, "no QR code holds")]
+    public void An_address_that_would_need_modules_under_0_4_mm_is_an_error(int letters, string why)
+    {
+        var (set, findings) = CardBooks.Print(CardBooks.Of("Drawers", [], Long(letters)));
+        var finding = Assert.Single(findings.All);
+        Assert.Empty(set.Files);
+        Assert.Equal(("HB6102", Severity.Error), (finding.Code.Id, finding.Code.Severity));
+        Assert.Contains(why, finding.Message, StringComparison.Ordinal);
+        Assert.Contains("Shorten", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_address_that_has_no_room_in_letters_is_an_error_too()
+    {
+        var finding = Assert.Single(CardBooks.Print(CardBooks.Of("Drawers", [], Long(400))).Findings.All);
+        Assert.Equal("HB6102", finding.Code.Id);
+        Assert.Contains("no room", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_most_dangerous_caution_comes_first_whatever_the_authors_order()
+    {
+        var front = CardFront.Of(CardBooks.Beekeeper, CardWords.English).Things.OfType<PrintedText>().Select(line => line.Text).ToList();
+        var cell = front.FindIndex(line => line.StartsWith("Button cell", StringComparison.Ordinal));
+        var magnets = front.FindIndex(line => line.StartsWith("Strong magnets", StringComparison.Ordinal));
+        var heavy = front.FindIndex(line => line.StartsWith("Heavy", StringComparison.Ordinal));
+        Assert.True(cell >= 0 && cell < magnets && magnets < heavy);
+    }
+
+    [Fact]
+    public void Cautions_without_room_are_left_to_the_page_and_the_author_is_told()
+    {
+        var words = CardWords.English with
+        {
+            Cautions = CardWords.English.Cautions.ToImmutableSortedDictionary(pair => pair.Key, pair => $"{pair.Value} {new string('x', 100)}"),
+        };
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var (set, findings) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, words);
+        Assert.Equal("HB6107", Assert.Single(findings.All).Code.Id);
+        var front = PdfMeasure.Text(CardBooks.Pdf(set), 1);
+        Assert.Contains("Button cell", front, StringComparison.Ordinal);
+        Assert.Contains("More cautions at the address on the back.", front, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_danger_has_its_words_and_all_ten_fit_a_card()
+    {
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var front = CardFront.Of(book, CardWords.English);
+        Assert.Equal(0, front.CautionsLeftOut);
+        Assert.All(Enum.GetValues<CautionKind>(), kind => Assert.NotEqual($"{kind}", CardWords.English.For(kind)));
+    }
+
+    private static string Long(int letters) => CardBooks.Address + new string('a', letters - CardBooks.Address.Length - 1) + "/";
+}

@@ -1,0 +1,86 @@
+using CsCheck;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Cards.Typesetting;
+using HintBook.Text;
+
+namespace HintBook.Tests.Cards;
+
+public class LetteringTests
+{
+    [Theory]
+    [InlineData("Der Kasten des Imkers: Öl, Würze, Naïveté, Łódź, Çeşme")]
+    [InlineData("Το κουτί του μελισσοκόμου")]
+    [InlineData("Шкатулка пчеловода, її ключ")]
+    public void Latin_Greek_and_Cyrillic_are_printed_and_can_be_copied_from_the_pdf(string title)
+    {
+        var (set, findings) = CardBooks.Print(CardBooks.Of(title, []));
+        Assert.Empty(findings.All);
+        Assert.StartsWith(title, FrontOf(set), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("蜂の箱", "蜂", "?")]
+    [InlineData("صندوق", "ص", "?")]
+    [InlineData("🐝", "🐝", "?")]
+    [InlineData("The 🐝 keeper's 箱 box", "🐝", "The keeper's box")]
+    public void Letters_that_the_fonts_lack_are_a_warning_and_are_left_out(string title, string letter, string printed)
+    {
+        var (set, findings) = CardBooks.Print(CardBooks.Of(title, []));
+        var finding = Assert.Single(findings.All);
+        Assert.Equal(("HB6103", Severity.Warning), (finding.Code.Id, finding.Code.Severity));
+        Assert.Contains(letter, finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith(printed + " Alder Row", FrontOf(set), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_missing_letter_of_a_stage_is_said_at_that_stage()
+    {
+        var book = CardBooks.Of("Drawers", CardBooks.Stages("One", "第二"));
+        var finding = Assert.Single(CardBooks.Print(book).Findings.All);
+        Assert.Equal(book.Stages[1].Title.At, finding.At);
+    }
+
+    [Fact]
+    public void A_title_of_300_letters_is_cut_with_an_ellipsis_and_a_note()
+    {
+        var (set, findings) = CardBooks.Print(CardBooks.Of(string.Concat(Enumerable.Repeat("A very long title ", 17)), []));
+        Assert.Equal("HB6106", Assert.Single(findings.All).Code.Id);
+        Assert.Contains("…", FrontOf(set), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Box")]
+    [InlineData("The Beekeeper's Cabinet")]
+    [InlineData("Donaudampfschifffahrtsgesellschaftskapitänskajütenschlüsselkasten")]
+    [InlineData("A title of some length that needs more than two lines of a card to be said in full, as some do")]
+    public void Nothing_on_a_front_leaves_the_card_or_meets_another_line(string title)
+    {
+        var book = CardBooks.Of(title, []) with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var lines = CardFront.Of(book, CardWords.English).Things.OfType<PrintedText>().ToArray();
+        Assert.All(lines, line => Assert.InRange(line.X + Letters.Width(line.Text, line.Face, line.Size), 0, Imposition.Card.Width - 4));
+        Assert.All(lines, line => Assert.InRange(line.Baseline, 4 + line.Size * 0.7, Imposition.Card.Height - 3.5));
+        Assert.All(lines.Zip(lines.Skip(1)), pair => Assert.True(pair.Second.Baseline - pair.First.Baseline >= pair.Second.Size));
+    }
+
+    [Fact]
+    public void Wrapped_text_keeps_its_letters_and_its_width() =>
+        Gen.String[Gen.Char["abc ÄжΩ-"], 1, 120].Sample(text =>
+        {
+            var printable = Letters.Printable(text).Text;
+            var set = Paragraph.Flow(printable, Typeface.Regular, 3, 20);
+            Assert.Equal(printable.Replace(" ", "", StringComparison.Ordinal), string.Concat(set.Lines).Replace(" ", "", StringComparison.Ordinal));
+            Assert.All(set.Lines, line => Assert.True(Letters.Width(line, Typeface.Regular, 3) <= 20));
+        });
+
+    [Fact]
+    public void Any_text_at_all_can_be_made_printable() =>
+        Gen.String.Sample(text =>
+        {
+            var printable = Letters.Printable(text);
+            Assert.Empty(Letters.Printable(printable.Text).Missing);
+            Assert.DoesNotContain('\n', printable.Text);
+        });
+
+    private static string FrontOf(CardSet set) => PdfMeasure.Text(CardBooks.Pdf(set), 1);
+}

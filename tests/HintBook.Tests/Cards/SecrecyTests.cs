@@ -1,0 +1,62 @@
+using HintBook.Books;
+using HintBook.Cards;
+
+namespace HintBook.Tests.Cards;
+
+public class SecrecyTests
+{
+    private static readonly Book Book = CardBooks.Of("Drawers", CardBooks.Stages("The smoker", "Five frames", "The queen's clip"));
+
+    [Fact]
+    public void No_card_says_a_stages_title_or_id()
+    {
+        var pdf = CardBooks.Pdf(CardBooks.Print(Book).Set);
+        foreach (var page in new[] { 1, 2 })
+        {
+            var text = PdfMeasure.Text(pdf, page);
+            Assert.All(Book.Stages, stage => Assert.DoesNotContain(stage.Title.Value, text, StringComparison.OrdinalIgnoreCase));
+            Assert.All(Book.Stages, stage => Assert.DoesNotContain(stage.Id.Value, text, StringComparison.OrdinalIgnoreCase));
+        }
+    }
+
+    [Fact]
+    public void No_file_name_says_a_stages_title_or_id()
+    {
+        var names = CardBooks.AddressesOf(Book).Names.Values.Select(all => all[0]);
+        Assert.Equal(
+            new[] { "box" }.Concat(names).SelectMany(name => new[] { $"qr/{name}.svg", $"qr/{name}.png" }).Prepend("cards.pdf").Order(StringComparer.Ordinal),
+            CardBooks.Print(Book).Set.Files.Select(file => file.Path).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_back_has_its_address_in_letters_and_its_stages_name()
+    {
+        var text = PdfMeasure.Text(CardBooks.Pdf(CardBooks.Print(Book).Set), 2);
+        var addresses = CardBooks.AddressesOf(Book);
+        Assert.Contains(CardBooks.Address, text, StringComparison.Ordinal);
+        Assert.All(Book.Stages, stage => Assert.Contains(addresses.PrintedFor(stage.Id.Value)!, text, StringComparison.Ordinal));
+        Assert.All(Book.Stages, stage => Assert.Contains($" {addresses.Names[stage.Id.Value][0]} ", $" {text} ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_last_page_tells_the_maker_which_card_goes_where()
+    {
+        var text = PdfMeasure.Text(CardBooks.Pdf(CardBooks.Print(Book).Set), 3);
+        Assert.Contains("do not put this sheet into the box", text, StringComparison.Ordinal);
+        foreach (var (id, names) in CardBooks.AddressesOf(Book).Names)
+            Assert.Contains($"{names[0]} {Book.Stages.Single(stage => stage.Id.Value == id).Title.Value}", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void The_makers_sheet_lists_two_thousand_stages_once_each_on_pages_of_their_own(Paper paper)
+    {
+        var cards = CardBooks.Stages(2000).Select((stage, i) => new Card($"name{i:0000}", stage, "", null));
+        var pages = MakersSheet.Of([.. cards], "Drawers", paper, CardWords.English);
+        var texts = pages.SelectMany(page => page.Things.OfType<PrintedText>()).ToArray();
+        Assert.Equal(2000, texts.Count(text => text.Text.StartsWith("name", StringComparison.Ordinal)));
+        Assert.Equal(2000, texts.Select(text => text.Text).Where(text => text.StartsWith("Drawer ", StringComparison.Ordinal)).Distinct().Count());
+        Assert.All(texts, text => Assert.InRange(text.Baseline, 10, Size.Of(paper).Height - 10));
+    }
+}

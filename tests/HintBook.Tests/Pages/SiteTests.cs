@@ -1,0 +1,70 @@
+using System.Text;
+using HintBook.Pages;
+using HintBook.Tests.Books;
+
+namespace HintBook.Tests.Pages;
+
+public class SiteTests
+{
+    [Fact]
+    public void The_same_book_gives_the_same_bytes_in_any_order_and_on_any_thread()
+    {
+        var first = Bytes(ordered: true);
+        var second = Bytes(ordered: false);
+
+        Assert.Equal(first, second);
+
+        static SortedDictionary<string, string> Bytes(bool ordered)
+        {
+            var (files, _) = Site.Of(Sites.Everything(), Theme.BuiltIn(Theme.Default).Theme);
+            var made = ordered
+                ? files.Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)))
+                : files.Reverse().AsParallel().Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)));
+            return new(made.ToDictionary(file => file.Path, file => file.Text), StringComparer.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_book_of_two_thousand_stages_renders_whole()
+    {
+        var book = A.Book([.. Enumerable.Range(1, 2000).Select(number => A.Stage($"s{number}"))]);
+        var pages = Sites.Pages(Sites.Plan(book));
+
+        Assert.Equal(2003, pages.Count);
+        Assert.Equal(2000, Sites.Parse(pages["solution.html"]).QuerySelectorAll(".steps h2").Length);
+    }
+
+    [Fact]
+    public void A_book_without_stages_still_has_its_pages() =>
+        Assert.Equal(["index.html", "reset.html", "solution.html"], Sites.Pages(Sites.Plan(A.Book())).Keys);
+
+    // Issue: a stage page weighs at most 30 kB before pictures; the stylesheet and the script are counted in.
+    [Fact]
+    public void A_stage_page_with_its_stylesheet_and_script_weighs_at_most_30_kB()
+    {
+        var plan = Sites.Everything();
+        var (files, _) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
+
+        Assert.True(files.Where(file => file.Path.StartsWith("assets/", StringComparison.Ordinal) || file.Path == plan.Addresses.PageOf("lid")).Sum(file => file.Content().Length) <= 30_000);
+    }
+
+    [Theory]
+    [InlineData("🐝")]
+    [InlineData("  ")]
+    [InlineData("a\u0000b")]
+    public void Odd_titles_make_good_HTML(string title)
+    {
+        var plan = Sites.Plan(A.Book(A.Stage("lid") with { Title = A.Value(title) }) with { Title = A.Value(title) });
+
+        Assert.NotNull(Sites.StagePage(plan, "lid").QuerySelector("h1"));
+    }
+
+    [Fact]
+    public void A_title_of_three_hundred_letters_is_kept_whole()
+    {
+        var title = new string('w', 300);
+        var plan = Sites.Plan(A.Book(A.Stage("lid") with { Title = A.Value(title) }));
+
+        Assert.Equal(title, Sites.StagePage(plan, "lid").QuerySelector("h1")!.TextContent);
+    }
+}

@@ -1,0 +1,129 @@
+using AngleSharp.Dom;
+using HintBook.Books;
+
+namespace HintBook.Tests.Pages;
+
+// A reader gets one help at a time, and nothing of a later one or of a later stage before it is asked for.
+public class TierTests
+{
+    [Fact]
+    public void Every_page_is_HTML_without_a_single_error()
+    {
+        foreach (var (path, html) in Sites.Pages(Sites.Everything()))
+            Assert.True(Sites.Parse(html).QuerySelector("h1") is not null, path);
+    }
+
+    [Fact]
+    public void A_stage_page_shows_its_title_and_sign()
+    {
+        var uncovered = Sites.Uncovered(Sites.StagePage(Sites.Everything(), "lid"));
+
+        Assert.Contains("lid-title", uncovered, StringComparison.Ordinal);
+        Assert.Contains("lid-sign", uncovered, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_of_a_later_tier_or_stage_is_uncovered()
+    {
+        var plan = Sites.Everything();
+        string[] later = ["-nudge", "-clue", "-answer", "-reset", "-mark", "-alt", "#t="];
+        foreach (var stage in plan.Book.Stages.Select(stage => stage.Id.Value))
+        {
+            var uncovered = Sites.Uncovered(Sites.StagePage(plan, stage));
+            var others = plan.Book.Stages.Select(other => other.Id.Value).Where(other => other != stage);
+            Assert.All(later.Concat(others.Select(other => $"{other}-")), word => Assert.DoesNotContain(word, uncovered, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void The_front_page_names_only_the_stages_that_are_open_from_the_start()
+    {
+        var text = Sites.Pages(Sites.Everything())["index.html"];
+
+        Assert.Contains("lid-title", text, StringComparison.Ordinal);
+        Assert.All(["left", "right", "herring", "jar"], later => Assert.DoesNotContain($"{later}-", text, StringComparison.Ordinal));
+        Assert.All(["-nudge", "-clue", "-answer"], tier => Assert.DoesNotContain(tier, text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("solution.html")]
+    [InlineData("reset.html")]
+    public void The_pages_for_the_end_uncover_no_stage_before_their_warning_is_passed(string page)
+    {
+        var document = Sites.Parse(Sites.Pages(Sites.Everything())[page]);
+
+        Assert.DoesNotContain("lid", Sites.Uncovered(document), StringComparison.Ordinal);
+        Assert.Contains("lid-title", document.Body!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(document.QuerySelector(".warning"));
+    }
+
+    [Fact]
+    public void The_clue_lies_inside_the_nudge_and_the_answer_inside_the_clue()
+    {
+        var page = Sites.StagePage(Sites.Everything(), "lid");
+
+        Assert.Equal(["lid-nudge", "lid-clue", "lid-answer"], page.QuerySelectorAll(".prose > p").Select(each => each.TextContent));
+        Assert.Equal([1, 2, 3], page.QuerySelectorAll(".prose").Select(DepthOf));
+    }
+
+    [Fact]
+    public void A_tiers_photos_lie_inside_the_tier()
+    {
+        var page = Sites.StagePage(Sites.Everything(), "lid");
+
+        Assert.Equal(
+            [("lid-sign-alt", 1), ("lid-nudge-alt", 1), ("lid-clue-alt", 2), ("lid-answer-alt", 3)],
+            page.QuerySelectorAll("img").Select(image => (image.GetAttribute("alt")!, DepthOf(image))));
+    }
+
+    [Fact]
+    public void Every_details_element_begins_with_its_summary()
+    {
+        foreach (var html in Sites.Pages(Sites.Everything()).Values)
+            Assert.All(Sites.Parse(html).QuerySelectorAll("details"), each => Assert.Equal("summary", each.FirstElementChild!.LocalName));
+    }
+
+    [Fact]
+    public void Cautions_stand_in_the_open_before_the_help()
+    {
+        var page = Sites.StagePage(Sites.Everything(), "lid");
+        var cautions = page.QuerySelector(".cautions")!;
+
+        Assert.Equal(0, DepthOf(cautions));
+        Assert.Contains("The rim.", cautions.TextContent, StringComparison.Ordinal);
+        Assert.Contains("licensed", cautions.TextContent, StringComparison.Ordinal);
+        Assert.True(cautions.CompareDocumentPosition(page.QuerySelector(".tier")!).HasFlag(DocumentPositions.Following));
+    }
+
+    // W3C Media Fragments URI 1.0, 4.2.1: t=begin,end in seconds.
+    [Fact]
+    public void The_film_plays_only_the_part_that_shows_the_stage()
+    {
+        var film = Sites.StagePage(Sites.Everything(), "lid").QuerySelector("video")!;
+
+        Assert.Equal("films/film.mp4#t=136,183", film.GetAttribute("src"));
+        Assert.Equal("none", film.GetAttribute("preload"));
+        Assert.Equal(3, DepthOf(film));
+    }
+
+    [Fact]
+    public void Marks_are_a_numbered_list_beside_the_photo()
+    {
+        var answer = Sites.StagePage(Sites.Everything(), "lid").QuerySelector(".answer")!;
+
+        Assert.Equal(["lid-answer-mark", "lid-second-mark"], answer.QuerySelectorAll("figcaption ol li").Select(mark => mark.TextContent));
+        Assert.Equal(["1", "2"], answer.QuerySelectorAll("svg text").Select(number => number.TextContent));
+        Assert.Equal("63.5%", answer.QuerySelector("svg circle")!.GetAttribute("cy"));
+    }
+
+    [Fact]
+    public void A_photo_that_was_not_published_is_left_out()
+    {
+        var plan = Sites.Everything();
+        plan = plan with { Pictures = plan.Pictures.Remove("lid-clue.jpg") };
+
+        Assert.DoesNotContain("lid-clue-alt", Sites.StagePage(plan, "lid").Body!.InnerHtml, StringComparison.Ordinal);
+    }
+
+    private static int DepthOf(IElement element) => element.Ancestors<IElement>().Count(each => each.LocalName == "details");
+}

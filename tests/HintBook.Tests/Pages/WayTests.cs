@@ -1,0 +1,111 @@
+using AngleSharp.Dom;
+using HintBook.Books;
+using HintBook.Pages;
+using HintBook.Tests.Books;
+
+namespace HintBook.Tests.Pages;
+
+// "I've done this" opens what comes next, and only that.
+public class WayTests
+{
+    [Fact]
+    public void Doing_a_stage_opens_every_branch_that_it_opens_alone()
+    {
+        var done = Done(Sites.Everything(), "lid");
+
+        Assert.Equal(["left-title", "right-title", "herring-title"], Titles(done, "[data-next] > li"));
+        Assert.Empty(done.QuerySelectorAll("[data-joined]"));
+    }
+
+    [Fact]
+    public void A_stage_that_needs_another_as_well_waits_in_a_disclosure_of_its_own()
+    {
+        var plan = Sites.Everything();
+        var done = Done(plan, "left");
+
+        Assert.Empty(Titles(done, "[data-next] > li"));
+        Assert.Equal(["jar-title"], Titles(done, "details[data-joined] li"));
+        Assert.Equal(
+            $"{plan.Addresses.Names["left"][0]} {plan.Addresses.Names["right"][0]}",
+            done.QuerySelector("[data-joined] li")!.GetAttribute("data-after"));
+    }
+
+    [Fact]
+    public void One_of_several_alternatives_is_enough()
+    {
+        var book = A.Book(A.Stage("left"), A.Stage("right"), A.Stage("jar", A.Gives("jar")));
+        var plan = Sites.Plan(book, A.Survey(book, ("jar", "left,right")));
+        var done = Done(plan, "right");
+
+        Assert.Equal(["jar-title"], Titles(done, "[data-next] > li"));
+        Assert.Equal(
+            $"{plan.Addresses.Names["left"][0]},{plan.Addresses.Names["right"][0]}",
+            done.QuerySelector("[data-next] li")!.GetAttribute("data-after"));
+    }
+
+    [Theory]
+    [InlineData("jar", "last step")]
+    [InlineData("herring", "nowhere, on purpose")]
+    [InlineData("left", "other steps")]
+    [InlineData("lid", "in any order")]
+    public void The_page_says_how_things_stand_after_the_stage(string stage, string says) =>
+        Assert.Contains(says, Done(Sites.Everything(), stage).QuerySelector("p")!.TextContent, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_goal_that_the_box_reaches_by_itself_ends_with_the_stages_after_which_nothing_opens()
+    {
+        var book = A.Book(A.Stage("lid"), A.Stage("spring"), A.Stage("herring") with { RedHerring = true });
+        var plan = Sites.Plan(book, A.Survey(book, ("spring", "lid"), ("herring", "lid")));
+
+        Assert.Contains("last step", Done(plan, "spring").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("last step", Done(plan, "herring").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_script_off_every_stage_can_be_reached_from_the_front_page_through_disclosures()
+    {
+        var plan = Sites.Everything();
+        var pages = Sites.Pages(plan);
+        var reached = new HashSet<string>(StringComparer.Ordinal);
+        var waiting = new Queue<string>(["index.html"]);
+        while (waiting.TryDequeue(out var page))
+        {
+            foreach (var link in Sites.Parse(pages[page]).QuerySelectorAll(".stages a").Select(each => each.GetAttribute("href")!).Where(reached.Add))
+                waiting.Enqueue(link);
+        }
+
+        Assert.Equal(plan.Book.Stages.Select(stage => plan.Addresses.PageOf(stage.Id.Value)).Order(StringComparer.Ordinal), reached.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_reset_page_goes_backwards_and_names_what_is_put_back_where()
+    {
+        var undo = new Undo([A.Value("hive-tool")], [A.Change("shutter", "half-open")], "Fold it in thirds.", A.Somewhere);
+        var lid = A.Stage("lid") with { Moves = [new Move { Name = A.Value("lift"), Undo = undo }] };
+        var book = A.Book(lid, A.Stage("between"), A.Stage("jar") with { Reset = A.Prose("jar-reset") }) with
+        {
+            Box = new Box { Things = [A.Thing("jar"), A.Thing("hive-tool", "under the roof")], Parts = [A.Part("shutter", "half-open", "closed")] },
+        };
+        var page = Sites.Parse(Sites.Pages(Sites.Plan(book))["reset.html"]);
+
+        Assert.Equal(["jar-title", "lid-title"], page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
+        Assert.Equal(
+            ["Bring the shutter back to “half open”.", "Put hive tool back: under the roof.", "Fold it in thirds."],
+            page.QuerySelectorAll(".tasks li").Select(task => task.TextContent.Trim()));
+    }
+
+    [Fact]
+    public void The_solution_goes_in_the_order_of_the_trail()
+    {
+        var plan = Sites.Everything();
+        var page = Sites.Parse(Sites.Pages(plan)["solution.html"]);
+
+        Assert.Equal(plan.Book.Stages.Select(stage => stage.Title.Value), page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
+        Assert.Equal(plan.Book.Stages.Select(stage => stage.Answer.Markdown), page.QuerySelectorAll(".steps .prose > p").Select(answer => answer.TextContent));
+    }
+
+    private static IElement Done(SitePlan plan, string stage) => Sites.StagePage(plan, stage).QuerySelector("details[data-done]")!;
+
+    private static IEnumerable<string> Titles(IElement within, string items) =>
+        within.QuerySelectorAll($"{items} a").Select(link => link.TextContent);
+}

@@ -1,0 +1,65 @@
+using HintBook.Tests.Photos;
+
+namespace HintBook.Tests.Publishing;
+
+public class PictureCacheTests
+{
+    [Fact]
+    public void A_publish_in_which_nothing_changed_develops_no_photo()
+    {
+        using var desk = WithPhoto();
+        Assert.Equal(1, desk.Published().Report.Developed);
+        var first = Desktop.Tree(desk.Site);
+
+        Assert.Equal(0, desk.Published().Report.Developed);
+        Assert.Equal(first, Desktop.Tree(desk.Site));
+    }
+
+    [Fact]
+    public void The_cache_may_be_deleted_at_any_time()
+    {
+        using var desk = WithPhoto();
+        desk.Published();
+        var first = Desktop.Tree(desk.Site);
+        Directory.Delete(Cache(desk), recursive: true);
+
+        Assert.Equal(1, desk.Published().Report.Developed);
+        Assert.Equal(first, Desktop.Tree(desk.Site));
+    }
+
+    [Fact]
+    public void A_damaged_cache_is_noticed()
+    {
+        using var desk = WithPhoto();
+        desk.Published();
+        var first = Desktop.Tree(desk.Site);
+        foreach (var file in Directory.GetFiles(Cache(desk), "*.jpg"))
+            File.WriteAllText(file, "not a picture any more");
+
+        Assert.Equal(1, desk.Published().Report.Developed);
+        Assert.Equal(first, Desktop.Tree(desk.Site));
+    }
+
+    [Fact]
+    public void A_photo_that_is_a_text_stops_the_publish_with_a_finding()
+    {
+        using var desk = WithPhoto();
+        File.WriteAllText(Path.Combine(desk.Book, "photos", "panel.jpg"), "This is a text.");
+
+        var rejected = Assert.IsType<HintBook.Publishing.Rejected>(desk.Publish());
+
+        Assert.Equal("HB5101", Assert.Single(rejected.Findings.All).Code.Id);
+        Assert.False(Directory.Exists(desk.Site));
+    }
+
+    private static string Cache(Desktop desk) => Path.Combine(desk.Output, ".hintbook", "cache");
+
+    private static Desktop WithPhoto()
+    {
+        var desk = new Desktop();
+        Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
+        File.WriteAllBytes(Path.Combine(desk.Book, "photos", "panel.jpg"), Shots.Jpeg(900, 600));
+        desk.Change("stages/01-the-side-panel.md", "title:", "photos: { answer: { file: panel.jpg, alt: The panel, slid open } }\ntitle:".Replace("The panel, slid open", "\"The panel, slid open\"", StringComparison.Ordinal));
+        return desk;
+    }
+}

@@ -1,0 +1,169 @@
+using System.Text.Json;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Tests.Publishing;
+
+public class PublishTests
+{
+    [Fact]
+    public void A_publish_makes_a_site_cards_and_a_report()
+    {
+        using var desk = new Desktop();
+
+        var report = desk.Published().Report;
+
+        Assert.Equal(["addresses.lock", "print", "report.json", "site"], Visible(desk.Output));
+        Assert.True(File.Exists(Path.Combine(desk.Site, "index.html")));
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "cards.pdf")));
+        Assert.Equal(4, report.Cards.Cards);
+        Assert.True(report.Cards.All);
+    }
+
+    [Fact]
+    public void The_report_counts_what_is_there()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+
+        using var report = JsonDocument.Parse(File.ReadAllText(Path.Combine(desk.Output, "report.json")));
+
+        var made = report.RootElement.GetProperty("made");
+        Assert.Equal(Directory.GetFiles(desk.Site, "*.html").Length, made.GetProperty("pages").GetInt32());
+        Assert.Equal(
+            Directory.GetFiles(desk.Site, "*", SearchOption.AllDirectories).Sum(file => new FileInfo(file).Length),
+            made.GetProperty("siteBytes").GetInt64());
+    }
+
+    [Fact]
+    public void The_same_book_gives_the_same_bytes_in_another_folder()
+    {
+        using var one = new Desktop();
+        using var other = new Desktop("ein Buch mit Bienen – 蜂");
+        one.Published();
+        other.Published();
+
+        Assert.Equal(Desktop.Tree(Path.Combine(one.Output, "site")), Desktop.Tree(Path.Combine(other.Output, "site")));
+        Assert.Equal(Desktop.Tree(Path.Combine(one.Output, "print")), Desktop.Tree(Path.Combine(other.Output, "print")));
+        Assert.Equal(File.ReadAllBytes(Path.Combine(one.Output, "report.json")), File.ReadAllBytes(Path.Combine(other.Output, "report.json")));
+    }
+
+    [Fact]
+    public void A_book_with_an_error_leaves_the_last_publish_as_it_was()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+        var before = Desktop.Tree(desk.Output);
+        desk.Change("book.yaml", "goal: [ wooden-heart ]", "goal: [ golden-heart ]");
+
+        var rejected = Assert.IsType<Rejected>(desk.Publish());
+
+        Assert.Equal("HB2101", Assert.Single(rejected.Findings.All).Code.Id);
+        Assert.Equal(before, Desktop.Tree(desk.Output));
+    }
+
+    [Fact]
+    public void A_page_of_a_stage_that_has_gone_goes_too()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+        var page = Locked(desk, "the-number") + ".html";
+        Assert.True(File.Exists(Path.Combine(desk.Site, page)));
+
+        // The address stays, since the stage's old id is named in the stage that takes its place.
+        File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
+        desk.Change("stages/02-four-wheels.md", "title:", "was: [ the-number ]\ntitle:");
+        var report = desk.Published().Report;
+
+        Assert.True(File.Exists(Path.Combine(desk.Site, page)));
+        Assert.Equal(report.Pages, Directory.GetFiles(desk.Site, "*.html").Length);
+    }
+
+    [Fact]
+    public void A_renamed_stage_whose_cards_would_lead_nowhere_is_an_error()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+        File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
+
+        var rejected = Assert.IsType<Rejected>(desk.Publish());
+
+        var finding = Assert.Single(rejected.Findings.All);
+        Assert.Equal("HB7301", finding.Code.Id);
+        Assert.Contains("was: [ the-number ]", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_maker_put_among_the_files_stays()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+        var own = Path.Combine(desk.Site, "verified", "by-the-host.txt");
+        Directory.CreateDirectory(Path.GetDirectoryName(own)!);
+        File.WriteAllText(own, "mine");
+
+        desk.Published();
+        desk.Published();
+
+        Assert.Equal("mine", File.ReadAllText(own));
+    }
+
+    [Fact]
+    public void A_book_that_cannot_be_written_keeps_its_addresses_in_the_output_folder()
+    {
+        using var desk = new Desktop();
+        // A folder of that name can't be replaced by a file, whoever tries.
+        Directory.CreateDirectory(Path.Combine(desk.Book, "addresses.lock", "in-the-way"));
+
+        var report = desk.Published().Report;
+
+        Assert.Contains(report.Findings.All, finding => finding.Code.Id == "HB7303");
+        Assert.Contains("stage the-number ", File.ReadAllText(Path.Combine(desk.Output, "addresses.lock")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_code_in_open_text_before_it_can_be_known_fails_the_publish()
+    {
+        using var desk = new Desktop();
+        desk.Change("stages/01-the-side-panel.md", "sign:", "sign: Somebody has written 0420 here. #");
+
+        var rejected = Assert.IsType<Rejected>(desk.Publish());
+
+        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401" && finding.Message.Contains("0420", StringComparison.Ordinal));
+        Assert.False(Directory.Exists(desk.Site));
+    }
+
+    [Fact]
+    public void Cards_alone_leave_the_site_alone()
+    {
+        using var desk = new Desktop();
+        desk.Published();
+        var site = Desktop.Tree(desk.Site);
+
+        var report = Assert.IsType<Published>(Pipeline.PrintCards(desk.Book, desk.Options with { Paper = HintBook.Cards.Paper.Letter })).Report;
+
+        Assert.True(report.Cards.All);
+        Assert.Equal(site, Desktop.Tree(desk.Site));
+        desk.Published();
+        Assert.Equal(site, Desktop.Tree(desk.Site));
+    }
+
+    [Fact]
+    public void Without_an_address_there_is_a_site_and_no_cards()
+    {
+        using var desk = new Desktop();
+        desk.Change("book.yaml", "\naddress: ", "\n# address: ");
+
+        var report = desk.Published().Report;
+
+        Assert.Equal(0, report.Cards.Cards);
+        Assert.Contains(report.Findings.All, finding => finding is { Code: { Id: "HB6101", Severity: Severity.Warning } });
+        Assert.True(File.Exists(Path.Combine(desk.Site, "index.html")));
+    }
+
+    private static IEnumerable<string> Visible(string folder) =>
+        Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path)!).Where(name => name != ".hintbook").Order(StringComparer.Ordinal);
+
+    private static string Locked(Desktop desk, string stage) =>
+        File.ReadAllLines(Path.Combine(desk.Book, "addresses.lock")).Single(line => line.StartsWith($"stage {stage} ", StringComparison.Ordinal)).Split(' ')[2];
+}
