@@ -1,20 +1,22 @@
 using BenchmarkDotNet.Running;
 using HintBook.Benchmarks.Floors;
+using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `rooms` measures single rooms. `floor-…` is one side of a whole-process
+// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `rooms` single rooms. `floor-…` is one side of a whole-process
 // run, started by it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
+    ["mechanism"] => MechanismNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [mechanism | rooms [BenchmarkDotNet options]]");
     return 2;
 }

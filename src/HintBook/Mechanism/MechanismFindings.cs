@@ -6,19 +6,19 @@ namespace HintBook.Mechanism;
 internal static class MechanismFindings
 {
     /// <summary>The box cannot be explored as written.</summary>
-    public static readonly FindingCode CannotExplore = new("HB2101", Severity.Warning, "the mechanism is too large to look into");
+    public static readonly FindingCode CannotExplore = new("HB2191", Severity.Warning, "the mechanism is too large to look into");
 
     /// <summary>A limit ended the proof.</summary>
-    public static readonly FindingCode NotProved = new("HB2102", Severity.Warning, "not proved that the box opens");
+    public static readonly FindingCode NotProved = new("HB2192", Severity.Warning, "not proved that the box opens");
 
     /// <summary>No way leads to the goal.</summary>
-    public static readonly FindingCode NeverOpens = new("HB2110", Severity.Error, "the box can't be opened");
+    public static readonly FindingCode NeverOpens = new("HB2110", Severity.Error, "no way opens the box");
 
     /// <summary>The goal holds before anything is done.</summary>
     public static readonly FindingCode SolvedAtStart = new("HB2111", Severity.Error, "the goal is true at the start");
 
     /// <summary>No way leads to a stage.</summary>
-    public static readonly FindingCode StageNeverReached = new("HB2112", Severity.Warning, "a stage that can't be reached");
+    public static readonly FindingCode StageNeverReached = new("HB2112", Severity.Warning, "no way leads to a stage");
 
     /// <summary>No way leads to where a move is possible.</summary>
     public static readonly FindingCode MoveNeverPossible = new("HB2113", Severity.Warning, "a move that can never be made");

@@ -74,7 +74,7 @@ public sealed class Solver
         solution = solution with { ByTrying = [.. Tried(outlook)] };
         var (widest, orders) = Counts(outlook);
         solution = solution with { Widest = widest, Orders = orders, States = budget.Stored, Seconds = budget.Seconds };
-        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, Waits))).All };
+        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, machine.Refused is not null, Waits))).All };
     }
 
     private Outlook Explore(Machine explored)

@@ -33,7 +33,7 @@ internal sealed class BoxBuilder
         return this;
     }
 
-    public BoxBuilder Thing(string id, string starts = Books.Thing.Hidden, params string[] fits)
+    public BoxBuilder Thing(string id, string starts = HintBook.Books.Thing.Hidden, params string[] fits)
     {
         things.Add(new Thing { Id = At(id), Name = id, Starts = starts, Fits = [.. fits.Select(At)] });
         return this;
@@ -47,7 +47,7 @@ internal sealed class BoxBuilder
 
     public BoxBuilder Code(string id, int wheels, string symbols = "0123456789", double seconds = 3)
     {
-        codes.Add(new Code { Id = At(id), Name = id, Answer = At("1"), Lock = new Books.Lock(wheels, symbols, seconds, File.Top) });
+        codes.Add(new Code { Id = At(id), Name = id, Answer = At("1"), Lock = new HintBook.Books.Lock(wheels, symbols, seconds, File.Top) });
         return this;
     }
 

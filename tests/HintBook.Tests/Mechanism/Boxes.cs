@@ -179,7 +179,7 @@ internal static class Boxes
         return box.Goal("a=on-b, b=on-c").Build();
 
         static string Not(string block, string position) =>
-            string.Join("/", new[] { "table", "held" }.Concat(new[] { "on-a", "on-b", "on-c" }.Where(p => p != $"on-{block}")).Where(p => p != position));
+            string.Join("/", "table held on-a on-b on-c".Split(' ').Where(p => p != $"on-{block}" && p != position));
     }
 
     /// <summary>One stage for each element, needing those below it; the goal needs all.</summary>

@@ -144,9 +144,9 @@ public class ClassicsTests
         Assert.Equal((width, true), (widest.Count, widest.Exact));
     }
 
-    private static int ShortestOf(Books.Book book) => Assert.IsType<Claim.Proved>(Solving.Of(book).Shortest).Way.Length;
+    private static int ShortestOf(HintBook.Books.Book book) => Assert.IsType<Claim.Proved>(Solving.Of(book).Shortest).Way.Length;
 
-    private static StateGraph GraphOf(Books.Book book) => Solving.GraphOf(Compiler.Compile(book));
+    private static StateGraph GraphOf(HintBook.Books.Book book) => Solving.GraphOf(Compiler.Compile(book));
 
     private static int[] DepthsOf(StateGraph graph) => [.. graph.Layers.Zip(graph.Layers.Skip(1), (first, end) => end - first)];
 

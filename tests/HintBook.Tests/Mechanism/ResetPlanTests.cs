@@ -39,6 +39,10 @@ public class ResetPlanTests
     }
 
     [Fact]
+    public void A_box_that_never_opens_has_no_plan() =>
+        Assert.Contains(Reset(new BoxBuilder().Part("lid", "shut", "open").Goal("lid=open").Build()).Findings, f => f.Code.Id == "HB2303");
+
+    [Fact]
     public void A_reaction_that_would_happen_again_is_planned_around()
     {
         var book = new BoxBuilder().Free("dial", "", "south", "north").Part("tray", "held", "released").Thing("card")

@@ -11,8 +11,10 @@ public class SolverTests
     {
         var book = new BoxBuilder().Part("drawer", "shut", "open").Thing("key")
             .Stage("drawer-opens", "key", "drawer=open").Stage("key-found", "drawer=open", "key=in-hand").Goal("drawer=open").Build();
-        var refuted = Assert.IsType<Claim.Refuted>(Solving.Of(book).Opens);
+        var solution = Solving.Of(book);
+        var refuted = Assert.IsType<Claim.Refuted>(solution.Opens);
         Assert.Equal("the goal waits for drawer: open, which waits for key: in-hand, which waits for drawer: open again: a circle", refuted.Why);
+        Assert.Equal(["HB2110", "HB2112", "HB2112"], solution.Findings.Select(f => f.Code.Id));
     }
 
     [Fact]
@@ -55,7 +57,9 @@ public class SolverTests
     public void A_stage_that_can_be_left_out_is_a_shortcut_with_its_way()
     {
         var book = Simple().Part("drawer", "shut", "open").Stage("drawer", "", "drawer=open").Goal("lid=open").Build();
-        var shortcut = Assert.Single(Solving.Of(book).Shortcuts);
+        var solution = Solving.Of(book);
+        var shortcut = Assert.Single(solution.Shortcuts);
+        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2140");
         Assert.Equal(("drawer", "lid"), (shortcut.Without, shortcut.Path.Single().Says));
     }
 
@@ -79,7 +83,9 @@ public class SolverTests
     public void A_lock_with_few_settings_is_opened_by_trying_and_what_that_skips_is_said()
     {
         var book = Clued(wheels: 2);
-        var trying = Assert.Single(Solving.Of(book).ByTrying);
+        var solution = Solving.Of(book);
+        var trying = Assert.Single(solution.ByTrying);
+        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2150");
         Assert.Equal((100, 300.0), ((int)trying.Settings, trying.Seconds));
         Assert.Equal(["read-the-clue"], trying.Skips);
     }
@@ -100,7 +106,7 @@ public class SolverTests
         var limits = new SolveLimits(64L << 20, TimeSpan.FromSeconds(2), Reduce: reduce);
         var solution = Solver.Of(Boxes.ChineseRings(100), limits, null, TestContext.Current.CancellationToken);
         Assert.IsType<Claim.NotProved>(solution.Opens);
-        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2102");
+        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2192");
     }
 
     [Fact]
@@ -116,7 +122,9 @@ public class SolverTests
     public void Sixty_five_positions_are_refused_with_a_reason()
     {
         var book = new BoxBuilder().Part("dial", [.. Enumerable.Range(0, 65).Select(i => $"n{i}")]).Goal("dial=n1").Build();
-        Assert.Contains("64 are the most", Assert.IsType<Claim.NotProved>(Solving.Of(book).Opens).Why, StringComparison.Ordinal);
+        var solution = Solving.Of(book);
+        Assert.Contains("64 are the most", Assert.IsType<Claim.NotProved>(solution.Opens).Why, StringComparison.Ordinal);
+        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2191");
     }
 
     [Fact]

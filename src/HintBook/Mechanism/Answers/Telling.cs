@@ -8,7 +8,11 @@ namespace HintBook.Mechanism.Answers;
 internal static class Telling
 {
     /// <summary>The findings of a solution.</summary>
-    public static IEnumerable<Finding> Of(Book book, Solution solution, Func<Step, string> waits)
+    /// <param name="book">The book.</param>
+    /// <param name="solution">What was found out.</param>
+    /// <param name="refused">Whether the book could not be explored at all.</param>
+    /// <param name="waits">Says why a step is never possible.</param>
+    public static IEnumerable<Finding> Of(Book book, Solution solution, bool refused, Func<Step, string> waits)
     {
         var goal = book.Goal.IsEmpty ? book.File.Top : book.Goal[0].At;
         switch (solution.Opens)
@@ -21,7 +25,7 @@ internal static class Telling
                 yield return MechanismFindings.Of(MechanismFindings.NeverOpens, goal, $"The box can't be opened: {refuted.Why}.");
                 break;
             case Claim.NotProved open:
-                yield return MechanismFindings.Of(MechanismFindings.NotProved, goal, $"Whether the box opens is not proved: {open.Why}.");
+                yield return MechanismFindings.Of(refused ? MechanismFindings.CannotExplore : MechanismFindings.NotProved, goal, $"Whether the box opens is not proved: {open.Why}.");
                 break;
         }
 
