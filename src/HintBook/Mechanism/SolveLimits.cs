@@ -5,11 +5,10 @@ namespace HintBook.Mechanism;
 /// <summary>How much an exploration may use before it ends in "not proved".</summary>
 /// <param name="Memory">Bytes for states, tables and edges together.</param>
 /// <param name="Time">From the start of the verb.</param>
-/// <param name="Cores">How many workers explore: 1 or more.</param>
 /// <param name="Reduce">Whether the reductions may be used; without them every state is looked at.</param>
-public sealed record SolveLimits(long Memory, TimeSpan Time, int Cores = 1, bool Reduce = true)
+public sealed record SolveLimits(long Memory, TimeSpan Time, bool Reduce = true)
 {
-    /// <summary>1 GiB and 30 seconds, on one core.</summary>
+    /// <summary>1 GiB and 30 seconds.</summary>
     public static SolveLimits Default { get; } = new(1L << 30, TimeSpan.FromSeconds(30));
 }
 
