@@ -7,28 +7,12 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>publish BOOK</c>: makes the site and the cards, checks them and swaps them in.</summary>
 internal static class PublishVerb
 {
-    public static Command Of(Terminal terminal, CancellationToken stop)
-    {
-        var book = Options.Book();
-        var output = Options.Out("The output folder (default: `published` in the book).");
-        var paper = Options.Paper();
-        var notes = Options.Notes();
-        var verb = new Command("publish", "Make the site and the printed cards.") { book, output, paper, notes };
-        verb.SetAction(parsed =>
-        {
-            using var progress = new Progress(terminal);
-            var options = new PublishOptions
-            {
-                Output = parsed.GetValue(output),
-                Paper = Options.PaperOf(parsed.GetValue(paper)!),
-                Say = progress.Say,
-            };
-            var outcome = Pipeline.Publish(parsed.GetValue(book)!, options, stop);
-            progress.Clear();
-            return Ending.Of(outcome, parsed.GetValue(notes), terminal, Told);
-        });
-        return verb;
-    }
+    public static Command Of(Terminal terminal, CancellationToken stop) => PublishingVerb.Of(
+        "publish",
+        "Make the site and the printed cards.",
+        (book, options) => Pipeline.Publish(book, options, stop),
+        Told,
+        terminal);
 
     private static string Told(Report report) =>
         $"""

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using HintBook.Publishing;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary>What <c>publish</c> and <c>cards</c> share: their options, progress, and how an outcome is told.</summary>
+internal static class PublishingVerb
+{
+    /// <summary>A verb that writes into the output folder.</summary>
+    /// <param name="name">What one types.</param>
+    /// <param name="description">What it does, for the help.</param>
+    /// <param name="run">The way through the pipeline.</param>
+    /// <param name="told">What is said when it is done.</param>
+    /// <param name="terminal">Where it is said.</param>
+    public static Command Of(string name, string description, Func<string, PublishOptions, Outcome> run, Func<Report, string> told, Terminal terminal)
+    {
+        var book = Options.Book();
+        var output = Options.Out("The output folder (default: `published` in the book).");
+        var paper = Options.Paper();
+        var notes = Options.Notes();
+        var verb = new Command(name, description) { book, output, paper, notes };
+        verb.SetAction(parsed =>
+        {
+            using var progress = new Progress(terminal);
+            var options = new PublishOptions
+            {
+                Output = parsed.GetValue(output),
+                Paper = Options.PaperOf(parsed.GetValue(paper)!),
+                Say = progress.Say,
+            };
+            var outcome = run(parsed.GetValue(book)!, options);
+            progress.Clear();
+            return Ending.Of(outcome, parsed.GetValue(notes), terminal, told);
+        });
+        return verb;
+    }
+}
