@@ -36,9 +36,9 @@ public static class Darkroom
     {
         try
         {
-            return Glance(original, settings) is { } problem
+            return Inspect(original, settings, out var negative) is { } problem
                 ? new Spoiled(problem)
-                : Print(original, Orientation.Of(Negative.Of(original)!.Value.Exif), KeyOf(original, salt, settings), settings);
+                : Print(original, Orientation.Of(negative.Exif), KeyOf(original, salt, settings), settings);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -48,10 +48,18 @@ public static class Darkroom
     }
 
     /// <summary>What is wrong with a photo as far as its header and its end tell; null if nothing is. Nothing is decoded.</summary>
-    public static PhotoProblem? Glance(ReadOnlyMemory<byte> original, PhotoSettings settings) =>
-        original.Length > settings.MaxFileBytes ? new TooLarge(original.Length)
-        : Negative.Of(original) is { } negative ? Look(original, negative, settings)
-        : new NotAPicture(Negative.LooksLike(original.Span));
+    public static PhotoProblem? Glance(ReadOnlyMemory<byte> original, PhotoSettings settings) => Inspect(original, settings, out _);
+
+    private static PhotoProblem? Inspect(ReadOnlyMemory<byte> original, PhotoSettings settings, out Negative negative)
+    {
+        negative = default;
+        if (original.Length > settings.MaxFileBytes)
+            return new TooLarge(original.Length);
+        if (Negative.Of(original) is not { } found)
+            return new NotAPicture(Negative.LooksLike(original.Span));
+        negative = found;
+        return Look(original, found, settings);
+    }
 
     private static PhotoProblem? Look(ReadOnlyMemory<byte> original, Negative negative, PhotoSettings settings)
     {
