@@ -26,7 +26,6 @@ internal sealed class CertainStages
     {
         var certain = new CertainStages(graph);
         var reachable = whole.Order.ToHashSet();
-        var wanting = Spread.Wanting(graph);
         foreach (var gain in graph.AtStart)
             certain.before[gain] = BigInteger.Zero;
 
@@ -37,7 +36,7 @@ internal sealed class CertainStages
             waiting.Remove(step);
             foreach (var gain in certain.Narrowed(graph.Steps[step]))
             {
-                foreach (var other in wanting[gain].Where(other => reachable.Contains(other) && waiting.Add(other)))
+                foreach (var other in graph.Wanting[gain].Where(other => reachable.Contains(other) && waiting.Add(other)))
                     open.Enqueue(other);
             }
         }

@@ -40,6 +40,8 @@ internal sealed class GainGraph
             .. book.Box.Reactions.Select(reaction => new Step(WantOf(reaction.When), GainsOf(reaction.Changes), null, "what the box does by itself", reaction.At)),
             .. book.Stages.SelectMany(StepsOf),
         ];
+        Wanting = Steps.SelectMany((step, index) => step.Wants.Gains.Distinct().Select(gain => (gain, index)))
+            .ToLookup(pair => pair.gain, pair => pair.index);
     }
 
     public Book Book { get; }
@@ -51,6 +53,9 @@ internal sealed class GainGraph
     public Want Goal { get; }
 
     public ImmutableArray<Step> Steps { get; }
+
+    /// <summary>For each gain the steps that want it.</summary>
+    public ILookup<int, int> Wanting { get; }
 
     /// <summary>How many different gains are spoken of.</summary>
     public int Count => gains.Count;

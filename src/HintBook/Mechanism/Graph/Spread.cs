@@ -7,7 +7,6 @@ namespace HintBook.Mechanism.Graph;
 internal sealed class Spread
 {
     private readonly GainGraph graph;
-    private readonly ILookup<int, int> wanting;
     private readonly bool[] gained;
     private readonly bool[] taken;
     private readonly bool[] allowed;
@@ -18,7 +17,6 @@ internal sealed class Spread
     public Spread(GainGraph graph)
     {
         this.graph = graph;
-        wanting = Wanting(graph);
         gained = new bool[graph.Count];
         taken = new bool[graph.Steps.Length];
         allowed = [.. graph.Steps.Select(step => step.Stage is null)];
@@ -45,11 +43,6 @@ internal sealed class Spread
         spread.Settle();
         return spread;
     }
-
-    /// <summary>For each gain the steps that want it.</summary>
-    public static ILookup<int, int> Wanting(GainGraph graph) =>
-        graph.Steps.SelectMany((step, index) => step.Wants.Gains.Distinct().Select(gain => (gain, index)))
-            .ToLookup(pair => pair.gain, pair => pair.index);
 
     public bool Has(int gain) => gained[gain];
 
@@ -90,7 +83,7 @@ internal sealed class Spread
         if (gained[gain])
             return;
         gained[gain] = true;
-        foreach (var step in wanting[gain])
+        foreach (var step in graph.Wanting[gain])
             Consider(step);
     }
 
