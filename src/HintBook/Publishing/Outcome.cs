@@ -25,6 +25,9 @@ public sealed record PublishOptions
     /// <summary>The output folder; null for <c>published</c> in the book.</summary>
     public string? Output { get; init; }
 
+    /// <summary>The output folder of a book.</summary>
+    public string OutputFor(string book) => Output ?? Path.Combine(book, "published");
+
     /// <summary>The sheets that the cards are printed on.</summary>
     public Cards.Paper Paper { get; init; }
 

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 
 namespace HintBook.Publishing;
@@ -182,12 +181,8 @@ internal sealed class OutputFolder : IDisposable
         }
     }
 
-    private void WriteMade(IEnumerable<string> made)
-    {
-        var fresh = MadeList + ".new";
-        File.WriteAllText(fresh, JsonSerializer.Serialize(made.Order(StringComparer.Ordinal)), new UTF8Encoding(false));
-        File.Move(fresh, MadeList, overwrite: true);
-    }
+    private void WriteMade(IEnumerable<string> made) =>
+        SingleFile.Write(MadeList, JsonSerializer.Serialize(made.Order(StringComparer.Ordinal)));
 
     private static void Clear(string folder)
     {

@@ -11,7 +11,7 @@ public static class Pipeline
     /// <summary>Publishes a book: the site, the cards and the report, or nothing at all.</summary>
     public static Outcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
-        var output = options.Output ?? Path.Combine(path, "published");
+        var output = options.OutputFor(path);
         var book = CheckedBook.Of(path, output);
         if (book.Findings.AnyError)
             return new Rejected(book.WithPages().Findings);
@@ -44,14 +44,14 @@ public static class Pipeline
         var report = ReportOf(book, folder, desk, pictures.Count, developed, cards.ReadBack, audit, findings);
         desk.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        folder.Swap(["site", "print"], desk.Made.Keys, options.Watch);
+        folder.Swap(OutputFolder.Swapped, desk.Made.Keys, options.Watch);
         return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) });
     });
 
     /// <summary>Prints the cards alone, beside whatever site was published last.</summary>
     public static Outcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
-        var output = options.Output ?? Path.Combine(path, "published");
+        var output = options.OutputFor(path);
         var book = CheckedBook.Of(path, output);
         if (book.Findings.AnyError)
             return new Rejected(book.Findings);

@@ -15,11 +15,11 @@ internal static class FrontMatter
             return (null, file.Whole);
         }
 
-        var start = NextLine(text, 0);
-        for (var line = start; line < text.Length; line = NextLine(text, line))
+        var start = Lines.Next(text, 0);
+        for (var line = start; line < text.Length; line = Lines.Next(text, line))
         {
             if (IsFence(text, line))
-                return (new Span(file, start, line), new Span(file, NextLine(text, line), text.Length));
+                return (new Span(file, start, line), new Span(file, Lines.Next(text, line), text.Length));
         }
 
         findings.Add(StageFindings.FrontMatterOpen(file));
@@ -27,11 +27,5 @@ internal static class FrontMatter
     }
 
     private static bool IsFence(string text, int line) =>
-        text.AsSpan(line, NextLine(text, line) - line).TrimEnd() is "---";
-
-    private static int NextLine(string text, int from)
-    {
-        var end = text.IndexOf('\n', from);
-        return end < 0 ? text.Length : end + 1;
-    }
+        text.AsSpan(line, Lines.Next(text, line) - line).TrimEnd() is "---";
 }

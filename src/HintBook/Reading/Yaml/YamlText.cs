@@ -196,7 +196,7 @@ internal sealed class YamlText
     private IEnumerable<Span> TabIndents()
     {
         var text = within.Text;
-        for (var start = 0; start < text.Length; start = NextLine(text, start))
+        for (var start = 0; start < text.Length; start = Lines.Next(text, start))
         {
             var i = start;
             while (i < text.Length && text[i] == ' ')
@@ -204,11 +204,5 @@ internal sealed class YamlText
             if (i < text.Length && text[i] == '\t')
                 yield return new Span(within.File, within.Start + i, within.Start + i + 1);
         }
-    }
-
-    private static int NextLine(string text, int from)
-    {
-        var end = text.IndexOf('\n', from);
-        return end < 0 ? text.Length : end + 1;
     }
 }
