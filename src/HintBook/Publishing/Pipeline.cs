@@ -72,17 +72,17 @@ public static class Pipeline
 
     private static Report ReportOf(
         CheckedBook book, OutputFolder folder, Desk desk, int photos, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings) => new()
-    {
-        Book = book.Book!.Title.Value,
-        Folder = folder.Root,
-        Pages = desk.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
-        Photos = photos,
-        Developed = developed,
-        SiteBytes = desk.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
-        Cards = cards,
-        Audit = audit,
-        Findings = findings,
-    };
+        {
+            Book = book.Book!.Title.Value,
+            Folder = folder.Root,
+            Pages = desk.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
+            Photos = photos,
+            Developed = developed,
+            SiteBytes = desk.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
+            Cards = cards,
+            Audit = audit,
+            Findings = findings,
+        };
 
     // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
     private static Outcome Guarded(Func<Outcome> work)

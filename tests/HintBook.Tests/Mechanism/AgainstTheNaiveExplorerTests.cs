@@ -8,12 +8,14 @@ namespace HintBook.Tests.Mechanism;
 public class AgainstTheNaiveExplorerTests
 {
     [Theory]
-    [InlineData(true)] [InlineData(false)]
+    [InlineData(true)]
+    [InlineData(false)]
     public void Boxes_of_every_kind_give_the_same_answers(bool reduce) =>
         RandomBoxes.Any.Sample(book => Compare(book, reduce), iter: 1000, print: BookText.Of);
 
     [Theory]
-    [InlineData(true)] [InlineData(false)]
+    [InlineData(true)]
+    [InlineData(false)]
     public void Boxes_that_go_one_way_give_the_same_answers(bool reduce) =>
         RandomBoxes.OneWay.Sample(book => Compare(book, reduce), iter: 1000, print: BookText.Of);
 

@@ -10,21 +10,46 @@ public class ClassicsTests
 {
     // OEIS A000975, fewest single moves that free n Chinese rings (MathWorld, "Baguenaudier").
     [Theory]
-    [InlineData(1, 1)] [InlineData(2, 2)] [InlineData(3, 5)] [InlineData(4, 10)] [InlineData(5, 21)] [InlineData(6, 42)]
-    [InlineData(7, 85)] [InlineData(8, 170)] [InlineData(9, 341)] [InlineData(10, 682)] [InlineData(11, 1365)] [InlineData(12, 2730)]
+    [InlineData(1, 1)]
+    [InlineData(2, 2)]
+    [InlineData(3, 5)]
+    [InlineData(4, 10)]
+    [InlineData(5, 21)]
+    [InlineData(6, 42)]
+    [InlineData(7, 85)]
+    [InlineData(8, 170)]
+    [InlineData(9, 341)]
+    [InlineData(10, 682)]
+    [InlineData(11, 1365)]
+    [InlineData(12, 2730)]
     public void Rings_open_in_the_published_number_of_moves(int rings, int moves) =>
         Assert.Equal(moves, ShortestOf(Boxes.ChineseRings(rings)));
 
     // OEIS A051049, the same with the two end rings moved together counted as one (MathWorld, "Baguenaudier").
     [Theory]
-    [InlineData(1, 1)] [InlineData(2, 1)] [InlineData(3, 4)] [InlineData(4, 7)] [InlineData(5, 16)] [InlineData(6, 31)]
-    [InlineData(7, 64)] [InlineData(8, 127)] [InlineData(9, 256)] [InlineData(10, 511)]
+    [InlineData(1, 1)]
+    [InlineData(2, 1)]
+    [InlineData(3, 4)]
+    [InlineData(4, 7)]
+    [InlineData(5, 16)]
+    [InlineData(6, 31)]
+    [InlineData(7, 64)]
+    [InlineData(8, 127)]
+    [InlineData(9, 256)]
+    [InlineData(10, 511)]
     public void Rings_with_pairs_open_in_the_published_number_of_moves(int rings, int moves) =>
         Assert.Equal(moves, ShortestOf(Boxes.ChineseRings(rings, pairs: true)));
 
     // 2^n - 1 moves over 3^n states (classical; confirmed on a public planning collection, see the house's list of values).
     [Theory]
-    [InlineData(1)] [InlineData(2)] [InlineData(3)] [InlineData(4)] [InlineData(5)] [InlineData(6)] [InlineData(7)] [InlineData(8)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(7)]
+    [InlineData(8)]
     public void Hanoi_takes_two_to_the_n_less_one_moves(int discs)
     {
         var graph = GraphOf(Boxes.Hanoi(discs));
@@ -34,7 +59,12 @@ public class ClassicsTests
 
     // Frame and Stewart's numbers for four pegs (from memory).
     [Theory]
-    [InlineData(1, 1)] [InlineData(2, 3)] [InlineData(3, 5)] [InlineData(4, 9)] [InlineData(5, 13)] [InlineData(6, 17)]
+    [InlineData(1, 1)]
+    [InlineData(2, 3)]
+    [InlineData(3, 5)]
+    [InlineData(4, 9)]
+    [InlineData(5, 13)]
+    [InlineData(6, 17)]
     public void Hanoi_with_four_pegs_takes_fewer(int discs, int moves) =>
         Assert.Equal(moves, ShortestOf(Boxes.Hanoi(discs, pegs: 4)));
 
@@ -52,7 +82,8 @@ public class ClassicsTests
 
     // OEIS A089474 (centre: 30 deep, 148 states there) and A089483 (middle of a side: 31 deep, 2 states there).
     [Theory]
-    [InlineData(4, 30, 148)] [InlineData(1, 31, 2)]
+    [InlineData(4, 30, 148)]
+    [InlineData(1, 31, 2)]
     public void The_eight_puzzle_is_as_deep_from_other_places(int blank, int depth, int states)
     {
         var depths = DepthsOf(GraphOf(Boxes.EightPuzzle(blank)));
@@ -96,8 +127,18 @@ public class ClassicsTests
 
     // Lengauer and Tarjan 1979, the example graph, as the Boost test "dominator_tree_test.cpp" has it.
     [Theory]
-    [InlineData("A", "")] [InlineData("B", "")] [InlineData("C", "")] [InlineData("D", "")] [InlineData("E", "")] [InlineData("H", "")]
-    [InlineData("I", "")] [InlineData("K", "")] [InlineData("F", "C")] [InlineData("G", "C")] [InlineData("J", "C G")] [InlineData("L", "D")]
+    [InlineData("A", "")]
+    [InlineData("B", "")]
+    [InlineData("C", "")]
+    [InlineData("D", "")]
+    [InlineData("E", "")]
+    [InlineData("H", "")]
+    [InlineData("I", "")]
+    [InlineData("K", "")]
+    [InlineData("F", "C")]
+    [InlineData("G", "C")]
+    [InlineData("J", "C G")]
+    [InlineData("L", "D")]
     public void What_is_certain_before_a_room_are_its_dominators(string room, string dominators)
     {
         var arrows = "RA RB RC AD BA BD BE CF CG DL EH FI GI GJ HE HK IK JI KR KI LH".Split(' ')
@@ -110,7 +151,11 @@ public class ClassicsTests
 
     // OEIS A046873, linear extensions of the lattice of subsets.
     [Theory]
-    [InlineData(0, "1")] [InlineData(1, "1")] [InlineData(2, "2")] [InlineData(3, "48")] [InlineData(4, "1680384")]
+    [InlineData(0, "1")]
+    [InlineData(1, "1")]
+    [InlineData(2, "2")]
+    [InlineData(3, "48")]
+    [InlineData(4, "1680384")]
     public void A_lattice_of_subsets_opens_in_the_published_number_of_orders(int n, string orders)
     {
         var solution = Solving.Of(Boxes.Order(1 << n, (below, above) => below != above && (below & above) == below));
@@ -119,7 +164,14 @@ public class ClassicsTests
 
     // OEIS A000111, linear extensions of the zigzag poset (Stanley, ch. 3, problem 23).
     [Theory]
-    [InlineData(1, 1)] [InlineData(2, 1)] [InlineData(3, 2)] [InlineData(4, 5)] [InlineData(5, 16)] [InlineData(6, 61)] [InlineData(7, 272)] [InlineData(8, 1385)]
+    [InlineData(1, 1)]
+    [InlineData(2, 1)]
+    [InlineData(3, 2)]
+    [InlineData(4, 5)]
+    [InlineData(5, 16)]
+    [InlineData(6, 61)]
+    [InlineData(7, 272)]
+    [InlineData(8, 1385)]
     public void A_fence_opens_in_the_published_number_of_orders(int n, int orders)
     {
         var solution = Solving.Of(Boxes.Order(n, (below, above) => below % 2 == 0 && Math.Abs(below - above) == 1));
@@ -128,7 +180,12 @@ public class ClassicsTests
 
     // Two chains of n: C(2n, n), computed by brute force too.
     [Theory]
-    [InlineData(1, 2)] [InlineData(2, 6)] [InlineData(3, 20)] [InlineData(4, 70)] [InlineData(5, 252)] [InlineData(6, 924)]
+    [InlineData(1, 2)]
+    [InlineData(2, 6)]
+    [InlineData(3, 20)]
+    [InlineData(4, 70)]
+    [InlineData(5, 252)]
+    [InlineData(6, 924)]
     public void Two_chains_interleave_in_the_binomial_number_of_orders(int n, int orders)
     {
         var solution = Solving.Of(Boxes.Order(2 * n, (below, above) => below + 1 == above && above != n));
@@ -137,7 +194,10 @@ public class ClassicsTests
 
     // Sperner's theorem (OEIS A001405): the widest level of the lattice of subsets.
     [Theory]
-    [InlineData(1, 1)] [InlineData(2, 2)] [InlineData(3, 3)] [InlineData(4, 6)]
+    [InlineData(1, 1)]
+    [InlineData(2, 2)]
+    [InlineData(3, 3)]
+    [InlineData(4, 6)]
     public void The_widest_moment_of_a_lattice_is_its_middle_level(int n, int width)
     {
         var widest = Solving.Of(Boxes.Order(1 << n, (below, above) => below != above && (below & above) == below)).Widest;

@@ -6,7 +6,9 @@ namespace HintBook.Tests.Mechanism;
 public class LargeBoxesTests
 {
     [Theory]
-    [InlineData(24)] [InlineData(60)] [InlineData(200)]
+    [InlineData(24)]
+    [InlineData(60)]
+    [InlineData(200)]
     public void Independent_parts_behind_a_gate_do_not_multiply(int parts)
     {
         var solution = Solving.Of(LargeBoxes.Gated(parts));
@@ -20,7 +22,9 @@ public class LargeBoxesTests
     }
 
     [Theory]
-    [InlineData(24)] [InlineData(60)] [InlineData(200)]
+    [InlineData(24)]
+    [InlineData(60)]
+    [InlineData(200)]
     public void Free_parts_behind_a_gate_do_not_multiply(int parts)
     {
         var solution = Solving.Of(LargeBoxes.GatedFree(parts));

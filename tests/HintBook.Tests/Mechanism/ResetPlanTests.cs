@@ -53,7 +53,8 @@ public class ResetPlanTests
 
     // Chinese rings go back on in as many moves as they came off (they are one path; computed by brute force).
     [Theory]
-    [InlineData(5, 21)] [InlineData(8, 170)]
+    [InlineData(5, 21)]
+    [InlineData(8, 170)]
     public void Rings_go_back_in_as_many_moves(int rings, int moves)
     {
         var plan = Reset(Boxes.ChineseRings(rings));

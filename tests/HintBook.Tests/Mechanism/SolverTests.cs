@@ -100,7 +100,8 @@ public class SolverTests
 
     // Chinese rings again: 100 of them have 2^100 states, more than 10^30.
     [Theory]
-    [InlineData(true)] [InlineData(false)]
+    [InlineData(true)]
+    [InlineData(false)]
     public void What_is_too_large_ends_in_not_proved(bool reduce)
     {
         var limits = new SolveLimits(64L << 20, TimeSpan.FromSeconds(2), Reduce: reduce);

@@ -1,7 +1,7 @@
 using HintBook.Books;
 using HintBook.Pages;
-using HintBook.Text;
 using HintBook.Tests.Books;
+using HintBook.Text;
 
 namespace HintBook.Tests.Pages;
 

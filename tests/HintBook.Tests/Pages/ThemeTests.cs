@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Pages;
-using HintBook.Text;
 using HintBook.Tests.Books;
+using HintBook.Text;
 
 namespace HintBook.Tests.Pages;
 

@@ -136,8 +136,15 @@ internal static class Exploration
         {
             var known = new StateGraph
             {
-                Machine = machine, Count = number + 1, From = from, To = to, By = by, Possible = possible,
-                Layers = [.. layers, table.States.Count], Position = (_, _) => 0, Solved = new BitArray(0),
+                Machine = machine,
+                Count = number + 1,
+                From = from,
+                To = to,
+                By = by,
+                Possible = possible,
+                Layers = [.. layers, table.States.Count],
+                Position = (_, _) => 0,
+                Solved = new BitArray(0),
             };
             return known.WayTo(number);
         }
