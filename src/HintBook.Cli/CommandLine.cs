@@ -15,6 +15,8 @@ internal static class CommandLine
             PublishVerb.Of(terminal, stop),
             CardsVerb.Of(terminal, stop),
             MapVerb.Of(terminal),
+            SolveVerb.Of(terminal, stop),
+            ResetVerb.Of(terminal, stop),
             SchemaVerb.Of(terminal),
         };
         var parsed = root.Parse(args);

@@ -35,6 +35,14 @@ public sealed record CheckedBook(
         return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. more, .. moved.All, .. themed.All]));
     }
 
+    /// <summary>Reads a book as far as its mechanism can be looked at: the files, and the names in them.</summary>
+    /// <param name="path">The book's folder.</param>
+    public static (Book? Book, Findings Findings) Named(string path)
+    {
+        var (_, book, read) = Reader.Read(path);
+        return (book, book is null ? read : read.And(NameCheck.Of(book)));
+    }
+
     /// <summary>The same with what a glance at the photos tells and what the pages would say of the prose.</summary>
     public CheckedBook WithPages()
     {
