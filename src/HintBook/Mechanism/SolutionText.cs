@@ -33,7 +33,7 @@ public static class SolutionText
         Line(text, plan.Possible, plan.Possible switch
         {
             Claim.Proved => $"every solved box can be put back: {Words.Count(plan.Plan.Length, "step")}{Bound(plan)}",
-            Claim.Refuted refuted => $"not every solved box can be put back: {refuted.Why}",
+            Claim.Refuted refuted => $"every solved box can be put back. {refuted.Why}",
             Claim.NotProved open => $"whether every solved box can be put back: {open.Why}",
             _ => "",
         });
@@ -69,7 +69,7 @@ public static class SolutionText
                 Moves(text, proved.Way);
                 break;
             case Claim.Refuted refuted:
-                Line(text, solution.Opens, $"it opens: {refuted.Why}");
+                Line(text, solution.Opens, $"it opens. {refuted.Why}");
                 break;
             case Claim.NotProved open:
                 Line(text, solution.Opens, $"it opens: {open.Why}");
@@ -79,7 +79,7 @@ public static class SolutionText
         foreach (var stage in solution.Stages)
         {
             if (stage.Reachable is Claim.Refuted never)
-                Line(text, never, $"{stage.Id} is reached: {never.Why}");
+                Line(text, never, $"{stage.Id} is reached. {never.Why}");
             else if (stage.Reachable is Claim.NotProved unknown && solution.Opens is not Claim.NotProved)
                 Line(text, unknown, $"{stage.Id} is reached: {unknown.Why}");
         }

@@ -74,7 +74,7 @@ public sealed class Solver
         solution = solution with { ByTrying = [.. Tried(outlook)] };
         var (widest, orders) = Counts(outlook);
         solution = solution with { Widest = widest, Orders = orders, States = budget.Stored, Seconds = budget.Seconds };
-        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, machine.Refused is not null, Waits))).All };
+        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(machine, waiting, solution))).All };
     }
 
     private Outlook Explore(Machine explored)
@@ -86,17 +86,18 @@ public sealed class Solver
 
     private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
-        : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
-        : new Claim.Refuted([], waiting.Explain("the goal", machine.Goal));
+        : outlook.Why is not null && waiting.Holds(machine.Goal) ? new Claim.NotProved(outlook.Why)
+        : new Claim.Refuted([], waiting.Explain(machine.Goal));
 
     private StageAnswer StageAnswer(Outlook outlook, int s)
     {
         var stage = book.Stages[s];
         var id = stage.Id.Value;
+        ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
             outlook.WayToStage[s] is { } way ? new Claim.Proved(Checked(way, replayer => replayer.IsOpen(id), $"{id} is open"))
-            : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
-            : new Claim.Refuted([], waiting.Explain(id, [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)]));
+            : outlook.Why is not null && waiting.Holds(when) ? new Claim.NotProved(outlook.Why)
+            : new Claim.Refuted([], waiting.Explain(when));
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
         var places = known.Members().Where(n => n >= machine.Acts.Length).Select(things.PlaceOf).ToArray();
         return new StageAnswer
@@ -145,7 +146,7 @@ public sealed class Solver
         var certain = CertainStages(outlook.BeforeGoal).ToHashSet();
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
         var open = new List<string>();
-        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !certain.Contains(pair.First.Id.Value)))
+        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value)))
         {
             var id = stage.Id.Value;
             var way = acts.Where(act => !outlook.BeforeGoal[act]).Select(outlook.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
@@ -255,8 +256,6 @@ public sealed class Solver
             ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
             : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
     }
-
-    private string Waits(Step step) => waiting.Explain("it", machine.Acts.First(act => act.Step == step).When);
 
     // What the explorer says is said only after a second opinion.
     private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)

@@ -21,14 +21,17 @@ public sealed record CheckedBook(
     /// <summary>Reads and checks a book. Photos are looked at, not developed; nothing is written.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="lastPublished">A folder with the <c>addresses.lock</c> of the last publish, for a book that can't keep its own; or null.</param>
-    public static CheckedBook Of(string path, string? lastPublished = null)
+    /// <param name="progress">Told how far the look into the mechanism has come.</param>
+    /// <param name="stop">Ends that look; the rest of it is then not proved.</param>
+    public static CheckedBook Of(
+        string path, string? lastPublished = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
     {
         var (folder, book, read) = Reader.Read(path);
         if (folder is null || book is null)
             return new CheckedBook(folder, null, null, null, AddressLock.Nothing, null, read);
 
         var more = new List<Finding>();
-        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError);
+        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, progress, stop);
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book);

@@ -126,7 +126,7 @@ internal sealed class Resetting
     private static string Stuck(Machine back, int[] solved)
     {
         var waiting = new Waiting(back with { Start = [.. solved] });
-        return waiting.Explain("the shipped box", back.Goal);
+        return waiting.Explain(back.Goal);
     }
 
     private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)
@@ -143,7 +143,7 @@ internal sealed class Resetting
         {
             case Claim.Refuted refuted:
                 yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
-                    $"The box can't be put back after {Telling.Say(refuted.Witness)}: {refuted.Why}.",
+                    $"The box can't be put back after {Telling.Say(refuted.Witness)}. {refuted.Why}",
                     "Make the moves `reversible: true`, or say in `undo` what puts them back.");
                 break;
             case Claim.NotProved open:
