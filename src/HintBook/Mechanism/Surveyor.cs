@@ -29,7 +29,7 @@ public static class Surveyor
             return (null, names);
         var graph = GainGraph.Of(book);
         var all = Spread.Whole(graph);
-        var solution = Solver.Of(book, Limits, progress, stop);
+        var solution = Solver.ForPages(book, Limits, progress, stop);
         var back = solution.Opens is Claim.Proved ? ResetPlan.Of(book, Limits, progress, stop) : ResetPlan.None("the box can't be opened");
         var stages = GraphSurvey.Of(graph, all, solution.Stages);
         var survey = new Survey
