@@ -31,6 +31,10 @@ internal static class CardBack
     /// <summary>The side of a code's modules on the card, in millimetres.</summary>
     public static double ModuleOf(QrMatrix code) => CodeSquare.Width / code.SizeWithQuietZone;
 
+    /// <summary>Where the code stands on a sheet, with its quiet zone.</summary>
+    /// <param name="card">The card's place.</param>
+    public static Rect CodeOn(Rect card) => CodeSquare with { X = card.X + CodeSquare.X, Y = card.Y + CodeSquare.Y };
+
     /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText AddressOf(string address) =>
         Paragraph.Fit(Letters.Printable(address).Text, Typeface.Regular, AddressWidth, AddressSizes, Paragraph.AddressBreaks);
