@@ -117,7 +117,7 @@ internal static class CardFindings
         Help = "Shorten the notes of the cautions if all should stand on the card.",
     };
 
-    private const string Shorten = "Every card's address begins with that of the book: shorten it, for example by a shorter folder name.";
+    private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name.";
 
     private static string TooLong(int cards, string longest) => cards == 1
         ? $"A card's address is too long. {Ends(longest)} has {Words.Count(longest.Length, "letter")}: "

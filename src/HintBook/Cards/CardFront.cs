@@ -38,9 +38,13 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         CautionKind.SharpEdge, CautionKind.Glass, CautionKind.FineDust, CautionKind.Heavy, CautionKind.Force,
     ];
 
-    public static CardFront Of(Book book, CardWords words)
+    // The title gives way to the cautions: it is set as large as leaves out the fewest of them.
+    public static CardFront Of(Book book, CardWords words) =>
+        Enumerable.Range(0, TitleSizes.Length).Select(first => Of(book, words, TitleSizes[first..])).MinBy(front => front.CautionsLeftOut)!;
+
+    private static CardFront Of(Book book, CardWords words, (double, int)[] titleSizes)
     {
-        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, TitleSizes);
+        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, titleSizes);
         var maker = book.Maker is { } who ? Paragraph.Fit(Letters.Printable(who.Name.Value).Text, Typeface.Regular, Width, MakerSizes) : null;
         var makerTop = Top + title.Height + 0.6;
         var rules = RulesOf(words);

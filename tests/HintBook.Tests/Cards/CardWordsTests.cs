@@ -38,7 +38,7 @@ public class CardWordsTests
     [Fact]
     public void German_words_fit_every_side_of_a_card_uncut()
     {
-        var front = CardFront.Of(Dangerous("Der Schrank der Imkerin am Erlenhain"), German);
+        var front = CardFront.Of(Dangerous("Der Schrank der Imkerin am Erlenhain", 6), German);
         Assert.Equal(0, front.CautionsLeftOut);
         AssertInsideAndApart(front.Things);
         AssertInsideAndApart(Back(German));
@@ -108,7 +108,7 @@ public class CardWordsTests
             Cautions = Enum.GetValues<CautionKind>().ToImmutableSortedDictionary(kind => kind, kind => texts[4 + (int)kind]),
         };
 
-    private static Book Dangerous(string title, int dangers = 10) =>
+    private static Book Dangerous(string title, int dangers) =>
         CardBooks.Of(title, []) with { Cautions = [.. Enum.GetValues<CautionKind>().Take(dangers).Select(kind => CardBooks.Caution(kind, null))] };
 
     private static ImmutableArray<Printed> Back(CardWords words)
