@@ -8,13 +8,13 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>map BOOK</c>: draws which stage opens which.</summary>
 internal static class MapVerb
 {
-    private static readonly Dictionary<string, Func<StageMap, bool, string>> Writers = new()
+    private static readonly Dictionary<string, Func<StageMap, MapWords, bool, string>> Writers = new()
     {
         [".svg"] = SvgMap.Write,
-        [".dot"] = DotMap.Write,
-        [".gv"] = DotMap.Write,
-        [".mmd"] = MermaidMap.Write,
-        [".mermaid"] = MermaidMap.Write,
+        [".dot"] = (map, _, spoilerFree) => DotMap.Write(map, spoilerFree),
+        [".gv"] = (map, _, spoilerFree) => DotMap.Write(map, spoilerFree),
+        [".mmd"] = (map, _, spoilerFree) => MermaidMap.Write(map, spoilerFree),
+        [".mermaid"] = (map, _, spoilerFree) => MermaidMap.Write(map, spoilerFree),
     };
 
     public static Command Of(Terminal terminal, CancellationToken stop)
@@ -29,7 +29,7 @@ internal static class MapVerb
 
     private static int Draw(string path, string? output, bool spoilerFree, Terminal terminal, CancellationToken stop)
     {
-        Func<StageMap, bool, string>? write = SvgMap.Write;
+        Func<StageMap, MapWords, bool, string>? write = SvgMap.Write;
         if (output is not null && !Writers.TryGetValue(Path.GetExtension(output).ToLowerInvariant(), out write))
         {
             terminal.Error.WriteLine($"`{output}` has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
@@ -39,14 +39,15 @@ internal static class MapVerb
         using var progress = new Progress(terminal);
         var book = CheckedBook.Of(path, null, progress, stop);
         progress.Clear();
-        if (book.Book is null || book.Survey is null)
+        if (book.Book is null || book.Survey is null || book.Theme is null)
         {
             terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));
             terminal.Error.WriteLine($"No map can be drawn: {Tally.Of(book.Findings, withNotes: false)}");
             return ExitCode.BookHasErrors;
         }
 
-        var map = write!(StageMap.Of(book.Book, book.Survey), spoilerFree);
+        var words = MapWords.Of(book.Theme.WordsIn(book.Book.Language).Words.Entries);
+        var map = write!(StageMap.Of(book.Book, book.Survey), words, spoilerFree);
         if (output is null)
             terminal.Out.Write(map);
         else

@@ -23,7 +23,7 @@ internal static class CardBack
     private const double AddressTop = 43.2;
     private const double AddressWidth = 72;
 
-    private static readonly (double, int)[] HeadSizes = [(7.0, 1), (5.6, 1), (4.4, 2), (3.4, 2)];
+    private static readonly (double, int)[] HeadSizes = [(7.0, 1), (5.6, 1), (4.4, 2), (3.4, 2), (2.8, 3)];
     private static readonly (double, int)[] ScanSizes = [(2.9, 4), (2.5, 5), (2.1, 6)];
     private static readonly (double, int)[] AddressSizes = [(2.6, 1), (2.3, 1), (2.1, 1), (2.1, 2), (1.9, 3)];
     private static readonly (double, int)[] NameSizes = [(2.6, 1), (2.1, 1)];
@@ -31,17 +31,28 @@ internal static class CardBack
     /// <summary>The side of a code's modules on the card, in millimetres.</summary>
     public static double ModuleOf(QrMatrix code) => CodeSquare.Width / code.SizeWithQuietZone;
 
+    /// <summary>Where the code stands on a sheet, with its quiet zone.</summary>
+    /// <param name="card">The card's place.</param>
+    public static Rect CodeOn(Rect card) => CodeSquare with { X = card.X + CodeSquare.X, Y = card.Y + CodeSquare.Y };
+
     /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText AddressOf(string address) =>
         Paragraph.Fit(Letters.Printable(address).Text, Typeface.Regular, AddressWidth, AddressSizes, Paragraph.AddressBreaks);
+
+    /// <summary>The head beside the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText HeadOf(CardWords words) =>
+        Paragraph.Fit(Letters.Printable(words.Stuck).Text, Typeface.SemiBold, WordsWidth, HeadSizes);
+
+    /// <summary>What to do with the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText ScanOf(CardWords words) =>
+        Paragraph.Fit(Letters.Printable(words.Scan).Text, Typeface.Regular, WordsWidth, ScanSizes);
 
     /// <summary>Everything on a back, placed from the card's own top left corner.</summary>
     public static ImmutableArray<Printed> Of(Card card, QrMatrix code, CardWords words)
     {
         var module = ModuleOf(code);
         var quiet = QrMatrix.QuietZone * module;
-        var head = Paragraph.Fit(Letters.Printable(words.Stuck).Text, Typeface.SemiBold, WordsWidth, HeadSizes);
-        var scan = Paragraph.Fit(Letters.Printable(words.Scan).Text, Typeface.Regular, WordsWidth, ScanSizes);
+        var (head, scan) = (HeadOf(words), ScanOf(words));
 
         var things = ImmutableArray.CreateBuilder<Printed>();
         things.Add(BandAt(left: false));

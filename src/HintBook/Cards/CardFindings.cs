@@ -12,6 +12,7 @@ internal static class CardFindings
     public static readonly FindingCode Unreadable = new("HB6104", Severity.Error, "a code that can't be read back");
     public static readonly FindingCode SaysOtherwise = new("HB6105", Severity.Error, "a code that says something else");
     public static readonly FindingCode TitleCut = new("HB6106", Severity.Note, "a title too long for a card");
+    public static readonly FindingCode WordsCut = new("HB6108", Severity.Warning, "a theme's words too long for a card");
     public static readonly FindingCode CautionsLeftOut = new("HB6107", Severity.Note, "cautions that a card has no room for");
 
     private const int LettersShown = 12;
@@ -24,25 +25,30 @@ internal static class CardFindings
         Help = "Say where the site will live, such as address: https://alder-row.example/beekeeper/ in book.yaml.",
     };
 
-    /// <summary>An address that no code of a readable size can hold.</summary>
+    /// <summary>Addresses that no code of a readable size can hold.</summary>
     /// <param name="at">Where the address is written.</param>
-    /// <param name="address">The longest address of a card.</param>
+    /// <param name="cards">How many cards have one, at least 1.</param>
+    /// <param name="longest">The longest of them.</param>
     /// <param name="module">What a module of its code would measure in millimetres; null where no code holds it.</param>
-    public static Finding TooLongForTheCode(Span at, string address, double? module) => new()
+    public static Finding TooLongForTheCode(Span at, int cards, string longest, double? module) => new()
     {
         Code = AddressTooLong,
         At = at,
-        Message = $"A card's address has {Words.Count(address.Length, "letter")}: "
+        Message = TooLong(cards, longest)
             + (module is { } side ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
-        Help = "Shorten the address, for example by a shorter folder name.",
+        Help = Shorten,
     };
 
-    public static Finding TooLongForTheWords(Span at, string address) => new()
+    /// <summary>Addresses that can't be printed in letters of a readable size.</summary>
+    /// <param name="at">Where the address is written.</param>
+    /// <param name="cards">How many cards have one, at least 1.</param>
+    /// <param name="longest">The longest of them.</param>
+    public static Finding TooLongForTheWords(Span at, int cards, string longest) => new()
     {
         Code = AddressTooLong,
         At = at,
-        Message = $"A card's address has {Words.Count(address.Length, "letter")}: there is no room to print it in letters that can be read.",
-        Help = "Shorten the address, for example by a shorter folder name.",
+        Message = TooLong(cards, longest) + "there is no room to print it in letters that can be read.",
+        Help = Shorten,
     };
 
     /// <summary>Text that the fonts have no letters for.</summary>
@@ -92,6 +98,17 @@ internal static class CardFindings
         Help = "About 100 letters fit.",
     };
 
+    /// <summary>Words of the theme that were cut.</summary>
+    /// <param name="language">The book's language.</param>
+    /// <param name="left">What remains of them.</param>
+    public static Finding CutWords(Located<string> language, string left) => new()
+    {
+        Code = WordsCut,
+        At = language.At,
+        Message = $"The cards have no room for words of the theme in “{language.Value}”, and they were cut: “{left}”",
+        Help = "Say it shorter in the theme's words file: the keys begin with card_.",
+    };
+
     public static Finding LeftOutCautions(Span at, int leftOut) => new()
     {
         Code = CautionsLeftOut,
@@ -99,4 +116,13 @@ internal static class CardFindings
         Message = $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
         Help = "Shorten the notes of the cautions if all should stand on the card.",
     };
+
+    private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name.";
+
+    private static string TooLong(int cards, string longest) => cards == 1
+        ? $"A card's address is too long. {Ends(longest)} has {Words.Count(longest.Length, "letter")}: "
+        : $"The addresses of {cards} cards are too long. The longest, {Ends(longest)}, has {Words.Count(longest.Length, "letter")}: ";
+
+    // What is too long for a card is too long for a sentence too.
+    private static string Ends(string address) => address.Length > 70 ? $"{address[..40]}…{address[^25..]}" : address;
 }

@@ -24,7 +24,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     // Ems in millimetres: 0.353 mm to the point, so titles from 18 to 8 points and cautions from 7 to 6.
     private static readonly (double, int)[] TitleSizes = [(6.4, 1), (5.6, 1), (5.0, 1), (5.6, 2), (4.6, 2), (3.9, 3), (3.3, 3), (2.8, 4)];
     private static readonly (double, int)[] MakerSizes = [(3.0, 1), (2.5, 1), (2.2, 2)];
-    private const double SmallSize = 2.0;
+    private static readonly (double, int)[] RulesSizes = [(2.0, 3)];
+    private static readonly (double, int)[] MoreSizes = [(2.1, 2)];
     private const double Gap = 0.5;
 
     // Between the maker's name and the sign.
@@ -37,12 +38,16 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         CautionKind.SharpEdge, CautionKind.Glass, CautionKind.FineDust, CautionKind.Heavy, CautionKind.Force,
     ];
 
-    public static CardFront Of(Book book, CardWords words)
+    // The title gives way to the cautions: it is set as large as leaves out the fewest of them.
+    public static CardFront Of(Book book, CardWords words) =>
+        Enumerable.Range(0, TitleSizes.Length).Select(first => Of(book, words, TitleSizes[first..])).MinBy(front => front.CautionsLeftOut)!;
+
+    private static CardFront Of(Book book, CardWords words, (double, int)[] titleSizes)
     {
-        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, TitleSizes);
+        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, titleSizes);
         var maker = book.Maker is { } who ? Paragraph.Fit(Letters.Printable(who.Name.Value).Text, Typeface.Regular, Width, MakerSizes) : null;
         var makerTop = Top + title.Height + 0.6;
-        var rules = Paragraph.Flow(Letters.Printable(words.LocalRules).Text, Typeface.Regular, SmallSize, CautionWidth);
+        var rules = RulesOf(words);
         var bottom = CautionsBottom - rules.Height - Gap;
         var (cautions, leftOut) = Cautions(book.Cautions, words, bottom - makerTop - (maker?.Height ?? 0) - Air);
 
@@ -59,6 +64,14 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
 
         return new(things.ToImmutable(), !title.Whole, leftOut);
     }
+
+    /// <summary>The sentence under the cautions; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText RulesOf(CardWords words) =>
+        Paragraph.Fit(Letters.Printable(words.LocalRules).Text, Typeface.Regular, CautionWidth, RulesSizes);
+
+    /// <summary>What stands for the cautions that are left out; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText MoreOf(CardWords words) =>
+        Paragraph.Fit(Letters.Printable(words.MoreCautions).Text, Typeface.Regular, CautionWidth, MoreSizes);
 
     /// <summary>Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>.</summary>
     public static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top)
@@ -84,8 +97,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     private static (ImmutableArray<SetText> Shown, int LeftOut) Cautions(ImmutableArray<Caution> cautions, CardWords words, double room)
     {
         var ordered = cautions.OrderBy(caution => ByDanger.IndexOf(caution.Kind)).ToArray();
-        var noted = ordered.Select(caution => caution.Note is null ? words.For(caution.Kind) : $"{words.For(caution.Kind)} {caution.Note}").ToArray();
-        var bare = ordered.Select(caution => words.For(caution.Kind)).Distinct().ToArray();
+        var noted = ordered.Select(caution => caution.Note is null ? words.Cautions[caution.Kind] : $"{words.Cautions[caution.Kind]} {caution.Note}").ToArray();
+        var bare = ordered.Select(caution => words.Cautions[caution.Kind]).Distinct().ToArray();
         ImmutableArray<SetText>[] ways =
         [
             [.. noted.Select(text => Set(text, 2.6))],
@@ -100,7 +113,7 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         var kept = bare.Length - 1;
         while (kept > 0 && Set(Some(kept), 2.1).Height > room)
             kept--;
-        return ([Set(Some(kept), 2.1)], bare.Length - kept);
+        return ([kept == 0 ? MoreOf(words) : Set(Some(kept), 2.1)], bare.Length - kept);
 
         string Some(int count) => string.Join(' ', [.. bare[..count], words.MoreCautions]);
     }

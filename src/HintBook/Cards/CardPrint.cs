@@ -34,7 +34,7 @@ public static class CardPrint
 
         var cards = Deck.Of(book, addresses);
         var front = CardFront.Of(book, words);
-        var findings = Findings.Of([.. Legibility.In(book, words), .. Room.In(book, cards, front)]);
+        var findings = Findings.Of([.. Legibility.In(book, words), .. Room.In(book, cards, front, paper, words)]);
         return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, paper, words, findings);
     }
 

@@ -1,61 +1,58 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Pages;
 
 namespace HintBook.Cards;
 
-/// <summary>Everything a card says that the author didn't write; a theme's <c>words.&lt;lang&gt;.yaml</c> may say it in another language.</summary>
+/// <summary>Everything a card says that the author didn't write, in one language.</summary>
 public sealed record CardWords
 {
-    /// <summary>The English words.</summary>
-    public static CardWords English { get; } = new();
-
     /// <summary>The head of a card's back: a word or two.</summary>
-    public string Stuck { get; init; } = "Stuck?";
+    public required string Stuck { get; init; }
 
     /// <summary>What to do with the code: one sentence.</summary>
-    public string Scan { get; init; } = "Scan this code, or type the address below.";
+    public required string Scan { get; init; }
 
     /// <summary>What is said instead of the cautions that a card has no room for.</summary>
-    public string MoreCautions { get; init; } = "More cautions at the address on the back.";
+    public required string MoreCautions { get; init; }
 
     /// <summary>The standing sentence under the cautions.</summary>
-    public string LocalRules { get; init; } = "Local rules and licensed people have the last word.";
+    public required string LocalRules { get; init; }
 
     /// <summary>One short sentence for each danger.</summary>
-    public ImmutableSortedDictionary<CautionKind, string> Cautions { get; init; } = ImmutableSortedDictionary.CreateRange(
-        new Dictionary<CautionKind, string>
-        {
-            [CautionKind.Heavy] = "Heavy: lift with two hands.",
-            [CautionKind.Glass] = "Glass that can break.",
-            [CautionKind.SharpEdge] = "Sharp edges.",
-            [CautionKind.Magnets] = "Strong magnets: dangerous if swallowed and near implants.",
-            [CautionKind.ButtonCell] = "Button cell: if swallowed, get medical help at once.",
-            [CautionKind.SmallParts] = "Small parts that can choke a child.",
-            [CautionKind.Mains] = "Mains voltage: pull the plug before you open anything.",
-            [CautionKind.Battery] = "Battery inside: do not short, crush or heat it.",
-            [CautionKind.FineDust] = "Fine dust: do not breathe it in.",
-            [CautionKind.Force] = "Nothing here needs force: if it is stiff, stop.",
-        });
+    public required ImmutableSortedDictionary<CautionKind, string> Cautions { get; init; }
 
     /// <summary>The head of the maker's own sheets.</summary>
-    public string WhichCard { get; init; } = "Which card goes where";
+    public required string WhichCard { get; init; }
 
     /// <summary>Under that head: that these sheets stay with the maker.</summary>
-    public string KeepThisSheet { get; init; } = "For the maker: do not put this sheet into the box.";
+    public required string KeepThisSheet { get; init; }
 
     /// <summary>The head of the column of card names.</summary>
-    public string Card { get; init; } = "Card";
+    public required string Card { get; init; }
 
     /// <summary>The head of the column of stage titles.</summary>
-    public string Stage { get; init; } = "Stage";
+    public required string Stage { get; init; }
 
     /// <summary>The head of the column of stage ids.</summary>
-    public string Id { get; init; } = "Id";
-
-    /// <summary>What the caution says; its name in the code where the words lack it.</summary>
-    public string For(CautionKind kind) => Cautions.TryGetValue(kind, out var words) ? words : $"{kind}";
+    public required string Id { get; init; }
 
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
         [Stuck, Scan, MoreCautions, LocalRules, .. Cautions.Values, WhichCard, KeepThisSheet, Card, Stage, Id];
+
+    /// <summary>The words of a theme that are for cards: those whose keys begin with <c>card_</c>.</summary>
+    public static CardWords Of(ThemeWords words) => new()
+    {
+        Stuck = words["card_stuck"],
+        Scan = words["card_scan"],
+        MoreCautions = words["card_more_cautions"],
+        LocalRules = words["card_local_rules"],
+        Cautions = Enum.GetValues<CautionKind>().ToImmutableSortedDictionary(kind => kind, words.CardTextOf),
+        WhichCard = words["card_sheet"],
+        KeepThisSheet = words["card_sheet_note"],
+        Card = words["card_sheet_card"],
+        Stage = words["card_sheet_stage"],
+        Id = words["card_sheet_id"],
+    };
 }

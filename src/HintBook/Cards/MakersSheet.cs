@@ -19,22 +19,32 @@ internal static class MakersSheet
         var size = Size.Of(paper);
         var rows = (int)((size.Height - Margin - RowsTop) / RowHeight);
         var pages = cards.Where(card => card.Stage is not null).Chunk(rows).ToArray();
-        return [.. pages.Select((page, index) => new PrintedPage(size, Things(page, title, size, words, $"{index + 1} / {pages.Length}")))];
+        return [.. pages.Select((page, index) => new PrintedPage(size, Things(page, title, paper, words, $"{index + 1} / {pages.Length}")))];
     }
 
-    private static ImmutableArray<Printed> Things(Card[] cards, string title, Size size, CardWords words, string number)
+    /// <summary>What stands above the rows; a text that is not <see cref="SetText.Whole"/> has no room there.</summary>
+    public static IEnumerable<(SetText Text, Typeface Face, Tone Tone, double Left, double Baseline)> Heads(Paper paper, CardWords words)
     {
+        var right = Size.Of(paper).Width - Margin;
+        var titleLeft = Margin + NameWidth;
+        var idLeft = right - IdWidth;
+        yield return (Set(words.WhichCard, Typeface.SemiBold, 6.4, Margin, right), Typeface.SemiBold, Tone.Ink, Margin, 26);
+        yield return (Set(words.KeepThisSheet, Typeface.SemiBold, 3.5, Margin, right), Typeface.SemiBold, Tone.Warning, Margin, 33.5);
+        yield return (Set(words.Card, Typeface.Regular, 2.5, Margin, titleLeft), Typeface.Regular, Tone.Quiet, Margin, RowsTop - 2);
+        yield return (Set(words.Stage, Typeface.Regular, 2.5, titleLeft, idLeft), Typeface.Regular, Tone.Quiet, titleLeft, RowsTop - 2);
+        yield return (Set(words.Id, Typeface.Regular, 2.5, idLeft, right), Typeface.Regular, Tone.Quiet, idLeft, RowsTop - 2);
+    }
+
+    private static ImmutableArray<Printed> Things(Card[] cards, string title, Paper paper, CardWords words, string number)
+    {
+        var size = Size.Of(paper);
         var right = size.Width - Margin;
         var titleLeft = Margin + NameWidth;
         var idLeft = right - IdWidth;
         var things = ImmutableArray.CreateBuilder<Printed>();
-        Line(things, words.WhichCard, Typeface.SemiBold, 6.4, Tone.Ink, Margin, right, 26);
-        Line(things, words.KeepThisSheet, Typeface.SemiBold, 3.5, Tone.Warning, Margin, right, 33.5);
+        foreach (var head in Heads(paper, words))
+            Put(things, head.Text, head.Face, head.Tone, head.Left, head.Baseline);
         Line(things, title, Typeface.Regular, TextSize, Tone.Quiet, Margin, right, 39);
-
-        Line(things, words.Card, Typeface.Regular, 2.5, Tone.Quiet, Margin, titleLeft, RowsTop - 2);
-        Line(things, words.Stage, Typeface.Regular, 2.5, Tone.Quiet, titleLeft, idLeft, RowsTop - 2);
-        Line(things, words.Id, Typeface.Regular, 2.5, Tone.Quiet, idLeft, right, RowsTop - 2);
         things.Add(new PrintedLine(Margin, RowsTop, right, RowsTop, Tone.Ink));
         for (var i = 0; i < cards.Length; i++)
         {
@@ -50,10 +60,15 @@ internal static class MakersSheet
         return things.ToImmutable();
     }
 
-    private static void Line(ImmutableArray<Printed>.Builder things, string text, Typeface face, double size, Tone tone, double left, double right, double baseline)
+    private static void Line(ImmutableArray<Printed>.Builder things, string text, Typeface face, double size, Tone tone, double left, double right, double baseline) =>
+        Put(things, Set(text, face, size, left, right), face, tone, left, baseline);
+
+    private static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double baseline) =>
+        things.AddRange(text.Lines.Select(line => new PrintedText(left, baseline, line, face, text.Size, tone)));
+
+    private static SetText Set(string text, Typeface face, double size, double left, double right)
     {
         const double gap = 3;
-        var set = Paragraph.Fit(Letters.Printable(text).Text, face, right - left - gap, [(size, 1), (size * 0.85, 1)]);
-        things.AddRange(set.Lines.Select(line => new PrintedText(left, baseline, line, face, set.Size, tone)));
+        return Paragraph.Fit(Letters.Printable(text).Text, face, right - left - gap, [(size, 1), (size * 0.85, 1), (size * 0.7, 1)]);
     }
 }

@@ -115,7 +115,7 @@ internal static class Columns
             var (from, scanned) = (0, 0);
             for (var i = 0; i < lower.Length; i++)
             {
-                var partner = graph.IsWaypoint(lower[i]) && graph.IsWaypoint(graph.Above[lower[i]][0]) ? graph.Above[lower[i]][0] : -1;
+                var partner = graph.IsWaypoint(lower[i]) && graph.Above[lower[i]].Exists(graph.IsWaypoint) ? graph.Above[lower[i]].Find(graph.IsWaypoint) : -1;
                 if (partner < 0 && i < lower.Length - 1)
                     continue;
                 var to = partner < 0 ? upper.Length : place[partner];

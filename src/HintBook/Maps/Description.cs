@@ -1,32 +1,28 @@
-using System.Text;
-using HintBook.Text;
-
 namespace HintBook.Maps;
 
-/// <summary>The map in words, for those who don't see it. Numbers and our own words only: nothing that the author wrote, titles aside.</summary>
+/// <summary>The map in words, for those who don't see it. Numbers and the theme's words only: nothing that the author wrote, the title aside.</summary>
 internal static class Description
 {
-    public static string Title(StageMap map, bool spoilerFree) => spoilerFree
-        ? $"Map of {Words.Count(map.Nodes.Length, "stage")}"
-        : $"Map of {Wrapping.Clean(map.Title)}, {Words.Count(map.Nodes.Length, "stage")}";
+    public static string Title(StageMap map, MapWords words, bool spoilerFree) =>
+        spoilerFree ? words.TitleOfNumbers : words.TitleOf(Wrapping.Clean(map.Title));
 
     /// <summary>Which stages open which, by number.</summary>
-    public static string Of(StageMap map)
+    public static string Of(StageMap map, MapWords words) => string.Join(' ', Sentences(map, words));
+
+    private static IEnumerable<string> Sentences(StageMap map, MapWords words)
     {
         var before = map.Edges.ToLookup(edge => edge.To);
-        var text = new StringBuilder("Each box is a stage; arrows lead from a stage to those that it opens.");
+        yield return words.About;
         if (map.Edges.Any(edge => edge.OneOfSeveral))
-            text.Append(" Broken arrows: one of them is enough.");
+            yield return words.AboutBroken;
         var first = map.Nodes.Where(stage => !before.Contains(stage.Number)).Select(stage => $"{stage.Number}").ToArray();
-        text.Append($" Open from the start: {Words.List(first)}.");
+        if (first.Length > 0)
+            yield return words.FirstAre(first);
         foreach (var stage in map.Nodes.Where(stage => before.Contains(stage.Number)))
         {
-            var all = before[stage.Number].Where(edge => !edge.OneOfSeveral).Select(edge => $"{edge.From}").ToArray();
-            var some = before[stage.Number].Where(edge => edge.OneOfSeveral).Select(edge => $"{edge.From}").ToArray();
-            string[] needs = [.. all, .. some.Length > 0 ? [$"one of {Words.List(some, "or")}"] : Array.Empty<string>()];
-            text.Append($" {stage.Number} after {Words.List(needs)}.");
+            var all = before[stage.Number].Where(edge => !edge.OneOfSeveral).Select(edge => $"{edge.From}");
+            var some = before[stage.Number].Where(edge => edge.OneOfSeveral).Select(edge => $"{edge.From}");
+            yield return words.Opens(stage.Number, all, [.. some]);
         }
-
-        return text.ToString();
     }
 }

@@ -9,6 +9,10 @@ namespace HintBook.Maps;
 /// </summary>
 internal static class LayeredDrawing
 {
+    // A box with its gap is about half again as wide as a row with its gap is high: as many in a row as there are rows make a sheet
+    // of three to two.
+    private const int LeastInRow = 6;
+
     private const double LeastGap = 46;
     private const double MostGap = 150;
     private const double GapForBend = 0.16;
@@ -20,7 +24,7 @@ internal static class LayeredDrawing
     {
         var turned = Rows.Turned(boxes.Length, edges);
         var downward = edges.Select((edge, i) => turned[i] ? (edge.To, edge.From) : edge).ToArray();
-        var widest = Math.Max(6, (int)Math.Ceiling(1.5 * Math.Sqrt(boxes.Length)));
+        var widest = Math.Max(LeastInRow, (int)Math.Ceiling(Math.Sqrt(boxes.Length)));
         var graph = Ranked.Of(Rows.Of(boxes.Length, downward, widest), downward);
         var rows = Crossings.Order(graph);
         var width = new double[graph.Count];
@@ -46,21 +50,27 @@ internal static class LayeredDrawing
         return new(new(right, bands[^1].Bottom), frames, [.. routes]);
     }
 
-    // Where each edge crosses each of its rows: at its waypoint, and at a box in a port beside those of the box's other edges.
+    // Where each edge crosses each of its rows: at its waypoint, and at a box in a port beside those of the box's other edges. Edges
+    // that run together have one port.
     private static double[][] Ways(Ranked graph, double[] middle, double[] width)
     {
         var ways = graph.Chains.Select(chain => chain.Select(vertex => middle[vertex]).ToArray()).ToArray();
         var ends = graph.Chains.SelectMany((chain, edge) => new[]
         {
-            (Box: chain[0], Below: true, Edge: edge, At: 0, Toward: middle[chain[1]]),
-            (Box: chain[^1], Below: false, Edge: edge, At: chain.Length - 1, Toward: middle[chain[^2]]),
+            (Box: chain[0], Below: true, Edge: edge, At: 0, Next: chain[1]),
+            (Box: chain[^1], Below: false, Edge: edge, At: chain.Length - 1, Next: chain[^2]),
         });
         foreach (var side in ends.GroupBy(end => (end.Box, end.Below)))
         {
-            var ports = side.OrderBy(end => end.Toward).ThenBy(end => end.Edge).ToArray();
+            var ports = side
+                .GroupBy(end => (end.Next, Alone: graph.IsWaypoint(end.Next) ? -1 : end.Edge))
+                .OrderBy(port => middle[port.Key.Next]).ThenBy(port => port.First().Edge).ToArray();
             var gap = Math.Min(PortGap, (width[side.Key.Box] - (2 * PortMargin)) / Math.Max(1, ports.Length - 1));
             for (var i = 0; i < ports.Length; i++)
-                ways[ports[i].Edge][ports[i].At] += (i - ((ports.Length - 1) / 2.0)) * Math.Max(0, gap);
+            {
+                foreach (var end in ports[i])
+                    ways[end.Edge][end.At] += (i - ((ports.Length - 1) / 2.0)) * Math.Max(0, gap);
+            }
         }
 
         return ways;

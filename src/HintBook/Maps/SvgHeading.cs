@@ -14,12 +14,12 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
 
     public static SvgHeading None { get; } = new(new(0, 0), [], []);
 
-    public static SvgHeading Of(StageMap map, double width)
+    public static SvgHeading Of(StageMap map, MapWords words, double width)
     {
         var title = Wrapping.Lines(map.Title, width, text => Lettering.Width(text, TitleSize, bold: true));
         var legend = ImmutableArray.CreateBuilder<(LegendEntry Entry, Point At)>();
         var (left, top) = (0.0, (title.Length * TitleLine) + 12);
-        foreach (var entry in LegendEntry.Of(map))
+        foreach (var entry in LegendEntry.Of(map, words))
         {
             var wide = Sample + 8 + Lettering.Width(entry.Text, Label.FontSize);
             if (left > 0 && left + wide > width)
@@ -54,19 +54,19 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
 /// <summary>One line of the legend: a kind of stage, or, without one, a kind of arrow.</summary>
 internal sealed record LegendEntry(StageKind? Kind, bool OneOfSeveral, string Text)
 {
-    private static readonly LegendEntry[] All =
-    [
-        new(StageKind.Ordinary, false, "stage"),
-        new(StageKind.Goal, false, "goal"),
-        new(StageKind.Optional, false, "optional"),
-        new(StageKind.RedHerring, false, "red herring"),
-        new(StageKind.Unreachable, false, "can’t be reached"),
-        new(null, false, "needed first"),
-        new(null, true, "one of these is enough"),
-    ];
-
     /// <summary>The entries for what a map shows.</summary>
-    public static IEnumerable<LegendEntry> Of(StageMap map) => All.Where(entry => entry.Kind is { } kind
+    public static IEnumerable<LegendEntry> Of(StageMap map, MapWords words) => All(words).Where(entry => entry.Kind is { } kind
         ? map.Nodes.Any(stage => stage.Kind == kind)
         : map.Edges.Any(edge => edge.OneOfSeveral == entry.OneOfSeveral));
+
+    private static LegendEntry[] All(MapWords words) =>
+    [
+        new(StageKind.Ordinary, false, words.Stage),
+        new(StageKind.Goal, false, words.Goal),
+        new(StageKind.Optional, false, words.Optional),
+        new(StageKind.RedHerring, false, words.RedHerring),
+        new(StageKind.Unreachable, false, words.Unreachable),
+        new(null, false, words.Needed),
+        new(null, true, words.OneEnough),
+    ];
 }

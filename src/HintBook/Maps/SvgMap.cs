@@ -16,18 +16,19 @@ public static class SvgMap
     /// explains those that are met. The same map gives the same text.
     /// </summary>
     /// <param name="map">What to draw.</param>
+    /// <param name="words">What the legend and the description say.</param>
     /// <param name="spoilerFree">
     /// Shows numbers and arrows only, every stage in the same shape: no title of the box or of a stage, no word of the author's,
     /// and nothing that tells a red herring or the goal from the rest.
     /// </param>
-    public static string Write(StageMap map, bool spoilerFree = false)
+    public static string Write(StageMap map, MapWords words, bool spoilerFree = false)
     {
         var labels = map.Nodes.Select(stage => Label.Of(stage, spoilerFree)).ToArray();
         var loops = map.Edges.Where(edge => edge.From == edge.To).Select(edge => edge.From - 1).ToHashSet();
         var drawing = Drawing.Of(
             [.. labels.Select((label, i) => loops.Contains(i) ? SvgBox.WithRoomForLoop(label.Size) : label.Size)],
             [.. map.Edges.Select(edge => (edge.From - 1, edge.To - 1))]);
-        var heading = spoilerFree ? SvgHeading.None : SvgHeading.Of(map, Math.Max(drawing.Size.Width, 480));
+        var heading = spoilerFree ? SvgHeading.None : SvgHeading.Of(map, words, Math.Max(drawing.Size.Width, 480));
         var width = Math.Ceiling(Math.Max(drawing.Size.Width, heading.Size.Width) + (2 * Margin));
         var height = Math.Ceiling(drawing.Size.Height + heading.Size.Height + (2 * Margin));
         var left = (width - drawing.Size.Width) / 2;
@@ -44,8 +45,8 @@ public static class SvgMap
                 ("width", width), ("height", height), ("viewBox", $"0 0 {width} {height}"),
                 ("role", "img"), ("aria-labelledby", "map-title map-description"), ("font-family", "system-ui, sans-serif"),
                 ("font-size", Label.FontSize));
-            xml.Element("title", Description.Title(map, spoilerFree), ("id", "map-title"));
-            xml.Element("desc", Description.Of(map), ("id", "map-description"));
+            xml.Element("title", Description.Title(map, words, spoilerFree), ("id", "map-title"));
+            xml.Element("desc", Description.Of(map, words), ("id", "map-description"));
             SvgArrow.Define(xml);
             xml.Element("rect", null, ("width", width), ("height", height), ("fill", "#ffffff"));
             heading.Write(xml, Margin, Margin);

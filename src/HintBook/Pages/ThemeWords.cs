@@ -21,6 +21,9 @@ public sealed record ThemeWords(string Language, ImmutableSortedDictionary<strin
     /// <summary>What to do about a danger, in one to three sentences.</summary>
     public string TextOf(CautionKind kind) => this[$"caution_{Key(kind)}_text"];
 
+    /// <summary>What a printed card says about a danger: one short sentence.</summary>
+    public string CardTextOf(CautionKind kind) => this[$"card_caution_{Key(kind)}"];
+
     /// <summary>A sentence with its placeholders filled.</summary>
     public string Say(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {

@@ -30,7 +30,8 @@ public static class Pipeline
             Films = FilmWork.Of(book, desk),
         };
         var (pages, pageFindings) = Site.Of(plan, book.Theme!);
-        var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, CardWords.English);
+        var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words);
+        var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, words);
         var findings = book.Findings.And([.. photoFindings.All, .. pageFindings.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -60,8 +61,9 @@ public static class Pipeline
 
         using var folder = OutputFolder.Open(output, path);
         var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
-        var (cards, cardFindings) = CardPrint.Of(book.Book!, book.Addresses!, options.Paper, CardWords.English);
-        var findings = book.Findings.And(cardFindings.All);
+        var (words, language) = book.Theme!.WordsIn(book.Book!.Language);
+        var (cards, cardFindings) = CardPrint.Of(book.Book, book.Addresses!, options.Paper, CardWords.Of(words));
+        var findings = book.Findings.And([.. language.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 

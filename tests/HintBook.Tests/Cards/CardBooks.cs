@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Tests.Cards;
@@ -11,6 +12,8 @@ internal static class CardBooks
     public const string Address = "https://alder-row.example/beekeeper/";
 
     private static readonly SourceFile File = new("book.yaml", "title: The Beekeeper's Cabinet\n");
+
+    public static CardWords English { get; } = CardWords.Of(Theme.BuiltIn(Theme.Default).Theme.Words["en"]);
 
     public static Book Beekeeper { get; } = Of("The Beekeeper's Cabinet", Stages("The smoker", "Five frames", "The queen's clip")) with
     {
@@ -44,7 +47,7 @@ internal static class CardBooks
             stage => ImmutableArray.Create(Addresses.Derive(book.Identity, stage.Id.Value))));
 
     public static (CardSet Set, Findings Findings) Print(Book book, Paper paper = Paper.A4) =>
-        CardPrint.Of(book, AddressesOf(book), paper, CardWords.English);
+        CardPrint.Of(book, AddressesOf(book), paper, CardBooks.English);
 
     public static byte[] Pdf(CardSet set) => Bytes(set, "cards.pdf");
 

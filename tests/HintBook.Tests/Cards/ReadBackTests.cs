@@ -86,7 +86,7 @@ public class ReadBackTests
         var book = CardBooks.Beekeeper;
         var cards = Deck.Of(book, CardBooks.AddressesOf(book));
         ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
-        var (set, findings) = CardPrint.Print(book, spoilt, CardFront.Of(book, CardWords.English), Paper.A4, CardWords.English, Findings.None);
+        var (set, findings) = CardPrint.Print(book, spoilt, CardFront.Of(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
         return (set.ReadBack, findings);
     }
 

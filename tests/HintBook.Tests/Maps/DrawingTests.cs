@@ -129,6 +129,31 @@ public class DrawingTests
         Assert.Single(Rows.Turned(3, [(0, 1), (1, 2), (2, 0)]), turned => turned);
     }
 
+    // Sixty stages, forty of them between one that opens them all and one that needs them all, as wide as the rest of the layer's rows.
+    [Fact]
+    public void A_layer_of_forty_boxes_is_wrapped_into_rows_below_each_other()
+    {
+        var fan = Enumerable.Range(1, 40).SelectMany(i => new[] { (0, i), (i, 41) });
+        var tail = Enumerable.Range(42, 18).Select(i => (i - 1, i));
+        var drawing = Drawing.Of([.. Enumerable.Repeat(new Size(150, 50), 60)], [.. fan, .. tail]);
+        Assert.InRange(drawing.Size.Width, 150, 15 * (150 + 30));
+    }
+
+    [Fact]
+    public void Many_edges_to_one_box_run_together_and_few_do_not()
+    {
+        Assert.Single(LastBends(8));
+        Assert.Equal(3, LastBends(3).Length);
+
+        // A ladder with an edge from each of its rungs to a box at the end.
+        static Point[] LastBends(int rungs)
+        {
+            (int, int)[] edges = [.. Enumerable.Range(1, rungs).Select(i => (i - 1, i)), (rungs, rungs + 1), .. Enumerable.Range(0, rungs).Select(i => (i, rungs + 1))];
+            var drawing = Drawing.Of([.. Enumerable.Repeat(new Size(100, 50), rungs + 2)], [.. edges]);
+            return [.. drawing.Routes.TakeLast(rungs).Select(route => route.Points[^2]).Distinct()];
+        }
+    }
+
     [Fact]
     public void An_empty_graph_is_an_empty_drawing() => Assert.Equal(new Size(0, 0), Drawing.Of([], []).Size);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Maps;
 using HintBook.Mechanism;
+using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Tests.Maps;
@@ -10,6 +11,8 @@ namespace HintBook.Tests.Maps;
 internal static class MapBooks
 {
     private static readonly SourceFile File = new("book.yaml", "");
+
+    public static MapWords English { get; } = MapWords.Of(Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries);
 
     public static Located<string> At(string text) => new(text, File.Top);
 

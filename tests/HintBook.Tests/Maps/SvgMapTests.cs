@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using HintBook.Maps;
+using HintBook.Pages;
 using static HintBook.Tests.Maps.MapBooks;
 
 namespace HintBook.Tests.Maps;
@@ -9,12 +10,14 @@ public class SvgMapTests
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
+    private static readonly string[] Placeholders = ["{book}", "{stage}", "{stages}"];
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void The_picture_is_well_formed_and_asks_for_nothing(bool spoilerFree)
     {
-        var text = SvgMap.Write(Awkward, spoilerFree);
+        var text = SvgMap.Write(Awkward, English, spoilerFree);
         var svg = XDocument.Parse(text).Root!;
         Assert.Equal(Svg + "svg", svg.Name);
         string[] drawn = ["svg", "title", "desc", "defs", "marker", "path", "rect", "g", "text"];
@@ -29,7 +32,7 @@ public class SvgMapTests
     [Fact]
     public void Screen_readers_get_a_name_and_the_map_in_words()
     {
-        var svg = XDocument.Parse(SvgMap.Write(Awkward)).Root!;
+        var svg = XDocument.Parse(SvgMap.Write(Awkward, English)).Root!;
         Assert.Equal("img", svg.Attribute("role")!.Value);
         var named = svg.Attribute("aria-labelledby")!.Value.Split(' ');
         Assert.Equal(named, svg.Elements().Take(2).Select(e => e.Attribute("id")!.Value));
@@ -42,7 +45,7 @@ public class SvgMapTests
     [Fact]
     public void Every_stage_stands_there_once_with_its_number_and_title()
     {
-        var boxes = Boxes(SvgMap.Write(Awkward));
+        var boxes = Boxes(SvgMap.Write(Awkward, English));
         Assert.Equal(Awkward.Nodes.Select(stage => $"{stage.Number}"), boxes.Select(box => box.Elements(Svg + "text").First().Value));
         Assert.Equal(
             Awkward.Nodes.Select(stage => stage.Title.ReplaceLineEndings(" ")),
@@ -52,7 +55,7 @@ public class SvgMapTests
     [Fact]
     public void Kinds_differ_in_shape_and_not_in_colour_alone()
     {
-        var shapes = Boxes(SvgMap.Write(Awkward)).Take(5).Select(box => string.Join(' ', box.Elements()
+        var shapes = Boxes(SvgMap.Write(Awkward, English)).Take(5).Select(box => string.Join(' ', box.Elements()
             .Where(shape => shape.Name.LocalName is "rect" or "path")
             .Select(shape => $"{shape.Name.LocalName} {shape.Attribute("rx")?.Value} {shape.Attribute("stroke-dasharray")?.Value}")));
         Assert.Equal(5, shapes.Distinct().Count());
@@ -62,16 +65,26 @@ public class SvgMapTests
     public void The_legend_explains_what_is_met_and_nothing_else()
     {
         var plain = new StageMap("Box", [new(1, "a", StageKind.Ordinary), new(2, "b", StageKind.Ordinary)], [new(1, 2, false)]);
-        Assert.Equal(["Box", "stage", "needed first"], Heading(SvgMap.Write(plain)));
+        Assert.Equal(["Box", "stage", "needed first"], Heading(SvgMap.Write(plain, English)));
         Assert.Equal(
             ["stage", "goal", "optional", "red herring", "can’t be reached", "needed first", "one of these is enough"],
-            Heading(SvgMap.Write(Awkward)).TakeLast(7));
+            Heading(SvgMap.Write(Awkward, English)).TakeLast(7));
+    }
+
+    [Fact]
+    public void The_words_are_those_of_the_theme()
+    {
+        var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Where(word => word.Key.StartsWith("map_", StringComparison.Ordinal)).ToArray();
+        var marked = entries.ToDictionary(word => word.Key, word => $"[{word.Key}] {string.Join(' ', Placeholders.Where(word.Value.Contains))}");
+        var text = SvgMap.Write(Awkward, MapWords.Of(marked)) + SvgMap.Write(Awkward with { Edges = [new(1, 6, false), new(2, 6, false)] }, MapWords.Of(marked), spoilerFree: true);
+        Assert.All(marked.Keys, key => Assert.Contains($"[{key}]", text, StringComparison.Ordinal));
+        Assert.All(Placeholders, name => Assert.DoesNotContain(name, text, StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_spoiler_free_form_shows_numbers_alone()
     {
-        var text = SvgMap.Write(Awkward, spoilerFree: true);
+        var text = SvgMap.Write(Awkward, English, spoilerFree: true);
         var svg = XDocument.Parse(text).Root!;
         Assert.Equal(Enumerable.Range(1, 6), svg.Descendants(Svg + "text").Select(e => int.Parse(e.Value, CultureInfo.InvariantCulture)).Order());
         Assert.All(AwkwardWords, word => Assert.DoesNotContain(word, text, StringComparison.OrdinalIgnoreCase));
@@ -81,12 +94,12 @@ public class SvgMapTests
     public void The_spoiler_free_form_depends_on_the_numbers_and_arrows_alone()
     {
         var other = Awkward with { Title = "x", Nodes = [.. Awkward.Nodes.Select(stage => stage with { Title = "y", Kind = StageKind.Ordinary })] };
-        Assert.Equal(SvgMap.Write(other, spoilerFree: true), SvgMap.Write(Awkward, spoilerFree: true));
+        Assert.Equal(SvgMap.Write(other, English, spoilerFree: true), SvgMap.Write(Awkward, English, spoilerFree: true));
     }
 
     [Fact]
     public void A_book_without_stages_is_still_a_picture() =>
-        Assert.Equal(Svg + "svg", XDocument.Parse(SvgMap.Write(new("Box", [], []))).Root!.Name);
+        Assert.Equal(Svg + "svg", XDocument.Parse(SvgMap.Write(new("Box", [], []), English)).Root!.Name);
 
     [Fact]
     public void Two_thousand_stages_are_drawn_with_every_arrow()
@@ -95,7 +108,7 @@ public class SvgMapTests
             "Box",
             [.. Enumerable.Range(1, 2000).Select(i => new StageNode(i, $"Stage {i}", StageKind.Ordinary))],
             [.. Enumerable.Range(2, 1999).SelectMany(i => new[] { i / 2, Math.Max(1, i - 7) }.Distinct().Select(from => new StageEdge(from, i, false)))]);
-        var svg = XDocument.Parse(SvgMap.Write(map)).Root!;
+        var svg = XDocument.Parse(SvgMap.Write(map, English)).Root!;
         var arrowsOfTheLegend = 1;
         Assert.Equal(map.Edges.Length + arrowsOfTheLegend, svg.Descendants(Svg + "path").Count(path => path.Attribute("marker-end") is not null));
         Assert.Equal(2000, Boxes(svg.ToString()).Length);

@@ -33,7 +33,7 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
     {
         var pixels = back.Pixels();
         var where = $"cards.pdf, page {CardSheets.PageOfBacks(sheet) + 1}";
-        return [.. cards.Select((card, slot) => Judge(book, card, where, Read(pixels, Imposition.Back(paper, slot))))];
+        return [.. cards.Select((card, slot) => Judge(book, card, where, Read(pixels, CardBack.CodeOn(Imposition.Back(paper, slot)))))];
     }
 
     private static string? Read(Raster? page, Rect place)

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using CsCheck;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Cards.Typesetting;
+using HintBook.Pages;
+
+namespace HintBook.Tests.Cards;
+
+public class CardWordsTests
+{
+    [Fact]
+    public void Every_word_that_the_theme_has_for_cards_is_printed()
+    {
+        var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries;
+        var keys = entries.Keys.Where(key => key.StartsWith("card_", StringComparison.Ordinal));
+        var words = CardWords.Of(new ThemeWords("en", entries.ToImmutableSortedDictionary(word => word.Key, word => word.Key)));
+        Assert.Equal(keys, words.All.Order(StringComparer.Ordinal));
+
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var (set, _) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, words);
+        var pdf = CardBooks.Pdf(set);
+        var printed = string.Concat(PdfMeasure.Text(pdf, 1), PdfMeasure.Text(pdf, 2), PdfMeasure.Text(pdf, 3));
+        Assert.All(keys.Where(key => key != "card_more_cautions"), key => Assert.Contains(key, printed, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_theme_that_lacks_a_word_for_cards_says_which()
+    {
+        var texts = Theme.TextsOf(Theme.Default);
+        var (_, findings) = Theme.Of("mine", texts.SetItem("words.en.yaml", texts["words.en.yaml"].Replace("\ncard_scan:", "\ncard_scann:", StringComparison.Ordinal)));
+        var finding = Assert.Single(findings.All);
+        Assert.Equal("HB7104", finding.Code.Id);
+        Assert.Contains("“card_scan”", finding.Message, StringComparison.Ordinal);
+    }
+
+    // As long as German usually gets: a third longer than English, with words of twenty letters and more.
+    [Fact]
+    public void German_words_fit_every_side_of_a_card_uncut()
+    {
+        var front = CardFront.Of(Dangerous("Der Schrank der Imkerin am Erlenhain", 6), German);
+        Assert.Equal(0, front.CautionsLeftOut);
+        AssertInsideAndApart(front.Things);
+        AssertInsideAndApart(Back(German));
+        var (_, findings) = CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, German);
+        Assert.Empty(findings.All);
+    }
+
+    [Fact]
+    public void Words_of_any_length_stay_on_the_card_and_off_each_other() =>
+        Gen.Select(Words, Gen.Char["abcMW "].Array[1, 200].Select(letters => new string(letters) + "."), Gen.Int[0, 10]).Sample((words, title, dangers) =>
+        {
+            AssertInsideAndApart(CardFront.Of(Dangerous(title, dangers), words).Things);
+            AssertInsideAndApart(Back(words));
+        });
+
+    [Theory]
+    [InlineData("card_stuck")]
+    [InlineData("card_scan")]
+    [InlineData("card_local_rules")]
+    [InlineData("card_more_cautions")]
+    [InlineData("card_sheet")]
+    [InlineData("card_sheet_note")]
+    [InlineData("card_sheet_stage")]
+    public void Words_that_a_card_must_cut_are_a_finding_that_shows_them(string key)
+    {
+        var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.SetItem(key, string.Concat(Enumerable.Repeat("Donaudampfschiff ", 30)));
+        var (_, findings) = CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, CardWords.Of(new("en", entries)));
+        var finding = Assert.Single(findings.All);
+        Assert.Equal("HB6108", finding.Code.Id);
+        Assert.Contains("Donaudampfschiff", finding.Message, StringComparison.Ordinal);
+    }
+
+    private static CardWords German { get; } = CardBooks.English with
+    {
+        Stuck = "Nicht weitergekommen?",
+        Scan = "Scannen Sie diesen Code mit dem Telefon, oder geben Sie die untenstehende Adresse ein.",
+        MoreCautions = "Weitere Sicherheitshinweise unter der Adresse auf der Rückseite.",
+        LocalRules = "Örtliche Vorschriften und zugelassene Fachleute haben in jedem Fall das letzte Wort.",
+        Cautions = new Dictionary<CautionKind, string>
+        {
+            [CautionKind.Heavy] = "Schwer: mit beiden Händen anheben.",
+            [CautionKind.Glass] = "Zerbrechliches Glas.",
+            [CautionKind.SharpEdge] = "Scharfe Kanten.",
+            [CautionKind.Magnets] = "Starke Magnete: gefährlich beim Verschlucken und für Herzschrittmacherträger.",
+            [CautionKind.ButtonCell] = "Knopfzelle: nach dem Verschlucken sofort ärztliche Hilfe holen.",
+            [CautionKind.SmallParts] = "Verschluckbare Kleinteile, an denen Kinder ersticken können.",
+            [CautionKind.Mains] = "Netzspannung: vor dem Öffnen immer den Netzstecker ziehen.",
+            [CautionKind.Battery] = "Batterie im Inneren: nicht kurzschließen, quetschen oder erhitzen.",
+            [CautionKind.FineDust] = "Feiner Staub: nicht einatmen.",
+            [CautionKind.Force] = "Hier braucht nichts Gewalt: bei Widerstand aufhören.",
+        }.ToImmutableSortedDictionary(),
+        WhichCard = "Welche Karte an welche Stelle gehört",
+        KeepThisSheet = "Nur für die Herstellerin: Dieses Blatt gehört nicht in den Kasten.",
+        Card = "Kartenbezeichnung",
+        Stage = "Rätselabschnitt",
+        Id = "Abschnittskennung",
+    };
+
+    private static Gen<CardWords> Words { get; } =
+        from texts in Gen.Char["abcdefimMW -"].Array[1, 250].Select(letters => new string(letters) + ".").Array[14]
+        select CardBooks.English with
+        {
+            Stuck = texts[0],
+            Scan = texts[1],
+            MoreCautions = texts[2],
+            LocalRules = texts[3],
+            Cautions = Enum.GetValues<CautionKind>().ToImmutableSortedDictionary(kind => kind, kind => texts[4 + (int)kind]),
+        };
+
+    private static Book Dangerous(string title, int dangers) =>
+        CardBooks.Of(title, []) with { Cautions = [.. Enum.GetValues<CautionKind>().Take(dangers).Select(kind => CardBooks.Caution(kind, null))] };
+
+    private static ImmutableArray<Printed> Back(CardWords words)
+    {
+        var card = Deck.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper))[1];
+        return CardBack.Of(card, card.Code!, words);
+    }
+
+    // Printers ask for 3 mm between the cut and anything that must not be lost (common practice, no source).
+    private static void AssertInsideAndApart(ImmutableArray<Printed> things)
+    {
+        var lines = things.OfType<PrintedText>().Select(line => (
+            line.Text,
+            Place: new Rect(line.X, line.Baseline - (0.73 * line.Size), Letters.Width(line.Text, line.Face, line.Size), 0.73 * line.Size))).ToArray();
+        Assert.All(lines, line => Assert.True(
+            line.Place.X >= 3 && line.Place.Y >= 3 && line.Place.Right <= Imposition.Card.Width - 3 && line.Place.Bottom <= Imposition.Card.Height - 3,
+            $"“{line.Text}” leaves the card: {line.Place}"));
+        for (var one = 0; one < lines.Length; one++)
+        {
+            for (var other = 0; other < one; other++)
+                Assert.False(Overlap(lines[one].Place, lines[other].Place), $"“{lines[other].Text}” {lines[other].Place} and “{lines[one].Text}” {lines[one].Place} overlap");
+        }
+    }
+
+    private static bool Overlap(Rect one, Rect other) =>
+        one.X < other.Right && other.X < one.Right && one.Y < other.Bottom && other.Y < one.Bottom;
+}
