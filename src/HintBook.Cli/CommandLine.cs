@@ -11,11 +11,14 @@ internal static class CommandLine
         var root = new RootCommand("Hints, walkthroughs and printed cards for sequential-discovery puzzle boxes.")
         {
             BeginVerb.Of(terminal),
-            CheckVerb.Of(terminal),
+            CheckVerb.Of(terminal, stop),
             PublishVerb.Of(terminal, stop),
             CardsVerb.Of(terminal, stop),
-            MapVerb.Of(terminal),
+            MapVerb.Of(terminal, stop),
+            SolveVerb.Of(terminal, stop),
+            ResetVerb.Of(terminal, stop),
             SchemaVerb.Of(terminal),
+            GuideVerb.Of(terminal),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

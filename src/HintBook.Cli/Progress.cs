@@ -1,10 +1,11 @@
 using System.Diagnostics;
+using HintBook.Mechanism;
 using HintBook.Publishing;
 
 namespace HintBook.Cli;
 
 /// <summary>Says on standard error how far long work has come: from the first second on, at most five times a second, on one line that is drawn over.</summary>
-internal sealed class Progress(Terminal terminal) : IDisposable
+internal sealed class Progress(Terminal terminal) : IDisposable, IProgress<SolveProgress>
 {
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
@@ -16,7 +17,13 @@ internal sealed class Progress(Terminal terminal) : IDisposable
     private int drawn;
 
     /// <summary>Takes news from any thread.</summary>
-    public void Say(PublishProgress news)
+    public void Say(PublishProgress news) => Say($"{news.Doing}: {news.Done} of {news.Of}");
+
+    /// <summary>Takes news of a search.</summary>
+    public void Report(SolveProgress value) => Say(
+        $"{SolutionText.Thousands(value.States)} states, {SolutionText.Thousands(value.Frontier)} of them to go on from, {SolutionText.Thousands((long)(value.States / Math.Max(0.001, value.Seconds)))} a second");
+
+    private void Say(string line)
     {
         var now = watch.Elapsed;
         if (now < Quiet || now - last < (terminal.Live ? Pause : LongPause))
@@ -24,7 +31,6 @@ internal sealed class Progress(Terminal terminal) : IDisposable
         lock (drawing)
         {
             last = now;
-            var line = $"{news.Doing}: {news.Done} of {news.Of}";
             if (!terminal.Live)
             {
                 terminal.Error.WriteLine(line);

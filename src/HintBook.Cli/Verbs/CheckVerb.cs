@@ -7,20 +7,22 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing.</summary>
 internal static class CheckVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Of(Terminal terminal, CancellationToken stop)
     {
         var book = Options.Book();
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "sarif");
         var notes = Options.Notes();
         var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes };
-        verb.SetAction(parsed => Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal));
+        verb.SetAction(parsed => Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
         return verb;
     }
 
-    private static int Check(string path, string format, bool withNotes, Terminal terminal)
+    private static int Check(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
     {
-        var book = CheckedBook.Of(path).WithPages();
+        using var progress = new Progress(terminal);
+        var book = CheckedBook.Of(path, null, progress, stop).WithPages();
+        progress.Clear();
         terminal.Out.Write(format switch
         {
             "json" => FindingsJson.Write(path, book.Findings, withNotes),

@@ -17,17 +17,17 @@ internal static class MapVerb
         [".mermaid"] = (map, _, spoilerFree) => MermaidMap.Write(map, spoilerFree),
     };
 
-    public static Command Of(Terminal terminal)
+    public static Command Of(Terminal terminal, CancellationToken stop)
     {
         var book = Options.Book();
         var output = Options.Out("The file to write: .svg, .dot, .gv, .mmd or .mermaid (default: SVG on standard output).");
         var spoilerFree = new Option<bool>("--spoiler-free") { Description = "Numbers only." };
         var verb = new Command("map", "Draw which stage opens which.") { book, output, spoilerFree };
-        verb.SetAction(parsed => Draw(parsed.GetValue(book)!, parsed.GetValue(output), parsed.GetValue(spoilerFree), terminal));
+        verb.SetAction(parsed => Draw(parsed.GetValue(book)!, parsed.GetValue(output), parsed.GetValue(spoilerFree), terminal, stop));
         return verb;
     }
 
-    private static int Draw(string path, string? output, bool spoilerFree, Terminal terminal)
+    private static int Draw(string path, string? output, bool spoilerFree, Terminal terminal, CancellationToken stop)
     {
         Func<StageMap, MapWords, bool, string>? write = SvgMap.Write;
         if (output is not null && !Writers.TryGetValue(Path.GetExtension(output).ToLowerInvariant(), out write))
@@ -36,7 +36,9 @@ internal static class MapVerb
             return ExitCode.WrongUsage;
         }
 
-        var book = CheckedBook.Of(path);
+        using var progress = new Progress(terminal);
+        var book = CheckedBook.Of(path, null, progress, stop);
+        progress.Clear();
         if (book.Book is null || book.Survey is null || book.Theme is null)
         {
             terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));

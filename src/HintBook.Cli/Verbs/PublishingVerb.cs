@@ -27,6 +27,7 @@ internal static class PublishingVerb
                 Output = parsed.GetValue(output),
                 Paper = Options.PaperOf(parsed.GetValue(paper)!),
                 Say = progress.Say,
+                Solving = progress,
             };
             var outcome = run(parsed.GetValue(book)!, options);
             progress.Clear();

@@ -1,3 +1,4 @@
+using HintBook.Books;
 using HintBook.Text;
 
 namespace HintBook.Mechanism;
@@ -12,16 +13,16 @@ internal static class MechanismFindings
     public static readonly FindingCode NotProved = new("HB2192", Severity.Warning, "not proved that the box opens");
 
     /// <summary>No way leads to the goal.</summary>
-    public static readonly FindingCode NeverOpens = new("HB2110", Severity.Error, "no way opens the box");
-
-    /// <summary>The goal holds before anything is done.</summary>
-    public static readonly FindingCode SolvedAtStart = new("HB2111", Severity.Error, "the goal is true at the start");
+    public static readonly FindingCode NeverOpensCode = new("HB2201", Severity.Error, "the box can't be opened");
 
     /// <summary>No way leads to a stage.</summary>
-    public static readonly FindingCode StageNeverReached = new("HB2112", Severity.Warning, "no way leads to a stage");
+    public static readonly FindingCode StageNeverReachedCode = new("HB2202", Severity.Error, "a stage that can't be reached");
+
+    /// <summary>The goal holds before anything is done.</summary>
+    public static readonly FindingCode SolvedAtStartCode = new("HB2206", Severity.Error, "a box that is open from the start");
 
     /// <summary>No way leads to where a move is possible.</summary>
-    public static readonly FindingCode MoveNeverPossible = new("HB2113", Severity.Warning, "a move that can never be made");
+    public static readonly FindingCode NeverPossibleCode = new("HB2207", Severity.Warning, "handling that can never happen");
 
     /// <summary>Reactions go round for ever.</summary>
     public static readonly FindingCode ReactionsLoop = new("HB2120", Severity.Error, "reactions that never settle");
@@ -49,6 +50,37 @@ internal static class MechanismFindings
 
     /// <summary>A limit ended the search for a reset plan.</summary>
     public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Note, "not proved that the box can be reset");
+
+    /// <summary>No way leads to the goal.</summary>
+    public static Finding NeverOpens(Span at, string why) => Of(
+        NeverOpensCode,
+        at,
+        $"The goal can't be reached. {why}",
+        "Let a stage or a move that can be made give what is missing, or correct the `needs` of the last link.");
+
+    /// <summary>The goal holds before anything is done.</summary>
+    public static Finding SolvedAtStart(Span at) => Of(
+        SolvedAtStartCode,
+        at,
+        "The goal holds before anything has been done.",
+        "The first position of every part is how the box leaves you: `goal` must ask for something that isn't so yet.");
+
+    /// <summary>No way leads to a stage, nor to some others for the same reason.</summary>
+    public static Finding StageNeverReached(Stage stage, string why, IEnumerable<Stage> others) => Of(
+        StageNeverReachedCode,
+        stage.Title.At,
+        $"The stage “{stage.Title.Value}” can't be reached. {why}",
+        "Correct its `needs`, or let an earlier stage give what it waits for.") with
+    {
+        Related = [.. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))],
+    };
+
+    /// <summary>Something that can never be done or happen.</summary>
+    public static Finding NeverPossible(Span at, string described, string why) => Of(
+        NeverPossibleCode,
+        at,
+        $"{char.ToUpperInvariant(described[0])}{described[1..]} can never happen. {why}",
+        "Correct its conditions, or take it out.");
 
     /// <summary>Makes a finding of one of these kinds.</summary>
     public static Finding Of(FindingCode code, Span at, string message, string? help = null) =>

@@ -11,6 +11,7 @@ public sealed class Replayer
 {
     private const int MostReactions = 1_000_000;
     private readonly Book book;
+    private readonly Dictionary<string, Stage> stages;
     private readonly Dictionary<string, Named> named;
     private readonly Dictionary<string, ImmutableArray<string>> allowed;
     private readonly Dictionary<string, string> shipped;
@@ -21,6 +22,7 @@ public sealed class Replayer
     public Replayer(Book book)
     {
         this.book = book;
+        stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
         named = book.Box.Names.DistinctBy(n => n.Id.Value).ToDictionary(n => n.Id.Value);
         allowed = named.ToDictionary(pair => pair.Key, pair => pair.Value.Positions);
         positions = allowed.ToDictionary(pair => pair.Key, pair => pair.Value[0]);
@@ -30,7 +32,7 @@ public sealed class Replayer
 
     private Replayer(Replayer other)
     {
-        (book, named, allowed, shipped) = (other.book, other.named, other.allowed, other.shipped);
+        (book, stages, named, allowed, shipped) = (other.book, other.stages, other.named, other.allowed, other.shipped);
         positions = new(shipped);
     }
 
@@ -48,12 +50,12 @@ public sealed class Replayer
 
     /// <summary>Whether one of a stage's moves is possible now.</summary>
     public bool IsOpen(string stage) =>
-        book.Stages.Any(s => s.Id.Value == stage && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move)));
+        stages.TryGetValue(stage, out var s) && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move));
 
     /// <summary>Whether all moves of a stage have been made.</summary>
     public bool IsDone(string stage)
     {
-        var moves = book.Stages.First(s => s.Id.Value == stage).Moves;
+        var moves = stages[stage].Moves;
         return Enumerable.Range(0, moves.Length).All(m => made.Contains((stage, m)));
     }
 
@@ -72,7 +74,7 @@ public sealed class Replayer
 
     private string? Make(Step step)
     {
-        var stage = book.Stages.FirstOrDefault(s => s.Id.Value == step.Stage);
+        var stage = step.Stage is null ? null : stages.GetValueOrDefault(step.Stage);
         var move = stage is not null ? stage.Moves[step.Move] : step.Move >= 0 ? book.Box.Moves[step.Move] : null;
         if (stage is not null && step.Kind != StepKind.PutBack && !Follows(stage))
             return "a stage that comes before it isn't done";
@@ -197,7 +199,7 @@ public sealed class Replayer
     }
 
     private bool Follows(Stage stage) =>
-        stage.After.All(id => book.Stages.Any(s => s.Id.Value == id.Value) && IsDone(id.Value));
+        stage.After.All(id => stages.ContainsKey(id.Value) && IsDone(id.Value));
 
     private bool ThereToUse(Move move) =>
         LastOfEach(move.Changes).All(c => named[c.Key] is not Thing || c.Value != Thing.UsedUp || positions[c.Key] is not (Thing.Hidden or Thing.UsedUp));

@@ -36,4 +36,17 @@ public sealed record ResetPlan
     /// <param name="stop">Ends it at once.</param>
     public static ResetPlan Of(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
         new Resetting(book, new Budget(limits, TimeProvider.System, progress, stop)).Plan();
+
+    /// <summary>No plan, and nothing to tell the author beside what is told already.</summary>
+    /// <param name="why">What stands in the way, as a sentence.</param>
+    internal static ResetPlan None(string why) => new()
+    {
+        Possible = new Claim.NotProved(why),
+        From = [],
+        Plan = [],
+        Replaces = [],
+        Bound = 0,
+        States = 0,
+        Findings = [],
+    };
 }

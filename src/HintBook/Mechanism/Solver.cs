@@ -13,18 +13,19 @@ public sealed class Solver
 {
     private const int MostForCounting = 400_000;
     private const int MostForCountingBesides = 8_000;
+    private const int MostToCountBesides = 24;
     private readonly Book book;
     private readonly Machine machine;
     private readonly Budget budget;
     private readonly Attainable things;
     private readonly Waiting waiting;
     private readonly Replayer second;
+    private readonly bool forPages;
     private Unrest? unrest;
 
-    private Solver(Book book, Budget budget)
+    private Solver(Book book, Budget budget, bool forPages)
     {
-        this.book = book;
-        this.budget = budget;
+        (this.book, this.budget, this.forPages) = (book, budget, forPages);
         machine = Compiler.Compile(book);
         things = new Attainable(machine);
         waiting = new Waiting(machine);
@@ -39,13 +40,26 @@ public sealed class Solver
     public static Solution Of(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
         Of(book, limits, TimeProvider.System, progress, stop);
 
+    /// <summary>
+    /// What pages and findings need, sooner: <see cref="Solution.Widest"/> and <see cref="Solution.Orders"/> are left at 0 and not exact, and
+    /// where one way shows that all the stages can be reached, the claims of single stages come without a way of their own.
+    /// </summary>
+    /// <param name="book">The book.</param>
+    /// <param name="limits">What may be used.</param>
+    /// <param name="progress">Told after the first second.</param>
+    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
+    public static Solution ForPages(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
+        new Solver(book, new Budget(limits, TimeProvider.System, progress, stop), forPages: true).Solve();
+
     /// <summary>The same, with a clock that is passed in.</summary>
     internal static Solution Of(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
-        new Solver(book, new Budget(limits, time, progress, stop)).Solve();
+        new Solver(book, new Budget(limits, time, progress, stop), forPages: false).Solve();
 
     private Solution Solve()
     {
         var outlook = Explore(machine);
+        if (forPages && outlook.Tour is { } tour)
+            Checked(tour.Value, _ => Visits(tour.Value.ToHashSet(), outlook), "every stage has been open");
         var way = outlook.Way is null ? default : Checked(outlook.Way, replayer => replayer.Solved, "the box is solved");
         var solution = new Solution
         {
@@ -72,10 +86,18 @@ public sealed class Solver
         if (outlook.Way is not null)
             solution = WithShortcuts(solution, outlook);
         solution = solution with { ByTrying = [.. Tried(outlook)] };
-        var (widest, orders) = Counts(outlook);
-        solution = solution with { Widest = widest, Orders = orders, States = budget.Stored, Seconds = budget.Seconds };
-        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(book, solution, machine.Refused is not null, Waits))).All };
+        if (!forPages)
+        {
+            var (widest, orders) = Counts(outlook);
+            solution = solution with { Widest = widest, Orders = orders };
+        }
+
+        solution = solution with { States = budget.Stored, Seconds = budget.Seconds };
+        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(machine, waiting, solution))).All };
     }
+
+    private bool Visits(HashSet<int> tour, Outlook outlook) =>
+        machine.StageActs.Zip(outlook.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
 
     private Outlook Explore(Machine explored)
     {
@@ -86,45 +108,65 @@ public sealed class Solver
 
     private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
-        : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
-        : new Claim.Refuted([], waiting.Explain("the goal", machine.Goal));
+        : outlook.Why is not null && waiting.Holds(machine.Goal) ? new Claim.NotProved(outlook.Why)
+        : new Claim.Refuted([], waiting.Explain(machine.Goal));
 
     private StageAnswer StageAnswer(Outlook outlook, int s)
     {
         var stage = book.Stages[s];
         var id = stage.Id.Value;
+        ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
-            outlook.WayToStage[s] is { } way ? new Claim.Proved(Checked(way, replayer => replayer.IsOpen(id), $"{id} is open"))
-            : outlook.Why is not null ? new Claim.NotProved(outlook.Why)
-            : new Claim.Refuted([], waiting.Explain(id, [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)]));
+            outlook.WayToStage[s] is { } way ? new Claim.Proved(forPages && outlook.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
+            : outlook.Why is not null && waiting.Holds(when) ? new Claim.NotProved(outlook.Why)
+            : new Claim.Refuted([], waiting.Explain(when));
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
-        var places = known.Members().Where(n => n >= machine.Acts.Length).Select(things.PlaceOf).ToArray();
+        var (facts, attained) = Gains(known);
         return new StageAnswer
         {
             Id = id,
             Reachable = reachable,
             CertainBefore = [.. CertainStages(known).Where(other => other != id)],
-            Facts =
-            [
-                .. from place in places
-                   let variable = machine.Variables[place.Variable]
-                   where variable.Named!.Attained is { } attained && variable.Positions[place.Position] == attained
-                   select variable.Id,
-            ],
-            Attained =
-            [
-                .. from place in places
-                   where place.Position != 0
-                   select new Placed(machine.Variables[place.Variable].Id, machine.Variables[place.Variable].Positions[place.Position]),
-            ],
+            Facts = facts,
+            Attained = attained,
             Exact = outlook.Exact,
         };
     }
 
-    private IEnumerable<string> CertainStages(Bits known) =>
-        from s in Enumerable.Range(0, book.Stages.Length)
-        where machine.StageActs[s].Length > 0 && machine.StageActs[s].All(a => known[a])
-        select book.Stages[s].Id.Value;
+    private (ImmutableArray<string> Facts, ImmutableArray<Placed> Attained) Gains(Bits known)
+    {
+        var facts = ImmutableArray.CreateBuilder<string>();
+        var attained = ImmutableArray.CreateBuilder<Placed>();
+        foreach (var number in known.Members())
+        {
+            if (number < machine.Acts.Length)
+                continue;
+            var (v, position) = things.PlaceOf(number);
+            var variable = machine.Variables[v];
+            if (variable.Named!.Attained is { } gained && variable.Positions[position] == gained)
+                facts.Add(variable.Id);
+            if (position != 0)
+                attained.Add(new Placed(variable.Id, variable.Positions[position]));
+        }
+
+        return (facts.DrainToImmutable(), attained.DrainToImmutable());
+    }
+
+    private List<string> CertainStages(Bits known)
+    {
+        var stages = new List<string>();
+        for (var s = 0; s < book.Stages.Length; s++)
+        {
+            var acts = machine.StageActs[s];
+            var all = acts.Length > 0;
+            for (var i = 0; all && i < acts.Length; i++)
+                all = known[acts[i]];
+            if (all)
+                stages.Add(book.Stages[s].Id.Value);
+        }
+
+        return stages;
+    }
 
     private Solution WithDeadEnds(Solution solution, Outlook outlook)
     {
@@ -144,16 +186,26 @@ public sealed class Solver
     {
         var certain = CertainStages(outlook.BeforeGoal).ToHashSet();
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
+        var paths = new Dictionary<List<int>, ImmutableArray<Step>>(ReferenceEqualityComparer.Instance);
         var open = new List<string>();
-        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !certain.Contains(pair.First.Id.Value)))
+        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value)))
         {
             var id = stage.Id.Value;
             var way = acts.Where(act => !outlook.BeforeGoal[act]).Select(outlook.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
             if (way is null)
                 open.Add(id);
             else
-                shortcuts.Add(new Shortcut(id, Checked(way, replayer => replayer.Solved && !replayer.IsDone(id), $"the box is solved without {id}")));
+                shortcuts.Add(new Shortcut(id, Path(way, acts, id)));
         }
+
+        // One way may leave out many stages: it is made again once.
+        ImmutableArray<Step> Path(List<int> way, ImmutableArray<int> acts, string id)
+        {
+            if (!paths.TryGetValue(way, out var path))
+                paths[way] = path = Checked(way, replayer => replayer.Solved, "the box is solved");
+            return acts.All(way.Contains) ? throw new InvalidOperationException($"a witness makes all of {id}") : path;
+        }
+
 
         return solution with
         {
@@ -186,9 +238,11 @@ public sealed class Solver
 
     private (Widest Widest, Orders Orders) Counts(Outlook outlook)
     {
-        var ordered = outlook.Precedence is { } precedence ? Ordered(outlook, precedence) : ((Widest Widest, Orders Orders)?)null;
+        var ordered = outlook.Precedence?.Value is { } precedence ? Ordered(outlook, precedence) : ((Widest Widest, Orders Orders)?)null;
         if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)
             return counts;
+        if (ordered is not null && book.Stages.Length > MostToCountBesides)
+            return ordered.Value;
         var most = outlook.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
         var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
         if (graph.Stopped is not null && ordered is not null)
@@ -255,8 +309,6 @@ public sealed class Solver
             ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
             : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
     }
-
-    private string Waits(Step step) => waiting.Explain("it", machine.Acts.First(act => act.Step == step).When);
 
     // What the explorer says is said only after a second opinion.
     private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)

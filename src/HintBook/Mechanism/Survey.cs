@@ -2,11 +2,14 @@ using System.Collections.Immutable;
 
 namespace HintBook.Mechanism;
 
-/// <summary>What is known of a box's graph: all that the rooms which write need, however it was found out.</summary>
+/// <summary>What is known of a box: all that the rooms which write need, however it was found out.</summary>
 public sealed record Survey
 {
     /// <summary>Whether the goal can be reached.</summary>
-    public required bool Opens { get; init; }
+    public required Claim Opens { get; init; }
+
+    /// <summary>How the solved box is put back, and whether it can be.</summary>
+    public required ResetPlan WayBack { get; init; }
 
     /// <summary>What is known of each stage, by its id.</summary>
     public required ImmutableDictionary<string, StageOutlook> Stages { get; init; }

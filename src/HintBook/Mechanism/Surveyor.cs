@@ -8,19 +8,37 @@ namespace HintBook.Mechanism;
 public static class Surveyor
 {
     /// <summary>
-    /// Surveys a box. Names are checked first: where one dangles, or a file couldn't be read, the graph would only repeat the
+    /// What publishing allows a survey: the memory is what ends it, since what was proved must not depend on how fast a machine is.
+    /// </summary>
+    public static SolveLimits Limits { get; } = SolveLimits.Default with { Time = TimeSpan.FromMinutes(10) };
+
+    /// <summary>
+    /// Surveys a box. Names are checked first: where one dangles, or a file couldn't be read, the mechanism would only repeat the
     /// same mistake in other words, so it is left alone.
     /// </summary>
     /// <param name="book">The book.</param>
     /// <param name="whole">Whether every file of the book could be read.</param>
+    /// <param name="progress">Told after the first second.</param>
+    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     /// <returns>The survey, or null where there are mistakes to mend first; and the findings.</returns>
-    public static (Survey? Survey, Findings Findings) Survey(Book book, bool whole)
+    public static (Survey? Survey, Findings Findings) Survey(
+        Book book, bool whole, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
     {
         var names = Findings.Of(NameCheck.Of(book));
         if (names.AnyError || !whole)
             return (null, names);
         var graph = GainGraph.Of(book);
         var all = Spread.Whole(graph);
-        return (GraphSurvey.Of(graph, all), Findings.Of(GraphCheck.In(graph, all)));
+        var solution = Solver.ForPages(book, Limits, progress, stop);
+        var back = solution.Opens is Claim.Proved ? ResetPlan.Of(book, Limits, progress, stop) : ResetPlan.None("the box can't be opened");
+        var stages = GraphSurvey.Of(graph, all, solution.Stages);
+        var survey = new Survey
+        {
+            Opens = solution.Opens,
+            WayBack = back,
+            Stages = stages,
+            First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
+        };
+        return (survey, Findings.Of([.. solution.Findings, .. GraphCheck.In(graph, all, stages), .. back.Findings]));
     }
 }

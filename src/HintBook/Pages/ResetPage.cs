@@ -1,48 +1,74 @@
+using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
 
-/// <summary>How the box is put back: the stages in reverse, behind a warning.</summary>
+/// <summary>How the box is put back, behind a warning: the computed plan step by step, or the stages backwards where there is none.</summary>
 internal static class ResetPage
 {
     public static SitePage Of(Edition edition) => new("reset.html", "reset.html", "reset", () => Names(edition));
 
     private static ScriptObject Names(Edition edition)
     {
-        var names = edition.Book.Box.Names.GroupBy(named => named.Id.Value, StringComparer.Ordinal).ToDictionary(named => named.Key, named => named.First());
+        var plan = edition.Plan.Survey.WayBack.Plan;
+        var tasks = new ResetTasks(edition);
         return edition.Page(
             PageHead.Of(edition, "reset", "title_reset"),
             ("cautions", View.Cautions(edition.Book.Cautions, edition.Words)),
-            ("stages", View.List(edition.Book.Stages.Reverse().Where(Says).Select(stage => Step(edition, stage, names)))));
+            ("stages", View.List(plan.IsEmpty ? Backwards(edition, tasks) : AsPlanned(edition, tasks, plan))));
     }
 
-    private static bool Says(Stage stage) =>
-        stage.Reset is not null || stage.Moves.Any(move => move.Undo is not null) || stage.Photos.Any(photo => photo.Place == Place.Reset);
+    // Steps that follow each other and belong to one stage, or to none, stand together; what stages say beside the plan comes last.
+    private static IEnumerable<ScriptObject> AsPlanned(Edition edition, ResetTasks tasks, ImmutableArray<Step> plan)
+    {
+        var told = new HashSet<string>();
+        foreach (var together in Together(plan))
+        {
+            var stage = edition.Book.Stages.FirstOrDefault(stage => stage.Id.Value == StageOf(together[0]));
+            var lines = together.SelectMany(tasks.Of).ToList();
+            yield return stage is not null && told.Add(stage.Id.Value) ? Entry(edition, stage, lines) : Handling(lines);
+        }
 
-    private static ScriptObject Step(Edition edition, Stage stage, Dictionary<string, Named> names) => View.Of(
+        foreach (var stage in edition.Book.Stages.Reverse().Where(stage => !told.Contains(stage.Id.Value) && SaysMore(stage)))
+            yield return Entry(edition, stage, ResetTasks.NotesOf(stage));
+    }
+
+    private static IEnumerable<ScriptObject> Backwards(Edition edition, ResetTasks tasks) =>
+        from stage in edition.Book.Stages.Reverse()
+        where SaysMore(stage) || ResetTasks.UndosOf(stage).Any()
+        select Entry(edition, stage, ResetTasks.UndosOf(stage).Reverse().SelectMany(tasks.Of));
+
+    private static IEnumerable<List<Step>> Together(ImmutableArray<Step> plan)
+    {
+        var together = new List<Step>();
+        foreach (var step in plan)
+        {
+            if (together.Count > 0 && StageOf(together[0]) != StageOf(step))
+            {
+                yield return together;
+                together = [];
+            }
+
+            together.Add(step);
+        }
+
+        yield return together;
+    }
+
+    private static string? StageOf(Step step) => step.Kind == StepKind.PutBack ? step.Stage : null;
+
+    private static bool SaysMore(Stage stage) =>
+        stage.Reset is not null || ResetTasks.NotesOf(stage).Any() || stage.Photos.Any(photo => photo.Place == Place.Reset);
+
+    private static ScriptObject Entry(Edition edition, Stage stage, IEnumerable<string> tasks) => View.Of(
         ("title", stage.Title.Value),
         ("cautions", View.Cautions(stage.Cautions, edition.Words)),
-        ("tasks", View.List(stage.Moves.Reverse().Select(move => move.Undo).OfType<Undo>().SelectMany(undo => Tasks(undo, names, edition.Words)))),
+        ("tasks", View.List(tasks)),
         ("text", edition.Prose.Of(stage.Reset)),
         ("photos", View.Photos(stage.Photos, Place.Reset, edition)));
 
-    private static IEnumerable<string> Tasks(Undo undo, Dictionary<string, Named> names, ThemeWords words)
-    {
-        foreach (var change in undo.Changes)
-            yield return words.Say("reset_position", ("part", NameOf(change.Name.Value, names)), ("position", Spoken(change.Position.Value)));
-        foreach (var thing in undo.PutBack)
-        {
-            yield return names.GetValueOrDefault(thing.Value) is Thing { Place: { } place } known
-                ? words.Say("reset_place", ("thing", known.Name), ("place", place))
-                : words.Say("reset_thing", ("thing", NameOf(thing.Value, names)));
-        }
-
-        if (undo.Note is { } note)
-            yield return note;
-    }
-
-    private static string NameOf(string id, Dictionary<string, Named> names) => names.GetValueOrDefault(id)?.Name ?? Spoken(id);
-
-    private static string Spoken(string id) => id.Replace('-', ' ');
+    private static ScriptObject Handling(IEnumerable<string> tasks) => View.Of(
+        ("title", null), ("cautions", null), ("tasks", View.List(tasks)), ("text", ""), ("photos", null));
 }

@@ -21,18 +21,29 @@ public sealed record CheckedBook(
     /// <summary>Reads and checks a book. Photos are looked at, not developed; nothing is written.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="lastPublished">A folder with the <c>addresses.lock</c> of the last publish, for a book that can't keep its own; or null.</param>
-    public static CheckedBook Of(string path, string? lastPublished = null)
+    /// <param name="progress">Told how far the look into the mechanism has come.</param>
+    /// <param name="stop">Ends that look; the rest of it is then not proved.</param>
+    public static CheckedBook Of(
+        string path, string? lastPublished = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
     {
         var (folder, book, read) = Reader.Read(path);
         if (folder is null || book is null)
             return new CheckedBook(folder, null, null, null, AddressLock.Nothing, null, read);
 
         var more = new List<Finding>();
-        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError);
+        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, progress, stop);
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book);
         return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. more, .. moved.All, .. themed.All]));
+    }
+
+    /// <summary>Reads a book as far as its mechanism can be looked at: the files, and the names in them.</summary>
+    /// <param name="path">The book's folder.</param>
+    public static (Book? Book, Findings Findings) Named(string path)
+    {
+        var (_, book, read) = Reader.Read(path);
+        return (book, book is null ? read : read.And(NameCheck.Of(book)));
     }
 
     /// <summary>The same with what a glance at the photos tells and what the pages would say of the prose.</summary>

@@ -34,6 +34,9 @@ public sealed record PublishOptions
     /// <summary>Told how far the work has come, from any thread.</summary>
     public Action<PublishProgress> Say { get; init; } = _ => { };
 
+    /// <summary>Told how far the look into the mechanism has come.</summary>
+    public IProgress<Mechanism.SolveProgress>? Solving { get; init; }
+
     /// <summary>Writes one file; tests put a full disk here.</summary>
     internal Action<string, ReadOnlyMemory<byte>> WriteFile { get; init; } = (path, content) => File.WriteAllBytes(path, content.Span);
 

@@ -12,7 +12,8 @@ public static class Pipeline
     public static Outcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
         var output = options.OutputFor(path);
-        var book = CheckedBook.Of(path, output);
+        var book = CheckedBook.Of(path, output, options.Solving, stop);
+        stop.ThrowIfCancellationRequested();
         if (book.Findings.AnyError)
             return new Rejected(book.WithPages().Findings);
 
@@ -53,7 +54,8 @@ public static class Pipeline
     public static Outcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
         var output = options.OutputFor(path);
-        var book = CheckedBook.Of(path, output);
+        var book = CheckedBook.Of(path, output, options.Solving, stop);
+        stop.ThrowIfCancellationRequested();
         if (book.Findings.AnyError)
             return new Rejected(book.Findings);
 

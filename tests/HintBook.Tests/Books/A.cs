@@ -80,7 +80,8 @@ internal static class A
             each => each.After.Split(' ').Select(group => group.Split(',').ToImmutableArray()).ToImmutableArray());
         return new()
         {
-            Opens = true,
+            Opens = new Claim.Proved([]),
+            WayBack = ResetPlan.None("nobody looked"),
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => !after.ContainsKey(id))],
             Stages = book.Stages.ToImmutableDictionary(stage => stage.Id.Value, stage => new StageOutlook
             {

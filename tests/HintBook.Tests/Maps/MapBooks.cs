@@ -48,7 +48,8 @@ internal static class MapBooks
 
     public static Survey Survey(params (string Id, string[][] OpensAfter)[] stages) => new()
     {
-        Opens = true,
+        Opens = new Claim.Proved([]),
+        WayBack = ResetPlan.None("nobody looked"),
         First = [],
         Stages = stages.ToImmutableDictionary(stage => stage.Id, stage => new StageOutlook
         {

@@ -90,7 +90,7 @@ public class WayTests
 
         Assert.Equal(["jar-title", "lid-title"], page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
         Assert.Equal(
-            ["Bring the shutter back to “half open”.", "Put hive tool back: under the roof.", "Fold it in thirds."],
+            ["Fold it in thirds.", "Bring the shutter back to “half open”.", "Put hive tool back: under the roof."],
             page.QuerySelectorAll(".tasks li").Select(task => task.TextContent.Trim()));
     }
 

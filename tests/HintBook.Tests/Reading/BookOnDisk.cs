@@ -7,7 +7,10 @@ namespace HintBook.Tests.Reading;
 /// <summary>A small book that nothing is wrong with, in a folder of its own that is gone after the test. A test changes what it is about.</summary>
 internal sealed class BookOnDisk : IDisposable
 {
-    public const string Keys = "title: The Tea Caddy\ngoal: [ honey ]\nthings: { honey: {} }\n";
+    public const string Keys = "title: The Tea Caddy\ngoal: [ honey ]\nthings: { honey: {} }\n" + WayBack;
+
+    /// <summary>Handling that puts the small book's box back.</summary>
+    public const string WayBack = "moves: [ { name: put the honey back, needs: [ honey ], does: { honey: hidden } } ]\n";
 
     public const string Help = "# Nudge\nLook up.\n\n# Clue\nLook at the lid.\n\n# Answer\nLift the lid.\n";
 

@@ -6,6 +6,7 @@ namespace HintBook.Mechanism.Answers;
 internal sealed class Attainable
 {
     private readonly int[] first;
+    private readonly int[] variables;
 
     /// <summary>Numbers what a machine has.</summary>
     public Attainable(Machine machine)
@@ -15,6 +16,9 @@ internal sealed class Attainable
         first[0] = machine.Acts.Length;
         for (var v = 0; v < machine.Variables.Length; v++)
             first[v + 1] = first[v] + (machine.Variables[v].Named is null ? 0 : machine.Variables[v].Positions.Length);
+        variables = new int[first[^1]];
+        for (var v = 0; v < machine.Variables.Length; v++)
+            Array.Fill(variables, v, first[v], first[v + 1] - first[v]);
     }
 
     /// <summary>The machine.</summary>
@@ -27,12 +31,5 @@ internal sealed class Attainable
     public int Of(int variable, int position) => first[variable] + position;
 
     /// <summary>The name and position behind a number that isn't an act's.</summary>
-    public (int Variable, int Position) PlaceOf(int number)
-    {
-        var found = Array.BinarySearch(first, number);
-        var v = found >= 0 ? found : ~found - 1;
-        while (first[v + 1] == first[v])
-            v++;
-        return (v, number - first[v]);
-    }
+    public (int Variable, int Position) PlaceOf(int number) => (variables[number], number - first[variables[number]]);
 }

@@ -34,7 +34,7 @@ internal static class Everything
             Way = way,
             AtLeast = way?.Count ?? 0,
             Possible = graph.Possible,
-            WayToStage = [.. firstOpen.Select(state => state < 0 ? null : graph.WayTo(state))],
+            WayToStage = [.. firstOpen.Select(state => state < 0 ? null : new Lazy<List<int>>(() => graph.WayTo(state)))],
             DeadEnds = goal >= 0 ? DeadEnds(graph) : [],
             DeadEndsShortest = true,
             WayWithout = act => WayWithout(graph, act),

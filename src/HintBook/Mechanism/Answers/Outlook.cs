@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace HintBook.Mechanism.Answers;
 
 /// <summary>What one way of exploring found out, in numbers of the machine. What is null it could not tell.</summary>
@@ -18,8 +20,11 @@ internal sealed record Outlook
     /// <summary>By act: whether it was possible somewhere.</summary>
     public required bool[] Possible { get; init; }
 
-    /// <summary>By stage: a way to where one of its moves is possible, or null.</summary>
-    public required List<int>?[] WayToStage { get; init; }
+    /// <summary>By stage: a way to where one of its moves is possible, found when it is asked for; null if none was found.</summary>
+    public required Lazy<List<int>>?[] WayToStage { get; init; }
+
+    /// <summary>One way on which all moves are made that are possible at all, where there is one, or null.</summary>
+    public Lazy<List<int>>? Tour { get; init; }
 
     /// <summary>Ways into dead ends, one for each act that closes a door, the shortest first; null if it isn't known whether there are any.</summary>
     public List<List<int>>? DeadEnds { get; init; }
@@ -43,5 +48,5 @@ internal sealed record Outlook
     /// By stage, and last for the goal: the stages that must be done first and need only be done first; null where the stages aren't ordered
     /// so simply.
     /// </summary>
-    public System.Collections.Immutable.ImmutableArray<Bits>? Precedence { get; init; }
+    public Lazy<ImmutableArray<Bits>?>? Precedence { get; init; }
 }

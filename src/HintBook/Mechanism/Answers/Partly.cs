@@ -10,7 +10,7 @@ internal static class Partly
     public static Outlook Of(StateGraph graph)
     {
         var machine = graph.Machine;
-        var ways = new List<int>?[machine.StageActs.Length];
+        var ways = new Lazy<List<int>>?[machine.StageActs.Length];
         var goal = -1;
         for (var state = graph.Count - 1; state >= 0; state--)
         {
@@ -22,8 +22,9 @@ internal static class Partly
         {
             for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
             {
+                var from = state;
                 if (machine.Acts[graph.By[e]].Stage is >= 0 and var stage)
-                    ways[stage] ??= graph.WayTo(state);
+                    ways[stage] ??= new Lazy<List<int>>(() => graph.WayTo(from));
             }
         }
 

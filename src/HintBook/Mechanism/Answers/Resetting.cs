@@ -123,10 +123,13 @@ internal sealed class Resetting
         return way;
     }
 
+    private bool SaysHow() =>
+        book.Stages.SelectMany(stage => stage.Moves).Concat(book.Box.Moves).Any(move => move.Reversible || move.Undo is not null);
+
     private static string Stuck(Machine back, int[] solved)
     {
         var waiting = new Waiting(back with { Start = [.. solved] });
-        return waiting.Explain("the shipped box", back.Goal);
+        return waiting.Explain(back.Goal);
     }
 
     private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)
@@ -141,9 +144,14 @@ internal sealed class Resetting
     {
         switch (plan.Possible)
         {
+            case Claim.Refuted when !SaysHow():
+                yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
+                    "Nothing says how the box is put back: no stage has an `undo` and no move is `reversible`.",
+                    "Write in each stage `undo: { put-back: [ … ], does: { … }, note: … }`, as far as something has to be put back.");
+                break;
             case Claim.Refuted refuted:
                 yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
-                    $"The box can't be put back after {Telling.Say(refuted.Witness)}: {refuted.Why}.",
+                    $"The box can't be put back after {Telling.Say(refuted.Witness)}. {refuted.Why}",
                     "Make the moves `reversible: true`, or say in `undo` what puts them back.");
                 break;
             case Claim.NotProved open:

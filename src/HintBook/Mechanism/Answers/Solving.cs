@@ -8,6 +8,7 @@ namespace HintBook.Mechanism.Answers;
 internal static class Solving
 {
     private const int MostStatesToSettleWhatIsOpen = 500_000;
+    private const long MostBytesToSettleWhatIsOpen = 1 << 25;
     private const int ManyStates = 100_000;
 
     /// <summary>
@@ -19,7 +20,7 @@ internal static class Solving
         var reduced = budget.Limits.Reduce ? ByReduction.Of(machine, budget) : null;
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
             return (reduced, null);
-        var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostStatesToSettleWhatIsOpen);
+        var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostToSettle(machine));
         if (graph.Stopped is null)
             return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest);
         budget.Forgive();
@@ -29,6 +30,10 @@ internal static class Solving
             return (Read(graph, budget), graph.Unrest);
         return (Better(reduced, graph), graph.Unrest);
     }
+
+    // Large boxes rarely have few states, and each of theirs is large.
+    private static int MostToSettle(Machine machine) =>
+        (int)Math.Min(MostStatesToSettleWhatIsOpen, MostBytesToSettleWhatIsOpen / (4 + Math.Max(1, machine.Variables.Length)));
 
     // Whatever was reached before it stopped was reached by a shortest way.
     private static Outlook Better(Outlook reduced, StateGraph graph)

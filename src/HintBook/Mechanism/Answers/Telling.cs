@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism.Model;
 using HintBook.Text;
 
 namespace HintBook.Mechanism.Answers;
@@ -8,42 +9,63 @@ namespace HintBook.Mechanism.Answers;
 internal static class Telling
 {
     /// <summary>The findings of a solution.</summary>
-    /// <param name="book">The book.</param>
+    /// <param name="machine">The book's machine.</param>
+    /// <param name="waiting">What can be attained in it.</param>
     /// <param name="solution">What was found out.</param>
-    /// <param name="refused">Whether the book could not be explored at all.</param>
-    /// <param name="waits">Says why a step is never possible.</param>
-    public static IEnumerable<Finding> Of(Book book, Solution solution, bool refused, Func<Step, string> waits)
+    public static IEnumerable<Finding> Of(Machine machine, Waiting waiting, Solution solution)
     {
-        var goal = book.Goal.IsEmpty ? book.File.Top : book.Goal[0].At;
-        switch (solution.Opens)
-        {
-            case Claim.Proved { Way.IsEmpty: true }:
-                yield return MechanismFindings.Of(MechanismFindings.SolvedAtStart, goal, "The goal holds before anything has been done.",
-                    "Name something in `goal` that only the last stage gives.");
-                break;
-            case Claim.Refuted refuted:
-                yield return MechanismFindings.Of(MechanismFindings.NeverOpens, goal, $"The box can't be opened: {refuted.Why}.");
-                break;
-            case Claim.NotProved open:
-                yield return MechanismFindings.Of(refused ? MechanismFindings.CannotExplore : MechanismFindings.NotProved, goal, $"Whether the box opens is not proved: {open.Why}.");
-                break;
-        }
+        var book = machine.Book;
+        return [.. Goal(machine, waiting, solution), .. OutOfReach(machine, waiting, solution), .. Never(machine, waiting, solution), .. Ways(book, solution)];
+    }
 
-        foreach (var (stage, answer) in book.Stages.Zip(solution.Stages))
-        {
-            if (answer.Reachable is Claim.Refuted refuted)
-                yield return MechanismFindings.Of(MechanismFindings.StageNeverReached, stage.Id.At, $"The stage {stage.Id} can't be reached: {refuted.Why}.");
-        }
+    private static IEnumerable<Finding> Goal(Machine machine, Waiting waiting, Solution solution)
+    {
+        var goal = machine.Book.Goal;
+        if (goal.IsEmpty)
+            yield break;
+        var at = goal[0].At with { End = goal[^1].At.End };
+        if (solution.Opens is Claim.Proved { Way.IsEmpty: true })
+            yield return MechanismFindings.SolvedAtStart(at);
+        else if (solution.Opens is Claim.Refuted refuted)
+            yield return MechanismFindings.NeverOpens(at, refuted.Why);
+        else if (solution.Opens is Claim.NotProved open && machine.Refused is not null)
+            yield return MechanismFindings.Of(MechanismFindings.CannotExplore, at, $"Whether the box opens is not proved: {open.Why}.");
+        else if (solution.Opens is Claim.NotProved unknown)
+            yield return MechanismFindings.Of(MechanismFindings.NotProved, at, $"Whether the box opens is not proved: {unknown.Why}.");
+    }
 
+    // Stages that wait for the same thing in the end are told together, at the first of them.
+    private static IEnumerable<Finding> OutOfReach(Machine machine, Waiting waiting, Solution solution) =>
+        from s in Enumerable.Range(0, solution.Stages.Length)
+        where solution.Stages[s].Reachable is Claim.Refuted
+        let root = waiting.Root([.. machine.StageActs[s].SelectMany(act => machine.Acts[act].When)])
+        group s by root is { } known ? (known.Variable, known.Accepts) : (-1 - s, 0UL) into same
+        let stages = same.Select(s => machine.Book.Stages[s]).ToArray()
+        select MechanismFindings.StageNeverReached(stages[0], ((Claim.Refuted)solution.Stages[same.First()].Reachable).Why, stages[1..]);
+
+    private static IEnumerable<Finding> Never(Machine machine, Waiting waiting, Solution solution)
+    {
         var reached = solution.Stages.Where(stage => stage.Reachable is not Claim.Refuted).Select(stage => stage.Id).ToHashSet();
-        foreach (var step in solution.NeverPossible.Where(step => step.Stage is null || reached.Contains(step.Stage)))
-            yield return MechanismFindings.Of(MechanismFindings.MoveNeverPossible, PlaceOf(book, step), $"This can never be done: {waits(step)}.");
+        var never = solution.NeverPossible.Where(step => step.Stage is null || reached.Contains(step.Stage)).ToHashSet();
+        // Of a free part all positions are alike.
+        foreach (var act in machine.Acts.Where(act => never.Contains(act.Step)).DistinctBy(act => act.Step.Kind == StepKind.FreeMove ? act.Step.Leaves[0].Name : (object)act))
+            yield return MechanismFindings.NeverPossible(PlaceOf(machine.Book, act.Step), waiting.Described(act.Step), waiting.Explain(act.When));
+        foreach (var rule in machine.Rules.Where(rule => !waiting.Holds(rule.When)))
+            yield return MechanismFindings.NeverPossible(machine.Book.Box.Reactions[rule.Number].At, "what the box does by itself", waiting.Explain(rule.When));
+    }
+
+    private static IEnumerable<Finding> Ways(Book book, Solution solution)
+    {
+        // A box that is solved as it stands is told as that, not as a shortcut for every stage.
+        if (solution.Opens is Claim.Proved { Way.IsEmpty: true })
+            yield break;
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
         foreach (var shortcut in solution.Shortcuts)
         {
-            yield return MechanismFindings.Of(MechanismFindings.Shortcut, book.Stages.First(s => s.Id.Value == shortcut.Without).Id.At,
-                $"The box opens without the stage {shortcut.Without}: {Say(shortcut.Path)}.",
+            var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
+            yield return MechanismFindings.Of(MechanismFindings.Shortcut, stage.Title.At,
+                $"The box opens without “{stage.Title.Value}”: {Say(shortcut.Path)}.",
                 "Mark the stage `optional: true`, or let a later one need what it gives.");
         }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Text;
 
 namespace HintBook.Mechanism.Graph;
 
@@ -13,9 +12,7 @@ internal readonly record struct Gain(string Name, string? Position);
 /// <param name="Wants">What must hold.</param>
 /// <param name="Gains">What is gained.</param>
 /// <param name="Stage">The index of the stage it belongs to, or null for handling and reactions.</param>
-/// <param name="Described">What a person would call it.</param>
-/// <param name="At">Where it is written.</param>
-internal sealed record Step(Want Wants, ImmutableArray<int> Gains, int? Stage, string Described, Span At);
+internal sealed record Step(Want Wants, ImmutableArray<int> Gains, int? Stage);
 
 /// <summary>
 /// The box with every loss left out: a position that was reached stays reached, a thing that was held stays held. What can't
@@ -37,7 +34,7 @@ internal sealed class GainGraph
         [
             .. book.Box.Parts.Where(part => part.Free).Select(Free),
             .. book.Box.Moves.Select(move => StepOf(move, null)),
-            .. book.Box.Reactions.Select(reaction => new Step(WantOf(reaction.When), GainsOf(reaction.Changes), null, "what the box does by itself", reaction.At)),
+            .. book.Box.Reactions.Select(reaction => new Step(WantOf(reaction.When), GainsOf(reaction.Changes), null)),
             .. book.Stages.SelectMany(StepsOf),
         ];
         Wanting = Steps.SelectMany((step, index) => step.Wants.Gains.Distinct().Select(gain => (gain, index)))
@@ -71,9 +68,7 @@ internal sealed class GainGraph
     private Step Free(Part part) => new(
         WantOf(part.Needs),
         [.. part.Positions.Select(position => NumberOf(new Gain(part.Id.Value, position)))],
-        null,
-        $"moving {part.Name}",
-        part.Id.At);
+        null);
 
     private IEnumerable<Step> StepsOf(Stage stage, int index)
     {
@@ -88,13 +83,11 @@ internal sealed class GainGraph
         yield return new Step(
             new AllWanted([.. stage.Moves.Select(move => WantOf(move.Needs)), .. after]),
             [Done(index)],
-            index,
-            $"“{stage.Title.Value}”",
-            stage.Title.At);
+            index);
     }
 
     private Step StepOf(Move move, int? stage) =>
-        new(WantOf(move.Needs), GainsOf(move.Changes), stage, $"“{move.Name.Value}”", move.Name.At);
+        new(WantOf(move.Needs), GainsOf(move.Changes), stage);
 
     private ImmutableArray<int> GainsOf(ImmutableArray<Change> changes) =>
         [.. changes.Select(change => NumberOf(new Gain(change.Name.Value, change.Position.Value)))];

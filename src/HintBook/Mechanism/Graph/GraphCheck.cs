@@ -4,52 +4,12 @@ using HintBook.Text;
 
 namespace HintBook.Mechanism.Graph;
 
-/// <summary>Finds what keeps a box from opening, and stages that stand where they can't be done yet.</summary>
+/// <summary>Finds what nothing gives and what nobody needs, and stages that stand where they can't be done yet.</summary>
 internal static class GraphCheck
 {
-    public static IEnumerable<Finding> In(GainGraph graph, Spread whole)
+    public static IEnumerable<Finding> In(GainGraph graph, Spread whole, ImmutableDictionary<string, StageOutlook> outlooks)
     {
-        IEnumerable<Finding> all =
-        [
-            .. Goal(graph, whole),
-            .. OutOfReach(graph, whole),
-            .. NothingGives(graph),
-            .. Unneeded(graph),
-            .. Trail(graph, whole),
-        ];
-        return all;
-    }
-
-    private static IEnumerable<Finding> Goal(GainGraph graph, Spread whole)
-    {
-        var goal = graph.Book.Goal;
-        if (goal.IsEmpty)
-            yield break;
-        var at = goal[0].At with { End = goal[^1].At.End };
-        var atStart = graph.AtStart.ToHashSet();
-        if (graph.Goal.Holds(atStart.Contains))
-            yield return GraphFindings.SolvedAtStart(at);
-        if (Waiting.Lacking(graph.Goal, whole) is { } lacking)
-            yield return GraphFindings.GoalOutOfReach(at, Waiting.Explain(graph, whole, lacking));
-    }
-
-    private static IEnumerable<Finding> OutOfReach(GainGraph graph, Spread whole)
-    {
-        foreach (var steps in graph.Steps.GroupBy(step => step.Stage))
-        {
-            if (steps.Key is not { } index)
-            {
-                foreach (var step in steps)
-                {
-                    if (Waiting.Lacking(step.Wants, whole) is { } missing)
-                        yield return GraphFindings.HandlingOutOfReach(step, Waiting.Explain(graph, whole, missing));
-                }
-            }
-            else if (steps.Select(step => Waiting.Lacking(step.Wants, whole)).FirstOrDefault(gain => gain is not null) is { } lacking)
-            {
-                yield return GraphFindings.StageOutOfReach(graph.Book.Stages[index], Waiting.Explain(graph, whole, lacking));
-            }
-        }
+        return [.. NothingGives(graph), .. Unneeded(graph), .. Trail(graph, whole, outlooks)];
     }
 
     private static IEnumerable<Finding> NothingGives(GainGraph graph)
@@ -86,19 +46,34 @@ internal static class GraphCheck
         graph.Names.GetValueOrDefault(change.Name.Value)?.Attained == change.Position.Value;
 
     // Goes through the stages in the author's order, granting what a misplaced one would give, so that one mistake is said once.
-    private static IEnumerable<Finding> Trail(GainGraph graph, Spread whole)
+    private static IEnumerable<Finding> Trail(GainGraph graph, Spread whole, ImmutableDictionary<string, StageOutlook> outlooks)
     {
         var stages = graph.Book.Stages;
         var steps = Enumerable.Range(0, graph.Steps.Length).ToLookup(index => graph.Steps[index].Stage ?? -1);
+        var numbers = stages.Index().DistinctBy(pair => pair.Item.Id.Value).ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index);
         var soFar = new Spread(graph);
+        var told = new HashSet<int>();
         for (var i = 0; i < stages.Length; i++)
         {
             soFar.Allow(steps[i]);
             var done = graph.Done(i);
-            if (soFar.Has(done) || !whole.Has(done))
+            if (!whole.Has(done))
                 continue;
-            var lacking = Waiting.Lacking(new AllWanted([.. steps[i].Select(step => graph.Steps[step].Wants)]), soFar)!.Value;
-            yield return GraphFindings.Trail(stages[i], Waiting.Described(graph, lacking), Giver(graph, whole, lacking, i));
+            if (soFar.Has(done))
+            {
+                var before = outlooks[stages[i].Id.Value].CertainBefore.Select(id => numbers[id]).ToList();
+                if (before.Find(other => other > i) is > 0 and var later && !before.Exists(told.Contains))
+                {
+                    told.Add(i);
+                    yield return GraphFindings.TrailByWays(stages[i], stages[later]);
+                }
+
+                continue;
+            }
+
+            told.Add(i);
+            var lacking = Lack.In(new AllWanted([.. steps[i].Select(step => graph.Steps[step].Wants)]), soFar)!.Value;
+            yield return GraphFindings.Trail(stages[i], Lack.Described(graph, lacking), Giver(graph, whole, lacking, i));
             soFar.Grant(steps[i].SelectMany(step => graph.Steps[step].Gains));
         }
     }

@@ -4,44 +4,47 @@ using HintBook.Books;
 
 namespace HintBook.Mechanism.Graph;
 
-/// <summary>Fills the <see cref="Survey"/> from the graph without losses: exact for what can't be reached, sound for what is certain.</summary>
+/// <summary>
+/// When each stage opens. The graph without losses says which stages give what a stage wants; what the mechanism proves certain
+/// before it is added, since a part that must be closed again is a want that this graph can't see.
+/// </summary>
 internal static class GraphSurvey
 {
-    public static Survey Of(GainGraph graph, Spread whole)
+    public static ImmutableDictionary<string, StageOutlook> Of(GainGraph graph, Spread whole, ImmutableArray<StageAnswer> answers)
     {
         var stages = graph.Book.Stages;
+        var numbers = stages.Index().DistinctBy(pair => pair.Item.Id.Value).ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index);
         var certain = CertainStages.In(graph, whole);
         var ways = WaysTo(graph, whole);
         var wants = graph.Steps.Where(step => step.Stage is not null).ToLookup(step => step.Stage!.Value, step => step.Wants);
 
         var before = new BigInteger[stages.Length];
         for (var i = 0; i < stages.Length; i++)
-            before[i] = Without(certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero, i);
-
-        var groups = new ImmutableArray<BigInteger>[stages.Length];
-        for (var i = 0; i < stages.Length; i++)
-            groups[i] = Nearest(Groups(new AnyWanted([.. wants[i]]), i), before);
-
-        var reachable = Enumerable.Range(0, stages.Length).Select(i => whole.Has(graph.Done(i))).ToArray();
-        var layers = Layers(groups, graph, whole);
-        return new Survey
         {
-            Opens = whole.Holds(graph.Goal),
-            Stages = Enumerable.Range(0, stages.Length).ToImmutableDictionary(i => stages[i].Id.Value, i => new StageOutlook
-            {
-                Reachable = reachable[i],
-                OpensAfter = [.. groups[i].Select(group => Ids(stages, group))],
-                CertainBefore = Ids(stages, before[i]),
-                Layer = layers[i],
-            }),
-            First = [.. Enumerable.Range(0, stages.Length).Where(i => reachable[i] && groups[i].IsEmpty).Select(i => stages[i].Id.Value)],
-        };
+            var proved = Bits(answers[i].CertainBefore.Select(id => numbers[id]));
+            before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
+        }
+
+        var opening = new ImmutableArray<BigInteger>[stages.Length];
+        var closing = new ImmutableArray<BigInteger>[stages.Length];
+        for (var i = 0; i < stages.Length; i++)
+        {
+            var singles = CertainStages.Indices(before[i]).Select(one => BigInteger.One << one);
+            opening[i] = Nearest([.. Groups(new AnyWanted([.. wants[i]]), i).Union(singles)], before);
+            closing[i] = [.. Groups(new AllWanted([.. wants[i]]), i), .. opening[i]];
+        }
+
+        var layers = Layers(opening, closing, graph, whole);
+        return Enumerable.Range(0, stages.Length).DistinctBy(i => stages[i].Id.Value).ToImmutableDictionary(i => stages[i].Id.Value, i => new StageOutlook
+        {
+            Reachable = answers[i].Reachable is not Claim.Refuted,
+            OpensAfter = [.. opening[i].Select(group => Ids(stages, group))],
+            CertainBefore = Ids(stages, before[i]),
+            Layer = layers[i],
+        });
 
         ImmutableArray<BigInteger> Groups(Want want, int stage) =>
-            WaysOf(want, ways).Without(stage) is { IsNone: false } open
-                ? open.Groups
-                // No way at all: what would be certain is the best that can be said.
-                : [.. CertainStages.Indices(before[stage]).Select(one => BigInteger.One << one)];
+            WaysOf(want, ways).Without(stage) is { IsNone: false } open ? open.Groups : [];
     }
 
     // For each gain the stages that give it; handling and reactions in between are followed to the stages behind them.
@@ -96,27 +99,34 @@ internal static class GraphSurvey
         ];
     }
 
-    private static int[] Layers(ImmutableArray<BigInteger>[] groups, GainGraph graph, Spread whole)
+    // How many stages at the least, one after the other, until a stage is open: one more than until the stages before it are done.
+    private static int[] Layers(ImmutableArray<BigInteger>[] opening, ImmutableArray<BigInteger>[] closing, GainGraph graph, Spread whole)
     {
-        var layers = new int[groups.Length];
-        Array.Fill(layers, groups.Length);
+        var depths = new int[closing.Length];
+        Array.Fill(depths, closing.Length);
         var inOrder = whole.Order.Select(index => graph.Steps[index].Stage).OfType<int>().Distinct().ToArray();
-        var members = groups.Select(all => all.Select(group => CertainStages.Indices(group)).ToArray()).ToArray();
+        var members = closing.Select(Members).ToArray();
         for (var changed = true; changed;)
         {
             changed = false;
             foreach (var stage in inOrder)
             {
-                var layer = members[stage].Select(group => group.Min(other => layers[other]) + 1).DefaultIfEmpty(0).Max();
-                if (layer >= layers[stage])
+                var depth = After(members[stage]);
+                if (depth >= depths[stage])
                     continue;
-                layers[stage] = layer;
+                depths[stage] = depth;
                 changed = true;
             }
         }
 
-        return layers;
+        return [.. opening.Select(groups => Math.Min(closing.Length, After(Members(groups))))];
+
+        int After(ImmutableArray<int>[] groups) => groups.Select(group => group.Min(other => depths[other]) + 1).DefaultIfEmpty(0).Max();
     }
+
+    private static ImmutableArray<int>[] Members(ImmutableArray<BigInteger> groups) => [.. groups.Select(CertainStages.Indices)];
+
+    private static BigInteger Bits(IEnumerable<int> stages) => stages.Aggregate(BigInteger.Zero, (bits, stage) => bits | (BigInteger.One << stage));
 
     private static BigInteger Without(BigInteger bits, int stage) =>
         CertainStages.Has(bits, stage) ? bits - (BigInteger.One << stage) : bits;

@@ -12,6 +12,7 @@ internal static class ResetMachine
     public static Machine Of(Book book, Machine machine, int[] shipped)
     {
         var numbers = machine.Variables.Select((v, i) => (v.Id, i)).DistinctBy(pair => pair.Id).ToDictionary(pair => pair.Id, pair => pair.i);
+        var titles = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => stage.Title.Value);
         var undos = book.Stages.SelectMany(stage => stage.Moves.Select((move, m) => (move, stage: (string?)stage.Id.Value, m)))
             .Concat(book.Box.Moves.Select((move, m) => (move, stage: (string?)null, m)))
             .Select(entry => PutBack(entry.move, entry.stage, entry.m))
@@ -51,10 +52,11 @@ internal static class ResetMachine
                 from did in Compiler.Effects(move.Changes, numbers, machine.Variables)
                 where back.ContainsKey(did.Variable)
                 select new Literal(did.Variable, (1UL << did.Position) | (1UL << back[did.Variable]));
+            var what = stage is null ? move.Name.Value : $"“{titles[stage]}”";
             var step = new Step
             {
                 Kind = StepKind.PutBack,
-                Says = undo.Note is { Length: > 0 } note ? $"undo {move.Name}: {note}" : $"undo {move.Name}",
+                Says = undo.Note is { Length: > 0 } note ? $"undo {what}: {note}" : $"undo {what}",
                 Stage = stage,
                 Move = number,
                 Leaves = [.. back.Select(b => new Placed(machine.Variables[b.Key].Id, machine.Variables[b.Key].Positions[b.Value]))],

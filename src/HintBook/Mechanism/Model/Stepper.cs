@@ -39,6 +39,13 @@ internal sealed class Stepper(Machine machine)
         return Settle(next);
     }
 
+    /// <summary>Makes an act that is possible in the state itself; false if the box never rests after it.</summary>
+    public bool Make(int act, int[] state)
+    {
+        Put(machine.Acts[act].Effects, state, machine.Acts[act].Restores);
+        return Settle(state) is not null;
+    }
+
     private int[]? Settle(int[] state)
     {
         for (var turns = 0; turns < MostReactions; turns++)

@@ -14,15 +14,20 @@ internal sealed class ByReduction
     private readonly Budget budget;
     private readonly int most;
     private readonly Attainable things;
-    private readonly RelaxedCertain relaxed;
+    private readonly RelaxedCertain certain;
+    private readonly Relaxed? gained;
     private readonly ImmutableArray<ImmutableArray<Clause>> targets;
-    private readonly Dictionary<int, (Roaming Roaming, Independence Independence)> reduced = [];
+    private readonly Dictionary<int, Roaming> roamings = [];
+    private readonly Dictionary<int, Independence> independences = [];
 
-    private ByReduction(Machine machine, Budget budget, int most)
+    private ByReduction(Machine machine, Budget budget, int most, bool gaining)
     {
         (this.machine, this.budget, this.most) = (machine, budget, most);
         things = new Attainable(machine);
-        relaxed = new RelaxedCertain(machine);
+        var roaming = RoamingBut(-1);
+        var relaxed = new Relaxed(roaming.Reduced);
+        gained = gaining && Gaining.Only(roaming.Reduced, relaxed) ? relaxed : null;
+        certain = new RelaxedCertain(machine, gained is not null);
         targets = [.. machine.StageActs.Select(acts => acts.SelectMany(a => machine.Acts[a].When).ToImmutableArray()), machine.Goal];
     }
 
@@ -30,23 +35,35 @@ internal sealed class ByReduction
     /// <param name="machine">What to explore.</param>
     /// <param name="budget">What it may use.</param>
     /// <param name="most">The most states to store for one question.</param>
-    public static Outlook? Of(Machine machine, Budget budget, int most = Few) =>
-        machine.Refused is not null || Packed.Clashes.Any(machine) ? null : new ByReduction(machine, budget, most).Find();
+    /// <param name="gaining">Whether nothing need be explored where the box only gains.</param>
+    public static Outlook? Of(Machine machine, Budget budget, int most = Few, bool gaining = true) =>
+        machine.Refused is not null || Packed.Clashes.Any(machine) ? null : new ByReduction(machine, budget, most, gaining).Find();
 
     private Outlook? Find()
     {
-        var (roaming, independence) = On(-1);
-        var all = Enumerable.Repeat(true, machine.Acts.Length).ToArray();
-        var main = Run(new Question(), all, most);
-        if (!main.Complete)
+        var roaming = RoamingBut(-1);
+        var main = gained is null ? Run(new Question(), [.. Enumerable.Repeat(true, machine.Acts.Length)], most) : null;
+        if (main is { Complete: false })
             return null;
 
-        var ways = new List<int>?[targets.Length];
+        // Where nothing is explored there is still the state that the box is shipped in.
+        budget.Stored += gained is null ? 0 : 1;
+
+        var ways = new Lazy<List<int>>?[targets.Length];
         for (var t = 0; t < machine.StageActs.Length; t++)
-            ways[t] = WayToStage(main, roaming, t);
-        var solved = main.Goal is null ? null : Shortened.Of(machine, roaming.Real(main.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
-        ways[^1] = solved;
-        var (before, exact) = Certain(ways);
+            ways[t] = gained is null ? WayToStage(main!, roaming, t) : Gained(machine.StageActs[t], roaming);
+        var (before, exact) = (default(Bits[]), true);
+        var solved = gained is null ? main!.Goal?.Acts() : gained.Happens(gained.Goal) ? gained.PlanOf(gained.Goal) : null;
+        if (solved is not null)
+        {
+            solved = roaming.Real(solved, machine.Goal);
+            if (gained is null || certain.Of(machine.Goal) is not { } needed || !solved.TrueForAll(act => needed[act]))
+                solved = Shortened.Of(machine, solved, machine.Goal, thorough: true);
+            var way = solved;
+            ways[^1] = new Lazy<List<int>>(() => way);
+        }
+
+        (before, exact) = Certain(ways);
         var atLeast = before[^1].Members().TakeWhile(n => n < machine.Acts.Length).Count();
         if (solved is not null && atLeast < solved.Count)
             atLeast = Needed(solved, before[^1], atLeast);
@@ -56,29 +73,43 @@ internal sealed class ByReduction
             Why = null,
             Way = solved,
             AtLeast = atLeast,
-            Possible = main.Possible,
+            Possible = main?.Possible ?? [.. Enumerable.Range(0, machine.Acts.Length).Select(gained!.Happens)],
             WayToStage = ways[..^1],
-            DeadEnds = solved is null ? [] : DeadEnds(main),
+            Tour = gained is null ? null : new Lazy<List<int>>(() => roaming.Real(gained.Acts, Clauses.Always)),
+            DeadEnds = solved is null || gained is not null ? [] : DeadEnds(main!),
             DeadEndsShortest = false,
-            WayWithout = WayWithout,
+            WayWithout = act => WayWithout(act, solved),
             Before = before[..^1],
             BeforeGoal = before[^1],
             Exact = exact,
-            Precedence = exact ? Precedence(main, independence, ways, before) : null,
+            Precedence = exact && (gained is not null || !Conflicts(main!)) ? new Lazy<ImmutableArray<Bits>?>(() => Precedence(ways, before)) : null,
         };
+    }
+
+    private Roaming RoamingBut(int variable)
+    {
+        if (!roamings.TryGetValue(variable, out var found))
+            roamings[variable] = found = new Roaming(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
+        return found;
     }
 
     private (Roaming Roaming, Independence Independence) On(int variable)
     {
         if (variable >= 0 && machine.Variables[variable].Named is not Part { Free: true })
             variable = -1;
-        if (!reduced.TryGetValue(variable, out var found))
-        {
-            var roaming = new Roaming(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
-            reduced[variable] = found = (roaming, new Independence(roaming.Reduced));
-        }
+        var roaming = RoamingBut(variable);
+        if (!independences.TryGetValue(variable, out var found))
+            independences[variable] = found = new Independence(roaming.Reduced);
+        return (roaming, found);
+    }
 
-        return found;
+    private Lazy<List<int>>? Gained(ImmutableArray<int> acts, Roaming roaming)
+    {
+        var open = acts.Where(gained!.Happens).ToList();
+        if (open.Count == 0)
+            return null;
+        var first = open.MinBy(gained.RankOf);
+        return new Lazy<List<int>>(() => roaming.Real(gained.PlanOf(first), machine.Acts[first].When));
     }
 
     private static HashSet<int> Asked(ImmutableArray<Clause> when) =>
@@ -97,57 +128,82 @@ internal sealed class ByReduction
         return thrifty;
     }
 
-    private List<int>? WayToStage(Thrifty found, Roaming roaming, int stage)
+    private Lazy<List<int>>? WayToStage(Thrifty found, Roaming roaming, int stage)
     {
         foreach (var act in machine.StageActs[stage])
         {
             if (found.WayTo[act] is { } trail)
-                return Shortened.Of(machine, roaming.Real(trail.Acts(), machine.Acts[act].When), machine.Acts[act].When, thorough: false);
+                return new Lazy<List<int>>(() => Shortened.Of(machine, roaming.Real(trail.Acts(), machine.Acts[act].When), machine.Acts[act].When, thorough: false));
         }
 
         return null;
     }
 
-    private List<int>? WayWithout(int act)
+    private List<int>? WayWithout(int act, List<int>? known)
     {
+        if (known is not null && !known.Contains(act))
+            return known;
+        if (gained is not null)
+        {
+            var roaming = RoamingBut(-1);
+            var without = new Relaxed(roaming.Reduced, act);
+            return without.Happens(without.Goal)
+                ? Shortened.Of(machine, roaming.Real(without.PlanOf(without.Goal), machine.Goal), machine.Goal, thorough: true)
+                : null;
+        }
+
         var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
         return found.Goal is null ? null : Shortened.Of(machine, On(-1).Roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
     }
 
     // What one way attains bounds what is certain from above, the relaxation from below; what lies between is asked for one by one.
-    private (Bits[] Before, bool Exact) Certain(List<int>?[] ways)
+    private (Bits[] Before, bool Exact) Certain(Lazy<List<int>>?[] ways)
     {
-        var known = targets.Select(when => relaxed.Of(when) ?? new Bits(things.Count)).ToArray();
         var start = Attained([]);
+        var known = targets.Select(when => certain.Of(when) ?? new Bits(things.Count)).ToArray();
         foreach (var one in known)
             one.Or(start);
-        var open = ways.Select((way, t) => way is null ? new Bits(things.Count) : Attained(way)).ToArray();
+        var open = new Bits(things.Count);
+        for (var number = 0; number < things.Count; number++)
+            open[number] = IsOpen(number);
+        if (open.Count() == 0)
+            return (known, true);
+        var attained = ways.Select(way => way is null ? new Bits(things.Count) : Attained(way.Value)).ToArray();
         var wanted = machine.Acts.Select(act => act.Stage >= 0).ToArray();
         var exact = true;
-        for (var number = 0; number < things.Count; number++)
+        foreach (var number in open.Members())
         {
-            var asking = Enumerable.Range(0, targets.Length).Where(t => open[t][number] && !known[t][number]).ToList();
-            if (asking.Count == 0 || (number < machine.Acts.Length && machine.Acts[number].Stage < 0))
+            var asking = Enumerable.Range(0, targets.Length).Where(t => attained[t][number] && !known[t][number]).ToList();
+            if (asking.Count == 0)
                 continue;
             var question = QuestionOf(number);
             var found = Run(question, wanted, most);
             var roaming = On(question.Variable).Roaming;
             foreach (var t in asking)
             {
-                var way = t < machine.StageActs.Length ? WayToStage(found, roaming, t)
+                var way = t < machine.StageActs.Length ? WayToStage(found, roaming, t)?.Value
                     : found.Goal is null ? null
                     : Shortened.Of(machine, roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
                 if (way is not null)
-                    open[t].And(Attained(way));
+                    attained[t].And(Attained(way));
                 if (way is null && found.Complete)
                     known[t][number] = true;
                 else if (way is null)
                     exact = false;
-                open[t][number] = false;
+                attained[t][number] = false;
             }
         }
 
         return (known, exact);
+    }
+
+    // Whether the relaxation may not know all that is to be known of something.
+    private bool IsOpen(int number)
+    {
+        if (number < machine.Acts.Length)
+            return gained is null && machine.Acts[number].Stage >= 0;
+        var (variable, position) = things.PlaceOf(number);
+        return gained is null || !certain.IsExact(variable, position);
     }
 
     private Question QuestionOf(int number)
@@ -167,7 +223,7 @@ internal sealed class ByReduction
         foreach (var act in way)
         {
             attained[act] = true;
-            state = stepper.After(act, state)!;
+            stepper.Make(act, state);
             Take(state);
         }
 
@@ -186,7 +242,7 @@ internal sealed class ByReduction
     // Every act without which there is no way must be made at least once, whatever else is.
     private int Needed(List<int> way, Bits certain, int atLeast)
     {
-        foreach (var act in way.Distinct().Where(act => !certain[act]))
+        foreach (var act in way.Distinct().Where(act => !certain[act] && (gained is null || machine.Acts[act].Step.Kind == StepKind.FreeMove)))
         {
             var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
             if (found.Complete && found.Goal is null)
@@ -242,17 +298,23 @@ internal sealed class ByReduction
         }
     }
 
-    // Where nothing gets in anything's way, a stage is open exactly when the stages certain before it are done, if one way to it made no others.
-    private ImmutableArray<Bits>? Precedence(Thrifty main, Independence independence, List<int>?[] ways, Bits[] before)
+    private bool Conflicts(Thrifty main)
     {
+        var independence = On(-1).Independence;
         var possible = Enumerable.Range(0, independence.Conflicts.Length)
             .Where(e => e >= machine.Acts.Length || main.Possible[e]).ToHashSet();
-        if (possible.Any(e => independence.Conflicts[e].Any(possible.Contains)) || machine.StageActs.Any(acts => acts.Length != 1))
+        return possible.Any(e => independence.Conflicts[e].Any(possible.Contains));
+    }
+
+    // Where nothing gets in anything's way, a stage is open exactly when the stages certain before it are done, if one way to it made no others.
+    private ImmutableArray<Bits>? Precedence(Lazy<List<int>>?[] ways, Bits[] before)
+    {
+        if (machine.StageActs.Any(acts => acts.Length != 1))
             return null;
         var order = ImmutableArray.CreateBuilder<Bits>();
         for (var t = 0; t < ways.Length; t++)
         {
-            var way = ways[t] ?? [];
+            var way = ways[t]?.Value ?? [];
             if (way.Exists(act => machine.Acts[act].Stage >= 0 && !before[t][act]))
                 way = Shortened.Of(machine, way, targets[t], thorough: true);
             var stages = new Bits(machine.StageActs.Length);

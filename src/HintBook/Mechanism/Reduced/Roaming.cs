@@ -13,6 +13,7 @@ internal sealed class Roaming
     private readonly Machine machine;
     private readonly List<int> order = [];
     private readonly HashSet<int> roaming = [];
+    private readonly ulong[] written;
 
     /// <summary>Finds them.</summary>
     /// <param name="machine">The machine.</param>
@@ -20,6 +21,9 @@ internal sealed class Roaming
     public Roaming(Machine machine, IReadOnlySet<int> fixedVariables)
     {
         this.machine = machine;
+        written = new ulong[machine.Variables.Length];
+        foreach (var effect in machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects)))
+            written[effect.Variable] |= 1UL << effect.Position;
         var movers = machine.Acts.Where(act => act.Step.Kind == StepKind.FreeMove).GroupBy(act => act.Effects[0].Variable)
             .ToDictionary(group => group.Key, group => group.First().When);
         var moved = machine.Acts.Where(act => act.Step.Kind != StepKind.FreeMove).SelectMany(act => act.Effects)
@@ -51,6 +55,8 @@ internal sealed class Roaming
     /// <param name="then">What must hold at the end beside.</param>
     public List<int> Real(IEnumerable<int> way, ImmutableArray<Clause> then)
     {
+        if (order.Count == 0)
+            return [.. way];
         var real = new List<int>();
         var stepper = new Stepper(machine);
         var wide = new Stepper(Reduced);
@@ -63,7 +69,7 @@ internal sealed class Roaming
                 Make(act);
             }
 
-            anywhere = wide.After(act, anywhere)!;
+            wide.Make(act, anywhere);
         }
 
         Ensure(Widened(then));
@@ -72,7 +78,7 @@ internal sealed class Roaming
         void Make(int act)
         {
             real.Add(act);
-            state = stepper.After(act, state)!;
+            stepper.Make(act, state);
         }
 
         void Ensure(ImmutableArray<Clause> when)
@@ -103,8 +109,7 @@ internal sealed class Roaming
         if (asked.Count == 0)
             return true;
         return !asked.Exists(literal => literal.Variable == variable) &&
-            machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects))
-                .All(effect => asked.TrueForAll(literal => literal.Variable != effect.Variable || literal.Takes(effect.Position)));
+            asked.TrueForAll(literal => (written[literal.Variable] & ~literal.Accepts) == 0);
     }
 
     private Literal Wide(Literal literal) =>

@@ -35,9 +35,8 @@ internal static class Shortened
         var state = stepper.Start();
         foreach (var act in way)
         {
-            if (state is null || !Stepper.Holds(machine.Acts[act].When, state))
+            if (state is null || !Stepper.Holds(machine.Acts[act].When, state) || !stepper.Make(act, state))
                 return false;
-            state = stepper.After(act, state);
         }
 
         return state is not null && Stepper.Holds(end, state);

@@ -16,7 +16,7 @@ public class SurveyTests
         Assert.Equal("a b", survey.CertainBefore("c"));
         Assert.Equal(["a"], survey.First);
         Assert.Equal([0, 1, 2], new[] { "a", "b", "c" }.Select(id => survey.Stages[id].Layer));
-        Assert.True(survey.Opens);
+        Assert.IsType<Claim.Proved>(survey.Opens);
     }
 
     [Fact]

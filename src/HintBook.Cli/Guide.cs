@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Cli;
+
+/// <summary>The maker's guide: pages in Markdown, each with a whole small book in it.</summary>
+internal static class Guide
+{
+    private const string Prefix = "guide/";
+
+    /// <summary>The pages by name, in the order of the alphabet.</summary>
+    public static ImmutableSortedDictionary<string, string> Pages { get; } = typeof(Guide).Assembly.GetManifestResourceNames()
+        .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
+        .ToImmutableSortedDictionary(name => name[Prefix.Length..], Read, StringComparer.Ordinal);
+
+    /// <summary>A page's title: its first line.</summary>
+    public static string TitleOf(string page) => page[..page.IndexOf('\n', StringComparison.Ordinal)].TrimStart('#', ' ');
+
+    private static string Read(string name)
+    {
+        using var reader = new StreamReader(typeof(Guide).Assembly.GetManifestResourceStream(name)!);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,17 @@
+using System.CommandLine;
+using HintBook.Mechanism;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>reset BOOK</c>: plans the way back from the solved box, one step a line.</summary>
+internal static class ResetVerb
+{
+    public static Command Of(Terminal terminal, CancellationToken stop) => SolvingVerb.Of(
+        "reset",
+        "Plan how the solved box is put back.",
+        (book, limits, progress) => ResetPlan.Of(book, limits, progress, stop),
+        plan => plan.Findings,
+        (book, plan, asJson) => asJson ? SolutionJson.Write(plan) : SolutionText.Write(book, plan),
+        terminal,
+        stop);
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary>What <c>solve</c> and <c>reset</c> share: limits, progress, and how an answer is told.</summary>
+internal static class SolvingVerb
+{
+    /// <summary>A verb that asks the mechanism something.</summary>
+    /// <typeparam name="TAnswer">What comes of it.</typeparam>
+    /// <param name="name">What one types.</param>
+    /// <param name="description">What it does, for the help.</param>
+    /// <param name="ask">The question.</param>
+    /// <param name="findings">What an answer has to tell the author.</param>
+    /// <param name="told">The answer as text or JSON.</param>
+    /// <param name="terminal">Where it is said.</param>
+    /// <param name="stop">Ends the search; what was proved until then is said.</param>
+    public static Command Of<TAnswer>(
+        string name,
+        string description,
+        Func<Book, SolveLimits, IProgress<SolveProgress>, TAnswer> ask,
+        Func<TAnswer, ImmutableArray<Finding>> findings,
+        Func<Book, TAnswer, bool, string> told,
+        Terminal terminal,
+        CancellationToken stop)
+    {
+        var book = Options.Book();
+        var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
+        var time = new Option<double>("--time") { Description = "How long it may take.", HelpName = "SECONDS", DefaultValueFactory = _ => 30 };
+        memory.Validators.Add(result => AtLeast(1, result, memory));
+        time.Validators.Add(result => AtLeast(0.001, result, time));
+        var notes = Options.Notes();
+        var verb = new Command(name, description) { book, format, memory, time, notes };
+        verb.SetAction(parsed =>
+        {
+            var read = CheckedBook.Named(parsed.GetValue(book)!);
+            if (read.Findings.AnyError || read.Book is null)
+            {
+                terminal.Error.Write(FindingsText.Write(read.Findings, withNotes: false, terminal.ColourError));
+                terminal.Error.WriteLine($"The mechanism can't be looked at yet: {Tally.Of(read.Findings, withNotes: false)}");
+                return ExitCode.BookHasErrors;
+            }
+
+            using var progress = new Progress(terminal);
+            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, TimeSpan.FromSeconds(parsed.GetValue(time)));
+            var answer = ask(read.Book, limits, progress);
+            progress.Clear();
+            var all = Findings.Of(findings(answer));
+            terminal.Error.Write(FindingsText.Write(all, parsed.GetValue(notes), terminal.ColourError));
+            terminal.Out.Write(told(read.Book, answer, parsed.GetValue(format) == "json"));
+            return stop.IsCancellationRequested ? ExitCode.MachineFailed : all.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+        });
+        return verb;
+    }
+
+    private static void AtLeast<T>(T least, System.CommandLine.Parsing.OptionResult result, Option<T> option)
+        where T : IComparable<T>
+    {
+        if (result.Tokens.Count > 0 && result.GetValue(option) is { } given && given.CompareTo(least) < 0)
+            result.AddError($"{option.Name} must be at least {least}.");
+    }
+}

@@ -1,0 +1,51 @@
+using HintBook.Books;
+using HintBook.Mechanism;
+
+namespace HintBook.Pages;
+
+/// <summary>The lines of the reset page, each to be ticked off: what one step of the way back asks of a person.</summary>
+internal sealed class ResetTasks(Edition edition)
+{
+    private readonly Dictionary<string, Named> names = edition.Book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
+    private readonly Dictionary<string, Stage> stages = edition.Book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
+
+    /// <summary>The undos of a stage, each once: one that the stage has as a whole is shared by its moves.</summary>
+    public static IEnumerable<Undo> UndosOf(Stage stage) => stage.Moves.Select(move => move.Undo).OfType<Undo>().Distinct();
+
+    /// <summary>What the author says of putting a stage back.</summary>
+    public static IEnumerable<string> NotesOf(Stage stage) => UndosOf(stage).Select(undo => undo.Note).OfType<string>();
+
+    /// <summary>The lines of one step.</summary>
+    public IEnumerable<string> Of(Step step) => step switch
+    {
+        { Kind: StepKind.PutBack, Stage: { } stage } => Of(stages[stage].Moves[step.Move].Undo!),
+        { Kind: StepKind.PutBack } => Of(edition.Book.Box.Moves[step.Move].Undo!),
+        { Kind: StepKind.Replace } => [edition.Words.Say("reset_replace", ("thing", NameOf(step.Leaves[0].Name)))],
+        { Kind: StepKind.FreeMove or StepKind.WayBack } => step.Leaves.Select(placed => Position(placed.Name, placed.Position)),
+        _ => [$"{char.ToUpperInvariant(step.Says[0])}{step.Says[1..]}."],
+    };
+
+    /// <summary>The lines of one undo: how it is done comes before what is done.</summary>
+    public IEnumerable<string> Of(Undo undo)
+    {
+        if (undo.Note is { } note)
+            yield return note;
+        foreach (var change in undo.Changes)
+            yield return Position(change.Name.Value, change.Position.Value);
+        foreach (var thing in undo.PutBack)
+            yield return Back(thing.Value);
+    }
+
+    private string Back(string thing) => names.GetValueOrDefault(thing) is Thing { Place: { } place } known
+        ? edition.Words.Say("reset_place", ("thing", known.Name), ("place", place))
+        : edition.Words.Say("reset_thing", ("thing", NameOf(thing)));
+
+    // A thing taken into the hand or put where it came from is told as a thing, everything else as a part with a position.
+    private string Position(string name, string position) => names.GetValueOrDefault(name) is Thing thing && position == thing.Positions[0]
+        ? Back(name)
+        : edition.Words.Say("reset_position", ("part", NameOf(name)), ("position", Spoken(position)));
+
+    private string NameOf(string id) => names.GetValueOrDefault(id)?.Name ?? Spoken(id);
+
+    private static string Spoken(string id) => id.Replace('-', ' ');
+}

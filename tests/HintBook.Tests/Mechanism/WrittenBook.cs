@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text;
+using HintBook.Books;
+using HintBook.Reading;
+
+namespace HintBook.Tests.Mechanism;
+
+/// <summary>Writes a book of the tests as an author would, and reads it again.</summary>
+internal static class WrittenBook
+{
+    private const string Help = "nudge: a nudge\nclue: a clue\nanswer: an answer\n";
+
+    /// <summary>The book as it is read from its files; nothing may be wrong with them.</summary>
+    public static Book ReadBack(Book book)
+    {
+        var folder = Directory.CreateTempSubdirectory("hintbook-").FullName;
+        try
+        {
+            Write(book, folder);
+            var read = Reader.Read(folder);
+            Assert.Empty(read.Findings.All);
+            // A book must have a stage; a box of handling alone gets one for the file's sake.
+            return book.Stages.IsEmpty ? read.Book! with { Stages = [] } : read.Book!;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static void Write(Book book, string folder)
+    {
+        var text = new StringBuilder($"title: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
+        Section(text, "parts", book.Box.Parts, part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)} }}");
+        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))} }}");
+        Section(text, "facts", book.Box.Facts, _ => "{}");
+        Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
+            ? $"{{ answer: \"{code.Answer}\", lock: {{ wheels: {set.Wheels}, symbols: \"{set.Symbols}\", seconds-a-try: {set.SecondsATry.ToString(CultureInfo.InvariantCulture)} }} }}"
+            : $"{{ answer: \"{code.Answer}\" }}");
+        Listed(text, "moves", book.Box.Moves.Select(Written));
+        Listed(text, "reactions", book.Box.Reactions.Select(reaction => $"{{ when: {List(reaction.When)}, does: {Changed(reaction.Changes)} }}"));
+        File.WriteAllText(Path.Combine(folder, "book.yaml"), text.ToString());
+
+        Directory.CreateDirectory(Path.Combine(folder, "stages"));
+        if (book.Stages.IsEmpty)
+            File.WriteAllText(Path.Combine(folder, "stages", "1-handling.yaml"), $"title: Handling\nsign: a sign\n{Help}");
+        foreach (var (index, stage) in book.Stages.Index())
+        {
+            var keys = new StringBuilder($"title: {stage.Title}\nsign: a sign\nafter: {Names(stage.After.Select(id => id.Value))}\noptional: {Flag(stage.Optional)}\n{Help}");
+            Listed(keys, "moves", stage.Moves.Select(Written));
+            File.WriteAllText(Path.Combine(folder, "stages", $"{index + 1:0000}-{stage.Id}.yaml"), keys.ToString());
+        }
+    }
+
+    private static void Section<T>(StringBuilder text, string name, IReadOnlyCollection<T> all, Func<T, string> written)
+        where T : Named
+    {
+        if (all.Count > 0)
+            text.Append(CultureInfo.InvariantCulture, $"{name}:\n");
+        foreach (var one in all)
+            text.Append(CultureInfo.InvariantCulture, $"  \"{one.Id}\": {written(one)}\n");
+    }
+
+    private static void Listed(StringBuilder text, string name, IEnumerable<string> lines)
+    {
+        foreach (var (index, line) in lines.Index())
+            text.Append(CultureInfo.InvariantCulture, $"{(index == 0 ? $"{name}:\n" : "")}  - {line}\n");
+    }
+
+    private static string Written(Move move)
+    {
+        var undo = move.Undo is { } back
+            ? $", undo: {{ put-back: {Names(back.PutBack.Select(thing => thing.Value))}, does: {Changed(back.Changes)} }}"
+            : "";
+        return $"{{ name: \"{move.Name}\", needs: {List(move.Needs)}, does: {Changed(move.Changes)}, reversible: {Flag(move.Reversible)}{undo} }}";
+    }
+
+    private static string List(IEnumerable<Condition> conditions) => $"[ {string.Join(", ", conditions.Select(Written))} ]";
+
+    private static string Written(Condition condition) => condition switch
+    {
+        InPosition { Positions.IsEmpty: true } bare => $"\"{bare.Name}\"",
+        InPosition one => $"{{ \"{one.Name}\": {Names(one.Positions.Select(position => position.Value))} }}",
+        AnyOf any => $"{{ any: [ {string.Join(", ", any.Alternatives.Select(alternative => List(alternative)))} ] }}",
+        _ => throw new InvalidOperationException("There is no other kind of condition."),
+    };
+
+    private static string Changed(IEnumerable<Change> changes) =>
+        $"{{ {string.Join(", ", changes.Select(change => $"\"{change.Name}\": \"{change.Position}\""))} }}";
+
+    private static string Names(IEnumerable<string> names) => $"[ {string.Join(", ", names.Select(name => $"\"{name}\""))} ]";
+
+    private static string Flag(bool flag) => flag ? "true" : "false";
+}
