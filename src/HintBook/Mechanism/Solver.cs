@@ -108,8 +108,11 @@ public sealed class Solver
 
     private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
-        : outlook.Why is not null && waiting.Holds(machine.Goal) ? new Claim.NotProved(outlook.Why)
+        : outlook.Why is not null && MayHold(machine.Goal) ? new Claim.NotProved(outlook.Why)
         : new Claim.Refuted([], waiting.Explain(machine.Goal));
+
+    // Of a book that couldn't be compiled nothing is known.
+    private bool MayHold(ImmutableArray<Clause> when) => machine.Refused is not null || waiting.Holds(when);
 
     private StageAnswer StageAnswer(Outlook outlook, int s)
     {
@@ -118,7 +121,7 @@ public sealed class Solver
         ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
             outlook.WayToStage[s] is { } way ? new Claim.Proved(forPages && outlook.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
-            : outlook.Why is not null && waiting.Holds(when) ? new Claim.NotProved(outlook.Why)
+            : outlook.Why is not null && MayHold(when) ? new Claim.NotProved(outlook.Why)
             : new Claim.Refuted([], waiting.Explain(when));
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
         var (facts, attained) = Gains(known);

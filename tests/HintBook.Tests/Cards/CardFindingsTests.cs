@@ -50,8 +50,8 @@ public class CardFindingsTests
         Assert.InRange(finding.Message.Length, 100, 300);
     }
 
-    // 559 letters fill version 18 at level M, the last whose modules are not under 0.4 mm beside 560 (ISO/IEC 18004, table 7: 560
-    // bytes): the box's own address fits, those of its stages are longer.
+    // Version 18 is the last whose modules are not under 0.4 mm; at level M it holds 560 bytes (ISO/IEC 18004, table 7, from
+    // memory). The box's own address fits, those of its stages are longer.
     [Fact]
     public void Cards_whose_addresses_fit_are_not_counted() =>
         Assert.StartsWith(

@@ -15,7 +15,7 @@ public class ResetPlanTests
             .Stage("drawer", "lid=open", "drawer=open", reversible: true).Goal("drawer=open").Build();
         var plan = Reset(book);
         Assert.IsType<Claim.Proved>(plan.Possible);
-        Assert.Equal(["back: drawer", "undo lid"], plan.Plan.Select(s => s.Says));
+        Assert.Equal(["back: drawer", "undo “lid”"], plan.Plan.Select(s => s.Says));
         Assert.Equal(2, plan.Bound);
     }
 
@@ -34,7 +34,7 @@ public class ResetPlanTests
     {
         var book = new BoxBuilder().Part("seal", "whole", "broken").Stage("seal", "", "seal=broken").Goal("seal=broken").Build();
         var plan = Reset(book);
-        Assert.Equal("the shipped box waits for seal: whole, which nothing gives", Assert.IsType<Claim.Refuted>(plan.Possible).Why);
+        Assert.Equal("It waits for `seal` to be whole, which nothing in the book gives.", Assert.IsType<Claim.Refuted>(plan.Possible).Why);
         Assert.Contains(plan.Findings, f => f.Code.Id == "HB2301");
     }
 
@@ -48,7 +48,7 @@ public class ResetPlanTests
         var book = new BoxBuilder().Free("dial", "", "south", "north").Part("tray", "held", "released").Thing("card")
             .Reaction("dial=north", "tray=released")
             .Stage("card", "tray=released", "card=in-hand", undo: BoxBuilder.Undo("card", "tray=held")).Goal("card").Build();
-        Assert.Equal(["dial: south", "undo card"], Reset(book).Plan.Select(s => s.Says));
+        Assert.Equal(["dial: south", "undo “card”"], Reset(book).Plan.Select(s => s.Says));
     }
 
     // Chinese rings go back on in as many moves as they came off (they are one path; computed by brute force).

@@ -19,18 +19,21 @@ internal static class GraphSurvey
         var wants = graph.Steps.Where(step => step.Stage is not null).ToLookup(step => step.Stage!.Value, step => step.Wants);
 
         var before = new BigInteger[stages.Length];
+        var behind = new BigInteger[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
             var proved = Bits(answers[i].CertainBefore.Select(id => numbers[id]));
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
+            behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
 
         var opening = new ImmutableArray<BigInteger>[stages.Length];
         var closing = new ImmutableArray<BigInteger>[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
-            var singles = CertainStages.Indices(before[i]).Select(one => BigInteger.One << one);
-            opening[i] = Nearest([.. Groups(new AnyWanted([.. wants[i]]), i).Union(singles)], before);
+            var farther = CertainStages.Indices(before[i]).Aggregate(BigInteger.Zero, (sum, stage) => sum | behind[stage]);
+            var singles = CertainStages.Indices(before[i] & ~farther).Select(one => BigInteger.One << one);
+            opening[i] = Nearest([.. Groups(new AnyWanted([.. wants[i]]), i).Union(singles)], behind);
             closing[i] = [.. Groups(new AllWanted([.. wants[i]]), i), .. opening[i]];
         }
 
@@ -86,16 +89,16 @@ internal static class GraphSurvey
         Ways.All,
         any => any.Aggregate(Ways.None, Ways.Either));
 
-    // A group is implied by another if each stage of the other has one of the group behind it on every way.
-    private static ImmutableArray<BigInteger> Nearest(ImmutableArray<BigInteger> groups, BigInteger[] before)
+    // A group is implied by another if each stage of the other has one of the group behind it on every way to its being done.
+    private static ImmutableArray<BigInteger> Nearest(ImmutableArray<BigInteger> groups, BigInteger[] behindEach)
     {
         // A group that meets nothing of what is certain before any of them can't be implied, which is the usual case.
         var all = groups.Select(group => CertainStages.Indices(group)).ToArray();
-        var behind = all.SelectMany(group => group).Aggregate(BigInteger.Zero, (sum, stage) => sum | before[stage]);
+        var behind = all.SelectMany(group => group).Aggregate(BigInteger.Zero, (sum, stage) => sum | behindEach[stage]);
         return
         [
             .. groups.Where((group, i) =>
-                (behind & group).IsZero || !all.Where((_, j) => j != i).Any(other => other.All(stage => !(before[stage] & group).IsZero))),
+                (behind & group).IsZero || !all.Where((_, j) => j != i).Any(other => other.All(stage => !(behindEach[stage] & group).IsZero))),
         ];
     }
 
