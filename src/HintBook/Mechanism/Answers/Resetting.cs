@@ -10,8 +10,8 @@ namespace HintBook.Mechanism.Answers;
 /// <summary>Finds the way back to the shipped box.</summary>
 internal sealed class Resetting
 {
-    private const int MostStates = 200_000;
     private const int MostStatesBesides = 50_000;
+    private const int MostPlacesBesides = 1_000_000;
     private readonly Book book;
     private readonly Budget budget;
     private readonly Machine machine;
@@ -64,7 +64,7 @@ internal sealed class Resetting
         var planned = budget.Limits.Reduce && !Clashes.Any(back) ? greedy.Plan(solved) : null;
         if (planned?.Count == bound)
             return (planned, bound, null);
-        var graph = Exploration.Whole(back, budget, [solved], planned is null ? MostStates : MostStatesBesides);
+        var graph = Exploration.Whole(back, budget, [solved], planned is null ? int.MaxValue : Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length));
         for (var state = 0; state < graph.Count; state++)
         {
             if (graph.Solved[state])
@@ -80,24 +80,73 @@ internal sealed class Resetting
     // The plan of one solved box says nothing of the others: either one plan does for any, or each of them is looked at.
     private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan)
     {
-        if (budget.Limits.Reduce && !Clashes.Any(back) && greedy.PutsBackAnything(new Waiting(machine).Attainable))
+        var greedily = budget.Limits.Reduce && !Clashes.Any(back);
+        if (greedily && greedy.PutsBackAnything(new Waiting(machine).Attainable, Movable()))
             return new Claim.Proved(plan);
-        var forward = Exploration.Whole(machine, budget, most: MostStates);
+        var forward = Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
-        var ends = Enumerable.Range(0, forward.Count).Where(state => forward.Solved[state]).ToList();
-        var starts = ends.Select(state => Enumerable.Range(0, machine.Variables.Length).Select(v => forward.Position(state, v)).ToArray()).ToList();
-        var graph = Exploration.Whole(back, budget, starts, MostStates);
+        var ends = Ends(forward, back);
+        if (greedily)
+        {
+            var good = new HashSet<Positions>();
+            ends = ends.FindAll(end => !greedy.LeadsBack(end.State.State, good));
+        }
+
+        if (ends.Count == 0)
+            return new Claim.Proved(plan);
+        var graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State));
         if (graph.Stopped is not null)
             return new Claim.NotProved(graph.Stopped);
         var live = Everything.Live(graph);
         for (var i = 0; i < ends.Count; i++)
         {
             if (!live[i])
-                return new Claim.Refuted([.. forward.WayTo(ends[i]).Select(act => machine.Acts[act].Step)], Stuck(back, starts[i]));
+                return new Claim.Refuted([.. forward.WayTo(ends[i].Number).Select(act => machine.Acts[act].Step)], Stuck(back, ends[i].State.State));
         }
 
         return new Claim.Proved(plan);
+    }
+
+    // Solved states that differ only in what putting back never looks at are one.
+    private List<(int Number, Positions State)> Ends(StateGraph forward, Machine back)
+    {
+        var read = back.Acts.SelectMany(act => act.When).Concat(back.Rules.SelectMany(rule => rule.When)).Concat(back.Goal)
+            .SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
+        var seen = new HashSet<Positions>();
+        var ends = new List<(int, Positions)>();
+        for (var number = 0; number < forward.Count; number++)
+        {
+            if (!forward.Solved[number])
+                continue;
+            var state = new int[machine.Variables.Length];
+            foreach (var v in read)
+                state[v] = forward.Position(number, v);
+            if (seen.Add(new Positions(state)))
+                ends.Add((number, new Positions(state)));
+        }
+
+        return ends;
+    }
+
+    // A free part that isn't as shipped has been moved, and what let it move then lets it move still.
+    private HashSet<int> Movable()
+    {
+        var written = new ulong[machine.Variables.Length];
+        foreach (var effect in machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects)))
+            written[effect.Variable] |= 1UL << effect.Position;
+        var others = machine.Acts.Where(act => act.Step.Kind != StepKind.FreeMove).SelectMany(act => act.Effects)
+            .Concat(machine.Rules.SelectMany(rule => rule.Effects)).Select(effect => effect.Variable).ToHashSet();
+        var watched = machine.Rules.SelectMany(rule => rule.When).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
+        return
+        [
+            .. from act in machine.Acts
+               where act.Step.Kind == StepKind.FreeMove
+               let v = act.Effects[0].Variable
+               where !others.Contains(v) && !watched.Contains(v)
+               where act.When.All(clause => clause.Literals.All(literal => (written[literal.Variable] & ~literal.Accepts) == 0))
+               select v,
+        ];
     }
 
     // After the shortest opening, whatever stages are still possible, in the author's order, as long as the box stays solved.

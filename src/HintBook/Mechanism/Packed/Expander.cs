@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Packed;
@@ -10,14 +11,12 @@ internal sealed class Expander(Machine machine, Layout layout)
 
     private readonly Successors<Word64> successors = new(machine, layout);
     private readonly Settling<Word64> settling = new(machine, layout);
-    private Word64[]? next;
-    private int[]? acts;
 
     /// <summary>The states after the last one asked about.</summary>
-    public Word64[] Next => next ??= new Word64[successors.Most];
+    public Word64[] Next { get; } = new Word64[machine.Acts.Sum(act => act.When.Length) + 1];
 
     /// <summary>The act that leads to each of them.</summary>
-    public int[] Acts => acts ??= new int[successors.Most];
+    public int[] Acts { get; } = new int[machine.Acts.Sum(act => act.When.Length) + 1];
 
     /// <summary>What the last part found first.</summary>
     public List<ulong> Found { get; } = [];
@@ -33,10 +32,13 @@ internal sealed class Expander(Machine machine, Layout layout)
 
     /// <summary>Finds the states after a state, at rest.</summary>
     /// <returns>How many there are, or -1 where the box never rests.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Of(ulong state)
     {
         var count = successors.Of(new Word64(state), Next, Acts);
-        for (var s = 0; settling.Any && s < count; s++)
+        if (!settling.Any)
+            return count;
+        for (var s = 0; s < count; s++)
         {
             if (!Settle(ref Next[s]))
                 return -1;
@@ -46,6 +48,7 @@ internal sealed class Expander(Machine machine, Layout layout)
     }
 
     /// <summary>Finds what comes after a part of a layer while others do the same with theirs.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Part(Numbers states, int first, int end, Seen seen, long room)
     {
         Found.Clear();

@@ -6,9 +6,19 @@ namespace HintBook.Mechanism.Packed;
 /// Which states an act may have come from: what it changed stood anywhere that its needs allow. There may be some among them
 /// from which it does not lead there; whoever asks tries.
 /// </summary>
-internal sealed class Origins(Machine machine, Layout layout)
+internal sealed class Origins
 {
     private const int Most = 4096;
+    private readonly Machine machine;
+    private readonly Layout layout;
+    private readonly (ulong Mask, ulong Set)[] leaves;
+
+    /// <summary>Prepares them.</summary>
+    public Origins(Machine machine, Layout layout)
+    {
+        (this.machine, this.layout) = (machine, layout);
+        leaves = [.. machine.Acts.Select(Leaves)];
+    }
 
     /// <summary>The candidates, or null where there are too many or reactions may have had a hand in it.</summary>
     public HashSet<ulong>? Of(ulong state)
@@ -16,21 +26,13 @@ internal sealed class Origins(Machine machine, Layout layout)
         if (!machine.Rules.IsEmpty)
             return null;
         var found = new HashSet<ulong>();
-        foreach (var act in machine.Acts.Where(act => act.Effects.All(effect => Stands(effect, state))))
+        for (var a = 0; a < leaves.Length; a++)
         {
-            foreach (var clause in act.When)
+            if ((state & leaves[a].Mask) != leaves[a].Set)
+                continue;
+            foreach (var clause in machine.Acts[a].When)
             {
-                IEnumerable<ulong> origins = [state];
-                foreach (var effect in act.Effects)
-                {
-                    var asked = clause.Literals.FirstOrDefault(literal => literal.Variable == effect.Variable, new Literal(effect.Variable, ulong.MaxValue));
-                    var (bit, mask) = layout.Fields[effect.Variable];
-                    var positions = Enumerable.Range(0, machine.Variables[effect.Variable].Positions.Length).Where(asked.Takes).ToList();
-                    origins = origins.SelectMany(origin => positions.Select(position => new Word64(origin).With(bit, mask, position).Word));
-                }
-
-                found.UnionWith(origins.Take(Most + 1));
-                if (found.Count > Most)
+                if (!Come(machine.Acts[a], clause, 0, state, found) || found.Count > Most)
                     return null;
             }
         }
@@ -38,10 +40,47 @@ internal sealed class Origins(Machine machine, Layout layout)
         return found;
     }
 
-    // What is gone for good stays gone, whatever an act does.
-    private bool Stands(Effect effect, ulong state)
+    // What is gone for good stays gone, whatever an act does, so what it may leave gone is not asked for.
+    private (ulong Mask, ulong Set) Leaves(Act act)
     {
-        var position = layout.At(new Word64(state), effect.Variable);
-        return position == effect.Position || (position >= 0 && position == machine.Variables[effect.Variable].Gone);
+        var (mask, set) = (default(Word64), default(Word64));
+        foreach (var effect in act.Effects.Where(effect => act.Restores || machine.Variables[effect.Variable].Gone < 0))
+        {
+            var field = layout.Fields[effect.Variable];
+            mask = mask.With(field.Bit, field.Mask, field.Mask);
+            set = set.With(field.Bit, field.Mask, effect.Position);
+        }
+
+        return (mask.Word, set.Word);
+    }
+
+    private bool Come(Act act, Clause clause, int effect, ulong origin, HashSet<ulong> found)
+    {
+        if (effect == act.Effects.Length)
+        {
+            if (Holds(clause, origin))
+                found.Add(origin);
+            return found.Count <= Most;
+        }
+
+        var (bit, mask) = layout.Fields[act.Effects[effect].Variable];
+        for (var position = 0; position < machine.Variables[act.Effects[effect].Variable].Positions.Length; position++)
+        {
+            if (!Come(act, clause, effect + 1, new Word64(origin).With(bit, mask, position).Word, found))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool Holds(Clause clause, ulong state)
+    {
+        foreach (var literal in clause.Literals)
+        {
+            if (!literal.Takes(layout.At(new Word64(state), literal.Variable)))
+                return false;
+        }
+
+        return true;
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Packed;
@@ -148,6 +149,7 @@ internal sealed class Reach
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Alone(int from, int stop)
     {
         var expander = expanders[0];

@@ -58,7 +58,7 @@ internal sealed class Seen
     public Met Add(ulong number)
     {
         if (slots is not null)
-            return AddToTable(number);
+            return AddToTable(number, alone: true);
         ref var word = ref all[number >> 6];
         var bit = 1UL << (int)(number & 63);
         if ((word & bit) != 0)
@@ -71,7 +71,7 @@ internal sealed class Seen
     public Met AddAmongOthers(ulong number)
     {
         if (slots is not null)
-            return AddToTable(number);
+            return AddToTable(number, alone: false);
         ref var word = ref all[number >> 6];
         var bit = 1UL << (int)(number & 63);
         return (Volatile.Read(ref word) & bit) != 0 || (Interlocked.Or(ref word, bit) & bit) != 0 ? Met.Before : Met.First;
@@ -107,7 +107,8 @@ internal sealed class Seen
         return true;
     }
 
-    private Met AddToTable(ulong number)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private Met AddToTable(ulong number, bool alone)
     {
         var mixed = Mix(number);
         var table = slots!;
@@ -120,7 +121,10 @@ internal sealed class Seen
             var there = slot;
             if (there == 0)
             {
-                there = Interlocked.CompareExchange(ref slot, entry, 0);
+                if (alone)
+                    slot = entry;
+                else
+                    there = Interlocked.CompareExchange(ref slot, entry, 0);
                 if (there == 0)
                     return Met.First;
             }

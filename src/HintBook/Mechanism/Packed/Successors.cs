@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using HintBook.Mechanism.Model;
 
@@ -16,6 +17,7 @@ internal sealed class Successors<T>
     private readonly int[] children;
     private readonly Line[] lines;
     private readonly (int Bit, int Mask, int Gone)[] guards;
+    private readonly int[] stack;
     private readonly int root;
 
     /// <summary>Builds the tree.</summary>
@@ -26,23 +28,22 @@ internal sealed class Successors<T>
         root = tree.Grow(open);
         (nodes, children, lines, guards) = ([.. tree.Nodes], [.. tree.Children], [.. tree.Lines], [.. tree.Guards]);
         Most = Math.Max(1, open.Count);
+        stack = new int[machine.Variables.Length + 1];
     }
 
     /// <summary>The most that one state can have.</summary>
     public int Most { get; }
 
-    /// <summary>What each act that is possible makes of a state, reactions aside. An act with several needs that hold comes several times.</summary>
+    /// <summary>
+    /// What each act that is possible makes of a state, reactions aside. An act with several needs that hold comes several times. Not for two
+    /// threads at once.
+    /// </summary>
     /// <returns>How many were written to the two spans.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Of(in T state, Span<T> next, Span<int> acts)
     {
-        var count = 0;
-        Walk(root, state, next, acts, ref count);
-        return count;
-    }
-
-    private void Walk(int at, in T state, Span<T> next, Span<int> acts, ref int count)
-    {
-        while (at >= 0)
+        var (count, waiting, at) = (0, 0, root);
+        while (true)
         {
             ref readonly var node = ref nodes[at];
             for (var i = node.From; i < node.To; i++)
@@ -52,9 +53,25 @@ internal sealed class Successors<T>
                 acts[count++] = line.Act;
             }
 
-            if (node.Children >= 0 && children[node.Children + state.Field(node.Bit, node.Mask)] is >= 0 and var child)
-                Walk(child, state, next, acts, ref count);
-            at = node.Else;
+            var child = node.Children >= 0 ? children[node.Children + state.Field(node.Bit, node.Mask)] : -1;
+            if (child >= 0)
+            {
+                if (node.Else >= 0)
+                    stack[waiting++] = node.Else;
+                at = child;
+            }
+            else if (node.Else >= 0)
+            {
+                at = node.Else;
+            }
+            else if (waiting > 0)
+            {
+                at = stack[--waiting];
+            }
+            else
+            {
+                return count;
+            }
         }
     }
 

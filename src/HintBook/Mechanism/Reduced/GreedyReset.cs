@@ -9,7 +9,9 @@ namespace HintBook.Mechanism.Reduced;
 internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
 {
     private const int MostTried = 20_000;
+    private const int MostTriedForMany = 1_000;
     private readonly Stepper stepper = new(back);
+    private readonly ulong[] shipped = Shipped(back);
 
     // Some free parts must go back while what lets them move is still there, others are of use to the end: both are tried.
     private readonly int[][] orders =
@@ -25,13 +27,36 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     public List<int>? Plan(int[] solved) =>
         orders.Select(ranked => Plan(solved, ranked)).OfType<List<int>>().OrderBy(plan => plan.Count).FirstOrDefault();
 
+    /// <summary>
+    /// Whether a plan is found in the same way from another state. States from which one was found are remembered, as far as what they
+    /// have in common with other states decides.
+    /// </summary>
+    /// <param name="solved">The state.</param>
+    /// <param name="good">States from which there is a plan; those on the way are added.</param>
+    public bool LeadsBack(int[] solved, HashSet<Positions> good) => Array.Exists(orders, ranked =>
+    {
+        var passed = new List<Positions>();
+        for (var state = solved; Wrong(state) > 0;)
+        {
+            passed.Add(new Positions(state));
+            if (good.Contains(passed[^1]))
+                break;
+            if (Nearer(state, ranked, MostTriedForMany) is not { } found)
+                return false;
+            state = found.State;
+        }
+
+        good.UnionWith(passed);
+        return true;
+    });
+
     private List<int>? Plan(int[] solved, int[] ranked)
     {
         var plan = new List<int>();
         var state = solved;
         while (Wrong(state) > 0)
         {
-            if (Nearer(state, ranked) is not { } found)
+            if (Nearer(state, ranked, MostTried) is not { } found)
                 return null;
             plan.AddRange(found.Way.Acts());
             state = found.State;
@@ -44,13 +69,19 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     public int Bound(int[] solved)
     {
         var reacting = back.Rules.SelectMany(rule => rule.Effects).Select(effect => effect.Variable).ToHashSet();
-        var givers = back.Goal[0].Literals
+        var givers = back.Variables.Select(_ => new List<int>()).ToArray();
+        for (var a = 0; a < back.Acts.Length; a++)
+        {
+            foreach (var effect in back.Acts[a].Effects.Where(effect => (shipped[effect.Variable] >> effect.Position & 1) != 0))
+                givers[effect.Variable].Add(a);
+        }
+
+        var wrong = back.Goal[0].Literals
             .Where(literal => !literal.Takes(solved[literal.Variable]) && !reacting.Contains(literal.Variable))
-            .Select(literal => Enumerable.Range(0, back.Acts.Length)
-                .Where(a => back.Acts[a].Effects.Any(effect => effect.Variable == literal.Variable && literal.Takes(effect.Position))).ToHashSet())
+            .Select(literal => givers[literal.Variable])
             .OrderBy(acts => acts.Count);
         var (taken, bound) = (new HashSet<int>(), 0);
-        foreach (var acts in givers.Where(acts => !acts.Overlaps(taken)))
+        foreach (var acts in wrong.Where(acts => !acts.Exists(taken.Contains)))
         {
             taken.UnionWith(acts);
             bound++;
@@ -64,18 +95,22 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     /// steps that aren't possible being left out. A reaction counts wherever its conditions may hold.
     /// </summary>
     /// <param name="attainable">By variable: the positions that it may have.</param>
-    public bool PutsBackAnything(IReadOnlyList<ulong> attainable) => Array.Exists(orders, ranked => PutsBackAnything(attainable, ranked));
+    /// <param name="movable">Free parts that may still move wherever they aren't as shipped, as long as nothing else has been put back.</param>
+    public bool PutsBackAnything(IReadOnlyList<ulong> attainable, IReadOnlySet<int> movable) =>
+        Array.Exists(orders, ranked => PutsBackAnything(attainable, movable, ranked));
 
-    private bool PutsBackAnything(IReadOnlyList<ulong> attainable, int[] ranked)
+    private bool PutsBackAnything(IReadOnlyList<ulong> attainable, IReadOnlySet<int> movable, int[] ranked)
     {
         var may = attainable.ToArray();
+        foreach (var v in movable)
+            may[v] = 1UL << BitOperations.TrailingZeroCount(shipped[v]);
         React(may);
         for (var settled = false; !settled;)
         {
             settled = true;
             foreach (var act in ranked)
             {
-                if (Try(act, may) is not { } next || Sum(next) >= Sum(may))
+                if (back.Acts[act].Effects.All(effect => (may[effect.Variable] & ~shipped[effect.Variable]) == 0) || Try(act, may) is not { } next || Sum(next) >= Sum(may))
                     continue;
                 (may, settled) = (next, false);
             }
@@ -99,28 +134,68 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
 
     private int Wrong(int[] state) => back.Goal[0].Literals.Count(literal => !literal.Takes(state[literal.Variable]));
 
-    private (int[] State, Trail Way)? Nearer(int[] from, int[] ranked)
+    private (int[] State, Trail Way)? Nearer(int[] from, int[] ranked, int mostTried)
     {
         var wrong = Wrong(from);
-        var seen = new HashSet<BigInteger> { Number(from) };
+        var seen = new HashSet<Positions> { new(from) };
         var open = new Queue<(int[] State, Trail Way)>([(from, Trail.Start)]);
-        while (open.TryDequeue(out var at) && seen.Count < MostTried)
+        while (open.TryDequeue(out var at) && seen.Count < mostTried)
         {
+            var later = new List<(int[] State, Trail Way)>();
             foreach (var act in ranked)
             {
-                if (!Stepper.Holds(back.Acts[act].When, at.State) || stepper.After(act, at.State) is not { } next || next.AsSpan().SequenceEqual(at.State))
+                if (!Stepper.Holds(back.Acts[act].When, at.State) || !Changes(act, at.State))
+                    continue;
+                if (back.Rules.IsEmpty && !PutsRight(act, at.State))
+                {
+                    if (later.Count < mostTried && stepper.After(act, at.State) is { } other)
+                        later.Add((other, at.Way.Then(act)));
+                    continue;
+                }
+
+                if (stepper.After(act, at.State) is not { } next)
                     continue;
                 if (Wrong(next) < wrong)
                     return (next, at.Way.Then(act));
-                if (seen.Add(Number(next)))
-                    open.Enqueue((next, at.Way.Then(act)));
+                later.Add((next, at.Way.Then(act)));
             }
+
+            foreach (var next in later.Where(next => seen.Add(new Positions(next.State))))
+                open.Enqueue(next);
         }
 
         return null;
     }
 
-    private static BigInteger Number(int[] state) => new(System.Runtime.InteropServices.MemoryMarshal.AsBytes<int>(state), isUnsigned: true);
+    private bool Changes(int act, int[] state)
+    {
+        foreach (var effect in back.Acts[act].Effects)
+        {
+            if (state[effect.Variable] != effect.Position)
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool PutsRight(int act, int[] state)
+    {
+        foreach (var effect in back.Acts[act].Effects)
+        {
+            if ((shipped[effect.Variable] >> state[effect.Variable] & 1) == 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static ulong[] Shipped(Machine back)
+    {
+        var shipped = back.Variables.Select(_ => ulong.MaxValue).ToArray();
+        foreach (var literal in back.Goal[0].Literals)
+            shipped[literal.Variable] = literal.Accepts;
+        return shipped;
+    }
 
     // The act is made by those whose needs hold and left out by the others. If only one thing decides which, the others are known by it.
     private ulong[]? Try(int act, ulong[] may)

@@ -16,7 +16,7 @@ internal sealed class Thrifty
     private readonly bool[] held;
     private readonly bool[] wanted;
     private readonly List<Node> nodes = [];
-    private readonly Dictionary<Key, int> numbers = [];
+    private readonly Dictionary<Positions, int> numbers = [];
 
     /// <summary>Prepares one exploration.</summary>
     /// <param name="machine">The machine, already with its roaming parts freed.</param>
@@ -113,7 +113,7 @@ internal sealed class Thrifty
             (state, trail, solved) = Onward(state, trail, solved);
         if (Unrest)
             return;
-        var key = new Key(state);
+        var key = new Positions(state);
         if (!numbers.TryGetValue(key, out var number))
         {
             number = nodes.Count;
@@ -230,18 +230,6 @@ internal sealed class Thrifty
         public List<int> Next { get; } = [];
 
         public bool Solved { get; set; }
-    }
-
-    private readonly record struct Key(int[] State)
-    {
-        public bool Equals(Key other) => State.AsSpan().SequenceEqual(other.State);
-
-        public override int GetHashCode()
-        {
-            var hash = default(HashCode);
-            hash.AddBytes(System.Runtime.InteropServices.MemoryMarshal.AsBytes<int>(State));
-            return hash.ToHashCode();
-        }
     }
 }
 
