@@ -7,7 +7,7 @@ namespace HintBook.Browser.Tests;
 public class PictureTests(ReadingRoom room)
 {
     // The solution and the way back are longer than anyone looks at.
-    private const int TallestPicture = 4000;
+    private const int TallestPicture = 2000;
 
     [Theory]
     [MemberData(nameof(Circumstances.LooksForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]

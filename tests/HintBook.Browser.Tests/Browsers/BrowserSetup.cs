@@ -7,12 +7,14 @@ namespace HintBook.Browser.Tests.Browsers;
 /// <param name="ways">How one can be installed here, tried in this order.</param>
 internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[] ways)
 {
+    private const string AptGet = "/usr/bin/apt-get";
+
     /// <summary>The setup of this machine.</summary>
     /// <param name="own">Where Playwright keeps the browser that it installs itself.</param>
     public static BrowserSetup Here(string own) => new(
         () => InstalledBrowser.Find() ?? (File.Exists(own) ? own : null),
         OnDebianAsRoot()
-            ? [new Way("apt-get install chromium", () => Run("apt-get", "update") && Run("apt-get", "install", "-y", "chromium")), ByPlaywright]
+            ? [new Way("apt-get install chromium", () => Run(AptGet, "update") && Run(AptGet, "install", "-y", "chromium")), ByPlaywright]
             : [ByPlaywright]);
 
     private static Way ByPlaywright { get; } = new("playwright install chromium", () => Microsoft.Playwright.Program.Main(["install", "chromium"]) == 0);
@@ -33,7 +35,7 @@ internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[]
             $"The browser tests need Chromium, Chrome or Edge: none is installed, and `{string.Join("` and `", ways.Select(way => way.Command))}` failed; install one and run the tests again.");
     }
 
-    private static bool OnDebianAsRoot() => OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && File.Exists("/usr/bin/apt-get");
+    private static bool OnDebianAsRoot() => OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && File.Exists(AptGet);
 
     private static bool Run(string program, params string[] arguments)
     {

@@ -9,14 +9,6 @@ namespace HintBook.Browser.Tests.Reading;
 /// <param name="Source">Where the site is read from.</param>
 public sealed record Circumstances(bool Script = true, bool Phone = true, bool Dark = false, Source Source = Source.Http)
 {
-    /// <summary>Every one of them.</summary>
-    public static TheoryData<Circumstances> All => Rows(
-        from script in new[] { true, false }
-        from phone in new[] { true, false }
-        from dark in new[] { false, true }
-        from source in new[] { Source.Http, Source.File }
-        select new Circumstances(script, phone, dark, source));
-
     /// <summary>Five in which each two choices meet in all four ways (a covering array of strength two).</summary>
     public static TheoryData<Circumstances> Pairs => Rows(InPairs);
 

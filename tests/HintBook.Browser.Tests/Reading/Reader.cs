@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using HintBook.Browser.Tests.Sites;
 
 namespace HintBook.Browser.Tests.Reading;
@@ -5,6 +6,9 @@ namespace HintBook.Browser.Tests.Reading;
 /// <summary>Someone who reads a site in a browser: what they do, and what they see, hear and meet with the Tab key.</summary>
 internal sealed class Reader : IAsyncDisposable
 {
+    // In milliseconds.
+    private const int Patience = 20_000;
+
     private readonly IBrowserContext context;
     private readonly PublishedSite site;
     private readonly Circumstances circumstances;
@@ -34,7 +38,7 @@ internal sealed class Reader : IAsyncDisposable
             ReducedMotion = ReducedMotion.Reduce,
             Locale = "en-GB",
         });
-        profile.SetDefaultTimeout(20_000);
+        profile.SetDefaultTimeout(Patience);
         var reader = new Reader(profile, site, circumstances);
         await reader.TakeNewPage();
         return reader;
@@ -57,7 +61,7 @@ internal sealed class Reader : IAsyncDisposable
 
     /// <summary>The disclosure whose words begin with these.</summary>
     public ILocator Summary(string words) =>
-        Page.Locator("summary").Filter(new() { HasTextRegex = new($@"^\s*{System.Text.RegularExpressions.Regex.Escape(words)}") });
+        Page.Locator("summary").Filter(new() { HasTextRegex = new($@"^\s*{Regex.Escape(words)}") });
 
     /// <summary>Clicks or taps a disclosure that can be seen.</summary>
     public async Task Press(string summary)
@@ -69,14 +73,30 @@ internal sealed class Reader : IAsyncDisposable
     /// <summary>Follows a link that can be seen.</summary>
     public async Task Follow(string link)
     {
-        await Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).ClickAsync();
+        var anchor = Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true });
+        var page = await anchor.GetAttributeAsync("href");
+        await anchor.ClickAsync();
+        await Arrive(page!);
+    }
+
+    /// <summary>Waits until a page of the site that the reader is on the way to is there as a whole.</summary>
+    /// <remarks>
+    /// Not by <c>WaitForURLAsync</c>: it looks at the address first and listens for the arrival only then, while another thread
+    /// receives the browser's events. An arrival between the two is missed, and it waits in vain (playwright-dotnet, issue 3364).
+    /// Here the driver is asked for the address, and the load state is looked at and listened for under one lock.
+    /// </remarks>
+    public async Task Arrive(string page)
+    {
+        // Only its end: a browser writes the letters of a file's address in a way of its own.
+        await Assertions.Expect(Page).ToHaveURLAsync(new Regex($"/{Regex.Escape(page)}$"), new() { Timeout = Patience });
         await Page.WaitForLoadStateAsync();
     }
 
     /// <summary>Opens by hand whatever can be seen and is closed, until nothing is left.</summary>
-    public async Task OpenAllByHand()
+    /// <param name="kind">Only these, and what is in them, as a CSS selector.</param>
+    public async Task OpenAllByHand(string kind = "details")
     {
-        var closed = Page.Locator("details:not([open]) > summary:visible");
+        var closed = Page.Locator($"details:is({kind}, {kind} *):not([open]) > summary:visible");
         while (await closed.CountAsync() > 0)
         {
             await closed.First.ClickAsync();
@@ -102,6 +122,10 @@ internal sealed class Reader : IAsyncDisposable
 
     /// <summary>The links to stages that can be seen.</summary>
     public async Task<IReadOnlyList<string>> StageLinks(string within = "body") => await Page.Locator($"{within} .stages a:visible").AllTextContentsAsync();
+
+    /// <summary>Where the links to stages lead that can be seen, as they are written.</summary>
+    public async Task<IReadOnlyList<string>> StageAddresses() =>
+        await Page.Locator(".stages a:visible").EvaluateAllAsync<string[]>("links => links.map(link => link.getAttribute('href'))");
 
     /// <summary>All text that is drawn, with the words for pictures that are drawn.</summary>
     public Task<string> Seen() => Page.EvaluateAsync<string>(
