@@ -21,6 +21,9 @@ public sealed class Solver
     private readonly Waiting waiting;
     private readonly Replayer second;
     private readonly bool forPages;
+    private readonly int[] row;
+    private readonly string[] facts;
+    private readonly Placed[] places;
     private Unrest? unrest;
 
     private Solver(Book book, Budget budget, bool forPages)
@@ -28,6 +31,7 @@ public sealed class Solver
         (this.book, this.budget, this.forPages) = (book, budget, forPages);
         machine = Compiler.Compile(book);
         things = new Attainable(machine);
+        (row, facts, places) = (new int[things.Count], new string[things.Count], new Placed[things.Count]);
         waiting = new Waiting(machine);
         second = new Replayer(book);
     }
@@ -124,13 +128,13 @@ public sealed class Solver
             : outlook.Why is not null && MayHold(when) ? new Claim.NotProved(outlook.Why)
             : new Claim.Refuted([], waiting.Explain(when));
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
-        var (facts, attained) = Gains(known);
+        var (gained, attained) = Gains(known);
         return new StageAnswer
         {
             Id = id,
             Reachable = reachable,
             CertainBefore = [.. CertainStages(known).Where(other => other != id)],
-            Facts = facts,
+            Facts = gained,
             Attained = attained,
             Exact = outlook.Exact,
         };
@@ -138,21 +142,22 @@ public sealed class Solver
 
     private (ImmutableArray<string> Facts, ImmutableArray<Placed> Attained) Gains(Bits known)
     {
-        var facts = ImmutableArray.CreateBuilder<string>();
-        var attained = ImmutableArray.CreateBuilder<Placed>();
-        foreach (var number in known.Members())
+        var members = row.AsSpan(0, known.CopyTo(row));
+        var (gained, placed) = (0, 0);
+        foreach (var number in members)
         {
             if (number < machine.Acts.Length)
                 continue;
             var (v, position) = things.PlaceOf(number);
             var variable = machine.Variables[v];
-            if (variable.Named!.Attained is { } gained && variable.Positions[position] == gained)
-                facts.Add(variable.Id);
+            var name = variable.Positions[position];
+            if (variable.Named!.Attained is { } wanted && name == wanted)
+                facts[gained++] = variable.Id;
             if (position != 0)
-                attained.Add(new Placed(variable.Id, variable.Positions[position]));
+                places[placed++] = new Placed(variable.Id, name);
         }
 
-        return (facts.DrainToImmutable(), attained.DrainToImmutable());
+        return ([.. facts.AsSpan(0, gained)], [.. places.AsSpan(0, placed)]);
     }
 
     private List<string> CertainStages(Bits known)

@@ -16,6 +16,39 @@ internal static class RandomBoxes
         from seed in Gen.Int[0, int.MaxValue - 1]
         select MakeOneWay(new Pick(seed));
 
+    /// <summary>Boxes in which nothing ever gets in the way of anything else.</summary>
+    public static Gen<Book> Gaining { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select MakeGaining(new Pick(seed));
+
+    private static Book MakeGaining(Pick pick)
+    {
+        var box = new BoxBuilder().Part("tray", "in", "out").Part("lamp", "dark", "lit").Free("dial", pick.Of(0, 1) == 0 ? "" : "p1=open", "a", "b", "c").Thing("key").Fact("rhyme");
+        var stages = pick.Of(3, 6);
+        for (var i = 1; i <= stages; i++)
+            box.Part($"p{i}", "shut", "open");
+        if (pick.Of(0, 1) == 0)
+            box.Reaction($"p{pick.Of(1, stages)}=open, p{pick.Of(1, stages)}=open", "tray=out").Move("push the tray back", "", "tray=in");
+        if (pick.Of(0, 1) == 0)
+            box.Move("light the lamp", $"p{pick.Of(1, stages)}=open", "lamp=lit");
+        var taker = pick.Of(1, stages);
+        var gains = new[] { "rhyme", "lamp=lit", "tray=out", "dial=b", "dial=a/c", $"p{pick.Of(1, stages)}=open" };
+        for (var i = 1; i <= stages; i++)
+        {
+            var needs = Enumerable.Range(1, i - 1).Where(_ => pick.Of(0, 2) == 0).Select(j => $"p{j}=open").ToList();
+            if (pick.Of(0, 2) == 0)
+                needs.Add(gains[pick.Of(0, gains.Length - 1)]);
+            if (pick.Of(0, 2) == 0)
+                needs.Add($"any(p{pick.Of(1, stages)}=open + p{pick.Of(1, stages)}=open; {gains[pick.Of(0, gains.Length - 1)]})");
+            if (i == taker)
+                needs.Add("key");
+            var gives = i == taker ? ", key=used-up" : pick.Of(0, 2) switch { 0 => ", key=in-hand", 1 => ", rhyme=known", _ => "" };
+            box.Stage($"s{i}", string.Join(", ", needs), $"p{i}=open{gives}", optional: pick.Of(0, 5) == 0);
+        }
+
+        return box.Goal(string.Join(", ", Enumerable.Range(1, pick.Of(1, 2)).Select(_ => $"p{pick.Of(1, stages)}=open"))).Build();
+    }
+
     private static Book Make(Pick pick)
     {
         var box = new BoxBuilder();

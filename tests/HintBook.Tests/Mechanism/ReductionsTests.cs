@@ -2,6 +2,7 @@ using CsCheck;
 using HintBook.Books;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
 using HintBook.Mechanism.Reduced;
 
 namespace HintBook.Tests.Mechanism;
@@ -16,7 +17,29 @@ public class ReductionsTests
     public void Boxes_that_go_one_way_keep_their_answers() => RandomBoxes.OneWay.Sample(Compare, iter: 2000, print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_only_gain_need_no_exploring() => RandomBoxes.OneWay.Sample(book => Compare(book, gaining: false), iter: 1000, print: BookText.Of);
+    public void Boxes_that_only_gain_keep_their_answers_without_being_explored() => RandomBoxes.Gaining.Sample(
+        book =>
+        {
+            var reduced = new Roaming(Compiler.Compile(book), new HashSet<int>()).Reduced;
+            Assert.True(Gaining.Only(reduced, new Relaxed(reduced)));
+            Compare(book);
+        },
+        iter: 2000,
+        print: BookText.Of);
+
+    [Fact]
+    public void Boxes_that_only_gain_keep_their_answers_when_explored_thriftily() => RandomBoxes.Gaining.Sample(book => Compare(book, gaining: false), iter: 1000, print: BookText.Of);
+
+    [Fact]
+    public void Boxes_that_go_one_way_keep_their_answers_when_explored_thriftily() => RandomBoxes.OneWay.Sample(book => Compare(book, gaining: false), iter: 1000, print: BookText.Of);
+
+    [Fact]
+    public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()
+    {
+        var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("ball", "left", "right")
+            .Reaction("tilt=upright", "ball=left").Reaction("tilt=on-its-back", "ball=right").Goal("ball=right").Build();
+        Assert.False(Clashes.Any(Compiler.Compile(book)));
+    }
 
     private static void Compare(Book book) => Compare(book, gaining: true);
 

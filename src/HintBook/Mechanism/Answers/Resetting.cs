@@ -11,6 +11,7 @@ namespace HintBook.Mechanism.Answers;
 internal sealed class Resetting
 {
     private const int MostStatesBesides = 50_000;
+    private const int MostToReach = 20_000_000;
     private const int MostPlacesBesides = 1_000_000;
     private readonly Book book;
     private readonly Budget budget;
@@ -64,6 +65,16 @@ internal sealed class Resetting
         var planned = budget.Limits.Reduce && !Clashes.Any(back) ? greedy.Plan(solved) : null;
         if (planned?.Count == bound)
             return (planned, bound, null);
+        if (Reach.Of(AsFarAsRead(back, solved), budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is { } reach)
+        {
+            if (reach.GoalDepth >= 0)
+                return (reach.WayToGoal(), reach.GoalDepth, null);
+            if (reach.Stopped is null)
+                return (null, 0, null);
+            budget.Forgive();
+            return (planned, Math.Max(bound, reach.Layers), planned is null ? reach.Stopped : null);
+        }
+
         var graph = Exploration.Whole(back, budget, [solved], planned is null ? int.MaxValue : Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length));
         for (var state = 0; state < graph.Count; state++)
         {
@@ -111,8 +122,7 @@ internal sealed class Resetting
     // Solved states that differ only in what putting back never looks at are one.
     private List<(int Number, Positions State)> Ends(StateGraph forward, Machine back)
     {
-        var read = back.Acts.SelectMany(act => act.When).Concat(back.Rules.SelectMany(rule => rule.When)).Concat(back.Goal)
-            .SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
+        var read = Read(back);
         var seen = new HashSet<Positions>();
         var ends = new List<(int, Positions)>();
         for (var number = 0; number < forward.Count; number++)
@@ -127,6 +137,25 @@ internal sealed class Resetting
         }
 
         return ends;
+    }
+
+    private static HashSet<int> Read(Machine back) =>
+    [
+        .. back.Acts.SelectMany(act => act.When).Concat(back.Rules.SelectMany(rule => rule.When)).Concat(back.Goal)
+            .SelectMany(clause => clause.Literals).Select(literal => literal.Variable),
+    ];
+
+    // What is never looked at keeps no position, so that it takes no room in a state.
+    private static Machine AsFarAsRead(Machine back, int[] solved)
+    {
+        var read = Read(back);
+        return back with
+        {
+            Variables = [.. back.Variables.Select((variable, v) => read.Contains(v) ? variable : variable with { Positions = [variable.Positions[0]], Gone = -1 })],
+            Start = [.. solved.Select((position, v) => read.Contains(v) ? position : 0)],
+            Acts = [.. back.Acts.Select(act => act with { Effects = [.. act.Effects.Where(effect => read.Contains(effect.Variable))] })],
+            Rules = [.. back.Rules.Select(rule => rule with { Effects = [.. rule.Effects.Where(effect => read.Contains(effect.Variable))] })],
+        };
     }
 
     // A free part that isn't as shipped has been moved, and what let it move then lets it move still.

@@ -9,6 +9,7 @@ internal static class Solving
 {
     private const int MostStatesToSettleWhatIsOpen = 500_000;
     private const long MostBytesToSettleWhatIsOpen = 1 << 25;
+    private const int MostToReach = 20_000_000;
     private const int ManyStates = 100_000;
 
     /// <summary>
@@ -28,20 +29,24 @@ internal static class Solving
             reduced ??= ByReduction.Of(machine, budget, ManyStates);
         if (reduced is null)
             return (Read(graph, budget), graph.Unrest);
-        return (Better(reduced, graph), graph.Unrest);
+        return (Better(reduced, graph, machine, budget), graph.Unrest);
     }
 
     // Large boxes rarely have few states, and each of theirs is large.
     private static int MostToSettle(Machine machine) =>
         (int)Math.Min(MostStatesToSettleWhatIsOpen, MostBytesToSettleWhatIsOpen / (4 + Math.Max(1, machine.Variables.Length)));
 
-    // Whatever was reached before it stopped was reached by a shortest way.
-    private static Outlook Better(Outlook reduced, StateGraph graph)
+    // Whatever was reached before it stopped was reached by a shortest way; without the acts between them more states can be reached.
+    private static Outlook Better(Outlook reduced, StateGraph graph, Machine machine, Budget budget)
     {
         var partly = Partly.Of(graph);
-        return partly.Way is null
-            ? reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) }
-            : reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
+        if (partly.Way is not null)
+            return reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
+        if (reduced.Way is null || budget.Why is not null || Reach.Of(machine, budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is not { } reach)
+            return reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) };
+        return reach.WayToGoal() is { } way
+            ? reduced with { Way = way, AtLeast = way.Count }
+            : reduced with { AtLeast = Math.Max(reduced.AtLeast, reach.Layers) };
     }
 
     /// <summary>The answers of a graph, all there or not.</summary>

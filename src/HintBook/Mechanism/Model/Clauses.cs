@@ -29,6 +29,10 @@ internal sealed class Clauses(IReadOnlyDictionary<string, int> numbers, IReadOnl
     /// <summary>The alternatives of two conditions that must both hold.</summary>
     public ImmutableArray<Clause> Both(ImmutableArray<Clause> left, ImmutableArray<Clause> right)
     {
+        if (left is [{ Literals.IsEmpty: true }])
+            return right;
+        if (right is [{ Literals.IsEmpty: true }])
+            return left;
         if ((long)left.Length * right.Length > Most)
         {
             TooMany = true;

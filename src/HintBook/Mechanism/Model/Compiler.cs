@@ -113,6 +113,8 @@ internal static class Compiler
 
     private static ImmutableArray<Clause> After(Book book, Stage stage, Dictionary<(int Stage, int Move), int> done)
     {
+        if (stage.After.IsEmpty)
+            return Clauses.Always;
         var literals = new SortedDictionary<int, Literal>();
         foreach (var id in stage.After)
         {

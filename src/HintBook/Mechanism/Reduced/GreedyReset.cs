@@ -191,10 +191,10 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
 
     private static ulong[] Shipped(Machine back)
     {
-        var shipped = back.Variables.Select(_ => ulong.MaxValue).ToArray();
+        var accepts = back.Variables.Select(_ => ulong.MaxValue).ToArray();
         foreach (var literal in back.Goal[0].Literals)
-            shipped[literal.Variable] = literal.Accepts;
-        return shipped;
+            accepts[literal.Variable] = literal.Accepts;
+        return accepts;
     }
 
     // The act is made by those whose needs hold and left out by the others. If only one thing decides which, the others are known by it.
