@@ -19,6 +19,7 @@ internal static class MechanismNumbers
         Reached("Chinese rings 22", Boxes.ChineseRings(22));
         Reached("Tower of Hanoi 12", Boxes.Hanoi(12));
         Reached("8-puzzle", Boxes.EightPuzzle(8, [6, 4, 7, 8, 5, 0, 3, 2, 1]));
+        Reached("20 loose parts", LargeBoxes.Loose(20));
         Explore("Chinese rings 20", Boxes.ChineseRings(20));
         Explore("Tower of Hanoi 12", Boxes.Hanoi(12));
         Explore("8-puzzle", Boxes.EightPuzzle(8));
