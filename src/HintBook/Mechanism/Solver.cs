@@ -24,6 +24,8 @@ public sealed class Solver
     private readonly int[] row;
     private readonly string[] facts;
     private readonly Placed[] places;
+    private readonly string[] names;
+    private readonly int[][] done;
     private Unrest? unrest;
 
     private Solver(Book book, Budget budget, bool forPages)
@@ -32,6 +34,8 @@ public sealed class Solver
         machine = Compiler.Compile(book);
         things = new Attainable(machine);
         (row, facts, places) = (new int[things.Count], new string[things.Count], new Placed[things.Count]);
+        names = new string[book.Stages.Length];
+        done = [.. machine.StageActs.Select(acts => acts.ToArray())];
         waiting = new Waiting(machine);
         second = new Replayer(book);
     }
@@ -133,7 +137,7 @@ public sealed class Solver
         {
             Id = id,
             Reachable = reachable,
-            CertainBefore = [.. CertainStages(known).Where(other => other != id)],
+            CertainBefore = [.. CertainStages(known, s)],
             Facts = gained,
             Attained = attained,
             Exact = outlook.Exact,
@@ -160,20 +164,19 @@ public sealed class Solver
         return ([.. facts.AsSpan(0, gained)], [.. places.AsSpan(0, placed)]);
     }
 
-    private List<string> CertainStages(Bits known)
+    private ReadOnlySpan<string> CertainStages(Bits known, int but = -1)
     {
-        var stages = new List<string>();
-        for (var s = 0; s < book.Stages.Length; s++)
+        var count = 0;
+        for (var s = 0; s < done.Length; s++)
         {
-            var acts = machine.StageActs[s];
-            var all = acts.Length > 0;
-            for (var i = 0; all && i < acts.Length; i++)
-                all = known[acts[i]];
+            var all = done[s].Length > 0 && s != but;
+            for (var i = 0; all && i < done[s].Length; i++)
+                all = known[done[s][i]];
             if (all)
-                stages.Add(book.Stages[s].Id.Value);
+                names[count++] = book.Stages[s].Id.Value;
         }
 
-        return stages;
+        return names.AsSpan(0, count);
     }
 
     private Solution WithDeadEnds(Solution solution, Outlook outlook)
@@ -192,7 +195,7 @@ public sealed class Solver
 
     private Solution WithShortcuts(Solution solution, Outlook outlook)
     {
-        var certain = CertainStages(outlook.BeforeGoal).ToHashSet();
+        HashSet<string> certain = [.. CertainStages(outlook.BeforeGoal)];
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
         var paths = new Dictionary<List<int>, ImmutableArray<Step>>(ReferenceEqualityComparer.Instance);
         var open = new List<string>();
@@ -240,8 +243,8 @@ public sealed class Solver
         if (outlook.Way is null || machine.Refused is not null)
             return [];
         var told = Explore((machine with { Start = machine.Start.SetItem(variable, 1) }).AtRest());
-        var still = CertainStages(told.BeforeGoal).ToHashSet();
-        return told.Exact ? CertainStages(outlook.BeforeGoal).Where(stage => !still.Contains(stage)) : [];
+        HashSet<string> still = [.. CertainStages(told.BeforeGoal)];
+        return told.Exact ? CertainStages(outlook.BeforeGoal).ToArray().Where(stage => !still.Contains(stage)) : [];
     }
 
     private (Widest Widest, Orders Orders) Counts(Outlook outlook)

@@ -21,7 +21,7 @@ internal sealed partial record ModelChecker(long States, double Seconds, double 
             var (_, built) = Run(folder, "spin -a box.pml && gcc -w -O2 -DSAFETY -DBFS -o pan pan.c");
             if (!built)
                 return null;
-            var (said, _) = Run(folder, "TIMEFORMAT='%U user'; time ./pan -m10000 2>&1");
+            var (said, _) = Run(folder, "TIMEFORMAT='%U user'; time ./pan -m4000000 2>&1");
             return new ModelChecker(
                 (long)Number(StatesStored().Match(said)),
                 Number(User().Match(said)),

@@ -28,6 +28,15 @@ internal static class LargeBoxes
         return box.Stage("lid-opens", All(parts, i => $"p{i}=out"), "lid=open").Goal("lid=open").Build();
     }
 
+    /// <summary>Parts with two positions that go back and forth as they like; every second one must be out.</summary>
+    public static Book Loose(int parts)
+    {
+        var box = new BoxBuilder();
+        for (var i = 0; i < parts; i++)
+            box.Free($"p{i}", "", "in", "out");
+        return box.Goal(All(parts / 2, i => $"p{i * 2}=out")).Build();
+    }
+
     /// <summary>Branches that join, free parts that stages want one way or the other, a thing used up here and there, a few reactions.</summary>
     /// <param name="stages">How many stages, each with a part of its own.</param>
     /// <param name="frees">How many free parts.</param>

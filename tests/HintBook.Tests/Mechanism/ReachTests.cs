@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using HintBook.Books;
 using HintBook.Mechanism;
@@ -31,7 +30,7 @@ public class ReachTests
     [Fact]
     public void Two_cores_find_the_same_way()
     {
-        foreach (var book in new[] { Parts(18), Boxes.EightPuzzle(8, [8, 7, 6, 5, 4, 3, 2, 1, 0]), Boxes.EightPuzzle(0, [0, 8, 7, 6, 5, 4, 3, 2, 1]) })
+        foreach (var book in new[] { LargeBoxes.Loose(18), Boxes.EightPuzzle(8, [8, 7, 6, 5, 4, 3, 2, 1, 0]), Boxes.EightPuzzle(0, [0, 8, 7, 6, 5, 4, 3, 2, 1]) })
         {
             var (one, two) = (Explored(book), Explored(book, cores: 2));
             Assert.Equal(Depths(one), Depths(two));
@@ -49,7 +48,7 @@ public class ReachTests
 
     [Fact]
     public void A_limit_says_so() =>
-        Assert.Equal("it has more than 10000 states", Reach.Of(Compiler.Compile(Parts(18)), Solving.Budget(), most: 10_000)!.Stopped);
+        Assert.Equal("it has more than 10000 states", Reach.Of(Compiler.Compile(LargeBoxes.Loose(18)), Solving.Budget(), most: 10_000)!.Stopped);
 
     [Fact]
     public void A_set_of_numbers_is_a_set() => Gen.Select(Gen.Int[7, 40], Gen.Int[1, 300_000], Gen.ULong).Sample(
@@ -75,14 +74,6 @@ public class ReachTests
             return expected.All(some => seen.Add(some) == Seen.Met.Before);
         },
         iter: 30);
-
-    private static Book Parts(int count)
-    {
-        var box = new BoxBuilder();
-        for (var i = 0; i < count; i++)
-            box.Free($"p{i}", "", "in", "out");
-        return box.Goal(string.Join(", ", Enumerable.Range(0, count / 2).Select(i => string.Create(CultureInfo.InvariantCulture, $"p{i * 2}=out")))).Build();
-    }
 
     private static Reach Explored(Book book, int cores = 1) => Reach.Of(Compiler.Compile(book), Solving.Budget(), cores: cores)!;
 

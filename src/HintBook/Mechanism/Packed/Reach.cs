@@ -11,7 +11,9 @@ namespace HintBook.Mechanism.Packed;
 internal sealed class Reach
 {
     private const int Block = 4096;
-    private const int ManyForOneCore = 8192;
+    private const int ManyForOneCore = 4096;
+    private const int BlockOfACore = 32768;
+    private const long LikelySuccessors = 1;
     private const int FewToExpand = 64;
     private readonly Machine machine;
     private readonly Layout layout;
@@ -134,8 +136,8 @@ internal sealed class Reach
                     return false;
             }
 
-            var stop = Math.Min(end, at + (end - at > ManyForOneCore ? Block * expanders.Length : Block));
-            if (stop - at > Block && expanders.Length > 1)
+            var stop = Math.Min(end, at + (expanders.Length > 1 && end - at > ManyForOneCore ? BlockOfACore * expanders.Length : Block));
+            if (stop - at > ManyForOneCore && expanders.Length > 1)
                 at = Together(at, stop);
             else
                 at = Alone(at, stop);
@@ -180,17 +182,17 @@ internal sealed class Reach
         return stop;
     }
 
-    // Each core takes a part; a state whose successors found no room is expanded again after the set has grown.
+    // Each core takes a part. There is mostly room enough; a state whose successors found no room is expanded again after the set has grown.
     private int Together(int from, int stop)
     {
         var cores = expanders.Length;
+        while (seen.Room - states.Count < LikelySuccessors * (stop - from))
+            seen.Grow();
         var room = Math.Max(0, (seen.Room - states.Count) / cores);
         var size = (stop - from + cores - 1) / cores;
-        Parallel.For(0, cores, new ParallelOptions { MaxDegreeOfParallelism = cores }, core =>
-        {
-            var (first, last) = (from + (core * size), Math.Min(stop, from + ((core + 1) * size)));
-            expanders[core].Part(states, first, last, seen, room);
-        });
+        var others = Enumerable.Range(1, cores - 1).Select(core => Task.Run(() => Part(core))).ToArray();
+        Part(0);
+        Task.WaitAll(others);
         foreach (var expander in expanders)
         {
             foreach (var found in expander.Found)
@@ -209,6 +211,8 @@ internal sealed class Reach
         }
 
         return stop;
+
+        void Part(int core) => expanders[core].Part(states, from + (core * size), Math.Min(stop, from + ((core + 1) * size)), seen, room);
     }
 
     private (ulong State, int Act) Before(Origins origins, ulong target, int first, int end)

@@ -159,7 +159,7 @@ internal sealed class ByReduction
     // What one way attains bounds what is certain from above, the relaxation from below; what lies between is asked for one by one.
     private (Bits[] Before, bool Exact) Certain(Lazy<List<int>>?[] ways)
     {
-        var start = Attained([]);
+        var start = Attained([], null);
         var known = targets.Select(when => certain.Of(when) ?? new Bits(things.Count)).ToArray();
         foreach (var one in known)
             one.Or(start);
@@ -168,7 +168,8 @@ internal sealed class ByReduction
             open[number] = IsOpen(number);
         if (open.Count() == 0)
             return (known, true);
-        var attained = ways.Select(way => way is null ? new Bits(things.Count) : Attained(way.Value)).ToArray();
+        var asked = open.Members().Where(number => number >= machine.Acts.Length).ToArray();
+        var attained = ways.Select(way => way is null ? new Bits(things.Count) : Attained(way.Value, asked)).ToArray();
         var wanted = machine.Acts.Select(act => act.Stage >= 0).ToArray();
         var exact = true;
         foreach (var number in open.Members())
@@ -185,7 +186,7 @@ internal sealed class ByReduction
                     : found.Goal is null ? null
                     : Shortened.Of(machine, roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
                 if (way is not null)
-                    attained[t].And(Attained(way));
+                    attained[t].And(Attained(way, asked));
                 if (way is null && found.Complete)
                     known[t][number] = true;
                 else if (way is null)
@@ -214,8 +215,10 @@ internal sealed class ByReduction
         return new Question { Variable = variable, Position = position };
     }
 
-    private Bits Attained(List<int> way)
+    // What a way attains, acts and positions; of the positions only some where not all are asked for.
+    private Bits Attained(List<int> way, int[]? asked)
     {
+        var places = (asked ?? Enumerable.Range(machine.Acts.Length, things.Count - machine.Acts.Length)).Select(number => (number, Place: things.PlaceOf(number))).ToArray();
         var attained = new Bits(things.Count);
         var stepper = new Stepper(machine);
         var state = stepper.Start()!;
@@ -231,10 +234,10 @@ internal sealed class ByReduction
 
         void Take(int[] at)
         {
-            for (var v = 0; v < at.Length; v++)
+            foreach (var (number, place) in places)
             {
-                if (machine.Variables[v].Named is not null)
-                    attained[things.Of(v, at[v])] = true;
+                if (at[place.Variable] == place.Position)
+                    attained[number] = true;
             }
         }
     }
