@@ -8,9 +8,9 @@ namespace HintBook.Mechanism;
 public static class Surveyor
 {
     /// <summary>
-    /// What publishing allows a survey: the memory is what ends it, since what was proved must not depend on how fast a machine is.
+    /// What publishing allows a survey: 256 MiB. The memory is what ends it, since what was proved must not depend on how fast a machine is.
     /// </summary>
-    public static SolveLimits Limits { get; } = SolveLimits.Default with { Time = TimeSpan.FromMinutes(10) };
+    public static SolveLimits Limits { get; } = new(256L << 20, TimeSpan.FromMinutes(10));
 
     /// <summary>
     /// Surveys a box. Names are checked first: where one dangles, or a file couldn't be read, the mechanism would only repeat the
@@ -18,19 +18,21 @@ public static class Surveyor
     /// </summary>
     /// <param name="book">The book.</param>
     /// <param name="whole">Whether every file of the book could be read.</param>
+    /// <param name="limits">What it may use; null for <see cref="Limits"/>.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     /// <returns>The survey, or null where there are mistakes to mend first; and the findings.</returns>
     public static (Survey? Survey, Findings Findings) Survey(
-        Book book, bool whole, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
+        Book book, bool whole, SolveLimits? limits = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
     {
         var names = Findings.Of(NameCheck.Of(book));
         if (names.AnyError || !whole)
             return (null, names);
+        limits ??= Limits;
         var graph = GainGraph.Of(book);
         var all = Spread.Whole(graph);
-        var solution = Solver.ForPages(book, Limits, progress, stop);
-        var back = solution.Opens is Claim.Proved ? ResetPlan.Of(book, Limits, progress, stop) : ResetPlan.None("the box can't be opened");
+        var solution = Solver.ForPages(book, limits, progress, stop);
+        var back = solution.Opens is Claim.Proved ? ResetPlan.Of(book, limits, progress, stop) : ResetPlan.None("the box can't be opened");
         var stages = GraphSurvey.Of(graph, all, solution.Stages);
         var survey = new Survey
         {

@@ -31,7 +31,7 @@ public sealed record CheckedBook(
             return new CheckedBook(folder, null, null, null, AddressLock.Nothing, null, read);
 
         var more = new List<Finding>();
-        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, progress, stop);
+        var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, null, progress, stop);
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book);

@@ -52,10 +52,11 @@ internal sealed class BookOnDisk : IDisposable
     public ReadBook Read() => Reader.Read(Path);
 
     /// <summary>What reading says, and the survey where the files are good.</summary>
-    public Findings Findings()
+    /// <param name="limits">What the survey may use.</param>
+    public Findings Findings(SolveLimits? limits = null)
     {
         var (_, book, findings) = Read();
-        return book is null ? findings : findings.And(Surveyor.Survey(book, whole: !findings.AnyError).Findings.All);
+        return book is null ? findings : findings.And(Surveyor.Survey(book, whole: !findings.AnyError, limits).Findings.All);
     }
 
     /// <summary>The findings' codes, in printed order.</summary>

@@ -40,6 +40,7 @@ internal sealed class Resetting
         ImmutableArray<Step> opened = [.. from.Select(act => machine.Acts[act].Step)];
         var greedy = new GreedyReset(back, opened);
         var (plan, bound, why) = Shortest(back, solved, greedy);
+        plan = plan is null ? null : Backwards.Of(back, plan, solved, opened);
         ImmutableArray<Step> steps = plan is null ? [] : [.. plan.Select(act => back.Acts[act].Step)];
         if (plan is not null)
             Check(opened, steps);
