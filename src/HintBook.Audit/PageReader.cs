@@ -33,12 +33,17 @@ internal static class PageReader
             [
                 .. syntax,
                 .. PageRules.Broken(page, all, path),
-                .. references.SelectMany(r => secrets.Outside(path, new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address"))),
-                .. PageTelling.Outside(page).SelectMany(saying => secrets.Outside(path, saying)),
-                .. PageTelling.Shown(page).SelectMany(saying => secrets.Shown(path, saying)),
+                .. secrets.IsEmpty ? [] : Leaks(page, path, references, secrets),
             ],
         };
     }
+
+    private static IEnumerable<AuditFault> Leaks(IDocument page, string path, ImmutableArray<Reference> references, Secrets secrets) =>
+    [
+        .. references.SelectMany(r => secrets.Outside(path, new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address"))),
+        .. PageTelling.Outside(page).SelectMany(saying => secrets.Outside(path, saying)),
+        .. PageTelling.Shown(page).SelectMany(saying => secrets.Shown(path, saying)),
+    ];
 
     private static IEnumerable<string?> NamesOf(IElement element) =>
         element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];

@@ -19,6 +19,9 @@ internal sealed class Secrets
         patterns = [.. rules.Where(IsPattern)];
     }
 
+    /// <summary>Whether there is nothing to look for.</summary>
+    public bool IsEmpty => words.IsEmpty;
+
     /// <summary>Makes the table ready; none has no secrets.</summary>
     public static Secrets Of(AuditTable? table) => new(table?.Rules ?? []);
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 
 namespace HintBook.Audit;
@@ -18,7 +19,7 @@ public static class SiteAudit
 
         var (paths, linked) = SiteFolder.List(folder);
         var secrets = Secrets.Of(table);
-        var files = paths.AsParallel().AsOrdered().Select(path => SiteFile.Read(folder, path, secrets)).ToArray();
+        var files = Read(folder, paths, secrets);
         var links = new Links(files);
         var dead = files.AsParallel().AsOrdered().SelectMany(links.Faults).ToArray();
 
@@ -28,6 +29,15 @@ public static class SiteAudit
             Links: files.Sum(Links.CountInside),
             Outgoing: files.Sum(Links.CountOutgoing),
             Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
+    }
+
+    // The longest first: a core that came to the page of everything at the end would keep the others waiting.
+    private static SiteFile[] Read(string folder, ImmutableArray<string> paths, Secrets secrets)
+    {
+        var files = new SiteFile[paths.Length];
+        var longestFirst = Enumerable.Range(0, paths.Length).OrderByDescending(i => new FileInfo(Path.Combine(folder, paths[i])).Length);
+        Parallel.ForEach(Partitioner.Create(longestFirst, EnumerablePartitionerOptions.NoBuffering), i => files[i] = SiteFile.Read(folder, paths[i], secrets));
+        return files;
     }
 
     private static ImmutableArray<AuditFault> Ordered(IEnumerable<AuditFault> faults) =>

@@ -23,13 +23,16 @@ internal sealed class Vocabulary
             .GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
+    /// <summary>Whether no text can have any of them.</summary>
+    public bool IsEmpty => byFirstRun.Dictionary.Count == 0;
+
     /// <summary>Words with nothing to look for in them.</summary>
     public ImmutableArray<string> Wordless { get; }
 
     /// <summary>The words that a text has, each once, in the order in which they are met.</summary>
     public IReadOnlyList<string> In(string text)
     {
-        if (byFirstRun.Dictionary.Count == 0)
+        if (IsEmpty)
             return [];
         List<string> found = [];
         for (var rest = Fold(text).AsSpan(); !rest.IsEmpty; rest = rest[(rest.IndexOf(' ') + 1)..])

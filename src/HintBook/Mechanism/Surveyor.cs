@@ -29,11 +29,15 @@ public static class Surveyor
         if (names.AnyError || !whole)
             return (null, names);
         limits ??= Limits;
+        // The way back doesn't wait for the way there: each has a core of its own.
+        var planned = Task.Run(() => ResetPlan.Of(book, limits, null, stop), CancellationToken.None);
         var graph = GainGraph.Of(book);
         var all = Spread.Whole(graph);
         var solution = Solver.ForPages(book, limits, progress, stop);
-        var back = solution.Opens is Claim.Proved ? ResetPlan.Of(book, limits, progress, stop) : ResetPlan.None("the box can't be opened");
         var stages = GraphSurvey.Of(graph, all, solution.Stages);
+        var back = planned.GetAwaiter().GetResult();
+        if (solution.Opens is not Claim.Proved)
+            back = ResetPlan.None("the box can't be opened");
         var survey = new Survey
         {
             Opens = solution.Opens,

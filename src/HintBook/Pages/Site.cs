@@ -24,29 +24,33 @@ public static class Site
             SolutionPage.Of(edition),
             ResetPage.Of(edition),
         ];
+        var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press);
         return (
             [
                 .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
-                .. pages.Select(page => new MadeFile(page.Path, () => press.Print(page.Template, page.Names()))),
+                .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : press.Print(page.Template, page.Names()))),
             ],
-            Findings.Of([.. findings, .. Failures(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press)]));
+            Findings.Of([.. findings, .. failures]));
     }
 
     // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape or with none: it is given the same names, differing only in their texts.
-    private static IEnumerable<Finding> Failures(IEnumerable<SitePage> pages, Press press) =>
-        pages.DistinctBy(page => page.Shape).Select(page => Failure(page, press)).OfType<Finding>();
-
-    private static Finding? Failure(SitePage page, Press press)
+    private static (Dictionary<SitePage, ReadOnlyMemory<byte>> Made, List<Finding> Failures) Try(IEnumerable<SitePage> pages, Press press)
     {
-        try
+        var made = new Dictionary<SitePage, ReadOnlyMemory<byte>>(ReferenceEqualityComparer.Instance);
+        var failures = new List<Finding>();
+        foreach (var page in pages.DistinctBy(page => page.Shape))
         {
-            press.Print(page.Template, page.Names());
-            return null;
+            try
+            {
+                made.Add(page, press.Print(page.Template, page.Names()));
+            }
+            catch (TemplateFailure failure)
+            {
+                failures.Add(failure.Finding);
+            }
         }
-        catch (TemplateFailure failure)
-        {
-            return failure.Finding;
-        }
+
+        return (made, failures);
     }
 }
 

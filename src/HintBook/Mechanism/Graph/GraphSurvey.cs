@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using HintBook.Books;
+using HintBook.Mechanism.Answers;
 
 namespace HintBook.Mechanism.Graph;
 
@@ -22,17 +23,17 @@ internal static class GraphSurvey
         var behind = new BigInteger[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
-            var proved = Bits(answers[i].CertainBefore.Select(id => numbers[id]));
+            var proved = Sum(answers[i].CertainBefore.Select(id => numbers[id]), stages.Length);
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
             behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
 
+        var farther = Array.ConvertAll(behind, stages => SetOf(CertainStages.Indices(stages), behind.Length));
         var opening = new ImmutableArray<BigInteger>[stages.Length];
         var closing = new ImmutableArray<BigInteger>[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
-            var farther = CertainStages.Indices(before[i]).Aggregate(BigInteger.Zero, (sum, stage) => sum | behind[stage]);
-            var singles = CertainStages.Indices(before[i] & ~farther).Select(one => BigInteger.One << one);
+            var singles = NearestOf(CertainStages.Indices(before[i]), farther).Select(one => BigInteger.One << one);
             opening[i] = Nearest([.. Groups(new AnyWanted([.. wants[i]]), i).Union(singles)], behind);
             closing[i] = [.. Groups(new AllWanted([.. wants[i]]), i), .. opening[i]];
         }
@@ -129,7 +130,30 @@ internal static class GraphSurvey
 
     private static ImmutableArray<int>[] Members(ImmutableArray<BigInteger> groups) => [.. groups.Select(CertainStages.Indices)];
 
-    private static BigInteger Bits(IEnumerable<int> stages) => stages.Aggregate(BigInteger.Zero, (bits, stage) => bits | (BigInteger.One << stage));
+    // Of stages that are all certain, those that lie behind no other of them. What lies behind a stage lies behind all that it lies behind.
+    private static IEnumerable<int> NearestOf(ImmutableArray<int> certain, Bits[] behindEach)
+    {
+        var covered = new Bits(behindEach.Length);
+        foreach (var stage in certain.Reverse().Where(stage => !covered[stage]))
+            covered.Or(behindEach[stage]);
+        return certain.Where(stage => !covered[stage]);
+    }
+
+    private static Bits SetOf(ImmutableArray<int> stages, int size)
+    {
+        var set = new Bits(size);
+        foreach (var stage in stages)
+            set[stage] = true;
+        return set;
+    }
+
+    private static BigInteger Sum(IEnumerable<int> stages, int size)
+    {
+        var bytes = new byte[(size / 8) + 1];
+        foreach (var stage in stages)
+            bytes[stage / 8] |= (byte)(1 << (stage % 8));
+        return new BigInteger(bytes, isUnsigned: true);
+    }
 
     private static BigInteger Without(BigInteger bits, int stage) =>
         CertainStages.Has(bits, stage) ? bits - (BigInteger.One << stage) : bits;
