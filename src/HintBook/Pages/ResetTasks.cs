@@ -41,9 +41,12 @@ internal sealed class ResetTasks(Edition edition)
         : edition.Words.Say("reset_thing", ("thing", NameOf(thing)));
 
     // A thing taken into the hand or put where it came from is told as a thing, everything else as a part with a position.
-    private string Position(string name, string position) => names.GetValueOrDefault(name) is Thing thing && position == thing.Positions[0]
-        ? Back(name)
-        : edition.Words.Say("reset_position", ("part", NameOf(name)), ("position", Spoken(position)));
+    private string Position(string name, string position) => (names.GetValueOrDefault(name), position) switch
+    {
+        (Thing thing, _) when position == thing.Positions[0] => Back(name),
+        (Thing, Thing.InHand) => edition.Words.Say("reset_take", ("thing", NameOf(name))),
+        _ => edition.Words.Say("reset_position", ("part", NameOf(name)), ("position", Spoken(position))),
+    };
 
     private string NameOf(string id) => names.GetValueOrDefault(id)?.Name ?? Spoken(id);
 
