@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using HintBook.Mechanism.Model;
+using HintBook.Tests.Mechanism;
 
 namespace HintBook.Benchmarks.Mechanism;
 

@@ -2,26 +2,35 @@ using System.Globalization;
 using System.Text;
 using HintBook.Mechanism.Model;
 
-namespace HintBook.Benchmarks.Mechanism;
+namespace HintBook.Tests.Mechanism;
 
 /// <summary>Writes a box for a general-purpose model checker: one process, one step an act.</summary>
 internal static class Promela
 {
-    /// <summary>The model of a box without reactions and without things that are used up.</summary>
-    public static string Of(Machine machine)
+    /// <summary>The model of a box without reactions.</summary>
+    /// <param name="machine">The box.</param>
+    /// <param name="watched">Whether a solved box is an error, which the checker then shows the shortest way to.</param>
+    public static string Of(Machine machine, bool watched = false)
     {
         var text = new StringBuilder();
         for (var v = 0; v < machine.Variables.Length; v++)
             text.Append(CultureInfo.InvariantCulture, $"byte v{v} = {machine.Start[v]};\n");
         text.Append("active proctype box() {\ndo\n");
-        foreach (var act in machine.Acts)
+        foreach (var act in machine.Acts.Where(act => !act.When.IsEmpty && !act.Effects.IsEmpty))
         {
-            var effects = string.Join("; ", act.Effects.Select(effect => Invariant($"v{effect.Variable} = {effect.Position}")));
+            var effects = string.Join("; ", act.Effects.Select(effect => Of(machine, act, effect)));
             text.Append(CultureInfo.InvariantCulture, $":: d_step {{ ({string.Join(" || ", act.When.Select(clause => Of(machine, clause)))}) -> {effects} }}\n");
         }
 
-        return text.Append("od\n}\n").ToString();
+        if (watched && !machine.Goal.IsEmpty)
+            text.Append(CultureInfo.InvariantCulture, $":: d_step {{ ({string.Join(" || ", machine.Goal.Select(clause => Of(machine, clause)))}) -> assert(false) }}\n");
+        return text.Append(":: d_step { false -> skip }\nod\n}\n").ToString();
     }
+
+    // What is used up for good stays so.
+    private static string Of(Machine machine, Act act, Effect effect) => machine.Variables[effect.Variable].Gone is >= 0 and var gone && !act.Restores
+        ? Invariant($"v{effect.Variable} = (v{effect.Variable} == {gone} -> {gone} : {effect.Position})")
+        : Invariant($"v{effect.Variable} = {effect.Position}");
 
     private static string Of(Machine machine, Clause clause) =>
         clause.Literals.IsEmpty ? "true" : $"({string.Join(" && ", clause.Literals.Select(literal => Of(machine, literal)))})";
