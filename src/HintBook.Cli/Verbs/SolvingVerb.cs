@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Publishing;
@@ -33,8 +35,8 @@ internal static class SolvingVerb
         format.AcceptOnlyFromAmong("text", "json");
         var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
         var time = new Option<double>("--time") { Description = "How long it may take.", HelpName = "SECONDS", DefaultValueFactory = _ => 30 };
-        memory.Validators.Add(result => AtLeast(1, result, memory));
-        time.Validators.Add(result => AtLeast(0.001, result, time));
+        memory.Validators.Add(result => AtLeast(1, result));
+        time.Validators.Add(result => AtLeast(0.001, result));
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, format, memory, time, notes };
         verb.SetAction(parsed =>
@@ -59,10 +61,10 @@ internal static class SolvingVerb
         return verb;
     }
 
-    private static void AtLeast<T>(T least, System.CommandLine.Parsing.OptionResult result, Option<T> option)
-        where T : IComparable<T>
+    // What is no number at all has been told already.
+    private static void AtLeast(double least, OptionResult result)
     {
-        if (result.Tokens.Count > 0 && result.GetValue(option) is { } given && given.CompareTo(least) < 0)
-            result.AddError($"{option.Name} must be at least {least}.");
+        if (result.Tokens is [var given] && double.TryParse(given.Value, CultureInfo.InvariantCulture, out var number) && number < least)
+            result.AddError(string.Create(CultureInfo.InvariantCulture, $"{result.Option.Name} must be at least {least}."));
     }
 }

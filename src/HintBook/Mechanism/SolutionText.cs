@@ -10,6 +10,7 @@ namespace HintBook.Mechanism;
 public static class SolutionText
 {
     private const int MostMovesOnALine = 6;
+    private const int MostMoves = 1000;
 
     /// <summary>A solution, one question after the other.</summary>
     public static string Write(Book book, Solution solution)
@@ -177,10 +178,12 @@ public static class SolutionText
         ? string.Join("; ", way)
         : $"{Words.Count(way.Count, "move")}: {string.Join("; ", way.Take(2))}; …; {string.Join("; ", way.TakeLast(MostMovesOnALine - 2))}";
 
-    private static void Moves(StringBuilder text, IEnumerable<Step> way)
+    private static void Moves(StringBuilder text, IReadOnlyCollection<Step> way)
     {
-        foreach (var (index, step) in way.Index())
+        foreach (var (index, step) in way.Take(MostMoves).Index())
             text.Append(CultureInfo.InvariantCulture, $"            {index + 1,4}  {step.Says}\n");
+        if (way.Count > MostMoves)
+            text.Append(CultureInfo.InvariantCulture, $"               …  and {Thousands(way.Count - MostMoves)} more (`--format json` has them all)\n");
     }
 
     private static void Line(StringBuilder text, Claim claim, string says) => Line(text, claim.Word, says);
