@@ -40,7 +40,7 @@ public static class SolutionText
         });
         Moves(text, plan.Possible is Claim.Refuted no ? no.Witness : plan.Plan);
         if (!plan.Replaces.IsEmpty)
-            text.Append(CultureInfo.InvariantCulture, $"\nNew each time: {Words.List(plan.Replaces)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"\nNew each time: {Words.List(book.Box.Things.Where(thing => plan.Replaces.Contains(thing.Id.Value)).Select(thing => thing.Name))}\n");
         return text.ToString();
     }
 

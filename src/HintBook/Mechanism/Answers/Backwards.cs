@@ -49,14 +49,15 @@ internal static class Backwards
                 : null;
     }
 
-    // When in the opening a stage was done. Handling belongs to what it makes ready: the next step of a stage.
+    // When in the opening a stage was done. A new thing goes in before the stage is put back that gave the old one. Handling belongs to
+    // what it makes ready: the next step of a stage.
     private static int[] Times(Machine back, List<int> plan, ImmutableArray<Step> opened)
     {
         var done = new Dictionary<string, int>();
         foreach (var (time, step) in opened.Index())
         {
             if (step.Stage is { } stage)
-                done[stage] = time;
+                done[stage] = 2 * time;
         }
 
         var times = new int[plan.Count];
@@ -65,9 +66,14 @@ internal static class Backwards
         {
             if (back.Acts[plan[i]].Step.Stage is { } stage)
                 next = done.GetValueOrDefault(stage, -1);
-            times[i] = next;
+            times[i] = back.Acts[plan[i]].Step is { Kind: StepKind.Replace } replace ? GivenAt(back, opened, replace.Leaves[0].Name) : next;
         }
 
         return times;
     }
+
+    private static int GivenAt(Machine back, ImmutableArray<Step> opened, string thing) => opened.Index()
+        .Where(step => step.Item.Stage is { } id && back.Book.Stages.First(stage => stage.Id.Value == id).Moves[step.Item.Move].Changes.Any(change => change.Name.Value == thing))
+        .Select(step => (2 * step.Index) + 1)
+        .FirstOrDefault(-1);
 }

@@ -239,7 +239,7 @@ internal sealed class Resetting
         }
 
         foreach (var name in plan.Replaces)
-            yield return MechanismFindings.Of(MechanismFindings.MustReplace, book.Box.Things.First(t => t.Id.Value == name).Id.At, $"{name} is used up and must be replaced at every reset.");
+            yield return MechanismFindings.Of(MechanismFindings.MustReplace, book.Box.Things.First(t => t.Id.Value == name).Id.At, $"`{name}` is used up and must be replaced at every reset.");
     }
 
     private ResetPlan Nothing(string why) => new()
