@@ -18,6 +18,7 @@ internal static class CommandLine
             SolveVerb.Of(terminal, stop),
             ResetVerb.Of(terminal, stop),
             SchemaVerb.Of(terminal),
+            AuditVerb.Of(terminal, stop),
             GuideVerb.Of(terminal),
         };
         var parsed = root.Parse(args);

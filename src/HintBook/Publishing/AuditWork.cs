@@ -6,13 +6,19 @@ using HintBook.Text;
 namespace HintBook.Publishing;
 
 /// <summary>Has the finished pages read cold, by code that knows nothing of how they were made.</summary>
-internal static class AuditWork
+public static class AuditWork
 {
     /// <summary>The shortest code that is looked for: shorter ones stand in any text by chance.</summary>
     private const int ShortestCode = 3;
 
+    /// <summary>Something in a finished file.</summary>
     public static readonly FindingCode FaultCode = new("HB7401", Severity.Error, "the finished site isn't right");
 
+    /// <summary>Audits a site.</summary>
+    /// <param name="site">The folder that would be uploaded.</param>
+    /// <param name="book">The book it was made from.</param>
+    /// <param name="survey">What is known of the box.</param>
+    /// <param name="addresses">Where each stage's page lives.</param>
     public static (AuditReport Report, IEnumerable<Finding> Findings) Of(string site, Book book, Survey survey, Addresses addresses)
     {
         var report = SiteAudit.Of(site, TableOf(book, survey, addresses));

@@ -1,0 +1,48 @@
+using System.CommandLine;
+using HintBook.Audit;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>audit FOLDER</c>: reads a published site again, as a stranger would, against what its book says may be known where.</summary>
+internal static class AuditVerb
+{
+    public static Command Of(Terminal terminal, CancellationToken stop)
+    {
+        var folder = new Argument<string>("FOLDER") { Description = "The output folder of a publish." };
+        var book = new Option<string?>("--book") { Description = "The book's folder (default: the one that FOLDER lies in).", HelpName = "BOOK" };
+        var verb = new Command("audit", "Read a published site again and say what is wrong with it.") { folder, book };
+        verb.SetAction(parsed => Audit(parsed.GetValue(folder)!, parsed.GetValue(book), terminal, stop));
+        return verb;
+    }
+
+    private static int Audit(string folder, string? path, Terminal terminal, CancellationToken stop)
+    {
+        var site = Path.Combine(folder, "site");
+        if (!Directory.Exists(site))
+        {
+            terminal.Error.WriteLine($"There is no published site in `{folder}`: it has no folder `site`.");
+            return ExitCode.WrongUsage;
+        }
+
+        using var progress = new Progress(terminal);
+        var book = CheckedBook.Of(path ?? Path.Combine(folder, ".."), folder, progress, stop);
+        progress.Clear();
+        if (book.Book is null || book.Survey is null || book.Addresses is null)
+        {
+            terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));
+            terminal.Error.WriteLine($"Without its book the site can't be audited: {Tally.Of(book.Findings, withNotes: false)}");
+            return ExitCode.BookHasErrors;
+        }
+
+        var (report, faults) = AuditWork.Of(site, book.Book, book.Survey, book.Addresses);
+        var findings = Findings.Of(faults);
+        terminal.Out.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourOut));
+        terminal.Out.WriteLine(Told(report, findings));
+        return findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+    }
+
+    private static string Told(AuditReport report, Findings findings) =>
+        $"{Words.Count(report.Files, "file")}, {Words.Count(report.Pages, "page")} read, {Words.Count(report.Links, "link")} followed: {Tally.Of(findings, withNotes: false)}";
+}
