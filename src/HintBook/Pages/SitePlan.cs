@@ -20,6 +20,6 @@ public sealed record SitePlan
     /// <summary>The published pictures by <see cref="Photo.File"/>; a photo that is not among them is left out of the pages.</summary>
     public ImmutableDictionary<string, Picture> Pictures { get; init; } = ImmutableDictionary<string, Picture>.Empty;
 
-    /// <summary>The published films by <see cref="Clip.File"/>, as paths relative to the site; a clip whose film is not among them is left out.</summary>
+    /// <summary>The published films by <see cref="Clip.File"/>, as paths relative to the site; a clip whose film is not among them is left out. Beside each stand its chapters, with the ending <c>.vtt</c>.</summary>
     public ImmutableDictionary<string, string> Films { get; init; } = ImmutableDictionary<string, string>.Empty;
 }

@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Photos.Films;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -11,7 +12,17 @@ internal static class SolutionPage
     private static ScriptObject Names(Edition edition) => edition.Page(
         PageHead.Of(edition, "solution", "title_solution"),
         ("cautions", View.Cautions(edition.Book.Cautions, edition.Words)),
+        ("films", View.List(edition.Plan.Films.OrderBy(film => film.Key, StringComparer.Ordinal).Select(film => Film(edition, film.Key, film.Value)))),
         ("stages", View.List(edition.Book.Stages.Select(stage => Step(edition, stage)))));
+
+    // The whole film, with its chapters for the player and as links: what comes after # is where the film starts.
+    private static ScriptObject Film(Edition edition, string file, string path) => View.Of(
+        ("src", path),
+        ("track", Path.ChangeExtension(path, ".vtt")),
+        ("chapters", View.List(Chapters.Of(edition.Book, file, null).Select(chapter => View.Of(
+            ("href", View.PartOf(path, chapter.From, chapter.To)),
+            ("time", Chapters.Clock(chapter.From)),
+            ("title", chapter.Stage.Title.Value))))));
 
     private static ScriptObject Step(Edition edition, Stage stage) => View.Of(
         ("title", stage.Title.Value),

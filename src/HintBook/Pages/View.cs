@@ -1,5 +1,6 @@
 using System.Globalization;
 using HintBook.Books;
+using HintBook.Photos.Films;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -50,13 +51,15 @@ internal static class View
     {
         if (clip is null || edition.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
             return null;
-        var until = clip.To is { } end ? $",{Seconds(end)}" : "";
         return Of(
-            ("src", $"{film}#t={Seconds(clip.From)}{until}"),
+            ("src", PartOf(film, clip.From, clip.To)),
             ("says", clip.To is { } to
-                ? edition.Words.Say("film_part", ("from", Clock(clip.From)), ("to", Clock(to)))
-                : edition.Words.Say("film_from", ("from", Clock(clip.From)))));
+                ? edition.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
+                : edition.Words.Say("film_from", ("from", Chapters.Clock(clip.From)))));
     }
+
+    /// <summary>The address of a part of a film.</summary>
+    public static string PartOf(string film, TimeSpan from, TimeSpan? to) => $"{film}#t={Seconds(from)}{(to is { } end ? $",{Seconds(end)}" : "")}";
 
     private static ScriptObject Mark(Mark mark, int index) => Of(
         ("number", index + 1),
@@ -67,6 +70,4 @@ internal static class View
     private static string Percent(double value) => value.ToString("0.##", CultureInfo.InvariantCulture) + "%";
 
     private static string Seconds(TimeSpan time) => ((decimal)time.Ticks / TimeSpan.TicksPerSecond).ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static string Clock(TimeSpan time) => time.ToString(time.TotalHours >= 1 ? @"h\:mm\:ss" : @"m\:ss", CultureInfo.InvariantCulture);
 }

@@ -46,12 +46,12 @@ public sealed record CheckedBook(
         return (book, book is null ? read : read.And(NameCheck.Of(book)));
     }
 
-    /// <summary>The same with what a glance at the photos tells and what the pages would say of the prose.</summary>
+    /// <summary>The same with what a glance at the photos and films tells and what the pages would say of the prose.</summary>
     public CheckedBook WithPages()
     {
         if (Folder is null || Book is null || Survey is null || Addresses is null || Theme is null)
             return this;
-        var more = new List<Finding>(PictureWork.Glance(Book, Folder));
+        var more = new List<Finding>([.. PictureWork.Glance(Book, Folder), .. FilmWork.Glance(Book, Folder.Root)]);
         var (_, pages) = Site.Of(new SitePlan { Book = Book, Survey = Survey, Addresses = Addresses }, Theme);
         return this with { Findings = Findings.And([.. more, .. pages.All]) };
     }

@@ -1,26 +1,45 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using HintBook.Books;
+using HintBook.Photos.Films;
+using HintBook.Text;
 
 namespace HintBook.Publishing;
 
-/// <summary>Copies the films that clips are taken from, under names that say nothing.</summary>
+/// <summary>Copies the films that clips are taken from, under names that say nothing, with their chapters beside them.</summary>
 internal static class FilmWork
 {
     /// <summary>The films by clip file, as paths relative to the site.</summary>
     public static ImmutableDictionary<string, string> Of(CheckedBook book, Desk desk)
     {
-        var files = book.Book!.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>().Distinct().Order(StringComparer.Ordinal).ToArray();
         var films = ImmutableDictionary.CreateBuilder<string, string>();
-        foreach (var file in files)
+        foreach (var file in FilmsOf(book.Book!))
         {
             desk.Stop.ThrowIfCancellationRequested();
             var source = Path.Combine(book.Folder!.Root, file);
-            films[file] = $"films/{NameOf(source, book.Book.Identity)}{Path.GetExtension(file).ToLowerInvariant()}";
+            var name = NameOf(source, book.Book!.Identity);
+            var chapters = Chapters.Of(book.Book, file, LengthOf(source));
+            films[file] = $"films/{name}{Path.GetExtension(file).ToLowerInvariant()}";
             desk.Copy(source, Path.Combine("site", films[file]));
+            desk.Write($"site/films/{name}.vtt", Encoding.UTF8.GetBytes(Chapters.WebVtt(chapters)));
+            desk.Write($"print/chapters-{Path.GetFileName(file)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
         }
 
         return films.ToImmutable();
+    }
+
+    /// <summary>What is to be said of the films.</summary>
+    public static IEnumerable<Finding> Glance(Book book, string root) =>
+        FilmsOf(book).SelectMany(file => FilmFindings.Of(book, file, LengthOf(Path.Combine(root, file))));
+
+    private static IEnumerable<string> FilmsOf(Book book) =>
+        book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>().Distinct().Order(StringComparer.Ordinal);
+
+    private static TimeSpan? LengthOf(string source)
+    {
+        using var film = File.OpenRead(source);
+        return FilmLength.Of(film);
     }
 
     private static string NameOf(string source, string identity)

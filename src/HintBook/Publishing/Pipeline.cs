@@ -32,7 +32,7 @@ public static class Pipeline
         var (pages, pageFindings) = Site.Of(plan, book.Theme!);
         var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words);
         var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, words);
-        var findings = book.Findings.And([.. photoFindings.All, .. pageFindings.All, .. cardFindings.All]);
+        var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!.Root), .. pageFindings.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 

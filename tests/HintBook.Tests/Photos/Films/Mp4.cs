@@ -1,0 +1,40 @@
+using System.Buffers.Binary;
+using System.Text;
+
+namespace HintBook.Tests.Photos.Films;
+
+/// <summary>Films with nothing in them but what says how long they are (ISO/IEC 14496-12, 4.2 and 8.2.2).</summary>
+internal static class Mp4
+{
+    public static byte[] Of(TimeSpan length, uint scale = 1000) => Of(Header(length, scale));
+
+    /// <summary>With 64 bits of time, as version 1 of the movie header has.</summary>
+    public static byte[] Wide(TimeSpan length, uint scale = 90_000)
+    {
+        var header = new byte[112];
+        header[0] = 1;
+        BinaryPrimitives.WriteUInt32BigEndian(header.AsSpan(20), scale);
+        BinaryPrimitives.WriteUInt64BigEndian(header.AsSpan(24), (ulong)(length.TotalSeconds * scale));
+        return Of(header);
+    }
+
+    public static byte[] Box(string kind, params byte[] content)
+    {
+        var box = new byte[8 + content.Length];
+        BinaryPrimitives.WriteUInt32BigEndian(box, (uint)box.Length);
+        Encoding.ASCII.GetBytes(kind, box.AsSpan(4));
+        content.CopyTo(box, 8);
+        return box;
+    }
+
+    private static byte[] Of(byte[] header) =>
+        [.. Box("ftyp", "isom"u8.ToArray()), .. Box("mdat", new byte[1000]), .. Box("moov", [.. Box("udta"), .. Box("mvhd", header)])];
+
+    private static byte[] Header(TimeSpan length, uint scale)
+    {
+        var header = new byte[100];
+        BinaryPrimitives.WriteUInt32BigEndian(header.AsSpan(12), scale);
+        BinaryPrimitives.WriteUInt32BigEndian(header.AsSpan(16), (uint)(length.TotalSeconds * scale));
+        return header;
+    }
+}
