@@ -19,9 +19,8 @@ internal static class CipherFindings
     public static readonly FindingCode CircleCode = new("HB4206", Severity.Error, "codes that read each other in a circle");
     public static readonly FindingCode LateSourceCode = new("HB4207", Severity.Error, "a source that isn't the first step");
     public static readonly FindingCode LikelyOtherCode = new("HB4301", Severity.Warning, "another reading that fits the lock");
-    public static readonly FindingCode UnlikelyOtherCode = new("HB4302", Severity.Note, "a long shot that fits the lock");
-    public static readonly FindingCode UnusedRuleCode = new("HB4303", Severity.Note, "a setting ruled out that nothing gives");
-    public static readonly FindingCode TooLongCode = new("HB4304", Severity.Note, "a clue too long to look for other readings");
+    public static readonly FindingCode UnusedRuleCode = new("HB4302", Severity.Note, "a setting ruled out that nothing gives");
+    public static readonly FindingCode TooLongCode = new("HB4303", Severity.Note, "a clue too long to look for other readings");
 
     public static Finding WrongLength(Code code, int symbols, Books.Lock held) => Of(
         WrongLengthCode,
@@ -107,12 +106,6 @@ internal static class CipherFindings
         code.Clue?.At ?? code.Answer.At,
         $"A solver may set {Told(others)}; the answer of {code.Id} is {Pieces.Quoted(code.Answer.Value)}.",
         $"Make the clue clearer, or say why it is clear enough: `ruled-out: {{ \"{others.First().Setting}\": the reason }}`.");
-
-    public static Finding UnlikelyOther(Code code, IReadOnlyCollection<OtherReading> others) => Of(
-        UnlikelyOtherCode,
-        code.Clue?.At ?? code.Answer.At,
-        $"A solver who is lost may set {Told(others)}; the answer of {code.Id} is {Pieces.Quoted(code.Answer.Value)}.",
-        $"Nothing to do if the clue is clear; `ruled-out: {{ \"{others.First().Setting}\": the reason }}` silences this.");
 
     public static Finding UnusedRule(RuledOut rule) => Of(
         UnusedRuleCode, rule.Setting.At, $"No other reading of the clue gives {Pieces.Quoted(rule.Setting.Value)}.", "Take it out of `ruled-out`, or correct it.");

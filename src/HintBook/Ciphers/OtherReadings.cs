@@ -13,7 +13,7 @@ internal static class OtherReadings
     /// <summary>Clues of more characters than this aren't looked at.</summary>
     public const int LongestClue = 10_000;
 
-    /// <summary>No more readings than this are told of one code.</summary>
+    /// <summary>No more readings than this are kept of one code.</summary>
     public const int Most = 8;
 
     private static readonly (string Way, string Says)[] Rearranged =
@@ -35,8 +35,7 @@ internal static class OtherReadings
             .Select(candidate => (candidate.How, candidate.Likely, Text: Chain.End(start, candidate.Steps, book)))
             .Where(read => read.Text is not null && Fit.On(held, read.Text) && !Fit.Same(read.Text, code.Answer.Value, held))
             .Select(read => new OtherReading(Fit.Bare(read.Text!), read.How, read.Likely, Reason(code, read.Text!)))
-            .DistinctBy(other => other.Setting)
-            .Take(Most);
+            .DistinctBy(other => other.Setting);
     }
 
     /// <summary>The one change to one step that makes the chain give the answer, or null: which step, and what to write there.</summary>
@@ -65,8 +64,15 @@ internal static class OtherReadings
 
         // On a lock of letters anything of the right length fits, so that fitting says nothing.
         var telling = !code.Lock!.Symbols.All(char.IsLetter);
-        foreach (var way in Ways.All.Where(way => IsBare(way) && !NoClueAlone.Contains(way.Name) && !steps.Any(step => step.Way.Value == way.Name)))
+        var alone = Ways.All.Where(way => IsBare(way) && !NoClueAlone.Contains(way.Name) && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
+        foreach (var way in alone)
             yield return ([Bare(way.Name, at)], $"`{way.Name}`", telling);
+        foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
+        {
+            foreach (var way in alone)
+                yield return (steps.SetItem(place, Bare(way.Name, at)), $"`{way.Name}` in place of `{steps[place].Way}`", false);
+        }
+
         foreach (var (way, says) in Rearranged)
             yield return (steps.Add(Bare(way, at)), says, false);
         foreach (var (way, says) in ReadElsewhere)

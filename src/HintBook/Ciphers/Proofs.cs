@@ -47,9 +47,9 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
         if ((refuted ?? unfit) is { } reason)
             return new Proof(code, new Verdict.Refuted(reason), worked, []);
 
-        ImmutableArray<OtherReading> others = [.. OtherReadings.Of(code, start, steps, book)];
+        var others = OtherReadings.Of(code, start, steps, book).ToArray();
         findings.AddRange(About(code, start, others));
-        return new Proof(code, new Verdict.Proved(), worked, others);
+        return new Proof(code, new Verdict.Proved(), worked, [.. others.Take(OtherReadings.Most)]);
     }
 
     private static Proof Unread(Code code, ImmutableArray<Finding>.Builder findings)
@@ -64,16 +64,15 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
             ? CipherFindings.OtherAnswer(code, mending.Step, end, mending.Instead)
             : CipherFindings.OtherAnswer(code, code.Reads[^1], end, null);
 
-    private static IEnumerable<Finding> About(Code code, string start, ImmutableArray<OtherReading> others)
+    // Long shots aren't findings: there are some for every lock. The workings of a proof list them.
+    private static IEnumerable<Finding> About(Code code, string start, OtherReading[] others)
     {
-        var open = others.Where(other => other.RuledOut is null).ToLookup(other => other.Likely);
-        if (open[true].Any())
-            yield return CipherFindings.LikelyOther(code, [.. open[true].Take(MostTold)]);
-        if (open[false].Any())
-            yield return CipherFindings.UnlikelyOther(code, [.. open[false].Take(MostTold)]);
+        var likely = others.Where(other => other is { Likely: true, RuledOut: null }).Take(MostTold).ToArray();
+        if (likely.Length > 0)
+            yield return CipherFindings.LikelyOther(code, likely);
         if (start.Length > OtherReadings.LongestClue && code is { Clue: not null, Lock: not null })
             yield return CipherFindings.TooLong(code, OtherReadings.LongestClue);
-        foreach (var rule in code.RuledOut.Where(rule => !others.Any(other => Fit.Same(other.Setting, rule.Setting.Value, code.Lock))))
+        foreach (var rule in code.RuledOut.Where(rule => !Array.Exists(others, other => Fit.Same(other.Setting, rule.Setting.Value, code.Lock))))
             yield return CipherFindings.UnusedRule(rule);
     }
 }
