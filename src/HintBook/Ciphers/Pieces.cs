@@ -11,11 +11,13 @@ internal static class Pieces
 {
     private const int Longest = 40;
 
+    private static readonly string[] Ascii = [.. Enumerable.Range(0, 128).Select(code => ((char)code).ToString())];
+
     /// <summary>Pieces as the text for the next way.</summary>
     public static string Joined(IEnumerable<string> pieces)
     {
         var all = pieces.ToArray();
-        return string.Join(all.All(piece => Symbols(piece).Count() <= 1) ? "" : " ", all);
+        return string.Join(all.All(piece => piece.Length <= 1 || Symbols(piece).Take(2).Count() == 1) ? "" : " ", all);
     }
 
     /// <summary>What a reader takes for single letters: a letter with its combining marks is one (Unicode, UAX #29).</summary>
@@ -23,6 +25,13 @@ internal static class Pieces
     {
         for (var at = 0; at < text.Length;)
         {
+            // Two ASCII characters never join, but for the two of a line break.
+            if (char.IsAscii(text[at]) && text[at] != '\r' && (at + 1 == text.Length || char.IsAscii(text[at + 1])))
+            {
+                yield return Ascii[text[at++]];
+                continue;
+            }
+
             var length = StringInfo.GetNextTextElementLength(text.AsSpan(at));
             yield return text.Substring(at, length);
             at += length;
@@ -98,7 +107,8 @@ internal static class Pieces
         Rune.TryGetRuneAt(symbol, 0, out var rune) ? rune : Rune.ReplacementChar;
 
     private static bool IsOfWord(Rune rune) =>
-        Rune.IsLetterOrDigit(rune)
+        rune.IsAscii ? char.IsAsciiLetterOrDigit((char)rune.Value)
+        : Rune.IsLetterOrDigit(rune)
         || Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark or UnicodeCategory.LetterNumber;
 }
 

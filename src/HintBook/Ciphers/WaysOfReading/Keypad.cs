@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>Letters on the keys of a telephone, by ITU-T E.161: 2 ABC to 9 WXYZ. Older telephones had no Q and no Z.</summary>
@@ -6,6 +8,9 @@ internal static class Keypad
     private const string Source = "ITU-T E.161, as published by probsee.com/p/E.161.";
 
     private static readonly string[] Keys = ["", "", "ABC", "DEF", "GHI", "JKL", "MNO", "PQRS", "TUV", "WXYZ"];
+
+    private static readonly string[] KeyOfPlace =
+        [.. from letter in Enumerable.Range('A', 26) select Array.FindIndex(Keys, letters => letters.Contains((char)letter, StringComparison.Ordinal)).ToString(CultureInfo.InvariantCulture)];
 
     public static Way ToKeys { get; } = Way.Bare(
         "keypad",
@@ -23,11 +28,7 @@ internal static class Keypad
             ? new Outcome.Stuck($"no letter comes from pressing {Pieces.Quoted(strange)}")
             : Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {Pieces.Quoted(text)}"));
 
-    private static string? KeyOf(string letter)
-    {
-        var key = Pieces.PlaceOf(letter) == 0 ? -1 : Array.FindIndex(Keys, letters => letters.Contains(char.ToUpperInvariant(letter[0]), StringComparison.Ordinal));
-        return key < 0 ? null : ((char)('0' + key)).ToString();
-    }
+    private static string? KeyOf(string letter) => Pieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
 
     private static string? LetterOf(string presses)
     {
