@@ -18,7 +18,7 @@ internal static class NumberWords
         "number-words",
         "The numbers that are written as English words, in order.",
         "The spelling rules of English; checked against num2words and number-to-words, which differ only in the “and”.",
-        text => Outcome.Of(In(text), $"no number word stands in {Pieces.Quoted(text)}"));
+        text => Outcome.Of(In(text), $"no English number word stands in {Pieces.Quoted(text)}"));
 
     public static Way Count { get; } = Way.Bare(
         "count-number-words",
@@ -26,7 +26,7 @@ internal static class NumberWords
         "No source: counting.",
         text => In(text).ToArray() is { Length: > 0 } rows
             ? Outcome.Of([new Row(string.Join(", ", rows.Select(row => row.Read)), rows.Length.ToString(CultureInfo.InvariantCulture))], "")
-            : new Outcome.Stuck($"no number word stands in {Pieces.Quoted(text)}"));
+            : new Outcome.Stuck($"no English number word stands in {Pieces.Quoted(text)}"));
 
     /// <summary>Every number that is written in words.</summary>
     public static IEnumerable<Row> In(string text)
