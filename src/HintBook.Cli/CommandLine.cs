@@ -17,6 +17,7 @@ internal static class CommandLine
             MapVerb.Of(terminal, stop),
             SolveVerb.Of(terminal, stop),
             ResetVerb.Of(terminal, stop),
+            ProveVerb.Of(terminal),
             SchemaVerb.Of(terminal),
             AuditVerb.Of(terminal, stop),
             GuideVerb.Of(terminal),

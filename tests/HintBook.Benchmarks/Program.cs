@@ -1,9 +1,10 @@
 using BenchmarkDotNet.Running;
+using HintBook.Benchmarks.Ciphers;
 using HintBook.Benchmarks.Floors;
 using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `rooms` single rooms. `floor-…` is one side of a whole-process
+// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `codes` the proofs of codes, `rooms` single rooms. `floor-…` is one side of a whole-process
 // run, started by it as a process of its own.
 return args switch
 {
@@ -11,12 +12,13 @@ return args switch
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
     ["mechanism"] => MechanismNumbers.Print(),
+    ["codes"] => CodeNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [mechanism | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [mechanism | codes | rooms [BenchmarkDotNet options]]");
     return 2;
 }

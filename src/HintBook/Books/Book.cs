@@ -51,6 +51,9 @@ public sealed record Book
     /// <summary>The physical object.</summary>
     public required Box Box { get; init; }
 
+    /// <summary>The tables that clues are looked up in.</summary>
+    public ImmutableArray<Table> Tables { get; init; } = [];
+
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<Stage> Stages { get; init; }
 

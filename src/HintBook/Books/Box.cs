@@ -136,7 +136,10 @@ public sealed record Code : Named
     public Located<string>? Clue { get; init; }
 
     /// <summary>The ways of reading that turn the clue into the answer, in order.</summary>
-    public ImmutableArray<Located<string>> Reads { get; init; } = [];
+    public ImmutableArray<ReadingStep> Reads { get; init; } = [];
+
+    /// <summary>Other settings that a solver might read from the clue, each with the author's reason why they are clearly wrong.</summary>
+    public ImmutableArray<RuledOut> RuledOut { get; init; } = [];
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Positions => [Fact.Unknown, Fact.Known];
@@ -144,6 +147,27 @@ public sealed record Code : Named
     /// <inheritdoc/>
     public override string? Attained => Fact.Known;
 }
+
+/// <summary>One step from a clue to an answer, such as <c>acrostic</c> or <c>{ caesar: 3 }</c>.</summary>
+/// <param name="Way">The name of the way of reading.</param>
+/// <param name="With">What the way is told, such as a key; empty for a bare name.</param>
+/// <param name="At">Where the whole step is written.</param>
+public sealed record ReadingStep(Located<string> Way, ImmutableArray<Located<string>> With, Span At);
+
+/// <summary>A setting that the author has thought of, and why no solver should take it for the answer.</summary>
+/// <param name="Setting">What a solver might set.</param>
+/// <param name="Why">What tells a solver that it is wrong.</param>
+public sealed record RuledOut(Located<string> Setting, Located<string> Why);
+
+/// <summary>A table that comes with the box, to look words or symbols up in.</summary>
+/// <param name="Name">What <c>{ table: name }</c> calls it.</param>
+/// <param name="Rows">What is looked up and what it gives, in the author's order.</param>
+public sealed record Table(Located<string> Name, ImmutableArray<TableRow> Rows);
+
+/// <summary>One line of a table.</summary>
+/// <param name="Looked">What is looked up.</param>
+/// <param name="Gives">What it stands for.</param>
+public sealed record TableRow(Located<string> Looked, Located<string> Gives);
 
 /// <summary>A lock with settings that a solver could try one by one.</summary>
 /// <param name="Wheels">How many symbols are set, 1 to 32.</param>

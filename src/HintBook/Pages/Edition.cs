@@ -55,7 +55,7 @@ internal sealed class Edition
     public static (Edition Edition, ImmutableArray<Finding> Findings) Of(SitePlan plan, Theme theme)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
-        var (prose, left) = ProseSet.Of(plan.Book);
+        var (prose, left) = ProseSet.Of(plan.Book, words);
         var assets = View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)asset.Value.Path))]);
         return (new(plan, words, prose, SiteView(plan, words), assets), [.. language.All, .. left]);
     }

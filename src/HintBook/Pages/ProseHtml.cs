@@ -27,13 +27,17 @@ internal static class ProseHtml
         .Build();
 
     /// <summary>The HTML of a piece of prose and what was left out of it. Safe to call from any thread.</summary>
-    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose)
+    /// <param name="prose">The text.</param>
+    /// <param name="working">What stands for <c>{{ working: code }}</c>; without it that is a text like any other.</param>
+    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose, Working? working = null)
     {
         try
         {
             var document = Markdig.Markdown.Parse(prose.Markdown, CommonMark);
             var findings = ImmutableArray.CreateBuilder<Finding>();
             Mend(document, prose, findings);
+            if (working is not null && Working.IsIn(prose.Markdown))
+                PutWorkings(document, prose, working, findings);
             return (new Html(document.ToHtml(CommonMark)), findings.ToImmutable());
         }
         catch (ArgumentException)
@@ -78,6 +82,28 @@ internal static class ProseHtml
                     link.GetAttributes().AddProperty("rel", "noreferrer");
                     break;
             }
+        }
+    }
+
+    private static void PutWorkings(MarkdownDocument document, Prose prose, Working working, ImmutableArray<Finding>.Builder findings)
+    {
+        foreach (var paragraph in document.Descendants<ParagraphBlock>().ToArray())
+        {
+            var text = string.Concat(paragraph.Inline?.Descendants<LiteralInline>().Select(literal => literal.Content.ToString()) ?? []);
+            if (Working.AskedIn(text) is not { } code)
+            {
+                if (Working.IsIn(text))
+                    findings.Add(WorkingFindings.NotAlone(Place(prose, paragraph)));
+                continue;
+            }
+
+            var (table, wrong) = working.Of(code, Place(prose, paragraph));
+            if (wrong is not null)
+                findings.Add(wrong);
+            var parent = paragraph.Parent!;
+            var at = parent.IndexOf(paragraph);
+            parent.RemoveAt(at);
+            parent.Insert(at, new HtmlBlock(null!) { Lines = new(table.Text) });
         }
     }
 

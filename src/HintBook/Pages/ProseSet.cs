@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Ciphers;
 using HintBook.Text;
 
 namespace HintBook.Pages;
@@ -12,17 +13,22 @@ internal sealed class ProseSet
 
     private ProseSet(FrozenDictionary<Prose, Html> html) => this.html = html;
 
-    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Of(Book book)
+    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Of(Book book, ThemeWords words)
     {
-        var made = book.Stages
+        var all = book.Stages
             .SelectMany(stage => new[] { stage.Nudge, stage.Clue, stage.Answer, stage.Reset })
             .Append(book.Welcome)
             .OfType<Prose>()
+            .ToArray();
+        // Most books show no working: then nothing needs to be worked out.
+        var working = Array.Exists(all, prose => Working.IsIn(prose.Markdown)) ? Working.Of(Proofs.Of(book), words) : null;
+        var answers = book.Stages.Select(stage => stage.Answer).OfType<Prose>().ToHashSet<Prose>(ReferenceEqualityComparer.Instance);
+        var made = all
             .Distinct(ReferenceEqualityComparer.Instance)
             .Cast<Prose>()
             .AsParallel()
             .AsOrdered()
-            .Select(prose => (prose, made: ProseHtml.Of(prose)))
+            .Select(prose => (prose, made: ProseHtml.Of(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer)))
             .ToArray();
         return (
             new(made.ToFrozenDictionary(each => each.prose, each => each.made.Html, (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),

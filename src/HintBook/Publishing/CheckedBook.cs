@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Ciphers;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Reading;
@@ -35,7 +36,7 @@ public sealed record CheckedBook(
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book);
-        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. more, .. moved.All, .. themed.All]));
+        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Of(book).Findings, .. more, .. moved.All, .. themed.All]));
     }
 
     /// <summary>Reads a book as far as its mechanism can be looked at: the files, and the names in them.</summary>

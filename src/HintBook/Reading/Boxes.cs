@@ -70,14 +70,15 @@ internal static class Boxes
         Answer = code.Keys.Text("answer") ?? code.Id.With(""),
         Lock = code.Keys["lock"] is YamlMap keys ? Lock(keys) : null,
         Clue = code.Keys.Text("clue"),
-        Reads = code.Keys.Texts("reads"),
+        Reads = ClueReads.Steps(code.Keys),
+        RuledOut = ClueReads.RuledOut(code.Keys),
     };
 
-    private static Books.Lock Lock(YamlMap keys) => new(
-        keys.WholeNumber("wheels", 1, 32) ?? 1,
-        WheelSymbols.WrittenOut(keys.Text("symbols")?.Value ?? "0-9"),
-        keys.Number("seconds-a-try") ?? 3,
-        keys.At);
+    // Without wheels or symbols it has its finding already, and nothing more can be said of it.
+    private static Books.Lock? Lock(YamlMap keys) =>
+        keys.WholeNumber("wheels", 1, 32) is { } wheels && keys.Text("symbols") is { } symbols
+            ? new(wheels, WheelSymbols.WrittenOut(symbols.Value), keys.Number("seconds-a-try") ?? 3, keys.At)
+            : null;
 
     private static string Called((Located<string> Id, YamlMap Keys) named) =>
         named.Keys.Text("name")?.Value ?? named.Id.Value.Replace('-', ' ');

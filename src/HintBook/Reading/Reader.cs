@@ -61,6 +61,7 @@ public static class Reader
             Photos = Pictures.OfBook(folder, keys, findings),
             Welcome = keys.Prose("welcome"),
             Box = Boxes.WithMoves(box, keys, names),
+            Tables = ClueReads.Tables(keys),
             Stages = Stages.In(folder, file, names, findings),
         };
     }

@@ -15,12 +15,19 @@ internal static partial class BookShapes
     private static readonly TextShape HelpAddress = new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
     private static readonly TextShape LanguageTag = new("a language", LanguagePattern(), "en", Bare.Never);
     private static readonly TextShape SymbolRun = new("the symbols of one wheel", SymbolPattern(), "0-9");
+    private static readonly TextShape OneLine = new("a text of one line", OneLinePattern());
     private static readonly FlagShape Flag = new();
 
     private static readonly ListShape Texts = new(Text, "[ pry bar, flat bar ]");
     private static readonly ListShape Names = new(Name, "[ hive-tool ]");
     private static readonly EitherShape NameOrNames = new(Word: Name, List: new ListShape(Name, "[ on, off ]", Least: 1));
     private static readonly NamedShape Does = new(Name, Name, "{ roof: off }");
+
+    private static readonly ListShape Reads = new(
+        new EitherShape(
+            Word: Name,
+            Keys: new NamedShape(Name, new EitherShape(Word: Text, List: new ListShape(Text, "[ 3, 1, 2 ]", Least: 1)), "{ caesar: 3 }")),
+        "[ acrostic, { caesar: 3 } ]");
 
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
@@ -143,8 +150,10 @@ internal static partial class BookShapes
                 new("seconds-a-try", new NumberShape(0.1, 3600, Whole: false), "How long one setting takes to try."),
             ]), "The lock that it is set on."),
             new("clue", Text, "The clue as the solver meets it."),
-            new("reads", Names, "The ways of reading that turn the clue into the answer."),
+            new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
+            new("ruled-out", new NamedShape(OneLine, Text, "{ \"3715\": the arrow points right }"), "Other settings that a solver might read, each with why it is clear that they are wrong."),
         ])), "Numbers and words that open locks."),
+        new("tables", new NamedShape(Name, new NamedShape(OneLine, OneLine, "{ rose: 3, lily: 5 }")), "Tables that come with the box, to look words up in."),
         new("moves", Moves, "Handling that needs no hint."),
         new("reactions", new ListShape(new FieldsShape("a reaction with `when` and `does`",
         [
@@ -205,6 +214,9 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
     private static partial Regex LanguagePattern();
+
+    [GeneratedRegex(@"^.*\S.*$")]
+    private static partial Regex OneLinePattern();
 
     [GeneratedRegex(@"^\S+$")]
     private static partial Regex SymbolPattern();

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using HintBook.Ciphers;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>prove BOOK</c>: works every code out from its clue, step by step; <c>prove --ways</c> lists the ways of reading.</summary>
+internal static class ProveVerb
+{
+    public static Command Of(Terminal terminal)
+    {
+        var book = Options.Book();
+        book.Arity = ArgumentArity.ZeroOrOne;
+        var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var ways = new Option<bool>("--ways") { Description = "List the ways of reading instead, each with its source." };
+        var notes = Options.Notes();
+        var verb = new Command("prove", "Work every code out from its clue, step by step.") { book, format, ways, notes };
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(book) is null && !given.GetValue(ways))
+                given.AddError("Which book? Write its folder after `prove`.");
+        });
+        verb.SetAction(parsed =>
+        {
+            if (!parsed.GetValue(ways))
+                return Prove(parsed.GetValue(book)!, parsed.GetValue(format) == "json", parsed.GetValue(notes), terminal);
+            terminal.Out.Write(ProofText.WriteWays());
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+
+    private static int Prove(string path, bool asJson, bool withNotes, Terminal terminal)
+    {
+        var (book, read) = CheckedBook.Named(path);
+        if (read.AnyError || book is null)
+        {
+            terminal.Error.Write(FindingsText.Write(read, withNotes: false, terminal.ColourError));
+            terminal.Error.WriteLine($"The codes can't be looked at yet: {Tally.Of(read, withNotes: false)}");
+            return ExitCode.BookHasErrors;
+        }
+
+        var proofs = Proofs.Of(book);
+        var findings = Findings.Of(proofs.Findings);
+        terminal.Error.Write(FindingsText.Write(findings, withNotes, terminal.ColourError));
+        terminal.Out.Write(asJson ? ProofJson.Write(proofs) : ProofText.Write(book, proofs));
+        return findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers;
+
+/// <summary>Reads a text in one way after the other, keeping every intermediate value.</summary>
+internal static class Chain
+{
+    /// <summary>The steps of a code with the text that they start from, or what is wrong with them as they are written.</summary>
+    public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Of(Code code, Book book)
+    {
+        var sourced = code.Reads is [var first, ..] && first.Way.Value == Ways.From;
+        var steps = sourced ? code.Reads[1..] : code.Reads;
+        if (sourced && Source(code, book) is { } unsourced)
+            return ("", steps, unsourced);
+        var start = sourced ? Named(book, code.Reads[0].With[0].Value)!.Answer.Value : code.Clue?.Value;
+        return (start ?? "", steps, start is null ? CipherFindings.NoClue(code) : Wrong(steps, book));
+    }
+
+    /// <summary>Reads step by step until one goes wrong.</summary>
+    public static (ImmutableArray<WorkedStep> Worked, string Text, Finding? Wrong) Read(string start, ImmutableArray<ReadingStep> steps, Book book)
+    {
+        var worked = ImmutableArray.CreateBuilder<WorkedStep>();
+        var text = start;
+        foreach (var step in steps)
+        {
+            switch (Read(text, step, book))
+            {
+                case Outcome.Gave gave:
+                    worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text));
+                    text = gave.Text;
+                    break;
+                case Outcome.Stuck stuck:
+                    return (worked.ToImmutable(), text, CipherFindings.Stuck(step, text, stuck.Why));
+                case Outcome.Mistold mistold:
+                    return (worked.ToImmutable(), text, CipherFindings.Mistold(step, mistold.Why, Ways.Named(step.Way.Value)?.Told));
+            }
+        }
+
+        return (worked.ToImmutable(), text, null);
+    }
+
+    /// <summary>What the steps give in the end, or null if one goes wrong.</summary>
+    public static string? End(string start, IEnumerable<ReadingStep> steps, Book book)
+    {
+        foreach (var step in steps)
+        {
+            if (Read(start, step, book) is not Outcome.Gave gave)
+                return null;
+            start = gave.Text;
+        }
+
+        return start;
+    }
+
+    /// <summary>A step as an author writes it.</summary>
+    public static string Written(ReadingStep step) => step.With switch
+    {
+        [] => step.Way.Value,
+        [var one] => $"{{ {step.Way}: {one} }}",
+        var all => $"{{ {step.Way}: [ {string.Join(", ", all)} ] }}",
+    };
+
+    private static Outcome Read(string text, ReadingStep step, Book book) => step.Way.Value == Ways.Table
+        ? Outcome.Of(
+            new Lookup(TableOf(book, step)!.Rows.Select(row => (row.Looked.Value, row.Gives.Value))).In(text),
+            $"nothing of the table stands in {Pieces.Quoted(text)}")
+        : Ways.Named(step.Way.Value)!.Read(text, [.. step.With.Select(told => told.Value)]);
+
+    private static Finding? Wrong(ImmutableArray<ReadingStep> steps, Book book) => steps.Select(step => Wrong(step, book)).FirstOrDefault(wrong => wrong is not null);
+
+    private static Finding? Wrong(ReadingStep step, Book book)
+    {
+        if (step.Way.Value == Ways.From)
+            return CipherFindings.LateSource(step);
+        if (step.Way.Value == Ways.Table)
+        {
+            return step.With is not [var name]
+                ? CipherFindings.Mistold(step, "it needs the name of one table", new Telling("the name of a table", "flowers"))
+                : TableOf(book, step) is null ? CipherFindings.UnknownSource(name, "table", book.Tables.Select(table => table.Name.Value)) : null;
+        }
+
+        return Ways.Named(step.Way.Value) switch
+        {
+            null => CipherFindings.UnknownWay(step),
+            { Told: null } when !step.With.IsEmpty => CipherFindings.Mistold(step, "it takes nothing after its name", null),
+            { Told: { Needed: true } told } when step.With.IsEmpty => CipherFindings.Mistold(step, "something is missing after its name", told),
+            _ => null,
+        };
+    }
+
+    private static Finding? Source(Code code, Book book)
+    {
+        var step = code.Reads[0];
+        if (step.With is not [var name])
+            return CipherFindings.Mistold(step, "it needs the name of one code", new Telling("the name of a code", "other-code"));
+        if (Named(book, name.Value) is null)
+            return CipherFindings.UnknownSource(name, "code", book.Box.Codes.Where(other => other.Id.Value != code.Id.Value).Select(other => other.Id.Value));
+        var way = new List<string> { code.Id.Value };
+        for (var next = Named(book, name.Value); next is not null; next = Next(next, book))
+        {
+            var seen = way.IndexOf(next.Id.Value);
+            way.Add(next.Id.Value);
+            if (seen == 0)
+                return CipherFindings.Circle(step, way);
+            if (seen > 0)
+                return null;
+        }
+
+        return null;
+    }
+
+    private static Code? Next(Code code, Book book) =>
+        code.Reads is [{ Way.Value: Ways.From, With: [var name] }, ..] ? Named(book, name.Value) : null;
+
+    private static Code? Named(Book book, string id) => book.Box.Codes.FirstOrDefault(code => code.Id.Value == id);
+
+    private static Table? TableOf(Book book, ReadingStep step) => book.Tables.FirstOrDefault(table => step.With is [var name] && table.Name.Value == name.Value);
+}

@@ -1,0 +1,122 @@
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers;
+
+/// <summary>What the codes and their clues tell an author.</summary>
+internal static class CipherFindings
+{
+    public static readonly FindingCode WrongLengthCode = new("HB4101", Severity.Error, "an answer of the wrong length for its lock");
+    public static readonly FindingCode NotOnWheelCode = new("HB4102", Severity.Error, "an answer with a symbol that its lock doesn't show");
+    public static readonly FindingCode NoReadsCode = new("HB4103", Severity.Note, "a clue that nothing proves");
+    public static readonly FindingCode NoClueCode = new("HB4104", Severity.Warning, "ways of reading without a clue");
+    public static readonly FindingCode NothingToSetCode = new("HB4105", Severity.Error, "an answer that nobody can set");
+    public static readonly FindingCode UnknownWayCode = new("HB4201", Severity.Error, "a way of reading that isn't known");
+    public static readonly FindingCode MistoldCode = new("HB4202", Severity.Error, "a way of reading that is told something it can't use");
+    public static readonly FindingCode StuckCode = new("HB4203", Severity.Error, "a way of reading that doesn't apply");
+    public static readonly FindingCode OtherAnswerCode = new("HB4204", Severity.Error, "a clue that gives another answer");
+    public static readonly FindingCode UnknownSourceCode = new("HB4205", Severity.Error, "a code or table that isn't in the book");
+    public static readonly FindingCode CircleCode = new("HB4206", Severity.Error, "codes that read each other in a circle");
+    public static readonly FindingCode LateSourceCode = new("HB4207", Severity.Error, "a source that isn't the first step");
+    public static readonly FindingCode LikelyOtherCode = new("HB4301", Severity.Warning, "another reading that fits the lock");
+    public static readonly FindingCode UnusedRuleCode = new("HB4302", Severity.Note, "a setting ruled out that nothing gives");
+    public static readonly FindingCode TooLongCode = new("HB4303", Severity.Note, "a clue too long to look for other readings");
+
+    public static Finding WrongLength(Code code, int symbols, Books.Lock held) => Of(
+        WrongLengthCode,
+        code.Answer.At,
+        $"The answer {Pieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",
+        "Correct the answer, or `wheels`.") with
+    {
+        Related = [new Related(held.At, "This is the lock.")],
+    };
+
+    public static Finding NotOnWheel(Code code, string symbol, Books.Lock held) => Of(
+        NotOnWheelCode,
+        code.Answer.At,
+        $"The answer {Pieces.Quoted(code.Answer.Value)} can't be set: no wheel shows {Pieces.Quoted(symbol)}.",
+        $"Each wheel shows {Pieces.Quoted(held.Symbols)}. Correct the answer, or `symbols`.") with
+    {
+        Related = [new Related(held.At, "This is the lock.")],
+    };
+
+    public static Finding NothingToSet(Code code) => Of(
+        NothingToSetCode, code.Answer.At, $"The answer of {code.Id} has nothing in it that could be set or said.", "Write the answer as a solver sets it.");
+
+    public static Finding NoReads(Code code) => Of(
+        NoReadsCode,
+        code.Clue!.Value.At,
+        $"Nothing says how this clue gives {Pieces.Quoted(code.Answer.Value)}, so it isn't proved.",
+        "Add `reads: [ … ]` with the ways of reading, in order; `hintbook prove --ways` lists them.");
+
+    public static Finding NoClue(Code code) => Of(
+        NoClueCode,
+        code.Reads[0].At,
+        $"{code.Id} has ways of reading, but no text to read.",
+        "Write the clue's text under `clue`, or begin with `{ from: other-code }`.");
+
+    public static Finding UnknownWay(ReadingStep step) => Of(
+        UnknownWayCode,
+        step.Way.At,
+        $"There is no way of reading called `{step.Way}`.",
+        Nearest.To(step.Way.Value, Ways.Names) is { } near
+            ? $"Did you mean `{near}`?"
+            : $"Known are {Words.List(Ways.Names.Select(name => $"`{name}`"))}.");
+
+    public static Finding Mistold(ReadingStep step, string why, Telling? told) => Of(
+        MistoldCode,
+        step.At,
+        $"`{step.Way}` can't be read like this: {why}.",
+        told is null ? $"Write `{step.Way}` alone." : $"It wants {told.What}, such as `{{ {step.Way}: {told.Example} }}`.");
+
+    public static Finding Stuck(ReadingStep step, string got, string why) => Of(
+        StuckCode,
+        step.At,
+        $"`{step.Way}` doesn't apply here: {why}.",
+        $"It was given {Pieces.Quoted(got)}. Correct the clue, or take another way at this step.");
+
+    public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => Of(
+        OtherAnswerCode,
+        step.At,
+        $"The clue of {code.Id} gives {Pieces.Quoted(gave)}, but the answer is {Pieces.Quoted(code.Answer.Value)}.",
+        instead is null ? "Correct the clue, the ways of reading or the answer; `hintbook prove` shows each step." : $"With {instead} here it would be the answer.") with
+    {
+        Related = [new Related(code.Answer.At, "This is the answer.")],
+    };
+
+    public static Finding UnknownSource(Located<string> name, string kind, IEnumerable<string> known) => Of(
+        UnknownSourceCode,
+        name.At,
+        $"The book has no {kind} called `{name}`.",
+        Nearest.To(name.Value, known) is { } near ? $"Did you mean `{near}`?"
+            : known.Any() ? $"There is {Words.List(known.Select(one => $"`{one}`"))}."
+            : kind == "table" ? "Add it to the book under `tables`." : "Add it to the book under `codes`.");
+
+    public static Finding Circle(ReadingStep step, IEnumerable<string> way) => Of(
+        CircleCode,
+        step.At,
+        $"These codes read each other in a circle: {string.Join(" → ", way)}.",
+        "Let one of them start from a clue of its own.");
+
+    public static Finding LateSource(ReadingStep step) => Of(
+        LateSourceCode, step.At, "`from` says which text is read, so it can only come first.", "Move it to the front, or take it out.");
+
+    public static Finding LikelyOther(Code code, IReadOnlyCollection<OtherReading> others) => Of(
+        LikelyOtherCode,
+        code.Clue?.At ?? code.Answer.At,
+        $"A solver may set {Told(others)}; the answer of {code.Id} is {Pieces.Quoted(code.Answer.Value)}.",
+        $"Make the clue clearer, or say why it is clear enough: `ruled-out: {{ \"{others.First().Setting}\": the reason }}`.");
+
+    public static Finding UnusedRule(RuledOut rule) => Of(
+        UnusedRuleCode, rule.Setting.At, $"No other reading of the clue gives {Pieces.Quoted(rule.Setting.Value)}.", "Take it out of `ruled-out`, or correct it.");
+
+    public static Finding TooLong(Code code, int most) => Of(
+        TooLongCode,
+        code.Clue!.Value.At,
+        $"The clue of {code.Id} has {code.Clue!.Value.Value.Length} characters: other readings are looked for only up to {most}.",
+        "Nothing to do, unless a solver could read something else there.");
+
+    private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
+
+    private static Finding Of(FindingCode code, Span at, string message, string help) => new() { Code = code, At = at, Message = message, Help = help };
+}

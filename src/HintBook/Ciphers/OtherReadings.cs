@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers;
+
+/// <summary>
+/// What else a solver might set: the ways that a solver tries who doesn't know which one is meant, the likeliest first. Each is
+/// a chain of ways like the author's own.
+/// </summary>
+internal static class OtherReadings
+{
+    /// <summary>Clues of more characters than this aren't looked at.</summary>
+    public const int LongestClue = 10_000;
+
+    /// <summary>No more readings than this are kept of one code.</summary>
+    public const int Most = 8;
+
+    private static readonly (string Way, string Says)[] Rearranged =
+        [("reverse", "read from the right"), ("sort", "put in ascending order"), ("sort-down", "put in descending order")];
+
+    private static readonly (string Way, string Says)[] ReadElsewhere =
+        [("reverse-lines", "read from the last line"), ("reverse-words", "read from the last word")];
+
+    // A way that hardly stands alone as a reading of a clue.
+    private static readonly ImmutableArray<string> NoClueAlone =
+        ["reverse", "reverse-words", "reverse-lines", "sort", "sort-down", "line-sums", "differences", "to-morse", "to-roman-numerals", "signal-flags"];
+
+    /// <summary>Every other setting that fits the code's lock; none for a code that can't be set on one.</summary>
+    public static IEnumerable<OtherReading> Of(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    {
+        if (code.Lock is not { } held || start.Length > LongestClue)
+            return [];
+        return Candidates(code, start, steps, book)
+            .Select(candidate => (candidate.How, candidate.Likely, Text: Chain.End(start, candidate.Steps, book)))
+            .Where(read => read.Text is not null && Fit.On(held, read.Text) && !Fit.Same(read.Text, code.Answer.Value, held))
+            .Select(read => new OtherReading(Fit.Bare(read.Text!), read.How, read.Likely, Reason(code, read.Text!)))
+            .DistinctBy(other => other.Setting);
+    }
+
+    /// <summary>The one change to one step that makes the chain give the answer, or null: which step, and what to write there.</summary>
+    public static (ReadingStep Step, string Instead)? Mending(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    {
+        if (start.Length > LongestClue)
+            return null;
+        var changes =
+            from place in Enumerable.Range(0, steps.Length)
+            from step in Habits(steps[place]).Select(habit => habit.Step).Concat(Ways.All.Where(IsBare).Select(way => Bare(way.Name, steps[place].At)))
+            let end = Chain.End(start, steps.SetItem(place, step), book)
+            where end is not null && Fit.Same(end, code.Answer.Value, code.Lock)
+            select ((ReadingStep, string)?)(steps[place], $"`{Chain.Written(step)}`");
+        return changes.FirstOrDefault();
+    }
+
+    private static IEnumerable<(IEnumerable<ReadingStep> Steps, string How, bool Likely)> Candidates(
+        Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    {
+        var at = code.Answer.At;
+        foreach (var place in Enumerable.Range(0, steps.Length))
+        {
+            foreach (var (step, says) in Habits(steps[place]))
+                yield return (steps.SetItem(place, step), says, true);
+        }
+
+        // On a lock of letters anything of the right length fits, so that fitting says nothing.
+        var telling = !code.Lock!.Symbols.All(char.IsLetter);
+        var alone = Ways.All.Where(way => IsBare(way) && !NoClueAlone.Contains(way.Name) && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
+        foreach (var way in alone)
+            yield return ([Bare(way.Name, at)], $"`{way.Name}`", telling);
+        foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
+        {
+            foreach (var way in alone)
+                yield return (steps.SetItem(place, Bare(way.Name, at)), $"`{way.Name}` in place of `{steps[place].Way}`", false);
+        }
+
+        foreach (var (way, says) in Rearranged)
+            yield return (steps.Add(Bare(way, at)), says, false);
+        foreach (var (way, says) in ReadElsewhere)
+            yield return (steps.Insert(0, Bare(way, at)), says, false);
+    }
+
+    private static IEnumerable<(ReadingStep Step, string Says)> Habits(ReadingStep step) =>
+        from habit in Ways.Named(step.Way.Value)?.Conventions([.. step.With.Select(told => told.Value)]) ?? []
+        select (step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }, habit.Says);
+
+    private static bool IsBare(Way way) => way.Told is not { Needed: true };
+
+    private static ReadingStep Bare(string way, Span at) => new(new Located<string>(way, at), [], at);
+
+    private static string? Reason(Code code, string text) =>
+        code.RuledOut.FirstOrDefault(rule => Fit.Same(rule.Setting.Value, text, code.Lock))?.Why.Value;
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers;
+
+/// <summary>What one step of a working made of its text.</summary>
+/// <param name="Way">The way's name with what it was told, as the author would write it.</param>
+/// <param name="From">The text that it read.</param>
+/// <param name="Rows">Piece by piece; empty where the text was read as a whole.</param>
+/// <param name="To">What it gave.</param>
+public sealed record WorkedStep(string Way, string From, ImmutableArray<Row> Rows, string To);
+
+/// <summary>Another setting that fits the lock and that a solver may read from the same clue.</summary>
+/// <param name="Setting">What would be set.</param>
+/// <param name="How">How it is read, in a few words.</param>
+/// <param name="Likely">Whether the clue itself suggests it; otherwise it is the right symbols in another order, or a longer shot.</param>
+/// <param name="RuledOut">Why the author says that it is clearly wrong, or null.</param>
+public sealed record OtherReading(string Setting, string How, bool Likely, string? RuledOut);
+
+/// <summary>What is known of a code and its clue.</summary>
+/// <param name="Code">The code.</param>
+/// <param name="Says">Whether its clue leads to its answer.</param>
+/// <param name="Steps">Every step that could be read, with its intermediate value.</param>
+/// <param name="Others">Other readings, the likeliest first.</param>
+public sealed record Proof(Code Code, Verdict Says, ImmutableArray<WorkedStep> Steps, ImmutableArray<OtherReading> Others);
+
+/// <summary>Whether a clue leads to its answer.</summary>
+public abstract record Verdict
+{
+    private Verdict()
+    {
+    }
+
+    /// <summary>Its steps give the answer, and the answer can be set on its lock if it has one.</summary>
+    public sealed record Proved : Verdict;
+
+    /// <summary>A step goes wrong, the end isn't the answer, or the answer can't be set.</summary>
+    /// <param name="Finding">What is wrong and where.</param>
+    public sealed record Refuted(Finding Finding) : Verdict;
+
+    /// <summary>There is nothing to prove it by.</summary>
+    /// <param name="Why">What is missing.</param>
+    public sealed record NotProved(string Why) : Verdict;
+
+    /// <summary><c>proved</c>, <c>refuted</c> or <c>not proved</c>.</summary>
+    public string Word => this switch
+    {
+        Proved => "proved",
+        Refuted => "refuted",
+        _ => "not proved",
+    };
+}

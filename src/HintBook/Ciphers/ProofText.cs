@@ -1,0 +1,77 @@
+using System.Globalization;
+using System.Text;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers;
+
+/// <summary>What <c>prove</c> prints for people: a verdict for each code, and below it every step with what it made of each piece.</summary>
+public static class ProofText
+{
+    // A step of more pieces than this is told as a whole, with its first pieces.
+    private const int MostRows = 40;
+    private const int Widest = 44;
+
+    /// <summary>All workings of a book.</summary>
+    public static string Write(Book book, Proofs proofs)
+    {
+        var text = new StringBuilder();
+        var proved = proofs.Codes.Count(proof => proof.Says is Verdict.Proved);
+        text.Append(CultureInfo.InvariantCulture, $"“{Shown(book.Title.Value)}”: {proved} of {Words.Count(proofs.Codes.Length, "code")} proved\n");
+        foreach (var proof in proofs.Codes)
+            One(text, proof);
+        return text.ToString();
+    }
+
+    /// <summary>Every way of reading: its name, what it does, and where it is published.</summary>
+    public static string WriteWays()
+    {
+        var text = new StringBuilder();
+        foreach (var way in Ways.All)
+        {
+            var told = way.Told is { } telling ? $"{{ {way.Name}: {telling.Example} }}" : way.Name;
+            text.Append(CultureInfo.InvariantCulture, $"{way.Name}\n    {way.Says}\n    Written: {told}\n    Source: {way.Source}\n");
+        }
+
+        text.Append(CultureInfo.InvariantCulture, $"{Ways.Table}\n    Looks words, or else symbols, up in one of the book's `tables`.\n    Written: {{ table: flowers }}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{Ways.From}\n    Starts from the answer of another code instead of the clue.\n    Written: {{ from: other-code }}\n");
+        return text.ToString();
+    }
+
+    private static void One(StringBuilder text, Proof proof)
+    {
+        var why = proof.Says switch
+        {
+            Verdict.Refuted refuted => $". {refuted.Finding.Message}",
+            Verdict.NotProved open => $": {open.Why}",
+            _ => "",
+        };
+        text.Append(CultureInfo.InvariantCulture, $"\n{proof.Says.Word,-12}{proof.Code.Id} is {Cut(proof.Code.Answer.Value)}{Shown(why)}\n");
+        foreach (var step in proof.Steps)
+            Step(text, step);
+        foreach (var other in proof.Others)
+            text.Append(CultureInfo.InvariantCulture, $"            a solver may set {Shown(other.Setting)} ({other.How}){(other.RuledOut is null ? "" : $": ruled out, {Shown(other.RuledOut)}")}\n");
+    }
+
+    private static void Step(StringBuilder text, WorkedStep step)
+    {
+        text.Append(CultureInfo.InvariantCulture, $"            {Shown(step.Way)}: {Cut(step.To)}\n");
+        var wide = step.Rows.Take(MostRows).Select(row => TerminalText.Columns(Cut(row.Read))).DefaultIfEmpty(0).Max();
+        foreach (var row in step.Rows.Take(MostRows))
+        {
+            var read = Cut(row.Read);
+            text.Append(CultureInfo.InvariantCulture, $"              {read}{new string(' ', wide - TerminalText.Columns(read))}  {Cut(row.Gives)}\n");
+        }
+
+        if (step.Rows.Length > MostRows)
+            text.Append(CultureInfo.InvariantCulture, $"              … and {step.Rows.Length - MostRows} more\n");
+    }
+
+    private static string Cut(string text)
+    {
+        var cut = text.Length <= Widest ? text : text[..(char.IsHighSurrogate(text[Widest - 1]) ? Widest - 1 : Widest)] + "…";
+        return Shown(cut.ReplaceLineEndings(" "));
+    }
+
+    private static string Shown(string text) => TerminalText.Shown(text);
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Ciphers;
+
+/// <summary>A way of reading: a pure function from a text to a text, with a name that authors write under <c>reads</c>.</summary>
+internal sealed record Way
+{
+    /// <summary>What authors write.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it does, in a sentence for makers.</summary>
+    public required string Says { get; init; }
+
+    /// <summary>Where its table or its rule is published, or that there is no source.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>Reads a text. Never throws, whatever the text and whatever it is told.</summary>
+    public required Func<string, ImmutableArray<string>, Outcome> Read { get; init; }
+
+    /// <summary>What it has to be told or may be told, or null for a bare name.</summary>
+    public Telling? Told { get; init; }
+
+    /// <summary>What a solver might take for granted instead, given what the author told it; the likeliest first.</summary>
+    public Func<ImmutableArray<string>, IEnumerable<Convention>> Conventions { get; init; } = _ => [];
+
+    /// <summary>A way that is told nothing.</summary>
+    public static Way Bare(string name, string says, string source, Func<string, Outcome> read) =>
+        new() { Name = name, Says = says, Source = source, Read = (text, _) => read(text) };
+}
+
+/// <summary>What a way is told after its name.</summary>
+/// <param name="What">As it follows "wants": <c>a key of letters</c>.</param>
+/// <param name="Example">As an author would write it.</param>
+/// <param name="Needed">Whether it can't do without.</param>
+internal sealed record Telling(string What, string Example, bool Needed = true);
+
+/// <summary>Another habit of reading the same way.</summary>
+/// <param name="Told">What the way would be told.</param>
+/// <param name="Says">What a solver would do, in a few words.</param>
+internal sealed record Convention(ImmutableArray<string> Told, string Says);

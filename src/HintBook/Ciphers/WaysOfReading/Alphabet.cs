@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>Letters by their place in the English alphabet, counted from A = 1 or from A = 0.</summary>
+internal static class Alphabet
+{
+    private const string Source = "Common practice, no standard.";
+
+    private static readonly Telling Offset = new("`a1` (A is 1) or `a0` (A is 0)", "a1", Needed: false);
+
+    public static Way ToNumbers { get; } = new()
+    {
+        Name = "letters-to-numbers",
+        Says = "Each letter's place in the alphabet: A is 1 and Z is 26, or with `a0` A is 0 and Z is 25.",
+        Source = Source,
+        Told = Offset,
+        Conventions = Other,
+        Read = (text, told) => FirstOf(told) is not { } first
+            ? Mistold(told)
+            : Pieces.Letters(text).FirstOrDefault(letter => Pieces.PlaceOf(letter) == 0) is { } strange
+                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't one of the letters A to Z")
+                : Outcome.Of(
+                    Pieces.Letters(text).Select(letter => new Row(letter, (Pieces.PlaceOf(letter) - 1 + first).ToString(CultureInfo.InvariantCulture))),
+                    $"no letter stands in {Pieces.Quoted(text)}"),
+    };
+
+    public static Way ToLetters { get; } = new()
+    {
+        Name = "numbers-to-letters",
+        Says = "The letter at each place of the alphabet: 1 is A and 26 is Z, or with `a0` 0 is A and 25 is Z.",
+        Source = Source,
+        Told = Offset,
+        Conventions = Other,
+        Read = (text, told) => FirstOf(told) is not { } first
+            ? Mistold(told)
+            : Pieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
+                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
+                : Outcome.Of(
+                    Pieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
+                    $"no number stands in {Pieces.Quoted(text)}"),
+    };
+
+    private static string? LetterAt(string number, int first) =>
+        int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place >= first && place <= 25 + first
+            ? ((char)('A' + place - first)).ToString()
+            : null;
+
+    private static int? FirstOf(ImmutableArray<string> told) => told switch
+    {
+        [] or ["a1"] => 1,
+        ["a0"] => 0,
+        _ => null,
+    };
+
+    private static Outcome.Mistold Mistold(ImmutableArray<string> told) => new($"{Pieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
+
+    private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
+        told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0")];
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using System.Numerics;
+
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>Reckoning with the numbers of a text: its runs of figures, or the single figures of its only run.</summary>
+internal static class Arithmetic
+{
+    // Numbers of more figures than this are serials, not something to reckon with.
+    private const int MostFigures = 18;
+    private const string Source = "Arithmetic.";
+
+    public static Way Sum { get; } = Way.Bare(
+        "sum", "The sum of all numbers.", Source, text => With(text, numbers => [Sums(numbers)]));
+
+    public static Way LineSums { get; } = Way.Bare(
+        "line-sums",
+        "The sum of the numbers of each line.",
+        Source,
+        text => Pieces.Lines(text).FirstOrDefault(line => NumbersIn(line) is not { Length: > 0 }) is { } strange
+            ? new Outcome.Stuck($"no number to reckon with stands in {Pieces.Quoted(strange)}")
+            : Outcome.Of(Pieces.Lines(text).Select(line => Sums(NumbersIn(line)!)), "there is no line"));
+
+    public static Way Differences { get; } = Way.Bare(
+        "differences",
+        "How far each number is from the one before it.",
+        Source,
+        text => With(text, numbers => numbers.Zip(numbers.Skip(1), (left, right) => new Row($"{left}, {right}", Told(BigInteger.Abs(right - left))))));
+
+    public static Way Modulo { get; } = new()
+    {
+        Name = "modulo",
+        Says = "What remains of each number when it is divided: `{ modulo: 10 }` leaves the last figure.",
+        Source = Source,
+        Told = new("a whole number from 2 to 1000", "10"),
+        Read = (text, told) => told is [var one] && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var by) && by is >= 2 and <= 1000
+            ? With(text, numbers => numbers.Select(number => new Row(Told(number), Told(number % by))))
+            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a whole number from 2 to 1000"),
+    };
+
+    private static Outcome With(string text, Func<BigInteger[], IEnumerable<Row>> reckon) => NumbersIn(text) switch
+    {
+        null => new Outcome.Stuck($"a number in {Pieces.Quoted(text)} has more than {MostFigures} figures"),
+        { Length: 0 } => new Outcome.Stuck($"no number stands in {Pieces.Quoted(text)}"),
+        var numbers => Outcome.Of(reckon(numbers), $"one number alone stands in {Pieces.Quoted(text)}"),
+    };
+
+    private static BigInteger[]? NumbersIn(string text)
+    {
+        var numbers = Pieces.Numbers(text);
+        return Array.Exists(numbers, number => number.Length > MostFigures)
+            ? null
+            : [.. numbers.Select(number => BigInteger.Parse(number, NumberStyles.None, CultureInfo.InvariantCulture))];
+    }
+
+    private static Row Sums(BigInteger[] numbers) =>
+        new(string.Join(" + ", numbers.Select(Told)), Told(numbers.Aggregate(BigInteger.Zero, (sum, number) => sum + number)));
+
+    private static string Told(BigInteger number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,55 @@
+using System.Collections.Frozen;
+
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>
+/// Braille letters and, after the number sign, figures: as cells (U+2800 and up, whose dots are the bits) or as the numbers of
+/// the dots, <c>125</c> or <c>1-2-5</c>. A space, or a letter that is no figure, ends the figures.
+/// </summary>
+internal static class BrailleCells
+{
+    // Dots by letter: liblouis, latinLetterDef6Dots.
+    private const string Table =
+        "a1 b12 c14 d145 e15 f124 g1245 h125 i24 j245 k13 l123 m134 n1345 o135 p1234 q12345 r1235 s234 t2345 u136 v1236 w2456 x1346 y13456 z1356";
+
+    private const string NumberSign = "3456";
+    private const string CapitalSign = "6";
+
+    private static readonly FrozenDictionary<string, string> Letters =
+        Table.Split(' ').ToFrozenDictionary(entry => entry[1..], entry => entry[..1].ToUpperInvariant());
+
+    public static Way Way { get; } = Way.Bare(
+        "braille",
+        "Braille as letters and, after the number sign, figures: cells, or the numbers of their dots parted by spaces.",
+        "Unicode 15.0, names of U+2800 to U+28FF; letters as in liblouis, latinLetterDef6Dots.",
+        Read);
+
+    private static Outcome Read(string text)
+    {
+        var cells = text.Any(IsCell) ? text.Where(IsCell).Select(cell => (cell.ToString(), DotsOf(cell))) : Written(text);
+        var (rows, figures) = (new List<Row>(), false);
+        foreach (var (written, dots) in cells)
+        {
+            if (dots is NumberSign or CapitalSign or "")
+            {
+                figures = dots == NumberSign || (figures && dots != "");
+                continue;
+            }
+
+            if (!Letters.TryGetValue(dots, out var letter))
+                return new Outcome.Stuck($"{Pieces.Quoted(written)} is no letter in Braille");
+            figures = figures && letter[0] <= 'J';
+            rows.Add(new Row(written, figures ? ((char)('0' + ((letter[0] - 'A' + 1) % 10))).ToString() : letter));
+        }
+
+        return Outcome.Of(rows, $"no Braille stands in {Pieces.Quoted(text)}");
+    }
+
+    private static IEnumerable<(string Written, string Dots)> Written(string text) =>
+        from piece in text.Split([' ', '\t', '\n', '\r', ',', ';', '/'], StringSplitOptions.RemoveEmptyEntries)
+        select (piece, piece.Replace("-", "", StringComparison.Ordinal));
+
+    private static string DotsOf(char cell) => string.Concat(Enumerable.Range(0, 8).Where(dot => ((cell >> dot) & 1) == 1).Select(dot => (char)('1' + dot)));
+
+    private static bool IsCell(char symbol) => symbol is >= '\u2800' and <= '\u28FF';
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>Letters on the keys of a telephone, by ITU-T E.161: 2 ABC to 9 WXYZ. Older telephones had no Q and no Z.</summary>
+internal static class Keypad
+{
+    private const string Source = "ITU-T E.161, as published by probsee.com/p/E.161.";
+
+    private static readonly string[] Keys = ["", "", "ABC", "DEF", "GHI", "JKL", "MNO", "PQRS", "TUV", "WXYZ"];
+
+    private static readonly string[] KeyOfPlace =
+        [.. from letter in Enumerable.Range('A', 26) select Array.FindIndex(Keys, letters => letters.Contains((char)letter, StringComparison.Ordinal)).ToString(CultureInfo.InvariantCulture)];
+
+    public static Way ToKeys { get; } = Way.Bare(
+        "keypad",
+        "The telephone key of each letter: A, B and C are on 2.",
+        Source,
+        text => Pieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
+            ? new Outcome.Stuck($"{Pieces.Quoted(strange)} is on no key of a telephone")
+            : Outcome.Of(Pieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)), $"no letter stands in {Pieces.Quoted(text)}"));
+
+    public static Way FromPresses { get; } = Way.Bare(
+        "keypad-presses",
+        "Keys pressed several times: 22 is B, 7777 is S; spaces part the letters.",
+        Source,
+        text => Pieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
+            ? new Outcome.Stuck($"no letter comes from pressing {Pieces.Quoted(strange)}")
+            : Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {Pieces.Quoted(text)}"));
+
+    private static string? KeyOf(string letter) => Pieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
+
+    private static string? LetterOf(string presses)
+    {
+        var letters = Keys[presses[0] - '0'];
+        return presses.Length <= letters.Length && presses.All(press => press == presses[0]) ? letters[presses.Length - 1].ToString() : null;
+    }
+}

@@ -1,0 +1,54 @@
+using System.Collections.Frozen;
+
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>
+/// Morse signs of ITU-R M.1677-1, letters parted by spaces, words by a slash or a line. Signs that aren't in it (for ! $ &amp; ; _)
+/// are refused. A dot may be written <c>. · •</c>, a dash <c>- − – — _</c>.
+/// </summary>
+internal static class MorseSigns
+{
+    private const string Table =
+        "A.- B-... C-.-. D-.. E. F..-. G--. H.... I.. J.--- K-.- L.-.. M-- N-. O--- P.--. Q--.- R.-. S... T- U..- V...- W.-- X-..- Y-.-- Z--.. "
+        + "1.---- 2..--- 3...-- 4....- 5..... 6-.... 7--... 8---.. 9----. 0----- "
+        + "..-.-.- ,--..-- :---... ?..--.. '.----. --....- /-..-. (-.--. )-.--.- \".-..-. =-...- +.-.-. @.--.-.";
+
+    private static readonly FrozenDictionary<string, string> Signs =
+        Table.Split(' ').ToFrozenDictionary(entry => entry[1..], entry => entry[..1]);
+
+    private static readonly FrozenDictionary<string, string> Letters = Signs.ToFrozenDictionary(pair => pair.Value, pair => pair.Key);
+
+    private const string Source = "ITU-R M.1677-1, as given alike by four published tables.";
+
+    public static Way FromSigns { get; } = Way.Bare(
+        "morse",
+        "Morse signs as letters and figures; spaces part letters, slashes or lines part words.",
+        Source,
+        text =>
+        {
+            var signs = text.Split([' ', '\t', '\n', '\r', '/', '|', ','], StringSplitOptions.RemoveEmptyEntries).Select(Plain).ToArray();
+            return signs.FirstOrDefault(sign => !Signs.ContainsKey(sign)) is { } strange
+                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't a Morse sign")
+                : Outcome.Of(signs.Select(sign => new Row(sign, Signs[sign])), "there is no Morse sign");
+        });
+
+    public static Way ToSigns { get; } = Way.Bare(
+        "to-morse",
+        "Letters and figures as Morse signs.",
+        Source,
+        text =>
+        {
+            var letters = Pieces.Set(text).Select(letter => letter.ToUpperInvariant()).ToArray();
+            return letters.FirstOrDefault(letter => !Letters.ContainsKey(letter)) is { } strange
+                ? new Outcome.Stuck($"Morse has no sign for {Pieces.Quoted(strange)}")
+                : letters.Length == 0 ? new Outcome.Stuck("there is no letter") : new Outcome.Gave(
+                    string.Join(' ', letters.Select(letter => Letters[letter])), [.. letters.Select(letter => new Row(letter, Letters[letter]))]);
+        });
+
+    private static string Plain(string sign) => string.Concat(sign.Select(mark => mark switch
+    {
+        '·' or '•' or '∙' or '⋅' => '.',
+        '−' or '–' or '—' or '_' or '‐' or '‑' => '-',
+        _ => mark,
+    }));
+}

@@ -1,0 +1,21 @@
+namespace HintBook.Ciphers.WaysOfReading;
+
+/// <summary>The words by which letters are spelt over the radio, which are the names of the signal flags as well.</summary>
+internal static class Spelling
+{
+    private static readonly Lookup Words = Lookup.Of(
+        "alfa A, alpha A, bravo B, charlie C, delta D, echo E, foxtrot F, golf G, hotel H, india I, juliett J, juliet J, kilo K, lima L, mike M, "
+        + "november N, oscar O, papa P, quebec Q, romeo R, sierra S, tango T, uniform U, victor V, whiskey W, whisky W, x-ray X, xray X, yankee Y, zulu Z");
+
+    public static Way Alphabet { get; } = Way.Bare(
+        "spelling-alphabet",
+        "Alfa, Bravo, Charlie and so on, as letters.",
+        "UK CAA, SERA.14020, table S14-2; the spellings alpha, juliet, whisky and xray are taken too.",
+        text => Outcome.Of(Words.In(text), $"no word of the spelling alphabet stands in {Pieces.Quoted(text)}"));
+
+    public static Way Flags { get; } = Way.Bare(
+        "signal-flags",
+        "Signal flags by their names (Alfa, Bravo, …), as letters.",
+        "The flags of the International Code of Signals have the names of the spelling alphabet; from memory.",
+        text => Outcome.Of(Words.In(text), $"no name of a signal flag stands in {Pieces.Quoted(text)}"));
+}

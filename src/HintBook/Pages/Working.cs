@@ -1,0 +1,91 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using HintBook.Ciphers;
+using HintBook.Text;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// The worked table of a code, where an answer says <c>{{ working: smoker-lock }}</c> in a paragraph of its own: every piece of
+/// the clue and what it gives, one group of rows for each step, with the step's result at its end.
+/// </summary>
+internal sealed partial class Working
+{
+    // Nobody reads a longer table; a clue of that length is told as a whole.
+    private const int MostRows = 100;
+
+    private readonly Dictionary<string, Proof> proofs;
+    private readonly ThemeWords words;
+    private readonly bool allowed;
+
+    private Working(Dictionary<string, Proof> proofs, ThemeWords words, bool allowed) => (this.proofs, this.words, this.allowed) = (proofs, words, allowed);
+
+    /// <summary>The workings of a book, as its pages tell them.</summary>
+    public static Working Of(Proofs proofs, ThemeWords words) =>
+        new(proofs.Codes.DistinctBy(proof => proof.Code.Id.Value).ToDictionary(proof => proof.Code.Id.Value), words, allowed: true);
+
+    /// <summary>The same for a text that gives no answers away: there every working is a finding.</summary>
+    public Working BeforeTheAnswer => new(proofs, words, allowed: false);
+
+    /// <summary>Whether a text asks for a working anywhere.</summary>
+    public static bool IsIn(string text) => Anywhere().IsMatch(text);
+
+    /// <summary>The code that a paragraph asks for and that it consists of; null for any other paragraph.</summary>
+    public static string? AskedIn(string paragraph) => Alone().Match(paragraph) is { Success: true } match ? match.Groups["code"].Value : null;
+
+    /// <summary>A code's table, or why there is none.</summary>
+    /// <param name="code">The code's id.</param>
+    /// <param name="at">Where it is asked for.</param>
+    public (Html Table, Finding? Finding) Of(string code, Span at) => proofs.GetValueOrDefault(code) switch
+    {
+        _ when !allowed => (Html.Empty, WorkingFindings.TooEarly(at)),
+        null => (Html.Empty, WorkingFindings.Unknown(at, code, proofs.Keys)),
+        { Says: Verdict.Proved } proof => (Table(proof), null),
+        _ => (Html.Empty, WorkingFindings.Unproved(at, code)),
+    };
+
+    private Html Table(Proof proof)
+    {
+        var html = new StringBuilder();
+        html.Append("<table class=\"working\">\n<caption>").Append(Escaped(proof.Code.Name)).Append("</caption>\n");
+        html.Append("<thead><tr><th scope=\"col\">").Append(Escaped(words["working_read"]));
+        html.Append("</th><th scope=\"col\">").Append(Escaped(words["working_gives"])).Append("</th></tr></thead>\n");
+        foreach (var step in proof.Steps)
+        {
+            html.Append("<tbody>\n");
+            if (step.Rows.Length is 0 or > MostRows)
+            {
+                Line(html, step.From, step.To);
+            }
+            else
+            {
+                foreach (var row in step.Rows)
+                    Line(html, row.Read, row.Gives);
+                if (step.Rows.Length > 1)
+                    Line(html, words["working_together"], step.To);
+            }
+
+            html.Append("</tbody>\n");
+        }
+
+        return new Html(html.Append("</table>\n").ToString());
+    }
+
+    private static void Line(StringBuilder html, string read, string gives) =>
+        html.Append("<tr><th scope=\"row\">").Append(Escaped(read)).Append("</th><td>").Append(Escaped(gives)).Append("</td></tr>\n");
+
+    // On one line: what follows an empty line inside of HTML would be Markdown again.
+    private static string Escaped(string text)
+    {
+        var escaped = new StringBuilder(text.Length);
+        foreach (var letter in text.ReplaceLineEndings(" "))
+            escaped.Append(Html.Special.Contains(letter) ? Html.Entity(letter) : letter.ToString());
+        return escaped.ToString();
+    }
+
+    [GeneratedRegex(@"^\s*\{\{\s*working:\s*(?<code>[^\s{}]+)\s*\}\}\s*$")]
+    private static partial Regex Alone();
+
+    [GeneratedRegex(@"\{\{\s*working:")]
+    private static partial Regex Anywhere();
+}

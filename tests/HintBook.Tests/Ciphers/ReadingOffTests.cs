@@ -1,0 +1,97 @@
+namespace HintBook.Tests.Ciphers;
+
+/// <summary>Ways that read off, count, order and reckon. There is nothing published to check them by: each example was worked by hand.</summary>
+public class ReadingOffTests
+{
+    private const string Verse = "Cold mornings\nLight winds\nOver it all";
+
+    [Theory]
+    [InlineData("acrostic", Verse, "CLO")]
+    [InlineData("acrostic", Verse, "OIV", "2")]
+    [InlineData("line-ends", Verse, "SSL")]
+    [InlineData("first-letters", Verse, "CMLWOIA")]
+    [InlineData("last-letters", Verse, "DSTSRTL")]
+    [InlineData("nth-letters", Verse, "OOIIVTL", "2")]
+    [InlineData("nth-words", Verse, "MORNINGS WINDS IT", "2")]
+    [InlineData("word-lengths", Verse, "4855423")]
+    [InlineData("word-lengths", "the queen's hive", "364")]
+    [InlineData("words-in-lines", Verse, "223")]
+    [InlineData("capitals", "the Bees Eat Everything", "BEE")]
+    [InlineData("coordinates", Verse, "MI", "1-2-1", "3-2-1")]
+    [InlineData("coordinates", Verse, "winds all", "2-2", "3-3")]
+    [InlineData("stencil", "BEE\nHIV\nANT", "BIT", "1-1", "2-2", "3-3")]
+    [InlineData("figures", "No. 12, gate 3", "12 3")]
+    [InlineData("count-number-words", "Five hives, one queen", "2")]
+    [InlineData("roman-numerals", "Honey No. XIV", "14")]
+    [InlineData("to-roman-numerals", "14 9", "XIV IX")]
+    public void A_text_is_read_off(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
+
+    [Theory]
+    [InlineData("letters-to-numbers", "BEE", "255")]
+    [InlineData("letters-to-numbers", "Hive", "8 9 22 5")]
+    [InlineData("letters-to-numbers", "BEE", "144", "a0")]
+    [InlineData("numbers-to-letters", "8 9 22 5", "HIVE")]
+    [InlineData("numbers-to-letters", "255", "BEE")]
+    [InlineData("numbers-to-letters", "0-25", "AZ", "a0")]
+    public void Letters_are_counted_from_A(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
+
+    [Theory]
+    [InlineData("reverse", "5173", "3715")]
+    [InlineData("reverse-words", "12 3 40", "40 3 12")]
+    [InlineData("reverse-lines", "a\nb", "b\na")]
+    [InlineData("sort", "5173", "1357")]
+    [InlineData("sort", "12 3 40", "3 12 40")]
+    [InlineData("sort-down", "clover", "vrolec")]
+    [InlineData("arrange", "ABC", "CAB", "312")]
+    [InlineData("arrange", "ABC", "BCA", "CAB")]
+    [InlineData("arrange", "12 3 40", "40 12 3", "3", "1", "2")]
+    public void Pieces_are_put_in_order(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
+
+    [Theory]
+    [InlineData("sum", "5173", "16")]
+    [InlineData("sum", "12 30", "42")]
+    [InlineData("line-sums", "1 2\n3 4", "37")]
+    [InlineData("differences", "5173", "464")]
+    [InlineData("modulo", "12 30 7", "207", "10")]
+    public void Numbers_are_reckoned_with(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
+
+    // RFC 3339 for dates and times with hyphens and colons; the rest is common practice.
+    [Theory]
+    [InlineData("24-hour", "at 3:30 pm", "1530")]
+    [InlineData("24-hour", "12:05 a.m.", "0005")]
+    [InlineData("24-hour", "9 pm", "2100")]
+    [InlineData("12-hour", "15:30", "330")]
+    [InlineData("12-hour", "00:05", "1205")]
+    [InlineData("dates", "on 4 March 1923", "0403", "ddmm")]
+    [InlineData("dates", "March 4th, 1923", "030423", "mmddyy")]
+    [InlineData("dates", "1924-02-29", "2921924", "dmyyyy")]
+    [InlineData("dates", "the 29th of February", "292", "dm")]
+    public void Times_and_dates_become_figures(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
+
+    [Theory]
+    [InlineData("letters-to-numbers", "Bär", "ä")]
+    [InlineData("keypad", "Bär", "ä")]
+    [InlineData("number-words", "no bee", "no bee")]
+    [InlineData("acrostic", "12\nab", "12")]
+    [InlineData("sum", "none", "none")]
+    [InlineData("modulo", "12345678901234567890 1", "18 figures", "10")]
+    [InlineData("dates", "30 February 1923", "30 February 1923", "ddmm")]
+    [InlineData("dates", "4 March", "no year", "yyyy")]
+    [InlineData("polybius", "16", "16", "I/J")]
+    [InlineData("arrange", "ABCD", "4 pieces", "312")]
+    [InlineData("turning-grille", "AB\nCDE", "square", "clockwise", "1-1")]
+    public void A_way_that_does_not_apply_says_what_it_met(string way, string text, string says, params string[] told) =>
+        Assert.Contains(says, ReadAs.Stuck(way, text, told), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("caesar", "ABC", "x")]
+    [InlineData("vigenere", "ABC", "KEY 2")]
+    [InlineData("polybius", "11", "J/I")]
+    [InlineData("turning-grille", "AB\nCD", "3-1", "clockwise", "3-1")]
+    [InlineData("turning-grille", "AB\nCD", "1-1", "clockwise", "1-1", "1-2")]
+    [InlineData("coordinates", "one line", "2-1-1", "2-1-1")]
+    [InlineData("rail-fence", "ABC", "1", "1")]
+    [InlineData("dates", "4 March", "day", "day")]
+    public void A_way_that_is_told_nonsense_says_so(string way, string text, string says, params string[] told) =>
+        Assert.Contains(says, ReadAs.Mistold(way, text, told.Length == 0 ? [says] : told), StringComparison.Ordinal);
+}
