@@ -51,6 +51,9 @@ public sealed record Book
     /// <summary>The physical object.</summary>
     public required Box Box { get; init; }
 
+    /// <summary>Secrets that may be mentioned anywhere in the book.</summary>
+    public ImmutableArray<Allowance> Allow { get; init; } = [];
+
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<Stage> Stages { get; init; }
 
