@@ -1,15 +1,17 @@
 using BenchmarkDotNet.Running;
 using HintBook.Benchmarks.Floors;
 using HintBook.Benchmarks.Mechanism;
+using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `rooms` single rooms. `floor-…` is one side of a whole-process
+// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `rooms` single rooms. `floor-…` is one side of a whole-process
 // run, started by it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
+    ["leaks"] => LeakNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
     _ => Usage(),
@@ -17,6 +19,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [mechanism | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | mechanism | rooms [BenchmarkDotNet options]]");
     return 2;
 }

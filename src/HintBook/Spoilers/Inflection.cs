@@ -37,8 +37,7 @@ internal static class Inflection
             singular.CopyTo(word);
             length = singular.Length;
         }
-
-        if (length > 3 && word[length - 1] == 's' && word[length - 2] != 's')
+        else if (length > 3 && word[length - 1] == 's' && word[length - 2] != 's')
             length--;
         return WithoutEnding(word, length);
     }

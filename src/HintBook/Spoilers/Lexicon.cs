@@ -38,7 +38,8 @@ internal static class Lexicon
         + "because although though before after again also too very just only even once now still more most less least all none back away goes "
         + "go went come comes came get gets got let lets put puts take takes took make makes made turn turns hold holds held look looks see sees saw "
         + "find finds found fit fits need needs want wants keep keeps give gives gave lie lies lay stand stands stood open opens close closes shut shuts "
-        + "say says said move moves lift lifts pull pulls push pushes press presses use uses slide slides point points show shows hide hides";
+        + "say says said move moves lift lifts pull pulls push pushes press presses use uses slide slides point points show shows hide hides wear wears hang hangs "
+        + "dont doesnt didnt isnt arent wasnt werent cant cannot wont wouldnt couldnt shouldnt hasnt havent hadnt youre youve youll theyre theyve weve ive im thats theres lets";
 
     private const string InNumbers = "and then a an the by next followed finally lastly";
 

@@ -12,7 +12,7 @@ internal sealed class NumberRuns(WordList words)
 {
     private const int MostBetween = 2;
     private const int ShortestInARun = 4;
-    private readonly Dictionary<string, List<(int Secret, Sureness Sureness)>> codes = [];
+    private readonly Dictionary<string, List<(int Secret, Sureness Sureness, bool Alone)>> codes = [];
     private readonly List<Atom> atoms = [];
     private readonly List<(int From, int First, int Last)> pieces = [];
     private readonly StringBuilder digits = new();
@@ -24,18 +24,18 @@ internal sealed class NumberRuns(WordList words)
     /// <param name="sureness">How sure its mentions are.</param>
     public void Add(int secret, string symbols, Sureness sureness)
     {
-        Put(symbols, sureness);
+        Put(symbols, sureness, alone: false);
         // Who says a code as one number leaves out its leading noughts.
         var spoken = symbols.TrimStart('0');
         if (spoken.Length != symbols.Length && spoken.Length > 2)
-            Put(spoken, sureness);
+            Put(spoken, sureness, alone: true);
 
-        void Put(string text, Sureness sure)
+        void Put(string text, Sureness sure, bool alone)
         {
             longest = Math.Max(longest, text.Length);
             if (!codes.TryGetValue(text, out var here))
                 codes[text] = here = [];
-            here.Add((secret, sure));
+            here.Add((secret, sure, alone));
         }
     }
 
@@ -73,7 +73,7 @@ internal sealed class NumberRuns(WordList words)
             var filler = (words.RoleOf(text.Words[i].Id) & WordRole.Between) != WordRole.None;
             if (!(filler && FollowedByFigure(text, i)) && AtomAt(text, i) is { } atom)
             {
-                atoms.Add(atom);
+                atoms.Add(atom with { BehindAnd = between > 0 && text.Bare(text.Words[i - 1]) is "and" });
                 (next, between) = (i + 1, 0);
             }
             else if (!filler || ++between > MostBetween)
@@ -110,7 +110,7 @@ internal sealed class NumberRuns(WordList words)
         digits.Clear();
         pieces.Clear();
         for (var i = 0; i < atoms.Count;)
-            i = together ? Number(text, i) : Single(text, i, i);
+            i = Number(text, i, together);
         Seek(text, found);
     }
 
@@ -139,14 +139,16 @@ internal sealed class NumberRuns(WordList words)
 
     private bool OnlyLetters() => atoms.TrueForAll(atom => atom.Letter);
 
-    // As English says a number: what can't go on the number before it begins a new one.
-    private int Number(WordReader text, int first)
+    // As English says a number: what can't go on the number before it begins a new one. Figure by figure, only "fifty-one" is one.
+    private int Number(WordReader text, int first, bool together)
     {
         if (atoms[first].Figure is null or { Kind: FigureKind.Again or FigureKind.Scale })
             return Single(text, first, first);
         var (total, part, i) = (0, atoms[first].Figure!.Value.Value, first + 1);
         for (; i < atoms.Count && atoms[i].Figure is { } figure; i++)
         {
+            if (!together && (part < 20 || part > 90 || figure is not { Kind: FigureKind.Small, Value: < 10 }))
+                break;
             if (figure is { Kind: FigureKind.Scale, Value: 100 } && part is > 0 and < 100)
                 part *= 100;
             else if (figure is { Kind: FigureKind.Scale, Value: 1000 } && part > 0 && total == 0)
@@ -176,7 +178,7 @@ internal sealed class NumberRuns(WordList words)
             for (var j = i; j < pieces.Count; j++)
             {
                 var (from, to) = (pieces[i].From, j + 1 < pieces.Count ? pieces[j + 1].From : run.Length);
-                if (to - from > longest)
+                if (to - from > longest || (j > i && IsAnother(j, to)))
                     break;
                 if (!lookup.TryGetValue(run.AsSpan(from, to - from), out var here))
                     continue;
@@ -184,12 +186,19 @@ internal sealed class NumberRuns(WordList words)
                 if (!whole && to - from < ShortestInARun - 1 && i != j)
                     continue;
                 var (start, end) = (text.Words[atoms[pieces[i].First].Word].Start, text.Words[atoms[pieces[j].Last].Word].End);
-                foreach (var (secret, sureness) in here)
-                    found.Add(new(secret, start, end, whole || i == j || to - from >= ShortestInARun ? sureness : Sureness.Likely));
+                foreach (var (secret, sureness, alone) in here)
+                {
+                    if (whole || !alone)
+                        found.Add(new(secret, start, end, whole || i == j || to - from >= ShortestInARun ? sureness : Sureness.Likely));
+                }
             }
         }
     }
 
+    // "325 and 14" are two numbers; "5, 1, 7 and 3" are one.
+    private bool IsAnother(int piece, int to) =>
+        atoms[pieces[piece].First].BehindAnd && to - pieces[piece].From > 1 && pieces[piece].From - pieces[piece - 1].From > 1;
+
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Atom(int Word, Figure? Figure, bool Letter);
+    private readonly record struct Atom(int Word, Figure? Figure, bool Letter, bool BehindAnd = false);
 }

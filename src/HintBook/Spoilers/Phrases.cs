@@ -9,6 +9,7 @@ namespace HintBook.Spoilers;
 internal sealed class Phrases(WordList words)
 {
     private const int MostBetween = 2;
+    private const int ShortestPart = 3;
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
@@ -29,13 +30,27 @@ internal sealed class Phrases(WordList words)
             return;
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
+        {
             Insert([written[^1], of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+            Insert([written[^1], words.Add("made"), of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+        }
+
         if (tie > 0 && written[tie] == words.NumberOf("of") && tie < written.Length - 1 && !written[(tie + 1)..].Any(word => Is(word, WordRole.Preposition)))
+        {
             Insert([.. written[(tie + 1)..], .. written[..tie]], new(secret, sureness, rule));
+            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], new(secret, sureness, rule));
+        }
+
+        InsertJoined(written, bare, new(secret, sureness, rule));
+    }
+
+    // "hivetool" for a hive tool: any two neighbours written as one.
+    private void InsertJoined(int[] written, string[] bare, Ending ending)
+    {
         for (var i = 0; i + 1 < written.Length; i++)
         {
             if (!Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
-                Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], new(secret, sureness, rule));
+                Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
         }
     }
 
@@ -51,14 +66,14 @@ internal sealed class Phrases(WordList words)
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
-            if (i + 1 < all.Length && IsHyphenated(all[i + 1].Gap) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
         }
 
         void Step(int node, int word, int first, int last)
         {
             if (children.TryGetValue((node, word), out var next))
-                Arrive(next, first, last, gaps: 0, afterTie: Is(word, WordRole.Preposition));
+                Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
         void Arrive(int node, int first, int last, int gaps, bool afterTie)
@@ -100,6 +115,11 @@ internal sealed class Phrases(WordList words)
     }
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
+
+    // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
+    private bool MayBeOne(in Word left, in Word right) =>
+        IsHyphenated(right.Gap)
+        || (right.Gap == Gap.Space && left.Length >= ShortestPart && right.Length >= ShortestPart && !Is(left.Id, WordRole.Function | WordRole.Determiner) && !Is(right.Id, WordRole.Function));
 
     private static bool IsCapital(ReadOnlySpan<char> letters)
     {
@@ -150,7 +170,7 @@ internal sealed class Phrases(WordList words)
         }
 
         var here = endings[node] ??= [];
-        if (!here.Exists(other => other.Secret == ending.Secret))
+        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing))
             here.Add(ending);
     }
 

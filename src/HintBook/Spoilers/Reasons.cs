@@ -26,7 +26,7 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
             return tier == Tier.Clue || gives
                 ? new(
                     secret.Kind == SecretKind.Answer ? "It is this stage's own code, and only the answer may give it." : "This stage gives it, and only the answer may say so.",
-                    $"Keep it for the answer, or say it in other words.",
+                    "Keep it for the answer, or say it in other words.",
                     related)
                 : new($"It is met only in this stage, so {(tier == Tier.Sign ? "its sign and the cautions beside it" : "the nudge")} may not name it yet.", $"Keep it for the clue, or say it in other words{seen}.", related);
         }
@@ -36,13 +36,17 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
             return new("No stage gives it or moves it, so nobody is sure to know it here.", mend, related);
         if (givers.All(giver => survey.Stages[giver.Id.Value].CertainBefore.Contains(stage.Id.Value)))
             return new($"It becomes known in “{givers[0].Title.Value}”, which comes later on every way.", mend, related);
-        var way = around.To(stage, secret, givers);
         return new(
-            $"It becomes known in {Words.List(givers.Select(giver => $"“{giver.Title.Value}”"), "or")}, and “{stage.Title.Value}” can be reached without that"
-            + (way is { } steps ? steps.IsEmpty ? ": it is open from the start." : $": {Words.List(steps, "then")}." : survey.Stages[stage.Id.Value].Exact ? ": another way leads there." : ", as far as could be proved."),
+            $"It becomes known in {Words.List(givers.Select(giver => $"“{giver.Title.Value}”"), "or")}, and “{stage.Title.Value}” {WayTo(stage, secret, givers)}",
             mend,
             related);
     }
+
+    private string WayTo(Stage stage, Secret secret, ImmutableArray<Stage> givers) =>
+        survey.First.Contains(stage.Id.Value) ? "is open from the start."
+        : around.To(stage, secret, givers) is { IsEmpty: false } steps ? $"can be reached without that: {Words.List(steps, "then")}."
+        : survey.Stages[stage.Id.Value].Exact ? "can be reached without that: another way leads there."
+        : "may be reached without that, as far as could be proved.";
 
     private static string Known(ImmutableArray<Stage> givers) => givers.Length == 0 ? "" : $", and it becomes known in “{givers[0].Title.Value}”";
 
