@@ -67,7 +67,7 @@ internal static class LeakFindings
         Message = $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
         Help = unlooked.Secret.Kind == SecretKind.Answer
             ? "Read the hints once with it in mind."
-            : "Give it a name that nothing else has, or a second one under `also`.",
+            : "Mark it `seen: true` if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under `also`.",
     };
 
     public static Finding Unused(Allowance allowance, bool isSecret) => new()

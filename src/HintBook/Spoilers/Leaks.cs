@@ -36,7 +36,8 @@ public static class Leaks
         }
 
         findings.AddRange(Ladder.In(book));
-        findings.AddRange(finder.Unlooked.Select(LeakFindings.NotLookedFor));
+        // What a code is called matters little beside the code itself.
+        findings.AddRange(finder.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
         findings.AddRange(allowed.Unused);
         if (!Finder.IsEnglish(book.Language.Value))
             findings.Add(LeakFindings.Language(book.Language, book.File));

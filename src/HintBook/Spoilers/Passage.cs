@@ -30,6 +30,8 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
         yield return Of(book.Title, Tier.Outside, "the book's title");
         if (book.Maker is { } maker)
             yield return Of(maker.Name, Tier.Outside, "the maker's name");
+        if (book.Maker?.Help is { } help)
+            yield return Of(help, Tier.Outside, "the address for help");
         if (book.Address is { } address)
             yield return Of(address, Tier.Outside, "the address, which the cards carry,");
         if (book.Welcome is { } welcome)
