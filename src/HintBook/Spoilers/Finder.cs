@@ -16,6 +16,7 @@ internal sealed class Finder
     private readonly NumberRuns runs;
     private readonly HashSet<int> openWords = [];
     private readonly List<Mention> found = [];
+    private readonly Dictionary<int, int> lastEnds = [];
     private readonly List<Unlooked> unlooked = [];
 
     /// <summary>Makes the secrets ready to be looked for.</summary>
@@ -118,15 +119,15 @@ internal sealed class Finder
             : left.End != right.End ? right.End.CompareTo(left.End)
             : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
             : left.Secret.CompareTo(right.Secret));
+        lastEnds.Clear();
         var kept = 0;
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            var again = false;
-            for (var j = kept - 1; j >= 0 && !again; j--)
-                again = found[j].Secret == mention.Secret && found[j].Covers(mention);
-            if (!again)
-                found[kept++] = mention;
+            if (lastEnds.TryGetValue(mention.Secret, out var end) && mention.End <= end)
+                continue;
+            lastEnds[mention.Secret] = mention.End;
+            found[kept++] = mention;
         }
 
         found.RemoveRange(kept, found.Count - kept);

@@ -46,24 +46,27 @@ public static class Leaks
 
     private sealed record Search(ImmutableArray<Secret> Secrets, Finder Finder, Allowances Allowed, Reasons Reasons, Knowledge Knowledge, Survey Survey)
     {
-        // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said.
+        // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said. In one text a secret is told once.
         public List<Finding> In(Passage passage, Stage? stage, BitArray known)
         {
             var mentions = Finder.In(passage.Text);
             if (mentions.Count == 0)
                 return [];
             var findings = new List<Finding>();
-            foreach (var mention in mentions)
+            var told = new HashSet<int>();
+            var longest = mentions.Max(mention => mention.End - mention.Start);
+            for (var i = 0; i < mentions.Count; i++)
             {
-                if (known[mention.Secret] || IsCovered(mention, mentions, known) || Allowed.Cover(mention.Secret, stage?.Id.Value))
+                var mention = mentions[i];
+                if (known[mention.Secret] || told.Contains(mention.Secret) || IsCovered(i, mentions, known, longest) || Allowed.Cover(mention.Secret, stage?.Id.Value))
                     continue;
+                told.Add(mention.Secret);
                 var secret = Secrets[mention.Secret];
-                var sureness = IsExact(secret, stage) ? mention.Sureness : Sureness.Likely;
                 findings.Add(LeakFindings.Leak(
                     secret,
                     passage.SpanOf(mention.Start, mention.End),
                     stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”",
-                    sureness,
+                    IsExact(secret, stage) ? mention.Sureness : Sureness.Likely,
                     Reasons.Of(secret, stage, passage.Tier)));
             }
 
@@ -83,20 +86,33 @@ public static class Leaks
         private bool IsExact(Secret secret, Stage? stage) =>
             stage is null || Survey.Stages[stage.Id.Value].Exact || Knowledge.EffectsOf(stage.Id.Value).Gives.Contains(secret.Id);
 
-        private bool IsCovered(Mention mention, IReadOnlyList<Mention> all, BitArray known)
+        // The mentions stand by place, the longest first, and none is longer than the longest: only neighbours can take one in.
+        private bool IsCovered(int at, IReadOnlyList<Mention> all, BitArray known, int longest)
         {
-            foreach (var other in all)
+            var mention = all[at];
+            for (var i = at - 1; i >= 0 && mention.Start - all[i].Start <= longest; i--)
             {
-                if (other.Start > mention.Start)
-                    return false;
-                if (other.Secret == mention.Secret || !other.Covers(mention))
-                    continue;
-                var longer = other.End - other.Start > mention.End - mention.Start;
-                if (known[other.Secret] ? other.Sureness >= mention.Sureness || longer : longer ? other.Sureness == Sureness.Sure : other.Secret < mention.Secret && Secrets[mention.Secret].Kind == SecretKind.Title)
+                if (Covers(all[i], mention, known))
+                    return true;
+            }
+
+            for (var i = at + 1; i < all.Count && all[i].Start == mention.Start; i++)
+            {
+                if (Covers(all[i], mention, known))
                     return true;
             }
 
             return false;
+        }
+
+        private bool Covers(Mention other, Mention mention, BitArray known)
+        {
+            if (other.Secret == mention.Secret || !other.Covers(mention))
+                return false;
+            var longer = other.End - other.Start > mention.End - mention.Start;
+            if (known[other.Secret])
+                return longer || other.Sureness >= mention.Sureness;
+            return longer ? other.Sureness == Sureness.Sure : other.Secret < mention.Secret && Secrets[mention.Secret].Kind == SecretKind.Title;
         }
     }
 }

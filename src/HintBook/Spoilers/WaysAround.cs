@@ -12,6 +12,7 @@ internal sealed class WaysAround(Book book)
 {
     private const int MostStages = 200;
     private const int MostRounds = 40;
+    private const int MostSearches = 20;
     private readonly Dictionary<(string, string), ImmutableArray<string>?> found = [];
 
     /// <summary>The moves of a way as a person would say them, or null if none was found.</summary>
@@ -20,7 +21,7 @@ internal sealed class WaysAround(Book book)
         if (book.Stages.Length > MostStages)
             return null;
         if (!found.TryGetValue((stage.Id.Value, secret.Id), out var way))
-            found[(stage.Id.Value, secret.Id)] = way = Search(stage, givers.Select(giver => giver.Id.Value).ToHashSet());
+            found[(stage.Id.Value, secret.Id)] = way = found.Count >= MostSearches ? null : Search(stage, givers.Select(giver => giver.Id.Value).ToHashSet());
         return way;
     }
 

@@ -54,6 +54,10 @@ public class LeaksTests
     }
 
     [Fact]
+    public void A_secret_is_told_once_in_a_text_however_often_it_stands_there() =>
+        Assert.Equal(["HB3101"], Codes(Cellar(first: new() { ["nudge"] = string.Concat(Enumerable.Repeat("A brass bee hums. ", 20_000)) })));
+
+    [Fact]
     public void The_title_of_a_later_stage_is_a_warning() =>
         Assert.Equal(["HB3104"], Codes(Cellar(first: new() { ["nudge"] = "Nothing is behind that velvet curtain." })));
 
