@@ -31,28 +31,30 @@ internal enum Tier
 internal sealed class Knowledge
 {
     private readonly ImmutableArray<Secret> secrets;
-    private readonly ILookup<string, Secret> byId;
-    private readonly Dictionary<string, Secret> titles;
+    private readonly Dictionary<string, int> names;
+    private readonly Dictionary<string, int[]> whole;
     private readonly Dictionary<string, Secret> answers;
     private readonly Dictionary<string, Effects> effects;
     private readonly Survey survey;
+    private readonly Dictionary<string, int[]> leftBehind = [];
     private readonly BitArray outside;
 
     public Knowledge(Book book, Survey survey, ImmutableArray<Secret> secrets)
     {
         (this.survey, this.secrets) = (survey, secrets);
-        byId = secrets.Where(secret => secret.Kind == SecretKind.Name).ToLookup(secret => secret.Id);
-        titles = secrets.Where(secret => secret.Kind == SecretKind.Title).DistinctBy(secret => secret.Id).ToDictionary(secret => secret.Id);
+        names = secrets.Where(secret => secret.Kind == SecretKind.Name).ToDictionary(secret => secret.Id, secret => secret.Number);
         answers = secrets.Where(secret => secret.Kind == SecretKind.Answer).ToDictionary(secret => secret.Id);
-        var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
-        effects = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => Effects.Of(stage, book, names));
+        whole = names.ToDictionary(name => name.Key, name => answers.TryGetValue(name.Key, out var answer) ? (int[])[name.Value, answer.Number] : [name.Value]);
+        var declared = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
+        effects = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => Effects.Of(stage, book, declared));
         outside = new BitArray(secrets.Length);
         foreach (var secret in secrets.Where(secret => secret.Open))
             outside[secret.Number] = true;
-        foreach (var named in names.Values.OfType<Thing>().Where(thing => thing.Starts == Thing.InHand))
+        foreach (var named in declared.Values.OfType<Thing>().Where(thing => thing.Starts == Thing.InHand))
             Know(outside, named.Id.Value);
-        foreach (var stage in survey.First.Where(titles.ContainsKey))
-            outside[titles[stage].Number] = true;
+        var first = survey.First.ToHashSet();
+        foreach (var title in secrets.Where(secret => secret.Kind == SecretKind.Title && first.Contains(secret.Id)))
+            outside[title.Number] = true;
     }
 
     /// <summary>What may be mentioned where anyone looks.</summary>
@@ -61,7 +63,7 @@ internal sealed class Knowledge
     /// <summary>What a stage has to do with the names of the box.</summary>
     public Effects EffectsOf(string stage) => effects[stage];
 
-    /// <summary>What may be mentioned in each tier of a stage, by <see cref="Tier"/>.</summary>
+    /// <summary>What may be mentioned in each tier of a stage, by <see cref="Tier"/>; of titles see <see cref="KnowsTitle"/>.</summary>
     public BitArray[] Of(string stage)
     {
         var outlook = survey.Stages[stage];
@@ -69,36 +71,47 @@ internal sealed class Knowledge
 
         var certain = new BitArray(outside);
         Know(certain, outlook.Gained);
-        Know(certain, outlook.Attained.Select(placed => placed.Name).Where(name => !answers.ContainsKey(name)));
+        foreach (var placed in outlook.Attained)
+            Name(certain, placed.Name);
         Know(certain, own.Surely);
-        foreach (var before in outlook.CertainBefore.Where(effects.ContainsKey).Select(id => effects[id]))
-        {
-            Know(certain, before.Surely);
-            Know(certain, before.Moves);
-            Know(certain, before.Gives);
-        }
+        foreach (var before in outlook.CertainBefore)
+            Set(certain, LeftBehind(before));
 
-        KnowTitles(certain, [.. outlook.CertainBefore, stage], [.. outlook.CertainBefore]);
         var clue = new BitArray(certain);
-        foreach (var id in own.Needs.Concat(own.Moves).Where(id => !own.Gives.Contains(id) || answers.ContainsKey(id)).Concat(own.Gives.Where(answers.ContainsKey)))
+        foreach (var id in own.Needs.Concat(own.Moves).Where(id => !own.Gives.Contains(id)).Concat(own.Gives.Where(answers.ContainsKey)))
             Name(clue, id);
         var answer = new BitArray(clue);
         Know(answer, own.Gives);
         Know(answer, own.Needs);
         Know(answer, own.SetsOff);
-        KnowTitles(answer, [stage], [.. outlook.CertainBefore, stage]);
         return [outside, certain, certain, clue, answer];
     }
 
-    private void KnowTitles(BitArray known, IEnumerable<string> certain, HashSet<string> done)
+    /// <summary>Whether a title is no secret on a stage's page: it is its own, or its sign holds for everyone who is there.</summary>
+    /// <param name="title">The stage whose title it is.</param>
+    /// <param name="stage">The stage on whose page it stands.</param>
+    /// <param name="tier">Where on the page; whoever reads the answer has done the stage.</param>
+    public bool KnowsTitle(string title, string stage, Tier tier)
     {
-        foreach (var id in certain.Where(titles.ContainsKey))
-            known[titles[id].Number] = true;
-        foreach (var (id, title) in titles)
+        var before = survey.Stages[stage].CertainBefore;
+        return title == stage || before.Contains(title)
+            || (survey.Stages[title] is { Reachable: true, OpensAfter.IsEmpty: false } outlook
+                && outlook.OpensAfter.All(group => group.Any(done => before.Contains(done) || (tier == Tier.Answer && done == stage))));
+    }
+
+    // What everyone has met who has made all the moves of a stage.
+    private int[] LeftBehind(string stage)
+    {
+        if (!leftBehind.TryGetValue(stage, out var numbers))
         {
-            if (survey.Stages.GetValueOrDefault(id) is { Reachable: true, OpensAfter.IsEmpty: false } outlook && outlook.OpensAfter.All(group => group.Any(done.Contains)))
-                known[title.Number] = true;
+            var known = new BitArray(secrets.Length);
+            Know(known, effects[stage].Surely);
+            Know(known, effects[stage].Moves);
+            Know(known, effects[stage].Gives);
+            leftBehind[stage] = numbers = [.. Enumerable.Range(0, known.Length).Where(number => known[number])];
         }
+
+        return numbers;
     }
 
     private void Know(BitArray known, IEnumerable<string> ids)
@@ -109,23 +122,25 @@ internal sealed class Knowledge
 
     private void Know(BitArray known, string id)
     {
-        Name(known, id);
-        if (answers.TryGetValue(id, out var answer))
-            known[answer.Number] = true;
+        if (whole.TryGetValue(id, out var numbers))
+            Set(known, numbers);
     }
 
     private void Name(BitArray known, string id)
     {
-        foreach (var secret in byId[id])
-            known[secret.Number] = true;
+        if (names.TryGetValue(id, out var number))
+            known[number] = true;
+    }
+
+    private static void Set(BitArray known, int[] numbers)
+    {
+        foreach (var number in numbers)
+            known[number] = true;
     }
 
     /// <summary>The secret of a name, or null for a name that isn't declared.</summary>
-    public Secret? Named(string id) => byId[id].FirstOrDefault();
+    public Secret? Named(string id) => names.TryGetValue(id, out var number) ? secrets[number] : null;
 
     /// <summary>The answer of a code.</summary>
     public Secret? AnswerOf(string code) => answers.GetValueOrDefault(code);
-
-    /// <summary>How many secrets there are.</summary>
-    public int Count => secrets.Length;
 }

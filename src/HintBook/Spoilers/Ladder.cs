@@ -78,6 +78,9 @@ internal static class Ladder
 
     private static bool AreAlike(string one, string other, WordReader reader)
     {
+        // Texts of very different lengths can't be alike, which spares most of the work.
+        if (Math.Min(one.Length, other.Length) < AlmostAll * AlmostAll * Math.Max(one.Length, other.Length))
+            return false;
         var (left, right) = (Pairs(one, reader), Pairs(other, reader));
         if (left.Count < FewestWords || right.Count < FewestWords)
             return false;
@@ -85,18 +88,26 @@ internal static class Ladder
         return common >= AlmostAll * (left.Count + right.Count - common);
     }
 
-    private static HashSet<(string, string)> Pairs(string text, WordReader reader)
+    private static HashSet<(int, int)> Pairs(string text, WordReader reader)
     {
         reader.Read(text);
-        HashSet<(string, string)> pairs = [];
-        var before = "";
+        HashSet<(int, int)> pairs = [];
+        var before = 0;
         foreach (var word in reader.Words)
         {
-            var now = reader.Bare(word).ToString();
+            var now = NumberOf(reader.Bare(word));
             pairs.Add((before, now));
             before = now;
         }
 
         return pairs;
+    }
+    // FNV-1a, 32 bits (from memory): the same on every machine, which the framework's own hash is not.
+    private static int NumberOf(ReadOnlySpan<char> word)
+    {
+        var hash = 2166136261;
+        foreach (var letter in word)
+            hash = unchecked((hash ^ letter) * 16777619);
+        return unchecked((int)hash);
     }
 }

@@ -58,7 +58,7 @@ public static class Leaks
             for (var i = 0; i < mentions.Count; i++)
             {
                 var mention = mentions[i];
-                if (known[mention.Secret] || told.Contains(mention.Secret) || IsCovered(i, mentions, known, longest) || Allowed.Cover(mention.Secret, stage?.Id.Value))
+                if (known[mention.Secret] || IsKnownTitle(Secrets[mention.Secret], stage, passage.Tier) || told.Contains(mention.Secret) || IsCovered(i, mentions, known, longest) || Allowed.Cover(mention.Secret, stage?.Id.Value))
                     continue;
                 told.Add(mention.Secret);
                 var secret = Secrets[mention.Secret];
@@ -81,6 +81,9 @@ public static class Leaks
             where !known[secret.Number] && !Allowed.Cover(secret.Number, stage?.Id.Value)
             let tier = Passage.TierOf(photo.Place)!.Value
             select LeakFindings.Shown(secret, shown.At, stage is null ? Passage.In(tier) : $"{Passage.In(tier)} of “{stage.Title.Value}”", Reasons.Of(secret, stage, tier));
+
+        private bool IsKnownTitle(Secret secret, Stage? stage, Tier tier) =>
+            secret.Kind == SecretKind.Title && stage is not null && Knowledge.KnowsTitle(secret.Id, stage.Id.Value, tier);
 
         // What a stage itself gives is secret there whatever else couldn't be proved.
         private bool IsExact(Secret secret, Stage? stage) =>

@@ -1,6 +1,9 @@
 using System.Buffers;
 using System.Collections.Immutable;
 using System.Diagnostics;
+using HintBook.Benchmarks.Books;
+using HintBook.Mechanism;
+using HintBook.Reading;
 using HintBook.Spoilers;
 using HintBook.Text;
 
@@ -41,7 +44,21 @@ internal static class LeakNumbers
         Console.WriteLine($"ours            {made + ours:0.000} s ({made:0.000} s of it to make the secrets ready), {found} mentions");
         Console.WriteLine($"bare scan       {floor:0.000} s, {bare} texts");
         Console.WriteLine(Grep(phrases, texts) is { } grep ? $"grep -F -i -f   {grep:0.000} s, a process of its own" : "grep -F -i -f   isn't here");
+        Console.WriteLine($"a whole book    {WholeBook():0.000} s for 2,000 stages");
         return 0;
+    }
+
+    private static double WholeBook()
+    {
+        var folder = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
+        MadeBook.Write(folder, stages: 2000, photos: 0, cards: false);
+        var book = Reader.Read(folder).Book!;
+        Directory.Delete(folder, recursive: true);
+        var survey = Surveyor.Survey(book, whole: true).Survey!;
+        var findings = Leaks.In(book, survey).All;
+        foreach (var kind in findings.GroupBy(finding => finding.Code.Id))
+            Console.WriteLine($"                {kind.Count()} × {kind.Key}, such as: {kind.First().Message}");
+        return Best(() => _ = Leaks.In(book, survey));
     }
 
     private static double? Grep(string[] phrases, string[] texts)
