@@ -2,15 +2,18 @@ using BenchmarkDotNet.Running;
 using HintBook.Benchmarks.Ciphers;
 using HintBook.Benchmarks.Floors;
 using HintBook.Benchmarks.Mechanism;
+using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `codes` the proofs of codes, `rooms` single rooms. `floor-…` is one side of a whole-process
+// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `codes` the proofs of codes, `rooms`
+// single rooms. `floor-…` is one side of a whole-process
 // run, started by it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
+    ["leaks"] => LeakNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["codes"] => CodeNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
@@ -19,6 +22,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [mechanism | codes | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | codes | mechanism | rooms [BenchmarkDotNet options]]");
     return 2;
 }

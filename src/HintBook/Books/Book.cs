@@ -54,6 +54,9 @@ public sealed record Book
     /// <summary>The tables that clues are looked up in.</summary>
     public ImmutableArray<Table> Tables { get; init; } = [];
 
+    /// <summary>Secrets that may be mentioned anywhere in the book.</summary>
+    public ImmutableArray<Allowance> Allow { get; init; } = [];
+
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<Stage> Stages { get; init; }
 

@@ -42,6 +42,9 @@ public sealed record Stage
     /// <summary>The part of the film that shows it.</summary>
     public Clip? Clip { get; init; }
 
+    /// <summary>Secrets that may be mentioned in this stage before they are known.</summary>
+    public ImmutableArray<Allowance> Allow { get; init; } = [];
+
     /// <summary>How long a solver usually takes, in minutes.</summary>
     public int? Minutes { get; init; }
 
@@ -62,6 +65,11 @@ public sealed record Stage
 /// <param name="Markdown">The text.</param>
 /// <param name="At">Where it stands; offsets into it are offsets into the text only where the file is Markdown itself.</param>
 public sealed record Prose(string Markdown, Span At);
+
+/// <summary>The author's word that a secret may be mentioned before it is known.</summary>
+/// <param name="Mention">A name or other name of the secret, or its code.</param>
+/// <param name="Why">The author's reason.</param>
+public sealed record Allowance(Located<string> Mention, string Why);
 
 /// <summary>The places of a page where a photo can stand.</summary>
 public enum Place

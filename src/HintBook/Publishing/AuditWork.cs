@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Mechanism;
@@ -33,15 +34,18 @@ public static class AuditWork
         var givers = codes.ToDictionary(code => code.Id.Value, code => Givers(book, code));
         return new AuditTable(
         [
-            new AuditRule("*", [.. codes.Select(code => code.Answer.Value)], []),
+            new AuditRule("*", [.. codes.Where(code => !Allowed(code, book.Allow)).Select(code => code.Answer.Value)], []),
             .. book.Stages.Select(stage => new AuditRule(
                 addresses.PageOf(stage.Id.Value),
                 [],
-                [.. codes.Where(code => !Known(code, stage)).Select(code => code.Answer.Value)])),
+                [.. codes.Where(code => !Known(code, stage) && !Allowed(code, [.. book.Allow, .. stage.Allow])).Select(code => code.Answer.Value)])),
         ]);
 
         bool Known(Code code, Stage stage) =>
-            survey.Stages[stage.Id.Value].CertainBefore.Any(givers[code.Id.Value].Contains);
+            survey.Stages[stage.Id.Value].Gained.Contains(code.Id.Value) || survey.Stages[stage.Id.Value].CertainBefore.Any(givers[code.Id.Value].Contains);
+
+        bool Allowed(Code code, ImmutableArray<Allowance> allowances) =>
+            allowances.Any(allowance => allowance.Mention.Value == code.Answer.Value);
     }
 
     private static HashSet<string> Givers(Book book, Code code) =>

@@ -4,6 +4,7 @@ using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Reading;
 using HintBook.Reading.Folder;
+using HintBook.Spoilers;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -33,10 +34,11 @@ public sealed record CheckedBook(
 
         var more = new List<Finding>();
         var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, null, progress, stop);
+        var leaks = survey is null ? [] : Leaks.In(book, survey).All;
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book);
-        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Of(book).Findings, .. more, .. moved.All, .. themed.All]));
+        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Of(book).Findings, .. leaks, .. more, .. moved.All, .. themed.All]));
     }
 
     /// <summary>Reads a book as far as its mechanism can be looked at: the files, and the names in them.</summary>

@@ -75,6 +75,15 @@ internal static class Keys
            select new Caution(danger.Value, (item as YamlMap)?.Text("note")?.Value, item.At),
     ];
 
+    /// <summary>What may be mentioned, each with its reason.</summary>
+    public static ImmutableArray<Allowance> Allowances(this YamlMap map) =>
+    [
+        .. from item in map.Maps("allow")
+           let mention = item.Text("mention")
+           where mention is not null
+           select new Allowance(mention.Value, item.Text("why")?.Value ?? ""),
+    ];
+
     /// <summary>A text of Markdown, or null.</summary>
     public static Prose? Prose(this YamlMap map, string key) =>
         map.Text(key) is { } text ? new Prose(text.Value, text.At) : null;

@@ -60,6 +60,7 @@ public static class Reader
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
             Welcome = keys.Prose("welcome"),
+            Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
             Stages = Stages.In(folder, file, names, findings),

@@ -113,6 +113,7 @@ internal static partial class Stages
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfStage(folder, keys, findings),
             Clip = keys["clip"] is YamlMap clip ? Clips.Read(folder, clip, findings) : null,
+            Allow = keys.Allowances(),
             Minutes = keys.WholeNumber("minutes", 1, 10_000),
             Nudge = tiers.Nudge ?? none,
             Clue = tiers.Clue ?? none,

@@ -76,7 +76,7 @@ internal static class MadeBook
             - {Sentence(i + 13, 8)}
 
             # Answer
-            {Sentence(i + 17, 30)} **{Sentence(i + 5, 4)}** {Sentence(i + 19, 20)}
+            Take token {i}. {Sentence(i + 17, 30)} **{Sentence(i + 5, 4)}** {Sentence(i + 19, 20)}
 
             # Reset
             {Sentence(i + 23, 10)}

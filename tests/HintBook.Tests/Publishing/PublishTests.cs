@@ -129,8 +129,29 @@ public class PublishTests
 
         var rejected = Assert.IsType<Rejected>(desk.Publish());
 
-        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401" && finding.Message.Contains("0420", StringComparison.Ordinal));
+        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB3101" && finding.At.Text == "0420");
         Assert.False(Directory.Exists(desk.Site));
+    }
+
+    [Fact]
+    public void A_link_that_leads_nowhere_in_the_finished_pages_fails_the_publish()
+    {
+        using var desk = new Desktop();
+        desk.Change("stages/01-the-side-panel.md", "Ask it gently.", "Ask it [gently](#nowhere).");
+
+        var rejected = Assert.IsType<Rejected>(desk.Publish());
+
+        Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401" && finding.Message.Contains("nowhere", StringComparison.Ordinal));
+        Assert.False(Directory.Exists(desk.Site));
+    }
+
+    [Fact]
+    public void A_code_that_the_author_allows_may_stand_in_the_open()
+    {
+        using var desk = new Desktop();
+        desk.Change("stages/01-the-side-panel.md", "sign:", "allow: [ { mention: \"0420\", why: it is a date as well } ]\nsign: Somebody has written 0420 here. #");
+
+        desk.Published();
     }
 
     [Fact]

@@ -44,6 +44,9 @@ internal static class GraphSurvey
             Reachable = answers[i].Reachable is not Claim.Refuted,
             OpensAfter = [.. opening[i].Select(group => Ids(stages, group))],
             CertainBefore = Ids(stages, before[i]),
+            Gained = answers[i].Facts,
+            Attained = answers[i].Attained,
+            Exact = answers[i].Exact,
             Layer = layers[i],
         });
 

@@ -73,6 +73,12 @@ internal static partial class BookShapes
         new("reversible", Flag, "Whether the way back is open under the same needs."),
     ]), "- { name: turn the dial, does: { dial: north } }");
 
+    private static readonly ListShape Allowances = new(new FieldsShape("an allowance with `mention` and `why`",
+    [
+        new("mention", Text, "A name of the secret, or its code.", Required: true),
+        new("why", Text, "Your reason.", Required: true),
+    ]), "[ { mention: brass bee, why: it is on the lid } ]");
+
     private static readonly ListShape Marks = new(new FieldsShape("a mark with `at` and `says`",
     [
         new("at", new ListShape(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
@@ -111,6 +117,7 @@ internal static partial class BookShapes
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
+        new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with `positions`",
         [
             new("positions", new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
@@ -190,6 +197,7 @@ internal static partial class BookShapes
             new("from", Time, "Where the part starts.", Required: true),
             new("to", Time, "Where it ends."),
         ]), "The part of the film that shows it."),
+        new("allow", Allowances, "Secrets that may be mentioned in this stage before they are known, and why."),
         new("minutes", new NumberShape(1, 10_000, Whole: true), "How long a solver usually takes."),
         new("nudge", Text, "A push in the right direction. In a .md stage: under `# Nudge`."),
         new("clue", Text, "What to look at, and why. In a .md stage: under `# Clue`."),

@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace HintBook.Spoilers;
+
+/// <summary>Finds the mentions of all secrets in a text, reading it once. Keeps its room for the next text, so one thread asks it.</summary>
+internal sealed class Finder
+{
+    private const int ShortestName = 3;
+    private const int ShortestCode = 2;
+    private const int ShortestWordCode = 4;
+    private const int SureCode = 3;
+    private readonly WordList words;
+    private readonly WordReader reader;
+    private readonly Phrases phrases;
+    private readonly NumberRuns runs;
+    private readonly HashSet<int> openWords = [];
+    private readonly List<Mention> found = [];
+    private readonly Dictionary<int, int> lastEnds = [];
+    private readonly List<Unlooked> unlooked = [];
+
+    /// <summary>Makes the secrets ready to be looked for.</summary>
+    /// <param name="secrets">All of them, in the order of their numbers.</param>
+    /// <param name="language">The book's language; words are folded for English only.</param>
+    /// <param name="openTexts">Texts that anyone may read, such as the book's title: their words alone give no title or word away.</param>
+    public Finder(ImmutableArray<Secret> secrets, string language = "en", params IEnumerable<string> openTexts)
+    {
+        words = new WordList(IsEnglish(language));
+        reader = new WordReader(words);
+        phrases = new Phrases(words);
+        runs = new NumberRuns(words);
+        openWords.UnionWith(openTexts.Concat(secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)).SelectMany(phrases.TellingWords));
+        foreach (var secret in secrets)
+        {
+            foreach (var spelling in secret.Spellings)
+                Add(secret, spelling);
+        }
+    }
+
+    /// <summary>What can't be looked for, and why.</summary>
+    public IReadOnlyList<Unlooked> Unlooked => unlooked;
+
+    /// <summary>Whether words are folded in a language.</summary>
+    public static bool IsEnglish(string language) =>
+        language.StartsWith("en", StringComparison.OrdinalIgnoreCase) && (language.Length == 2 || language[2] == '-');
+
+    /// <summary>Every mention in a text, by place, the longest first; valid until the next text.</summary>
+    public IReadOnlyList<Mention> In(string text)
+    {
+        found.Clear();
+        reader.Read(text);
+        phrases.In(reader, text, found);
+        runs.In(reader, found);
+        if (found.Count > 1)
+            KeepOneOfEach();
+        return found;
+    }
+
+    private void Add(Secret secret, string spelling)
+    {
+        if (secret.Kind == SecretKind.Answer)
+        {
+            AddCode(secret, spelling);
+            return;
+        }
+
+        var telling = phrases.TellingWords(spelling).ToArray();
+        var everyday = telling.Count(word => (words.RoleOf(word) & WordRole.Everyday) != WordRole.None);
+        if (secret.Kind == SecretKind.Title)
+        {
+            if (telling.Length > 1 && everyday < telling.Length && !telling.All(openWords.Contains))
+                phrases.Add(secret.Number, spelling, Sureness.Likely);
+        }
+        else if (telling.Length > 1 && spelling.Length >= ShortestName)
+        {
+            phrases.Add(secret.Number, spelling, everyday == telling.Length ? Sureness.Likely : Sureness.Sure);
+        }
+        else if (telling.Length == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= ShortestName)
+        {
+            phrases.Add(secret.Number, spelling, Sureness.Sure);
+        }
+        else if (!secret.Open)
+        {
+            unlooked.Add(new(secret, spelling, telling.Length == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
+        }
+    }
+
+    private void AddCode(Secret secret, string answer)
+    {
+        reader.Read(answer);
+        var symbols = new StringBuilder();
+        foreach (var word in reader.Words)
+            symbols.Append(reader.Bare(word));
+        var text = symbols.ToString();
+        var odd = answer.EnumerateRunes().Any(rune => !Rune.IsLetterOrDigit(rune) && !Rune.IsWhiteSpace(rune) && rune.Value is not ('-' or '.' or ',' or ':' or '/' or '_' or '\''));
+        if (odd || text.Length < ShortestCode)
+        {
+            unlooked.Add(new(secret, answer, odd ? "has signs that are neither letters nor figures" : "is too short"));
+            return;
+        }
+
+        runs.Add(secret.Number, text, text.Length < SureCode ? Sureness.Likely : Sureness.Sure);
+        if (!answer.Any(char.IsLetter))
+            return;
+        var telling = phrases.TellingWords(answer).ToArray();
+        var plain = text.Length < ShortestWordCode || telling.All(word => openWords.Contains(word) || (words.RoleOf(word) & WordRole.Everyday) != WordRole.None);
+        phrases.Add(secret.Number, answer, Sureness.Sure, Casing.Capitals);
+        if (plain)
+            unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
+        else
+            phrases.Add(secret.Number, answer, Sureness.Likely);
+    }
+
+    // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
+    private void KeepOneOfEach()
+    {
+        found.Sort(static (left, right) =>
+            left.Start != right.Start ? left.Start.CompareTo(right.Start)
+            : left.End != right.End ? right.End.CompareTo(left.End)
+            : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
+            : left.Secret.CompareTo(right.Secret));
+        lastEnds.Clear();
+        var kept = 0;
+        for (var i = 0; i < found.Count; i++)
+        {
+            var mention = found[i];
+            if (lastEnds.TryGetValue(mention.Secret, out var end) && mention.End <= end)
+                continue;
+            lastEnds[mention.Secret] = mention.End;
+            found[kept++] = mention;
+        }
+
+        found.RemoveRange(kept, found.Count - kept);
+    }
+}
+
+/// <summary>A name or code that can't be looked for.</summary>
+/// <param name="Secret">Whose it is.</param>
+/// <param name="Spelling">As it is written.</param>
+/// <param name="Why">The rest of a sentence that begins with it.</param>
+internal sealed record Unlooked(Secret Secret, string Spelling, string Why);

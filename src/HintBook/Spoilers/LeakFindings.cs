@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What can be wrong with what a reader is told where.</summary>
+internal static class LeakFindings
+{
+    public static readonly FindingCode LeakCode = new("HB3101", Severity.Error, "a secret is given away");
+    public static readonly FindingCode PerhapsCode = new("HB3102", Severity.Warning, "a secret may be given away");
+    public static readonly FindingCode ShownCode = new("HB3103", Severity.Error, "a photo shows a secret too early");
+    public static readonly FindingCode TitleCode = new("HB3104", Severity.Warning, "the title of a later stage is given away");
+    public static readonly FindingCode LeftOutCode = new("HB3201", Severity.Warning, "an answer that leaves something out");
+    public static readonly FindingCode RepeatsCode = new("HB3202", Severity.Note, "a step of help that repeats the one before");
+    public static readonly FindingCode UnlookedCode = new("HB3301", Severity.Note, "a name that can't be looked for");
+    public static readonly FindingCode UnusedCode = new("HB3302", Severity.Note, "an allowance that nothing uses");
+    public static readonly FindingCode LanguageCode = new("HB3303", Severity.Note, "a language whose word forms aren't known");
+
+    /// <summary>Words that give a secret away.</summary>
+    /// <param name="secret">The secret.</param>
+    /// <param name="at">The words.</param>
+    /// <param name="where">The place, such as <c>the nudge</c>.</param>
+    /// <param name="sureness">How sure it is that the words mean the secret, and that it isn't known there.</param>
+    /// <param name="why">Where it becomes known, and why that isn't certain here.</param>
+    public static Finding Leak(Secret secret, Span at, string where, Sureness sureness, Reason why) => new()
+    {
+        Code = secret.Kind == SecretKind.Title ? TitleCode : sureness == Sureness.Sure ? LeakCode : PerhapsCode,
+        At = at,
+        Message = $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
+        Help = $"{why.Mend} To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+        Related = why.Related,
+    };
+
+    public static Finding Shown(Secret secret, Span at, string where, Reason why) => new()
+    {
+        Code = ShownCode,
+        At = at,
+        Message = $"A photo {where} shows {secret.Called}. {why.Says}",
+        Help = $"Put the photo into a later step, or take another one. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+        Related = why.Related,
+    };
+
+    public static Finding LeftOut(Stage stage, Named named) => new()
+    {
+        Code = LeftOutCode,
+        At = stage.Answer.At with { End = EndOfLine(stage.Answer.At) },
+        Message = named is Code code
+            ? $"The answer of “{stage.Title.Value}” leaves out the code {code.Answer.Value} of “{named.Name}”."
+            : $"The answer of “{stage.Title.Value}” doesn't say that it gives “{named.Name}”.",
+        Help = named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of `gives`.",
+        Related = [new Related(named.Id.At, "It is declared here.")],
+    };
+
+    public static Finding Repeats(Stage stage, Prose tier, string name, string before) => new()
+    {
+        Code = RepeatsCode,
+        At = tier.At with { End = EndOfLine(tier.At) },
+        Message = $"The {name} of “{stage.Title.Value}” says almost word for word what its {before} says.",
+        Help = "A reader who asks for more help wants to be told more.",
+    };
+
+    public static Finding NotLookedFor(Unlooked unlooked) => new()
+    {
+        Code = UnlookedCode,
+        At = unlooked.Secret.At,
+        Message = $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
+        Help = unlooked.Secret.Kind == SecretKind.Answer
+            ? "Read the hints once with it in mind."
+            : "Mark it `seen: true` if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under `also`.",
+    };
+
+    public static Finding Unused(Allowance allowance, bool isSecret) => new()
+    {
+        Code = UnusedCode,
+        At = allowance.Mention.At,
+        Message = isSecret ? $"Nothing needs the allowance for “{allowance.Mention.Value}”." : $"“{allowance.Mention.Value}” names no secret of this book.",
+        Help = isSecret ? "Take it out: otherwise it would hide a leak some day." : "Write the secret as it is declared: its name, another name of it, or its code.",
+    };
+
+    public static Finding Language(Located<string> language, SourceFile file) => new()
+    {
+        Code = LanguageCode,
+        At = language.At.End > language.At.Start ? language.At : file.Top,
+        Message = $"The hints are in `{language.Value}`, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
+        Help = "Write the other forms of a name under `also`.",
+    };
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Quoted(string text) =>
+        text.All(letter => char.IsAsciiLetter(letter) || letter is ' ' or '-') ? text : $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+
+    private static int EndOfLine(Span at)
+    {
+        var line = at.File.Text.IndexOf('\n', at.Start);
+        return line < 0 ? at.End : Math.Min(at.End, line);
+    }
+}
+
+/// <summary>Why a secret isn't known at a place.</summary>
+/// <param name="Says">Where it becomes known, and why that isn't certain here.</param>
+/// <param name="Mend">What would mend it.</param>
+/// <param name="Related">The stage that gives it.</param>
+internal sealed record Reason(string Says, string Mend, ImmutableArray<Related> Related);

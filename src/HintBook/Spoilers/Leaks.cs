@@ -1,0 +1,121 @@
+using System.Collections;
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Text;
+
+namespace HintBook.Spoilers;
+
+/// <summary>From a book and its survey to what is told too early: the one door of this room.</summary>
+public static class Leaks
+{
+    /// <summary>
+    /// Every mention of a secret at a place where it isn't certain to be known, every answer that leaves something out, and what couldn't
+    /// be looked for. Reads each text once, whatever the number of secrets.
+    /// </summary>
+    /// <param name="book">The book.</param>
+    /// <param name="survey">What is proved of its box.</param>
+    public static Findings In(Book book, Survey survey)
+    {
+        var secrets = Secret.Of(book);
+        var finder = new Finder(secrets, book.Language.Value, book.Title.Value);
+        var knowledge = new Knowledge(book, survey, secrets);
+        var allowed = new Allowances(book, secrets);
+        var search = new Search(secrets, finder, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
+        var findings = new List<Finding>();
+
+        findings.AddRange(Passage.Outside(book).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
+        findings.AddRange(book.Photos.SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
+        foreach (var stage in book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable))
+        {
+            var known = knowledge.Of(stage.Id.Value);
+            foreach (var passage in Passage.Of(stage))
+                findings.AddRange(search.In(passage, stage, known[(int)passage.Tier]));
+            foreach (var photo in stage.Photos)
+                findings.AddRange(Passage.TierOf(photo.Place) is { } tier ? search.Shown(photo, stage, known[(int)tier]) : []);
+        }
+
+        findings.AddRange(Ladder.In(book));
+        // What a code is called matters little beside the code itself.
+        findings.AddRange(finder.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
+        findings.AddRange(allowed.Unused);
+        if (!Finder.IsEnglish(book.Language.Value))
+            findings.Add(LeakFindings.Language(book.Language, book.File));
+        return Findings.Of(findings);
+    }
+
+    private sealed record Search(ImmutableArray<Secret> Secrets, Finder Finder, Allowances Allowed, Reasons Reasons, Knowledge Knowledge, Survey Survey)
+    {
+        // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said. In one text a secret is told once.
+        public List<Finding> In(Passage passage, Stage? stage, BitArray known)
+        {
+            var mentions = Finder.In(passage.Text);
+            if (mentions.Count == 0)
+                return [];
+            var findings = new List<Finding>();
+            var told = new HashSet<int>();
+            var longest = mentions.Max(mention => mention.End - mention.Start);
+            for (var i = 0; i < mentions.Count; i++)
+            {
+                var mention = mentions[i];
+                if (known[mention.Secret] || IsKnownTitle(Secrets[mention.Secret], stage, passage.Tier) || told.Contains(mention.Secret) || IsCovered(i, mentions, known, longest) || Allowed.Cover(mention.Secret, stage?.Id.Value))
+                    continue;
+                told.Add(mention.Secret);
+                var secret = Secrets[mention.Secret];
+                findings.Add(LeakFindings.Leak(
+                    secret,
+                    passage.SpanOf(mention.Start, mention.End),
+                    stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”",
+                    IsExact(secret, stage) ? mention.Sureness : Sureness.Likely,
+                    Reasons.Of(secret, stage, passage.Tier)));
+            }
+
+            return findings;
+        }
+
+        public IEnumerable<Finding> Shown(Photo photo, Stage? stage, BitArray known) =>
+            from shown in photo.Shows
+            let name = Knowledge.Named(shown.Value)
+            where name is not null
+            let secret = Knowledge.AnswerOf(shown.Value) ?? name
+            where !known[secret.Number] && !Allowed.Cover(secret.Number, stage?.Id.Value)
+            let tier = Passage.TierOf(photo.Place)!.Value
+            select LeakFindings.Shown(secret, shown.At, stage is null ? Passage.In(tier) : $"{Passage.In(tier)} of “{stage.Title.Value}”", Reasons.Of(secret, stage, tier));
+
+        private bool IsKnownTitle(Secret secret, Stage? stage, Tier tier) =>
+            secret.Kind == SecretKind.Title && stage is not null && Knowledge.KnowsTitle(secret.Id, stage.Id.Value, tier);
+
+        // What a stage itself gives is secret there whatever else couldn't be proved.
+        private bool IsExact(Secret secret, Stage? stage) =>
+            stage is null || Survey.Stages[stage.Id.Value].Exact || Knowledge.EffectsOf(stage.Id.Value).Gives.Contains(secret.Id);
+
+        // The mentions stand by place, the longest first, and none is longer than the longest: only neighbours can take one in.
+        private bool IsCovered(int at, IReadOnlyList<Mention> all, BitArray known, int longest)
+        {
+            var mention = all[at];
+            for (var i = at - 1; i >= 0 && mention.Start - all[i].Start <= longest; i--)
+            {
+                if (Covers(all[i], mention, known))
+                    return true;
+            }
+
+            for (var i = at + 1; i < all.Count && all[i].Start == mention.Start; i++)
+            {
+                if (Covers(all[i], mention, known))
+                    return true;
+            }
+
+            return false;
+        }
+
+        private bool Covers(Mention other, Mention mention, BitArray known)
+        {
+            if (other.Secret == mention.Secret || !other.Covers(mention))
+                return false;
+            var longer = other.End - other.Start > mention.End - mention.Start;
+            if (known[other.Secret])
+                return longer || other.Sureness >= mention.Sureness;
+            return longer ? other.Sureness == Sureness.Sure : other.Secret < mention.Secret && Secrets[mention.Secret].Kind == SecretKind.Title;
+        }
+    }
+}

@@ -1,0 +1,189 @@
+using System.Runtime.InteropServices;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Names as a tree of words, so that one walk over a text meets all of them, however many there are. A name is met with its words in
+/// order; its describing words may have up to two others between them, and "jar of honey" is "honey jar" too.
+/// </summary>
+internal sealed class Phrases(WordList words)
+{
+    private const int MostBetween = 2;
+    private const int ShortestPart = 3;
+    private readonly Dictionary<(int Node, int Word), int> children = [];
+    private readonly List<List<Ending>?> endings = [null];
+    private readonly List<bool> hasChildren = [false];
+    private readonly WordReader reader = new(words);
+
+    /// <summary>Adds a name with the other ways in which it is said.</summary>
+    /// <param name="secret">Whose name it is.</param>
+    /// <param name="name">As the author wrote it.</param>
+    /// <param name="sureness">How sure its mentions are.</param>
+    /// <param name="rule">What the letters must look like as well.</param>
+    public void Add(int secret, string name, Sureness sureness, Casing rule = Casing.Any)
+    {
+        var written = Written(name, out var bare);
+        if (written.Length == 0)
+            return;
+        Insert(written, new(secret, sureness, rule));
+        if (rule != Casing.Any)
+            return;
+        var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
+        if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
+        {
+            Insert([written[^1], of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+            Insert([written[^1], words.Add("made"), of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+        }
+
+        if (tie > 0 && written[tie] == words.NumberOf("of") && tie < written.Length - 1 && !written[(tie + 1)..].Any(word => Is(word, WordRole.Preposition)))
+        {
+            Insert([.. written[(tie + 1)..], .. written[..tie]], new(secret, sureness, rule));
+            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], new(secret, sureness, rule));
+        }
+
+        InsertJoined(written, bare, new(secret, sureness, rule));
+    }
+
+    // "hivetool" for a hive tool: any two neighbours written as one.
+    private void InsertJoined(int[] written, string[] bare, Ending ending)
+    {
+        for (var i = 0; i + 1 < written.Length; i++)
+        {
+            if (!Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
+                Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
+        }
+    }
+
+    /// <summary>The words of a name that tell something, in small letters.</summary>
+    public IEnumerable<int> TellingWords(string name) =>
+        Written(name, out _).Where(word => (words.RoleOf(word) & (WordRole.Determiner | WordRole.Function)) == WordRole.None);
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        var all = text.Words;
+        for (var i = 0; i < all.Length; i++)
+        {
+            if (all[i].Id >= 0)
+                Step(0, all[i].Id, i, i);
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+                Step(0, joined, i, i + 1);
+        }
+
+        void Step(int node, int word, int first, int last)
+        {
+            if (children.TryGetValue((node, word), out var next))
+                Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
+        }
+
+        void Arrive(int node, int first, int last, int gaps, bool afterTie)
+        {
+            var read = text.Words;
+            foreach (var ending in endings[node] ?? [])
+            {
+                var (start, end) = (read[first].Start, read[last].End);
+                if (ending.Casing != Casing.Capitals || IsCapital(source.AsSpan(start, end - start)))
+                    found.Add(new(ending.Secret, start, end, gaps > 0 ? Sureness.Likely : ending.Sureness));
+            }
+
+            if (hasChildren[node])
+                Continue(node, first, last, gaps, afterTie);
+        }
+
+        // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
+        void Continue(int node, int first, int last, int gaps, bool afterTie)
+        {
+            var read = text.Words;
+            var between = 0;
+            for (var next = last + 1; next < read.Length; next++)
+            {
+                var word = read[next];
+                if ((word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
+                    return;
+                var comma = (word.Gap & Gap.Comma) != Gap.None;
+                if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
+                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                if (!comma && next + 1 < read.Length && IsHyphenated(read[next + 1].Gap) && text.Joined(word, read[next + 1]) is >= 0 and var joined
+                    && children.TryGetValue((node, joined), out child))
+                    Arrive(child, first, next + 1, gaps + between, afterTie: false);
+                if (afterTie && Is(word.Id, WordRole.Determiner))
+                    continue;
+                if (Is(word.Id, WordRole.Function | WordRole.Determiner) || gaps + ++between > MostBetween)
+                    return;
+            }
+        }
+    }
+
+    private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
+
+    // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
+    private bool MayBeOne(in Word left, in Word right) =>
+        IsHyphenated(right.Gap)
+        || (right.Gap == Gap.Space && left.Length >= ShortestPart && right.Length >= ShortestPart && !Is(left.Id, WordRole.Function | WordRole.Determiner) && !Is(right.Id, WordRole.Function));
+
+    private static bool IsCapital(ReadOnlySpan<char> letters)
+    {
+        foreach (var letter in letters)
+        {
+            if (char.IsLower(letter))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+
+    private int[] Written(string name, out string[] bare)
+    {
+        reader.Read(name);
+        List<int> written = [];
+        List<string> letters = [];
+        foreach (var word in reader.Words)
+        {
+            var number = words.Add(reader.Bare(word));
+            if (Is(number, WordRole.Determiner))
+                continue;
+            written.Add(number);
+            letters.Add(reader.Bare(word).ToString());
+        }
+
+        bare = [.. letters];
+        return [.. written];
+    }
+
+    private void Insert(ReadOnlySpan<int> written, Ending ending)
+    {
+        var node = 0;
+        foreach (var word in written)
+        {
+            if (!children.TryGetValue((node, word), out var next))
+            {
+                next = endings.Count;
+                endings.Add(null);
+                hasChildren.Add(false);
+                hasChildren[node] = true;
+                children[(node, word)] = next;
+            }
+
+            node = next;
+        }
+
+        var here = endings[node] ??= [];
+        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing))
+            here.Add(ending);
+    }
+
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing);
+}
+
+/// <summary>What the letters of a mention must look like.</summary>
+internal enum Casing
+{
+    /// <summary>Large or small.</summary>
+    Any,
+
+    /// <summary>All large: the word is also an everyday one.</summary>
+    Capitals,
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What sort of thing is kept from the reader.</summary>
+internal enum SecretKind
+{
+    /// <summary>A part, thing, fact or code by its names.</summary>
+    Name,
+
+    /// <summary>What opens a lock.</summary>
+    Answer,
+
+    /// <summary>What a stage is called.</summary>
+    Title,
+}
+
+/// <summary>Something that may be mentioned only where it is known.</summary>
+/// <param name="Number">Its place among all secrets.</param>
+/// <param name="Kind">What sort of thing it is.</param>
+/// <param name="Id">The id of the part, thing, fact, code or stage.</param>
+/// <param name="Spellings">Names, or the one answer or title.</param>
+/// <param name="At">Where it is declared.</param>
+/// <param name="Open">Whether it is no secret: it shows on the closed box.</param>
+internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open)
+{
+    /// <summary>What findings call it.</summary>
+    public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
+
+    /// <summary>Every secret of a book, those that are none included: a known name may cover a secret one that is part of it.</summary>
+    public static ImmutableArray<Secret> Of(Book book)
+    {
+        var all = ImmutableArray.CreateBuilder<Secret>();
+        foreach (var named in book.Box.Names.DistinctBy(named => named.Id.Value))
+            all.Add(new(all.Count, SecretKind.Name, named.Id.Value, [named.Name, .. named.Also.Select(also => also.Value)], named.Id.At, named.Seen));
+        foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.Answer.Value.Length > 0))
+            all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false));
+        foreach (var stage in book.Stages)
+            all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false));
+        return all.ToImmutable();
+    }
+}
