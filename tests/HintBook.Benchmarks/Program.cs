@@ -6,8 +6,7 @@ using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
 // Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `codes` the proofs of codes, `rooms`
-// single rooms. `floor-…` is one side of a whole-process
-// run, started by it as a process of its own.
+// single rooms. `floor-…` is one side of a whole-process run, started by it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),
