@@ -1,5 +1,6 @@
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Formats.Jpeg;
+using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 using SixLabors.ImageSharp.Processing;
 
 namespace HintBook.Benchmarks.Floors;
@@ -19,11 +20,14 @@ internal static class PhotosFloor
         Parallel.ForEach(Directory.GetFiles(Path.Combine(book, "photos")), file =>
         {
             using var image = Image.Load(File.ReadAllBytes(file));
+            // The widths are those of the picture as it is looked at: one that lies on its side is that wide in its height.
+            var lies = image.Metadata.ExifProfile?.GetValue(ExifTag.Orientation)?.Value >= 5;
             foreach (var width in Widths)
             {
-                image.Mutate(picture => picture.Resize(width, 0));
-                if (width == 1600)
-                    image.Mutate(picture => picture.AutoOrient());
+                if (width == Widths[0])
+                    image.Mutate(picture => (lies ? picture.Resize(0, width) : picture.Resize(width, 0)).AutoOrient());
+                else
+                    image.Mutate(picture => picture.Resize(width, 0));
                 image.Metadata.ExifProfile = null;
                 image.SaveAsJpeg(Path.Combine(output, $"{Path.GetFileNameWithoutExtension(file)}-{width}.jpg"), encoder);
             }
