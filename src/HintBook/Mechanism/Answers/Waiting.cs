@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Reduced;
 using HintBook.Text;
 
 namespace HintBook.Mechanism.Answers;
@@ -22,16 +23,9 @@ internal sealed class Waiting
     {
         this.machine = machine;
         attained = machine.Start.Select(position => 1UL << position).ToArray();
-        var all = machine.Acts.Select(act => (act.When, act.Effects)).Concat(machine.Rules.Select(rule => (rule.When, rule.Effects))).ToList();
-        for (var changed = true; changed;)
-        {
-            changed = false;
-            foreach (var effect in all.Where(one => Holds(one.When)).SelectMany(one => one.Effects))
-            {
-                changed |= (attained[effect.Variable] >> effect.Position & 1) == 0;
-                attained[effect.Variable] |= 1UL << effect.Position;
-            }
-        }
+        var relaxed = new Relaxed(machine);
+        foreach (var effect in Enumerable.Range(0, relaxed.Events).Where(relaxed.Happens).SelectMany(e => relaxed.EffectsOf(e)))
+            attained[effect.Variable] |= 1UL << effect.Position;
     }
 
     /// <summary>By variable: the positions that it may come to have; no others ever.</summary>

@@ -28,6 +28,8 @@ internal sealed class GainGraph
         Book = book;
         foreach (var named in book.Box.Names)
             Names.TryAdd(named.Id.Value, named);
+        foreach (var (number, stage) in book.Stages.Index())
+            StageNumbers.TryAdd(stage.Id.Value, number);
         AtStart = [.. Names.Values.Select(named => NumberOf(new Gain(named.Id.Value, named.Positions[0])))];
         Goal = WantOf(book.Goal);
         Steps =
@@ -44,6 +46,9 @@ internal sealed class GainGraph
     public Book Book { get; }
 
     public Dictionary<string, Named> Names { get; } = [];
+
+    /// <summary>The number of each stage in the author's order, by its id.</summary>
+    public Dictionary<string, int> StageNumbers { get; } = [];
 
     public ImmutableArray<int> AtStart { get; }
 

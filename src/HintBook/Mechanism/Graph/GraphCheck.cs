@@ -50,7 +50,6 @@ internal static class GraphCheck
     {
         var stages = graph.Book.Stages;
         var steps = Enumerable.Range(0, graph.Steps.Length).ToLookup(index => graph.Steps[index].Stage ?? -1);
-        var numbers = stages.Index().DistinctBy(pair => pair.Item.Id.Value).ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index);
         var soFar = new Spread(graph);
         var told = new HashSet<int>();
         for (var i = 0; i < stages.Length; i++)
@@ -61,7 +60,7 @@ internal static class GraphCheck
                 continue;
             if (soFar.Has(done))
             {
-                var before = outlooks[stages[i].Id.Value].CertainBefore.Select(id => numbers[id]).ToList();
+                var before = outlooks[stages[i].Id.Value].CertainBefore.Select(id => graph.StageNumbers[id]).ToList();
                 if (before.Find(other => other > i) is > 0 and var later && !before.Exists(told.Contains))
                 {
                     told.Add(i);

@@ -14,7 +14,6 @@ internal static class GraphSurvey
     public static ImmutableDictionary<string, StageOutlook> Of(GainGraph graph, Spread whole, ImmutableArray<StageAnswer> answers)
     {
         var stages = graph.Book.Stages;
-        var numbers = stages.Index().DistinctBy(pair => pair.Item.Id.Value).ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index);
         var certain = CertainStages.In(graph, whole);
         var ways = WaysTo(graph, whole);
         var wants = graph.Steps.Where(step => step.Stage is not null).ToLookup(step => step.Stage!.Value, step => step.Wants);
@@ -23,7 +22,7 @@ internal static class GraphSurvey
         var behind = new BigInteger[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
-            var proved = Sum(answers[i].CertainBefore.Select(id => numbers[id]), stages.Length);
+            var proved = Sum(answers[i].CertainBefore.Select(id => graph.StageNumbers[id]), stages.Length);
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
             behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
