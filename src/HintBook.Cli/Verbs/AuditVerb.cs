@@ -26,15 +26,9 @@ internal static class AuditVerb
             return ExitCode.WrongUsage;
         }
 
-        using var progress = new Progress(terminal);
-        var book = CheckedBook.Of(path ?? Path.Combine(folder, ".."), folder, progress, stop);
-        progress.Clear();
+        var book = Looked.At(path ?? Path.Combine(folder, ".."), folder, terminal, stop);
         if (book.Book is null || book.Survey is null || book.Addresses is null)
-        {
-            terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));
-            terminal.Error.WriteLine($"Without its book the site can't be audited: {Tally.Of(book.Findings, withNotes: false)}");
-            return ExitCode.BookHasErrors;
-        }
+            return Ending.NotReady("Without its book the site can't be audited", book.Findings, terminal);
 
         var (report, faults) = AuditWork.Of(site, book.Book, book.Survey, book.Addresses);
         var findings = Findings.Of(faults);

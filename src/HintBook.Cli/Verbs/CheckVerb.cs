@@ -20,9 +20,7 @@ internal static class CheckVerb
 
     private static int Check(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
     {
-        using var progress = new Progress(terminal);
-        var book = CheckedBook.Of(path, null, progress, stop).WithPages();
-        progress.Clear();
+        var book = Looked.At(path, null, terminal, stop).WithPages();
         terminal.Out.Write(format switch
         {
             "json" => FindingsJson.Write(path, book.Findings, withNotes),

@@ -3,9 +3,21 @@ using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary>Prints how a publish ended, and gives its exit code.</summary>
+/// <summary>Prints how a verb ended, and gives its exit code.</summary>
 internal static class Ending
 {
+    /// <summary>A book with mistakes that must be mended before what was asked for can be done.</summary>
+    /// <param name="what">What can't be done, as the start of a sentence.</param>
+    /// <param name="findings">The mistakes.</param>
+    /// <param name="terminal">Where it is said.</param>
+    public static int NotReady(string what, Findings findings, Terminal terminal)
+    {
+        terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
+        terminal.Error.WriteLine($"{what}: {Tally.Of(findings, withNotes: false)}");
+        return ExitCode.BookHasErrors;
+    }
+
+    /// <summary>How a publish ended.</summary>
     public static int Of(Outcome outcome, bool withNotes, Terminal terminal, Func<Report, string> told)
     {
         switch (outcome)

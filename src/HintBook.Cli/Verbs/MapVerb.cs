@@ -36,15 +36,9 @@ internal static class MapVerb
             return ExitCode.WrongUsage;
         }
 
-        using var progress = new Progress(terminal);
-        var book = CheckedBook.Of(path, null, progress, stop);
-        progress.Clear();
+        var book = Looked.At(path, null, terminal, stop);
         if (book.Book is null || book.Survey is null || book.Theme is null)
-        {
-            terminal.Error.Write(FindingsText.Write(book.Findings, withNotes: false, terminal.ColourError));
-            terminal.Error.WriteLine($"No map can be drawn: {Tally.Of(book.Findings, withNotes: false)}");
-            return ExitCode.BookHasErrors;
-        }
+            return Ending.NotReady("No map can be drawn", book.Findings, terminal);
 
         var words = MapWords.Of(book.Theme.WordsIn(book.Book.Language).Words.Entries);
         var map = write!(StageMap.Of(book.Book, book.Survey), words, spoilerFree);

@@ -36,11 +36,7 @@ internal static class ProveVerb
     {
         var (book, read) = CheckedBook.Named(path);
         if (read.AnyError || book is null)
-        {
-            terminal.Error.Write(FindingsText.Write(read, withNotes: false, terminal.ColourError));
-            terminal.Error.WriteLine($"The codes can't be looked at yet: {Tally.Of(read, withNotes: false)}");
-            return ExitCode.BookHasErrors;
-        }
+            return Ending.NotReady("The codes can't be looked at yet", read, terminal);
 
         var proofs = Proofs.Of(book);
         var findings = Findings.Of(proofs.Findings);

@@ -43,11 +43,7 @@ internal static class SolvingVerb
         {
             var read = CheckedBook.Named(parsed.GetValue(book)!);
             if (read.Findings.AnyError || read.Book is null)
-            {
-                terminal.Error.Write(FindingsText.Write(read.Findings, withNotes: false, terminal.ColourError));
-                terminal.Error.WriteLine($"The mechanism can't be looked at yet: {Tally.Of(read.Findings, withNotes: false)}");
-                return ExitCode.BookHasErrors;
-            }
+                return Ending.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);
             var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, TimeSpan.FromSeconds(parsed.GetValue(time)));
