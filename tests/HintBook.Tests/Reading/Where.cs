@@ -1,4 +1,4 @@
-using System.Runtime.CompilerServices;
+using HintBook.Tests.House;
 using HintBook.Text;
 
 namespace HintBook.Tests.Reading;
@@ -7,13 +7,11 @@ namespace HintBook.Tests.Reading;
 internal static class Where
 {
     /// <summary>The folder of this test project.</summary>
-    public static string Tests { get; } = Path.GetFullPath(Path.Combine(Here(), "../.."));
+    public static string Tests { get; } = Path.Combine(Repository.Root, "tests", "HintBook.Tests");
 
     /// <summary>The book that the project shows.</summary>
-    public static string Example { get; } = Path.GetFullPath(Path.Combine(Tests, "../../content-example"));
+    public static string Example => Repository.Example;
 
     /// <summary>Line and column, both from 1.</summary>
     public static (int Line, int Column) Place(this Finding finding) => finding.At.File.PlaceOf(finding.At.Start);
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }
