@@ -61,7 +61,7 @@ public class MemoryTests(ReadingRoom room)
         await reader.OpenStage("plover");
         await reader.Press(Words.Nudge);
         await reader.Press(Words.Clue);
-        await reader.Press(Words.Answer);
+        await reader.Take(Words.Answer);
         await reader.Press(Words.Done);
 
         Assert.Contains(SmallBook.Answer("plover"), await reader.Seen());

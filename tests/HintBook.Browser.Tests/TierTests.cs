@@ -18,7 +18,7 @@ public class TierTests(ReadingRoom room)
         await AssertKnows(reader, 0);
         for (var opened = 0; opened < Tiers.Length; opened++)
         {
-            await reader.Press(Tiers[opened]);
+            await reader.Take(Tiers[opened]);
             await AssertKnows(reader, opened + 1);
         }
     }
@@ -37,6 +37,9 @@ public class TierTests(ReadingRoom room)
             await reader.Page.Keyboard.PressAsync(key);
         }
 
+        await reader.TabTo(Words.AnswerNow);
+        await reader.Page.Keyboard.PressAsync("Enter");
+
         Assert.Contains(SmallBook.Answer("plover"), await reader.Seen());
         await reader.TabTo(Words.Done);
         await reader.Page.Keyboard.PressAsync("Space");
@@ -44,6 +47,35 @@ public class TierTests(ReadingRoom room)
         await reader.Page.Keyboard.PressAsync("Enter");
         await reader.Arrive(small.PageOf("heron"));
         Assert.Contains(SmallBook.SignOf("heron"), await reader.Seen());
+    }
+
+    // A moment to think: no wait, only a second press.
+    [Theory]
+    [MemberData(nameof(Circumstances.Pairs), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task The_answer_asks_once_more_before_it_shows(Circumstances circumstances)
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await reader.OpenStage("plover");
+        foreach (var tier in Tiers)
+            await reader.Press(tier);
+
+        Assert.DoesNotContain(SmallBook.Answer("plover"), await reader.Seen());
+        await reader.Press(Words.AnswerNow);
+        Assert.Contains(SmallBook.Answer("plover"), await reader.Seen());
+    }
+
+    [Theory]
+    [MemberData(nameof(Circumstances.Pairs), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    public async Task A_picture_shows_when_it_is_asked_for_and_moves_nothing(Circumstances circumstances)
+    {
+        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await reader.OpenStage("plover");
+        await reader.Press(Words.Nudge);
+
+        Assert.False(await reader.Page.Locator(".nudge img").First.IsVisibleAsync());
+        await reader.Press("Show the picture");
+        Assert.True(await reader.Page.Locator(".nudge img").First.IsVisibleAsync());
+        Assert.Contains("Picture of the plover nudge.", await reader.Seen());
     }
 
     [Theory]
@@ -67,7 +99,7 @@ public class TierTests(ReadingRoom room)
         await using var reader = await room.Seat(room.Shelf.Small, circumstances);
         await reader.OpenStage("plover");
         foreach (var tier in Tiers)
-            await reader.Press(tier);
+            await reader.Take(tier);
 
         await reader.Press(Words.Nudge);
 

@@ -48,6 +48,12 @@ public sealed record Book
     /// <summary>A few words of welcome for the front page, in Markdown.</summary>
     public Prose? Welcome { get; init; }
 
+    /// <summary>How an owner looks after the box, in Markdown.</summary>
+    public Prose? Care { get; init; }
+
+    /// <summary>Whether HTML in the Markdown is HTML, instead of being shown as it is written.</summary>
+    public bool Html { get; init; }
+
     /// <summary>The physical object.</summary>
     public required Box Box { get; init; }
 

@@ -14,15 +14,18 @@ internal sealed class Edition
     /// (W3C Content Security Policy Level 3).
     /// </summary>
     public const string Policy =
-        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; form-action 'none'; base-uri 'none'";
+        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'";
 
-    private Edition(SitePlan plan, ThemeWords words, ProseSet prose, ScriptObject site, ScriptObject assets)
+    private Edition(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose)
     {
         Plan = plan;
+        Theme = theme;
         Words = words;
+        Folder = plan.Languages.FirstOrDefault(language => language.Tag == plan.Book.Language.Value)?.Folder ?? "";
+        Root = Folder.Length == 0 ? "" : "../";
         Prose = prose;
-        Site = site;
-        Assets = assets;
+        Site = SiteView();
+        Assets = View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)From(asset.Value.Path)))]);
         WordsView = View.Of([.. words.Entries.Select(word => (word.Key, (object?)word.Value))]);
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
         Opened = Way.OpenedBy(plan);
@@ -33,7 +36,15 @@ internal sealed class Edition
 
     public Book Book => Plan.Book;
 
+    public Theme Theme { get; }
+
     public ThemeWords Words { get; }
+
+    /// <summary>Where the pages stand in the site: nothing, or a folder with a slash behind it.</summary>
+    public string Folder { get; }
+
+    /// <summary>The way from a page to the site's own folder: nothing, or <c>../</c>.</summary>
+    public string Root { get; }
 
     public ProseSet Prose { get; }
 
@@ -56,9 +67,11 @@ internal sealed class Edition
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
         var (prose, left) = ProseSet.Of(plan.Book, words);
-        var assets = View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)asset.Value.Path))]);
-        return (new(plan, words, prose, SiteView(plan, words), assets), [.. language.All, .. left]);
+        return (new(plan, theme, words, prose), [.. language.All, .. left]);
     }
+
+    /// <summary>The address of a file of the site, as a page writes it.</summary>
+    public string From(string path) => Root + path;
 
     /// <summary>The names that a template sees: <c>site</c>, <c>words</c>, <c>assets</c>, <c>page</c> and what the page adds.</summary>
     public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)
@@ -71,21 +84,17 @@ internal sealed class Edition
         return names;
     }
 
-    private static ScriptObject SiteView(SitePlan plan, ThemeWords words)
-    {
-        var book = plan.Book;
-        return View.Of(
-            ("title", book.Title.Value),
-            ("language", book.Language.Value),
-            ("dir", Language.DirectionOf(book.Language.Value)),
-            // Several books can share one host, or the whole of file://: what the reader did is kept under the book's own name.
-            ("key", Addresses.Derive(book.Identity, "")),
-            ("policy", Policy),
-            ("preview", words.Say("preview", ("book", book.Title.Value))),
-            ("preview_image", PreviewImage(plan)),
-            ("maker", book.Maker is { } maker ? words.Say("made_by", ("maker", maker.Name.Value)) : null),
-            ("help", book.Maker?.Help?.Value is { } help && ProseHtml.Leads(help) ? help : null));
-    }
+    private ScriptObject SiteView() => View.Of(
+        ("title", Book.Title.Value),
+        ("language", Book.Language.Value),
+        ("dir", Language.DirectionOf(Book.Language.Value)),
+        // Several books can share one host, or the whole of file://: what the reader did is kept under the book's own name.
+        ("key", Addresses.Derive(Book.Identity, "")),
+        ("root", Root),
+        ("policy", Policy),
+        ("preview", Words.Say("preview", ("book", Book.Title.Value))),
+        ("preview_image", PreviewImage(Plan)),
+        ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null));
 
     // A preview needs a whole address; only the front photo shows nothing but the closed box.
     private static string? PreviewImage(SitePlan plan) =>

@@ -9,6 +9,16 @@ internal static class MarkdownFindings
     public static readonly FindingCode ImageDropped = new("HB7202", Severity.Warning, "an image in the text is left out");
     public static readonly FindingCode TooDeep = new("HB7203", Severity.Error, "text nested too deeply");
 
+    public static readonly FindingCode MarkupDropped = new("HB7204", Severity.Warning, "HTML in the text is left out");
+
+    public static Finding Markup(Span at, IReadOnlyList<string> leftOut) => new()
+    {
+        Code = MarkupDropped,
+        At = at,
+        Message = $"A page has no room for {Words.List(leftOut.Take(8))} in a text: HTML may set the text, but neither load, run, style nor ask for anything.",
+        Help = "Take it away. Photos and films go under photos: and clip:, and looks into a theme of your own.",
+    };
+
     public static Finding Link(Span at, string address) => new()
     {
         Code = LinkDropped,

@@ -10,7 +10,7 @@ namespace HintBook.Pages;
 
 /// <summary>
 /// Turns an author's Markdown into HTML: CommonMark 0.31.2 and no extension, with four departures. HTML in the text is shown
-/// as text, for it could run, load or hide things. Links lead only where <see cref="Leads"/> says. Images are not resolved,
+/// as text, for it could load or hide things, unless the author asks for it; it never runs, the page's policy sees to that. Links lead only where <see cref="Leads"/> says. Images are not resolved,
 /// only named photos are published. Headings stand two levels lower, below the page's title and the tier's name.
 /// </summary>
 internal static class ProseHtml
@@ -21,24 +21,24 @@ internal static class ProseHtml
     private const int HeadingsLower = 2;
     private const int SmallestHeading = 6;
 
-    private static readonly MarkdownPipeline CommonMark = new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }
-        .DisableHtml()
-        .UsePreciseSourceLocation()
-        .Build();
+    private static readonly MarkdownPipeline CommonMark = Plain().DisableHtml().Build();
+    private static readonly MarkdownPipeline WithHtml = Plain().Build();
 
     /// <summary>The HTML of a piece of prose and what was left out of it. Safe to call from any thread.</summary>
     /// <param name="prose">The text.</param>
     /// <param name="working">What stands for <c>{{ working: code }}</c>; without it that is a text like any other.</param>
-    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose, Working? working = null)
+    /// <param name="html">Whether HTML in the text stays HTML.</param>
+    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose, Working? working = null, bool html = false)
     {
+        var pipeline = html ? WithHtml : CommonMark;
         try
         {
-            var document = Markdig.Markdown.Parse(prose.Markdown, CommonMark);
+            var document = Markdig.Markdown.Parse(prose.Markdown, pipeline);
             var findings = ImmutableArray.CreateBuilder<Finding>();
             Mend(document, prose, findings);
             if (working is not null && Working.IsIn(prose.Markdown))
                 PutWorkings(document, prose, working, findings);
-            return (new Html(document.ToHtml(CommonMark)), findings.ToImmutable());
+            return (html ? Fitting(document.ToHtml(pipeline), prose, findings) : new Html(document.ToHtml(pipeline)), findings.ToImmutable());
         }
         catch (ArgumentException)
         {
@@ -50,8 +50,18 @@ internal static class ProseHtml
     public static bool Leads(string address) => address.StartsWith('#') || LeadsOut(address)
         || address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase);
 
+    private static MarkdownPipelineBuilder Plain() => new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }.UsePreciseSourceLocation();
+
     private static bool LeadsOut(string address) =>
         address.StartsWith("https://", StringComparison.OrdinalIgnoreCase) || address.StartsWith("http://", StringComparison.OrdinalIgnoreCase);
+
+    private static Html Fitting(string html, Prose prose, ImmutableArray<Finding>.Builder findings)
+    {
+        var (fit, leftOut) = OwnHtml.Fit(html);
+        if (leftOut.Count > 0)
+            findings.Add(MarkdownFindings.Markup(prose.At, leftOut));
+        return new Html(fit);
+    }
 
     private static void Mend(MarkdownDocument document, Prose prose, ImmutableArray<Finding>.Builder findings)
     {

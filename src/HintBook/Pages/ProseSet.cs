@@ -18,6 +18,7 @@ internal sealed class ProseSet
         var all = book.Stages
             .SelectMany(stage => new[] { stage.Nudge, stage.Clue, stage.Answer, stage.Reset })
             .Append(book.Welcome)
+            .Append(book.Care)
             .OfType<Prose>()
             .ToArray();
         // Most books show no working: then nothing needs to be worked out.
@@ -28,7 +29,7 @@ internal sealed class ProseSet
             .Cast<Prose>()
             .AsParallel()
             .AsOrdered()
-            .Select(prose => (prose, made: ProseHtml.Of(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer)))
+            .Select(prose => (prose, made: ProseHtml.Of(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer, book.Html)))
             .ToArray();
         return (
             new(made.ToFrozenDictionary(each => each.prose, each => each.made.Html, (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),

@@ -8,14 +8,14 @@ namespace HintBook.Pages;
 /// <summary>How the box is put back, behind a warning: the computed plan step by step, or the stages backwards where there is none.</summary>
 internal static class ResetPage
 {
-    public static SitePage Of(Edition edition) => new("reset.html", "reset.html", "reset", () => Names(edition));
+    public static SitePage Of(Edition edition) => new($"{edition.Folder}reset.html", "reset.html", "reset", () => Names(edition));
 
     private static ScriptObject Names(Edition edition)
     {
         var plan = edition.Plan.Survey.WayBack.Plan;
         var tasks = new ResetTasks(edition);
         return edition.Page(
-            PageHead.Of(edition, "reset", "title_reset"),
+            PageHead.Of(edition, "reset", "reset.html"),
             ("cautions", View.Cautions(edition.Book.Cautions, edition.Words)),
             ("stages", View.List(plan.IsEmpty ? Backwards(edition, tasks) : AsPlanned(edition, tasks, plan))));
     }
@@ -28,7 +28,7 @@ internal static class ResetPage
         {
             var stage = edition.Book.Stages.FirstOrDefault(stage => stage.Id.Value == StageOf(together[0]));
             var lines = together.SelectMany(tasks.Of).ToList();
-            yield return stage is not null && told.Add(stage.Id.Value) ? Entry(edition, stage, lines) : Handling(lines);
+            yield return stage is not null && told.Add(stage.Id.Value) ? Entry(edition, stage, lines) : Handling(edition, lines);
         }
 
         foreach (var stage in edition.Book.Stages.Reverse().Where(stage => !told.Contains(stage.Id.Value) && SaysMore(stage)))
@@ -65,10 +65,16 @@ internal static class ResetPage
     private static ScriptObject Entry(Edition edition, Stage stage, IEnumerable<string> tasks) => View.Of(
         ("title", stage.Title.Value),
         ("cautions", View.Cautions(stage.Cautions, edition.Words)),
-        ("tasks", View.List(tasks)),
+        ("tasks", Tasks(edition, stage.Id.Value, tasks)),
         ("text", edition.Prose.Of(stage.Reset)),
-        ("photos", View.Photos(stage.Photos, Place.Reset, edition)));
+        ("photos", PhotoView.Of(stage.Photos, Place.Reset, edition)));
 
-    private static ScriptObject Handling(IEnumerable<string> tasks) => View.Of(
-        ("title", null), ("cautions", null), ("tasks", View.List(tasks)), ("text", ""), ("photos", null));
+    private static ScriptObject Handling(Edition edition, IEnumerable<string> tasks) => View.Of(
+        ("title", null), ("cautions", null), ("tasks", Tasks(edition, "", tasks)), ("text", Html.Empty), ("photos", null));
+
+    // The key under which a tick is kept says nothing, and lasts as long as the task's own words.
+    private static ScriptArray Tasks(Edition edition, string stage, IEnumerable<string> tasks) =>
+        View.List(tasks.Select(task => View.Of(
+            ("says", task),
+            ("key", Addresses.Derive(edition.Book.Identity, $"reset\n{stage}\n{task}")))));
 }

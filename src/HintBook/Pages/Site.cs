@@ -20,14 +20,16 @@ public static class Site
         SitePage[] pages =
         [
             FrontPage.Of(edition),
+            WherePage.Of(edition),
             .. plan.Book.Stages.SelectMany(stage => StagePage.Of(edition, stage)),
             SolutionPage.Of(edition),
             ResetPage.Of(edition),
+            CarePage.Of(edition),
         ];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press);
         return (
             [
-                .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
+                .. edition.Folder.Length > 0 ? [] : theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
                 .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : press.Print(page.Template, page.Names()))),
             ],
             Findings.Of([.. findings, .. failures]));

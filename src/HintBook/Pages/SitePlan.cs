@@ -20,6 +20,23 @@ public sealed record SitePlan
     /// <summary>The published pictures by <see cref="Photo.File"/>; a photo that is not among them is left out of the pages.</summary>
     public ImmutableDictionary<string, Picture> Pictures { get; init; } = ImmutableDictionary<string, Picture>.Empty;
 
-    /// <summary>The published films by <see cref="Clip.File"/>, as paths relative to the site; a clip whose film is not among them is left out. Beside each stand its chapters, with the ending <c>.vtt</c>.</summary>
-    public ImmutableDictionary<string, string> Films { get; init; } = ImmutableDictionary<string, string>.Empty;
+    /// <summary>The published films by <see cref="Clip.File"/>; a clip whose film is not among them is left out.</summary>
+    public ImmutableDictionary<string, PublishedFilm> Films { get; init; } = ImmutableDictionary<string, PublishedFilm>.Empty;
+
+    /// <summary>The languages of the site with the folders of their pages, the book's own first. Pages in one language alone say nothing of languages.</summary>
+    public ImmutableArray<SiteLanguage> Languages { get; init; } = [];
 }
+
+/// <summary>A film as it is published. All paths are relative to the site.</summary>
+/// <param name="Path">The film.</param>
+/// <param name="Captions">What is said in it, as WebVTT, by language tag.</param>
+public sealed record PublishedFilm(string Path, ImmutableSortedDictionary<string, string> Captions)
+{
+    /// <summary>Its parts, as WebVTT.</summary>
+    public string Chapters => System.IO.Path.ChangeExtension(Path, ".vtt");
+}
+
+/// <summary>One of the languages of a site.</summary>
+/// <param name="Tag">The language as a BCP 47 tag.</param>
+/// <param name="Folder">Where its pages stand: nothing for the book's own language, else such as <c>fr/</c>.</param>
+public sealed record SiteLanguage(string Tag, string Folder);

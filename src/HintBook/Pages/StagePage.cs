@@ -12,7 +12,7 @@ internal static class StagePage
         var names = edition.Plan.Addresses.Names[stage.Id.Value];
         var shape = Shape(edition, stage);
         return names.Select((name, age) => new SitePage(
-            $"{name}.html",
+            $"{edition.Folder}{name}.html",
             "stage.html",
             age == 0 ? shape : $"{shape} older",
             () => Names(edition, stage, canonical: age == 0 ? null : $"{names[0]}.html")));
@@ -22,13 +22,13 @@ internal static class StagePage
     {
         var name = edition.Plan.Addresses.Names[stage.Id.Value][0];
         return edition.Page(
-            PageHead.Of(edition, "stage", "title_stage", name, canonical),
+            PageHead.Of(edition, "stage", $"{name}.html", name, canonical),
             ("stage", View.Of(
                 ("title", stage.Title.Value),
                 ("sign", stage.Sign.Value),
                 ("minutes", stage.Minutes is { } minutes ? edition.Words.Say("minutes", ("minutes", $"{minutes}")) : null),
                 ("cautions", View.Cautions(stage.Cautions, edition.Words)),
-                ("sign_photos", View.Photos(stage.Photos, Place.Sign, edition)),
+                ("sign_photos", PhotoView.Of(stage.Photos, Place.Sign, edition)),
                 ("nudge", Tier(edition, stage, stage.Nudge, Place.Nudge)),
                 ("clue", Tier(edition, stage, stage.Clue, Place.Clue)),
                 ("answer", Tier(edition, stage, stage.Answer, Place.Answer)),
@@ -38,7 +38,7 @@ internal static class StagePage
 
     private static ScriptObject Tier(Edition edition, Stage stage, Prose prose, Place place) => View.Of(
         ("text", edition.Prose.Of(prose)),
-        ("photos", View.Photos(stage.Photos, place, edition)));
+        ("photos", PhotoView.Of(stage.Photos, place, edition)));
 
     private static ScriptObject Next(Edition edition, Stage stage)
     {

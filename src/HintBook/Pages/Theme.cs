@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using HintBook.Books;
@@ -18,9 +17,6 @@ public sealed record Theme
     /// <summary>The theme of a book that names none.</summary>
     public const string Default = "parlour";
 
-    private const string ResourceFolder = "themes/";
-
-    private static readonly Lazy<ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, string>>> Resources = new(ReadResources);
     private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
 
     private Theme()
@@ -28,7 +24,7 @@ public sealed record Theme
     }
 
     /// <summary>The themes that come with the tool.</summary>
-    public static ImmutableArray<string> BuiltInNames => [.. Resources.Value.Keys];
+    public static ImmutableArray<string> BuiltInNames => [.. BuiltInThemes.Texts.Keys];
 
     /// <summary>The theme's folder name.</summary>
     public required string Name { get; init; }
@@ -39,12 +35,19 @@ public sealed record Theme
     /// <summary>Stylesheets, scripts and icons by their name in the theme.</summary>
     internal ImmutableSortedDictionary<string, ThemeAsset> Assets { get; init; } = ImmutableSortedDictionary<string, ThemeAsset>.Empty;
 
+    /// <summary>What keeps the site on the reader's device, before it is told which files there are; null where the theme has none.</summary>
+    internal string? Worker { get; init; }
+
     /// <summary>The templates by their name in the theme, such as <c>stage.html</c> or <c>parts/head.html</c>; only those that parse.</summary>
     internal ImmutableSortedDictionary<string, ThemeTemplate> Templates { get; init; } = ImmutableSortedDictionary<string, ThemeTemplate>.Empty;
 
     /// <summary>The theme that a book asks for; the default one, and an error, where there is none of that name.</summary>
-    public static (Theme Theme, Findings Findings) For(Book book)
+    /// <param name="book">The book.</param>
+    /// <param name="own">The files of the book's own theme of that name, which comes before one of the tool's; or null.</param>
+    public static (Theme Theme, Findings Findings) For(Book book, IReadOnlyDictionary<string, string>? own = null)
     {
+        if (own is not null)
+            return Of(book.Theme.Value, own);
         var known = BuiltInNames;
         var (theme, findings) = BuiltIn(known.Contains(book.Theme.Value) ? book.Theme.Value : Default);
         return known.Contains(book.Theme.Value)
@@ -54,11 +57,11 @@ public sealed record Theme
 
     /// <summary>One of <see cref="BuiltInNames"/>.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
-    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Of(name, Resources.Value[name]);
+    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Of(name, BuiltInThemes.Texts[name]);
 
     /// <summary>The texts of a theme that comes with the tool, by name: what a maker copies into the book to change it.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
-    public static ImmutableSortedDictionary<string, string> TextsOf(string name) => Resources.Value[name];
+    public static ImmutableSortedDictionary<string, string> TextsOf(string name) => BuiltInThemes.Texts[name];
 
     /// <summary>Makes a theme. It can be used even where there are findings: broken templates are left out, missing words are English.</summary>
     /// <param name="name">What it is called; findings point into <c>themes/name/</c>.</param>
@@ -102,8 +105,9 @@ public sealed record Theme
             Name = name,
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
+            Worker = texts.GetValueOrDefault(Offline.Worker),
             Assets = files
-                .Where(file => !IsWords(file.Key) && !file.Key.EndsWith(".html", StringComparison.Ordinal))
+                .Where(file => !IsWords(file.Key) && !file.Key.EndsWith(".html", StringComparison.Ordinal) && file.Key != Offline.Worker)
                 .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),
         };
         return (theme, Findings.Of(findings));
@@ -124,32 +128,16 @@ public sealed record Theme
         ThemeWords? Of(string tag) => Words.Values.FirstOrDefault(words => words.Language.Equals(tag, StringComparison.OrdinalIgnoreCase));
     }
 
+    /// <summary>What a language calls itself, where the theme has words in it; otherwise its tag.</summary>
+    public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
+
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);
 
     private static ImmutableSortedDictionary<string, string> ReadEnglish()
     {
-        var file = new SourceFile($"themes/{Default}/words.en.yaml", Resources.Value[Default]["words.en.yaml"]);
+        var file = new SourceFile($"themes/{Default}/words.en.yaml", BuiltInThemes.Texts[Default]["words.en.yaml"]);
         return WordsFile.Read(file).Words.ToImmutableSortedDictionary(word => word.Key, word => word.Value.Value, StringComparer.Ordinal);
-    }
-
-    private static ImmutableSortedDictionary<string, ImmutableSortedDictionary<string, string>> ReadResources()
-    {
-        var assembly = typeof(Theme).Assembly;
-        return assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(ResourceFolder, StringComparison.Ordinal))
-            .Select(name => name[ResourceFolder.Length..].Split('/', 2))
-            .GroupBy(path => path[0], path => path[1], StringComparer.Ordinal)
-            .ToImmutableSortedDictionary(
-                theme => theme.Key,
-                theme => theme.ToImmutableSortedDictionary(file => file, file => ReadResource(assembly, $"{ResourceFolder}{theme.Key}/{file}"), StringComparer.Ordinal),
-                StringComparer.Ordinal);
-    }
-
-    private static string ReadResource(Assembly assembly, string name)
-    {
-        using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!, Encoding.UTF8);
-        return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 }
 

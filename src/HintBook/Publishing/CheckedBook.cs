@@ -37,7 +37,7 @@ public sealed record CheckedBook(
         var leaks = survey is null ? [] : Leaks.In(book, survey).All;
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
-        var (theme, themed) = Theme.For(book);
+        var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
         return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Of(book).Findings, .. leaks, .. more, .. moved.All, .. themed.All]));
     }
 
@@ -54,7 +54,7 @@ public sealed record CheckedBook(
     {
         if (Folder is null || Book is null || Survey is null || Addresses is null || Theme is null)
             return this;
-        var more = new List<Finding>([.. PictureWork.Glance(Book, Folder), .. FilmWork.Glance(Book, Folder.Root)]);
+        var more = new List<Finding>([.. PictureWork.Glance(Book, Folder), .. FilmWork.Glance(Book, Folder)]);
         var (_, pages) = Site.Of(new SitePlan { Book = Book, Survey = Survey, Addresses = Addresses }, Theme);
         return this with { Findings = Findings.And([.. more, .. pages.All]) };
     }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Security.Cryptography;
 using HintBook.Books;
 
 namespace HintBook.Publishing;
@@ -13,6 +14,7 @@ public sealed record PublishProgress(string Doing, int Done, int Of);
 internal sealed class Desk(string folder, Action<string, ReadOnlyMemory<byte>> writeFile, Action<PublishProgress> say, CancellationToken stop)
 {
     private readonly ConcurrentDictionary<string, long> made = new();
+    private readonly ConcurrentDictionary<string, string> hashes = new();
     private readonly ConcurrentDictionary<string, bool> folders = new();
 
     /// <summary>Set when the user wants it to stop.</summary>
@@ -24,10 +26,16 @@ internal sealed class Desk(string folder, Action<string, ReadOnlyMemory<byte>> w
     /// <summary>The full path of something on the desk.</summary>
     public string PathOf(string relative) => Path.Combine(folder, relative);
 
+    /// <summary>The files written so far within a folder, copied ones aside, relative to it and with a hash of their content.</summary>
+    public IEnumerable<(string Path, string Hash)> Kept(string within) =>
+        hashes.Where(file => file.Key.StartsWith(within, StringComparison.Ordinal)).Select(file => (file.Key[within.Length..], file.Value));
+
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {
         writeFile(Place(relative), content);
         made[Slashed(relative)] = content.Length;
+        // What isn't a page has its content's hash in its name.
+        hashes[Slashed(relative)] = relative.EndsWith(".html", StringComparison.Ordinal) ? Convert.ToHexStringLower(SHA256.HashData(content.Span)) : "";
     }
 
     public void Copy(string source, string relative)

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using HintBook.Books;
+using HintBook.Pages;
 using HintBook.Photos.Films;
+using HintBook.Reading.Folder;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -10,18 +12,21 @@ namespace HintBook.Publishing;
 /// <summary>Copies the films that clips are taken from, under names that say nothing, with their chapters beside them.</summary>
 internal static class FilmWork
 {
-    /// <summary>The films by clip file, as paths relative to the site.</summary>
-    public static ImmutableDictionary<string, string> Of(CheckedBook book, Desk desk)
+    /// <summary>The films by clip file.</summary>
+    public static ImmutableDictionary<string, PublishedFilm> Of(CheckedBook book, Desk desk)
     {
-        var films = ImmutableDictionary.CreateBuilder<string, string>();
+        var films = ImmutableDictionary.CreateBuilder<string, PublishedFilm>();
         foreach (var file in FilmsOf(book.Book!))
         {
             desk.Stop.ThrowIfCancellationRequested();
             var source = Path.Combine(book.Folder!.Root, file);
             var name = NameOf(source, book.Book!.Identity);
             var chapters = Chapters.Of(book.Book, file, LengthOf(source));
-            films[file] = $"films/{name}{Path.GetExtension(file).ToLowerInvariant()}";
-            desk.Copy(source, Path.Combine("site", films[file]));
+            var captions = Captions.Of(book.Folder, file).ToImmutableSortedDictionary(track => track.Language, track => $"films/{name}.{track.Language}.vtt");
+            films[file] = new PublishedFilm($"films/{name}{Path.GetExtension(file).ToLowerInvariant()}", captions);
+            desk.Copy(source, Path.Combine("site", films[file].Path));
+            foreach (var track in Captions.Of(book.Folder, file))
+                desk.Copy(Path.Combine(book.Folder.Root, track.File), Path.Combine("site", captions[track.Language]));
             desk.Write($"site/films/{name}.vtt", Encoding.UTF8.GetBytes(Chapters.WebVtt(chapters)));
             desk.Write($"print/chapters-{Path.GetFileName(file)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
         }
@@ -30,8 +35,8 @@ internal static class FilmWork
     }
 
     /// <summary>What is to be said of the films.</summary>
-    public static IEnumerable<Finding> Glance(Book book, string root) =>
-        FilmsOf(book).SelectMany(file => FilmFindings.Of(book, file, LengthOf(Path.Combine(root, file))));
+    public static IEnumerable<Finding> Glance(Book book, BookFolder folder) =>
+        FilmsOf(book).SelectMany(file => FilmFindings.Of(book, file, LengthOf(Path.Combine(folder.Root, file))).Concat(Captions.Glance(folder, file)));
 
     private static IEnumerable<string> FilmsOf(Book book) =>
         book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>().Distinct().Order(StringComparer.Ordinal);

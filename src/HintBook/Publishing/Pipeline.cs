@@ -32,11 +32,12 @@ public static class Pipeline
         var (pages, pageFindings) = Site.Of(plan, book.Theme!);
         var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words);
         var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, words);
-        var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!.Root), .. pageFindings.All, .. cardFindings.All]);
+        var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!), .. pageFindings.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
         desk.WriteAll("pages", "site", pages);
+        desk.WriteAll("offline", "site", Offline.Of(plan.Book, book.Theme!, desk.Kept("site/")));
         desk.WriteAll("cards", "print", cards.Files);
         var (audit, faults) = AuditWork.Of(desk.PathOf("site"), plan.Book, plan.Survey, plan.Addresses);
         findings = findings.And(faults);

@@ -60,6 +60,8 @@ public static class Reader
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
             Welcome = keys.Prose("welcome"),
+            Care = keys.Prose("care"),
+            Html = keys.Flag("html"),
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),

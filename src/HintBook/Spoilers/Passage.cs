@@ -36,6 +36,8 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
             yield return Of(address, Tier.Outside, "the address, which the cards carry,");
         if (book.Welcome is { } welcome)
             yield return new Passage(welcome.Markdown, welcome.At, Tier.Outside, "the welcome");
+        if (book.Care is { } care)
+            yield return new Passage(care.Markdown, care.At, Tier.Outside, "the words on care");
         foreach (var caution in book.Cautions.Where(caution => caution.Note is not null))
             yield return new Passage(caution.Note!, caution.At, Tier.Outside, "a caution of the book");
         foreach (var passage in book.Photos.SelectMany(photo => OfPhoto(photo, Tier.Outside)))

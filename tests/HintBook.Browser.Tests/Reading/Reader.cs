@@ -66,9 +66,20 @@ internal sealed class Reader : IAsyncDisposable
     /// <summary>Clicks or taps a disclosure that can be seen.</summary>
     public async Task Press(string summary)
     {
-        await Summary(summary).ClickAsync();
+        await Summary(summary).Filter(new() { Visible = true }).ClickAsync();
         await Settle();
     }
+
+    /// <summary>Asks for a tier of help, and once more where the theme asks back.</summary>
+    public async Task Take(string tier)
+    {
+        await Press(tier);
+        if (await Summary(Words.AnswerNow).IsVisibleAsync())
+            await Press(Words.AnswerNow);
+    }
+
+    /// <summary>Pulls the plug: from now on nothing comes from the network.</summary>
+    public Task GoOffline() => context.SetOfflineAsync(true);
 
     /// <summary>Follows a link that can be seen.</summary>
     public async Task Follow(string link)

@@ -17,7 +17,7 @@ internal static class Secrets
     public static IReadOnlyList<string> HeldBackOn(PublishedSite site, string page)
     {
         var shown = site.Book.Stages.Where(stage =>
-            page == site.PageOf(stage.Id.Value) || (page == "index.html" && site.Survey.First.Contains(stage.Id.Value))).ToHashSet();
+            page == site.PageOf(stage.Id.Value) || (page is "index.html" or "where.html" && site.Survey.First.Contains(stage.Id.Value))).ToHashSet();
         return
         [
             .. site.Book.Stages.SelectMany(Help),

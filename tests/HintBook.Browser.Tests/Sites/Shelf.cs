@@ -30,6 +30,14 @@ internal sealed class Shelf : IDisposable
         Directory.Delete(folder, recursive: true);
     }
 
+    /// <summary>A copy of the small book of a test's own, to publish more than once.</summary>
+    public string SmallBookFor(string test)
+    {
+        var book = Path.Combine(folder, test);
+        SmallBook.WriteTo(book);
+        return book;
+    }
+
     private PublishedSite Publish(string name, Action<string> write)
     {
         var book = Path.Combine(folder, name);

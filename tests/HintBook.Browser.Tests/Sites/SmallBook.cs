@@ -108,10 +108,10 @@ internal static class SmallBook
               answer: { file: answer.jpg, alt: Picture of the plover answer., marks: [ { at: [ 25, 40 ], says: Mark of the plover answer. }, { at: [ 98, 2 ], says: Second mark of the plover answer. } ] }
               reset: { file: back.jpg, alt: Picture of the plover way back. }
             """,
-        "heron" => "needs: [ { latch-a: ajar } ]\ndoes: { latch-b: ajar }",
+        "heron" => "needs: [ { latch-a: ajar } ]\ndoes: { latch-b: ajar }\nundo: { does: { latch-b: shut } }",
         "magpie" => "needs: [ { latch-a: ajar } ]\ndoes: { latch-x: ajar }\nred-herring: true",
         "wren" => "needs: [ { latch-b: ajar } ]\ndoes: { latch-c: ajar }",
-        "rook" => "does: { latch-d: ajar }",
+        "rook" => "does: { latch-d: ajar }\nundo: { does: { latch-d: shut }, note: Slide it home. }",
         "crane" => "needs: [ { latch-c: ajar }, { latch-d: ajar } ]\ndoes: { latch-e: ajar }",
         "owl" => "needs: [ { latch-e: ajar } ]\ngives: [ perch-lock ]",
         _ => "needs: [ perch-lock ]\ngives: [ jar ]",

@@ -12,7 +12,9 @@ public class SolvingVerbTests
     {
         var said = Said.By("solve", Repository.Example, "--format", "json");
 
-        Assert.Equal((ExitCode.Fine, ""), (said.Exit, said.Error));
+        // A slow machine may say how far it has come, but no finding.
+        Assert.Equal(ExitCode.Fine, said.Exit);
+        Assert.DoesNotMatch("(?m)^(error|warning)", said.Error);
         using var json = JsonDocument.Parse(said.Out);
         Assert.Equal(
             ["opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks", "widest", "orders", "states", "explored", "seconds"],
@@ -28,7 +30,9 @@ public class SolvingVerbTests
     {
         var said = Said.By("reset", Repository.Example, "--format", "json");
 
-        Assert.Equal((ExitCode.Fine, ""), (said.Exit, said.Error));
+        // A slow machine may say how far it has come, but no finding.
+        Assert.Equal(ExitCode.Fine, said.Exit);
+        Assert.DoesNotMatch("(?m)^(error|warning)", said.Error);
         using var json = JsonDocument.Parse(said.Out);
         Assert.Equal(["possible", "plan", "replaces", "bound"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("possible").GetString());

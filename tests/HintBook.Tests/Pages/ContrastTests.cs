@@ -26,7 +26,7 @@ public partial class ContrastTests
     // Hairlines between things that the text already sets apart: they carry nothing, so no ratio is asked of them.
     private static readonly string[] Decoration = ["line"];
 
-    private static string Stylesheet => Theme.TextsOf(Theme.Default)["parlour.css"];
+    private static string Stylesheet => Theme.TextsOf(Theme.Default)["theme.css"];
 
     // The values that the W3C formula gives on white, from the table of published contrasts.
     [Theory]

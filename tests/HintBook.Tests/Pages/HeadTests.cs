@@ -51,7 +51,7 @@ public class HeadTests
         {
             var page = Sites.Parse(html);
             Assert.Equal(
-                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; form-action 'none'; base-uri 'none'",
+                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'",
                 page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content"));
             Assert.All(page.QuerySelectorAll("script"), script => Assert.Equal("", script.TextContent));
             Assert.Empty(page.QuerySelectorAll("style, [style], form, iframe, base"));
@@ -67,7 +67,7 @@ public class HeadTests
         var plan = Sites.Everything();
         var (files, _) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
         var there = files.Select(file => file.Path)
-            .Concat(plan.Films.Values.SelectMany(film => new[] { film, Path.ChangeExtension(film, ".vtt") }))
+            .Concat(plan.Films.Values.Select(film => film.Path).SelectMany(film => new[] { film, Path.ChangeExtension(film, ".vtt") }))
             .Concat(plan.Pictures.Values.SelectMany(picture => picture.Files).Select(file => file.Path))
             .ToHashSet(StringComparer.Ordinal);
 

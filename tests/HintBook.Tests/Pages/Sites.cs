@@ -16,6 +16,9 @@ internal static class Sites
 {
     private static readonly Lazy<(Theme Theme, Findings Findings)> Parlour = new(() => Theme.BuiltIn(Theme.Default));
 
+    /// <summary>The themes that come with the tool.</summary>
+    public static TheoryData<string> Themes => [.. Theme.BuiltInNames];
+
     public static SitePlan Plan(Book book, Survey? survey = null) => new()
     {
         Book = book,
@@ -27,7 +30,7 @@ internal static class Sites
             .ToImmutableDictionary(file => file, A.Picture),
         Films = book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>()
             .Distinct(StringComparer.Ordinal)
-            .ToImmutableDictionary(file => file, file => $"films/{file}"),
+            .ToImmutableDictionary(file => file, file => new PublishedFilm($"films/{file}", ImmutableSortedDictionary<string, string>.Empty)),
     };
 
     /// <summary>The pages by file name; the site must have nothing to say.</summary>

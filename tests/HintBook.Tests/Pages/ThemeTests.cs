@@ -168,7 +168,7 @@ public class ThemeTests
     public void Every_word_is_used()
     {
         var used = string.Concat(Parlour.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)).Select(file => file.Value));
-        string[] usedByCode = ["title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_", "reset_p", "reset_thing", "reset_replace", "reset_take", "card_", "map_", "working_"];
+        string[] usedByCode = ["title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_", "reset_p", "reset_thing", "reset_replace", "reset_take", "card_", "map_", "working_", "care_", "language_name", "mail_", "where_and"];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 
         Assert.All(words.Where(word => !usedByCode.Any(start => word.StartsWith(start, StringComparison.Ordinal))), word =>
@@ -181,7 +181,7 @@ public class ThemeTests
         Assert.NotEqual(Styles("a{}"), Styles("b{}"));
         Assert.Equal(Styles("a{}"), Styles("a{}"));
 
-        static string Styles(string css) => Theme.Of("mine", Parlour.SetItem("parlour.css", css)).Theme.Assets["parlour.css"].Path;
+        static string Styles(string css) => Theme.Of("mine", Parlour.SetItem("theme.css", css)).Theme.Assets["theme.css"].Path;
     }
 
     private static ImmutableArray<Finding> Findings(ImmutableSortedDictionary<string, string> texts)

@@ -1,5 +1,7 @@
+using System.Globalization;
 using AngleSharp.Dom;
 using HintBook.Books;
+using HintBook.Tests.Books;
 
 namespace HintBook.Tests.Pages;
 
@@ -63,16 +65,16 @@ public class TierTests
         var page = Sites.StagePage(Sites.Everything(), "lid");
 
         Assert.Equal(["lid-nudge", "lid-clue", "lid-answer"], page.QuerySelectorAll(".prose > p").Select(each => each.TextContent));
-        Assert.Equal([1, 2, 3], page.QuerySelectorAll(".prose").Select(DepthOf));
+        Assert.Equal([1, 2, 4], page.QuerySelectorAll(".prose").Select(DepthOf));
     }
 
     [Fact]
-    public void A_tiers_photos_lie_inside_the_tier()
+    public void A_tiers_photos_lie_inside_the_tier_each_behind_a_veil_of_its_own()
     {
         var page = Sites.StagePage(Sites.Everything(), "lid");
 
         Assert.Equal(
-            [("lid-sign-alt", 1), ("lid-nudge-alt", 1), ("lid-clue-alt", 2), ("lid-answer-alt", 3)],
+            [("lid-sign-alt", 1), ("lid-nudge-alt", 2), ("lid-clue-alt", 3), ("lid-answer-alt", 5)],
             page.QuerySelectorAll("img").Select(image => (image.GetAttribute("alt")!, DepthOf(image))));
     }
 
@@ -103,7 +105,7 @@ public class TierTests
 
         Assert.Equal("films/film.mp4#t=136,183", film.GetAttribute("src"));
         Assert.Equal("none", film.GetAttribute("preload"));
-        Assert.Equal(3, DepthOf(film));
+        Assert.Equal(4, DepthOf(film));
     }
 
     [Fact]
@@ -113,7 +115,38 @@ public class TierTests
 
         Assert.Equal(["lid-answer-mark", "lid-second-mark"], answer.QuerySelectorAll("figcaption ol li").Select(mark => mark.TextContent));
         Assert.Equal(["1", "2"], answer.QuerySelectorAll("svg text").Select(number => number.TextContent));
-        Assert.Equal("63.5%", answer.QuerySelector("svg circle")!.GetAttribute("cy"));
+        var drawing = answer.QuerySelector("svg[role=img]")!;
+        Assert.Equal("0 0 1600 1200", drawing.GetAttribute("viewBox"));
+        Assert.Equal("762", drawing.QuerySelector("circle")!.GetAttribute("cy"));
+        Assert.Equal("1: lid-answer-mark; 2: lid-second-mark", drawing.GetAttribute("aria-label"));
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(100, 100)]
+    [InlineData(99.9, 0.1)]
+    public void A_mark_at_the_edge_stays_inside_the_picture(double x, double y)
+    {
+        var plan = Sites.Plan(A.Book(A.Stage("lid") with { Photos = [A.Photo("card.jpg", Place.Clue, "A card.", A.Mark(x, y, "the corner"))] }));
+        var circle = Sites.StagePage(plan, "lid").QuerySelector("svg[role=img] circle")!;
+        var radius = Number("r");
+
+        Assert.InRange(Number("cx"), radius, 1600 - radius);
+        Assert.InRange(Number("cy"), radius, 1200 - radius);
+
+        double Number(string attribute) => double.Parse(circle.GetAttribute(attribute)!, CultureInfo.InvariantCulture);
+    }
+
+    // The veil is drawn by the theme, so it can give away no more than the picture's shape.
+    [Fact]
+    public void What_stands_before_a_picture_is_the_same_whatever_the_picture_shows()
+    {
+        var plan = Sites.Plan(A.Book(A.Stage("lid") with { Photos = [A.Photo("one.jpg", Place.Clue, "One."), A.Photo("other.jpg", Place.Clue, "Other.")] }));
+        var veils = Sites.StagePage(plan, "lid").QuerySelectorAll(".veiled > summary").Select(summary => summary.OuterHtml).ToArray();
+
+        Assert.Equal(2, veils.Length);
+        Assert.Equal(veils[0], veils[1]);
+        Assert.DoesNotContain("img", veils[0], StringComparison.Ordinal);
     }
 
     [Fact]

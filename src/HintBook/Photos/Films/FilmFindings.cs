@@ -11,6 +11,17 @@ internal static class FilmFindings
     public static readonly FindingCode OutOfOrder = new("HB5203", Severity.Warning, "A film that isn't in the order of the trail");
     public static readonly FindingCode NoLength = new("HB5204", Severity.Note, "A film that doesn't say how long it is");
 
+    public static readonly FindingCode NoCaptions = new("HB5205", Severity.Error, "Captions that no player can read");
+
+    /// <summary>A file that should hold captions and doesn't begin as such a file does.</summary>
+    public static Finding NotCaptions(SourceFile file) => new()
+    {
+        Code = NoCaptions,
+        At = file.Top,
+        Message = $"{file.Path} doesn't begin with WEBVTT, so no player reads it as captions.",
+        Help = "Save the captions as WebVTT, or give the file another name.",
+    };
+
     /// <summary>What is to be said of one film and the clips taken from it.</summary>
     /// <param name="book">The book.</param>
     /// <param name="film">The film, as in <see cref="Clip.File"/>.</param>

@@ -117,6 +117,8 @@ internal static partial class BookShapes
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
+        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with `positions`",
         [

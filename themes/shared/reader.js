@@ -8,14 +8,15 @@
   var page = root.dataset.page;
   var unsaved = null;
 
-  // open: page -> names of opened details; done: page -> title; next: page -> title, sign and when it opens.
+  // open: page -> names of opened details; used: page -> names of all ever opened; done: page -> title;
+  // next: page -> title, sign and when it opens; ticks: task -> when it is ticked; language: as chosen.
   function load() {
     var kept = unsaved;
     try {
       kept = JSON.parse(localStorage.getItem(key)) || kept;
     } catch (e) { /* storage is switched off or full of something else: remember until the page is left */ }
     kept = kept || {};
-    ["open", "done", "next"].forEach(function (part) {
+    ["open", "used", "done", "next", "ticks"].forEach(function (part) {
       if (!kept[part] || typeof kept[part] !== "object") kept[part] = {};
     });
     return kept;
@@ -28,6 +29,47 @@
     try {
       localStorage.setItem(key, JSON.stringify(kept));
     } catch (e) { /* as above */ }
+  }
+
+  // Later visits work without a network, where the browser lets a site stay: over http, not from a memory stick.
+  function stay() {
+    if (!/^http/.test(location.protocol)) return;
+    var manifest = document.createElement("link");
+    manifest.rel = "manifest";
+    manifest.href = root.dataset.root + "manifest.webmanifest";
+    document.head.appendChild(manifest);
+    if ("serviceWorker" in navigator) navigator.serviceWorker.register(root.dataset.root + "sw.js").catch(function () { /* then every visit needs the network */ });
+  }
+
+  // The language that the reader chose, else the first of the browser's that the book has.
+  function speak() {
+    var links = all("[data-language]");
+    if (!links.length) return;
+    var chosen = load().language;
+    var wanted = (chosen ? [chosen] : navigator.languages || []).map(function (tag) {
+      return links.filter(function (link) { return link.dataset.language === tag || !chosen && link.dataset.language === tag.split("-")[0]; })[0];
+    }).filter(Boolean)[0];
+    if (wanted && !wanted.hasAttribute("aria-current")) location.replace(wanted.href + location.hash);
+    links.forEach(function (link) {
+      link.addEventListener("click", function () {
+        change(function (kept) { kept.language = link.dataset.language; });
+      });
+    });
+  }
+
+  function tellUse() {
+    var place = document.querySelector("[data-used]");
+    if (!place) return;
+    var used = load().used;
+    var line = place.querySelector("p");
+    function count(tier) {
+      return Object.keys(used).filter(function (each) { return used[each].indexOf(tier) >= 0; }).length;
+    }
+    var counts = ["nudge", "clue", "answer"].map(function (tier) { return [tier, count(tier)]; });
+    line.textContent = counts.some(function (each) { return each[1]; })
+      ? counts.reduce(function (text, each) { return text.replace("{" + each[0] + "}", each[1]); }, line.dataset.usedSome)
+      : line.dataset.usedNone;
+    place.hidden = false;
   }
 
   function all(selector, within) {
@@ -52,6 +94,12 @@
     var joined = document.querySelector("[data-joined]");
     var hide = document.querySelector("[data-hide]");
     var keeps = all("details[data-keep]");
+
+    // An answer that asks once more counts when it shows itself.
+    function tierOf(each) {
+      if (each.dataset.keep === "now") return "answer";
+      return each.dataset.keep === "answer" && each.querySelector("[data-keep]") ? "" : each.dataset.keep;
+    }
 
     function links(list, attested) {
       return all("li[data-page]", list).map(function (item) {
@@ -85,7 +133,10 @@
     (before.open[page] || []).forEach(function (name) {
       keeps.forEach(function (each) { if (each.dataset.keep === name) each.open = true; });
     });
-    if (page in before.done) done.open = true;
+    if (page in before.done) {
+      done.open = true;
+      tellUse();
+    }
     bringJoined();
 
     keeps.forEach(function (each) {
@@ -94,7 +145,9 @@
         change(function (kept) {
           if (names.length) kept.open[page] = names;
           else delete kept.open[page];
+          if (each.open && (kept.used[page] || []).indexOf(tierOf(each)) < 0) kept.used[page] = (kept.used[page] || []).concat(tierOf(each));
         });
+        if (done.open) tellUse();
       });
     });
 
@@ -103,6 +156,7 @@
       change(function (kept) { kept.done[page] = document.querySelector("h1").textContent; });
       bringJoined();
       change(function (kept) { keepLinks(kept, links(next, false)); });
+      tellUse();
     });
 
     if (joined) joined.addEventListener("toggle", function () {
@@ -157,14 +211,17 @@
       way.hidden = !done.length && !Object.keys(kept.open).length;
       fill("open", open.filter(function (link) { return !(link.page in kept.done); }));
       fill("done", done);
+      tellUse();
       document.querySelector(".first").hidden = !way.hidden;
     }
 
     document.querySelector("[data-again]").addEventListener("click", function () {
+      var language = load().language;
       unsaved = null;
       try {
         localStorage.removeItem(key);
       } catch (e) { /* nothing was kept */ }
+      if (language) change(function (kept) { kept.language = language; });
       draw();
       way.querySelector("details").open = false;
       say();
@@ -174,6 +231,21 @@
     draw();
   }
 
+  function resetPage() {
+    all("[data-tick]").forEach(function (box) {
+      box.checked = box.dataset.tick in load().ticks;
+      box.addEventListener("change", function () {
+        change(function (kept) {
+          if (box.checked) kept.ticks[box.dataset.tick] = 1;
+          else delete kept.ticks[box.dataset.tick];
+        });
+      });
+    });
+  }
+
+  speak();
+  stay();
   if (page) stagePage();
+  else if (document.querySelector("[data-tick]")) resetPage();
   else if (document.querySelector("[data-way]")) frontPage();
 }());

@@ -1,0 +1,51 @@
+using System.Globalization;
+using HintBook.Books;
+using HintBook.Photos;
+using Scriban.Runtime;
+
+namespace HintBook.Pages;
+
+/// <summary>Photos as templates get them, with their numbered marks drawn in the picture's own pixels.</summary>
+internal static class PhotoView
+{
+    // A mark's radius as a part of the picture's width: 13 px on a phone of 360 px, where a digit in it can just be read.
+    private const double MarkSize = 0.036;
+
+    /// <summary>The photos of one place that were published; null for none.</summary>
+    public static ScriptArray? Of(IEnumerable<Photo> photos, Place place, Edition edition)
+    {
+        var list = View.List(
+            from photo in photos
+            where photo.Place == place
+            let picture = edition.Plan.Pictures.GetValueOrDefault(photo.File.Value)
+            where picture is not null
+            select Of(photo, picture, edition));
+        return list.Count == 0 ? null : list;
+    }
+
+    private static ScriptObject Of(Photo photo, Picture picture, Edition edition) => View.Of(
+        ("src", edition.From(picture.Files[0].Path)),
+        ("srcset", string.Join(", ", picture.Files.Select(file => $"{edition.From(file.Path)} {file.Width}w"))),
+        ("largest", edition.From(picture.Largest.Path)),
+        ("width", picture.Largest.Width),
+        ("height", picture.Largest.Height),
+        ("alt", photo.Alt?.Value ?? edition.Words["photo_without_alt"]),
+        ("mark_size", Number(picture.Largest.Width * MarkSize)),
+        ("digit_size", Number(picture.Largest.Width * MarkSize * 1.2)),
+        ("marks", photo.Marks.IsEmpty ? null : View.List(photo.Marks.Select((mark, index) => Of(mark, index, picture.Largest)))));
+
+    // Where the author put it, but never hanging out of the picture.
+    private static ScriptObject Of(Mark mark, int index, PictureFile picture)
+    {
+        var radius = (picture.Width * MarkSize) + 1;
+        return View.Of(
+            ("number", index + 1),
+            ("x", Within(mark.X, picture.Width)),
+            ("y", Within(mark.Y, picture.Height)),
+            ("says", mark.Says.Value));
+
+        string Within(double percent, int length) => Number(Math.Min(Math.Max(percent / 100 * length, radius), Math.Max(radius, length - radius)));
+    }
+
+    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,43 @@
+using System.Text.RegularExpressions;
+using HintBook.Photos.Films;
+using HintBook.Reading.Folder;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>Captions lie beside their film: <c>clips/solution.en.vtt</c> has in English what is said in <c>clips/solution.mp4</c>.</summary>
+internal static partial class Captions
+{
+    /// <summary>A film's captions by language tag, each with its file in the book.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="film">The film, as in <see cref="Books.Clip.File"/>.</param>
+    public static IEnumerable<(string Language, string File)> Of(BookFolder folder, string film)
+    {
+        var within = Path.GetDirectoryName(film)!.Replace('\\', '/');
+        return from name in folder.FilesIn(within, []) ?? []
+               let named = Name().Match(name)
+               where named.Success && named.Groups["film"].Value == Path.GetFileNameWithoutExtension(film)
+               select (named.Groups["language"].Value, $"{within}/{name}");
+    }
+
+    /// <summary>What is to be said of them.</summary>
+    public static IEnumerable<Finding> Glance(BookFolder folder, string film)
+    {
+        foreach (var (_, file) in Of(folder, film))
+        {
+            var findings = new List<Finding>();
+            var text = folder.ReadText(file, findings);
+            // W3C WebVTT, section 4.1: the file begins with this word, and a space, a tab or a line's end after it.
+            if (text is not null && !Start().IsMatch(text.Text))
+                findings.Add(FilmFindings.NotCaptions(text));
+            foreach (var finding in findings)
+                yield return finding;
+        }
+    }
+
+    [GeneratedRegex(@"^(?<film>.+)\.(?<language>[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*)\.vtt$", RegexOptions.ExplicitCapture)]
+    private static partial Regex Name();
+
+    [GeneratedRegex(@"\A\uFEFF?WEBVTT([ \t\r\n]|\z)", RegexOptions.ExplicitCapture)]
+    private static partial Regex Start();
+}

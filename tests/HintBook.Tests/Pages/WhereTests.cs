@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using CsCheck;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Pages;
+using HintBook.Publishing;
+using HintBook.Tests.Books;
+using HintBook.Tests.House;
+
+namespace HintBook.Tests.Pages;
+
+// “Where am I?”: a reader in the middle of the box finds their stage by its sign, and meets no sign that isn't certain yet.
+public class WhereTests
+{
+    [Fact]
+    public void The_first_question_names_only_what_shows_on_the_closed_box()
+    {
+        var answers = Sites.Parse(Sites.Pages(Lids())["where.html"]).QuerySelectorAll(".choice > summary").Select(each => each.TextContent.Trim());
+
+        Assert.Equal(["the roof", "the door", "Nothing of it yet"], answers);
+    }
+
+    [Fact]
+    public void An_answer_leads_to_the_stages_that_follow_it_and_further_on_to_the_next() => Assert.Equal(
+        ["the roof: under the roof | shelf", "the door: end", "nothing: roof"],
+        WherePage.AnswersOf(Lids()).Select(answer =>
+            $"{(answer.Parts.IsEmpty ? "nothing" : string.Join(", ", answer.Parts.Select(part => part.Name)))}: "
+            + string.Join(" | ", answer.Levels.Select(level => string.Join(", ", level.Select(stage => stage.Id.Value.Replace('-', ' ')))))));
+
+    [Fact]
+    public void A_box_that_shows_nothing_on_the_outside_begins_with_the_first_signs()
+    {
+        var page = Sites.Parse(Sites.Pages(Sites.Plan(A.Book(A.Stage("lid"), A.Stage("jar"))))["where.html"]);
+
+        Assert.Empty(page.QuerySelectorAll(".choice"));
+        Assert.Equal("lid-sign", page.QuerySelector(".stages a")!.TextContent);
+    }
+
+    [Fact]
+    public void Titles_are_not_shown_there()
+    {
+        var page = Sites.Parse(Sites.Pages(Lids())["where.html"]);
+
+        Assert.DoesNotContain("-title", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("shelf-sign", page.Body.TextContent, StringComparison.Ordinal);
+    }
+
+    // The law behind the page, for boxes whose stages need any of the earlier ones.
+    [Fact]
+    public void No_sign_is_shown_before_everything_that_comes_before_it_was_attested() =>
+        Boxes.Sample(plan =>
+        {
+            foreach (var answer in WherePage.AnswersOf(plan))
+            {
+                var known = answer.Parts
+                    .SelectMany(part => Movers(plan, part).Select(mover => Before(plan, mover).Add(mover)).Aggregate((one, other) => one.Intersect(other)))
+                    .ToImmutableHashSet();
+                foreach (var level in answer.Levels)
+                {
+                    Assert.All(level, stage => Assert.Subset(known.ToHashSet(), Before(plan, stage.Id.Value).ToHashSet()));
+                    known = known.Union(level.Select(stage => stage.Id.Value));
+                }
+            }
+        });
+
+    [Fact]
+    public void Every_stage_of_a_box_of_a_few_stages_is_found() =>
+        Boxes.Sample(plan => Assert.Equal(
+            plan.Book.Stages.Select(stage => stage.Id.Value).Order(StringComparer.Ordinal),
+            WherePage.AnswersOf(plan).SelectMany(answer => answer.Levels).SelectMany(level => level).Select(stage => stage.Id.Value).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+
+    [Fact]
+    public void In_the_example_every_stage_is_found_and_most_by_three_taps()
+    {
+        var book = CheckedBook.Of(Path.Combine(Repository.Root, "content-example"));
+        var answers = WherePage.AnswersOf(new SitePlan { Book = book.Book!, Survey = book.Survey!, Addresses = book.Addresses! });
+
+        // One tap for the answer, one for each “I'm past all of these”, one for the sign itself.
+        var taps = answers.SelectMany(answer => answer.Levels.SelectMany((level, deep) => level.Select(stage => (stage.Id.Value, Taps: deep + 2))))
+            .GroupBy(each => each.Value, (stage, ways) => (stage, Taps: ways.Min(way => way.Taps)))
+            .ToArray();
+        Assert.Equal(book.Book!.Stages.Length, taps.Length);
+        Assert.InRange(taps.Count(stage => stage.Taps > 3), 0, 4);
+        Assert.InRange(taps.Max(stage => stage.Taps), 2, 5);
+    }
+
+    // The roof and the door show on the closed box, the shelf doesn't; the spring moves by itself whenever one likes.
+    private static SitePlan Lids()
+    {
+        var book = A.Book(
+            A.Stage("roof", A.Change("roof", "off")),
+            A.Stage("under-the-roof", A.Change("shelf", "out")),
+            A.Stage("shelf", A.Change("door", "open")),
+            A.Stage("end", A.Gives("jar"))) with
+        {
+            Box = new Box
+            {
+                Parts =
+                [
+                    A.Part("roof", "on", "off") with { Seen = true },
+                    A.Part("shelf", "in", "out"),
+                    A.Part("door", "shut", "open") with { Seen = true },
+                    A.Part("spring", "up", "down") with { Seen = true, Free = true },
+                ],
+                Things = [A.Thing("jar")],
+            },
+        };
+        return Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)));
+    }
+
+    private static readonly Gen<SitePlan> Boxes =
+        from size in Gen.Int[1, 7]
+        from needs in Gen.Bool.Array[size].Array[size]
+        from shows in Gen.Bool.Array[size]
+        select Random(size, needs, shows);
+
+    private static SitePlan Random(int size, bool[][] needs, bool[] shows)
+    {
+        string[] ids = [.. Enumerable.Range(0, size).Select(number => $"s{number}")];
+        var before = new Dictionary<string, ImmutableSortedSet<string>>();
+        for (var i = 0; i < size; i++)
+            before[ids[i]] = [.. Enumerable.Range(0, i).Where(j => needs[i][j]).SelectMany(j => before[ids[j]].Add(ids[j]))];
+        var book = A.Book([.. ids.Select(id => A.Stage(id, A.Change($"part-{id}", "moved")))]) with
+        {
+            Box = new Box { Parts = [.. ids.Select((id, i) => A.Part($"part-{id}", "still", "moved") with { Seen = shows[i] })] },
+        };
+        return Sites.Plan(book, Certain(book, stage => before[stage]));
+    }
+
+    private static Survey Certain(Book book, Func<string, IEnumerable<string>> before)
+    {
+        var survey = A.Survey(book);
+        return survey with { Stages = survey.Stages.ToImmutableDictionary(stage => stage.Key, stage => stage.Value with { CertainBefore = [.. before(stage.Key)] }) };
+    }
+
+    private static ImmutableHashSet<string> Before(SitePlan plan, string stage) => [.. plan.Survey.Stages[stage].CertainBefore];
+
+    private static IEnumerable<string> Movers(SitePlan plan, Part part) =>
+        plan.Book.Stages.Where(stage => stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == part.Id.Value))).Select(stage => stage.Id.Value);
+}
