@@ -40,7 +40,7 @@ internal static class PageRules
             yield return "The page doesn't say that it is UTF-8: <meta charset=\"utf-8\"> is missing.";
         if (Meta(page, "viewport") is null)
             yield return "The page has no <meta name=\"viewport\">: a phone shows it tiny.";
-        if (path != FrontPage && Meta(page, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
+        if (Path.GetFileName(path) != FrontPage && Meta(page, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
             yield return "Only the front page may be found by search engines: <meta name=\"robots\" content=\"noindex\"> is missing.";
     }
 

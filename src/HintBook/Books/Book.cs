@@ -66,6 +66,12 @@ public sealed record Book
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<Stage> Stages { get; init; }
 
+    /// <summary>
+    /// The same book in other languages, each whole: what isn't translated stands in the book's own language. They differ in
+    /// their texts alone, so whatever is true of the box is true of all of them.
+    /// </summary>
+    public ImmutableArray<Book> Translations { get; init; } = [];
+
     /// <summary>What addresses are derived from: see <see cref="Id"/>.</summary>
     public string Identity => Id?.Value ?? Address?.Value ?? Title.Value;
 }

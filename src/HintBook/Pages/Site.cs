@@ -15,25 +15,36 @@ public static class Site
     /// </summary>
     public static (ImmutableArray<MadeFile> Files, Findings Findings) Of(SitePlan plan, Theme theme)
     {
-        var (edition, findings) = Edition.Of(plan, theme);
         var press = new Press(theme);
-        SitePage[] pages =
-        [
-            FrontPage.Of(edition),
-            WherePage.Of(edition),
-            .. plan.Book.Stages.SelectMany(stage => StagePage.Of(edition, stage)),
-            SolutionPage.Of(edition),
-            ResetPage.Of(edition),
-            CarePage.Of(edition),
-        ];
+        var editions = InEachLanguage(plan).Select(each => Edition.Of(each, theme)).ToArray();
+        SitePage[] pages = [.. editions.SelectMany(made => PagesOf(made.Edition))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press);
         return (
             [
-                .. edition.Folder.Length > 0 ? [] : theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
+                .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
                 .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : press.Print(page.Template, page.Names()))),
             ],
-            Findings.Of([.. findings, .. failures]));
+            Findings.Of([.. editions.SelectMany(made => made.Findings), .. failures]));
     }
+
+    /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>
+    /// <param name="plan">The plan of the book.</param>
+    public static ImmutableArray<SitePlan> InEachLanguage(SitePlan plan)
+    {
+        Book[] books = [plan.Book, .. plan.Book.Translations];
+        ImmutableArray<SiteLanguage> languages = [.. books.Select((book, index) => new SiteLanguage(book.Language.Value, index == 0 ? "" : $"{book.Language.Value}/"))];
+        return [.. books.Select(book => plan with { Book = book, Languages = languages })];
+    }
+
+    private static IEnumerable<SitePage> PagesOf(Edition edition) =>
+    [
+        FrontPage.Of(edition),
+        WherePage.Of(edition),
+        .. edition.Book.Stages.SelectMany(stage => StagePage.Of(edition, stage)),
+        SolutionPage.Of(edition),
+        ResetPage.Of(edition),
+        CarePage.Of(edition),
+    ];
 
     // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape or with none: it is given the same names, differing only in their texts.
     private static (Dictionary<SitePage, ReadOnlyMemory<byte>> Made, List<Finding> Failures) Try(IEnumerable<SitePage> pages, Press press)

@@ -34,7 +34,7 @@ public sealed record CheckedBook(
 
         var more = new List<Finding>();
         var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, null, progress, stop);
-        var leaks = survey is null ? [] : Leaks.In(book, survey).All;
+        var leaks = survey is null ? [] : new[] { book }.Concat(book.Translations).SelectMany(each => Leaks.In(each, survey).All);
         var known = LockStore.Read(folder, lastPublished, more);
         var (addresses, next, moved) = AddressPlan.Of(book, known);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));

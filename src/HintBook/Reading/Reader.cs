@@ -32,14 +32,15 @@ public static class Reader
         if (written is null || KeysIn(file, findings) is not { } keys)
         {
             // The stages have mistakes of their own to tell, whatever stands in the way here.
-            Stages.In(folder, file, new Dictionary<string, Named>(), findings);
+            Stages.In(folder, file, Translations.Stages, [], new Dictionary<string, Named>(), findings);
             return null;
         }
 
         var box = Boxes.Names(keys);
         var names = NamesOf(box, findings);
         var unset = new Located<string>("", file.Top);
-        return new Book
+        var languages = Translations.LanguagesOf(keys, findings);
+        var book = new Book
         {
             File = file,
             Title = keys.Text("title") ?? unset,
@@ -65,8 +66,9 @@ public static class Reader
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
-            Stages = Stages.In(folder, file, names, findings),
+            Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, findings),
         };
+        return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, findings))] };
     }
 
     private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)

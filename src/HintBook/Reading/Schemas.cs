@@ -2,7 +2,7 @@ using HintBook.Reading.Shapes;
 
 namespace HintBook.Reading;
 
-/// <summary>The JSON Schemas of the two kinds of file, for editors.</summary>
+/// <summary>The JSON Schemas of the kinds of file, for editors.</summary>
 public static class Schemas
 {
     /// <summary>File name and text of each schema.</summary>
@@ -10,5 +10,6 @@ public static class Schemas
     [
         ("book.schema.json", SchemaText.Of(BookShapes.Book, "HintBook: book.yaml")),
         ("stage.schema.json", SchemaText.Of(BookShapes.Stage, "HintBook: a stage")),
+        ("book.translation.schema.json", SchemaText.Of(BookShapes.Translation, "HintBook: book.yaml in another language")),
     ];
 }

@@ -68,7 +68,8 @@ internal static class StageFindings
 
     public static Finding Ignored(SourceFile file, string name) => Of(IgnoredCode, file.Top,
         $"`{name}` in the folder `stages` isn't read: it's neither .md nor .yaml.",
-        name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) ? $"Rename it to `{name[..^4]}.yaml`." : "Give it another ending, or take it out.");
+        name.Length is 2 or 3 && name.All(char.IsAsciiLetterLower) ? $"If these are the stages in another language, write languages: [ {name} ] in book.yaml."
+        : name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) ? $"Rename it to `{name[..^4]}.yaml`." : "Give it another ending, or take it out.");
 
     public static Finding NestedTooDeep(Span at) => Of(NestedTooDeepCode, at,
         "Lists or quotations stand inside each other far deeper than anybody can read.", "Two or three levels are enough: write it flat.");

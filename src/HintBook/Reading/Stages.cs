@@ -16,12 +16,19 @@ internal static partial class Stages
     private static readonly string[] MoveKeys = ["does", "gives", "takes"];
 
     /// <summary>All stages in the author's order: by number, then by name.</summary>
-    public static ImmutableArray<Stage> In(BookFolder folder, SourceFile book, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="book">The file to tell of a book without stages, or null where that is no mistake.</param>
+    /// <param name="within">Where the files are: <c>stages</c>, or for another language such as <c>stages/fr</c>.</param>
+    /// <param name="languages">Languages whose folders lie beside the files.</param>
+    /// <param name="names">The names of the box.</param>
+    /// <param name="findings">Where findings go.</param>
+    public static ImmutableArray<Stage> In(
+        BookFolder folder, SourceFile? book, string within, IReadOnlyCollection<string> languages, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
     {
-        if (folder.FilesIn("stages", findings) is not { } files)
+        if (folder.FilesIn(within, findings)?.Where(name => !languages.Contains(name)).ToArray() is not { } files)
             return [];
-        var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Count];
-        Parallel.For(0, files.Count, i => read[i] = ReadOne(folder, files[i], names));
+        var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Length];
+        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], names));
 
         findings.AddRange(read.SelectMany(one => one.Findings));
         var stages = new List<Stage>();
@@ -36,15 +43,15 @@ internal static partial class Stages
                 findings.Add(StageFindings.IdTwice(stage.File, stage.Id.Value, ids[stage.Id.Value].File, ids[stage.Id.Value].Id.Value));
         }
 
-        if (files.Count == 0)
+        if (files.Length == 0 && book is not null)
             findings.Add(StageFindings.NoStages(book));
         return [.. stages];
     }
 
-    private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(BookFolder folder, string name, IReadOnlyDictionary<string, Named> names)
+    private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(BookFolder folder, string within, string name, IReadOnlyDictionary<string, Named> names)
     {
         var findings = new List<Finding>();
-        var unread = SourceFile.Unread($"stages/{name}");
+        var unread = SourceFile.Unread($"{within}/{name}");
         if (!name.EndsWith(".md", StringComparison.Ordinal) && !name.EndsWith(".yaml", StringComparison.Ordinal))
         {
             findings.Add(StageFindings.Ignored(unread, name));

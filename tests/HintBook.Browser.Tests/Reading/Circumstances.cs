@@ -7,7 +7,8 @@ namespace HintBook.Browser.Tests.Reading;
 /// <param name="Phone">A phone, 390 × 844, or else a desk, 1280 × 800.</param>
 /// <param name="Dark">Whether the reader likes it dark.</param>
 /// <param name="Source">Where the site is read from.</param>
-public sealed record Circumstances(bool Script = true, bool Phone = true, bool Dark = false, Source Source = Source.Http)
+/// <param name="Locale">The browser's language.</param>
+public sealed record Circumstances(bool Script = true, bool Phone = true, bool Dark = false, Source Source = Source.Http, string Locale = "en-GB")
 {
     /// <summary>Five in which each two choices meet in all four ways (a covering array of strength two).</summary>
     public static TheoryData<Circumstances> Pairs => Rows(InPairs);

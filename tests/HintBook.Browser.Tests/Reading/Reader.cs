@@ -36,7 +36,7 @@ internal sealed class Reader : IAsyncDisposable
             ColorScheme = circumstances.Dark ? ColorScheme.Dark : ColorScheme.Light,
             // A fading text has no contrast to measure.
             ReducedMotion = ReducedMotion.Reduce,
-            Locale = "en-GB",
+            Locale = circumstances.Locale,
         });
         profile.SetDefaultTimeout(Patience);
         var reader = new Reader(profile, site, circumstances);
@@ -87,7 +87,7 @@ internal sealed class Reader : IAsyncDisposable
         var anchor = Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true });
         var page = await anchor.GetAttributeAsync("href");
         await anchor.ClickAsync();
-        await Arrive(page!);
+        await Arrive(page!.Replace("../", "", StringComparison.Ordinal));
     }
 
     /// <summary>Waits until a page of the site that the reader is on the way to is there as a whole.</summary>

@@ -108,6 +108,7 @@ internal static partial class BookShapes
             new("help", HelpAddress, "Where an owner who is still stuck can write."),
         ]), "Who made the box."),
         new("language", LanguageTag, "The language you write in."),
+        new("languages", new ListShape(LanguageTag, "[ fr, de ]", Least: 1), "Other languages that the book is in: texts in book.fr.yaml and in stages/fr/."),
         new("address", WebAddress, "Where the site will live. The QR cards carry it."),
         new("moved-from", new ListShape(WebAddress, "[ https://alder-row.example/bees/ ]"), "Earlier addresses that still lead to the site."),
         new("theme", Name, "How the pages look."),
@@ -171,6 +172,28 @@ internal static partial class BookShapes
             new("gives", Names, "Things and facts that it gives."),
             new("takes", Names, "Things that it uses up."),
         ]), "- { when: [ { dial: north } ], does: { tray: out } }"), "What the box does by itself."),
+    ]);
+
+    private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("`name`, `also` and `place`",
+    [
+        new("name", Text, "What people call it."),
+        new("also", Texts, "Other names for it."),
+        new("place", Text, "Where it is, in words."),
+    ]));
+
+    /// <summary>The keys of <c>book.fr.yaml</c>: the texts of <c>book.yaml</c> in another language.</summary>
+    public static FieldsShape Translation { get; } = new("the texts of a book in another language",
+    [
+        new("title", Text, "What the box is called.", Required: true),
+        new("welcome", Text, "A few words for the front page, in Markdown."),
+        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("cautions", CautionList, "The dangers of the whole box; only your notes are taken."),
+        new("photo", PhotoOrPhotos, "The closed box, with its words in this language."),
+        new("allow", Allowances, "Secrets that may be mentioned anywhere in this language, and why."),
+        new("parts", TranslatedNames, "Names of parts."),
+        new("things", TranslatedNames, "Names of things."),
+        new("facts", TranslatedNames, "Names of facts."),
+        new("codes", TranslatedNames, "Names of codes."),
     ]);
 
     /// <summary>The keys of a stage: a whole <c>.yaml</c> stage, whose help stands in keys too.</summary>

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Reading.Folder;
+using HintBook.Reading.Shapes;
+using HintBook.Reading.Yaml;
+using HintBook.Text;
+
+namespace HintBook.Reading;
+
+/// <summary>
+/// Reads a book in another language: <c>book.fr.yaml</c> and <c>stages/fr/</c>. A translator copies a stage's file and
+/// translates it where it stands; only its texts are taken, the box is the one of the book.
+/// </summary>
+internal static class Translations
+{
+    /// <summary>The folder of the stages in the book's own language.</summary>
+    public const string Stages = "stages";
+
+    /// <summary>The other languages that a book is in, each once.</summary>
+    public static ImmutableArray<Located<string>> LanguagesOf(YamlMap keys, List<Finding> findings)
+    {
+        var own = keys.Text("language")?.Value ?? "en";
+        var languages = keys.Texts("languages");
+        findings.AddRange(languages.Where(language => language.Value == own).Select(TranslationFindings.OwnLanguage));
+        return [.. languages.Where(language => language.Value != own).DistinctBy(language => language.Value)];
+    }
+
+    /// <summary>The book in one other language.</summary>
+    public static Book Read(BookFolder folder, Book book, Located<string> language, List<Finding> findings)
+    {
+        var file = $"book.{language.Value}.yaml";
+        var keys = KeysIn(folder, file, language, findings);
+        var stages = StagesIn(folder, book, language, findings);
+        return book with
+        {
+            Language = language,
+            Title = keys.Text("title") ?? book.Title,
+            Welcome = keys.Prose("welcome") ?? book.Welcome,
+            Care = keys.Prose("care") ?? book.Care,
+            Cautions = WithNotes(book.Cautions, keys.CautionList("cautions")),
+            Photos = keys["photo"] is null ? book.Photos : Pictures.OfBook(folder, keys, findings),
+            Allow = [.. book.Allow, .. keys.Allowances()],
+            Box = WithNames(book.Box, keys, findings),
+            Stages = [.. book.Stages.Select(stage => stages.TryGetValue(stage.Id.Value, out var texts) ? WithTexts(stage, texts) : stage)],
+        };
+    }
+
+    private static YamlMap KeysIn(BookFolder folder, string file, Located<string> language, List<Finding> findings)
+    {
+        if (!folder.FilesIn("", findings)?.Contains(file) ?? true)
+        {
+            findings.Add(TranslationFindings.NoBook(language, file));
+            return Keys.Empty(language.At);
+        }
+
+        var node = folder.ReadText(file, findings) is { } text ? YamlText.Read(text.Whole, findings) : null;
+        if (node is not null)
+            ShapeCheck.Fits(node, BookShapes.Translation, "the translation", findings);
+        return node as YamlMap ?? Keys.Empty(language.At);
+    }
+
+    private static Dictionary<string, Stage> StagesIn(BookFolder folder, Book book, Located<string> language, List<Finding> findings)
+    {
+        var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
+        var ids = book.Stages.Select(stage => stage.Id.Value).ToArray();
+        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, findings);
+        findings.AddRange(read.Where(stage => !ids.Contains(stage.Id.Value)).Select(stage => TranslationFindings.NoSuchStage(stage, ids)));
+        findings.AddRange(book.Stages
+            .Where(stage => !read.Any(texts => texts.Id.Value == stage.Id.Value))
+            .Select(stage => TranslationFindings.NotTranslated(stage, language.Value)));
+        return read.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
+    }
+
+    private static Stage WithTexts(Stage stage, Stage texts) => stage with
+    {
+        File = texts.File,
+        Title = texts.Title,
+        Sign = texts.Sign,
+        Nudge = texts.Nudge,
+        Clue = texts.Clue,
+        Answer = texts.Answer,
+        Reset = texts.Reset ?? stage.Reset,
+        Cautions = WithNotes(stage.Cautions, texts.Cautions),
+        Photos = [.. stage.Photos.Where(photo => !texts.Photos.Any(other => other.Place == photo.Place)), .. texts.Photos],
+        Clip = texts.Clip ?? stage.Clip,
+        Allow = [.. stage.Allow, .. texts.Allow],
+        Moves = [.. stage.Moves.Select((move, index) => WithNote(move, texts.Moves[Math.Min(index, texts.Moves.Length - 1)].Undo?.Note))],
+    };
+
+    private static Move WithNote(Move move, string? note) => move.Undo is null || note is null ? move : move with { Undo = move.Undo with { Note = note } };
+
+    // Which dangers there are, the book's own language says; a note is taken for the first danger of its kind that has none yet.
+    private static ImmutableArray<Caution> WithNotes(ImmutableArray<Caution> cautions, ImmutableArray<Caution> texts) =>
+        [.. cautions.Select(caution => texts.FirstOrDefault(other => other.Kind == caution.Kind) is { Note: { } note } found ? caution with { Note = note, At = found.At } : caution)];
+
+    private static Box WithNames(Box box, YamlMap keys, List<Finding> findings)
+    {
+        var (parts, things, facts, codes) = (Texts("parts", box.Parts), Texts("things", box.Things), Texts("facts", box.Facts), Texts("codes", box.Codes));
+        return box with
+        {
+            Parts = [.. box.Parts.Select(part => Named(part, parts) with { Place = PlaceOf(part, parts) ?? part.Place })],
+            Things = [.. box.Things.Select(thing => Named(thing, things) with { Place = PlaceOf(thing, things) ?? thing.Place })],
+            Facts = [.. box.Facts.Select(fact => Named(fact, facts))],
+            Codes = [.. box.Codes.Select(code => Named(code, codes))],
+        };
+
+        Dictionary<string, YamlMap> Texts(string kind, IEnumerable<Named> known)
+        {
+            string[] ids = [.. known.Select(named => named.Id.Value)];
+            findings.AddRange(keys.Named(kind).Where(named => !ids.Contains(named.Name.Value)).Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids)));
+            return keys.Named(kind).DistinctBy(named => named.Name.Value).ToDictionary(named => named.Name.Value, named => named.Keys);
+        }
+    }
+
+    // What it is called in the book's own language stays a name of it: texts that aren't translated call it so.
+    private static T Named<T>(T named, Dictionary<string, YamlMap> texts)
+        where T : Named =>
+        texts.GetValueOrDefault(named.Id.Value) is { } keys && keys.Text("name") is { } name
+            ? named with { Name = name.Value, Also = [.. keys.Texts("also"), named.Id.With(named.Name), .. named.Also] }
+            : named;
+
+    private static string? PlaceOf(Named named, Dictionary<string, YamlMap> texts) => texts.GetValueOrDefault(named.Id.Value)?.Text("place")?.Value;
+}

@@ -1,0 +1,54 @@
+using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
+
+namespace HintBook.Browser.Tests;
+
+// A book in two languages: the browser's own comes first, and a switch is kept on the device.
+public class LanguageTests(ReadingRoom room)
+{
+    [Fact]
+    public async Task The_readers_own_language_comes_first_and_a_choice_stays()
+    {
+        using var site = Bilingual("bilingual, chosen");
+        await using var reader = await room.Seat(site, new Circumstances(Locale: "fr-CA"));
+
+        await reader.OpenStage("plover");
+        await reader.Arrive($"fr/{site.PageOf("plover")}");
+        Assert.Equal("Le pluvier", await reader.Page.Locator("h1").InnerTextAsync());
+
+        await reader.Follow("English");
+        Assert.Equal(SmallBook.TitleOf("plover"), await reader.Page.Locator("h1").InnerTextAsync());
+        await reader.OpenFront();
+        Assert.Equal("en", await reader.Page.Locator("html").GetAttributeAsync("lang"));
+        Complaint.None(reader.Network.Complaints);
+    }
+
+    [Theory]
+    [InlineData(true, "ja-JP")]
+    [InlineData(false, "fr-CA")]
+    public async Task Without_script_or_a_language_they_share_the_books_own_comes_with_a_switch(bool script, string locale)
+    {
+        using var site = Bilingual($"bilingual, {locale}");
+        await using var reader = await room.Seat(site, new Circumstances(Script: script, Locale: locale));
+
+        await reader.OpenStage("plover");
+        Assert.Equal(SmallBook.TitleOf("plover"), await reader.Page.Locator("h1").InnerTextAsync());
+        await reader.Page.Locator("[data-language=fr]").ClickAsync();
+        await reader.Arrive($"fr/{site.PageOf("plover")}");
+        Assert.Equal("Le pluvier", await reader.Page.Locator("h1").InnerTextAsync());
+    }
+
+    private PublishedSite Bilingual(string test)
+    {
+        var book = room.Shelf.SmallBookFor(test);
+        var keys = Path.Combine(book, "book.yaml");
+        File.WriteAllText(keys, File.ReadAllText(keys) + "\nlanguages: [ fr ]\n");
+        File.WriteAllText(Path.Combine(book, "book.fr.yaml"), "title: La table aux oiseaux\n");
+        var stage = Directory.GetFiles(Path.Combine(book, "stages"), "*plover.md").Single();
+        Directory.CreateDirectory(Path.Combine(book, "stages", "fr"));
+        File.WriteAllText(
+            Path.Combine(book, "stages", "fr", Path.GetFileName(stage)),
+            File.ReadAllText(stage).Replace(SmallBook.TitleOf("plover"), "Le pluvier", StringComparison.Ordinal));
+        return PublishedSite.Of("bilingual", book, book + ", published");
+    }
+}

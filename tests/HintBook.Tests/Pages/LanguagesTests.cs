@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Pages;
+using HintBook.Tests.Books;
+
+namespace HintBook.Tests.Pages;
+
+// A site in several languages: the same page names in a folder for each, one set of pictures, and a switch on every page.
+public class LanguagesTests
+{
+    private static readonly ImmutableSortedDictionary<string, string> Pages = Sites.Texts(Site.Of(Plan(), Theme.BuiltIn(Theme.Default).Theme).Files);
+
+    [Fact]
+    public void Every_page_stands_in_every_language() =>
+        Assert.Equal(Pages.Keys.Where(page => !page.Contains('/')).Select(page => $"ar/{page}"), Pages.Keys.Where(page => page.StartsWith("ar/", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Every_page_says_its_language_and_direction_and_leads_to_itself_in_the_others()
+    {
+        foreach (var (path, html) in Pages)
+        {
+            var page = Sites.Parse(html);
+            var name = path.Split('/')[^1];
+            var arabic = path != name;
+
+            Assert.Equal(arabic ? ("ar", "rtl") : ("en", "ltr"), (page.DocumentElement.GetAttribute("lang"), page.DocumentElement.GetAttribute("dir")));
+            Assert.Equal(arabic ? [$"../{name}", $"../ar/{name}"] : [name, $"ar/{name}"], page.QuerySelectorAll("[data-language]").Select(link => link.GetAttribute("href")));
+            Assert.Equal(arabic ? "ar" : "en", page.QuerySelector("[data-language][aria-current]")!.GetAttribute("data-language"));
+            Assert.Equal(["en", "ar"], page.QuerySelectorAll("link[rel=alternate]").Select(link => link.GetAttribute("hreflang")));
+        }
+    }
+
+    [Fact]
+    public void Pictures_films_and_assets_are_shared()
+    {
+        var stage = Sites.Parse(Pages[$"ar/{A.Addresses(Plan().Book).PageOf("lid")}"]);
+
+        Assert.All(stage.QuerySelectorAll("img[src], script[src], link[rel=stylesheet], link[rel=icon]"), each =>
+            Assert.StartsWith("../", each.GetAttribute("src") ?? each.GetAttribute("href"), StringComparison.Ordinal));
+        Assert.StartsWith("../films/", stage.QuerySelector("video")!.GetAttribute("src"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Texts_are_those_of_the_language()
+    {
+        var page = A.Addresses(Plan().Book).PageOf("lid");
+
+        Assert.Equal("lid-title", Sites.Parse(Pages[page]).QuerySelector("h1")!.TextContent);
+        Assert.Equal("الغطاء", Sites.Parse(Pages[$"ar/{page}"]).QuerySelector("h1")!.TextContent);
+    }
+
+    [Fact]
+    public void A_site_in_one_language_says_nothing_of_languages() =>
+        Assert.Empty(Sites.StagePage(Sites.Everything(), "lid").QuerySelectorAll("[data-language], link[rel=alternate]"));
+
+    private static SitePlan Plan()
+    {
+        var plan = Sites.Everything();
+        var arabic = plan.Book with
+        {
+            Language = A.Value("ar"),
+            Stages = plan.Book.Stages.Replace(plan.Book.Stages[0], plan.Book.Stages[0] with { Title = A.Value("الغطاء") }),
+        };
+        return plan with { Book = plan.Book with { Translations = [arabic] } };
+    }
+}

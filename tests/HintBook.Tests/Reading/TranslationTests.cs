@@ -1,0 +1,108 @@
+namespace HintBook.Tests.Reading;
+
+// A book in several languages: book.fr.yaml and stages/fr/ hold texts, the box stays the one of book.yaml.
+public class TranslationTests
+{
+    private const string TwoLanguages = "title: The Tea Caddy\nlanguages: [ fr ]\ngoal: [ honey ]\nthings: { honey: { name: pot of honey, place: in the caddy } }\n" + BookOnDisk.WayBack;
+
+    private const string French =
+        """
+        ---
+        title: Le couvercle
+        sign: Il est fermé.
+        ---
+        # Nudge
+        Levez les yeux.
+
+        # Clue
+        Regardez le couvercle.
+
+        # Answer
+        Soulevez le couvercle.
+        """;
+
+    [Fact]
+    public void Texts_are_those_of_the_language_and_the_box_is_the_same()
+    {
+        using var book = Bilingual();
+        var (_, english, findings) = book.Read();
+        var french = Assert.Single(english!.Translations);
+
+        Assert.Empty(findings.All);
+        Assert.Equal(("fr", "La boîte à thé"), (french.Language.Value, french.Title.Value));
+        Assert.Equal(("Le couvercle", "Il est fermé.", "Levez les yeux."), (french.Stages[0].Title.Value, french.Stages[0].Sign.Value, french.Stages[0].Nudge.Markdown));
+        Assert.Equal(english.Stages[0].Moves[0].Changes, french.Stages[0].Moves[0].Changes);
+    }
+
+    [Fact]
+    public void A_thing_keeps_its_first_name_as_another_name()
+    {
+        using var book = Bilingual();
+        var honey = book.Read().Book!.Translations[0].Box.Things[0];
+
+        Assert.Equal(("pot de miel", "dans la boîte"), (honey.Name, honey.Place));
+        Assert.Equal(["le miel", "pot of honey"], honey.Also.Select(name => name.Value));
+    }
+
+    [Fact]
+    public void A_stage_that_is_not_translated_stands_in_the_books_own_language_with_a_note()
+    {
+        using var book = Bilingual().Without("stages/fr/01-the-lid.md");
+        var (_, english, findings) = book.Read();
+
+        Assert.Equal("The lid", english!.Translations[0].Stages[0].Title.Value);
+        Assert.Equal("HB1604", Assert.Single(findings.All).Code.Id);
+    }
+
+    [Theory]
+    [InlineData("stages/fr/02-the-led.md", "HB1603")]
+    [InlineData("stages/fr/notes.txt", "HB1310")]
+    [InlineData("stages/de/01-the-lid.md", "HB1310")]
+    public void A_file_that_translates_nothing_is_told(string file, string code)
+    {
+        using var book = Bilingual().With(file, French);
+
+        Assert.Equal(code, Assert.Single(book.Read().Findings.All).Code.Id);
+    }
+
+    [Fact]
+    public void A_name_that_the_book_does_not_have_is_told_with_the_nearest()
+    {
+        using var book = Bilingual().With("book.fr.yaml", "title: La boîte\nthings: { hony: { name: miel } }\n");
+        var finding = Assert.Single(book.Read().Findings.All);
+
+        Assert.Equal("HB1605", finding.Code.Id);
+        Assert.Contains("`honey`", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_language_without_its_book_is_told()
+    {
+        using var book = Bilingual().Without("book.fr.yaml");
+
+        Assert.Equal("HB1602", Assert.Single(book.Read().Findings.All).Code.Id);
+    }
+
+    [Fact]
+    public void The_books_own_language_is_no_translation()
+    {
+        using var book = new BookOnDisk().With("book.yaml", BookOnDisk.Keys + "languages: [ en ]\n");
+        var (_, english, findings) = book.Read();
+
+        Assert.Empty(english!.Translations);
+        Assert.Equal("HB1601", Assert.Single(findings.All).Code.Id);
+    }
+
+    [Fact]
+    public void What_the_box_does_cannot_be_translated()
+    {
+        using var book = Bilingual().With("book.fr.yaml", "title: La boîte\ngoal: [ honey ]\n");
+
+        Assert.True(book.Read().Findings.AnyError);
+    }
+
+    private static BookOnDisk Bilingual() => new BookOnDisk()
+        .With("book.yaml", TwoLanguages)
+        .With("book.fr.yaml", "title: La boîte à thé\nthings: { honey: { name: pot de miel, also: [ le miel ], place: dans la boîte } }\n")
+        .With("stages/fr/01-the-lid.md", French);
+}
