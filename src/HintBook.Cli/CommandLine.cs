@@ -19,6 +19,7 @@ internal static class CommandLine
             ResetVerb.Of(terminal, stop),
             ProveVerb.Of(terminal),
             SchemaVerb.Of(terminal),
+            ThemeVerb.Of(terminal),
             AuditVerb.Of(terminal, stop),
             GuideVerb.Of(terminal),
         };

@@ -36,7 +36,8 @@ public static class Site
         return [.. books.Select(book => plan with { Book = book, Languages = languages })];
     }
 
-    private static IEnumerable<SitePage> PagesOf(Edition edition) =>
+    /// <summary>The pages in one language.</summary>
+    internal static IEnumerable<SitePage> PagesOf(Edition edition) =>
     [
         FrontPage.Of(edition),
         WherePage.Of(edition),

@@ -107,7 +107,7 @@ public sealed record Theme
             Templates = templates.ToImmutable(),
             Worker = texts.GetValueOrDefault(Offline.Worker),
             Assets = files
-                .Where(file => !IsWords(file.Key) && !file.Key.EndsWith(".html", StringComparison.Ordinal) && file.Key != Offline.Worker)
+                .Where(file => IsAsset(file.Key))
                 .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),
         };
         return (theme, Findings.Of(findings));
@@ -130,6 +130,9 @@ public sealed record Theme
 
     /// <summary>What a language calls itself, where the theme has words in it; otherwise its tag.</summary>
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
+
+    // A theme may explain itself to whoever changes it; readers don't get that.
+    private static bool IsAsset(string name) => !IsWords(name) && name != Offline.Worker && Path.GetExtension(name) is not (".html" or ".md");
 
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);

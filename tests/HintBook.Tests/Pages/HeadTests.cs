@@ -67,7 +67,7 @@ public class HeadTests
         var plan = Sites.Everything();
         var (files, _) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
         var there = files.Select(file => file.Path)
-            .Concat(plan.Films.Values.Select(film => film.Path).SelectMany(film => new[] { film, Path.ChangeExtension(film, ".vtt") }))
+            .Concat(plan.Films.Values.SelectMany(film => film.Captions.Values.Append(film.Path).Append(film.Chapters)))
             .Concat(plan.Pictures.Values.SelectMany(picture => picture.Files).Select(file => file.Path))
             .ToHashSet(StringComparer.Ordinal);
 

@@ -30,7 +30,7 @@ internal static class Sites
             .ToImmutableDictionary(file => file, A.Picture),
         Films = book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>()
             .Distinct(StringComparer.Ordinal)
-            .ToImmutableDictionary(file => file, file => new PublishedFilm($"films/{file}", ImmutableSortedDictionary<string, string>.Empty)),
+            .ToImmutableDictionary(file => file, file => new PublishedFilm($"films/{file}", ImmutableSortedDictionary<string, string>.Empty.Add("en", $"films/{Path.GetFileNameWithoutExtension(file)}.en.vtt"))),
     };
 
     /// <summary>The pages by file name; the site must have nothing to say.</summary>
@@ -107,6 +107,7 @@ internal static class Sites
             A.Stage("jar", A.Gives("jar"))) with
         {
             Welcome = A.Prose("Welcome, *solver*."),
+            Care = A.Prose("Dust it."),
             Address = A.Value("https://alder-row.example/box/"),
             Maker = new Maker(A.Value("Alder Row Workshop"), A.Value("mailto:help@alder-row.example")),
             Cautions = [A.Caution(CautionKind.Heavy, "It weighs 6 kg.")],
