@@ -13,6 +13,7 @@ internal static class CardFindings
     public static readonly FindingCode SaysOtherwise = new("HB6105", Severity.Error, "a code that says something else");
     public static readonly FindingCode TitleCut = new("HB6106", Severity.Note, "a title too long for a card");
     public static readonly FindingCode WordsCut = new("HB6108", Severity.Warning, "a theme's words too long for a card");
+    public static readonly FindingCode OtherWords = new("HB6109", Severity.Note, "a theme's words in letters that can't be printed");
     public static readonly FindingCode CautionsLeftOut = new("HB6107", Severity.Note, "cautions that a card has no room for");
 
     private const int LettersShown = 12;
@@ -107,6 +108,17 @@ internal static class CardFindings
         At = language.At,
         Message = $"The cards have no room for words of the theme in “{language.Value}”, and they were cut: “{left}”",
         Help = "Say it shorter in the theme's words file: the keys begin with card_.",
+    };
+
+    /// <summary>Words of the theme that the cards say in English.</summary>
+    /// <param name="language">The book's language.</param>
+    /// <param name="words">How many words, at least 1.</param>
+    public static Finding SaidInEnglish(Located<string> language, int words) => new()
+    {
+        Code = OtherWords,
+        At = language.At,
+        Message = $"The printing fonts have no letters for the theme's words in “{language.Value}”: the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
+        Help = "The fonts have Latin, Greek and Cyrillic letters. To have the cards in other letters, set them in another program with the codes from the folder qr.",
     };
 
     public static Finding LeftOutCautions(Span at, int leftOut) => new()

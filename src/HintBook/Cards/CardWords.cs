@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Cards.Typesetting;
 using HintBook.Pages;
 
 namespace HintBook.Cards;
@@ -37,9 +38,29 @@ public sealed record CardWords
     /// <summary>The head of the column of stage ids.</summary>
     public required string Id { get; init; }
 
+    /// <summary>The keys of the texts that stand here in other words because the fonts have no letters for the theme's own.</summary>
+    public ImmutableArray<string> Replaced { get; init; } = [];
+
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
         [Stuck, Scan, MoreCautions, LocalRules, .. Cautions.Values, WhichCard, KeepThisSheet, Card, Stage, Id];
+
+    /// <summary>
+    /// The words of a theme that are for cards, those in letters that the fonts lack in the other words given: a card in another
+    /// language still says what to do, an empty one doesn't.
+    /// </summary>
+    /// <param name="words">The words in the book's language.</param>
+    /// <param name="instead">The same words in a language that the fonts have letters for.</param>
+    public static CardWords Of(ThemeWords words, ThemeWords instead)
+    {
+        var replaced = words.Entries
+            .Where(word => word.Key.StartsWith("card_", StringComparison.Ordinal) && !Letters.Cover(word.Value))
+            .Where(word => instead.Entries.TryGetValue(word.Key, out var other) && Letters.Cover(other))
+            .Select(word => word.Key)
+            .ToImmutableArray();
+        var printable = words.Entries.SetItems(replaced.Select(key => KeyValuePair.Create(key, instead[key])));
+        return Of(words with { Entries = printable }) with { Replaced = replaced };
+    }
 
     /// <summary>The words of a theme that are for cards: those whose keys begin with <c>card_</c>.</summary>
     public static CardWords Of(ThemeWords words) => new()

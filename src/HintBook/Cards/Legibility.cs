@@ -7,11 +7,15 @@ namespace HintBook.Cards;
 /// <summary>Finds text that the fonts have no letters for.</summary>
 internal static class Legibility
 {
-    public static IEnumerable<Finding> In(Book book, CardWords words) =>
-        from text in Texts(book, words)
-        let missing = Letters.Printable(text.Text).Missing
-        where missing.Length > 0
-        select CardFindings.LettersMissing(text.At, text.What, missing);
+    public static IEnumerable<Finding> In(Book book, CardWords words)
+    {
+        var missing =
+            from text in Texts(book, words)
+            let letters = Letters.Printable(text.Text).Missing
+            where letters.Length > 0
+            select CardFindings.LettersMissing(text.At, text.What, letters);
+        return words.Replaced.IsEmpty ? missing : missing.Append(CardFindings.SaidInEnglish(book.Language, words.Replaced.Length));
+    }
 
     private static IEnumerable<(Span At, string What, string Text)> Texts(Book book, CardWords words)
     {

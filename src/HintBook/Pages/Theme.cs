@@ -128,6 +128,9 @@ public sealed record Theme
         ThemeWords? Of(string tag) => Words.Values.FirstOrDefault(words => words.Language.Equals(tag, StringComparison.OrdinalIgnoreCase));
     }
 
+    /// <summary>The words in English, the tool's own where the theme has none.</summary>
+    public ThemeWords InEnglish => Words.GetValueOrDefault("en") ?? new("en", English.Value);
+
     /// <summary>What a language calls itself, where the theme has words in it; otherwise its tag.</summary>
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
 

@@ -30,7 +30,7 @@ public static class Pipeline
             Films = FilmWork.Of(book, desk),
         };
         var (pages, pageFindings) = Site.Of(plan, book.Theme!);
-        var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words);
+        var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words, book.Theme.InEnglish);
         var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, words);
         var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!), .. pageFindings.All, .. cardFindings.All]);
         if (findings.AnyError)
@@ -63,7 +63,7 @@ public static class Pipeline
         using var folder = OutputFolder.Open(output, path);
         var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
         var (words, language) = book.Theme!.WordsIn(book.Book!.Language);
-        var (cards, cardFindings) = CardPrint.Of(book.Book, book.Addresses!, options.Paper, CardWords.Of(words));
+        var (cards, cardFindings) = CardPrint.Of(book.Book, book.Addresses!, options.Paper, CardWords.Of(words, book.Theme.InEnglish));
         var findings = book.Findings.And([.. language.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);

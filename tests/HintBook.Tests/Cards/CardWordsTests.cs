@@ -4,6 +4,7 @@ using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
 using HintBook.Pages;
+using HintBook.Text;
 
 namespace HintBook.Tests.Cards;
 
@@ -46,6 +47,64 @@ public class CardWordsTests
         Assert.Empty(findings.All);
     }
 
+    [Theory]
+    [InlineData("de")]
+    [InlineData("en")]
+    [InlineData("es")]
+    [InlineData("fr")]
+    public void The_tools_own_words_fit_a_card_with_all_ten_dangers_in_their_own_letters(string language)
+    {
+        var words = InLanguage(language);
+        var front = CardFront.Of(Dangerous("The Beekeeper's Cabinet", 10), words);
+        Assert.Equal(0, front.CautionsLeftOut);
+        AssertInsideAndApart(front.Things);
+        AssertInsideAndApart(Back(words));
+        Assert.Empty(words.Replaced);
+        Assert.Empty(CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
+    }
+
+    [Theory]
+    [InlineData("ar")]
+    [InlineData("ja")]
+    public void Words_in_letters_that_the_fonts_lack_are_in_English_and_the_author_is_told(string language)
+    {
+        var book = CardBooks.Beekeeper with { Language = new(language, CardBooks.Beekeeper.Title.At) };
+        var (set, findings) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, InLanguage(language));
+        var finding = Assert.Single(findings.All);
+        Assert.Equal(("HB6109", Severity.Note), (finding.Code.Id, finding.Code.Severity));
+        Assert.Contains($"“{language}”", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(book.Language.At, finding.At);
+        Assert.Equal(CardBooks.Pdf(CardBooks.Print(book).Set), CardBooks.Pdf(set));
+    }
+
+    [Fact]
+    public void Words_in_letters_that_the_fonts_lack_are_replaced_one_by_one()
+    {
+        var german = BuiltIn.Words["de"];
+        var words = CardWords.Of(german with { Entries = german.Entries.SetItem("card_stuck", "助けて") }, BuiltIn.InEnglish);
+        Assert.Equal(["card_stuck"], words.Replaced);
+        Assert.Equal("Stuck?", words.Stuck);
+        Assert.Equal(german["card_scan"], words.Scan);
+    }
+
+    [Fact]
+    public void A_sign_that_is_no_letter_is_left_out_and_the_words_stay()
+    {
+        var german = BuiltIn.Words["de"];
+        var words = CardWords.Of(german with { Entries = german.Entries.SetItem("card_stuck", "🐝 Festgefahren?") }, BuiltIn.InEnglish);
+        var finding = Assert.Single(CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
+        Assert.Equal("HB6103", finding.Code.Id);
+        Assert.Equal("🐝 Festgefahren?", words.Stuck);
+    }
+
+    [Fact]
+    public void A_theme_without_English_has_the_tools_own()
+    {
+        var texts = Theme.TextsOf(Theme.Default);
+        var (theme, _) = Theme.Of("mine", texts.RemoveRange(texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml")));
+        Assert.Equal("Stuck?", CardWords.Of(theme.Words["ja"], theme.InEnglish).Stuck);
+    }
+
     [Fact]
     public void Words_of_any_length_stay_on_the_card_and_off_each_other() =>
         Gen.Select(Words, Gen.Char["abcMW "].Array[1, 200].Select(letters => new string(letters) + "."), Gen.Int[0, 10]).Sample((words, title, dangers) =>
@@ -70,6 +129,10 @@ public class CardWordsTests
         Assert.Equal("HB6108", finding.Code.Id);
         Assert.Contains("Donaudampfschiff", finding.Message, StringComparison.Ordinal);
     }
+
+    private static Theme BuiltIn { get; } = Theme.BuiltIn(Theme.Default).Theme;
+
+    private static CardWords InLanguage(string language) => CardWords.Of(BuiltIn.Words[language], BuiltIn.InEnglish);
 
     private static CardWords German { get; } = CardBooks.English with
     {

@@ -73,6 +73,19 @@ public class LetteringTests
             Assert.All(set.Lines, line => Assert.True(Letters.Width(line, Typeface.Regular, 3) <= 20));
         });
 
+    // Imprimerie nationale (from memory): no line ends before a question mark, for the space before it is one at which none ends.
+    [Theory]
+    [InlineData("Bloqué\u202F?")]
+    [InlineData("Bloqué\u00A0?")]
+    public void A_line_never_ends_at_a_no_break_space(string question)
+    {
+        var printable = Letters.Printable(question).Text;
+        Assert.Equal(question, printable);
+        var narrow = Letters.Width("Bloqué", Typeface.Regular, 3) + 0.1;
+        Assert.DoesNotContain("?", Paragraph.Flow(printable, Typeface.Regular, 3, narrow).Lines);
+        Assert.Equal([question], Paragraph.Fit(printable, Typeface.Regular, narrow, [(3, 1), (2, 1)]).Lines);
+    }
+
     [Fact]
     public void Any_text_at_all_can_be_made_printable() =>
         Gen.String.Sample(text =>

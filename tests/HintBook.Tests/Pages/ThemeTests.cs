@@ -76,13 +76,13 @@ public class ThemeTests
     [Fact]
     public void A_missing_word_says_its_file_and_key_and_is_English_meanwhile()
     {
-        var (theme, findings) = Theme.Of("mine", Parlour.Add("words.de.yaml", Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal)));
+        var (theme, findings) = Theme.Of("mine", Parlour.Add("words.it.yaml", Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal)));
         var finding = Assert.Single(findings.All);
 
         Assert.Equal(PageFindings.MissingWord, finding.Code);
-        Assert.Equal("themes/mine/words.de.yaml", finding.At.File.Path);
+        Assert.Equal("themes/mine/words.it.yaml", finding.At.File.Path);
         Assert.Contains("“clue”", finding.Message, StringComparison.Ordinal);
-        Assert.Equal("Clue", theme.Words["de"]["clue"]);
+        Assert.Equal("Clue", theme.Words["it"]["clue"]);
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public class ThemeTests
     [Fact]
     public void A_language_without_words_gets_English_and_a_note()
     {
-        var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Language = A.Value("fr") });
+        var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Language = A.Value("it") });
         var finding = Assert.Single(Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All);
 
         Assert.Equal(Severity.Note, finding.Code.Severity);

@@ -58,7 +58,7 @@ public static class Letters
         while (letters.MoveNext())
         {
             var letter = letters.GetTextElement();
-            if (letter.EnumerateRunes().All(rune => Rune.IsWhiteSpace(rune) || Rune.IsControl(rune)))
+            if (letter.EnumerateRunes().All(IsBreak))
                 kept.Append(' ');
             else if (letter.EnumerateRunes().All(Has))
                 kept.Append(letter);
@@ -67,7 +67,7 @@ public static class Letters
         }
 
         var words = string.Join(' ', kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return new(words.Length == 0 && missing.Count > 0 ? "?" : words, [.. missing]);
+        return new(string.IsNullOrWhiteSpace(words) && missing.Count > 0 ? "?" : words, [.. missing]);
     }
 
     /// <summary>How wide a printable text is on one line, in the unit of <paramref name="size"/>; letters are not kerned.</summary>
@@ -81,6 +81,14 @@ public static class Letters
             width += Advances.TryGetValue((face, rune), out var advance) ? advance : Measure(face, rune);
         return width * size;
     }
+
+    /// <summary>Whether a text's letters can be printed. Pictographs and other signs are no letters: a text can be read without them.</summary>
+    internal static bool Cover(string text) =>
+        !Printable(text).Missing.Any(letter => letter.EnumerateRunes().Any(Rune.IsLetter));
+
+    // The no-break space and its narrow sister are no place to end a line: in French they keep a question mark at its word.
+    private static bool IsBreak(Rune rune) =>
+        rune.Value is not (0x00A0 or 0x202F) && (Rune.IsWhiteSpace(rune) || Rune.IsControl(rune));
 
     private static bool Has(Rune rune)
     {
