@@ -33,7 +33,7 @@
 
   // Later visits work without a network, where the browser lets a site stay: over http, not from a memory stick.
   function stay() {
-    if (!/^http/.test(location.protocol)) return;
+    if (!root.dataset.book || !/^http/.test(location.protocol)) return;
     var manifest = document.createElement("link");
     manifest.rel = "manifest";
     manifest.href = root.dataset.root + "manifest.webmanifest";

@@ -4,17 +4,44 @@ using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary><c>publish BOOK</c>: makes the site and the cards, checks them and swaps them in.</summary>
+/// <summary><c>publish BOOK</c>: makes the site and the cards, checks them and swaps them in; for a folder of books, a shelf of them.</summary>
 internal static class PublishVerb
 {
     public static Command Of(Terminal terminal, CancellationToken stop) => PublishingVerb.Of(
         "publish",
         "Make the site and the printed cards.",
-        (book, options) => Pipeline.Publish(book, options, stop),
+        (book, options) => Shelf.BooksIn(book).IsEmpty
+            ? Pipeline.Publish(book, options, stop)
+            : Shelf.Publish(book, options, (name, outcome) => TellOne(name, outcome, terminal), stop),
         Told,
         terminal);
 
-    private static string Told(Report report) =>
+    // Every book of a shelf has its say; what becomes of the shelf is told at the end.
+    private static void TellOne(string name, Outcome outcome, Terminal terminal)
+    {
+        var findings = outcome switch
+        {
+            Published published => published.Report.Findings,
+            Rejected rejected => rejected.Findings,
+            _ => Findings.None,
+        };
+        terminal.Error.WriteLine($"{name}: {Tally.Of(findings, withNotes: false)}");
+        terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
+    }
+
+    private static string Told(Report report) => report.Books > 1 ? ToldOfShelf(report) : ToldOfBook(report);
+
+    private static string ToldOfShelf(Report report) =>
+        $"""
+        Published a shelf of {Words.Count(report.Books, "book")} in {report.Folder}
+          site     {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}
+          books    {Path.Combine(report.Folder, "books")}: each book by itself, with its cards
+        Look at  {Path.Combine(report.Folder, "site", "index.html")}
+        Upload   everything in {Path.Combine(report.Folder, "site")}
+
+        """;
+
+    private static string ToldOfBook(Report report) =>
         $"""
         Published “{report.Book}” in {report.Folder}
           site     {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}

@@ -15,7 +15,7 @@ namespace HintBook.Pages;
 internal sealed class Press(Theme theme)
 {
     /// <summary>The templates that every theme has.</summary>
-    public static readonly ImmutableArray<string> Pages = ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html"];
+    public static readonly ImmutableArray<string> Pages = ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
 
     private readonly ConcurrentBag<HtmlContext> idle = [];
 

@@ -1,3 +1,4 @@
+using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -7,7 +8,16 @@ public abstract record Outcome;
 
 /// <summary>It is done.</summary>
 /// <param name="Report">What was made and checked.</param>
-public sealed record Published(Report Report) : Outcome;
+public sealed record Published(Report Report) : Outcome
+{
+    /// <summary>What the site was made from; null where there was none to make.</summary>
+    internal MadeSite? Made { get; init; }
+}
+
+/// <summary>What a site was made from.</summary>
+/// <param name="Plan">The plan of its pages.</param>
+/// <param name="Theme">How it looks.</param>
+internal sealed record MadeSite(SitePlan Plan, Theme Theme);
 
 /// <summary>The book has errors; whatever was published before stands untouched.</summary>
 /// <param name="Findings">What to mend.</param>

@@ -48,7 +48,7 @@ public static class Pipeline
         desk.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         folder.Swap(OutputFolder.Swapped, desk.Made.Keys, options.Watch);
-        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) });
+        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) }) { Made = new MadeSite(plan, book.Theme!) };
     });
 
     /// <summary>Prints the cards alone, beside whatever site was published last.</summary>
@@ -90,7 +90,7 @@ public static class Pipeline
         };
 
     // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
-    private static Outcome Guarded(Func<Outcome> work)
+    internal static Outcome Guarded(Func<Outcome> work)
     {
         try
         {

@@ -14,6 +14,9 @@ public sealed record Report
     /// <summary>The output folder's full path.</summary>
     public required string Folder { get; init; }
 
+    /// <summary>How many books stand on the shelf; 1 for a book by itself.</summary>
+    public int Books { get; init; } = 1;
+
     /// <summary>How many HTML pages the site has.</summary>
     public required int Pages { get; init; }
 

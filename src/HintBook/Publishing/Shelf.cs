@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using HintBook.Pages;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>Several books as one site: each in a folder of its own, as it would stand alone, below a front page that leads to all.</summary>
+public static class Shelf
+{
+    /// <summary>A book that stands elsewhere than its cards say.</summary>
+    public static readonly FindingCode ElsewhereCode = new("HB7305", Severity.Warning, "a book on the shelf whose cards lead elsewhere");
+
+    /// <summary>The folders of the books in a folder, in ordinal order; none where the folder is a book itself.</summary>
+    public static ImmutableArray<string> BooksIn(string path) => File.Exists(Path.Combine(path, "book.yaml")) || !Directory.Exists(path)
+        ? []
+        : [.. Directory.EnumerateDirectories(path).Where(folder => File.Exists(Path.Combine(folder, "book.yaml"))).Order(StringComparer.Ordinal)];
+
+    /// <summary>Publishes every book, and when all are good the shelf. A book that isn't keeps the shelf as it was.</summary>
+    /// <param name="path">The folder of books.</param>
+    /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would stand alone, with its cards.</param>
+    /// <param name="told">Told how each book ended.</param>
+    /// <param name="stop">Ends the work.</param>
+    /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>
+    public static Outcome Publish(string path, PublishOptions options, Action<string, Outcome> told, CancellationToken stop = default) => Pipeline.Guarded(() =>
+    {
+        using var place = OutputFolder.Open(options.OutputFor(path), path);
+        var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();
+        if (books.Select(book => book.Outcome).OfType<Failed>().FirstOrDefault() is { } failed)
+            return failed;
+        if (!Array.TrueForAll(books, book => book.Outcome is Published))
+            return new Rejected(Findings.None);
+
+        var desk = new Desk(place.Next, options.WriteFile, options.Say, stop);
+        var shelved = books.Select(book => (book.Name, ((Published)book.Outcome).Report, Made: ((Published)book.Outcome).Made!)).ToArray();
+        foreach (var (name, report, _) in shelved)
+            CopySite(Path.Combine(report.Folder, "site"), name, desk);
+        var onShelf = shelved.Select(book => new ShelvedBook($"{book.Name}/", book.Made.Plan.Book, book.Made.Plan.Pictures)).ToArray();
+        desk.WriteAll("shelf", "site", ShelfPage.Of(onShelf, shelved[0].Made.Theme));
+        place.Swap(["site"], desk.Made.Keys, options.Watch);
+        return new Published(shelved[0].Report with
+        {
+            Folder = place.Root,
+            Book = string.Join(", ", onShelf.Select(book => book.Book.Title.Value)),
+            Books = shelved.Length,
+            Pages = shelved.Sum(book => book.Report.Pages) + 1,
+            Photos = shelved.Sum(book => book.Report.Photos),
+            Developed = shelved.Sum(book => book.Report.Developed),
+            SiteBytes = desk.Made.Values.Sum(),
+            Findings = Findings.Of(Elsewhere(onShelf)),
+        });
+
+        Outcome PublishOne(string book)
+        {
+            var name = Path.GetFileName(book);
+            var outcome = Pipeline.Publish(book, options with { Output = Path.Combine(place.Root, "books", name) }, stop);
+            told(name, outcome);
+            return outcome;
+        }
+    });
+
+    private static IEnumerable<Finding> Elsewhere(ShelvedBook[] books) =>
+        from shelved in books
+        where shelved.Book.Address is { } address && !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
+        select new Finding
+        {
+            Code = ElsewhereCode,
+            At = shelved.Book.Address!.Value.At,
+            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {shelved.Book.Address!.Value.Value}.",
+            Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
+        };
+
+    private static void CopySite(string site, string name, Desk desk)
+    {
+        foreach (var file in Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories))
+            desk.Copy(file, Path.Combine("site", name, Path.GetRelativePath(site, file)));
+    }
+}

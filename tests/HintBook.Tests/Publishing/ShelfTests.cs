@@ -1,0 +1,86 @@
+using AngleSharp.Html.Parser;
+using HintBook.Publishing;
+
+namespace HintBook.Tests.Publishing;
+
+// Several books as one site, with a front page that tells no more than the closed boxes do.
+public sealed class ShelfTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("hintbook-shelf-").FullName;
+
+    public ShelfTests()
+    {
+        NewBook.In(Path.Combine(folder, "my-first-box"));
+        NewBook.In(Path.Combine(folder, "second"));
+        Change("second", "book.yaml", "title: ", "title: The Second of ");
+    }
+
+    private string Site => Path.Combine(folder, "published", "site");
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void Every_book_stands_in_its_folder_as_it_would_alone()
+    {
+        var report = Assert.IsType<Published>(Publish()).Report;
+
+        Assert.Equal(2, report.Books);
+        foreach (var name in new[] { "my-first-box", "second" })
+            Assert.Equal(Desktop.Tree(Path.Combine(folder, "published", "books", name, "site")), Desktop.Tree(Path.Combine(Site, name)));
+    }
+
+    [Fact]
+    public void The_front_page_has_a_way_to_each_and_no_word_of_any_stage()
+    {
+        Publish();
+        var page = new HtmlParser(new() { IsStrictMode = true }).ParseDocument(File.ReadAllText(Path.Combine(Site, "index.html")));
+
+        Assert.Equal(["my-first-box/index.html", "second/index.html"], page.QuerySelectorAll(".boxes a").Select(link => link.GetAttribute("href")));
+        Assert.All(page.QuerySelectorAll("a[href$=html], link[href], script[src], img[src]"), each =>
+            Assert.True(File.Exists(Path.Combine(Site, (each.GetAttribute("href") ?? each.GetAttribute("src"))!)) || each.GetAttribute("href")!.StartsWith('#')));
+        var stages = CheckedBook.Of(Path.Combine(folder, "second")).Book!.Stages;
+        Assert.DoesNotContain(stages, stage => page.DocumentElement.OuterHtml.Contains(stage.Title.Value, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void A_book_whose_cards_lead_elsewhere_is_told()
+    {
+        var finding = Assert.Single(Assert.IsType<Published>(Publish()).Report.Findings.All);
+
+        Assert.Equal("HB7305", finding.Code.Id);
+        Assert.Contains("second/", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_with_a_mistake_keeps_the_shelf_as_it_was()
+    {
+        Publish();
+        var before = Desktop.Tree(Site);
+        Change("second", "book.yaml", "goal:", "gaol:");
+        Change("my-first-box", "book.yaml", "title: ", "title: Changed: ");
+        var told = new List<string>();
+
+        Assert.IsType<Rejected>(Publish(told));
+
+        Assert.Equal(before, Desktop.Tree(Site));
+        Assert.Equal(["my-first-box", "second"], told);
+    }
+
+    [Fact]
+    public void A_folder_with_a_book_in_it_is_no_shelf()
+    {
+        Assert.Empty(Shelf.BooksIn(Path.Combine(folder, "second")));
+        Assert.Empty(Shelf.BooksIn(Path.Combine(folder, "nowhere")));
+        Assert.Equal(2, Shelf.BooksIn(folder).Length);
+    }
+
+    private Outcome Publish(List<string>? told = null) => Shelf.Publish(folder, new PublishOptions(), (name, _) => told?.Add(name));
+
+    private void Change(string book, string file, string from, string to)
+    {
+        var path = Path.Combine(folder, book, file);
+        var text = File.ReadAllText(path);
+        Assert.Contains(from, text, StringComparison.Ordinal);
+        File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
+    }
+}
