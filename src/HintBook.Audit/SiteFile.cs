@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
@@ -25,7 +26,8 @@ internal sealed record SiteFile(string Path)
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
         var file = Kind(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : new SiteFile(path);
-        return file with { Faults = [.. file.Faults, .. secrets.InName(path)] };
+        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", Manner.Address, secrets.Outside));
+        return file with { Faults = [.. file.Faults, .. named] };
     }
 
     private static Func<string, string, Secrets, SiteFile>? Kind(string path) => System.IO.Path.GetExtension(path).ToLowerInvariant() switch
@@ -33,6 +35,9 @@ internal sealed record SiteFile(string Path)
         ".html" or ".htm" => PageReader.Read,
         ".css" => StyleReader.Read,
         ".svg" => DrawingReader.Read,
+        ".js" or ".mjs" => PlainReader.Script,
+        ".json" or ".webmanifest" or ".map" => PlainReader.Data,
+        ".txt" or ".xml" or ".vtt" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
         _ => null,
     };
 

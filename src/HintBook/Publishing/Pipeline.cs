@@ -39,7 +39,7 @@ public static class Pipeline
         desk.WriteAll("pages", "site", pages);
         desk.WriteAll("offline", "site", Offline.Of(plan.Book, book.Theme!, desk.Kept("site/")));
         desk.WriteAll("cards", "print", cards.Files);
-        var (audit, faults) = AuditWork.Of(desk.PathOf("site"), plan.Book, plan.Survey, plan.Addresses);
+        var (audit, faults) = AuditWork.Of(folder.Next, book);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
