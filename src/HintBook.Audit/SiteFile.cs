@@ -22,10 +22,10 @@ internal sealed record SiteFile(string Path)
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>Reads a page, a style sheet or a drawing; of other files only the name counts.</summary>
+    /// <summary>Reads what a file says, and its name; of kinds of files that say nothing only the name counts.</summary>
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
-        var file = Kind(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : new SiteFile(path);
+        var file = Kind(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : Media(folder, path, secrets);
         var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", Manner.Address, secrets.Outside));
         return file with { Faults = [.. file.Faults, .. named] };
     }
@@ -39,6 +39,14 @@ internal sealed record SiteFile(string Path)
         ".json" or ".webmanifest" or ".map" => PlainReader.Data,
         ".txt" or ".xml" or ".vtt" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
         _ => null,
+    };
+
+    private static SiteFile Media(string folder, string path, Secrets secrets) => System.IO.Path.GetExtension(path).ToLowerInvariant() switch
+    {
+        ".jpg" or ".jpeg" or ".png" or ".webp" or ".gif" or ".avif" or ".heic" or ".tif" or ".tiff" or ".bmp" or ".ico"
+            or ".mp4" or ".m4v" or ".mov" or ".mp3" or ".m4a" or ".avi" or ".wav" => MediaReader.Read(folder, path, secrets),
+        ".pdf" => new SiteFile(path) { Faults = PrintReader.Faults(folder, path, int.MaxValue, secrets, new List<(string?, int)>()) },
+        _ => new SiteFile(path),
     };
 
     private static SiteFile WithText(string folder, string path, Func<string, SiteFile> read)

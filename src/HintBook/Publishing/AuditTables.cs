@@ -2,6 +2,7 @@ using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
+using HintBook.Cards;
 using HintBook.Photos;
 using HintBook.Spoilers;
 
@@ -31,8 +32,16 @@ internal static class AuditTables
             Pictures = PicturesOf(book, sayable),
             SaidEverywhere = [.. book.Theme!.WordsIn(source.Language).Words.Entries.Values],
             English = Finder.IsEnglish(source.Language.Value),
-            Address = addresses.Base,
+            Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
+            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };
+    }
+
+    // Behind the sheets of cards come the pages that tell the maker which card is which.
+    private static int PagesOfCards(Book book)
+    {
+        var cards = book.Cards switch { CardChoice.Box => 1, CardChoice.Stages => book.Stages.Length, _ => 1 + book.Stages.Length };
+        return 2 * Imposition.SheetsFor(cards);
     }
 
     private static ImmutableArray<AuditSecret> SecretsOf(Sayable sayable)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Text;
@@ -19,15 +20,23 @@ public static class AuditWork
     public static (AuditReport Report, IEnumerable<Finding> Findings) Of(string output, CheckedBook book)
     {
         var table = AuditTables.Of(book);
-        var report = SiteAudit.Of(Path.Combine(output, "site"), table);
-        return (report, FindingsOf(report, book));
+        var (site, print) = (Path.Combine(output, "site"), Path.Combine(output, "print"));
+        var report = SiteAudit.Of(site, table);
+        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Of(print, site, table).Faults], book));
     }
 
-    private static IEnumerable<Finding> FindingsOf(AuditReport report, CheckedBook book)
+    /// <summary>Audits printed cards that were made by themselves.</summary>
+    /// <param name="print">The folder with the cards.</param>
+    /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
+    /// <param name="book">The book they were made from, checked and without errors.</param>
+    public static IEnumerable<Finding> OfCards(string print, string? site, CheckedBook book) =>
+        FindingsOf(PrintAudit.Of(print, site, AuditTables.Of(book)).Faults, book);
+
+    private static IEnumerable<Finding> FindingsOf(ImmutableArray<AuditFault> faults, CheckedBook book)
     {
         // What the source says in doubt has been told there.
         var doubts = book.Findings.All.Where(finding => finding.Code.Id.StartsWith("HB31", StringComparison.Ordinal)).Select(finding => finding.Message).ToArray();
-        return report.Faults
+        return faults
             .Where(fault => fault.IsSure || !doubts.Any(doubt => doubt.Contains($"“{fault.Secret}”", StringComparison.Ordinal)))
             .Select(fault => FindingOf(fault, book.Book!, book.Addresses!));
     }

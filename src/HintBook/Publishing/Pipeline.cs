@@ -69,6 +69,10 @@ public static class Pipeline
             return new Rejected(findings);
 
         desk.WriteAll("cards", "print", cards.Files);
+        findings = findings.And(AuditWork.OfCards(desk.PathOf("print"), site: null, book));
+        if (findings.AnyError)
+            return new Rejected(findings);
+
         stop.ThrowIfCancellationRequested();
         folder.Swap(["print"], desk.Made.Keys, options.Watch);
         var report = ReportOf(book, folder, desk, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);

@@ -1,0 +1,61 @@
+using HintBook.Audit.Telling;
+using MetadataExtractor;
+using MetadataExtractor.Formats.Exif;
+using MetadataExtractor.Formats.Xmp;
+
+namespace HintBook.Audit;
+
+/// <summary>Reads what pictures and films carry besides what they show: Exif, IPTC, XMP, remarks, texts.</summary>
+internal static class MediaReader
+{
+    // What they say of themselves in numbers is for programs.
+    private static readonly HashSet<string> Technical = new(StringComparer.Ordinal)
+    {
+        "File Type", "File", "JPEG", "JFIF", "Huffman", "ICC Profile", "PNG-IHDR", "PNG-sRGB", "PNG-gAMA", "PNG-pHYs", "WebP", "GIF Header", "QuickTime File Type",
+    };
+
+    /// <summary>What a file's metadata tells that it may not. A file that can't be taken apart is left to those who show it.</summary>
+    public static SiteFile Read(string folder, string path, Secrets secrets)
+    {
+        if (secrets.IsEmpty)
+            return new(path);
+        try
+        {
+            using var file = File.OpenRead(Path.Combine(folder, path));
+            var listener = secrets.Listen(path);
+            return new(path)
+            {
+                Faults =
+                [
+                    .. from directory in ImageMetadataReader.ReadMetadata(file)
+                       where !Technical.Contains(directory.Name)
+                       from text in Texts(directory)
+                       from fault in listener.Hear(new(text, 0, 0, $"in its metadata ({directory.Name})", Manner.Prose, secrets.Outside))
+                       select fault,
+                ],
+            };
+        }
+        catch (Exception e) when (e is ImageProcessingException or MetadataException or IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            return new(path);
+        }
+    }
+
+    private static IEnumerable<string> Texts(MetadataExtractor.Directory directory) => directory is XmpDirectory xmp
+        ? xmp.GetXmpProperties().Select(property => property.Value)
+        : directory.Tags.SelectMany(tag => TextsOf(directory, tag)).Where(text => !IsTime(text));
+
+    private static IEnumerable<string> TextsOf(MetadataExtractor.Directory directory, Tag tag) => directory.GetObject(tag.Type) switch
+    {
+        string text => [text],
+        StringValue text => [text.ToString()],
+        string[] texts => texts,
+        StringValue[] texts => texts.Select(text => text.ToString()),
+        IEnumerable<MetadataExtractor.KeyValuePair> pairs => pairs.SelectMany(pair => (string[])[pair.Key, pair.Value.ToString()]),
+        byte[] when tag.Type is ExifDirectoryBase.TagUserComment or (>= ExifDirectoryBase.TagWinTitle and <= ExifDirectoryBase.TagWinSubject) => [tag.Description ?? ""],
+        _ => [],
+    };
+
+    // Exif 2.32, 4.6.4: "YYYY:MM:DD HH:MM:SS".
+    private static bool IsTime(string text) => text.Length == 19 && text[4] == ':' && text[10] == ' ' && text[16] == ':';
+}
