@@ -37,7 +37,11 @@ public sealed record AuditTable
 /// <summary>Something that has a name.</summary>
 /// <param name="Name">What faults call it.</param>
 /// <param name="Spellings">What is looked for.</param>
-public sealed record AuditSecret(string Name, ImmutableArray<AuditSpelling> Spellings);
+public sealed record AuditSecret(string Name, ImmutableArray<AuditSpelling> Spellings)
+{
+    /// <summary>Whether a secret within it isn't told where it is known: "iron key" may be, and "key" a secret. What a stage is called must itself tell nothing.</summary>
+    public bool Covers { get; init; } = true;
+}
 
 /// <summary>A way of writing a secret.</summary>
 /// <param name="Text">A name, or the symbols of a code.</param>

@@ -1,3 +1,4 @@
+using System.Text;
 using HintBook.Audit.Telling;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
@@ -23,11 +24,15 @@ internal static class MediaReader
         {
             using var file = File.OpenRead(Path.Combine(folder, path));
             var listener = secrets.Listen(path);
+            var directories = ImageMetadataReader.ReadMetadata(file);
             return new(path)
             {
                 Faults =
                 [
-                    .. from directory in ImageMetadataReader.ReadMetadata(file)
+                    .. from directory in directories
+                       where directory.HasError
+                       select new AuditFault(path, 0, 0, $"Its metadata ({directory.Name}) is damaged, so nobody knows what it tells.") { IsSure = false },
+                    .. from directory in directories
                        where !Technical.Contains(directory.Name)
                        from text in Texts(directory)
                        from fault in listener.Hear(new(text, 0, 0, $"in its metadata ({directory.Name})", Manner.Prose, secrets.Outside))
@@ -48,13 +53,26 @@ internal static class MediaReader
     private static IEnumerable<string> TextsOf(MetadataExtractor.Directory directory, Tag tag) => directory.GetObject(tag.Type) switch
     {
         string text => [text],
-        StringValue text => [text.ToString()],
+        StringValue text => [TextOf(text)],
         string[] texts => texts,
-        StringValue[] texts => texts.Select(text => text.ToString()),
-        IEnumerable<MetadataExtractor.KeyValuePair> pairs => pairs.SelectMany(pair => (string[])[pair.Key, pair.Value.ToString()]),
+        StringValue[] texts => texts.Select(TextOf),
+        IEnumerable<MetadataExtractor.KeyValuePair> pairs => pairs.SelectMany(pair => (string[])[pair.Key, TextOf(pair.Value)]),
         byte[] when tag.Type is ExifDirectoryBase.TagUserComment or (>= ExifDirectoryBase.TagWinTitle and <= ExifDirectoryBase.TagWinSubject) => [tag.Description ?? ""],
         _ => [],
     };
+
+    // Standards of different ages name different encodings; what is UTF-8 is meant as UTF-8.
+    private static string TextOf(StringValue text)
+    {
+        try
+        {
+            return SiteFile.Strict.GetString(text.Bytes);
+        }
+        catch (DecoderFallbackException)
+        {
+            return text.ToString();
+        }
+    }
 
     // Exif 2.32, 4.6.4: "YYYY:MM:DD HH:MM:SS".
     private static bool IsTime(string text) => text.Length == 19 && text[4] == ':' && text[10] == ' ' && text[16] == ':';

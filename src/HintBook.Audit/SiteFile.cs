@@ -20,7 +20,8 @@ internal sealed record SiteFile(string Path)
     /// <summary>Whether it is HTML that could be read.</summary>
     public bool IsPage { get; init; }
 
-    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+    /// <summary>UTF-8 that throws for what isn't.</summary>
+    public static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>Reads what a file says, and its name; of kinds of files that say nothing only the name counts.</summary>
     public static SiteFile Read(string folder, string path, Secrets secrets)

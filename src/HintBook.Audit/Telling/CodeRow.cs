@@ -96,10 +96,9 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
             onlyLetters &= !IsFigure(text, ids, word);
         for (var i = 0; i < row.Count; i++)
         {
-            var times = 1;
+            var (first, from, times) = (i, symbols.Length, 1);
             for (; i + 1 < row.Count && numbers.ValueOf(ids[row[i]]) is { Repeats: true } again; i++)
                 times *= again.Value;
-            var (first, from) = (i, symbols.Length);
             if (numbers.ValueOf(ids[row[i]]) is { Repeats: false, Value: var value })
             {
                 value = asOneNumber ? Large(ids, ref i, value) : Small(ids, ref i, value);

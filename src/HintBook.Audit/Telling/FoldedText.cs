@@ -94,11 +94,11 @@ internal sealed class FoldedText
         while (at < text.Length)
         {
             var kind = KindAt(text, at, out var width);
-            if (kind == Kind.Apostrophe && at + 1 < text.Length && KindAt(text, at + 1, out _) == Kind.Letter)
+            if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
             {
-                if (IsPossessive(text, at + 1))
+                if (IsPossessive(text, next))
                 {
-                    (at, end) = (at + 2, at + 2);
+                    (at, end) = (next + 1, next + 1);
                     break;
                 }
             }
@@ -125,7 +125,17 @@ internal sealed class FoldedText
     }
 
     private static bool IsPossessive(string text, int at) =>
-        text[at] is 's' or 'S' && (at + 1 == text.Length || KindAt(text, at + 1, out _) is not (Kind.Letter or Kind.Apostrophe));
+        text[at] is 's' or 'S' && KindOf(text, Heard(text, at + 1)) is not (Kind.Letter or Kind.Apostrophe);
+
+    // The next place where there is something to hear.
+    private static int Heard(string text, int at)
+    {
+        while (at < text.Length && KindAt(text, at, out var width) == Kind.Unheard)
+            at += width;
+        return at;
+    }
+
+    private static Kind KindOf(string text, int at) => at < text.Length ? KindAt(text, at, out _) : Kind.Space;
 
     private void Append(string text, int at)
     {

@@ -98,11 +98,11 @@ internal sealed class Secrets
         private static bool IsOnlyAWord(in Met met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };
 
         // "Iron key" may be known where "key" is a secret; and of two secrets the longer says it all.
-        private static bool IsPartOfSomethingKnown(in Met met, IReadOnlyList<Met> mentions, Scope scope)
+        private bool IsPartOfSomethingKnown(in Met met, IReadOnlyList<Met> mentions, Scope scope)
         {
             foreach (var other in mentions)
             {
-                if (other.Secret != met.Secret && other.First <= met.First && other.Last >= met.Last
+                if (other.Secret != met.Secret && all.table.Secrets[other.Secret].Covers && other.First <= met.First && other.Last >= met.Last
                     && (scope.Has(other.Secret) || (other.Sure && other.Last - other.First > met.Last - met.First)))
                     return true;
             }

@@ -4,6 +4,7 @@ using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Photos;
+using HintBook.Reading.Folder;
 using HintBook.Spoilers;
 
 namespace HintBook.Publishing;
@@ -50,7 +51,7 @@ internal static class AuditTables
             looked.Spelling,
             looked.As switch { LookedAs.Symbols => SpelledAs.Symbols, LookedAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
             looked.Sureness == Sureness.Sure));
-        return [.. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]]))];
+        return [.. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]]) { Covers = secret.Kind != SecretKind.Title })];
     }
 
     // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.
@@ -75,18 +76,20 @@ internal static class AuditTables
             .GroupBy(secret => secret.Id)
             // Of a code the picture shows what opens the lock.
             .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
+        if (book.Folder is not { } folder)
+            return ImmutableDictionary<string, ImmutableArray<int>>.Empty;
         return book.Book!.Photos.Concat(book.Book.Stages.SelectMany(stage => stage.Photos))
             .GroupBy(photo => photo.File.Value)
             .Select(same => (Photo: same.First(), Shows: same.SelectMany(photo => photo.Shows).Where(shown => numbers.ContainsKey(shown.Value)).Select(shown => numbers[shown.Value]).Distinct().ToImmutableArray()))
             .Where(shown => !shown.Shows.IsEmpty)
-            .Select(shown => (Name: NameOf(book, shown.Photo), shown.Shows))
+            .Select(shown => (Name: NameOf(folder, book.Book.Identity, shown.Photo), shown.Shows))
             .Where(shown => shown.Name is not null)
             .DistinctBy(shown => shown.Name)
             .ToImmutableDictionary(shown => shown.Name!, shown => shown.Shows, StringComparer.Ordinal);
     }
 
-    private static string? NameOf(CheckedBook book, Photo photo) =>
-        book.Folder!.ReadBytes(photo.File.Value, photo.File.At, PhotoSettings.Standard.MaxFileBytes, []) is { } bytes
-            ? Path.GetFileName(Darkroom.KeyOf(bytes, book.Book!.Identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
+    private static string? NameOf(BookFolder folder, string identity, Photo photo) =>
+        folder.ReadBytes(photo.File.Value, photo.File.At, PhotoSettings.Standard.MaxFileBytes, []) is { } bytes
+            ? Path.GetFileName(Darkroom.KeyOf(bytes, identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
             : null;
 }
