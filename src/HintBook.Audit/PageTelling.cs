@@ -158,8 +158,8 @@ internal sealed class PageTelling
 
     private void Program(IElement element, string text)
     {
-        foreach (var saying in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text))
-            Hear(element, saying.Text, element.LocalName == "style" ? "in a style sheet" : "in data", saying.IsData ? Manner.Prose : Manner.Program, secrets.Outside);
+        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text))
+            Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
     }
 
     private void Remark(IComment comment, IElement near) => Hear(near, comment.Data, "in a comment", Manner.Prose, secrets.Outside);

@@ -12,7 +12,7 @@ internal static class PlainReader
     public static SiteFile Data(string path, string text, Secrets secrets) => Read(path, text, secrets, ProgramText.InData(text), "in the data");
 
     /// <summary>Reads any other text.</summary>
-    public static SiteFile Text(string path, string text, Secrets secrets) => Read(path, text, secrets, [new(text, 0, IsData: true)], "in the text");
+    public static SiteFile Text(string path, string text, Secrets secrets) => Read(path, text, secrets, [new(text, 0, Manner.Prose)], "in the text");
 
     /// <summary>What remarks and strings tell that they may not.</summary>
     public static IEnumerable<AuditFault> Faults(string path, string text, Secrets secrets, IEnumerable<ProgramText.Piece> pieces, string where)
@@ -26,7 +26,7 @@ internal static class PlainReader
             .. pieces.SelectMany(piece =>
             {
                 var (line, column) = piece.At == 0 ? (0, 0) : lines.PlaceOf(piece.At);
-                return listener.Hear(new(piece.Text, line, column, where, piece.IsData ? Manner.Prose : Manner.Program, secrets.Outside));
+                return listener.Hear(new(piece.Text, line, column, where, piece.Manner, secrets.Outside));
             }),
         ];
     }

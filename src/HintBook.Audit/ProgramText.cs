@@ -3,6 +3,7 @@ using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
@@ -12,21 +13,21 @@ internal static partial class ProgramText
     /// <summary>A remark or a string.</summary>
     /// <param name="Text">What it says.</param>
     /// <param name="At">Where it begins in the file.</param>
-    /// <param name="IsData">Whether it is all data; a remark or string of a program may be a programmer's word.</param>
+    /// <param name="Manner">How its words are to be taken.</param>
     [StructLayout(LayoutKind.Auto)]
-    public readonly record struct Piece(string Text, int At, bool IsData);
+    public readonly record struct Piece(string Text, int At, Manner Manner);
 
     private static readonly JsonDocumentOptions Lenient = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip, MaxDepth = 256 };
 
     /// <summary>The remarks and strings of a style sheet: what <c>content</c> shows is a string.</summary>
     public static IEnumerable<Piece> InStyle(string text) =>
         from match in StylePiece().Matches(text)
-        select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, IsData: false);
+        select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match));
 
     /// <summary>The remarks and strings of a script. A regular expression with quotes in it may hide a string or make one: both are read.</summary>
     public static IEnumerable<Piece> InScript(string text) =>
         from match in ScriptPiece().Matches(text)
-        select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, IsData: false);
+        select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, MannerOf(match));
 
     /// <summary>The names, strings and numbers of JSON; the whole text where it is no JSON.</summary>
     public static IEnumerable<Piece> InData(string text)
@@ -38,18 +39,20 @@ internal static partial class ProgramText
         }
         catch (JsonException)
         {
-            return [new(text, 0, IsData: true)];
+            return [new(text, 0, Manner.Prose)];
         }
     }
 
     private static IEnumerable<Piece> In(JsonElement value) => value.ValueKind switch
     {
-        JsonValueKind.Object => value.EnumerateObject().SelectMany(pair => In(pair.Value).Prepend(new(pair.Name, 0, IsData: true))),
+        JsonValueKind.Object => value.EnumerateObject().SelectMany(pair => In(pair.Value).Prepend(new(pair.Name, 0, Manner.Prose))),
         JsonValueKind.Array => value.EnumerateArray().SelectMany(In),
-        JsonValueKind.String => [new(value.GetString()!, 0, IsData: true)],
-        JsonValueKind.Number => [new(value.GetRawText(), 0, IsData: true)],
+        JsonValueKind.String => [new(value.GetString()!, 0, Manner.Prose)],
+        JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
         _ => [],
     };
+
+    private static Manner MannerOf(Match match) => match.ValueSpan[0] == '/' ? Manner.Remark : Manner.Quoted;
 
     private static string Meant(Match escape) =>
         escape.Groups["hex"] is { Success: true, Value: var hex }

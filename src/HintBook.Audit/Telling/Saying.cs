@@ -37,6 +37,9 @@ internal enum Manner
     /// <summary>Words of the trade among others, in which a lone word says nothing: the classes of an element.</summary>
     Trade,
 
-    /// <summary>Remarks and strings in scripts and styles: a lone word or number there is probably the programmer's.</summary>
-    Program,
+    /// <summary>A string in a script or a style: a lone word there is probably the programmer's.</summary>
+    Quoted,
+
+    /// <summary>A remark in a script or a style: so is a number.</summary>
+    Remark,
 }

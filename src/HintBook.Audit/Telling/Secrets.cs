@@ -70,7 +70,7 @@ internal sealed class Secrets
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))
                     continue;
-                var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && (saying.Manner != Manner.Program || met.Words > 1);
+                var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
                 told ??= [];
                 if (!told.TryGetValue(met.Secret, out var before) || (isSure && !before.IsSure))
                     told[met.Secret] = FaultOf(met, saying, isSure);
@@ -96,6 +96,9 @@ internal sealed class Secrets
         }
 
         private static bool IsOnlyAWord(in Met met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };
+
+        private static bool IsProbablyTheProgrammers(in Met met, Manner manner) =>
+            met.Words == 1 && (manner == Manner.Remark || (manner == Manner.Quoted && !met.IsCode));
 
         // "Iron key" may be known where "key" is a secret; and of two secrets the longer says it all.
         private bool IsPartOfSomethingKnown(in Met met, IReadOnlyList<Met> mentions, Scope scope)

@@ -29,7 +29,7 @@ public class BothChecksTests
         ("caution", (book, said) => book with { Cautions = [A.Caution(CautionKind.Heavy, said)] }),
         ("words for the front photo", (book, said) => book with { Photos = [A.Photo("a.jpg", Place.Front, said)] }),
         ("mark on the front photo", (book, said) => book with { Photos = [A.Photo("a.jpg", Place.Front, "x", A.Mark(1, 1, said))] }),
-        ("title", (book, said) => First(book, stage => stage with { Title = A.Value(said) })),
+        ("title of a later stage", (book, said) => book with { Stages = [book.Stages[0], book.Stages[1] with { Title = A.Value(said) }] }),
         ("sign", (book, said) => First(book, stage => stage with { Sign = A.Value(said) })),
         ("sign of a later stage", (book, said) => book with { Stages = [book.Stages[0], book.Stages[1] with { Sign = A.Value(said) }] }),
         ("caution of a stage", (book, said) => First(book, stage => stage with { Cautions = [A.Caution(CautionKind.Glass, said)] })),
@@ -50,9 +50,16 @@ public class BothChecksTests
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && fault.IsSure);
                 Assert.Equal((true, true), (inSource, inPage));
             },
-            iter: 150,
+            iter: 100,
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
+
+    [Fact]
+    public void A_secret_in_the_title_of_a_stage_that_is_open_from_the_start_is_found_in_the_finished_pages()
+    {
+        var book = First(Cabinet("brass bee", isCode: false), stage => stage with { Title = A.Value("Under the brass bee") });
+        Assert.Contains(Audited(book), fault => fault is { File: "index.html", Secret: "brass bee", IsSure: true });
+    }
 
     [Fact]
     public void A_book_without_leaks_has_none_in_its_pages()
