@@ -15,7 +15,7 @@ internal static class MediaReader
         "File Type", "File", "JPEG", "JFIF", "Huffman", "ICC Profile", "PNG-IHDR", "PNG-sRGB", "PNG-gAMA", "PNG-pHYs", "WebP", "GIF Header", "QuickTime File Type",
     };
 
-    /// <summary>What a file's metadata tells that it may not. A file that can't be taken apart is left to those who show it.</summary>
+    /// <summary>What a file's metadata tells that it may not. What can't be taken apart is told.</summary>
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
         if (secrets.IsEmpty)
@@ -31,7 +31,7 @@ internal static class MediaReader
                 [
                     .. from directory in directories
                        where directory.HasError
-                       select new AuditFault(path, 0, 0, $"Its metadata ({directory.Name}) is damaged, so nobody knows what it tells.") { IsSure = false },
+                       select Damaged(path, directory.Name),
                     .. from directory in directories
                        where !Technical.Contains(directory.Name)
                        from text in Texts(directory)
@@ -40,11 +40,20 @@ internal static class MediaReader
                 ],
             };
         }
-        catch (Exception e) when (e is ImageProcessingException or MetadataException or IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (ImageProcessingException)
         {
+            // No kind of file that has metadata that anybody reads.
             return new(path);
         }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // The reader of metadata throws many kinds of exceptions for damaged files.
+            return new(path) { Faults = [Damaged(path, "all of it")] };
+        }
     }
+
+    private static AuditFault Damaged(string path, string what) =>
+        new(path, 0, 0, $"Its metadata ({what}) is damaged, so nobody knows what it tells.") { IsSure = false };
 
     private static IEnumerable<string> Texts(MetadataExtractor.Directory directory) => directory is XmpDirectory xmp
         ? xmp.GetXmpProperties().Select(property => property.Value)

@@ -112,9 +112,12 @@ internal sealed class PageTelling
     }
 
     private Scope Linked(IElement element, Scope scope) =>
-        element.GetAttribute("data-page") is { } name && secrets.PageNamed(name) is { } other
-            ? scope with { MayToo = other.Shown, Sure = Both(scope.Sure, other.Sure) }
-            : scope;
+        SpokenOf(element) is { } other ? scope with { MayToo = other.Shown, Sure = Both(scope.Sure, other.Sure) } : scope;
+
+    private AuditPage? SpokenOf(IElement element) =>
+        element.GetAttribute("data-page") is { } name ? secrets.PageNamed(name)
+        : page is { IsSignpost: true } && element is { LocalName: "a" } && element.GetAttribute("href") is { } href ? secrets.PageAt(href)
+        : null;
 
     private static BitArray? Both(BitArray? one, BitArray? other) => one is null ? other : other is null ? one : new BitArray(one).And(other);
 

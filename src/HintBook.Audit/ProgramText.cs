@@ -47,7 +47,7 @@ internal static partial class ProgramText
     {
         JsonValueKind.Object => value.EnumerateObject().SelectMany(pair => In(pair.Value).Prepend(new(pair.Name, 0, Manner.Prose))),
         JsonValueKind.Array => value.EnumerateArray().SelectMany(In),
-        JsonValueKind.String => [new(value.GetString()!, 0, Manner.Prose)],
+        JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
         JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
         _ => [],
     };
@@ -58,6 +58,9 @@ internal static partial class ProgramText
         escape.Groups["hex"] is { Success: true, Value: var hex }
             ? Rune.TryCreate(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture), out var rune) ? rune.ToString() : " "
             : escape.Groups["other"].Value;
+
+    [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Colour();
 
     // Escapes that Regex.Unescape doesn't know stand for the character behind them.
     [GeneratedRegex(@"\\(?![\\""'nrtux0-9])|\\(?=u(?![0-9A-Fa-f]{4}))|\\(?=x(?![0-9A-Fa-f]{2}))|\\(?=[0-9])|\\$", RegexOptions.ExplicitCapture, 10_000)]

@@ -25,6 +25,7 @@ internal static class AuditTables
             Pages =
             [
                 .. source.Stages.SelectMany(stage => PagesOf(addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value))),
+                new AuditPage("where.html", sayable.Outside, Folds()) { IsSignpost = true },
                 .. from name in (string[])["solution.html", "reset.html"]
                    select new AuditPage(name, sayable.Outside, Folds(("*", everything))),
             ],

@@ -138,6 +138,20 @@ public class SecretsTests
         Assert.Equal(["5173", "queen clip"], site.Audit(table).Faults.Select(fault => fault.Secret).Order(StringComparer.Ordinal));
     }
 
+    [Theory]
+    [InlineData(true, 1)]
+    [InlineData(false, 2)]
+    public void On_a_page_that_leads_readers_on_a_link_may_say_what_its_page_shows(bool isSignpost, int found)
+    {
+        var none = System.Collections.Immutable.ImmutableDictionary<string, System.Collections.BitArray>.Empty;
+        using var site = Site.Good()
+            .Write("b.html", Site.Page(""))
+            .Write("where.html", Site.Page("<ul><li><a href=\"c.html\">The queen clip</a></li><li><a href=\"c.html\">5173</a></li></ul>"))
+            .Write("c.html", Site.Page("<p>The queen clip</p>"));
+        var table = Three with { Pages = [.. Three.Pages, new("c.html", Table.Set(3, 0), none), new("where.html", Table.Set(3), none) { IsSignpost = isSignpost }] };
+        Assert.Equal(found, site.Audit(table).Faults.Length);
+    }
+
     [Fact]
     public void What_stands_behind_a_warning_may_say_everything_and_what_stands_before_it_nothing()
     {
