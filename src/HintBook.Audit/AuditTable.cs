@@ -71,9 +71,6 @@ public enum SpelledAs
 /// </param>
 public sealed record AuditPage(string File, BitArray Shown, ImmutableDictionary<string, BitArray> Folds)
 {
-    /// <summary>What an element with <c>data-page</c> says of the page of that name: its title and sign stand on other pages too. Null if nothing does.</summary>
-    public string? Name { get; init; }
-
     /// <summary>Whether a link on it may say what the page shows to which it leads: a page that leads readers on by the signs of stages.</summary>
     public bool IsSignpost { get; init; }
 

@@ -18,10 +18,12 @@ internal sealed class PageTelling
     private readonly Secrets secrets;
     private readonly Secrets.Listener listener;
     private readonly AuditPage? page;
+    private readonly string folder;
     private readonly List<AuditFault> faults = [];
     private readonly StringBuilder line = new();
 
-    private PageTelling(Secrets secrets, string path) => (this.secrets, listener, page) = (secrets, secrets.Listen(path), secrets.PageAt(path));
+    private PageTelling(Secrets secrets, string path) =>
+        (this.secrets, listener, page, folder) = (secrets, secrets.Listen(path), secrets.PageAt(path), path[..(path.LastIndexOf('/') + 1)]);
 
     /// <summary>What a page tells that it may not.</summary>
     public static IEnumerable<AuditFault> Faults(IDocument document, string path, Secrets secrets)
@@ -115,8 +117,8 @@ internal sealed class PageTelling
         SpokenOf(element) is { } other ? scope with { MayToo = other.Shown, Sure = Both(scope.Sure, other.Sure) } : scope;
 
     private AuditPage? SpokenOf(IElement element) =>
-        element.GetAttribute("data-page") is { } name ? secrets.PageNamed(name)
-        : page is { IsSignpost: true } && element is { LocalName: "a" } && element.GetAttribute("href") is { } href ? secrets.PageAt(href)
+        element.GetAttribute("data-page") is { } name ? secrets.PageAt($"{folder}{name}.html")
+        : page is { IsSignpost: true } && element is { LocalName: "a" } && element.GetAttribute("href") is { } href ? secrets.PageAt(folder + href)
         : null;
 
     private static BitArray? Both(BitArray? one, BitArray? other) => one is null ? other : other is null ? one : new BitArray(one).And(other);

@@ -11,7 +11,6 @@ internal sealed class Secrets
     private readonly Vocabulary vocabulary;
     private readonly SaidEverywhere everywhere;
     private readonly Dictionary<string, AuditPage> pages;
-    private readonly Dictionary<string, AuditPage> named;
 
     private Secrets(AuditTable table)
     {
@@ -19,7 +18,6 @@ internal sealed class Secrets
         vocabulary = new(table.Secrets, table.English);
         everywhere = new(table.SaidEverywhere);
         pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
-        named = table.Pages.Where(page => page.Name is not null).DistinctBy(page => page.Name).ToDictionary(page => page.Name!, StringComparer.Ordinal);
         Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
     }
 
@@ -41,9 +39,6 @@ internal sealed class Secrets
 
     /// <summary>What is known of a page; null for one that may say only what anyone may know.</summary>
     public AuditPage? PageAt(string path) => pages.GetValueOrDefault(path);
-
-    /// <summary>What is known of the page that an element speaks of.</summary>
-    public AuditPage? PageNamed(string name) => named.GetValueOrDefault(name);
 
     /// <summary>Whether a file may say everything.</summary>
     public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));

@@ -16,27 +16,54 @@ internal static class AuditTables
     public static AuditTable Of(CheckedBook book)
     {
         var (source, addresses) = (book.Book!, book.Addresses!);
-        var sayable = Sayable.Of(source, book.Survey!);
-        var everything = new BitArray(sayable.Secrets.Length, defaultValue: true);
+        Book[] languages = [source, .. source.Translations];
+        Sayable[] sayable = [.. languages.Select(each => Sayable.Of(each, book.Survey!))];
         return new()
         {
-            Secrets = SecretsOf(sayable),
-            Outside = sayable.Outside,
-            Pages =
-            [
-                .. source.Stages.SelectMany(stage => PagesOf(addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value))),
-                new AuditPage("where.html", sayable.Outside, Folds()) { IsSignpost = true },
-                .. from name in (string[])["solution.html", "reset.html"]
-                   select new AuditPage(name, sayable.Outside, Folds(("*", everything))),
-            ],
+            Secrets = [.. sayable.SelectMany(each => SecretsOf(each))],
+            Outside = Joined([.. sayable.Select(each => each.Outside)]),
+            Pages = [.. languages.SelectMany((each, i) => PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
             // The film's chapters belong to the page of the whole solution.
             Free = ["films/*.vtt"],
-            Pictures = PicturesOf(book, sayable),
-            SaidEverywhere = [.. book.Theme!.WordsIn(source.Language).Words.Entries.Values],
-            English = Finder.IsEnglish(source.Language.Value),
+            Pictures = PicturesOf(book, sayable[0]),
+            SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
+            English = languages.Any(each => Finder.IsEnglish(each.Language.Value)),
             Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };
+    }
+
+    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, Sayable sayable, Func<BitArray, BitArray> among)
+    {
+        var outside = among(sayable.Outside);
+        var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
+        return
+        [
+            .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)),
+            .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()),
+            new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true },
+            .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))),
+        ];
+    }
+
+    // The secrets of all languages stand one after the other. What is a name in one may be any word in another, so that on a
+    // page of one language the secrets of the others are none.
+    private static BitArray Among(BitArray may, int language, int languages) =>
+        languages == 1 ? may : Joined([.. Enumerable.Range(0, languages).Select(i => i == language ? may : new BitArray(may.Length, defaultValue: true))]);
+
+    private static BitArray Joined(BitArray[] parts)
+    {
+        if (parts is [var only])
+            return only;
+        var joined = new BitArray(parts.Sum(part => part.Length));
+        var at = 0;
+        foreach (var part in parts)
+        {
+            for (var i = 0; i < part.Length; i++)
+                joined[at++] = part[i];
+        }
+
+        return joined;
     }
 
     // Behind the sheets of cards come the pages that tell the maker which card is which.
@@ -56,16 +83,15 @@ internal static class AuditTables
     }
 
     // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.
-    private static IEnumerable<AuditPage> PagesOf(ImmutableArray<string> names, SayableOfStage? may) => may is null
-        ? []
-        : names.Select((name, age) => new AuditPage(
-            name + ".html",
-            may.Sign,
-            Folds(("sign", may.Sign), ("nudge", may.Sign), ("clue", may.Clue), ("answer", may.Answer), ("done", may.Answer)))
-        {
-            Name = age == 0 ? name : null,
-            Sure = may.Sure,
-        });
+    private static IEnumerable<AuditPage> PagesOf(string folder, ImmutableArray<string> names, SayableOfStage? may, Func<BitArray, BitArray> among)
+    {
+        if (may is null)
+            return [];
+        var (sign, answer) = (among(may.Sign), among(may.Answer));
+        var folds = Folds(("sign", sign), ("nudge", sign), ("clue", among(may.Clue)), ("answer", answer), ("done", answer));
+        var sure = may.Sure is null ? null : among(may.Sure);
+        return names.Select(name => new AuditPage($"{folder}{name}.html", sign, folds) { Sure = sure });
+    }
 
     private static ImmutableDictionary<string, BitArray> Folds(params (string Name, BitArray May)[] folds) =>
         folds.ToImmutableDictionary(fold => fold.Name, fold => fold.May, StringComparer.Ordinal);
