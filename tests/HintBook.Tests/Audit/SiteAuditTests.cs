@@ -81,11 +81,13 @@ public class SiteAuditTests
         Assert.Contains(message, fault.Message, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void The_front_page_of_the_site_alone_may_be_found_by_search_engines()
+    [Theory]
+    [InlineData("more/index.html", 1)]
+    [InlineData("en/index.html", 0)]
+    public void Only_the_front_page_of_each_language_may_be_found_by_search_engines(string path, int faults)
     {
-        using var site = Site.Good().Write("more/index.html", Site.Page("<p>x</p>", robots: "").Replace("look/", "../look/", StringComparison.Ordinal));
-        Assert.Equal("more/index.html", Assert.Single(site.Audit().Faults).File);
+        using var site = Site.Good().Write(path, Site.Page("<p>x</p>", robots: "").Replace("look/", "../look/", StringComparison.Ordinal));
+        Assert.Equal(faults, site.Audit().Faults.Length);
     }
 
     [Theory]
