@@ -7,7 +7,14 @@ namespace HintBook.Audit;
 /// <param name="Line">From 1; 0 where it concerns the file as a whole.</param>
 /// <param name="Column">From 1; 0 where it concerns the file as a whole.</param>
 /// <param name="Message">What is wrong, in one or two sentences that make sense alone.</param>
-public sealed record AuditFault(string File, int Line, int Column, string Message);
+public sealed record AuditFault(string File, int Line, int Column, string Message)
+{
+    /// <summary>The secret that is told, as the table calls it; null for other faults.</summary>
+    public string? Secret { get; init; }
+
+    /// <summary>Whether it is a fault; otherwise it may be one, and somebody has to look.</summary>
+    public bool IsSure { get; init; } = true;
+}
 
 /// <summary>What an audit read, and what it found.</summary>
 /// <param name="Files">How many files the folder holds.</param>
@@ -20,6 +27,6 @@ public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, 
     /// <summary>Nothing was read.</summary>
     public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);
 
-    /// <summary>Whether nothing is wrong.</summary>
-    public bool IsClean => Faults.IsEmpty;
+    /// <summary>Whether nothing is wrong, as far as that is sure.</summary>
+    public bool IsClean => Faults.All(fault => !fault.IsSure);
 }

@@ -1,19 +1,79 @@
+using System.Collections;
 using System.Collections.Immutable;
 
 namespace HintBook.Audit;
 
-/// <summary>Who may see what: plain words for plain files, so that the audit depends on nothing that made them.</summary>
-/// <param name="Rules">A file keeps every rule that names it.</param>
-public sealed record AuditTable(ImmutableArray<AuditRule> Rules);
+/// <summary>Who may see what: plain data about plain files, so that the audit depends on nothing that made them.</summary>
+public sealed record AuditTable
+{
+    /// <summary>What is kept from the reader, and what isn't but may hold a secret's name in its own. Sets elsewhere in the table name them by their place here.</summary>
+    public required ImmutableArray<AuditSecret> Secrets { get; init; }
 
-/// <summary>
-/// What some files must not say. Words are found whatever their letter case, accents and punctuation, and only whole:
-/// <c>hive tool</c> is found in <c>HIVE-TOOL</c>, and not in <c>hive tools</c> or <c>archive tool</c>.
-/// </summary>
-/// <param name="Files">A path in the site with forward slashes, in which <c>*</c> stands for any letters, slashes too.</param>
-/// <param name="NotOutside">
-/// Words that may not be met without opening the page's folds: in its title, its <c>meta</c> values, the addresses it links to,
-/// its file name, and in <c>alt</c>, <c>title</c>, <c>aria-label</c> and other attributes that stand outside closed <c>details</c>.
+    /// <summary>What anyone may know: said in titles, previews, addresses, file names, and on every page that isn't in <see cref="Pages"/>.</summary>
+    public required BitArray Outside { get; init; }
+
+    /// <summary>The pages that may say more.</summary>
+    public ImmutableArray<AuditPage> Pages { get; init; } = [];
+
+    /// <summary>Files that may say everything: a path in the site in which <c>*</c> stands for any letters.</summary>
+    public ImmutableArray<string> Free { get; init; } = [];
+
+    /// <summary>What pictures show, by the beginning of their file's name up to its first hyphen or dot.</summary>
+    public ImmutableDictionary<string, ImmutableArray<int>> Pictures { get; init; } = ImmutableDictionary<string, ImmutableArray<int>>.Empty;
+
+    /// <summary>Sentences that are the same on every site, whatever its secrets are called; <c>{…}</c> in them stands for something else.</summary>
+    public ImmutableArray<string> SaidEverywhere { get; init; } = [];
+
+    /// <summary>Whether plurals and number words are English; otherwise words count only as they are written.</summary>
+    public bool English { get; init; } = true;
+
+    /// <summary>Where printed codes may lead: the site's address, ending in a slash. Null if nothing is printed.</summary>
+    public string? Address { get; init; }
+
+    /// <summary>How many pages of a printed file anyone may see, by its name; the others are for the maker.</summary>
+    public ImmutableDictionary<string, int> PrintedPages { get; init; } = ImmutableDictionary<string, int>.Empty;
+}
+
+/// <summary>Something that has a name.</summary>
+/// <param name="Name">What faults call it.</param>
+/// <param name="Spellings">What is looked for.</param>
+public sealed record AuditSecret(string Name, ImmutableArray<AuditSpelling> Spellings)
+{
+    /// <summary>Whether a secret within it isn't told where it is known: "iron key" may be, and "key" a secret. What a stage is called must itself tell nothing.</summary>
+    public bool Covers { get; init; } = true;
+}
+
+/// <summary>A way of writing a secret.</summary>
+/// <param name="Text">A name, or the symbols of a code.</param>
+/// <param name="As">How it is met.</param>
+/// <param name="Sure">Whether it can mean nothing else.</param>
+public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, bool Sure = true);
+
+/// <summary>How a spelling is met.</summary>
+public enum SpelledAs
+{
+    /// <summary>Its words one after the other: in any letter case, accent and width, in the plural, with a possessive, with hyphens or written as one.</summary>
+    Words,
+
+    /// <summary>The same, but all in capitals.</summary>
+    Capitals,
+
+    /// <summary>Figures and letters: as they are, with anything between them, and as number words.</summary>
+    Symbols,
+}
+
+/// <summary>A page that may say more than what anyone may know.</summary>
+/// <param name="File">Its path in the site, with forward slashes.</param>
+/// <param name="Shown">What it may say while nothing has been opened.</param>
+/// <param name="Folds">
+/// What it may say once a fold has been opened: a closed <c>details</c> whose <c>data-keep</c> or <c>class</c> has the fold's name. Other
+/// folds may say what stands around them; a fold named <c>*</c> is any.
 /// </param>
-/// <param name="NotShown">Words that may not stand in the text that is visible while nothing has been opened.</param>
-public sealed record AuditRule(string Files, ImmutableArray<string> NotOutside, ImmutableArray<string> NotShown);
+public sealed record AuditPage(string File, BitArray Shown, ImmutableDictionary<string, BitArray> Folds)
+{
+    /// <summary>Whether a link on it may say what the page shows to which it leads: a page that leads readers on by the signs of stages.</summary>
+    public bool IsSignpost { get; init; }
+
+    /// <summary>The secrets of which it is sure that they may not be told here; null for all.</summary>
+    public BitArray? Sure { get; init; }
+}

@@ -1,4 +1,6 @@
+using System.Text;
 using System.Xml;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
@@ -10,9 +12,11 @@ internal static class DrawingReader
     /// <summary>Reads a drawing.</summary>
     public static SiteFile Read(string path, string text, Secrets secrets)
     {
+        var listener = secrets.Listen(path);
         var faults = new List<AuditFault>();
         var references = new List<Reference>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
+        var line = new StringBuilder();
         try
         {
             using var reader = XmlReader.Create(new StringReader(text), Careful);
@@ -20,7 +24,11 @@ internal static class DrawingReader
             while (reader.Read())
             {
                 if (reader.NodeType is XmlNodeType.Text or XmlNodeType.CDATA)
-                    faults.AddRange(secrets.Shown(path, new(reader.Value, place.LineNumber, place.LinePosition, "in a drawing")));
+                    line.Append(reader.Value);
+                else if (reader.NodeType is XmlNodeType.Comment or XmlNodeType.ProcessingInstruction)
+                    Hear(reader.Value, "in a comment", Manner.Prose);
+                if (reader.NodeType is XmlNodeType.Element or XmlNodeType.EndElement && !PageWords.InLine.Contains(reader.LocalName))
+                    End();
                 if (reader.NodeType != XmlNodeType.Element)
                     continue;
                 if (reader.LocalName == "script")
@@ -33,8 +41,26 @@ internal static class DrawingReader
                         references.Add(new(ReferenceKind.Asset, Reference.Cleaned(reader.Value), place.LineNumber, place.LinePosition));
                     else if (reader.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase))
                         faults.Add(new(path, place.LineNumber, place.LinePosition, $"The attribute “{reader.LocalName}” runs a script."));
+                    Attribute(reader.Name, reader.Value);
                 }
             }
+
+            void Attribute(string name, string value)
+            {
+                if (name is "href" or "xlink:href")
+                    Hear(Uri.UnescapeDataString(value), "in an address", Manner.Address);
+                else if (!PageWords.Keywords.Contains(name) && !name.StartsWith("xmlns", StringComparison.Ordinal))
+                    Hear(value, $"in the attribute “{name}”", PageWords.Spoken.Contains(name) ? Manner.Prose : name == "class" ? Manner.Trade : Manner.Address);
+            }
+
+            void End()
+            {
+                Hear(line.ToString(), "in a drawing", Manner.Prose);
+                line.Clear();
+            }
+
+            void Hear(string said, string where, Manner manner) =>
+                faults.AddRange(secrets.IsEmpty || said.Length == 0 ? [] : listener.Hear(new(said, place.LineNumber, place.LinePosition, where, manner, secrets.Outside)));
         }
         catch (XmlException e)
         {

@@ -1,7 +1,7 @@
-using System.Collections.Immutable;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom.Events;
 using AngleSharp.Html.Parser;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
@@ -23,27 +23,19 @@ internal static class PageReader
         };
         using var page = parser.ParseDocument(text);
         var all = page.All.ToArray();
-        var references = PageReferences.In(all).ToImmutableArray();
         return new(path)
         {
             IsPage = true,
-            References = references,
+            References = [.. PageReferences.In(all)],
             Ids = all.SelectMany(NamesOf).OfType<string>().ToHashSet(StringComparer.Ordinal),
             Faults =
             [
                 .. syntax,
                 .. PageRules.Broken(page, all, path),
-                .. secrets.IsEmpty ? [] : Leaks(page, path, references, secrets),
+                .. PageTelling.Faults(page, path, secrets),
             ],
         };
     }
-
-    private static IEnumerable<AuditFault> Leaks(IDocument page, string path, ImmutableArray<Reference> references, Secrets secrets) =>
-    [
-        .. references.SelectMany(r => secrets.Outside(path, new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address"))),
-        .. PageTelling.Outside(page).SelectMany(saying => secrets.Outside(path, saying)),
-        .. PageTelling.Shown(page).SelectMany(saying => secrets.Shown(path, saying)),
-    ];
 
     private static IEnumerable<string?> NamesOf(IElement element) =>
         element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];

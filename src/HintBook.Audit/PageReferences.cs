@@ -16,10 +16,11 @@ internal static class PageReferences
     public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
         from element in elements
         let place = PageReader.PlaceOf(element)
-        from found in Addresses(element)
+        from found in Of(element)
         select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
 
-    private static IEnumerable<(ReferenceKind Kind, string Address)> Addresses(IElement element) => element.LocalName switch
+    /// <summary>The addresses of one element, as they are written.</summary>
+    public static IEnumerable<(ReferenceKind Kind, string Address)> Of(IElement element) => element.LocalName switch
     {
         "a" or "area" => Of(element, ReferenceKind.Link, "href", "xlink:href"),
         "form" => Of(element, ReferenceKind.Link, "action"),

@@ -40,9 +40,13 @@ internal static class PageRules
             yield return "The page doesn't say that it is UTF-8: <meta charset=\"utf-8\"> is missing.";
         if (Meta(page, "viewport") is null)
             yield return "The page has no <meta name=\"viewport\">: a phone shows it tiny.";
-        if (Path.GetFileName(path) != FrontPage && Meta(page, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
+        if (!IsFrontPage(page, path) && Meta(page, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
             yield return "Only the front page may be found by search engines: <meta name=\"robots\" content=\"noindex\"> is missing.";
     }
+
+    // Of the site, and of each further language in the folder of its name.
+    private static bool IsFrontPage(IDocument page, string path) =>
+        path == FrontPage || string.Equals(path, $"{page.DocumentElement?.GetAttribute("lang")}/{FrontPage}", StringComparison.OrdinalIgnoreCase);
 
     private static IEnumerable<string> OfPicture(IElement element)
     {

@@ -1,97 +1,188 @@
+using System.Collections;
 using System.Text;
 using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
-/// <summary>What a page tells a reader who has opened nothing.</summary>
-internal static class PageTelling
+/// <summary>
+/// Everything that a page tells, with what may be told there: in its head and its addresses what anyone may know, in the open
+/// what its reader knows, in a fold what the fold may say. Nothing is left out for being hidden: a script may show it, and a
+/// search engine or a curious reader sees the file itself.
+/// </summary>
+internal sealed class PageTelling
 {
-    private static readonly string[] Spoken = ["alt", "title", "aria-label", "aria-description", "aria-valuetext", "placeholder", "label"];
+    private const string Anything = "*";
 
-    // Elements that stand in a line of text: what is before and after them is one word.
-    private static readonly HashSet<string> InLine = new(StringComparer.Ordinal)
+    private readonly Secrets secrets;
+    private readonly Secrets.Listener listener;
+    private readonly AuditPage? page;
+    private readonly string folder;
+    private readonly List<AuditFault> faults = [];
+    private readonly StringBuilder line = new();
+
+    private PageTelling(Secrets secrets, string path) =>
+        (this.secrets, listener, page, folder) = (secrets, secrets.Listen(path), secrets.PageAt(path), path[..(path.LastIndexOf('/') + 1)]);
+
+    /// <summary>What a page tells that it may not.</summary>
+    public static IEnumerable<AuditFault> Faults(IDocument document, string path, Secrets secrets)
     {
-        "a", "abbr", "b", "bdi", "bdo", "cite", "code", "data", "del", "dfn", "em", "font", "i", "ins", "kbd", "mark", "q", "s", "samp",
-        "small", "span", "strong", "sub", "sup", "time", "u", "var", "wbr",
-    };
-
-    private static readonly HashSet<string> Unseen = new(StringComparer.Ordinal) { "head", "script", "style", "template" };
-
-    /// <summary>Titles, <c>meta</c> values, and the attributes that are shown or read aloud on what can be seen. Addresses are found elsewhere.</summary>
-    public static IEnumerable<Saying> Outside(IDocument page) =>
-    [
-        .. from title in page.QuerySelectorAll("head title") select Say(title, title.TextContent, "in the page's title"),
-        .. from meta in page.QuerySelectorAll("meta[content]") select Say(meta, meta.GetAttribute("content")!, "in a meta element"),
-        .. from element in Seen(page.Body)
-           from attribute in Spoken
-           let text = element.GetAttribute(attribute)
-           where text is not null
-           select Say(element, text, $"in the attribute “{attribute}”"),
-    ];
-
-    /// <summary>The text that can be seen, block by block, so that a word across two elements of a line is found and one across two blocks is not.</summary>
-    public static IEnumerable<Saying> Shown(IDocument page)
-    {
-        var sayings = new List<Saying>();
-        var line = new StringBuilder();
-        if (page.Body is { } body)
-            Walk(body);
-        return sayings;
-
-        void Walk(IElement block)
+        if (secrets.IsEmpty)
+            return [];
+        var telling = new PageTelling(secrets, path);
+        var shown = telling.page is null
+            ? secrets.Outside
+            : new Scope(telling.page.Shown, null, telling.page.Sure, "which is seen before anything is opened");
+        foreach (var node in document.ChildNodes)
         {
-            foreach (var node in SeenNodes(block))
+            if (node is IComment comment)
+                telling.Remark(comment, document.DocumentElement);
+        }
+
+        telling.Attributes(document.DocumentElement, secrets.Outside);
+        if (document.Head is { } head)
+            telling.Walk(head, secrets.Outside);
+        if (document.Body is { } body)
+        {
+            telling.Attributes(body, shown);
+            telling.Walk(body, shown);
+        }
+
+        return telling.faults;
+    }
+
+    // A word across two elements of a line is found, and one across two blocks is none.
+    private void Walk(IElement block, Scope scope)
+    {
+        var isInLine = PageWords.InLine.Contains(block.LocalName);
+        var folded = FoldOf(block, scope);
+        var summary = ReferenceEquals(folded, scope) ? null : block.Children.FirstOrDefault(child => child.LocalName == "summary");
+        var content = block is IHtmlTemplateElement template ? template.Content : (INode)block;
+        foreach (var node in content.ChildNodes)
+        {
+            switch (node)
             {
-                if (node is IText text)
+                case IText text when block.LocalName is "script" or "style":
+                    Program(block, text.Data);
+                    break;
+                case IText text:
                     line.Append(text.Data);
-                if (node is not IElement element)
-                    continue;
-                if (InLine.Contains(element.LocalName))
-                {
-                    Walk(element);
-                    continue;
-                }
+                    // Text between the summary and the end of a closed fold belongs to the fold.
+                    if (summary is not null)
+                        End(block, folded);
+                    break;
+                case IComment comment:
+                    Remark(comment, block);
+                    break;
+                case IElement element:
+                    var here = Linked(element, element == summary ? scope : folded);
+                    Attributes(element, here);
+                    if (PageWords.InLine.Contains(element.LocalName) && ReferenceEquals(here, folded))
+                    {
+                        Walk(element, here);
+                    }
+                    else
+                    {
+                        End(block, folded);
+                        Walk(element, here);
+                        End(element, here);
+                    }
 
-                End(block);
-                Walk(element);
-                End(element);
+                    break;
             }
-
-            if (!InLine.Contains(block.LocalName))
-                End(block);
         }
 
-        void End(IElement block)
+        if (!isInLine)
+            End(block, folded);
+    }
+
+    private void End(IElement block, Scope scope)
+    {
+        if (line.Length > 0)
+            Hear(block, line.ToString(), block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+        line.Clear();
+    }
+
+    private Scope FoldOf(IElement element, Scope scope)
+    {
+        if (page is null || element.LocalName != "details" || element.HasAttribute("open"))
+            return scope;
+        string[] names = [element.GetAttribute("data-keep") ?? "", .. element.ClassList, Anything];
+        var may = names.Select(name => page.Folds.GetValueOrDefault(name)).FirstOrDefault(fold => fold is not null);
+        return may is null ? scope : scope with { May = may, When = "which is told too early there" };
+    }
+
+    private Scope Linked(IElement element, Scope scope) =>
+        SpokenOf(element) is { } other ? scope with { MayToo = other.Shown, Sure = Both(scope.Sure, other.Sure) } : scope;
+
+    private AuditPage? SpokenOf(IElement element) =>
+        element.GetAttribute("data-page") is { } name ? secrets.PageAt($"{folder}{name}.html")
+        : page is { IsSignpost: true } && element is { LocalName: "a" } && element.GetAttribute("href") is { } href ? secrets.PageAt(folder + href)
+        : null;
+
+    private static BitArray? Both(BitArray? one, BitArray? other) => one is null ? other : other is null ? one : new BitArray(one).And(other);
+
+    private void Attributes(IElement element, Scope scope)
+    {
+        foreach (var (_, address) in PageReferences.Of(element))
         {
-            if (line.Length > 0)
-                sayings.Add(Say(block, line.ToString(), "in the text"));
-            line.Clear();
+            var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
+            Hear(element, PageWords.WithoutTimes(clean), "in an address", Manner.Address, secrets.Outside);
+            See(element, clean, scope);
+        }
+
+        foreach (var attribute in element.Attributes)
+        {
+            if (attribute.Value.Length == 0 || PageWords.Keywords.Contains(attribute.Name))
+                continue;
+            var where = $"in the attribute “{attribute.Name}”";
+            if (element.LocalName == "meta" && attribute.Name == "content")
+                Meta(element, attribute.Value);
+            else if (PageWords.Spoken.Contains(attribute.Name))
+                Hear(element, Film(element, attribute.Value), where, Manner.Prose, scope);
+            else if (attribute.Name == "class")
+                Hear(element, attribute.Value, where, Manner.Trade, secrets.Outside);
+            else
+                Hear(element, attribute.Value, where, Manner.Address, secrets.Outside);
         }
     }
 
-    private static IEnumerable<IElement> Seen(IElement? element)
+    private void Meta(IElement meta, string content)
     {
-        var waiting = new Stack<IElement>(element is null ? [] : [element]);
-        while (waiting.TryPop(out var next))
+        var name = meta.GetAttribute("name") ?? meta.GetAttribute("property") ?? "";
+        if (PageWords.KeywordMeta.Contains(name) || string.Equals(meta.GetAttribute("http-equiv"), "content-security-policy", StringComparison.OrdinalIgnoreCase))
+            return;
+        Hear(meta, content, "in a meta element", Manner.Prose, secrets.Outside);
+        if (content.Contains('/', StringComparison.Ordinal))
         {
-            yield return next;
-            foreach (var child in SeenNodes(next).OfType<IElement>())
-                waiting.Push(child);
+            Hear(meta, Uri.UnescapeDataString(content), "in a meta element", Manner.Address, secrets.Outside);
+            See(meta, content, secrets.Outside);
         }
     }
 
-    private static IEnumerable<INode> SeenNodes(IElement element) => element.LocalName switch
+    private void Program(IElement element, string text)
     {
-        "details" when !element.HasAttribute("open") => element.Children.Where(child => child.LocalName == "summary").Take(1).Where(CanBeSeen),
-        "dialog" when !element.HasAttribute("open") => [],
-        _ => element.ChildNodes.Where(node => node is not IElement child || CanBeSeen(child)),
-    };
+        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text))
+            Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
+    }
 
-    private static bool CanBeSeen(IElement element) => !Unseen.Contains(element.LocalName) && !element.HasAttribute("hidden");
+    private void Remark(IComment comment, IElement near) => Hear(near, comment.Data, "in a comment", Manner.Prose, secrets.Outside);
 
-    private static Saying Say(IElement element, string text, string where)
+    // The times at which a part of the film begins and ends are no codes.
+    private static string Film(IElement element, string text) => element.LocalName == "video" ? PageWords.WithoutTimes(text) : text;
+
+    private void Hear(IElement element, string text, string where, Manner manner, Scope scope)
     {
-        var (line, column) = PageReader.PlaceOf(element);
-        return new(text, line, column, where);
+        if (element.LocalName == "figcaption" && element.ParentElement?.Children.Any(child => child.LocalName == "video") == true)
+            text = PageWords.WithoutTimes(text);
+        var (at, column) = PageReader.PlaceOf(element);
+        faults.AddRange(listener.Hear(new(text, at, column, where, manner, scope)));
+    }
+
+    private void See(IElement element, string address, Scope scope)
+    {
+        var (at, column) = PageReader.PlaceOf(element);
+        faults.AddRange(listener.See(address, at, column, scope));
     }
 }

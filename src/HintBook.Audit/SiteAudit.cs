@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 

@@ -1,19 +1,27 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using HintBook.Audit.Telling;
 
 namespace HintBook.Audit;
 
-/// <summary>Finds the addresses in a style sheet: <c>url(…)</c> and <c>@import "…"</c>.</summary>
+/// <summary>Reads a style sheet: its addresses in <c>url(…)</c> and <c>@import "…"</c>, its strings and its remarks.</summary>
 internal static partial class StyleReader
 {
     /// <summary>Reads a style sheet.</summary>
     public static SiteFile Read(string path, string text, Secrets secrets)
     {
         var references = References(text).ToImmutableArray();
+        var listener = secrets.Listen(path);
         return new(path)
         {
             References = references,
-            Faults = [.. references.SelectMany(r => secrets.Outside(path, new(r.Address, r.Line, r.Column, "in an address")))],
+            Faults = secrets.IsEmpty
+                ? []
+                :
+                [
+                    .. references.SelectMany(r => listener.Hear(new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address", Manner.Address, secrets.Outside))),
+                    .. PlainReader.Faults(path, text, secrets, ProgramText.InStyle(text), "in the style sheet"),
+                ],
         };
     }
 

@@ -5,7 +5,7 @@ using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `codes` the proofs of codes, `rooms`
+// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `audit` the audit, `codes` the proofs of codes, `rooms`
 // single rooms. `floor-…` is one side of a whole-process run, started by it as a process of its own.
 return args switch
 {
@@ -13,6 +13,7 @@ return args switch
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
     ["leaks"] => LeakNumbers.Print(),
+    ["audit"] => AuditNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["codes"] => CodeNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
@@ -21,6 +22,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | codes | mechanism | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | audit | codes | mechanism | rooms [BenchmarkDotNet options]]");
     return 2;
 }

@@ -19,8 +19,7 @@ internal static class AuditVerb
 
     private static int Audit(string folder, string? path, Terminal terminal, CancellationToken stop)
     {
-        var site = Path.Combine(folder, "site");
-        if (!Directory.Exists(site))
+        if (!Directory.Exists(Path.Combine(folder, "site")))
         {
             terminal.Error.WriteLine($"There is no published site in `{folder}`: it has no folder `site`.");
             return ExitCode.WrongUsage;
@@ -30,7 +29,7 @@ internal static class AuditVerb
         if (book.Book is null || book.Survey is null || book.Addresses is null)
             return Ending.NotReady("Without its book the site can't be audited", book.Findings, terminal);
 
-        var (report, faults) = AuditWork.Of(site, book.Book, book.Survey, book.Addresses);
+        var (report, faults) = AuditWork.Of(folder, book);
         var findings = Findings.Of(faults);
         terminal.Out.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourOut));
         terminal.Out.WriteLine(Told(report, findings));

@@ -1,66 +1,54 @@
 using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
-using HintBook.Mechanism;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
 
-/// <summary>Has the finished pages read cold, by code that knows nothing of how they were made.</summary>
+/// <summary>Has the finished files read cold, by code that knows nothing of how they were made.</summary>
 public static class AuditWork
 {
-    /// <summary>The shortest code that is looked for: shorter ones stand in any text by chance.</summary>
-    private const int ShortestCode = 3;
-
     /// <summary>Something in a finished file.</summary>
     public static readonly FindingCode FaultCode = new("HB7401", Severity.Error, "the finished site isn't right");
 
-    /// <summary>Audits a site.</summary>
-    /// <param name="site">The folder that would be uploaded.</param>
-    /// <param name="book">The book it was made from.</param>
-    /// <param name="survey">What is known of the box.</param>
-    /// <param name="addresses">Where each stage's page lives.</param>
-    public static (AuditReport Report, IEnumerable<Finding> Findings) Of(string site, Book book, Survey survey, Addresses addresses)
+    /// <summary>Something in a finished file that may be wrong.</summary>
+    public static readonly FindingCode DoubtCode = new("HB7402", Severity.Warning, "the finished site may tell a secret");
+
+    /// <summary>Audits a site and what was printed beside it.</summary>
+    /// <param name="output">The folder that holds <c>site</c> and perhaps <c>print</c>.</param>
+    /// <param name="book">The book they were made from, checked and without errors.</param>
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Of(string output, CheckedBook book)
     {
-        var report = SiteAudit.Of(site, TableOf(book, survey, addresses));
-        return (report, report.Faults.Select(fault => FindingOf(fault, book, addresses)));
+        var table = AuditTables.Of(book);
+        var (site, print) = (Path.Combine(output, "site"), Path.Combine(output, "print"));
+        var report = SiteAudit.Of(site, table);
+        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Of(print, site, table).Faults], book));
     }
 
-    // No code may stand where a page is seen without being asked: in titles, addresses and the like nowhere, in open text only
-    // on the pages of stages that come after it has been learned. Words as codes stay out: HONEY is also just honey.
-    private static AuditTable TableOf(Book book, Survey survey, Addresses addresses)
+    /// <summary>Audits printed cards that were made by themselves.</summary>
+    /// <param name="print">The folder with the cards.</param>
+    /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
+    /// <param name="book">The book they were made from, checked and without errors.</param>
+    public static IEnumerable<Finding> OfCards(string print, string? site, CheckedBook book) =>
+        FindingsOf(PrintAudit.Of(print, site, AuditTables.Of(book)).Faults, book);
+
+    private static IEnumerable<Finding> FindingsOf(ImmutableArray<AuditFault> faults, CheckedBook book)
     {
-        var codes = book.Box.Codes.Where(code => code.Answer.Value.Length >= ShortestCode && code.Answer.Value.Any(char.IsAsciiDigit)).ToArray();
-        var givers = codes.ToDictionary(code => code.Id.Value, code => Givers(book, code));
-        return new AuditTable(
-        [
-            new AuditRule("*", [.. codes.Where(code => !Allowed(code, book.Allow)).Select(code => code.Answer.Value)], []),
-            .. book.Stages.Select(stage => new AuditRule(
-                addresses.PageOf(stage.Id.Value),
-                [],
-                [.. codes.Where(code => !Known(code, stage) && !Allowed(code, [.. book.Allow, .. stage.Allow])).Select(code => code.Answer.Value)])),
-        ]);
-
-        bool Known(Code code, Stage stage) =>
-            survey.Stages[stage.Id.Value].Gained.Contains(code.Id.Value) || survey.Stages[stage.Id.Value].CertainBefore.Any(givers[code.Id.Value].Contains);
-
-        bool Allowed(Code code, ImmutableArray<Allowance> allowances) =>
-            allowances.Any(allowance => allowance.Mention.Value == code.Answer.Value);
+        // What the source says in doubt has been told there.
+        var doubts = book.Findings.All.Where(finding => finding.Code.Id.StartsWith("HB31", StringComparison.Ordinal)).Select(finding => finding.Message).ToArray();
+        return faults
+            .Where(fault => fault.IsSure || !doubts.Any(doubt => doubt.Contains($"“{fault.Secret}”", StringComparison.Ordinal)))
+            .Select(fault => FindingOf(fault, book.Book!, book.Addresses!));
     }
-
-    private static HashSet<string> Givers(Book book, Code code) =>
-        book.Stages.Where(stage => stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == code.Id.Value)))
-            .Select(stage => stage.Id.Value)
-            .ToHashSet();
 
     private static Finding FindingOf(AuditFault fault, Book book, Addresses addresses)
     {
-        var stage = book.Stages.FirstOrDefault(stage => addresses.PageOf(stage.Id.Value) == fault.File);
+        var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
         return new Finding
         {
-            Code = FaultCode,
+            Code = fault.IsSure ? FaultCode : DoubtCode,
             At = stage?.Title.At ?? book.Title.At,
-            Message = $"In the finished page {fault.File}, line {fault.Line}: {fault.Message}",
+            Message = $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}",
             Help = stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.",
         };
     }

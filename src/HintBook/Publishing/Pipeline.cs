@@ -39,7 +39,7 @@ public static class Pipeline
         desk.WriteAll("pages", "site", pages);
         desk.WriteAll("offline", "site", Offline.Of(plan.Book, book.Theme!, desk.Kept("site/")));
         desk.WriteAll("cards", "print", cards.Files);
-        var (audit, faults) = AuditWork.Of(desk.PathOf("site"), plan.Book, plan.Survey, plan.Addresses);
+        var (audit, faults) = AuditWork.Of(folder.Next, book);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -69,6 +69,10 @@ public static class Pipeline
             return new Rejected(findings);
 
         desk.WriteAll("cards", "print", cards.Files);
+        findings = findings.And(AuditWork.OfCards(desk.PathOf("print"), site: null, book));
+        if (findings.AnyError)
+            return new Rejected(findings);
+
         stop.ThrowIfCancellationRequested();
         folder.Swap(["print"], desk.Made.Keys, options.Watch);
         var report = ReportOf(book, folder, desk, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);

@@ -42,6 +42,10 @@ internal sealed class Allowances
         return covered;
     }
 
+    /// <summary>The secrets that a stage allows for itself, or the book for all of them.</summary>
+    /// <param name="stage">Null for the book.</param>
+    public IEnumerable<int> Of(string? stage) => all.Where(one => one.Stage == stage).SelectMany(one => one.Secrets);
+
     /// <summary>Those that nothing needed.</summary>
     public IEnumerable<Finding> Unused => all.Where(one => !used.Contains(one.Allowance)).Select(one => LeakFindings.Unused(one.Allowance, one.Secrets.Count > 0));
 

@@ -18,6 +18,7 @@ internal sealed class Finder
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastEnds = [];
     private readonly List<Unlooked> unlooked = [];
+    private readonly List<Looked> looked = [];
 
     /// <summary>Makes the secrets ready to be looked for.</summary>
     /// <param name="secrets">All of them, in the order of their numbers.</param>
@@ -39,6 +40,9 @@ internal sealed class Finder
 
     /// <summary>What can't be looked for, and why.</summary>
     public IReadOnlyList<Unlooked> Unlooked => unlooked;
+
+    /// <summary>What is looked for, and how surely it is met.</summary>
+    public IReadOnlyList<Looked> Looked => looked;
 
     /// <summary>Whether words are folded in a language.</summary>
     public static bool IsEnglish(string language) =>
@@ -69,15 +73,15 @@ internal sealed class Finder
         if (secret.Kind == SecretKind.Title)
         {
             if (telling.Length > 1 && everyday < telling.Length && !telling.All(openWords.Contains))
-                phrases.Add(secret.Number, spelling, Sureness.Likely);
+                AddName(secret, spelling, Sureness.Likely);
         }
         else if (telling.Length > 1 && spelling.Length >= ShortestName)
         {
-            phrases.Add(secret.Number, spelling, everyday == telling.Length ? Sureness.Likely : Sureness.Sure);
+            AddName(secret, spelling, everyday == telling.Length ? Sureness.Likely : Sureness.Sure);
         }
         else if (telling.Length == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= ShortestName)
         {
-            phrases.Add(secret.Number, spelling, Sureness.Sure);
+            AddName(secret, spelling, Sureness.Sure);
         }
         else if (!secret.Open)
         {
@@ -99,16 +103,24 @@ internal sealed class Finder
             return;
         }
 
-        runs.Add(secret.Number, text, text.Length < SureCode ? Sureness.Likely : Sureness.Sure);
+        var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
+        runs.Add(secret.Number, text, sure);
+        looked.Add(new(secret, text, LookedAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
         var telling = phrases.TellingWords(answer).ToArray();
         var plain = text.Length < ShortestWordCode || telling.All(word => openWords.Contains(word) || (words.RoleOf(word) & WordRole.Everyday) != WordRole.None);
-        phrases.Add(secret.Number, answer, Sureness.Sure, Casing.Capitals);
+        AddName(secret, answer, Sureness.Sure, Casing.Capitals);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
         else
-            phrases.Add(secret.Number, answer, Sureness.Likely);
+            AddName(secret, answer, Sureness.Likely);
+    }
+
+    private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any)
+    {
+        phrases.Add(secret.Number, spelling, sureness, rule);
+        looked.Add(new(secret, spelling, rule == Casing.Capitals ? LookedAs.Capitals : LookedAs.Name, sureness));
     }
 
     // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
@@ -139,3 +151,23 @@ internal sealed class Finder
 /// <param name="Spelling">As it is written.</param>
 /// <param name="Why">The rest of a sentence that begins with it.</param>
 internal sealed record Unlooked(Secret Secret, string Spelling, string Why);
+
+/// <summary>A spelling that is looked for.</summary>
+/// <param name="Secret">Whose it is.</param>
+/// <param name="Spelling">As it is written; of symbols the figures and small letters alone.</param>
+/// <param name="As">How it may be written.</param>
+/// <param name="Sureness">How sure its mentions are.</param>
+internal sealed record Looked(Secret Secret, string Spelling, LookedAs As, Sureness Sureness);
+
+/// <summary>The ways in which a spelling is met.</summary>
+internal enum LookedAs
+{
+    /// <summary>As words.</summary>
+    Name,
+
+    /// <summary>As words in capitals.</summary>
+    Capitals,
+
+    /// <summary>Symbol by symbol: in figures, number words and lone letters.</summary>
+    Symbols,
+}

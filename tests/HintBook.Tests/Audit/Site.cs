@@ -50,7 +50,9 @@ internal sealed class Site : IDisposable
 
     public Site Write(string path, byte[] bytes)
     {
-        File.WriteAllBytes(Path.Combine(folder.FullName, path), bytes);
+        var file = Path.Combine(folder.FullName, path);
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        File.WriteAllBytes(file, bytes);
         return this;
     }
 

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using HintBook.Audit.Telling;
+
+namespace HintBook.Audit;
+
+/// <summary>
+/// Reads what was printed for those who hold the box: the sheets of cards and their codes. What the table of secrets doesn't name is for the maker.
+/// </summary>
+public static class PrintAudit
+{
+    private const string Codes = "qr/";
+
+    /// <summary>Audits a folder; one that isn't there has nothing wrong.</summary>
+    /// <param name="folder">Where the printed files lie.</param>
+    /// <param name="site">The site to which their codes lead; null to be content with its address.</param>
+    /// <param name="table">Who may see what.</param>
+    public static PrintReport Of(string folder, string? site, AuditTable table)
+    {
+        if (!Directory.Exists(folder))
+            return new(0, 0, []);
+        var secrets = Secrets.Of(table);
+        var (paths, linked) = SiteFolder.List(folder);
+        var read = paths.Where(path => path.StartsWith(Codes, StringComparison.Ordinal) || table.PrintedPages.ContainsKey(path))
+            .AsParallel().AsOrdered()
+            .Select(path => One(folder, path, site, table, secrets))
+            .ToArray();
+        return new(
+            read.Length,
+            read.Sum(one => one.Codes),
+            [.. linked.Concat(read.SelectMany(one => one.Faults)).Distinct().OrderBy(fault => fault.File, StringComparer.Ordinal).ThenBy(fault => fault.Line).ThenBy(fault => fault.Message, StringComparer.Ordinal)]);
+    }
+
+    private static (int Codes, ImmutableArray<AuditFault> Faults) One(string folder, string path, string? site, AuditTable table, Secrets secrets)
+    {
+        var codes = new List<(string? Says, int Page)>();
+        var faults = table.PrintedPages.TryGetValue(path, out var pages)
+            ? PrintReader.Faults(folder, path, pages, secrets, codes)
+            : SiteFile.Read(folder, path, secrets).Faults;
+        if (path.StartsWith(Codes, StringComparison.Ordinal) && path.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
+            codes.Add((CodeReader.Read(File.ReadAllBytes(Path.Combine(folder, path))), 0));
+        var listener = secrets.Listen(path);
+        return (codes.Count, [.. faults, .. codes.SelectMany(code => Wrong(path, code.Says, code.Page, site, table, listener, secrets.Outside))]);
+    }
+
+    private static IEnumerable<AuditFault> Wrong(string path, string? says, int page, string? site, AuditTable table, Secrets.Listener listener, Scope outside)
+    {
+        var where = page == 0 ? "The code" : $"A code on page {page}";
+        if (says is null)
+            return [new(path, 0, 0, $"{where} can't be read.")];
+        var told = listener.Hear(new(Uri.UnescapeDataString(says), 0, 0, page == 0 ? "in the code" : $"in a code on page {page}", Manner.Address, outside));
+        return LeadsToThe(site, says, table.Address) ? told : told.Append(new(path, 0, 0, $"{where} says “{says}”, which is no page of the site."));
+    }
+
+    private static bool LeadsToThe(string? site, string says, string? address) =>
+        address is not null
+        && says.StartsWith(address, StringComparison.Ordinal)
+        && says[address.Length..] is var page
+        && (page.Length == 0 || site is null || (!page.Contains("..", StringComparison.Ordinal) && File.Exists(Path.Combine(site, page))));
+}
+
+/// <summary>What an audit of printed files read, and what it found.</summary>
+/// <param name="Files">How many files were read.</param>
+/// <param name="Codes">How many codes were read.</param>
+/// <param name="Faults">By file, then by message.</param>
+public sealed record PrintReport(int Files, int Codes, ImmutableArray<AuditFault> Faults);

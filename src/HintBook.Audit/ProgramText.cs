@@ -1,0 +1,78 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using HintBook.Audit.Telling;
+
+namespace HintBook.Audit;
+
+/// <summary>What scripts, style sheets and data say besides what they do: their remarks and their strings.</summary>
+internal static partial class ProgramText
+{
+    /// <summary>A remark or a string.</summary>
+    /// <param name="Text">What it says.</param>
+    /// <param name="At">Where it begins in the file.</param>
+    /// <param name="Manner">How its words are to be taken.</param>
+    [StructLayout(LayoutKind.Auto)]
+    public readonly record struct Piece(string Text, int At, Manner Manner);
+
+    private static readonly JsonDocumentOptions Lenient = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip, MaxDepth = 256 };
+
+    /// <summary>The remarks and strings of a style sheet: what <c>content</c> shows is a string.</summary>
+    public static IEnumerable<Piece> InStyle(string text) =>
+        from match in StylePiece().Matches(text)
+        select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match));
+
+    /// <summary>The remarks and strings of a script. A regular expression with quotes in it may hide a string or make one: both are read.</summary>
+    public static IEnumerable<Piece> InScript(string text) =>
+        from match in ScriptPiece().Matches(text)
+        select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, MannerOf(match));
+
+    /// <summary>The names, strings and numbers of JSON; the whole text where it is no JSON.</summary>
+    public static IEnumerable<Piece> InData(string text)
+    {
+        try
+        {
+            using var json = JsonDocument.Parse(text, Lenient);
+            return [.. In(json.RootElement)];
+        }
+        catch (JsonException)
+        {
+            return [new(text, 0, Manner.Prose)];
+        }
+    }
+
+    private static IEnumerable<Piece> In(JsonElement value) => value.ValueKind switch
+    {
+        JsonValueKind.Object => value.EnumerateObject().SelectMany(pair => In(pair.Value).Prepend(new(pair.Name, 0, Manner.Prose))),
+        JsonValueKind.Array => value.EnumerateArray().SelectMany(In),
+        JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
+        JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
+        _ => [],
+    };
+
+    private static Manner MannerOf(Match match) => match.ValueSpan[0] == '/' ? Manner.Remark : Manner.Quoted;
+
+    private static string Meant(Match escape) =>
+        escape.Groups["hex"] is { Success: true, Value: var hex }
+            ? Rune.TryCreate(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture), out var rune) ? rune.ToString() : " "
+            : escape.Groups["other"].Value;
+
+    [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Colour();
+
+    // Escapes that Regex.Unescape doesn't know stand for the character behind them.
+    [GeneratedRegex(@"\\(?![\\""'nrtux0-9])|\\(?=u(?![0-9A-Fa-f]{4}))|\\(?=x(?![0-9A-Fa-f]{2}))|\\(?=[0-9])|\\$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Harmless();
+
+    // CSS Syntax Module Level 3, 4.3.7: up to six hexadecimal digits and a space, a line's end that isn't there, or the character itself.
+    [GeneratedRegex(@"\\((?<hex>[0-9A-Fa-f]{1,6})\s?|\n|(?<other>.))", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex StyleEscape();
+
+    [GeneratedRegex("""/\*(?<text>.*?)(\*/|\z)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'""", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex StylePiece();
+
+    [GeneratedRegex("""/\*(?<text>.*?)(\*/|\z)|//(?<text>[^\n]*)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'|`(?<text>([^`\\]|\\.)*)`""", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex ScriptPiece();
+}

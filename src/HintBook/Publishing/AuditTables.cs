@@ -1,0 +1,122 @@
+using System.Collections;
+using System.Collections.Immutable;
+using HintBook.Audit;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Photos;
+using HintBook.Reading.Folder;
+using HintBook.Spoilers;
+
+namespace HintBook.Publishing;
+
+/// <summary>Writes down for the audit who may see what: all that the audit ever learns of a book.</summary>
+internal static class AuditTables
+{
+    /// <summary>The table of a book that has been read and surveyed.</summary>
+    public static AuditTable Of(CheckedBook book)
+    {
+        var (source, addresses) = (book.Book!, book.Addresses!);
+        Book[] languages = [source, .. source.Translations];
+        Sayable[] sayable = [.. languages.Select(each => Sayable.Of(each, book.Survey!))];
+        return new()
+        {
+            Secrets = [.. sayable.SelectMany(each => SecretsOf(each))],
+            Outside = Joined([.. sayable.Select(each => each.Outside)]),
+            Pages = [.. languages.SelectMany((each, i) => PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
+            // The film's chapters belong to the page of the whole solution.
+            Free = ["films/*.vtt"],
+            Pictures = PicturesOf(book, sayable[0]),
+            SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
+            English = languages.Any(each => Finder.IsEnglish(each.Language.Value)),
+            Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
+            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
+        };
+    }
+
+    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, Sayable sayable, Func<BitArray, BitArray> among)
+    {
+        var outside = among(sayable.Outside);
+        var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
+        return
+        [
+            .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)),
+            .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()),
+            new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true },
+            .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))),
+        ];
+    }
+
+    // The secrets of all languages stand one after the other. What is a name in one may be any word in another, so that on a
+    // page of one language the secrets of the others are none.
+    private static BitArray Among(BitArray may, int language, int languages) =>
+        languages == 1 ? may : Joined([.. Enumerable.Range(0, languages).Select(i => i == language ? may : new BitArray(may.Length, defaultValue: true))]);
+
+    private static BitArray Joined(BitArray[] parts)
+    {
+        if (parts is [var only])
+            return only;
+        var joined = new BitArray(parts.Sum(part => part.Length));
+        var at = 0;
+        foreach (var part in parts)
+        {
+            for (var i = 0; i < part.Length; i++)
+                joined[at++] = part[i];
+        }
+
+        return joined;
+    }
+
+    // Behind the sheets of cards come the pages that tell the maker which card is which.
+    private static int PagesOfCards(Book book)
+    {
+        var cards = book.Cards switch { CardChoice.Box => 1, CardChoice.Stages => book.Stages.Length, _ => 1 + book.Stages.Length };
+        return 2 * Imposition.SheetsFor(cards);
+    }
+
+    private static ImmutableArray<AuditSecret> SecretsOf(Sayable sayable)
+    {
+        var spellings = sayable.Looked.ToLookup(looked => looked.Secret.Number, looked => new AuditSpelling(
+            looked.Spelling,
+            looked.As switch { LookedAs.Symbols => SpelledAs.Symbols, LookedAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
+            looked.Sureness == Sureness.Sure));
+        return [.. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]]) { Covers = secret.Kind != SecretKind.Title })];
+    }
+
+    // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.
+    private static IEnumerable<AuditPage> PagesOf(string folder, ImmutableArray<string> names, SayableOfStage? may, Func<BitArray, BitArray> among)
+    {
+        if (may is null)
+            return [];
+        var (sign, answer) = (among(may.Sign), among(may.Answer));
+        var folds = Folds(("sign", sign), ("nudge", sign), ("clue", among(may.Clue)), ("answer", answer), ("done", answer));
+        var sure = may.Sure is null ? null : among(may.Sure);
+        return names.Select(name => new AuditPage($"{folder}{name}.html", sign, folds) { Sure = sure });
+    }
+
+    private static ImmutableDictionary<string, BitArray> Folds(params (string Name, BitArray May)[] folds) =>
+        folds.ToImmutableDictionary(fold => fold.Name, fold => fold.May, StringComparer.Ordinal);
+
+    // A picture's name follows from the photo that it was made from.
+    private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(CheckedBook book, Sayable sayable)
+    {
+        var numbers = sayable.Secrets.Where(secret => secret.Kind != SecretKind.Title)
+            .GroupBy(secret => secret.Id)
+            // Of a code the picture shows what opens the lock.
+            .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
+        if (book.Folder is not { } folder)
+            return ImmutableDictionary<string, ImmutableArray<int>>.Empty;
+        return book.Book!.Photos.Concat(book.Book.Stages.SelectMany(stage => stage.Photos))
+            .GroupBy(photo => photo.File.Value)
+            .Select(same => (Photo: same.First(), Shows: same.SelectMany(photo => photo.Shows).Where(shown => numbers.ContainsKey(shown.Value)).Select(shown => numbers[shown.Value]).Distinct().ToImmutableArray()))
+            .Where(shown => !shown.Shows.IsEmpty)
+            .Select(shown => (Name: NameOf(folder, book.Book.Identity, shown.Photo), shown.Shows))
+            .Where(shown => shown.Name is not null)
+            .DistinctBy(shown => shown.Name)
+            .ToImmutableDictionary(shown => shown.Name!, shown => shown.Shows, StringComparer.Ordinal);
+    }
+
+    private static string? NameOf(BookFolder folder, string identity, Photo photo) =>
+        folder.ReadBytes(photo.File.Value, photo.File.At, PhotoSettings.Standard.MaxFileBytes, []) is { } bytes
+            ? Path.GetFileName(Darkroom.KeyOf(bytes, identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
+            : null;
+}

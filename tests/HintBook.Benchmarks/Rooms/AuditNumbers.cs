@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using HintBook.Benchmarks.Books;
+using HintBook.Pages;
+using HintBook.Publishing;
+
+namespace HintBook.Benchmarks.Rooms;
+
+/// <summary>
+/// The audit of 2,000 stage pages beside publishing their text, which is the floor: reading and checking the book, making the pages and writing
+/// them. Processor time of one process, so that a busy machine counts less.
+/// </summary>
+internal static class AuditNumbers
+{
+    private const int Rounds = 5;
+
+    public static int Print()
+    {
+        var root = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
+        try
+        {
+            var source = Path.Combine(root, "book");
+            MadeBook.Write(source, stages: 2000, photos: 0, cards: false);
+            CheckedBook book = null!;
+            var check = Best(() => book = CheckedBook.Of(source));
+            var make = Best(() => Write(book, root));
+            var table = Best(() => _ = AuditTables.Of(book));
+            var faults = 0;
+            var audit = Best(() => faults = AuditWork.Of(root, book).Findings.Count());
+            Console.WriteLine($"reading and checking   {check:0.00} s");
+            Console.WriteLine($"making and writing     {make:0.00} s");
+            Console.WriteLine($"audit                  {audit:0.00} s ({table:0.00} s of it the table), {faults} findings");
+            return 0;
+        }
+        finally
+        {
+            Directory.Delete(root, recursive: true);
+        }
+    }
+
+    private static void Write(CheckedBook book, string root)
+    {
+        var plan = new SitePlan { Book = book.Book!, Survey = book.Survey!, Addresses = book.Addresses! };
+        foreach (var file in Site.Of(plan, book.Theme!).Files)
+        {
+            var path = Path.Combine(root, "site", file.Path);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            using var stream = File.Create(path);
+            stream.Write(file.Content().Span);
+        }
+    }
+
+    private static double Best(Action action) => Enumerable.Range(0, Rounds).Min(_ =>
+    {
+        using var process = Process.GetCurrentProcess();
+        process.Refresh();
+        var start = process.TotalProcessorTime;
+        action();
+        process.Refresh();
+        return (process.TotalProcessorTime - start).TotalSeconds;
+    });
+}
