@@ -1,10 +1,11 @@
 using System.CommandLine;
 using HintBook.Publishing;
+using HintBook.Spoilers.ReadingLevels;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing.</summary>
+/// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing; <c>check BOOK --table</c> measures its help.</summary>
 internal static class CheckVerb
 {
     public static Command Of(Terminal terminal, CancellationToken stop)
@@ -13,9 +14,27 @@ internal static class CheckVerb
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "sarif");
         var notes = Options.Notes();
-        var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes };
-        verb.SetAction(parsed => Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
+        var table = new Option<bool>("--table") { Description = "Print how long each step of help is and how hard to read, instead." };
+        var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes, table };
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(table) && given.GetValue(format) == "sarif")
+                given.AddError("The table can be printed as text or as json, not as sarif.");
+        });
+        verb.SetAction(parsed => parsed.GetValue(table)
+            ? Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal)
+            : Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
         return verb;
+    }
+
+    private static int Table(string path, string format, Terminal terminal)
+    {
+        var (book, read) = CheckedBook.Named(path);
+        if (book is null || book.Stages.IsEmpty)
+            return Ending.NotReady("There is no help to measure yet", read, terminal);
+        var table = HelpTable.Of(book);
+        terminal.Out.Write(format == "json" ? HelpTableText.WriteJson(table) : HelpTableText.Write(table));
+        return ExitCode.Fine;
     }
 
     private static int Check(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
