@@ -60,6 +60,9 @@ public sealed record Book
     /// <summary>The tables that clues are looked up in.</summary>
     public ImmutableArray<Table> Tables { get; init; } = [];
 
+    /// <summary>The copies of an edition whose codes differ; empty where all are alike.</summary>
+    public ImmutableArray<Copy> Copies { get; init; } = [];
+
     /// <summary>Secrets that may be mentioned anywhere in the book.</summary>
     public ImmutableArray<Allowance> Allow { get; init; } = [];
 

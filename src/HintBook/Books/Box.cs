@@ -126,14 +126,20 @@ public sealed record Fact : Named
 /// <summary>A fact that is set on a lock.</summary>
 public sealed record Code : Named
 {
-    /// <summary>What opens the lock, in the lock's own symbols.</summary>
+    /// <summary>What opens the lock, in the lock's own symbols; empty where it differs by copy.</summary>
     public required Located<string> Answer { get; init; }
+
+    /// <summary>Under which name each copy has an answer of its own, or null where all have the same.</summary>
+    public Located<string>? AnswerByCopy { get; init; }
 
     /// <summary>The lock it is set on, if it is set on one.</summary>
     public Lock? Lock { get; init; }
 
     /// <summary>The clue's text as the solver meets it.</summary>
     public Located<string>? Clue { get; init; }
+
+    /// <summary>Under which name each copy has a clue of its own, or null where all have the same.</summary>
+    public Located<string>? ClueByCopy { get; init; }
 
     /// <summary>The ways of reading that turn the clue into the answer, in order.</summary>
     public ImmutableArray<ReadingStep> Reads { get; init; } = [];

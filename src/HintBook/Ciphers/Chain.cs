@@ -111,7 +111,8 @@ internal static class Chain
         return null;
     }
 
-    private static Code? Next(Code code, Book book) =>
+    /// <summary>The code that a code is read from, or null.</summary>
+    public static Code? Next(Code code, Book book) =>
         code.Reads is [{ Way.Value: Ways.From, With: [var name] }, ..] ? Named(book, name.Value) : null;
 
     private static Code? Named(Book book, string id) => book.Box.Codes.FirstOrDefault(code => code.Id.Value == id);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Text;
 
@@ -6,6 +7,8 @@ namespace HintBook.Ciphers;
 /// <summary>What the codes and their clues tell an author.</summary>
 internal static class CipherFindings
 {
+    private const int MostSerials = 5;
+
     public static readonly FindingCode WrongLengthCode = new("HB4101", Severity.Error, "an answer of the wrong length for its lock");
     public static readonly FindingCode NotOnWheelCode = new("HB4102", Severity.Error, "an answer with a symbol that its lock doesn't show");
     public static readonly FindingCode NoReadsCode = new("HB4103", Severity.Note, "a clue that nothing proves");
@@ -21,6 +24,9 @@ internal static class CipherFindings
     public static readonly FindingCode LikelyOtherCode = new("HB4301", Severity.Warning, "another reading that fits the lock");
     public static readonly FindingCode UnusedRuleCode = new("HB4302", Severity.Note, "a setting ruled out that nothing gives");
     public static readonly FindingCode TooLongCode = new("HB4303", Severity.Note, "a clue too long to look for other readings");
+
+    public static readonly FindingCode CopyLacksCode = new("HB4401", Severity.Error, "a copy without a value for its code");
+    public static readonly FindingCode NoCopyHasCode = new("HB4402", Severity.Error, "a name that no copy has a value for");
 
     public static Finding WrongLength(Code code, int symbols, Books.Lock held) => Of(
         WrongLengthCode,
@@ -115,6 +121,31 @@ internal static class CipherFindings
         code.Clue!.Value.At,
         $"The clue of {code.Id} has {code.Clue!.Value.Value.Length} characters: other readings are looked for only up to {most}.",
         "Nothing to do, unless a solver could read something else there.");
+
+    public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => Of(
+        CopyLacksCode,
+        copy.Serial.At,
+        $"Copy {copy.Serial} has no value `{name}`, which {code.Id} takes from each copy.",
+        $"Add it: `{copy.Serial}: {{ {name}: … }}`.") with
+    {
+        Related = [new Related(name.At, "Here it is asked for.")],
+    };
+
+    public static Finding NoCopyHas(Located<string> name, ImmutableArray<Copy> copies) => Of(
+        NoCopyHasCode,
+        name.At,
+        $"No copy has a value `{name}`.",
+        Nearest.To(name.Value, copies.SelectMany(copy => copy.Values).Select(value => value.Name.Value)) is { } near ? $"Did you mean `{near}`?"
+            : copies.IsEmpty ? $"List the copies in book.yaml: `copies: {{ 001: {{ {name}: … }} }}`."
+            : $"Give each copy one: `{copies[0].Serial}: {{ {name}: … }}`.");
+
+    /// <summary>A finding about one copy or several that have it alike.</summary>
+    public static Finding InCopies(Finding finding, IReadOnlyCollection<string> serials, int copies) => finding with
+    {
+        Message = serials.Count == copies && copies > 1 ? $"In every copy: {finding.Message}"
+            : serials.Count == 1 ? $"In copy {serials.First()}: {finding.Message}"
+            : $"In the copies {Words.List(serials.Count > MostSerials ? [.. serials.Take(MostSerials), $"{serials.Count - MostSerials} more"] : serials)}: {finding.Message}",
+    };
 
     private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
 

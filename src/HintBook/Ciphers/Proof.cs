@@ -25,6 +25,11 @@ public sealed record OtherReading(string Setting, string How, bool Likely, strin
 /// <param name="Others">Other readings, the likeliest first.</param>
 public sealed record Proof(Code Code, Verdict Says, ImmutableArray<WorkedStep> Steps, ImmutableArray<OtherReading> Others);
 
+/// <summary>What is known of a code in one copy.</summary>
+/// <param name="Copy">The copy.</param>
+/// <param name="Proof">The proof, with the copy's own answer and clue.</param>
+public sealed record CopyProof(Copy Copy, Proof Proof);
+
 /// <summary>Whether a clue leads to its answer.</summary>
 public abstract record Verdict
 {
@@ -43,11 +48,17 @@ public abstract record Verdict
     /// <param name="Why">What is missing.</param>
     public sealed record NotProved(string Why) : Verdict;
 
+    /// <summary>It has an answer or a clue of its own in each copy.</summary>
+    /// <param name="Copies">One proof for each copy, in the author's order.</param>
+    public sealed record ByCopy(ImmutableArray<CopyProof> Copies) : Verdict;
+
     /// <summary><c>proved</c>, <c>refuted</c> or <c>not proved</c>.</summary>
     public string Word => this switch
     {
         Proved => "proved",
         Refuted => "refuted",
+        ByCopy(var copies) when copies.All(copy => copy.Proof.Says is Proved) => "proved",
+        ByCopy(var copies) when copies.Any(copy => copy.Proof.Says is Refuted) => "refuted",
         _ => "not proved",
     };
 }

@@ -7,25 +7,28 @@ namespace HintBook.Ciphers;
 public static class ProofJson
 {
     /// <summary>
-    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"to"}],"others":[{"setting","how","likely","ruledOut"}]}]}</c>,
+    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"to"}],"others":[{"setting","how","likely","ruledOut"}],"copies":[…]}]}</c>,
     /// indented, ended by <c>\n</c>. <c>verdict</c> is <c>proved</c>, <c>refuted</c> or <c>not proved</c>; <c>why</c> is null where it is proved,
-    /// <c>ruledOut</c> where the author hasn't answered.
+    /// <c>ruledOut</c> where the author hasn't answered. Where a code differs by copy, <c>answer</c> is null and <c>copies</c> has the same for each,
+    /// with its <c>serial</c>; otherwise <c>copies</c> is empty.
     /// </summary>
     public static string Write(Proofs proofs) => JsonText.Of(json =>
     {
         json.WriteStartObject();
         json.WriteStartArray("codes");
         foreach (var proof in proofs.Codes)
-            One(json, proof);
+            One(json, proof, null);
         json.WriteEndArray();
         json.WriteEndObject();
     });
 
-    private static void One(Utf8JsonWriter json, Proof proof)
+    private static void One(Utf8JsonWriter json, Proof proof, string? serial)
     {
         json.WriteStartObject();
+        if (serial is not null)
+            Text(json, "serial", serial);
         Text(json, "id", proof.Code.Id.Value);
-        Text(json, "answer", proof.Code.Answer.Value);
+        Text(json, "answer", proof.Says is Verdict.ByCopy ? null : proof.Code.Answer.Value);
         Text(json, "verdict", proof.Says.Word);
         Text(json, "why", proof.Says switch
         {
@@ -65,6 +68,10 @@ public static class ProofJson
             json.WriteEndObject();
         }
 
+        json.WriteEndArray();
+        json.WriteStartArray("copies");
+        foreach (var copy in proof.Says is Verdict.ByCopy(var copies) ? copies : [])
+            One(json, copy.Proof, copy.Copy.Serial.Value);
         json.WriteEndArray();
         json.WriteEndObject();
     }

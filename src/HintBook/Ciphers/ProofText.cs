@@ -16,7 +16,7 @@ public static class ProofText
     public static string Write(Book book, Proofs proofs)
     {
         var text = new StringBuilder();
-        var proved = proofs.Codes.Count(proof => proof.Says is Verdict.Proved);
+        var proved = proofs.Codes.Count(proof => proof.Says.Word is "proved");
         text.Append(CultureInfo.InvariantCulture, $"“{Shown(book.Title.Value)}”: {proved} of {Words.Count(proofs.Codes.Length, "code")} proved\n");
         foreach (var proof in proofs.Codes)
             One(text, proof);
@@ -40,13 +40,27 @@ public static class ProofText
 
     private static void One(StringBuilder text, Proof proof)
     {
+        if (proof.Says is Verdict.ByCopy(var copies))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"\n{proof.Says.Word,-12}{proof.Code.Id} differs by copy\n");
+            foreach (var copy in copies)
+                Code(text, copy.Proof, $"in copy {Shown(copy.Copy.Serial.Value)} ");
+            return;
+        }
+
+        text.Append('\n');
+        Code(text, proof, "");
+    }
+
+    private static void Code(StringBuilder text, Proof proof, string where)
+    {
         var why = proof.Says switch
         {
             Verdict.Refuted refuted => $". {refuted.Finding.Message}",
             Verdict.NotProved open => $": {open.Why}",
             _ => "",
         };
-        text.Append(CultureInfo.InvariantCulture, $"\n{proof.Says.Word,-12}{proof.Code.Id} is {Cut(proof.Code.Answer.Value)}{Shown(why)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{proof.Says.Word,-12}{proof.Code.Id} {where}is {Cut(proof.Code.Answer.Value)}{Shown(why)}\n");
         foreach (var step in proof.Steps)
             Step(text, step);
         foreach (var other in proof.Others)

@@ -18,10 +18,20 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
     public static Proofs Of(Book book)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        return new Proofs([.. book.Box.Codes.Select(code => Of(code, book, findings))], Text.Findings.Of(findings).All);
+        ImmutableArray<Book> copies = [.. book.Copies.Select(book.As)];
+        var proofs = book.Box.Codes.Select((code, place) =>
+        {
+            if (!CopyProofs.Differs(code, book))
+                return Of(code, book, findings);
+            var (proof, told) = CopyProofs.Of(place, book, copies);
+            findings.AddRange(told);
+            return proof;
+        });
+        return new Proofs([.. proofs], Text.Findings.Of(findings).All);
     }
 
-    private static Proof Of(Code code, Book book, ImmutableArray<Finding>.Builder findings)
+    /// <summary>One code, which has one answer for everybody.</summary>
+    internal static Proof Of(Code code, Book book, ImmutableArray<Finding>.Builder findings)
     {
         // An answer that isn't there has its finding from reading.
         if (code.Answer.Value.Length == 0)

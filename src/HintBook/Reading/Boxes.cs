@@ -68,8 +68,10 @@ internal static class Boxes
         Also = code.Keys.Texts("also"),
         Seen = false,
         Answer = code.Keys.Text("answer") ?? code.Id.With(""),
+        AnswerByCopy = Copies.NameIn(code.Keys["answer"]),
         Lock = code.Keys["lock"] is YamlMap keys ? Lock(keys) : null,
         Clue = code.Keys.Text("clue"),
+        ClueByCopy = Copies.NameIn(code.Keys["clue"]),
         Reads = ClueReads.Steps(code.Keys),
         RuledOut = ClueReads.RuledOut(code.Keys),
     };

@@ -66,6 +66,7 @@ public static class Reader
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
+            Copies = Copies.Of(keys),
             Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, findings),
         };
         return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, findings))] };

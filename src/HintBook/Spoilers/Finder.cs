@@ -62,7 +62,7 @@ internal sealed class Finder
 
     private void Add(Secret secret, string spelling)
     {
-        if (secret.Kind == SecretKind.Answer)
+        if (secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer)
         {
             AddCode(secret, spelling);
             return;

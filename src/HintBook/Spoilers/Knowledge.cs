@@ -60,6 +60,9 @@ internal sealed class Knowledge
     /// <summary>What may be mentioned where anyone looks.</summary>
     public BitArray Outside => outside;
 
+    /// <summary>What may be mentioned where everything has been told that all copies have alike.</summary>
+    public BitArray OfAllCopies => new([.. secrets.Select(secret => secret.Kind != SecretKind.CopyAnswer)]);
+
     /// <summary>What a stage has to do with the names of the box.</summary>
     public Effects EffectsOf(string stage) => effects[stage];
 

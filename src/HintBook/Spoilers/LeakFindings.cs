@@ -11,6 +11,7 @@ internal static class LeakFindings
     public static readonly FindingCode PerhapsCode = new("HB3102", Severity.Warning, "a secret may be given away");
     public static readonly FindingCode ShownCode = new("HB3103", Severity.Error, "a photo shows a secret too early");
     public static readonly FindingCode TitleCode = new("HB3104", Severity.Warning, "the title of a later stage is given away");
+    public static readonly FindingCode OfCopyCode = new("HB3105", Severity.Error, "one copy's code is told to all");
     public static readonly FindingCode LeftOutCode = new("HB3201", Severity.Warning, "an answer that leaves something out");
     public static readonly FindingCode RepeatsCode = new("HB3202", Severity.Note, "a step of help that repeats the one before");
     public static readonly FindingCode UnlookedCode = new("HB3301", Severity.Note, "a name that can't be looked for");
@@ -30,6 +31,16 @@ internal static class LeakFindings
         Message = $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
         Help = $"{why.Mend} To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
         Related = why.Related,
+    };
+
+    /// <summary>Words that give one copy's code to the owners of all.</summary>
+    public static Finding OfCopy(Secret secret, Span at, string where) => new()
+    {
+        Code = OfCopyCode,
+        At = at,
+        Message = $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
+        Help = $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+        Related = [new Related(secret.At, "This is the copy's code.")],
     };
 
     public static Finding Shown(Secret secret, Span at, string where, Reason why) => new()
@@ -65,7 +76,7 @@ internal static class LeakFindings
         Code = UnlookedCode,
         At = unlooked.Secret.At,
         Message = $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
-        Help = unlooked.Secret.Kind == SecretKind.Answer
+        Help = unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
             ? "Read the hints once with it in mind."
             : "Mark it `seen: true` if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under `also`.",
     };

@@ -23,6 +23,7 @@ public static class Leaks
         var allowed = new Allowances(book, secrets);
         var search = new Search(secrets, finder, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
         var findings = new List<Finding>();
+        var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
         findings.AddRange(Passage.Outside(book).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
         findings.AddRange(book.Photos.SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
@@ -31,6 +32,8 @@ public static class Leaks
             var known = knowledge.Of(stage.Id.Value);
             foreach (var passage in Passage.Of(stage))
                 findings.AddRange(search.In(passage, stage, known[(int)passage.Tier]));
+            if (stage.Reset is { } reset && ofCopies)
+                findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
             foreach (var photo in stage.Photos)
                 findings.AddRange(Passage.TierOf(photo.Place) is { } tier ? search.Shown(photo, stage, known[(int)tier]) : []);
         }
@@ -62,10 +65,17 @@ public static class Leaks
                     continue;
                 told.Add(mention.Secret);
                 var secret = Secrets[mention.Secret];
+                var where = stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”";
+                if (secret.Kind == SecretKind.CopyAnswer)
+                {
+                    findings.Add(LeakFindings.OfCopy(secret, passage.SpanOf(mention.Start, mention.End), where));
+                    continue;
+                }
+
                 findings.Add(LeakFindings.Leak(
                     secret,
                     passage.SpanOf(mention.Start, mention.End),
-                    stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”",
+                    where,
                     IsExact(secret, stage) ? mention.Sureness : Sureness.Likely,
                     Reasons.Of(secret, stage, passage.Tier)));
             }

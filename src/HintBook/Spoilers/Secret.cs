@@ -13,6 +13,9 @@ internal enum SecretKind
     /// <summary>What opens a lock.</summary>
     Answer,
 
+    /// <summary>What opens the lock of one copy, or of several: nobody else's business, and no text that all owners read may say it.</summary>
+    CopyAnswer,
+
     /// <summary>What a stage is called.</summary>
     Title,
 }
@@ -24,7 +27,8 @@ internal enum SecretKind
 /// <param name="Spellings">Names, or the one answer or title.</param>
 /// <param name="At">Where it is declared.</param>
 /// <param name="Open">Whether it is no secret: it shows on the closed box.</param>
-internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open)
+/// <param name="Serial">The first copy whose answer it is; null for what all copies have.</param>
+internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open, string? Serial = null)
 {
     /// <summary>What findings call it.</summary>
     public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
@@ -37,6 +41,13 @@ internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableA
             all.Add(new(all.Count, SecretKind.Name, named.Id.Value, [named.Name, .. named.Also.Select(also => also.Value)], named.Id.At, named.Seen));
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.Answer.Value.Length > 0))
             all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false));
+        foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.AnswerByCopy is not null))
+        {
+            var own = from copy in book.Copies let answer = copy[code.AnswerByCopy!.Value.Value] where answer is not null select (copy, answer: answer.Value);
+            foreach (var (copy, answer) in own.DistinctBy(one => one.answer.Value))
+                all.Add(new(all.Count, SecretKind.CopyAnswer, code.Id.Value, [answer.Value], answer.At, Open: false, copy.Serial.Value));
+        }
+
         foreach (var stage in book.Stages)
             all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false));
         return all.ToImmutable();

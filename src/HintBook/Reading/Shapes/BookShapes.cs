@@ -29,6 +29,13 @@ internal static partial class BookShapes
             Keys: new NamedShape(Name, new EitherShape(Word: Text, List: new ListShape(Text, "[ 3, 1, 2 ]", Least: 1)), "{ caesar: 3 }")),
         "[ acrostic, { caesar: 3 } ]");
 
+    private static readonly EitherShape TextByCopy = new(
+        Word: Text,
+        Keys: new FieldsShape("`copy` with a name",
+        [
+            new("copy", Name, "The name under which each copy has a text of its own.", Required: true),
+        ]));
+
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
     private static readonly ListShape CautionList = new(new EitherShape(
@@ -150,7 +157,7 @@ internal static partial class BookShapes
         ])), "What a solver comes to know."),
         new("codes", new NamedShape(Name, new FieldsShape("a code with `answer`",
         [
-            new("answer", Text, "What opens the lock.", Required: true),
+            new("answer", TextByCopy, "What opens the lock; { copy: name } where it differs by copy.", Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("lock", new FieldsShape("a lock with `wheels` and `symbols`",
@@ -159,11 +166,12 @@ internal static partial class BookShapes
                 new("symbols", SymbolRun, "What each wheel shows: 0-9, A-Z, or all of them in a row.", Required: true),
                 new("seconds-a-try", new NumberShape(0.1, 3600, Whole: false), "How long one setting takes to try."),
             ]), "The lock that it is set on."),
-            new("clue", Text, "The clue as the solver meets it."),
+            new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
             new("ruled-out", new NamedShape(OneLine, Text, "{ \"3715\": the arrow points right }"), "Other settings that a solver might read, each with why it is clear that they are wrong."),
         ])), "Numbers and words that open locks."),
         new("tables", new NamedShape(Name, new NamedShape(OneLine, OneLine, "{ rose: 3, lily: 5 }")), "Tables that come with the box, to look words up in."),
+        new("copies", new NamedShape(Name, new NamedShape(Name, Text, "{ lock-code: 5173 }")), "The boxes of an edition by their serials, each with what is its own."),
         new("moves", Moves, "Handling that needs no hint."),
         new("reactions", new ListShape(new FieldsShape("a reaction with `when` and `does`",
         [
