@@ -55,11 +55,14 @@ internal static class Chain
     }
 
     /// <summary>A step as an author writes it.</summary>
-    public static string Written(ReadingStep step) => step.With switch
+    public static string Written(ReadingStep step) => Written(step.Way.Value, [.. step.With.Select(told => told.Value)]);
+
+    /// <inheritdoc cref="Written(ReadingStep)"/>
+    public static string Written(string way, ImmutableArray<string> told) => told switch
     {
-        [] => step.Way.Value,
-        [var one] => $"{{ {step.Way}: {one} }}",
-        var all => $"{{ {step.Way}: [ {string.Join(", ", all)} ] }}",
+        [] => way,
+        [var one] => $"{{ {way}: {one} }}",
+        var all => $"{{ {way}: [ {string.Join(", ", all)} ] }}",
     };
 
     private static Outcome Read(string text, ReadingStep step, Book book) => step.Way.Value == Ways.Table

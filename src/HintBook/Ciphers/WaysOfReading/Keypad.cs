@@ -28,6 +28,16 @@ internal static class Keypad
             ? new Outcome.Stuck($"no letter comes from pressing {Pieces.Quoted(strange)}")
             : Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {Pieces.Quoted(text)}"));
 
+    /// <summary>The letters on a key, 2 to 9.</summary>
+    public static string LettersOn(int key) => Keys[key];
+
+    /// <summary>The key of a letter A to Z, as often as it is pressed: <c>22</c> for B.</summary>
+    public static string PressesFor(char letter)
+    {
+        var key = Array.FindIndex(Keys, letters => letters.Contains(letter, StringComparison.Ordinal));
+        return new string((char)('0' + key), Keys[key].IndexOf(letter, StringComparison.Ordinal) + 1);
+    }
+
     private static string? KeyOf(string letter) => Pieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
 
     private static string? LetterOf(string presses)

@@ -30,6 +30,24 @@ internal static class SemaphoreArms
             : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't `mirrored`"),
     };
 
+    /// <summary>The pairs of arms for capital letters and figures: before figures the numeral sign, behind them, where a letter follows, J.</summary>
+    public static IEnumerable<string> For(string text)
+    {
+        var figures = false;
+        foreach (var symbol in text)
+        {
+            if (char.IsAsciiDigit(symbol) != figures)
+            {
+                figures = !figures;
+                yield return figures ? NumeralSign : ArmsOf('J');
+            }
+
+            yield return ArmsOf(symbol switch { '0' => 'K', _ when figures => (char)(symbol - '1' + 'A'), _ => symbol });
+        }
+    }
+
+    private static string ArmsOf(char letter) => Signs.First(sign => sign.Value == letter).Key;
+
     private static Outcome Read(string text, bool mirrored)
     {
         var (rows, figures) = (new List<Row>(), false);

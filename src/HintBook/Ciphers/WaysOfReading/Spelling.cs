@@ -3,9 +3,18 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>The words by which letters are spelt over the radio, which are the names of the signal flags as well.</summary>
 internal static class Spelling
 {
-    private static readonly Lookup Words = Lookup.Of(
+    private const string Table =
         "alfa A, alpha A, bravo B, charlie C, delta D, echo E, foxtrot F, golf G, hotel H, india I, juliett J, juliet J, kilo K, lima L, mike M, "
-        + "november N, oscar O, papa P, quebec Q, romeo R, sierra S, tango T, uniform U, victor V, whiskey W, whisky W, x-ray X, xray X, yankee Y, zulu Z");
+        + "november N, oscar O, papa P, quebec Q, romeo R, sierra S, tango T, uniform U, victor V, whiskey W, whisky W, x-ray X, xray X, yankee Y, zulu Z";
+
+    private static readonly Lookup Words = Lookup.Of(Table);
+
+    /// <summary>The first word in the table for a letter A to Z: <c>Alfa</c>.</summary>
+    public static string WordFor(char letter)
+    {
+        var word = Array.Find(Table.Split(", "), row => row[^1] == letter)![..^2];
+        return char.ToUpperInvariant(word[0]) + word[1..];
+    }
 
     public static Way Alphabet { get; } = Way.Bare(
         "spelling-alphabet",

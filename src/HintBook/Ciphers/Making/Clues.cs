@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+
+namespace HintBook.Ciphers.Making;
+
+/// <summary>Makes clues for answers: the one door of this folder.</summary>
+public static class Clues
+{
+    /// <summary>The longest answer for which a clue is made, in symbols.</summary>
+    public const int LongestAnswer = 256;
+
+    private static readonly ImmutableArray<ClueWay> All =
+    [
+        Grilles.Turning, Grilles.Stencil, Strips.Morse, Strips.Resistors, Strips.Queens, Sentences.NumberWords, Sentences.WordLengths, Sentences.Keypad, Sentences.Acrostic,
+        Sentences.FirstLetters, Substitutions.Caesar, Substitutions.Vigenere, Substitutions.Square, Substitutions.RailFence, Substitutions.Numbers, Substitutions.Letters,
+        Substitutions.Presses, Substitutions.Semaphore, Substitutions.Flags, Substitutions.Alphabet,
+    ];
+
+    /// <summary>The names of the ways, and what each makes, in the order in which they are listed.</summary>
+    public static ImmutableArray<(string Name, string Says)> Ways { get; } = [.. All.Select(way => (way.Name, way.Says))];
+
+    /// <summary>
+    /// Makes a clue and reads it back: it is given only if it is proved to give its answer. The same arguments give the same clue.
+    /// </summary>
+    /// <param name="answer">Figures and letters A to Z of any case; white space is left out.</param>
+    /// <param name="name">One of <see cref="Ways"/>.</param>
+    /// <param name="told">What the way is told, such as a key; empty to let it choose.</param>
+    /// <param name="variant">Another number chooses other filler letters, words and holes.</param>
+    public static Attempt For(string answer, string name, ImmutableArray<string> told, int variant = 0)
+    {
+        if (All.FirstOrDefault(way => way.Name == name) is not { } way)
+            return new Attempt.Refused(Unknown(name));
+        var bare = Fit.Bare(answer).ToUpperInvariant();
+        if (!told.IsEmpty && !way.IsTold)
+            return new Attempt.Refused($"`{name}` takes nothing after `--with`.");
+        if (Unfit(bare, way) is { } why)
+            return new Attempt.Refused(why);
+        return way.Make(new Wish(bare, told, new Choices(name, bare, variant))) switch
+        {
+            Draft.Text draft => Proved(new MadeClue { Way = name, Answer = bare, Text = draft.Clue, Reads = draft.Reads, Look = draft.Look, Mask = draft.Mask }),
+            Draft.None none => new Attempt.Refused(none.Why),
+            _ => throw new InvalidOperationException("A draft is a text or none."),
+        };
+    }
+
+    /// <summary>What to write into <c>book.yaml</c>, lines ended by <c>\n</c>.</summary>
+    public static string Written(MadeClue clue) =>
+        $"codes:\n  my-code:\n    answer: \"{clue.Answer}\"\n    clue: |\n      {clue.Text.Replace("\n", "\n      ", StringComparison.Ordinal)}\n"
+        + $"    reads: [ {string.Join(", ", clue.Reads.Select(step => step.Written))} ]\n";
+
+    private static Attempt Proved(MadeClue clue)
+    {
+        var file = new SourceFile("book.yaml", Written(clue));
+        var code = new Code
+        {
+            Id = new("my-code", file.Whole),
+            Name = "my code",
+            Answer = new(clue.Answer, file.Whole),
+            Clue = new(clue.Text, file.Whole),
+            Reads = [.. clue.Reads.Select(step => new ReadingStep(new(step.Way, file.Whole), [.. step.Told.Select(told => new Located<string>(told, file.Whole))], file.Whole))],
+            Lock = LockFor(clue.Answer, file),
+        };
+        var proof = Proofs.Of(BookWith(code, file)).Codes[0];
+        return proof.Says is Verdict.Proved
+            ? new Attempt.Made(clue, proof)
+            : new Attempt.Refused($"What was made can't be read back: {(proof.Says is Verdict.Refuted refuted ? refuted.Finding.Message : "nothing proves it.")}");
+    }
+
+    // The lock on which such an answer would be set, so that other readings that fit it are seen.
+    private static Books.Lock? LockFor(string answer, SourceFile file) =>
+        answer.Length > 32 ? null
+        : answer.All(char.IsAsciiDigit) ? new(answer.Length, "0123456789", 3, file.Whole)
+        : answer.All(char.IsAsciiLetter) ? new Books.Lock(answer.Length, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", 3, file.Whole)
+        : null;
+
+    private static Book BookWith(Code code, SourceFile file) => new()
+    {
+        File = file,
+        Title = new("", file.Whole),
+        Language = new("en", file.Whole),
+        Theme = new("parlour", file.Whole),
+        Goal = [],
+        Patience = TimeSpan.Zero,
+        Cards = CardChoice.Both,
+        Box = new Box { Codes = [code] },
+        Stages = [],
+    };
+
+    private static string? Unfit(string answer, ClueWay way)
+    {
+        if (answer.Length == 0)
+            return "There is nothing to make a clue for. Write the code after `clue`.";
+        if (answer.FirstOrDefault(symbol => !char.IsAsciiLetterOrDigit(symbol)) is not '\0' and var strange)
+            return $"Clues are made for figures and the letters A to Z, and {Pieces.Quoted(strange.ToString())} is neither.";
+        if (answer.Length > LongestAnswer)
+            return $"The answer has {answer.Length} symbols, and clues are made for at most {LongestAnswer}.";
+        var figures = answer.Count(char.IsAsciiDigit);
+        return way.Carries switch
+        {
+            Carries.Figures when figures < answer.Length => $"`{way.Name}` can only say figures, and {Pieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
+            Carries.Letters when figures > 0 => $"`{way.Name}` can only say letters, and {Pieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
+            _ => null,
+        };
+    }
+
+    private static string Instead(Carries carries, bool mixed) =>
+        $"These can: {Words.List(All.Where(way => way.Carries == Carries.Both || (!mixed && way.Carries == carries)).Select(way => $"`{way.Name}`"))}.";
+
+    private static string Unknown(string name) => Nearest.To(name, All.Select(way => way.Name)) is { } near
+        ? $"No clue can be made as `{name}`. Did you mean `{near}`?"
+        : $"No clue can be made as `{name}`. These ways are known: {Words.List(All.Select(way => $"`{way.Name}`"))}.";
+}

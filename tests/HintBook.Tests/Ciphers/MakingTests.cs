@@ -1,0 +1,138 @@
+using CsCheck;
+using HintBook.Ciphers;
+using HintBook.Ciphers.Making;
+using HintBook.Tests.Reading;
+
+namespace HintBook.Tests.Ciphers;
+
+/// <summary>Clues that are made for an answer.</summary>
+public class MakingTests
+{
+    public static TheoryData<string> Ways => [.. Clues.Ways.Select(way => way.Name)];
+
+    // everything2, "Turning grill transposition cipher"; its holes count from 0, ours from 1.
+    [Fact]
+    public void The_published_grille_and_text_make_the_published_block()
+    {
+        var made = Made("WOWYOUAREBEAUTIFULHOWABOUTDINNERXOXO", "turning-grille", "clockwise", "1-1", "1-3", "1-5", "2-2", "3-4", "4-2", "4-5", "5-1", "6-3");
+
+        Assert.Equal("WBOHWE\nIYANUO\nTWNOAI\nEUBFAR\nRXUOOL\nXUETOD", made.Text);
+        Assert.Equal((80, 80, 4), (made.Mask!.Width, made.Mask.Height, made.Mask.Turns));
+    }
+
+    // cs.odu.edu/~cmorris; bsdgames' caesar; codewars handbook; essayravens.
+    [Theory]
+    [InlineData("ATTACKATDAWN", "vigenere", "LEMON", "LXFOPVEFRNHR")]
+    [InlineData("VENIVIDIVICI", "caesar", "3", "YHQLYLGLYLFL")]
+    [InlineData("CODEWARS", "polybius", "I/J", "1334141552114243")]
+    [InlineData("WATERMELON", "polybius", "Y/Z", "53114515433315323534")]
+    [InlineData("HONEYHIVES", "rail-fence", "3", "HYEOEHVSNI")]
+    public void Published_ciphers_are_made_as_published(string answer, string way, string told, string clue) =>
+        Assert.Equal(clue, Made(answer, way, told).Text.Replace(" ", "", StringComparison.Ordinal));
+
+    // ITU-R M.1677-1, ITU-T E.161, IEC 60062 and the colours of queens, as the tests of those tables have them.
+    [Theory]
+    [InlineData("SOS", "morse", "... --- ...")]
+    [InlineData("HIVE", "keypad-presses", "44 444 888 33")]
+    [InlineData("5173", "resistor-colours", "green, brown, violet, orange")]
+    [InlineData("32514", "queen-colours", "red, yellow, blue, white, green")]
+    [InlineData("60798", "queen-colours", "white, blue, yellow, green, red")]
+    [InlineData("BEE", "numbers-to-letters", "2 5 5")]
+    [InlineData("5173", "letters-to-numbers", "EAGC")]
+    [InlineData("AB", "spelling-alphabet", "Alfa\nBravo")]
+    [InlineData("B1", "semaphore", "down/out\nhigh/up\ndown/low")]
+    public void What_stands_in_tables_is_written_by_them(string answer, string way, string clue) => Assert.Equal(clue, Made(answer, way).Text);
+
+    [Fact]
+    public void A_sentence_counts_what_the_figures_say() => Assert.Matches("^Five [a-z ]+, one [a-z ]+, seven [a-z ]+, zero [a-z ]+\\.$", Made("5170", "number-words").Text);
+
+    [Fact]
+    public void A_mask_is_told_in_millimetres_and_its_places_follow_from_them()
+    {
+        var mask = Made("5173", "stencil", "1-1", "2-3", "3-2", "4-4").Mask!;
+
+        Assert.Equal(new Hole(11.5, 11.5), mask.Holes[0]);
+        Assert.Equal(new Hole(31.5, 21.5), mask.Holes[1]);
+        Assert.Equal(["1-1", "2-3", "3-2", "4-4"], mask.Places);
+    }
+
+    [Fact]
+    public void Whatever_is_made_is_proved_by_reading_the_book_that_it_is_written_into()
+    {
+        var answers = Gen.OneOf(Gen.Char['0', '9'], Gen.Char['A', 'Z']).Array[1, 24].Select(symbols => new string(symbols));
+        var figures = Gen.Char['0', '9'].Array[1, 24].Select(symbols => new string(symbols));
+        var letters = Gen.Char['A', 'Z'].Array[1, 24].Select(symbols => new string(symbols));
+        var made = 0;
+        Gen.Select(Gen.OneOf(answers, figures, letters), Gen.Int[0, Clues.Ways.Length - 1], Gen.Int[0, 1000]).Sample(
+            (answer, way, variant) =>
+            {
+                if (Clues.For(answer, Clues.Ways[way].Name, [], variant) is not Attempt.Made one)
+                    return;
+                Interlocked.Increment(ref made);
+                using var book = new BookOnDisk();
+                book.With("book.yaml", BookOnDisk.Keys + Clues.Written(one.Clue));
+                var (_, read, findings) = book.Read();
+                Assert.Empty(findings.All);
+                Assert.IsType<Verdict.Proved>(Assert.Single(Proofs.Of(read!).Codes).Says);
+                Assert.Equal(answer, read!.Box.Codes[0].Answer.Value);
+            },
+            iter: 400);
+        Assert.InRange(made, 100, 400);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ways))]
+    public void The_same_words_make_the_same_clue(string way)
+    {
+        var answer = Clues.For("HIVE", way, []) is Attempt.Made ? "HIVE" : "2345";
+        Assert.Equal(Made(answer, way).Text, Made(answer, way).Text);
+    }
+
+    [Theory]
+    [InlineData("turning-grille", "HIVE")]
+    [InlineData("stencil", "HIVE")]
+    [InlineData("number-words", "5173")]
+    [InlineData("acrostic", "CLOVER")]
+    public void Another_variant_makes_another_clue(string way, string answer) =>
+        Assert.True(Enumerable.Range(0, 5).Select(variant => ((Attempt.Made)Clues.For(answer, way, [], variant)).Clue.Text).Distinct().Count() > 1);
+
+    [Theory]
+    [InlineData("5173", "mores", "Did you mean `morse`?")]
+    [InlineData("5173", "smoke", "These ways are known: `turning-grille`,")]
+    [InlineData("HIVE", "resistor-colours", "“HIVE” has none. These can:")]
+    [InlineData("B7", "keypad", "“B7” has letters. These can: `turning-grille`, `stencil`, `morse`, `rail-fence` and `semaphore`.")]
+    [InlineData("5173", "caesar", "“5173” has figures.")]
+    [InlineData("12345", "turning-grille", "5 can't be parted by four")]
+    [InlineData("5170", "word-lengths", "No word has 0 letters.")]
+    [InlineData("5173", "keypad", "No letter stands on the key 1")]
+    [InlineData("5173", "queen-colours", "from 1 to 5 alone")]
+    [InlineData("JAM", "polybius", "State another pair, such as `--with C/K`.")]
+    [InlineData("50", "letters-to-numbers", "`--with a0`")]
+    [InlineData("", "morse", "There is nothing to make a clue for.")]
+    [InlineData("Bär", "morse", "“Ä” is neither")]
+    public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) => Assert.Contains(why, Refused(answer, way), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("HIVE", "turning-grille", "both", "neither `clockwise`", "begins with `clockwise` or `anticlockwise`")]
+    [InlineData("HIVE", "turning-grille", "clockwise", "one", "Each hole is its row and its column")]
+    [InlineData("HIVEHIVE", "turning-grille", "clockwise", "1-1", "need 2 holes, and 1 are stated")]
+    [InlineData("HI", "stencil", "2-2", "1-1", "row by row")]
+    [InlineData("HIVE", "vigenere", "L3M", null, "isn't a key")]
+    [InlineData("HIVE", "caesar", "99", null, "isn't a whole number from -25 to 25")]
+    [InlineData("HIVE", "rail-fence", "1", null, "isn't a number of rails")]
+    [InlineData("HIVE", "polybius", "J/I", null, "states no square")]
+    [InlineData("HIVE", "morse", "loud", null, "takes nothing after `--with`")]
+    public void What_can_not_be_used_is_refused_with_a_reason(string answer, string way, string one, string? other, string why) =>
+        Assert.Contains(why, Refused(answer, way, other is null ? [one] : [one, other]), StringComparison.Ordinal);
+
+    [Fact]
+    public void Two_holes_that_meet_when_the_mask_is_turned_are_refused() =>
+        Assert.Contains("come to lie on one letter", Refused("HIVEHIVE", "turning-grille", "clockwise", "1-1", "1-4"), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_block_that_no_sheet_has_room_for_is_refused() => Assert.Contains("257 symbols", Refused(new string('A', 257), "stencil"), StringComparison.Ordinal);
+
+    private static MadeClue Made(string answer, string way, params string[] told) => Assert.IsType<Attempt.Made>(Clues.For(answer, way, [.. told])).Clue;
+
+    private static string Refused(string answer, string way, params string[] told) => Assert.IsType<Attempt.Refused>(Clues.For(answer, way, [.. told])).Why;
+}
