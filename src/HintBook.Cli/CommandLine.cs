@@ -18,6 +18,7 @@ internal static class CommandLine
             SolveVerb.Of(terminal, stop),
             ResetVerb.Of(terminal, stop),
             ProveVerb.Of(terminal),
+            ClueVerb.Of(terminal),
             SchemaVerb.Of(terminal),
             ThemeVerb.Of(terminal),
             AuditVerb.Of(terminal, stop),

@@ -17,7 +17,7 @@ public class MakingTests
         var made = Made("WOWYOUAREBEAUTIFULHOWABOUTDINNERXOXO", "turning-grille", "clockwise", "1-1", "1-3", "1-5", "2-2", "3-4", "4-2", "4-5", "5-1", "6-3");
 
         Assert.Equal("WBOHWE\nIYANUO\nTWNOAI\nEUBFAR\nRXUOOL\nXUETOD", made.Text);
-        Assert.Equal((80, 80, 4), (made.Mask!.Width, made.Mask.Height, made.Mask.Turns));
+        Assert.Equal((80, 80, true), (made.Mask!.Width, made.Mask.Height, made.Mask.Clockwise));
     }
 
     // cs.odu.edu/~cmorris; bsdgames' caesar; codewars handbook; essayravens.

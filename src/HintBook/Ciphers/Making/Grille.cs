@@ -6,9 +6,9 @@ namespace HintBook.Ciphers.Making;
 /// <summary>A mask of card with square holes, in millimetres. It is laid on a block of letters whose cells are <see cref="Pitch"/> apart.</summary>
 /// <param name="Width">From its left to its right edge.</param>
 /// <param name="Height">From its upper to its lower edge; a mask that is turned is a square.</param>
-/// <param name="Turns">How often it is read: 4 for a mask that is turned by quarters, 1 for one that stays.</param>
+/// <param name="Clockwise">Which way it is turned, by a quarter three times; null for a mask that stays.</param>
 /// <param name="Holes">The holes, row by row.</param>
-public sealed record Grille(double Width, double Height, int Turns, ImmutableArray<Hole> Holes)
+public sealed record Grille(double Width, double Height, bool? Clockwise, ImmutableArray<Hole> Holes)
 {
     /// <summary>From the middle of one letter to that of the next (common practice, no source: large enough to cut out by hand).</summary>
     public const double Pitch = 10;
@@ -20,10 +20,10 @@ public sealed record Grille(double Width, double Height, int Turns, ImmutableArr
     public const double Rim = 10;
 
     /// <summary>A mask for a block, with holes over cells that count from 0.</summary>
-    public static Grille Over(int rows, int columns, int turns, IEnumerable<(int Row, int Column)> cells) => new(
+    public static Grille Over(int rows, int columns, bool? clockwise, IEnumerable<(int Row, int Column)> cells) => new(
         (columns * Pitch) + (2 * Rim),
         (rows * Pitch) + (2 * Rim),
-        turns,
+        clockwise,
         [.. cells.Order().Select(cell => new Hole(At(cell.Column), At(cell.Row)))]);
 
     /// <summary>The row and column of every hole as ways of reading are told them, worked out from the millimetres alone.</summary>

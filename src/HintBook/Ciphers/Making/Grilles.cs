@@ -51,7 +51,7 @@ internal static class Grilles
         var shown = Enumerable.Range(0, 4).SelectMany(turn => cells.Select(cell => Quarter(cell, size, turn, direction == "clockwise")).Order()).ToArray();
         return shown.Distinct().Count() < shown.Length
             ? new Draft.None("Two of the holes come to lie on one letter when the mask is turned. State others, or none.")
-            : Block(wish, size, size, shown, Grille.Over(size, size, 4, cells), mask => new MadeStep("turning-grille", [direction, .. mask.Places]));
+            : Block(wish, size, size, shown, Grille.Over(size, size, direction == "clockwise", cells), mask => new MadeStep("turning-grille", [direction, .. mask.Places]));
     }
 
     private static Draft Laid(Wish wish)
@@ -70,10 +70,10 @@ internal static class Grilles
             return new Draft.None($"The block would have more than the {MostCells} rows and columns for which a sheet has room.");
         var cells = stated.Length > 0
             ? stated.Select(hole => hole!.Value).ToArray()
-            : [.. wish.Choices.Shuffled(Enumerable.Range(0, rows * columns)).Take(wish.Answer.Length).Select(cell => (cell / columns, cell % columns)).Order()];
+            : Apart(wish.Choices.Shuffled(Enumerable.Range(0, rows * columns).Select(cell => (Row: cell / columns, Column: cell % columns))), wish.Answer.Length);
         return cells.Distinct().Count() < cells.Length || !cells.SequenceEqual(cells.Order())
             ? new Draft.None("The holes must be different ones, row by row, since that is how they are read.")
-            : Block(wish, rows, columns, cells, Grille.Over(rows, columns, 1, cells), mask => new MadeStep("stencil", mask.Places));
+            : Block(wish, rows, columns, cells, Grille.Over(rows, columns, null, cells), mask => new MadeStep("stencil", mask.Places));
     }
 
     private static Draft.Text Block(Wish wish, int rows, int columns, (int Row, int Column)[] shown, Grille mask, Func<Grille, MadeStep> reading)
@@ -90,6 +90,19 @@ internal static class Grilles
         .. from cell in choices.Shuffled(Enumerable.Range(0, size * size / 4)).Take(count).ToArray()
            select Quarter((cell / (size / 2), cell % (size / 2)), size, choices.Below(4), clockwise: true),
     ];
+
+    // Neighbours could be read without the mask, and leave little card between them: they are taken last.
+    private static (int Row, int Column)[] Apart((int Row, int Column)[] cells, int count)
+    {
+        List<(int Row, int Column)> taken = [];
+        foreach (var cell in cells.Where(_ => taken.Count < count))
+        {
+            if (!taken.Exists(other => Math.Abs(other.Row - cell.Row) <= 1 && Math.Abs(other.Column - cell.Column) <= 1))
+                taken.Add(cell);
+        }
+
+        return [.. taken.Concat(cells.Except(taken)).Take(count).Order()];
+    }
 
     private static (int Row, int Column) Quarter((int Row, int Column) cell, int size, int turns, bool clockwise)
     {

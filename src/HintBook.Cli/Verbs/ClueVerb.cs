@@ -1,0 +1,77 @@
+using System.CommandLine;
+using HintBook.Ciphers.Making;
+using HintBook.Print.Clues;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>clue CODE --as WAY</c>: makes a clue for a code and proves it; <c>clue --ways</c> lists what can be made.</summary>
+internal static class ClueVerb
+{
+    public static Command Of(Terminal terminal)
+    {
+        var code = new Argument<string?>("CODE") { Description = "What the clue shall give, in figures and letters.", Arity = ArgumentArity.ZeroOrOne };
+        var way = new Option<string?>("--as") { Description = "The kind of clue.", HelpName = "WAY" };
+        var with = new Option<string[]>("--with") { Description = "What the way is told: a key, a number, holes.", HelpName = "TOLD", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
+        var variant = new Option<int>("--variant") { Description = "Another number chooses other words, filler letters and holes.", HelpName = "N" };
+        var output = Options.Out("A file to print, .svg or .pdf; a mask gets a sheet of its own.");
+        var paper = Options.Paper();
+        var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var ways = new Option<bool>("--ways") { Description = "List the kinds of clues instead." };
+        var verb = new Command("clue", "Make a clue for a code, and prove it.") { code, way, with, variant, output, paper, format, ways };
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(ways))
+                return;
+            if (given.GetValue(code) is null)
+                given.AddError("A clue for which code? Write it after `clue`.");
+            if (given.GetValue(way) is null)
+                given.AddError("Which kind of clue? Write `--as` and its name; `hintbook clue --ways` lists them.");
+        });
+        verb.SetAction(parsed =>
+        {
+            if (parsed.GetValue(ways))
+            {
+                terminal.Out.Write(ClueText.WriteWays());
+                return ExitCode.Fine;
+            }
+
+            var made = Clues.For(parsed.GetValue(code)!, parsed.GetValue(way)!, [.. parsed.GetValue(with)!.SelectMany(told => told.Split(',', StringSplitOptions.RemoveEmptyEntries))], parsed.GetValue(variant));
+            return made is Attempt.Made one
+                ? Give(one, parsed.GetValue(output), Options.PaperOf(parsed.GetValue(paper)!), parsed.GetValue(format) == "json", terminal)
+                : Refuse(((Attempt.Refused)made).Why, terminal);
+        });
+        return verb;
+    }
+
+    private static int Give(Attempt.Made made, string? output, Cards.Paper paper, bool asJson, Terminal terminal)
+    {
+        if (output is not null && Print(made.Clue, output, paper, terminal) is { } why)
+            return Refuse(why, terminal);
+        terminal.Out.Write(asJson ? ClueText.WriteJson(made) : ClueText.Write(made));
+        return ExitCode.Fine;
+    }
+
+    // Why nothing can be printed, or null when it has been written.
+    private static string? Print(MadeClue clue, string path, Cards.Paper paper, Terminal terminal)
+    {
+        if (!CluePrint.Endings.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase))
+            return $"`{path}` has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
+        var (files, noRoom) = CluePrint.Of(clue, path, paper);
+        foreach (var file in files)
+        {
+            SingleFile.Write(file.Path, file.Content().Span);
+            terminal.Error.WriteLine($"Written: {file.Path}. Print it at 100 %.");
+        }
+
+        return noRoom;
+    }
+
+    private static int Refuse(string why, Terminal terminal)
+    {
+        terminal.Error.WriteLine(why);
+        return ExitCode.WrongUsage;
+    }
+}
