@@ -1,12 +1,10 @@
-using System.Collections.Frozen;
-
 namespace HintBook.Ciphers;
 
 /// <summary>A table of words or symbols and what each stands for. Case doesn't matter, nor whether words are parted by a space or a hyphen.</summary>
 internal sealed class Lookup
 {
-    private readonly FrozenDictionary<string, string> byWords;
-    private readonly FrozenDictionary<string, string> bySymbol;
+    private readonly Dictionary<string, string> byWords;
+    private readonly Dictionary<string, string> bySymbol;
     private readonly int mostWords;
 
     /// <summary>Makes a table; of two rows with the same word the first holds.</summary>
@@ -54,6 +52,6 @@ internal sealed class Lookup
 
     private static string Folded(IEnumerable<Word> words) => string.Join(' ', words.Select(word => word.Value.ToLowerInvariant()));
 
-    private static FrozenDictionary<string, string> Table(IEnumerable<(string Looked, string Gives)> rows) =>
-        rows.Where(row => row.Looked.Length > 0).DistinctBy(row => row.Looked).ToFrozenDictionary(row => row.Looked, row => row.Gives);
+    private static Dictionary<string, string> Table(IEnumerable<(string Looked, string Gives)> rows) =>
+        rows.Where(row => row.Looked.Length > 0).DistinctBy(row => row.Looked).ToDictionary(row => row.Looked, row => row.Gives);
 }

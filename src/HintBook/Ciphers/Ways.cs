@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Ciphers.WaysOfReading;
 
@@ -71,7 +70,7 @@ internal static class Ways
     /// <summary>The names that an author may write.</summary>
     public static ImmutableArray<string> Names { get; } = [.. All.Select(way => way.Name), From, Table];
 
-    private static readonly FrozenDictionary<string, Way> ByName = All.ToFrozenDictionary(way => way.Name);
+    private static readonly Dictionary<string, Way> ByName = All.ToDictionary(way => way.Name);
 
     /// <summary>The way with a name, or null.</summary>
     public static Way? Named(string name) => ByName.GetValueOrDefault(name);

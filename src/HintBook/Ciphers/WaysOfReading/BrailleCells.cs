@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
@@ -15,8 +13,8 @@ internal static class BrailleCells
     private const string NumberSign = "3456";
     private const string CapitalSign = "6";
 
-    private static readonly FrozenDictionary<string, string> Letters =
-        Table.Split(' ').ToFrozenDictionary(entry => entry[1..], entry => entry[..1].ToUpperInvariant());
+    private static readonly Dictionary<string, string> Letters =
+        Table.Split(' ').ToDictionary(entry => entry[1..], entry => entry[..1].ToUpperInvariant());
 
     public static Way Way { get; } = Way.Bare(
         "braille",

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
@@ -13,10 +11,10 @@ internal static class MorseSigns
         + "1.---- 2..--- 3...-- 4....- 5..... 6-.... 7--... 8---.. 9----. 0----- "
         + "..-.-.- ,--..-- :---... ?..--.. '.----. --....- /-..-. (-.--. )-.--.- \".-..-. =-...- +.-.-. @.--.-.";
 
-    private static readonly FrozenDictionary<string, string> Signs =
-        Table.Split(' ').ToFrozenDictionary(entry => entry[1..], entry => entry[..1]);
+    private static readonly Dictionary<string, string> Signs =
+        Table.Split(' ').ToDictionary(entry => entry[1..], entry => entry[..1]);
 
-    private static readonly FrozenDictionary<string, string> Letters = Signs.ToFrozenDictionary(pair => pair.Value, pair => pair.Key);
+    private static readonly Dictionary<string, string> Letters = Signs.ToDictionary(pair => pair.Value, pair => pair.Key);
 
     private const string Source = "ITU-R M.1677-1, as given alike by four published tables.";
 

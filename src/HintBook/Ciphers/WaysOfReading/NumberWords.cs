@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 
 namespace HintBook.Ciphers.WaysOfReading;
@@ -9,10 +8,10 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// </summary>
 internal static class NumberWords
 {
-    private static readonly FrozenDictionary<string, int> Small = Counted(
+    private static readonly Dictionary<string, int> Small = Counted(
         "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen", 1);
 
-    private static readonly FrozenDictionary<string, int> Tens = Counted("nought ten twenty thirty forty fifty sixty seventy eighty ninety", 10);
+    private static readonly Dictionary<string, int> Tens = Counted("nought ten twenty thirty forty fifty sixty seventy eighty ninety", 10);
 
     public static Way Read { get; } = Way.Bare(
         "number-words",
@@ -96,8 +95,8 @@ internal static class NumberWords
         return small;
     }
 
-    private static FrozenDictionary<string, int> Counted(string words, int step) =>
-        words.Split(' ').Select((word, index) => (word, value: index * step)).ToFrozenDictionary(pair => pair.word, pair => pair.value);
+    private static Dictionary<string, int> Counted(string words, int step) =>
+        words.Split(' ').Select((word, index) => (word, value: index * step)).ToDictionary(pair => pair.word, pair => pair.value);
 
     /// <summary>Words that still belong together: parted by spaces and hyphens alone, or by a comma after a thousand.</summary>
     private struct Run(string text, Word[] words, int at)

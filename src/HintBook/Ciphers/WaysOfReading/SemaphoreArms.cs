@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
@@ -15,8 +13,8 @@ internal static class SemaphoreArms
 
     private const string NumeralSign = "high/up";
 
-    private static readonly FrozenDictionary<string, char> Signs =
-        Table.Split(',').ToFrozenDictionary(entry => entry[2..], entry => entry[0]);
+    private static readonly Dictionary<string, char> Signs =
+        Table.Split(',').ToDictionary(entry => entry[2..], entry => entry[0]);
 
     public static Way Way { get; } = new()
     {
