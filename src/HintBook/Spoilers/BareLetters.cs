@@ -53,7 +53,7 @@ internal static class BareLetters
         [0x00FE] = "th",
         [0x0132] = "ij",
         [0x0133] = "ij",
-        [0x0149] = "ʼn",
+        [0x0149] = "n",
         [0x0152] = "oe",
         [0x0153] = "oe",
         [0x01C4] = "dz",
@@ -72,6 +72,7 @@ internal static class BareLetters
         [0x01F3] = "dz",
         [0x01FC] = "ae",
         [0x01FD] = "ae",
+        [0x0587] = "եւ",
         [0x1E9A] = "aʾ",
         [0x1E9E] = "ss",
         [0x1F80] = "αι",
@@ -144,6 +145,11 @@ internal static class BareLetters
         [0xFB04] = "ffl",
         [0xFB05] = "st",
         [0xFB06] = "st",
+        [0xFB13] = "մն",
+        [0xFB14] = "մե",
+        [0xFB15] = "մի",
+        [0xFB16] = "վն",
+        [0xFB17] = "մխ",
     };
 
     /// <summary>The letters that a code point stands for, or null where it is a letter of its own.</summary>
@@ -163,6 +169,7 @@ internal static class BareLetters
         >= 0x1D400 and <= 0x1D6A3 => 'a' + ((point - 0x1D400) % 26),
         >= 0x1D7CE and <= 0x1D7FF => '0' + ((point - 0x1D7CE) % 10),
         >= 0x1F130 and <= 0x1F149 => 'a' + (point - 0x1F130),
-        _ => point,
+        0x0345 => 0x03B9,
+        _ => ComposedLetters.Of(point),
     };
 }

@@ -151,6 +151,12 @@ internal sealed class WordReader(WordList words)
             return;
         }
 
+        if (ComposedLetters.IsSyllable(rune.Value))
+        {
+            used += ComposedLetters.Take(rune.Value, bare.AsSpan(used));
+            return;
+        }
+
         var digit = CharUnicodeInfo.GetDigitValue(text, at);
         var one = digit >= 0 ? '0' + digit : BareLetters.Of(rune.Value);
         var small = one < 0x80 ? new Rune(one) : Rune.ToLowerInvariant(new Rune(one));
@@ -178,6 +184,11 @@ internal sealed class WordReader(WordList words)
         width = rune.Utf16SequenceLength;
         if (rune.Value is 0x2019 or 0x02BC or 0xFF07)
             return Kind.Apostrophe;
+        // The marks of kana, which stand in a letter of one piece as well; and the iota that is written below a Greek letter.
+        if (rune.Value is 0x3099 or 0x309A)
+            return Kind.Unheard;
+        if (rune.Value == 0x0345)
+            return Kind.Letter;
         if (IsWrittenWithoutSpaces(rune.Value))
             return Kind.Alone;
         if (CharUnicodeInfo.GetDigitValue(text, at) >= 0)
