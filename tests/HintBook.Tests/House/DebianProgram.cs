@@ -30,6 +30,7 @@ internal static class DebianProgram
         return output;
     }
 
-    private static bool IsThere(string program) =>
+    /// <summary>Whether a program is on the path.</summary>
+    public static bool IsThere(string program) =>
         (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
 }

@@ -1,8 +1,8 @@
-using System.Diagnostics;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using HintBook.Pages;
 using HintBook.Tests.Books;
+using HintBook.Tests.House;
 
 namespace HintBook.Tests.Pages;
 
@@ -142,35 +142,10 @@ public partial class CommonMarkTests
 
     private static (Example[] Examples, string? Missing) Fetch()
     {
-        var folder = Path.Combine(AppContext.BaseDirectory, $"commonmark-spec-{Version}");
-        var text = Path.Combine(folder, "node_modules", "commonmark-spec", "spec.txt");
-        if (!File.Exists(text))
-        {
-            Directory.CreateDirectory(folder);
-            try
-            {
-                var windows = OperatingSystem.IsWindows();
-                string[] install = ["install", "--prefix", folder, "--no-audit", "--no-fund", "--ignore-scripts", $"commonmark-spec@{Version}"];
-                var start = new ProcessStartInfo(windows ? "cmd" : "npm", windows ? ["/c", "npm", .. install] : install)
-                {
-                    UseShellExecute = false,
-                    RedirectStandardError = true,
-                    RedirectStandardOutput = true,
-                };
-                using var npm = Process.Start(start)!;
-                npm.OutputDataReceived += (_, _) => { };
-                npm.BeginOutputReadLine();
-                var said = npm.StandardError.ReadToEnd();
-                npm.WaitForExit();
-                if (!File.Exists(text))
-                    return ([], $"npm could not bring commonmark-spec {Version}: {said.Trim()}");
-            }
-            catch (System.ComponentModel.Win32Exception)
-            {
-                return ([], $"The CommonMark specification's examples need npm, to fetch commonmark-spec {Version}.");
-            }
-        }
-
+        var (folder, missing) = NpmPackage.Find("commonmark-spec", Version);
+        if (folder is null)
+            return ([], missing);
+        var text = Path.Combine(folder, "spec.txt");
         return (Read(File.ReadAllText(text)), null);
     }
 
