@@ -41,6 +41,7 @@ internal sealed partial class Working
         _ when !allowed => (Html.Empty, WorkingFindings.TooEarly(at)),
         null => (Html.Empty, WorkingFindings.Unknown(at, code, proofs.Keys)),
         { Says: Verdict.Proved } proof => (Table(proof), null),
+        { Says: Verdict.ByCopy } => (Html.Empty, WorkingFindings.DiffersByCopy(at, code)),
         _ => (Html.Empty, WorkingFindings.Unproved(at, code)),
     };
 

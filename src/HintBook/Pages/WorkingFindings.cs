@@ -26,6 +26,14 @@ internal static class WorkingFindings
         Help = "Give it a `clue` and `reads` that give the answer; `hintbook prove` says what is missing.",
     };
 
+    public static Finding DiffersByCopy(Span at, string code) => new()
+    {
+        Code = UnprovedCode,
+        At = at,
+        Message = $"The working of {code} can't be shown, because every copy has a clue of its own: one of them would be told to all.",
+        Help = "Say in words how a clue is read, and leave the letters and figures to each copy.",
+    };
+
     public static Finding TooEarly(Span at) => new()
     {
         Code = OutOfPlaceCode,

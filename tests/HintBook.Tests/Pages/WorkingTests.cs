@@ -35,6 +35,18 @@ public class WorkingTests
     }
 
     [Fact]
+    public void A_clue_of_each_copy_is_told_to_nobody()
+    {
+        var code = Number with { Answer = A.Value(""), AnswerByCopy = A.Value("number"), Clue = null, ClueByCopy = A.Value("letter") };
+        var copy = new Copy(A.Value("001"), [new(A.Value("number"), A.Value("16")), new(A.Value("letter"), Number.Clue!.Value)]);
+        var proofs = HintBook.Ciphers.Proofs.Of(A.Book() with { Box = new Box { Codes = [code] }, Copies = [copy] });
+        var (html, finding) = Working.Of(proofs, WordsOf()).Of("number", A.Somewhere);
+
+        Assert.Equal("", html.Text);
+        Assert.Contains("every copy has a clue of its own", finding!.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_stands_in_a_clue_is_text_on_the_page()
     {
         var (html, _) = Of("{{ working: number }}", Working.Of(
