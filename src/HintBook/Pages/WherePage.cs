@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
 using Scriban.Runtime;
@@ -20,42 +21,49 @@ internal static class WherePage
     /// <param name="plan">The site.</param>
     public static ImmutableArray<WhereAnswer> AnswersOf(SitePlan plan)
     {
-        var certain = plan.Book.Stages.ToDictionary(
-            stage => stage.Id.Value,
-            stage => plan.Survey.Stages[stage.Id.Value].CertainBefore.ToImmutableHashSet(StringComparer.Ordinal));
+        var stages = plan.Book.Stages;
+        var certain = CertainBefore(plan);
         var landmarks = Landmarks(plan.Book, certain);
         return
         [
-            .. plan.Book.Stages
-                .Select(stage => landmarks.Where(landmark => landmark.IsBehind(certain[stage.Id.Value])).ToArray())
-                .DistinctBy(behind => string.Join(' ', behind.Select(landmark => landmark.Part.Id.Value)))
-                .OrderBy(behind => behind.Length == 0)
-                .Select(behind => new WhereAnswer(
-                    [.. Latest(behind).Select(landmark => landmark.Part)],
-                    Levels(
-                        [.. behind.SelectMany(landmark => landmark.Certain)],
-                        stage => landmarks.All(landmark => landmark.IsBehind(certain[stage]) == behind.Contains(landmark))))),
+            .. Enumerable.Range(0, stages.Length)
+                .GroupBy(stage => string.Join(' ', Behind(stage).Select(landmark => landmark.Part.Id.Value)))
+                .Select(alike => (Behind: Behind(alike.First()), Stages: alike))
+                .OrderBy(answer => answer.Behind.Length == 0)
+                .Select(answer => new WhereAnswer([.. Latest(answer.Behind).Select(landmark => landmark.Part)], Levels(Known(answer.Behind), answer.Stages))),
         ];
+
+        Landmark[] Behind(int stage) => [.. landmarks.Where(landmark => Overlap(landmark.Movers, certain[stage]))];
 
         // Those of which no other makes more certain: the rest goes without saying.
         static IEnumerable<Landmark> Latest(Landmark[] behind) =>
-            behind.Where(landmark => !Array.Exists(behind, other => other.Certain.IsProperSupersetOf(landmark.Certain)));
+            behind.Where(landmark => !Array.Exists(behind, other => IsWithin(landmark.Certain, other.Certain) && !IsWithin(other.Certain, landmark.Certain)));
 
-        ImmutableArray<ImmutableArray<Stage>> Levels(ImmutableHashSet<string> known, Func<string, bool> isWanted)
+        BitArray Known(Landmark[] behind) => behind.Aggregate(new BitArray(stages.Length), (known, landmark) => known.Or(landmark.Certain));
+
+        ImmutableArray<ImmutableArray<Stage>> Levels(BitArray known, IEnumerable<int> shown)
         {
-            var wanted = plan.Book.Stages.Where(stage => isWanted(stage.Id.Value)).Select(stage => stage.Id.Value).ToHashSet(StringComparer.Ordinal);
             // What must be done before them and isn't certain yet has to be asked for as well.
-            wanted.UnionWith([.. wanted.SelectMany(stage => certain[stage])]);
-            wanted.ExceptWith(known);
+            var wanted = new BitArray(stages.Length);
+            foreach (var stage in shown)
+            {
+                wanted[stage] = true;
+                wanted.Or(certain[stage]);
+            }
+
+            wanted.And(new BitArray(known).Not());
             var levels = ImmutableArray.CreateBuilder<ImmutableArray<Stage>>();
             while (levels.Count < MostLevels)
             {
-                var level = plan.Book.Stages.Where(stage => wanted.Contains(stage.Id.Value) && known.IsSupersetOf(certain[stage.Id.Value])).ToImmutableArray();
-                if (level.IsEmpty)
+                int[] level = [.. Enumerable.Range(0, stages.Length).Where(stage => wanted[stage] && IsWithin(certain[stage], known))];
+                if (level.Length == 0)
                     break;
-                levels.Add(level);
-                wanted.ExceptWith(level.Select(stage => stage.Id.Value));
-                known = known.Union(level.Where(stage => !stage.Optional && !stage.RedHerring).Select(stage => stage.Id.Value));
+                levels.Add([.. level.Select(stage => stages[stage])]);
+                foreach (var stage in level)
+                {
+                    wanted[stage] = false;
+                    known[stage] |= !stages[stage].Optional && !stages[stage].RedHerring;
+                }
             }
 
             return levels.ToImmutable();
@@ -76,22 +84,41 @@ internal static class WherePage
     private static ScriptArray Levels(Edition edition, ImmutableArray<ImmutableArray<Stage>> levels) =>
         View.List(levels.Select(level => View.List(level.Select(stage => StageLink.Of(edition, stage.Id.Value)))));
 
-    // The parts that show on the closed box and that some stage moves for good, with what is certain once one of those stages is done.
-    private static ImmutableArray<Landmark> Landmarks(Book book, Dictionary<string, ImmutableHashSet<string>> certain) =>
-    [
-        .. from part in book.Box.Parts
-           where part.Seen && !part.Free
-           let movers = book.Stages.Where(stage => stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == part.Id.Value)))
-               .Select(stage => stage.Id.Value)
-               .ToImmutableHashSet(StringComparer.Ordinal)
-           where !movers.IsEmpty
-           select new Landmark(part, movers, movers.Select(mover => certain[mover].Add(mover)).Aggregate((one, other) => one.Intersect(other))),
-    ];
-
-    private sealed record Landmark(Part Part, ImmutableHashSet<string> Movers, ImmutableHashSet<string> Certain)
+    private static BitArray[] CertainBefore(SitePlan plan)
     {
-        public bool IsBehind(ImmutableHashSet<string> done) => Movers.Overlaps(done);
+        var places = plan.Book.Stages.Select((stage, place) => (stage.Id.Value, place)).ToDictionary(each => each.Value, each => each.place, StringComparer.Ordinal);
+        return [.. plan.Book.Stages.Select(stage =>
+        {
+            var certain = new BitArray(plan.Book.Stages.Length);
+            foreach (var before in plan.Survey.Stages[stage.Id.Value].CertainBefore)
+                certain[places[before]] = true;
+            return certain;
+        })];
     }
+
+    // The parts that show on the closed box and that some stage moves for good, with what is certain once one of those stages is done.
+    private static ImmutableArray<Landmark> Landmarks(Book book, BitArray[] certain)
+    {
+        var seen = book.Box.Parts.Where(part => part.Seen && !part.Free).ToDictionary(part => part.Id.Value, part => new Landmark(part, new(certain.Length), new(certain.Length, defaultValue: true)));
+        foreach (var (place, stage) in book.Stages.Index())
+        {
+            foreach (var landmark in stage.Moves.SelectMany(move => move.Changes).Select(change => seen.GetValueOrDefault(change.Name.Value)).OfType<Landmark>().Distinct())
+            {
+                landmark.Movers[place] = true;
+                var done = new BitArray(certain[place]);
+                done[place] = true;
+                landmark.Certain.And(done);
+            }
+        }
+
+        return [.. book.Box.Parts.Select(part => seen.GetValueOrDefault(part.Id.Value)).OfType<Landmark>().Where(landmark => landmark.Movers.HasAnySet())];
+    }
+
+    private static bool Overlap(BitArray one, BitArray other) => new BitArray(one).And(other).HasAnySet();
+
+    private static bool IsWithin(BitArray part, BitArray whole) => !new BitArray(whole).Not().And(part).HasAnySet();
+
+    private sealed record Landmark(Part Part, BitArray Movers, BitArray Certain);
 }
 
 /// <summary>One answer to the first question, and where it leads.</summary>
