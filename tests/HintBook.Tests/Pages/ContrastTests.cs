@@ -7,26 +7,33 @@ namespace HintBook.Tests.Pages;
 // WCAG 2.2: text 4.5:1 (1.4.3), boundaries and focus 3:1 (1.4.11). The formula is the W3C's (relative luminance, contrast ratio).
 public partial class ContrastTests
 {
-    private const double Text = 4.5;
-    private const double Shape = 3;
-
-    // Every pair of colours that meets on a page, as the stylesheet's rules put them together.
-    private static readonly (string Front, string Back, double Least)[] Pairs =
-    [
-        ("ink", "paper", Text), ("ink", "card", Text), ("ink", "deep", Text),
-        ("soft", "paper", Text), ("soft", "card", Text), ("soft", "deep", Text),
-        ("link", "paper", Text), ("link", "card", Text), ("link", "deep", Text),
-        ("on-seal", "seal", Text), ("care-ink", "care", Text),
-        ("care-edge", "care", Shape), ("care-edge", "paper", Shape), ("care-edge", "card", Shape),
-        ("edge", "paper", Shape), ("edge", "card", Shape), ("edge", "deep", Shape),
-        ("seal", "paper", Shape), ("seal", "card", Shape),
-        ("focus", "paper", Shape), ("focus", "card", Shape), ("focus", "deep", Shape),
-    ];
+    // Which colours meet on a page, as the rules of each theme's stylesheet put them together: every front on every back.
+    private static readonly Dictionary<string, Meeting[]> Meetings = new(StringComparer.Ordinal)
+    {
+        ["parlour"] =
+        [
+            Text("ink soft link", "paper card deep"), Text("on-seal", "seal"), Text("care-ink", "care"),
+            Shape("edge focus", "paper card deep"), Shape("seal", "paper card"), Shape("care-edge", "care paper card"),
+        ],
+        ["plain"] =
+        [
+            Text("text quiet link", "page"), Shape("rule focus", "page"),
+        ],
+        // Text may run over the lines of the squared paper.
+        ["workshop"] =
+        [
+            Text("ink pencil pen", "sheet panel tone grid"), Text("on-pen", "pen"), Text("care-ink", "care"),
+            Shape("line focus", "sheet panel tone grid"), Shape("care-line", "care sheet panel"),
+        ],
+    };
 
     // Hairlines between things that the text already sets apart: they carry nothing, so no ratio is asked of them.
-    private static readonly string[] Decoration = ["line"];
+    private static readonly Dictionary<string, string[]> Decoration = new(StringComparer.Ordinal)
+    {
+        ["parlour"] = ["line"], ["plain"] = [], ["workshop"] = [],
+    };
 
-    private static string Stylesheet => Theme.TextsOf(Theme.Default)["theme.css"];
+    public static TheoryData<string, int> Looks => [.. from theme in Theme.BuiltInNames from scheme in new[] { 0, 1 } select (theme, scheme)];
 
     // The values that the W3C formula gives on white, from the table of published contrasts.
     [Theory]
@@ -41,44 +48,55 @@ public partial class ContrastTests
         Assert.Equal(ratio, Contrast(colour, "#ffffff"), 0.0001);
 
     [Theory]
-    [InlineData(0)]
-    [InlineData(1)]
-    public void Every_pair_of_colours_can_be_read_by_day_and_by_night(int scheme)
+    [MemberData(nameof(Looks))]
+    public void Every_pair_of_colours_can_be_read_by_day_and_by_night(string theme, int scheme)
     {
-        var colours = Schemes()[scheme];
+        var colours = Schemes(theme)[scheme];
 
-        var poor = Pairs
-            .Select(pair => (pair, ratio: Contrast(colours[pair.Front], colours[pair.Back])))
-            .Where(each => each.ratio < each.pair.Least)
-            .Select(each => $"{each.pair.Front} on {each.pair.Back}: {each.ratio:0.00}");
+        var poor =
+            from meeting in Meetings[theme]
+            from front in meeting.Fronts
+            from back in meeting.Backs
+            let ratio = Contrast(colours[front], colours[back])
+            where ratio < meeting.Least
+            select $"{front} on {back}: {ratio:0.00}";
         Assert.Empty(poor);
     }
 
-    [Fact]
-    public void Every_colour_is_named_and_tested_and_dark_names_the_same_ones()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Every_colour_is_named_and_tested_and_dark_names_the_same_ones(string theme)
     {
-        var schemes = Schemes();
-        var tested = Pairs.SelectMany(pair => new[] { pair.Front, pair.Back }).Concat(Decoration).Distinct().Order(StringComparer.Ordinal);
+        var schemes = Schemes(theme);
+        var tested = Meetings[theme].SelectMany(meeting => meeting.Fronts.Concat(meeting.Backs)).Concat(Decoration[theme]).Distinct().Order(StringComparer.Ordinal);
 
         Assert.Equal(2, schemes.Length);
         Assert.Equal(schemes[0].Keys.Order(StringComparer.Ordinal), tested);
         Assert.Equal(schemes[0].Keys.Order(StringComparer.Ordinal), schemes[1].Keys.Order(StringComparer.Ordinal));
     }
 
-    [Fact]
-    public void No_rule_has_a_colour_of_its_own()
+    // CSS Color 4: hexadecimal and functional notations, and the names that a stylesheet is most likely to hold.
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void No_rule_has_a_colour_of_its_own(string theme)
     {
-        var rules = Root().Replace(Stylesheet, "");
+        var rules = Comment().Replace(Root().Replace(Stylesheet(theme), ""), "");
 
-        Assert.DoesNotMatch(@"#[0-9a-fA-F]{3,8}\b|rgba?\(|hsla?\(|oklch\(", rules);
+        Assert.DoesNotMatch(@"#[0-9a-fA-F]{3,8}\b|rgba?\(|hsla?\(|hwb\(|(ok)?l(ab|ch)\(|\bcolor\(|:[^;{]*\b(black|white|gr[ae]y|red|green|blue|yellow|silver)\b", rules);
     }
 
+    private static string Stylesheet(string theme) => Theme.TextsOf(theme)["theme.css"];
+
     // The first :root is for the day, the second for the night; that for paper is black on white.
-    private static Dictionary<string, string>[] Schemes() =>
+    private static Dictionary<string, string>[] Schemes(string theme) =>
     [
-        .. Root().Matches(Stylesheet).Take(2).Select(block => Colour().Matches(block.Value)
+        .. Root().Matches(Stylesheet(theme)).Take(2).Select(block => Colour().Matches(block.Value)
             .ToDictionary(colour => colour.Groups["name"].Value, colour => colour.Groups["value"].Value)),
     ];
+
+    private static Meeting Text(string fronts, string backs) => new(fronts.Split(' '), backs.Split(' '), 4.5);
+
+    private static Meeting Shape(string fronts, string backs) => new(fronts.Split(' '), backs.Split(' '), 3);
 
     private static double Contrast(string one, string other)
     {
@@ -102,4 +120,13 @@ public partial class ContrastTests
 
     [GeneratedRegex("--(?<name>[a-z-]+): (?<value>#[0-9a-f]{6});", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 5000)]
     private static partial Regex Colour();
+
+    [GeneratedRegex(@"/\*.*?\*/", RegexOptions.CultureInvariant | RegexOptions.Singleline, matchTimeoutMilliseconds: 5000)]
+    private static partial Regex Comment();
+
+    /// <summary>Colours that meet.</summary>
+    /// <param name="Fronts">Names of the colours in front.</param>
+    /// <param name="Backs">Names of the colours that each of them stands on.</param>
+    /// <param name="Least">The least contrast asked of each pair.</param>
+    private sealed record Meeting(string[] Fronts, string[] Backs, double Least);
 }

@@ -10,8 +10,9 @@ public class EscapingTests
 {
     private const string Sly = "<script>alert('1')</script>\"><img src=x onerror=alert(1)> & Söhne";
 
-    [Fact]
-    public void Titles_signs_names_notes_and_descriptions_are_shown_as_written()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Titles_signs_names_notes_and_descriptions_are_shown_as_written(string theme)
     {
         var stage = A.Stage("lid") with
         {
@@ -29,14 +30,14 @@ public class EscapingTests
         };
         var plan = Sites.Plan(book);
 
-        foreach (var html in Sites.Pages(plan).Values)
+        foreach (var html in Sites.Pages(plan, theme).Values)
         {
             var page = Sites.Parse(html);
             Assert.Single(page.QuerySelectorAll("script"));
             Assert.Empty(page.QuerySelectorAll("[onerror], [src=x], a[href^=javascript]"));
         }
 
-        var stagePage = Sites.StagePage(plan, "lid");
+        var stagePage = Sites.StagePage(plan, "lid", theme);
         Assert.Equal(Sly, stagePage.QuerySelector("h1")!.TextContent);
         Assert.Equal(Sly, stagePage.QuerySelector("img")!.GetAttribute("alt"));
         Assert.Equal(Sly, stagePage.QuerySelector(".cautions .note")!.TextContent);

@@ -6,29 +6,32 @@ namespace HintBook.Tests.Pages;
 // What stands in a page's head is seen in tabs, bookmarks, searches and shared links: it says only what the closed box shows.
 public class HeadTests
 {
-    [Fact]
-    public void A_pages_title_says_which_box_but_never_which_stage()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void A_pages_title_says_which_box_but_never_which_stage(string theme)
     {
         var plan = Sites.Everything();
         var name = plan.Addresses.Names["lid"][0];
 
-        Assert.Equal($"Help {name} · A box", Sites.StagePage(plan, "lid").Title);
+        Assert.Equal($"Help {name} · A box", Sites.StagePage(plan, "lid", theme).Title);
     }
 
-    [Fact]
-    public void No_head_says_anything_of_a_stage()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void No_head_says_anything_of_a_stage(string theme)
     {
-        foreach (var html in Sites.Pages(Sites.Everything()).Values)
+        foreach (var html in Sites.Pages(Sites.Everything(), theme).Values)
         {
             var head = Sites.Parse(html).Head!.OuterHtml;
             Assert.All(["lid", "left", "right", "herring", "jar"], secret => Assert.DoesNotContain(secret, head, StringComparison.Ordinal));
         }
     }
 
-    [Fact]
-    public void Search_engines_may_list_the_front_page_alone()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Search_engines_may_list_the_front_page_alone(string theme)
     {
-        var listed = Sites.Pages(Sites.Everything())
+        var listed = Sites.Pages(Sites.Everything(), theme)
             .Where(page => Sites.Parse(page.Value).QuerySelector("meta[name=robots][content=noindex]") is null)
             .Select(page => page.Key);
 
@@ -44,10 +47,11 @@ public class HeadTests
     }
 
     // W3C Content Security Policy Level 3; an inline script or style, or an address elsewhere, would be refused by it.
-    [Fact]
-    public void Every_page_allows_only_the_site_itself_and_needs_nothing_else()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Every_page_allows_only_the_site_itself_and_needs_nothing_else(string theme)
     {
-        foreach (var html in Sites.Pages(Sites.Everything()).Values)
+        foreach (var html in Sites.Pages(Sites.Everything(), theme).Values)
         {
             var page = Sites.Parse(html);
             Assert.Equal(
@@ -61,11 +65,12 @@ public class HeadTests
         }
     }
 
-    [Fact]
-    public void Every_link_inside_the_site_names_a_file_that_is_there()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Every_link_inside_the_site_names_a_file_that_is_there(string theme)
     {
         var plan = Sites.Everything();
-        var (files, _) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
+        var (files, _) = Site.Of(plan, Theme.BuiltIn(theme).Theme);
         var there = files.Select(file => file.Path)
             .Concat(plan.Films.Values.SelectMany(film => film.Captions.Values.Append(film.Path).Append(film.Chapters)))
             .Concat(plan.Pictures.Values.SelectMany(picture => picture.Files).Select(file => file.Path))
@@ -83,13 +88,14 @@ public class HeadTests
         }
     }
 
-    [Fact]
-    public void An_older_address_keeps_working_and_says_where_the_page_is_now()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void An_older_address_keeps_working_and_says_where_the_page_is_now(string theme)
     {
         var plan = Sites.Everything();
         var names = plan.Addresses.Names;
         plan = plan with { Addresses = plan.Addresses with { Names = names.SetItem("lid", [.. names["lid"], "k7qm3x0a"]) } };
-        var older = Sites.Parse(Sites.Pages(plan)["k7qm3x0a.html"]);
+        var older = Sites.Parse(Sites.Pages(plan, theme)["k7qm3x0a.html"]);
 
         Assert.Equal(plan.Addresses.PageOf("lid"), older.QuerySelector("link[rel=canonical]")!.GetAttribute("href"));
         Assert.Equal("lid-title", older.QuerySelector("h1")!.TextContent);

@@ -7,17 +7,18 @@ namespace HintBook.Tests.Pages;
 
 public class SiteTests
 {
-    [Fact]
-    public void The_same_book_gives_the_same_bytes_in_any_order_and_on_any_thread()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void The_same_book_gives_the_same_bytes_in_any_order_and_on_any_thread(string theme)
     {
         var first = Bytes(ordered: true);
         var second = Bytes(ordered: false);
 
         Assert.Equal(first, second);
 
-        static SortedDictionary<string, string> Bytes(bool ordered)
+        SortedDictionary<string, string> Bytes(bool ordered)
         {
-            var (files, _) = Site.Of(Sites.Everything(), Theme.BuiltIn(Theme.Default).Theme);
+            var (files, _) = Site.Of(Sites.Everything(), Theme.BuiltIn(theme).Theme);
             var made = ordered
                 ? files.Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)))
                 : files.Reverse().AsParallel().Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)));

@@ -14,7 +14,8 @@ namespace HintBook.Tests.Pages;
 /// <summary>Sites made of small books, as text and as documents.</summary>
 internal static class Sites
 {
-    private static readonly Lazy<(Theme Theme, Findings Findings)> Parlour = new(() => Theme.BuiltIn(Theme.Default));
+    private static readonly ImmutableDictionary<string, Lazy<(Theme Theme, Findings Findings)>> Parsed =
+        Theme.BuiltInNames.ToImmutableDictionary(name => name, name => new Lazy<(Theme, Findings)>(() => Theme.BuiltIn(name)), StringComparer.Ordinal);
 
     /// <summary>The themes that come with the tool.</summary>
     public static TheoryData<string> Themes => [.. Theme.BuiltInNames];
@@ -34,10 +35,10 @@ internal static class Sites
     };
 
     /// <summary>The pages by file name; the site must have nothing to say.</summary>
-    public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan)
+    public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan, string theme = Theme.Default)
     {
-        var (theme, wrong) = Parlour.Value;
-        var (files, findings) = Site.Of(plan, theme);
+        var (parsed, wrong) = Parsed[theme].Value;
+        var (files, findings) = Site.Of(plan, parsed);
         Assert.Empty(wrong.And(findings.All).All);
         return Texts(files);
     }
@@ -53,7 +54,7 @@ internal static class Sites
     public static IHtmlDocument Fragment(string html) => Parse($"<!doctype html><html lang=\"en\"><head><title>x</title></head><body>{html}</body></html>");
 
     /// <summary>The page of one stage of a plan.</summary>
-    public static IHtmlDocument StagePage(SitePlan plan, string stage) => Parse(Pages(plan)[plan.Addresses.PageOf(stage)]);
+    public static IHtmlDocument StagePage(SitePlan plan, string stage, string theme = Theme.Default) => Parse(Pages(plan, theme)[plan.Addresses.PageOf(stage)]);
 
     /// <summary>
     /// Everything that can be seen, heard, focused or copied from a page before anything on it is opened: its head, texts and

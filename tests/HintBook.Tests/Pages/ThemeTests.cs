@@ -18,6 +18,15 @@ public class ThemeTests
         Assert.All(Theme.BuiltInNames, name => Assert.Empty(Theme.BuiltIn(name).Findings.All));
     }
 
+    // A theme that only recoloured another would be none of its own.
+    [Fact]
+    public void Each_theme_has_a_stylesheet_an_icon_and_a_page_or_part_of_its_own()
+    {
+        Assert.Equal(["parlour", "plain", "workshop"], Theme.BuiltInNames);
+        string[] files = ["theme.css", "icon.svg", "front.html + stage.html + parts/answer.html + parts/veiled.html"];
+        Assert.All(files, file => Assert.Distinct(Theme.BuiltInNames.Select(name => string.Concat(file.Split(" + ").Select(part => Theme.TextsOf(name)[part])))));
+    }
+
     [Fact]
     public void A_template_that_does_not_parse_is_a_finding_at_its_place()
     {
@@ -154,10 +163,11 @@ public class ThemeTests
         Assert.Contains("licensed electrician", words.TextOf(CautionKind.Mains), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void No_template_has_a_sentence_of_its_own()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void No_template_has_a_sentence_of_its_own(string theme)
     {
-        foreach (var (name, text) in Parlour.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)))
+        foreach (var (name, text) in Theme.TextsOf(theme).Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)))
         {
             var markup = System.Text.RegularExpressions.Regex.Replace(text, @"\{\{.*?\}\}|<[^>]*>", "", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5));
             Assert.True(!markup.Any(char.IsLetter), $"{name}: {markup.Trim()}");
@@ -167,7 +177,7 @@ public class ThemeTests
     [Fact]
     public void Every_word_is_used()
     {
-        var used = string.Concat(Parlour.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)).Select(file => file.Value));
+        var used = string.Concat(Theme.BuiltInNames.SelectMany(Theme.TextsOf).Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)).Select(file => file.Value));
         string[] usedByCode = ["title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_", "reset_p", "reset_thing", "reset_replace", "reset_take", "card_", "map_", "working_", "care_", "shelf", "language_name", "mail_", "where_and"];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 

@@ -8,20 +8,22 @@ namespace HintBook.Tests.Pages;
 // "I've done this" opens what comes next, and only that.
 public class WayTests
 {
-    [Fact]
-    public void Doing_a_stage_opens_every_branch_that_it_opens_alone()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Doing_a_stage_opens_every_branch_that_it_opens_alone(string theme)
     {
-        var done = Done(Sites.Everything(), "lid");
+        var done = Done(theme, Sites.Everything(), "lid");
 
         Assert.Equal(["left-title", "right-title", "herring-title"], Titles(done, "[data-next] > li"));
         Assert.Empty(done.QuerySelectorAll("[data-joined]"));
     }
 
-    [Fact]
-    public void A_stage_that_needs_another_as_well_waits_in_a_disclosure_of_its_own()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void A_stage_that_needs_another_as_well_waits_in_a_disclosure_of_its_own(string theme)
     {
         var plan = Sites.Everything();
-        var done = Done(plan, "left");
+        var done = Done(theme, plan, "left");
 
         Assert.Empty(Titles(done, "[data-next] > li"));
         Assert.Equal(["jar-title"], Titles(done, "details[data-joined] li"));
@@ -35,7 +37,7 @@ public class WayTests
     {
         var book = A.Book(A.Stage("left"), A.Stage("right"), A.Stage("jar", A.Gives("jar")));
         var plan = Sites.Plan(book, A.Survey(book, ("jar", "left,right")));
-        var done = Done(plan, "right");
+        var done = Done(Theme.Default, plan, "right");
 
         Assert.Equal(["jar-title"], Titles(done, "[data-next] > li"));
         Assert.Equal(
@@ -49,7 +51,7 @@ public class WayTests
     [InlineData("left", "other steps")]
     [InlineData("lid", "in any order")]
     public void The_page_says_how_things_stand_after_the_stage(string stage, string says) =>
-        Assert.Contains(says, Done(Sites.Everything(), stage).QuerySelector("p")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(says, Done(Theme.Default, Sites.Everything(), stage).QuerySelector("p")!.TextContent, StringComparison.Ordinal);
 
     [Fact]
     public void A_goal_that_the_box_reaches_by_itself_ends_with_the_stages_after_which_nothing_opens()
@@ -57,15 +59,16 @@ public class WayTests
         var book = A.Book(A.Stage("lid"), A.Stage("spring"), A.Stage("herring") with { RedHerring = true });
         var plan = Sites.Plan(book, A.Survey(book, ("spring", "lid"), ("herring", "lid")));
 
-        Assert.Contains("last step", Done(plan, "spring").TextContent, StringComparison.Ordinal);
-        Assert.DoesNotContain("last step", Done(plan, "herring").TextContent, StringComparison.Ordinal);
+        Assert.Contains("last step", Done(Theme.Default, plan, "spring").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("last step", Done(Theme.Default, plan, "herring").TextContent, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void With_script_off_every_stage_can_be_reached_from_the_front_page_through_disclosures()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void With_script_off_every_stage_can_be_reached_from_the_front_page_through_disclosures(string theme)
     {
         var plan = Sites.Everything();
-        var pages = Sites.Pages(plan);
+        var pages = Sites.Pages(plan, theme);
         var reached = new HashSet<string>(StringComparer.Ordinal);
         var waiting = new Queue<string>(["index.html"]);
         while (waiting.TryDequeue(out var page))
@@ -94,17 +97,18 @@ public class WayTests
             page.QuerySelectorAll(".tasks li").Select(task => task.TextContent.Trim()));
     }
 
-    [Fact]
-    public void The_solution_goes_in_the_order_of_the_trail()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void The_solution_goes_in_the_order_of_the_trail(string theme)
     {
         var plan = Sites.Everything();
-        var page = Sites.Parse(Sites.Pages(plan)["solution.html"]);
+        var page = Sites.Parse(Sites.Pages(plan, theme)["solution.html"]);
 
         Assert.Equal(plan.Book.Stages.Select(stage => stage.Title.Value), page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
         Assert.Equal(plan.Book.Stages.Select(stage => stage.Answer.Markdown), page.QuerySelectorAll(".steps .prose > p").Select(answer => answer.TextContent));
     }
 
-    private static IElement Done(SitePlan plan, string stage) => Sites.StagePage(plan, stage).QuerySelector("details[data-done]")!;
+    private static IElement Done(string theme, SitePlan plan, string stage) => Sites.StagePage(plan, stage, theme).QuerySelector("details[data-done]")!;
 
     private static IEnumerable<string> Titles(IElement within, string items) =>
         within.QuerySelectorAll($"{items} a").Select(link => link.TextContent);

@@ -12,10 +12,11 @@ namespace HintBook.Tests.Pages;
 // “Where am I?”: a reader in the middle of the box finds their stage by its sign, and meets no sign that isn't certain yet.
 public class WhereTests
 {
-    [Fact]
-    public void The_first_question_names_only_what_shows_on_the_closed_box()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void The_first_question_names_only_what_shows_on_the_closed_box(string theme)
     {
-        var answers = Sites.Parse(Sites.Pages(Lids())["where.html"]).QuerySelectorAll(".choice > summary").Select(each => each.TextContent.Trim());
+        var answers = Sites.Parse(Sites.Pages(Lids(), theme)["where.html"]).QuerySelectorAll(".choice > summary").Select(each => each.TextContent.Trim());
 
         Assert.Equal(["the roof", "the door", "Nothing of it yet"], answers);
     }
@@ -36,10 +37,11 @@ public class WhereTests
         Assert.Equal("lid-sign", page.QuerySelector(".stages a")!.TextContent);
     }
 
-    [Fact]
-    public void Titles_are_not_shown_there()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Titles_are_not_shown_there(string theme)
     {
-        var page = Sites.Parse(Sites.Pages(Lids())["where.html"]);
+        var page = Sites.Parse(Sites.Pages(Lids(), theme)["where.html"]);
 
         Assert.DoesNotContain("-title", page.Body!.TextContent, StringComparison.Ordinal);
         Assert.Contains("shelf-sign", page.Body.TextContent, StringComparison.Ordinal);
