@@ -45,7 +45,7 @@ public class MemoryTests(ReadingRoom room)
     public async Task Another_reader_on_another_device_starts_with_everything_closed(Circumstances circumstances)
     {
         await using var first = await ReaderAmidTheBox(circumstances);
-        await using var second = await room.Seat(room.Shelf.Small, circumstances);
+        await using var second = await room.Seat(circumstances);
 
         await second.OpenFront();
 
@@ -56,7 +56,7 @@ public class MemoryTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.WithScript), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Where_nothing_can_be_stored_everything_works_but_remembering(Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.BeforeEveryPage("Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('switched off', 'SecurityError'); } });");
         await reader.OpenStage("plover");
         await reader.Press(Words.Nudge);
@@ -74,7 +74,7 @@ public class MemoryTests(ReadingRoom room)
 
     private async Task<Reader> ReaderAmidTheBox(Circumstances circumstances)
     {
-        var reader = await room.Seat(room.Shelf.Small, circumstances);
+        var reader = await room.Seat(circumstances);
         await reader.OpenStage("plover");
         await reader.Press(Words.Nudge);
         await reader.Press(Words.Done);

@@ -7,12 +7,14 @@ namespace HintBook.Browser.Tests;
 public class OfflineTests(ReadingRoom room)
 {
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task After_one_visit_every_page_opens_without_a_network(bool front)
+    [InlineData(true, "parlour")]
+    [InlineData(false, "plain")]
+    [InlineData(true, "workshop")]
+    public async Task After_one_visit_every_page_opens_without_a_network(bool front, string theme)
     {
-        var site = room.Shelf.Small;
-        await using var reader = await room.Seat(site, new Circumstances());
+        var circumstances = new Circumstances(Theme: theme);
+        var site = room.Shelf[SmallBook.Title, circumstances];
+        await using var reader = await room.Seat(site, circumstances);
         await reader.Open(front ? "index.html" : site.PageOf("wren"));
         await Settled(reader);
 
@@ -56,7 +58,7 @@ public class OfflineTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.WithScript), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Ticks_on_the_way_back_are_kept_until_the_next_solver_begins(Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.Open("reset.html");
         await reader.OpenAllByHand();
         await reader.Page.Locator("[data-tick]").Nth(1).CheckAsync();

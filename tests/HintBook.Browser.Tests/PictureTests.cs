@@ -1,4 +1,5 @@
 using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
 using SixLabors.ImageSharp;
 
 namespace HintBook.Browser.Tests;
@@ -9,21 +10,30 @@ public class PictureTests(ReadingRoom room)
     // The solution and the way back are longer than anyone looks at.
     private const int TallestPicture = 2000;
 
+    public static TheoryData<string, Circumstances> Pictures =>
+    [
+        .. from theme in Circumstances.Themes
+           from look in Circumstances.LooksIn(theme)
+           select new TheoryDataRow<string, Circumstances>(Shelf.Names.Last(), look),
+        new TheoryDataRow<string, Circumstances>(SmallBook.Title, Circumstances.FromTheRight),
+    ];
+
     [Theory]
-    [MemberData(nameof(Circumstances.LooksForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
+    [MemberData(nameof(Pictures), DisableDiscoveryEnumeration = true)]
     public async Task Pages_can_be_looked_at(string book, Circumstances circumstances)
     {
-        var site = room.Shelf[book];
+        var site = room.Shelf[book, circumstances];
         await using var reader = await room.Seat(site, circumstances);
-        var stage = site.Book.Stages.MaxBy(each => each.Photos.Length + each.Cautions.Length)!;
-        var folder = Path.Combine(AppContext.BaseDirectory, "screenshots", book, $"{(circumstances.Phone ? "phone" : "desk")}-{(circumstances.Dark ? "dark" : "light")}");
+        var folder = Path.Combine(AppContext.BaseDirectory, "screenshots", book, $"{circumstances.Theme}-{circumstances.Language}-{(circumstances.Phone ? "phone" : "desk")}-{(circumstances.Dark ? "dark" : "light")}");
 
         foreach (var (name, page, opened) in new[]
         {
             ("front", "index.html", false),
-            ("stage-closed", site.PageOf(stage.Id.Value), false),
-            ("stage-opened", site.PageOf(stage.Id.Value), true),
+            ("stage-closed", site.FullestStagePage, false),
+            ("stage-opened", site.FullestStagePage, true),
             ("front-on-the-way", "index.html", false),
+            ("where", "where.html", false),
+            ("care", "care.html", false),
             ("solution", "solution.html", true),
             ("reset", "reset.html", true),
         })

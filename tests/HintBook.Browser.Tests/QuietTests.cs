@@ -9,7 +9,7 @@ public class QuietTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.SweepsOfEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Every_page_stays_within_the_site_and_without_complaint(string book, Circumstances circumstances)
     {
-        var site = room.Shelf[book];
+        var site = room.Shelf[book, circumstances];
         await using var reader = await room.Seat(site, circumstances);
         foreach (var page in site.Pages)
         {
@@ -26,7 +26,7 @@ public class QuietTests(ReadingRoom room)
     [Fact]
     public async Task A_request_that_leaves_the_site_would_be_noticed()
     {
-        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances());
+        await using var reader = await room.Seat(new Circumstances());
         await reader.OpenFront();
 
         await reader.Page.EvaluateAsync("() => { document.images[0].srcset = ''; document.images[0].src = 'https://elsewhere.example/a.jpg'; }");

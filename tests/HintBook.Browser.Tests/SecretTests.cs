@@ -10,7 +10,7 @@ public class SecretTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.SweepsOfEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task No_page_tells_more_than_it_may_before_anything_is_opened(string book, Circumstances circumstances)
     {
-        var site = room.Shelf[book];
+        var site = room.Shelf[book, circumstances];
         await using var reader = await room.Seat(site, circumstances);
         var told = new List<string>();
         foreach (var page in site.Pages)
@@ -31,7 +31,7 @@ public class SecretTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.Pairs), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task The_front_page_shows_only_what_the_closed_box_lets_one_begin_with(Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.OpenFront();
 
         Assert.Equal(SmallBook.First.Select(SmallBook.TitleOf), await reader.StageLinks());

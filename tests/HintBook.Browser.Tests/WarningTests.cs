@@ -17,7 +17,7 @@ public class WarningTests(ReadingRoom room)
     [MemberData(nameof(SpoilingPages), DisableDiscoveryEnumeration = true)]
     public async Task Nothing_of_the_box_shows_before_the_warning_is_opened(string page, Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.Open(page);
 
         var before = string.Join('\n', [await reader.Seen(), await reader.Heard(), .. await reader.TabStops()]);
@@ -34,7 +34,7 @@ public class WarningTests(ReadingRoom room)
     [InlineData("reset.html")]
     public async Task Search_engines_are_told_to_leave_the_page_out(string page)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances());
+        await using var reader = await room.Seat(new Circumstances());
         await reader.Open(page);
 
         Assert.Contains("noindex", await reader.Page.Locator("meta[name=robots]").GetAttributeAsync("content"));

@@ -10,7 +10,7 @@ public class WayTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.Pairs), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Doing_a_step_opens_each_branch_that_it_leads_to(Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.OpenStage("plover");
         Assert.Empty(await reader.StageLinks());
 
@@ -23,7 +23,7 @@ public class WayTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.WithScript), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task The_front_page_shows_what_is_open_now_and_what_is_done(Circumstances circumstances)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, circumstances);
+        await using var reader = await room.Seat(circumstances);
         await reader.OpenFront();
         await reader.Follow(SmallBook.TitleOf("plover"));
         await reader.Press(Words.Done);
@@ -40,7 +40,7 @@ public class WayTests(ReadingRoom room)
     [InlineData(Source.Http, "plover", "rook", "heron", "wren")]
     public async Task A_step_where_ways_meet_opens_only_when_all_of_them_are_done(Source source, params string[] order)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances(Source: source));
+        await using var reader = await room.Seat(new Circumstances(Source: source));
         foreach (var stage in order)
         {
             Assert.DoesNotContain(SmallBook.TitleOf("crane"), await Front(reader));
@@ -57,7 +57,7 @@ public class WayTests(ReadingRoom room)
     [InlineData(Source.File)]
     public async Task Without_script_the_reader_says_that_the_other_ways_are_done(Source source)
     {
-        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances(Script: false, Source: source));
+        await using var reader = await room.Seat(new Circumstances(Script: false, Source: source));
         foreach (var stage in new[] { "wren", "rook" })
         {
             await reader.OpenStage(stage);
@@ -75,7 +75,7 @@ public class WayTests(ReadingRoom room)
     [MemberData(nameof(Circumstances.WithAndWithoutScriptForEachBook), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
     public async Task Every_stage_is_reached_from_the_front_page_by_the_links_of_what_is_done(string book, Circumstances circumstances)
     {
-        var site = room.Shelf[book];
+        var site = room.Shelf[book, circumstances];
         await using var reader = await room.Seat(site, circumstances);
         var reached = new HashSet<string>();
         var waiting = new Queue<string>(["index.html"]);

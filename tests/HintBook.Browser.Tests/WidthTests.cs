@@ -6,14 +6,19 @@ namespace HintBook.Browser.Tests;
 // WCAG 2.2, 1.4.10 Reflow: no scrolling sideways at 320 CSS pixels; 1.4.4: nor with text at twice its size.
 public class WidthTests(ReadingRoom room)
 {
-    public static TheoryData<string> Books => [.. Shelf.Names];
+    public static TheoryData<string, Circumstances> Books =>
+    [
+        .. from book in Shelf.Names select new TheoryDataRow<string, Circumstances>(book, new()),
+        .. from theme in Circumstances.Themes where theme != Pages.Theme.Default select new TheoryDataRow<string, Circumstances>(SmallBook.Title, new(Theme: theme)),
+        new TheoryDataRow<string, Circumstances>(SmallBook.Title, Circumstances.FromTheRight),
+    ];
 
     [Theory]
-    [MemberData(nameof(Books))]
-    public async Task Nothing_scrolls_sideways_at_320_pixels_nor_with_text_at_twice_its_size(string book)
+    [MemberData(nameof(Books), DisableDiscoveryEnumeration = true)]
+    public async Task Nothing_scrolls_sideways_at_320_pixels_nor_with_text_at_twice_its_size(string book, Circumstances circumstances)
     {
-        var site = room.Shelf[book];
-        await using var reader = await room.Seat(site, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
+        var site = room.Shelf[book, circumstances];
+        await using var reader = await room.Seat(site, circumstances, new ViewportSize { Width = 320, Height = 640 });
         var wide = new List<string>();
         foreach (var page in site.Pages)
         {
@@ -33,7 +38,7 @@ public class WidthTests(ReadingRoom room)
     [Fact]
     public async Task A_text_that_is_too_wide_would_be_noticed()
     {
-        await using var reader = await room.Seat(room.Shelf.Small, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
+        await using var reader = await room.Seat(new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
         await reader.OpenFront();
         await reader.Page.EvaluateAsync("() => document.querySelector('h1').style.whiteSpace = 'nowrap'");
         await reader.Page.EvaluateAsync("() => document.querySelector('h1').textContent = 'The Bird Table with a very long title'");

@@ -26,12 +26,13 @@ internal sealed class Reader : IAsyncDisposable
     /// <summary>What the browser asked for and complained of.</summary>
     public Network Network { get; }
 
-    public static async Task<Reader> Of(IBrowser browser, PublishedSite site, Circumstances circumstances, ViewportSize? size)
+    public static async Task<Reader> Of(IBrowser browser, PublishedSite site, Circumstances circumstances, ViewportSize? size, float density)
     {
         var profile = await browser.NewContextAsync(new()
         {
             JavaScriptEnabled = circumstances.Script,
             ViewportSize = size ?? (circumstances.Phone ? new() { Width = 390, Height = 844 } : new() { Width = 1280, Height = 800 }),
+            DeviceScaleFactor = density,
             HasTouch = circumstances.Phone,
             ColorScheme = circumstances.Dark ? ColorScheme.Dark : ColorScheme.Light,
             // A fading text has no contrast to measure.

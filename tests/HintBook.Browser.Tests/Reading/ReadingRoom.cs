@@ -49,7 +49,14 @@ public sealed class ReadingRoom : IAsyncLifetime
         Shelf.Dispose();
     }
 
+    /// <summary>A reader who has never seen the small book.</summary>
+    internal Task<Reader> Seat(Circumstances circumstances, ViewportSize? size = null) => Seat(Shelf[SmallBook.Title, circumstances], circumstances, size);
+
     /// <summary>A reader who has never seen the site.</summary>
-    internal Task<Reader> Seat(PublishedSite site, Circumstances circumstances, ViewportSize? size = null) =>
-        Reader.Of(browser!, site, circumstances, size);
+    /// <param name="site">The site.</param>
+    /// <param name="circumstances">How the reader comes to it.</param>
+    /// <param name="size">The window, if it is none of the usual two.</param>
+    /// <param name="density">How many of the screen's pixels make one of the page's.</param>
+    internal Task<Reader> Seat(PublishedSite site, Circumstances circumstances, ViewportSize? size = null, float density = 1) =>
+        Reader.Of(browser!, site, circumstances, size, density);
 }

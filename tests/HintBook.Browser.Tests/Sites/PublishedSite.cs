@@ -35,6 +35,12 @@ internal sealed class PublishedSite : IDisposable
 
     public IEnumerable<string> StagePages => Book.Stages.Select(stage => Addresses.PageOf(stage.Id.Value));
 
+    /// <summary>The page of the stage with most on it.</summary>
+    public string FullestStagePage => PageOf(Book.Stages.MaxBy(stage => stage.Photos.Length + stage.Cautions.Length)!.Id.Value);
+
+    /// <summary>One page of each kind.</summary>
+    public IEnumerable<string> KindsOfPages => Pages.Except(StagePages).Append(FullestStagePage);
+
     public string PageOf(string stage) => Addresses.PageOf(stage);
 
     /// <summary>The site's address, with a slash at the end.</summary>

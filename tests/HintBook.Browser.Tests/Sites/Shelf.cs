@@ -1,31 +1,33 @@
+using System.Collections.Concurrent;
+using HintBook.Browser.Tests.Reading;
+
 namespace HintBook.Browser.Tests.Sites;
 
-/// <summary>The books that are read in these tests, published once each into a folder that goes when the tests end.</summary>
+/// <summary>The books that are read in these tests, published once for each theme and language that is asked for, into a folder that goes when the tests end.</summary>
 internal sealed class Shelf : IDisposable
 {
+    /// <summary>The name of the project's example.</summary>
+    public const string Example = "content-example";
+
     // A space and letters beyond ASCII, as on many a memory stick.
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook größe ").FullName;
-    private readonly Lazy<PublishedSite> small;
-    private readonly Lazy<PublishedSite> example;
-
-    public Shelf()
-    {
-        small = new(() => Publish(SmallBook.Title, SmallBook.WriteTo));
-        example = new(() => Publish("content-example", book => Copy(ExampleFolder!, book)));
-    }
+    private readonly ConcurrentDictionary<(string Book, string Theme, string Language), Lazy<PublishedSite>> sites = [];
 
     /// <summary>The names of the books: the small one, and the project's example.</summary>
-    public static IEnumerable<string> Names => ExampleFolder is null ? [SmallBook.Title] : [SmallBook.Title, "content-example"];
+    public static IEnumerable<string> Names => ExampleFolder is null ? [SmallBook.Title] : [SmallBook.Title, Example];
 
-    public PublishedSite Small => small.Value;
+    /// <summary>The small book as it is for a reader who has not asked for anything else.</summary>
+    public PublishedSite Small => this[SmallBook.Title, new()];
 
-    public PublishedSite this[string name] => name == SmallBook.Title ? small.Value : example.Value;
+    /// <summary>A book in the theme and language of a reader.</summary>
+    public PublishedSite this[string book, Circumstances circumstances] =>
+        sites.GetOrAdd((book, circumstances.Theme, circumstances.Language), key => new(() => Publish(key.Book, key.Theme, key.Language))).Value;
 
     private static string? ExampleFolder { get; } = FindExample();
 
     public void Dispose()
     {
-        foreach (var site in new[] { small, example }.Where(site => site.IsValueCreated))
+        foreach (var site in sites.Values.Where(site => site.IsValueCreated))
             site.Value.Dispose();
         Directory.Delete(folder, recursive: true);
     }
@@ -38,11 +40,22 @@ internal sealed class Shelf : IDisposable
         return book;
     }
 
-    private PublishedSite Publish(string name, Action<string> write)
+    // The pictures are the same in every theme: they are developed once.
+    private PublishedSite Publish(string name, string theme, string language)
     {
-        var book = Path.Combine(folder, name);
-        write(book);
-        return PublishedSite.Of(name, book, Path.Combine(folder, $"{name}, published"));
+        var book = Path.Combine(folder, name, theme, language);
+        if (name == SmallBook.Title)
+            SmallBook.WriteTo(book);
+        else
+            Copy(ExampleFolder!, book);
+
+        var settings = Path.Combine(book, "book.yaml");
+        var others = File.ReadLines(settings).Where(line => !line.StartsWith("theme:", StringComparison.Ordinal) && !line.StartsWith("language:", StringComparison.Ordinal));
+        File.WriteAllLines(settings, [.. others, $"theme: {theme}", $"language: {language}"]);
+        var output = book + ", published";
+        if (theme != Pages.Theme.Default || language != new Circumstances().Language)
+            Copy(Path.Combine(this[name, new()].Folder, "..", ".hintbook", "cache"), Path.Combine(output, ".hintbook", "cache"));
+        return PublishedSite.Of(name, book, output);
     }
 
     private static string? FindExample()
