@@ -30,7 +30,9 @@ public partial class ContrastTests
     // Hairlines between things that the text already sets apart: they carry nothing, so no ratio is asked of them.
     private static readonly Dictionary<string, string[]> Decoration = new(StringComparer.Ordinal)
     {
-        ["parlour"] = ["line"], ["plain"] = [], ["workshop"] = [],
+        ["parlour"] = ["line"],
+        ["plain"] = [],
+        ["workshop"] = [],
     };
 
     public static TheoryData<string, int> Looks => [.. from theme in Theme.BuiltInNames from scheme in new[] { 0, 1 } select (theme, scheme)];
