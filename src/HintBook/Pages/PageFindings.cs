@@ -13,6 +13,16 @@ internal static class PageFindings
     public static readonly FindingCode StrangePlaceholder = new("HB7106", Severity.Error, "a word has a placeholder that nothing fills");
     public static readonly FindingCode OtherLanguage = new("HB7107", Severity.Note, "the theme has no words in the book's language");
 
+    public static readonly FindingCode FarAwayCode = new("HB7221", Severity.Note, "a stage that is far away on “Where am I?”");
+
+    public static Finding FarAway(Books.Stage stage, int taps) => new()
+    {
+        Code = FarAwayCode,
+        At = stage.Title.At,
+        Message = $"On the page “Where am I?” a reader finds “{stage.Title}” only after {taps} taps.",
+        Help = "Each part that moves on the way and shows on the closed box saves some: mark it `seen: true`.",
+    };
+
     public static Finding NoSuchTheme(Located<string> theme, IEnumerable<string> known) => new()
     {
         Code = UnknownTheme,

@@ -24,7 +24,7 @@ public static class Site
                 .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
                 .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : press.Print(page.Template, page.Names()))),
             ],
-            Findings.Of([.. editions.SelectMany(made => made.Findings), .. failures]));
+            Findings.Of([.. editions.SelectMany(made => made.Findings), .. WherePage.FarAway(plan), .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Text;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -14,6 +15,8 @@ internal static class WherePage
 {
     // A longer row of questions is slower than going on from the last stage that is shown.
     private const int MostLevels = 6;
+
+    private const int FewTaps = 3;
 
     public static SitePage Of(Edition edition) => new($"{edition.Folder}where.html", "where.html", "where", () => Names(edition));
 
@@ -69,6 +72,14 @@ internal static class WherePage
             return levels.ToImmutable();
         }
     }
+
+    /// <summary>The stages that a reader finds only by many taps: one for the answer, one for each “I’m past all of these”, one for the sign.</summary>
+    /// <param name="plan">The site.</param>
+    public static IEnumerable<Finding> FarAway(SitePlan plan) =>
+        from found in AnswersOf(plan).SelectMany(answer => answer.Levels.SelectMany((level, deep) => level.Select(stage => (Stage: stage, Taps: deep + 2))))
+        group found.Taps by found.Stage into ways
+        where ways.Min() > FewTaps
+        select PageFindings.FarAway(ways.Key, ways.Min());
 
     private static ScriptObject Names(Edition edition)
     {

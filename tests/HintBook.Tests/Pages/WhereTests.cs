@@ -6,6 +6,7 @@ using HintBook.Pages;
 using HintBook.Publishing;
 using HintBook.Tests.Books;
 using HintBook.Tests.House;
+using HintBook.Text;
 
 namespace HintBook.Tests.Pages;
 
@@ -45,6 +46,18 @@ public class WhereTests
 
         Assert.DoesNotContain("-title", page.Body!.TextContent, StringComparison.Ordinal);
         Assert.Contains("shelf-sign", page.Body.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stage_that_is_far_away_is_a_note_that_says_what_brings_it_nearer()
+    {
+        var book = A.Book([.. Enumerable.Range(1, 5).Select(number => A.Stage($"s{number}"))]);
+        var plan = Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)));
+
+        var (_, findings) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
+
+        Assert.Equal(["s3-title", "s4-title", "s5-title"], findings.All.Select(finding => finding.Message.Split('“', '”')[3]));
+        Assert.All(findings.All, finding => Assert.Equal((Severity.Note, true), (finding.Code.Severity, finding.Help!.Contains("seen: true", StringComparison.Ordinal))));
     }
 
     // The law behind the page, for boxes whose stages need any of the earlier ones.
