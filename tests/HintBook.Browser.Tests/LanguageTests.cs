@@ -38,6 +38,17 @@ public class LanguageTests(ReadingRoom room)
         Assert.Equal("Le pluvier", await reader.Page.Locator("h1").InnerTextAsync());
     }
 
+    [Fact]
+    public async Task A_page_that_was_opened_in_another_language_stays_in_it()
+    {
+        using var site = Bilingual("bilingual, opened");
+        await using var reader = await room.Seat(site, new Circumstances());
+
+        await reader.Open($"fr/{site.PageOf("plover")}");
+
+        Assert.Equal("Le pluvier", await reader.Page.Locator("h1").InnerTextAsync());
+    }
+
     private PublishedSite Bilingual(string test)
     {
         var book = room.Shelf.SmallBookFor(test);

@@ -49,7 +49,8 @@
     var wanted = (chosen ? [chosen] : navigator.languages || []).map(function (tag) {
       return links.filter(function (link) { return link.dataset.language === tag || !chosen && link.dataset.language === tag.split("-")[0]; })[0];
     }).filter(Boolean)[0];
-    if (wanted && !wanted.hasAttribute("aria-current")) location.replace(wanted.href + location.hash);
+    // Printed addresses are those of the book's own language; who opens a page in another one has chosen it.
+    if (wanted && !root.dataset.root && !wanted.hasAttribute("aria-current")) location.replace(wanted.href + location.hash);
     links.forEach(function (link) {
       link.addEventListener("click", function () {
         change(function (kept) { kept.language = link.dataset.language; });
