@@ -1,4 +1,5 @@
 using AngleSharp.Html.Parser;
+using HintBook.Publishing;
 using HintBook.Tests.Photos.Films;
 
 namespace HintBook.Tests.Publishing;
@@ -8,16 +9,12 @@ public class FilmTests
     [Fact]
     public void A_film_is_copied_whole_under_a_name_that_says_nothing_and_its_page_plays_the_part()
     {
-        using var desk = new Desktop();
-        var film = Mp4.Of(TimeSpan.FromMinutes(2));
-        Directory.CreateDirectory(Path.Combine(desk.Book, "clips"));
-        File.WriteAllBytes(Path.Combine(desk.Book, "clips", "wooden-heart.mp4"), film);
-        desk.Change("stages/02-the-number.md", "minutes: 10", "minutes: 10\nclip: { file: wooden-heart.mp4, from: 0:05, to: 1:02 }");
+        using var desk = WithFilm();
 
         desk.Published();
 
         var copied = Assert.Single(Directory.GetFiles(Path.Combine(desk.Site, "films"), "*.mp4"));
-        Assert.Equal(film, File.ReadAllBytes(copied));
+        Assert.Equal(Mp4.Of(TimeSpan.FromMinutes(2)), File.ReadAllBytes(copied));
         Assert.Matches("^[0-9a-f]{16}\\.mp4$", Path.GetFileName(copied));
         var parser = new HtmlParser();
         var name = $"films/{Path.GetFileName(copied)}";
@@ -28,4 +25,51 @@ public class FilmTests
         Assert.StartsWith("WEBVTT\n", File.ReadAllText(Path.Combine(desk.Site, solution.QuerySelector("track")!.GetAttribute("src")!)), StringComparison.Ordinal);
         Assert.Equal("0:05 The picture on the lid\n", File.ReadAllText(Path.Combine(desk.Output, "print", "chapters-wooden-heart.mp4.txt")));
     }
+
+    // W3C WebVTT: captions are text tracks of a film; a player shows the one that is marked as default.
+    [Fact]
+    public void Captions_beside_a_film_go_along_and_those_in_the_books_language_are_shown()
+    {
+        using var desk = WithFilm();
+        Write(desk, "wooden-heart.en.vtt", "WEBVTT\n\n00:05.000 --> 00:09.000\nTurn it over.\n");
+        Write(desk, "wooden-heart.de.vtt", "WEBVTT\n\n00:05.000 --> 00:09.000\nDrehen Sie es um.\n");
+        Write(desk, "another.en.vtt", "WEBVTT\n");
+
+        desk.Published();
+
+        var tracks = Directory.GetFiles(desk.Site, "*.html")
+            .SelectMany(page => new HtmlParser().ParseDocument(File.ReadAllText(page)).QuerySelectorAll("figure.film track[kind=captions]"))
+            .ToArray();
+        // On the page of the stage, and on the solution page in the whole film and in its part.
+        Assert.Equal(6, tracks.Length);
+        Assert.Equal(
+            [("de", "Deutsch", false), ("en", "English", true)],
+            tracks.Select(track => (track.GetAttribute("srclang")!, track.GetAttribute("label")!, track.HasAttribute("default"))).Distinct().Order());
+        Assert.All(tracks, track => Assert.StartsWith("WEBVTT", File.ReadAllText(Path.Combine(desk.Site, track.GetAttribute("src")!)), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("1\n00:00:05,000 --> 00:00:09,000\nTurn it over.\n")]
+    [InlineData("WEBVTTX\n")]
+    [InlineData("")]
+    public void Captions_that_no_player_can_read_are_told_before_anything_is_published(string captions)
+    {
+        using var desk = WithFilm();
+        Write(desk, "wooden-heart.en.vtt", captions);
+
+        var rejected = Assert.IsType<Rejected>(desk.Publish());
+
+        Assert.Equal("HB5205", Assert.Single(rejected.Findings.All, finding => finding.IsError).Code.Id);
+    }
+
+    private static Desktop WithFilm()
+    {
+        var desk = new Desktop();
+        Directory.CreateDirectory(Path.Combine(desk.Book, "clips"));
+        File.WriteAllBytes(Path.Combine(desk.Book, "clips", "wooden-heart.mp4"), Mp4.Of(TimeSpan.FromMinutes(2)));
+        desk.Change("stages/02-the-number.md", "minutes: 10", "minutes: 10\nclip: { file: wooden-heart.mp4, from: 0:05, to: 1:02 }");
+        return desk;
+    }
+
+    private static void Write(Desktop desk, string name, string text) => File.WriteAllText(Path.Combine(desk.Book, "clips", name), text);
 }
