@@ -75,6 +75,9 @@ public sealed record Book
     /// </summary>
     public ImmutableArray<Book> Translations { get; init; } = [];
 
+    /// <summary>The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's language.</summary>
+    public Book? Source { get; init; }
+
     /// <summary>What addresses are derived from: see <see cref="Id"/>.</summary>
     public string Identity => Id?.Value ?? Address?.Value ?? Title.Value;
 }

@@ -27,7 +27,7 @@ internal static class AuditTables
             Free = ["films/*.vtt"],
             Pictures = PicturesOf(book, sayable[0]),
             SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
-            English = languages.Any(each => Finder.IsEnglish(each.Language.Value)),
+            English = languages.Any(each => each.Language.Value.StartsWith("en", StringComparison.Ordinal)),
             Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };

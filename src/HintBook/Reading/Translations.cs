@@ -34,6 +34,7 @@ internal static class Translations
         return book with
         {
             Language = language,
+            Source = book,
             Title = keys.Text("title") ?? book.Title,
             Welcome = keys.Prose("welcome") ?? book.Welcome,
             Care = keys.Prose("care") ?? book.Care,

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
+using HintBook.Spoilers.Tongues;
 
 namespace HintBook.Spoilers;
 
 /// <summary>Finds the mentions of all secrets in a text, reading it once. Keeps its room for the next text, so one thread asks it.</summary>
 internal sealed class Finder
 {
-    private const int ShortestName = 3;
     private const int ShortestCode = 2;
     private const int ShortestWordCode = 4;
     private const int SureCode = 3;
@@ -14,7 +14,9 @@ internal sealed class Finder
     private readonly WordReader reader;
     private readonly Phrases phrases;
     private readonly NumberRuns runs;
-    private readonly HashSet<int> openWords = [];
+    private readonly Judge own;
+    private readonly Judge others;
+    private readonly bool readsUntranslated;
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastEnds = [];
     private readonly List<Unlooked> unlooked = [];
@@ -22,15 +24,29 @@ internal sealed class Finder
 
     /// <summary>Makes the secrets ready to be looked for.</summary>
     /// <param name="secrets">All of them, in the order of their numbers.</param>
-    /// <param name="language">The book's language; words are folded for English only.</param>
+    /// <param name="language">The language of the texts.</param>
     /// <param name="openTexts">Texts that anyone may read, such as the book's title: their words alone give no title or word away.</param>
     public Finder(ImmutableArray<Secret> secrets, string language = "en", params IEnumerable<string> openTexts)
+        : this(secrets, Tongue.Of(language), Tongue.Of(language), readsUntranslated: false, openTexts)
     {
-        words = new WordList(IsEnglish(language));
+    }
+
+    /// <summary>Makes the secrets ready to be looked for.</summary>
+    /// <param name="secrets">All of them, in the order of their numbers.</param>
+    /// <param name="tongue">The language of the texts.</param>
+    /// <param name="other">The language of the spellings that aren't in it.</param>
+    /// <param name="readsUntranslated">Whether the texts are those that nobody has translated.</param>
+    /// <param name="openTexts">Texts that anyone may read.</param>
+    public Finder(ImmutableArray<Secret> secrets, Tongue tongue, Tongue other, bool readsUntranslated, IEnumerable<string> openTexts)
+    {
+        this.readsUntranslated = readsUntranslated;
+        words = new WordList(tongue);
         reader = new WordReader(words);
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
-        openWords.UnionWith(openTexts.Concat(secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)).SelectMany(phrases.TellingWords));
+        string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
+        own = new Judge(words, phrases, open);
+        others = other == tongue ? own : Judge.Of(other, open);
         foreach (var secret in secrets)
         {
             foreach (var spelling in secret.Spellings)
@@ -43,10 +59,6 @@ internal sealed class Finder
 
     /// <summary>What is looked for, and how surely it is met.</summary>
     public IReadOnlyList<Looked> Looked => looked;
-
-    /// <summary>Whether words are folded in a language.</summary>
-    public static bool IsEnglish(string language) =>
-        language.StartsWith("en", StringComparison.OrdinalIgnoreCase) && (language.Length == 2 || language[2] == '-');
 
     /// <summary>Every mention in a text, by place, the longest first; valid until the next text.</summary>
     public IReadOnlyList<Mention> In(string text)
@@ -68,24 +80,27 @@ internal sealed class Finder
             return;
         }
 
-        var telling = phrases.TellingWords(spelling).ToArray();
-        var everyday = telling.Count(word => (words.RoleOf(word) & WordRole.Everyday) != WordRole.None);
+        var judge = secret.Untranslated.Contains(spelling) == readsUntranslated ? own : others;
+        var (telling, everyday, _, allOpen) = judge.Of(spelling);
+        var shortest = words.Tongue.ShortestName;
+        if (judge != own)
+            spelling = judge.WithoutDeterminers(spelling);
         if (secret.Kind == SecretKind.Title)
         {
-            if (telling.Length > 1 && everyday < telling.Length && !telling.All(openWords.Contains))
+            if (telling > 1 && everyday < telling && !allOpen)
                 AddName(secret, spelling, Sureness.Likely);
         }
-        else if (telling.Length > 1 && spelling.Length >= ShortestName)
+        else if (telling > 1 && spelling.Length >= shortest && !(words.Tongue.HasNoSpaces && everyday == telling))
         {
-            AddName(secret, spelling, everyday == telling.Length ? Sureness.Likely : Sureness.Sure);
+            AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure);
         }
-        else if (telling.Length == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= ShortestName)
+        else if (telling == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= shortest)
         {
             AddName(secret, spelling, Sureness.Sure);
         }
         else if (!secret.Open)
         {
-            unlooked.Add(new(secret, spelling, telling.Length == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
+            unlooked.Add(new(secret, spelling, telling == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
         }
     }
 
@@ -108,8 +123,7 @@ internal sealed class Finder
         looked.Add(new(secret, text, LookedAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
-        var telling = phrases.TellingWords(answer).ToArray();
-        var plain = text.Length < ShortestWordCode || telling.All(word => openWords.Contains(word) || (words.RoleOf(word) & WordRole.Everyday) != WordRole.None);
+        var plain = text.Length < ShortestWordCode || own.Of(answer).AllPlain;
         AddName(secret, answer, Sureness.Sure, Casing.Capitals);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));

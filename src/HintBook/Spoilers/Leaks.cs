@@ -2,6 +2,7 @@ using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism;
+using HintBook.Spoilers.Tongues;
 using HintBook.Text;
 
 namespace HintBook.Spoilers;
@@ -18,10 +19,10 @@ public static class Leaks
     public static Findings In(Book book, Survey survey)
     {
         var secrets = Secret.Of(book);
-        var finder = new Finder(secrets, book.Language.Value, book.Title.Value);
+        var finders = Finders.Of(book, secrets);
         var knowledge = new Knowledge(book, survey, secrets);
         var allowed = new Allowances(book, secrets);
-        var search = new Search(secrets, finder, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
+        var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
         var findings = new List<Finding>();
         var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
@@ -40,19 +41,19 @@ public static class Leaks
 
         findings.AddRange(Ladder.In(book));
         // What a code is called matters little beside the code itself.
-        findings.AddRange(finder.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
+        findings.AddRange(finders.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
         findings.AddRange(allowed.Unused);
-        if (!Finder.IsEnglish(book.Language.Value))
+        if (Tongue.Of(book.Language.Value) == Tongue.Unknown)
             findings.Add(LeakFindings.Language(book.Language, book.File));
         return Findings.Of(findings);
     }
 
-    private sealed record Search(ImmutableArray<Secret> Secrets, Finder Finder, Allowances Allowed, Reasons Reasons, Knowledge Knowledge, Survey Survey)
+    private sealed record Search(ImmutableArray<Secret> Secrets, Finders Finders, Allowances Allowed, Reasons Reasons, Knowledge Knowledge, Survey Survey)
     {
         // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said. In one text a secret is told once.
         public List<Finding> In(Passage passage, Stage? stage, BitArray known)
         {
-            var mentions = Finder.In(passage.Text);
+            var mentions = Finders.In(passage);
             if (mentions.Count == 0)
                 return [];
             var findings = new List<Finding>();
@@ -120,7 +121,8 @@ public static class Leaks
 
         private bool Covers(Mention other, Mention mention, BitArray known)
         {
-            if (other.Secret == mention.Secret || !other.Covers(mention))
+            // What a stage is called must itself tell nothing.
+            if (other.Secret == mention.Secret || !other.Covers(mention) || (known[other.Secret] && Secrets[other.Secret].Kind == SecretKind.Title))
                 return false;
             var longer = other.End - other.Start > mention.End - mention.Start;
             if (known[other.Secret])

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
+using HintBook.Spoilers.Tongues;
 
 namespace HintBook.Spoilers;
 
@@ -12,6 +13,7 @@ internal sealed class NumberRuns(WordList words)
 {
     private const int MostBetween = 2;
     private const int ShortestInARun = 4;
+    private const char FirstWithoutSpaces = '\u3040';
     private readonly Dictionary<string, List<(int Secret, Sureness Sureness, bool Alone)>> codes = [];
     private readonly List<Atom> atoms = [];
     private readonly List<(int From, int First, int Last)> pieces = [];
@@ -73,7 +75,7 @@ internal sealed class NumberRuns(WordList words)
             var filler = (words.RoleOf(text.Words[i].Id) & WordRole.Between) != WordRole.None;
             if (!(filler && FollowedByFigure(text, i)) && AtomAt(text, i) is { } atom)
             {
-                atoms.Add(atom with { BehindAnd = between > 0 && text.Bare(text.Words[i - 1]) is "and" });
+                atoms.Add(atom with { BehindAnd = between > 0 && (words.RoleOf(text.Words[i - 1].Id) & WordRole.And) != WordRole.None });
                 (next, between) = (i + 1, 0);
             }
             else if (!filler || ++between > MostBetween)
@@ -99,8 +101,12 @@ internal sealed class NumberRuns(WordList words)
             return IsOrdinal(text, at) ? null : new Atom(at, null, Letter: false);
         if (words.FigureOf(word.Id) is { } figure)
             return new Atom(at, figure, Letter: false);
-        return bare.Length == 1 ? new Atom(at, null, Letter: true) : null;
+        return bare.Length == 1 && !IsPartOfWord(text, at, bare[0]) ? new Atom(at, null, Letter: true) : null;
     }
+
+    // The "l" of "l’abeille", and each letter where no spaces part the words.
+    private bool IsPartOfWord(WordReader text, int at, char letter) =>
+        (at + 1 < text.Words.Length && (text.Words[at + 1].Gap & Gap.Elision) != Gap.None) || (words.Tongue.HasNoSpaces && letter >= FirstWithoutSpaces);
 
     private static bool IsOrdinal(WordReader text, int at) =>
         at + 1 < text.Words.Length && text.Words[at + 1].Gap == Gap.None && text.Bare(text.Words[at + 1]) is "st" or "nd" or "rd" or "th";
@@ -142,6 +148,8 @@ internal sealed class NumberRuns(WordList words)
     // As English says a number: what can't go on the number before it begins a new one. Figure by figure, only "fifty-one" is one.
     private int Number(WordReader text, int first, bool together)
     {
+        if (words.Tongue.Counting is { } counting)
+            return Number(text, first, together, counting);
         if (atoms[first].Figure is null or { Kind: FigureKind.Again or FigureKind.Scale })
             return Single(text, first, first);
         var (total, part, i) = (0, atoms[first].Figure!.Value.Value, first + 1);
@@ -163,6 +171,24 @@ internal sealed class NumberRuns(WordList words)
 
         pieces.Add((digits.Length, first, i - 1));
         digits.Append(total + part);
+        return i;
+    }
+
+    private int Number(WordReader text, int first, bool together, Counting counting)
+    {
+        if (atoms[first].Figure is not { Kind: not FigureKind.Again } figure)
+            return Single(text, first, first);
+        var (number, i) = (figure.Value, first + 1);
+        for (; i < atoms.Count && atoms[i].Figure is { } next; i++)
+        {
+            var longer = number;
+            if (!counting.GoesOn(ref longer, next) || (!together && longer > 99))
+                break;
+            number = longer;
+        }
+
+        pieces.Add((digits.Length, first, i - 1));
+        digits.Append(number);
         return i;
     }
 

@@ -24,6 +24,10 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
         return found < 0 ? At : new Span(At.File, At.Start + found, At.Start + found + words.Length);
     }
 
+    /// <summary>Where a book has texts that nobody has translated.</summary>
+    public static HashSet<Span> Untranslated(Book book) =>
+        book.Source is { } source ? [.. Outside(source).Concat(source.Stages.SelectMany(Of)).Select(passage => passage.At)] : [];
+
     /// <summary>What is read of a book without opening anything.</summary>
     public static IEnumerable<Passage> Outside(Book book)
     {

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using HintBook.Spoilers.Tongues;
 
 namespace HintBook.Spoilers;
 
@@ -10,6 +11,7 @@ internal sealed class Phrases(WordList words)
 {
     private const int MostBetween = 2;
     private const int ShortestPart = 3;
+    private const int ShortestInCompound = 6;
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
@@ -25,8 +27,9 @@ internal sealed class Phrases(WordList words)
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        Insert(written, new(secret, sureness, rule));
-        if (rule != Casing.Any)
+        var noun = words.Tongue.HasCompounds && written.Length == 1 && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
+        Insert(written, new(secret, sureness, rule, noun));
+        if (rule != Casing.Any || words.Tongue.HasNoSpaces)
             return;
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
@@ -68,6 +71,8 @@ internal sealed class Phrases(WordList words)
                 Step(0, all[i].Id, i, i);
             if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
+            if (all[i].Id < 0 && words.Tongue.HasCompounds)
+                Within(i);
         }
 
         void Step(int node, int word, int first, int last)
@@ -82,12 +87,44 @@ internal sealed class Phrases(WordList words)
             foreach (var ending in endings[node] ?? [])
             {
                 var (start, end) = (read[first].Start, read[last].End);
-                if (ending.Casing != Casing.Capitals || IsCapital(source.AsSpan(start, end - start)))
-                    found.Add(new(ending.Secret, start, end, gaps > 0 ? Sureness.Likely : ending.Sureness));
+                if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
+                    continue;
+                var isSmall = ending.Noun is not null && char.IsLower(source[start]);
+                // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
+                if (ending.Noun is not null && last == first && !(isSmall ? text.Bare(read[first]).SequenceEqual(ending.Noun) : words.Tongue.AreForms(ending.Noun, text.Bare(read[first]))))
+                    continue;
+                var standing = words.Tongue.HasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
+                if (standing != Standing.Part)
+                    found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
             }
 
             if (hasChildren[node])
                 Continue(node, first, last, gaps, afterTie);
+        }
+
+        // A name within a longer word: "Rauchgerätdeckel", "Kupferrauchgerät".
+        void Within(int at)
+        {
+            var word = text.Words[at];
+            var letters = text.Bare(word);
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestPart; cut++)
+            {
+                if (cut >= ShortestInCompound)
+                    Tell(words.NumberOf(letters[..cut]), word);
+                if (letters.Length - cut >= ShortestInCompound)
+                    Tell(words.NumberOf(letters[cut..]), word);
+            }
+        }
+
+        void Tell(int part, in Word word)
+        {
+            if (part < 0 || !children.TryGetValue((0, part), out var node))
+                return;
+            foreach (var ending in endings[node] ?? [])
+            {
+                if (ending.Casing == Casing.Any)
+                    found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
+            }
         }
 
         // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
@@ -106,8 +143,10 @@ internal sealed class Phrases(WordList words)
                 if (!comma && next + 1 < read.Length && IsHyphenated(read[next + 1].Gap) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
                     Arrive(child, first, next + 1, gaps + between, afterTie: false);
-                if (afterTie && Is(word.Id, WordRole.Determiner))
+                if ((afterTie && Is(word.Id, WordRole.Determiner)) || (words.Tongue.HasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
                     continue;
+                if (words.Tongue.HasNoSpaces && word.Gap == Gap.None)
+                    return;
                 if (Is(word.Id, WordRole.Function | WordRole.Determiner) || gaps + ++between > MostBetween)
                     return;
             }
@@ -175,7 +214,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>

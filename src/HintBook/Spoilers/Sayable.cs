@@ -16,7 +16,7 @@ internal sealed record Sayable(
     public static Sayable Of(Book book, Survey survey)
     {
         var secrets = Secret.Of(book);
-        var finder = new Finder(secrets, book.Language.Value, book.Title.Value);
+        var finder = Finders.Of(book, secrets);
         var knowledge = new Knowledge(book, survey, secrets);
         var allowances = new Allowances(book, secrets);
         var allowed = SetOf(allowances.Of(null), secrets);

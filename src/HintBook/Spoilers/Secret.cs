@@ -30,6 +30,9 @@ internal enum SecretKind
 /// <param name="Serial">The first copy whose answer it is; null for what all copies have.</param>
 internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open, string? Serial = null)
 {
+    /// <summary>Those of its spellings that stand in the language from which the book was translated.</summary>
+    public ImmutableArray<string> Untranslated { get; init; } = [];
+
     /// <summary>What findings call it.</summary>
     public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
 
@@ -37,8 +40,10 @@ internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableA
     public static ImmutableArray<Secret> Of(Book book)
     {
         var all = ImmutableArray.CreateBuilder<Secret>();
+        var before = book.Source?.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value, SpellingsOf) ?? [];
+        var titles = book.Source?.Stages.Select(stage => stage.Title.At).ToHashSet() ?? [];
         foreach (var named in book.Box.Names.DistinctBy(named => named.Id.Value))
-            all.Add(new(all.Count, SecretKind.Name, named.Id.Value, [named.Name, .. named.Also.Select(also => also.Value)], named.Id.At, named.Seen));
+            all.Add(new(all.Count, SecretKind.Name, named.Id.Value, SpellingsOf(named), named.Id.At, named.Seen) { Untranslated = before.GetValueOrDefault(named.Id.Value, []) });
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.Answer.Value.Length > 0))
             all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false));
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.AnswerByCopy is not null))
@@ -49,7 +54,9 @@ internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableA
         }
 
         foreach (var stage in book.Stages)
-            all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false));
+            all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false) { Untranslated = titles.Contains(stage.Title.At) ? [stage.Title.Value] : [] });
         return all.ToImmutable();
+
+        static ImmutableArray<string> SpellingsOf(Named named) => [named.Name, .. named.Also.Select(also => also.Value)];
     }
 }

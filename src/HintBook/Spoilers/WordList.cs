@@ -1,28 +1,47 @@
+using HintBook.Spoilers.Tongues;
+
 namespace HintBook.Spoilers;
 
-/// <summary>The words that matter: those of the secrets, and those of the <see cref="Lexicon"/>. All others are just words.</summary>
+/// <summary>The words that matter: those of the secrets, and those of a <see cref="Tongue"/>. All others are just words.</summary>
 internal sealed class WordList
 {
     private const int LongestWord = 64;
+    private const int ShortestStem = 2;
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
     private readonly List<WordRole> roles = [];
     private readonly List<Figure?> figures = [];
-    private readonly bool english;
+    private readonly string[] prefixes;
 
-    /// <summary>Starts with the words of a language; only English has any yet.</summary>
-    /// <param name="english">Whether the book is written in English.</param>
-    public WordList(bool english)
+    /// <summary>Starts with the words of a language.</summary>
+    public WordList(Tongue tongue)
     {
-        this.english = english;
+        Tongue = tongue;
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
-        if (!english)
+        prefixes = tongue.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (tongue.Code.Length == 0)
             return;
-        foreach (var (word, role) in Lexicon.Roles)
-            roles[Add(word)] |= role;
-        foreach (var (word, figure) in Lexicon.NumberWords)
-            figures[Add(word)] = figure;
+        var reader = new WordReader(new WordList(Tongue.Unknown));
+        Give(tongue.Determiners, WordRole.Determiner);
+        Give(tongue.Prepositions, WordRole.Preposition | WordRole.Function);
+        Give(tongue.Functions, WordRole.Function);
+        Give(tongue.InNumbers, WordRole.Between);
+        Give(tongue.And, WordRole.And);
+        Give(tongue.Tie, WordRole.Tie);
+        foreach (var word in tongue.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            roles[Add(BareOf(word, reader))] |= WordRole.Everyday;
+        foreach (var (word, figure) in tongue.Figures)
+            figures[Add(BareOf(word, reader))] = figure;
+
+        void Give(string words, WordRole role)
+        {
+            foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+                roles[Add(BareOf(word, reader))] |= role;
+        }
     }
+
+    /// <summary>The language.</summary>
+    public Tongue Tongue { get; }
 
     /// <summary>The number of a word of bare letters, in any of its forms; -1 if it doesn't matter.</summary>
     public int NumberOf(ReadOnlySpan<char> bare)
@@ -31,7 +50,9 @@ internal sealed class WordList
             return -1;
         Span<char> folded = stackalloc char[LongestWord];
         bare.CopyTo(folded);
-        return lookup.TryGetValue(folded[..Folded(folded[..bare.Length])], out var number) ? number : -1;
+        if (lookup.TryGetValue(folded[..Tongue.Fold(folded[..bare.Length])], out var number))
+            return number;
+        return prefixes.Length == 0 ? -1 : WithoutPrefix(bare, folded);
     }
 
     /// <summary>The number of a word, which matters from now on.</summary>
@@ -40,7 +61,7 @@ internal sealed class WordList
         var length = Math.Min(bare.Length, LongestWord);
         Span<char> folded = stackalloc char[LongestWord];
         bare[..length].CopyTo(folded);
-        var word = folded[..Folded(folded[..length])];
+        var word = folded[..Tongue.Fold(folded[..length])];
         if (lookup.TryGetValue(word, out var number))
             return number;
         lookup[word] = roles.Count;
@@ -55,5 +76,27 @@ internal sealed class WordList
     /// <summary>What it counts, if it is a number word.</summary>
     public Figure? FigureOf(int number) => number < 0 ? null : figures[number];
 
-    private int Folded(Span<char> word) => english ? Inflection.Fold(word) : word.Length;
+    private int WithoutPrefix(ReadOnlySpan<char> bare, Span<char> room)
+    {
+        foreach (var prefix in prefixes)
+        {
+            if (bare.Length < prefix.Length + ShortestStem || !bare.StartsWith(prefix))
+                continue;
+            var rest = room[..(bare.Length - prefix.Length)];
+            bare[prefix.Length..].CopyTo(rest);
+            if (lookup.TryGetValue(rest[..Tongue.Fold(rest)], out var number))
+                return number;
+        }
+
+        return -1;
+    }
+
+    private static string BareOf(string word, WordReader reader)
+    {
+        reader.Read(word);
+        var bare = "";
+        foreach (var part in reader.Words)
+            bare += reader.Bare(part).ToString();
+        return bare;
+    }
 }

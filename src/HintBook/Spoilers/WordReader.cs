@@ -28,6 +28,9 @@ internal enum Gap : byte
 
     /// <summary>An empty line: nothing goes on behind it.</summary>
     Paragraph = 32,
+
+    /// <summary>The apostrophe behind a word that lost its vowel: <c>l’</c>.</summary>
+    Elision = 64,
 }
 
 /// <summary>One word, or one run of figures, of a text.</summary>
@@ -47,7 +50,11 @@ internal readonly record struct Word(int Start, int End, int Id, Gap Gap, int Fr
 internal sealed class WordReader(WordList words)
 {
     private const int LongestWord = 64;
+
+    // Makes an Arabic word longer on paper.
+    private const int Tatweel = 0x0640;
     private readonly List<Word> read = [];
+    private readonly string[] elided = words.Tongue.Elided.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     private char[] bare = new char[1024];
     private int used;
 
@@ -89,6 +96,8 @@ internal sealed class WordReader(WordList words)
 
             if (kind == Kind.Line && ++lines > 1)
                 gap |= Gap.Paragraph;
+            if (kind == Kind.Apostrophe && gap == Gap.None && IsElided())
+                gap = Gap.Elision;
             gap |= GapOf(kind);
             i += width;
         }
@@ -108,6 +117,8 @@ internal sealed class WordReader(WordList words)
 
             if (here == Kind.Apostrophe && kind == Kind.Letter && i > start && i + 1 < text.Length && KindAt(text, i + 1, out _) == Kind.Letter)
             {
+                if (elided.Length > 0 && IsElided(bare.AsSpan(from, used - from)))
+                    break;
                 if (IsPossessive(text, i + 1))
                 {
                     i += 2;
@@ -129,6 +140,19 @@ internal sealed class WordReader(WordList words)
         // Trailing joiners belong to nothing.
         read.Add(new Word(start, end, words.NumberOf(bare.AsSpan(from, used - from)), gap, from, used - from));
         return Math.Max(i, start + 1);
+    }
+
+    private bool IsElided() => elided.Length > 0 && read.Count > 0 && IsElided(Bare(read[^1]));
+
+    private bool IsElided(ReadOnlySpan<char> word)
+    {
+        foreach (var known in elided)
+        {
+            if (word.SequenceEqual(known))
+                return true;
+        }
+
+        return false;
     }
 
     private static bool IsPossessive(string text, int at) =>
@@ -185,7 +209,7 @@ internal sealed class WordReader(WordList words)
         if (rune.Value is 0x2019 or 0x02BC or 0xFF07)
             return Kind.Apostrophe;
         // The marks of kana, which stand in a letter of one piece as well; and the iota that is written below a Greek letter.
-        if (rune.Value is 0x3099 or 0x309A)
+        if (rune.Value is 0x3099 or 0x309A or Tatweel)
             return Kind.Unheard;
         if (rune.Value == 0x0345)
             return Kind.Letter;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Spoilers.Tongues;
 
 namespace HintBook.Spoilers.ReadingLevels;
 
@@ -12,7 +13,7 @@ public sealed record HelpTable(string Language, bool Graded, ImmutableArray<Help
     /// <summary>Measures every nudge, clue and answer of a book. Titles, headings and the marks of Markdown don't count.</summary>
     public static HelpTable Of(Book book)
     {
-        var graded = Finder.IsEnglish(book.Language.Value);
+        var graded = Tongue.Of(book.Language.Value) == English.Tongue;
         return new(book.Language.Value, graded, [.. book.Stages.SelectMany(stage => StepsOf(stage, graded))]);
     }
 

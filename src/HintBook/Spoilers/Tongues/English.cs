@@ -1,32 +1,7 @@
-using System.Runtime.InteropServices;
-
-namespace HintBook.Spoilers;
-
-/// <summary>What kind of help a word is to a sentence.</summary>
-[Flags]
-internal enum WordRole : byte
-{
-    /// <summary>It may be part of a name.</summary>
-    None = 0,
-
-    /// <summary>A word that may stand before any noun and adds nothing: <c>the</c>, <c>your</c>.</summary>
-    Determiner = 1,
-
-    /// <summary>A word that never describes a noun, so that no name goes on behind it: <c>and</c>, <c>is</c>, <c>under</c>.</summary>
-    Function = 2,
-
-    /// <summary>A function word that ties two nouns to one name: <c>of</c>, <c>under</c>.</summary>
-    Preposition = 4,
-
-    /// <summary>A word that people say between the figures of a number.</summary>
-    Between = 8,
-
-    /// <summary>A word that the texts of any puzzle box are full of: <c>box</c>, <c>lid</c>, <c>key</c>.</summary>
-    Everyday = 16,
-}
+namespace HintBook.Spoilers.Tongues;
 
 /// <summary>The English words that a reader skips, stops at, or counts with. Chosen by hand: common practice, no source.</summary>
-internal static class Lexicon
+internal static class English
 {
     private const string Determiners = "a an the this that these those my your his her its our their some any each every both";
 
@@ -53,20 +28,18 @@ internal static class Lexicon
 
     private static readonly Dictionary<string, (int Value, int Kind)> Figures = Numbers();
 
-    /// <summary>Every word that has a role of its own, in small letters.</summary>
-    public static IEnumerable<(string Word, WordRole Role)> Roles { get; } =
-    [
-        .. Of(Determiners, WordRole.Determiner),
-        .. Of(Prepositions, WordRole.Preposition | WordRole.Function),
-        .. Of(Functions, WordRole.Function),
-        .. Of(InNumbers, WordRole.Between),
-        .. Of(EverydayWords, WordRole.Everyday),
-    ];
-
-    /// <summary>Every number word with what it counts.</summary>
-    public static IEnumerable<(string Word, Figure Figure)> NumberWords => Figures.Select(pair => (pair.Key, new Figure(pair.Value.Value, (FigureKind)pair.Value.Kind)));
-
-    private static IEnumerable<(string, WordRole)> Of(string words, WordRole role) => words.Split(' ').Select(word => (word, role));
+    public static Tongue Tongue { get; } = new()
+    {
+        Code = "en",
+        Determiners = Determiners,
+        Prepositions = Prepositions,
+        Functions = Functions,
+        InNumbers = InNumbers,
+        And = "and",
+        Everyday = EverydayWords,
+        Figures = [.. Figures.Select(pair => (pair.Key, new Figure(pair.Value.Value, (FigureKind)pair.Value.Kind)))],
+        Fold = EnglishForms.Fold,
+    };
 
     private static Dictionary<string, (int, int)> Numbers()
     {
@@ -88,23 +61,3 @@ internal static class Lexicon
         return figures;
     }
 }
-
-/// <summary>What a number word does.</summary>
-internal enum FigureKind
-{
-    /// <summary>0 to 19.</summary>
-    Small,
-
-    /// <summary>20, 30 … 90.</summary>
-    Tens,
-
-    /// <summary>Hundred and thousand.</summary>
-    Scale,
-
-    /// <summary><c>double</c>: the next figure counts twice.</summary>
-    Again,
-}
-
-/// <summary>A number word: its value, and what it does.</summary>
-[StructLayout(LayoutKind.Auto)]
-internal readonly record struct Figure(int Value, FigureKind Kind);

@@ -1,10 +1,10 @@
-namespace HintBook.Spoilers;
+namespace HintBook.Spoilers.Tongues;
 
 /// <summary>
 /// English plurals folded onto their singulars. Lighter than a stemmer on purpose: what it makes is compared with nothing but other
 /// words that went through it, and it leaves verbs and adjectives alone, so that <c>locked</c> never becomes a mention of a lock.
 /// </summary>
-internal static class Inflection
+internal static class EnglishForms
 {
     private static readonly Dictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> Irregular = new Dictionary<string, string>
     {
