@@ -58,8 +58,11 @@ internal sealed class Phrases(WordList words)
     }
 
     /// <summary>The words of a name that tell something, in small letters.</summary>
-    public IEnumerable<int> TellingWords(string name) =>
-        Written(name, out _).Where(word => (words.RoleOf(word) & (WordRole.Determiner | WordRole.Function)) == WordRole.None);
+    public IEnumerable<int> TellingWords(string name)
+    {
+        var all = Written(name, out _);
+        return words.Tongue.HyphensTell && name.Contains('-', StringComparison.Ordinal) ? all : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
+    }
 
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
@@ -136,6 +139,8 @@ internal sealed class Phrases(WordList words)
             {
                 var word = read[next];
                 if ((word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
+                    return;
+                if (words.IsBehindAnd(text.Bare(word)))
                     return;
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))

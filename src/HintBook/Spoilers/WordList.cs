@@ -76,6 +76,16 @@ internal sealed class WordList
     /// <summary>What it counts, if it is a number word.</summary>
     public Figure? FigureOf(int number) => number < 0 ? null : figures[number];
 
+    /// <summary>Whether a word has the "and" written before it as one with it.</summary>
+    public bool IsBehindAnd(ReadOnlySpan<char> bare)
+    {
+        if (prefixes.Length == 0 || !bare.StartsWith(Tongue.And) || bare.Length > LongestWord)
+            return false;
+        Span<char> folded = stackalloc char[LongestWord];
+        bare.CopyTo(folded);
+        return !lookup.ContainsKey(folded[..Tongue.Fold(folded[..bare.Length])]);
+    }
+
     private int WithoutPrefix(ReadOnlySpan<char> bare, Span<char> room)
     {
         foreach (var prefix in prefixes)

@@ -17,7 +17,7 @@ internal static class French
             + "voit vois voyez voir regarde regardez prend prends prenez prendre pose posez mets mettez mettre met tire tirez pousse poussez tourne tournez ouvre ouvrez ouvrir ferme fermez "
             + "cherche cherchez trouve trouvez trouver tient tiens tenez tenir leve levez glisse glissez presse pressez appuie appuyez lit lis lisez dit dites montre montrez cache cachez "
             + "donne donnez reste jusqu lorsque lorsqu puisque puisqu alors aussi tres trop peu bien encore deja ici la-bas puis ensuite apres avant toujours seulement tout tous toute toutes",
-        InNumbers = "et puis ensuite enfin un une le la suivi de",
+        InNumbers = "et puis ensuite enfin le la suivi de",
         And = "et",
         Everyday =
             "boite coffret coffre cle clef couvercle porte tiroir goupille trou roue bouton carte lettre numero nombre mot code note papier bois serrure verrou loquet poignee charniere "
@@ -43,6 +43,7 @@ internal static class French
         Fold = Fold,
         Elided = "l d qu n s j c m t jusqu lorsqu puisqu quoiqu",
         HeadFirst = true,
+        HyphensTell = true,
     };
 
     private static IEnumerable<(string, Figure)> Counted(string words, int from, int step, FigureKind kind) =>

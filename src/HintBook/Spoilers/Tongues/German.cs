@@ -30,7 +30,7 @@ internal static class German
             + "geht gehen ging kommt kommen kam nimm nimmt nehmen nehmt leg lege legt legen setz setze setzt setzen stell stelle stellt stellen dreh drehe dreht drehen zieh ziehe zieht ziehen "
             + "drück drücke drückt drücken schieb schiebe schiebt schieben halt halte hält halten heb hebe hebt heben öffne öffnet öffnen schließ schließe schließt schließen sieh seht sehen sieht "
             + "such suche sucht finde findet finden gib gebt gibt geben lies lest liest zeigt zeige zeigen liegt liegen steht stehen steckt stecken passt passen braucht brauchen brauchst",
-        InNumbers = "und dann danach eine ein die der zuletzt schließlich gefolgt von",
+        InNumbers = "und dann danach die der zuletzt schließlich gefolgt von",
         And = "und",
         Everyday =
             "kasten kiste schachtel dose schlüssel deckel tür schublade lade stift loch rad knopf karte brief buchstabe nummer zahl wort code zettel papier holz schloss riegel griff knauf scharnier "
@@ -54,7 +54,7 @@ internal static class German
                 yield return (said, new(number, FigureKind.Small));
         }
 
-        (string, int)[] others = [("ein", 1), ("eine", 1), ("einem", 1), ("zwo", 2), ("fuenf", 5), ("zwoelf", 12), ("fuenfzig", 50), ("dreissig", 30)];
+        (string, int)[] others = [("ein", 1), ("eine", 1), ("einem", 1), ("zwo", 2)];
         foreach (var (word, number) in others)
             yield return (word, new(number, FigureKind.Small));
         yield return ("doppel", new(2, FigureKind.Again));
@@ -84,7 +84,7 @@ internal static class German
 
     private static int Fold(Span<char> word, bool isNoun)
     {
-        var length = word.Length;
+        var length = Undotted(word);
         while (true)
         {
             var stem = StemOf(word[..length], isNoun);
@@ -92,6 +92,20 @@ internal static class German
                 return length;
             length = stem;
         }
+    }
+
+    // Who has no dots on the keyboard writes "ae" for "ä"; "neue" and "bauen" have an e of their own.
+    private static int Undotted(Span<char> word)
+    {
+        var length = 0;
+        for (var i = 0; i < word.Length; i++)
+        {
+            if (word[i] == 'e' && i > 0 && (word[i - 1] is 'a' or 'o' || (word[i - 1] == 'u' && (i < 2 || word[i - 2] is not ('a' or 'e' or 'q')))))
+                continue;
+            word[length++] = word[i];
+        }
+
+        return length;
     }
 
     private static int StemOf(ReadOnlySpan<char> word, bool isNoun)

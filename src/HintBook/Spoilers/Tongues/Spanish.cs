@@ -13,7 +13,7 @@ internal static class Spanish
             + "es son era eran será ser está están estaba estar ha han había haber hay hace hacer puede puedes pueden debe debes va vas van ir ve mira mirad mire ver toma toma tome coge coja pon ponga "
             + "tira tire empuja empuje gira gire abre abra abrir cierra cierre busca busque encuentra encontrar tiene tienes tenga levanta levante desliza deslice aprieta apriete lee lea dice diga "
             + "muestra esconde da dé queda cabe hasta entonces también muy más menos bien ya aún todavía aquí ahí allí luego después antes siempre solo sólo todo todos toda todas",
-        InNumbers = "y e luego después por fin un una el la seguido de",
+        InNumbers = "y e luego después por fin el la seguido de",
         And = "y",
         Everyday =
             "caja cofre llave tapa puerta cajón pasador agujero rueda botón carta letra número palabra código nota papel madera cerradura candado cerrojo pestillo mango pomo bisagra panel lado arriba abajo "

@@ -79,6 +79,9 @@ internal sealed record Tongue
     /// <summary>Whether a noun stands before what describes it.</summary>
     public bool HeadFirst { get; init; }
 
+    /// <summary>Whether a hyphen makes a name of a verb and a noun, as in <c>tire-bouchon</c>.</summary>
+    public bool HyphensTell { get; init; }
+
     /// <summary>How many letters a name has at least that is looked for.</summary>
     public int ShortestName { get; init; } = 3;
 
