@@ -20,6 +20,8 @@ internal static class Accents
         "uùúûüũūŭůűųưǔǖǘǚǜȕȗṳṵṷṹṻụủứừửữự", "vṽṿ", "wŵẁẃẅẇẉẘ", "xẋẍ", "yýÿŷȳẏẙỳỵỷỹ", "zźżžẑẓẕ", "ſẛ", "ʒǯ", "αά", "εέ",
         "ηή", "ιΐίϊ", "οό", "σς", "υΰϋύ", "ωώ", "ϒϓϔ", "аӑӓ", "гѓ", "еѐёӗ", "жӂӝ", "зӟ", "ийѝӣӥ", "кќ", "оӧ", "уўӯӱӳ", "чӵ", "ыӹ",
         "эӭ", "ії", "ѵѷ", "әӛ", "өӫ",
+        // Arabic letters that people write for each other.
+        "اآأإ", "وؤ", "يىئ", "هة",
     ];
 
     // Letters that are written as several, and the ligatures of printers (UnicodeData.txt, compatibility decompositions; CaseFolding.txt).

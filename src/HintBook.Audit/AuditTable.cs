@@ -24,8 +24,11 @@ public sealed record AuditTable
     /// <summary>Sentences that are the same on every site, whatever its secrets are called; <c>{…}</c> in them stands for something else.</summary>
     public ImmutableArray<string> SaidEverywhere { get; init; } = [];
 
-    /// <summary>Whether plurals and number words are English; otherwise words count only as they are written.</summary>
-    public bool English { get; init; } = true;
+    /// <summary>
+    /// The language of pages that name no other, and of all other files, as a BCP 47 tag. Of English, German, French, Spanish, Japanese and Arabic the
+    /// forms of words and the number words are known; in others words count only as they are written.
+    /// </summary>
+    public string Language { get; init; } = "en";
 
     /// <summary>Where printed codes may lead: the site's address, ending in a slash. Null if nothing is printed.</summary>
     public string? Address { get; init; }
@@ -47,7 +50,11 @@ public sealed record AuditSecret(string Name, ImmutableArray<AuditSpelling> Spel
 /// <param name="Text">A name, or the symbols of a code.</param>
 /// <param name="As">How it is met.</param>
 /// <param name="Sure">Whether it can mean nothing else.</param>
-public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, bool Sure = true);
+public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, bool Sure = true)
+{
+    /// <summary>The language of a name, which tells its forms; null for that of the texts.</summary>
+    public string? Language { get; init; }
+}
 
 /// <summary>How a spelling is met.</summary>
 public enum SpelledAs
@@ -73,6 +80,9 @@ public sealed record AuditPage(string File, BitArray Shown, ImmutableDictionary<
 {
     /// <summary>Whether a link on it may say what the page shows to which it leads: a page that leads readers on by the signs of stages.</summary>
     public bool IsSignpost { get; init; }
+
+    /// <summary>The language of its text; null for that of the table.</summary>
+    public string? Language { get; init; }
 
     /// <summary>The secrets of which it is sure that they may not be told here; null for all.</summary>
     public BitArray? Sure { get; init; }

@@ -11,6 +11,7 @@ namespace HintBook.Audit.Telling;
 internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
 {
     private const int MostBetween = 2;
+    private const char FirstUnspaced = '\u3040';
 
     // Within a longer row of figures a short code stands by chance.
     private const int ShortestInARow = 3, SurelyInARow = 4;
@@ -31,7 +32,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
             Gather(text, ids, at);
             String(text, ids, asOneNumber: false);
             LookUp(found);
-            if (HasLarge(ids))
+            if (HasLarge(ids) || numbers.Spoken is not null)
             {
                 String(text, ids, asOneNumber: true);
                 LookUp(found);
@@ -56,13 +57,18 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private bool Starts(FoldedText text, ReadOnlySpan<int> ids, int at) =>
         IsSymbol(text, ids, at)
         && (text.Words[at].Length > 1 || char.IsAsciiDigit(text.Of(text.Words[at])[0])
-            || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Paragraph && IsSymbol(text, ids, at + 1)));
+            || numbers.Spoken?.Has(ids[at]) == true || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Paragraph && IsSymbol(text, ids, at + 1)));
 
     private bool IsSymbol(FoldedText text, ReadOnlySpan<int> ids, int at)
     {
         var word = text.Of(text.Words[at]);
-        return word.Length == 1 || word.IndexOfAnyInRange('0', '9') >= 0 || numbers.ValueOf(ids[at]) is not null;
+        return (word.Length == 1 && IsAlone(text, at)) || word.IndexOfAnyInRange('0', '9') >= 0 || numbers.ValueOf(ids[at]) is not null || numbers.Spoken?.Has(ids[at]) == true;
     }
+
+    // Not the "l" of "l’abeille", nor a letter of a script without spaces.
+    private bool IsAlone(FoldedText text, int at) =>
+        !(at + 1 < text.Words.Length && text.Words[at + 1].Parting == Parting.Elision)
+        && !(numbers.Speech.IsUnspaced && text.Of(text.Words[at])[0] >= FirstUnspaced);
 
     private void Gather(FoldedText text, ReadOnlySpan<int> ids, int at)
     {
@@ -73,7 +79,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         {
             var isBetween = numbers.UseOf(ids[i]) is WordUse.Between or WordUse.Determiner;
             // "a" is a letter among letters and a word among figures.
-            if (IsSymbol(text, ids, i) && !(isBetween && i + 1 < ids.Length && IsFigure(text, ids, i + 1)))
+            if (IsSymbol(text, ids, i) && !(isBetween && numbers.Spoken?.Has(ids[i]) != true && i + 1 < ids.Length && IsFigure(text, ids, i + 1)))
             {
                 row.Add(i);
                 between = 0;
@@ -85,7 +91,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         }
     }
 
-    private bool IsFigure(FoldedText text, ReadOnlySpan<int> ids, int at) => IsSymbol(text, ids, at) && (text.Words[at].Length > 1 || char.IsAsciiDigit(text.Of(text.Words[at])[0]));
+    private bool IsFigure(FoldedText text, ReadOnlySpan<int> ids, int at) => IsSymbol(text, ids, at) && (text.Words[at].Length > 1 || numbers.Spoken?.Has(ids[at]) == true || char.IsAsciiDigit(text.Of(text.Words[at])[0]));
 
     private void String(FoldedText text, ReadOnlySpan<int> ids, bool asOneNumber)
     {
@@ -94,6 +100,12 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         var onlyLetters = true;
         foreach (var word in row)
             onlyLetters &= !IsFigure(text, ids, word);
+        if (numbers.Spoken is not null)
+        {
+            Spell(text, ids, asOneNumber, onlyLetters);
+            return;
+        }
+
         for (var i = 0; i < row.Count; i++)
         {
             var (first, from, times) = (i, symbols.Length, 1);
@@ -114,6 +126,30 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
             var said = symbols.ToString(from, symbols.Length - from);
             for (; times > 1; times--)
                 symbols.Append(said);
+        }
+    }
+
+    private void Spell(FoldedText text, ReadOnlySpan<int> ids, bool asOneNumber, bool onlyLetters)
+    {
+        Span<int> said = row.Count <= 256 ? stackalloc int[row.Count] : new int[row.Count];
+        for (var i = 0; i < row.Count; i++)
+            said[i] = ids[row[i]];
+        for (var i = 0; i < row.Count; i++)
+        {
+            var (first, from) = (i, symbols.Length);
+            var (number, words) = numbers.Spoken!.At(said, i, asOneNumber ? int.MaxValue : 99);
+            if (words > 0)
+            {
+                symbols.Append(number);
+                i += words - 1;
+            }
+            else
+            {
+                var word = text.Of(text.Words[row[i]]);
+                symbols.Append(word is "o" && !onlyLetters ? "0" : word);
+            }
+
+            pieces.Add(new(from, row[first], row[i]));
         }
     }
 

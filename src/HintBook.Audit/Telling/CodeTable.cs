@@ -1,4 +1,5 @@
 using System.Text;
+using HintBook.Audit.Telling.Speeches;
 
 namespace HintBook.Audit.Telling;
 
@@ -7,7 +8,7 @@ internal sealed class CodeTable
 {
     private readonly Dictionary<string, List<(int Secret, bool Sure)>> codes = [];
     private readonly Dictionary<string, List<(int Secret, bool Sure)>>.AlternateLookup<ReadOnlySpan<char>> lookup;
-    private readonly FoldedText folded = new();
+    private readonly FoldedText folded = new(Speech.Unknown);
 
     public CodeTable() => lookup = codes.GetAlternateLookup<ReadOnlySpan<char>>();
 

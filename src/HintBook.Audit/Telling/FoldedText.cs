@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
+using HintBook.Audit.Telling.Speeches;
 
 namespace HintBook.Audit.Telling;
 
@@ -12,6 +13,9 @@ internal enum Parting : byte
 
     /// <summary>Hyphens, and a line's end behind one.</summary>
     Hyphen,
+
+    /// <summary>The apostrophe behind a word that lost its vowel.</summary>
+    Elision,
 
     /// <summary>Spaces, quotes, brackets and other signs.</summary>
     Space,
@@ -39,7 +43,7 @@ internal readonly record struct FoldedWord(int Start, int End, int From, int Len
 /// A text as words of bare letters: small, without accents, in one width, figures of all scripts as 0 to 9; soft hyphens and
 /// joiners are not there. One thread fills it again and again.
 /// </summary>
-internal sealed class FoldedText
+internal sealed class FoldedText(Speech speech)
 {
     private readonly List<FoldedWord> words = [];
     private char[] letters = new char[512];
@@ -77,6 +81,7 @@ internal sealed class FoldedText
             {
                 Kind.Unheard => Parting.Nothing,
                 Kind.Hyphen => Parting.Hyphen,
+                Kind.Apostrophe when parting == Parting.Nothing && words.Count > 0 && IsElided(Of(words[^1])) => Parting.Elision,
                 Kind.Line when ++lines > 1 => Parting.Paragraph,
                 Kind.Line when parting == Parting.Hyphen => Parting.Hyphen,
                 Kind.Comma when isProse => Parting.Comma,
@@ -96,6 +101,8 @@ internal sealed class FoldedText
             var kind = KindAt(text, at, out var width);
             if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
             {
+                if (IsElided(letters.AsSpan(from, used - from)))
+                    break;
                 if (IsPossessive(text, next))
                 {
                     (at, end) = (next + 1, next + 1);
@@ -122,6 +129,17 @@ internal sealed class FoldedText
 
         words.Add(new(start, end, from, used - from, parting));
         return at;
+    }
+
+    private bool IsElided(ReadOnlySpan<char> word)
+    {
+        foreach (var elided in speech.Elided)
+        {
+            if (word.SequenceEqual(elided))
+                return true;
+        }
+
+        return false;
     }
 
     private static bool IsPossessive(string text, int at) =>
@@ -169,6 +187,8 @@ internal sealed class FoldedText
             0x2014 or 0x2015 or 0x3001 or 0xFF0C => Kind.Comma,
             0x2026 or 0x3002 or 0x2029 => Kind.Stop,
             0x2212 => Kind.Hyphen,
+            // Makes an Arabic word longer on paper.
+            0x0640 => Kind.Unheard,
             >= 0xFF01 and <= 0xFF5E => Ascii[rune.Value - 0xFEE0],
             _ when CharUnicodeInfo.GetDigitValue(text, at) >= 0 => Kind.Letter,
             _ when IsWrittenWithoutSpaces(rune.Value) => Kind.Alone,

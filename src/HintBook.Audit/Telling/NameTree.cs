@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using HintBook.Audit.Telling.Speeches;
 
 namespace HintBook.Audit.Telling;
 
@@ -6,28 +7,35 @@ namespace HintBook.Audit.Telling;
 internal sealed class NameTree(WordNumbers numbers)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
+    private const int ShortestInCompound = 6, ShortestBeside = 3;
+
     private readonly List<List<Ending>?> endings = [null];
-    private readonly FoldedText folded = new();
+    private readonly Dictionary<string, (FoldedText Text, HashSet<string> Determiners)> readers = new(StringComparer.Ordinal);
 
     /// <summary>Adds a name.</summary>
     /// <returns>Whether it has a word to look for.</returns>
     public bool Add(int secret, AuditSpelling spelling)
     {
+        var speech = spelling.Language is { } language ? Speech.Of(language) : numbers.Speech;
+        if (!readers.TryGetValue(speech.Code, out var reader))
+            readers[speech.Code] = reader = (new(speech), WordNumbers.Bare(speech.Determiners).ToHashSet(StringComparer.Ordinal));
+        var (folded, determiners) = reader;
         folded.Read(spelling.Text, isProse: false);
         List<string> words = [];
         foreach (var word in folded.Words)
         {
             var bare = folded.Of(word).ToString();
-            if (bare.Length > 0 && numbers.UseOf(numbers.Of(bare)) != WordUse.Determiner)
+            if (bare.Length > 0 && !determiners.Contains(bare))
                 words.Add(bare);
         }
 
         if (words.Count == 0)
             return false;
-        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As == SpelledAs.Capitals);
-        Insert(words, ending);
-        for (var i = 0; i + 1 < words.Count; i++)
-            Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending);
+        var noun = speech.HasCompounds && words.Count == 1 && char.IsUpper(spelling.Text.FirstOrDefault(letter => char.IsUpper(letter))) ? words[0] : null;
+        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As == SpelledAs.Capitals, noun);
+        Insert(words, ending, speech);
+        for (var i = 0; i + 1 < words.Count && !speech.IsUnspaced; i++)
+            Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, speech);
         return true;
     }
 
@@ -39,7 +47,30 @@ internal sealed class NameTree(WordNumbers numbers)
     public void In(FoldedText text, ReadOnlySpan<int> ids, string source, List<Met> found)
     {
         for (var first = 0; first < ids.Length; first++)
+        {
             Step(0, first, first, text, ids, source, found);
+            if (numbers.Speech.HasCompounds && ids[first] < 0)
+                Within(first, text, found);
+        }
+    }
+
+    // A name that is part of a longer word may be one: "Rauchgerätdeckel".
+    private void Within(int at, FoldedText text, List<Met> found)
+    {
+        var word = text.Of(text.Words[at]);
+        for (var cut = ShortestBeside; cut <= word.Length - ShortestBeside; cut++)
+        {
+            if (cut >= ShortestInCompound)
+                Part(numbers.Of(word[..cut]), at, found);
+            if (word.Length - cut >= ShortestInCompound)
+                Part(numbers.Of(word[cut..]), at, found);
+        }
+    }
+
+    private void Part(int part, int at, List<Met> found)
+    {
+        if (part >= 0 && children.TryGetValue((0, part), out var node))
+            found.AddRange((endings[node] ?? []).Where(ending => !ending.Capitals).Select(ending => new Met(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false)));
     }
 
     // Takes the word at a place, or the word that it makes with the one behind its hyphen.
@@ -56,8 +87,17 @@ internal sealed class NameTree(WordNumbers numbers)
     {
         foreach (var ending in endings[node] ?? [])
         {
-            if (!ending.Capitals || IsCapital(source.AsSpan(text.Words[first].Start..text.Words[last].End)))
-                found.Add(new(ending.Secret, first, last, ending.Sure, ending.Words, IsCode: false));
+            var (start, end) = (text.Words[first].Start, text.Words[last].End);
+            if (ending.Capitals && !IsCapital(source.AsSpan(start..end)))
+                continue;
+            // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
+            var isSmall = ending.Noun is not null && char.IsLower(source[start]);
+            if (isSmall && !text.Of(text.Words[first]).SequenceEqual(ending.Noun))
+                continue;
+            if (numbers.Speech.IsUnspaced && Beside.IsPartOfWord(source, start, end))
+                continue;
+            var isSure = ending.Sure && !isSmall && !(numbers.Speech.IsUnspaced && Beside.MayBePartOfWord(source, start, end));
+            found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
         }
 
         var at = last + 1;
@@ -91,12 +131,12 @@ internal sealed class NameTree(WordNumbers numbers)
         return numbers.Of(both[..(left.Length + right.Length)]);
     }
 
-    private void Insert(IReadOnlyList<string> words, Ending ending)
+    private void Insert(List<string> words, Ending ending, Speech speech)
     {
         var node = 0;
         foreach (var word in words)
         {
-            var key = (node, numbers.Add(word));
+            var key = (node, numbers.Add(word, speech.Forms(word, words.Count == 1)));
             if (!children.TryGetValue(key, out node))
             {
                 node = endings.Count;
@@ -109,5 +149,5 @@ internal sealed class NameTree(WordNumbers numbers)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, bool Sure, int Words, bool Capitals);
+    private readonly record struct Ending(int Secret, bool Sure, int Words, bool Capitals, string? Noun);
 }

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using System.IO.Enumeration;
+using HintBook.Audit.Telling.Speeches;
 
 namespace HintBook.Audit.Telling;
 
@@ -9,13 +10,16 @@ internal sealed class Secrets
 {
     private readonly AuditTable table;
     private readonly Vocabulary vocabulary;
+    private readonly Dictionary<string, Vocabulary> others;
     private readonly SaidEverywhere everywhere;
     private readonly Dictionary<string, AuditPage> pages;
 
     private Secrets(AuditTable table)
     {
         this.table = table;
-        vocabulary = new(table.Secrets, table.English);
+        vocabulary = new(table.Secrets, Speech.Of(table.Language));
+        others = table.Pages.Select(page => page.Language ?? table.Language).Distinct().Where(language => language != table.Language)
+            .ToDictionary(language => language, language => new Vocabulary(table.Secrets, Speech.Of(language)), StringComparer.Ordinal);
         everywhere = new(table.SaidEverywhere);
         pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
         Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
@@ -40,6 +44,9 @@ internal sealed class Secrets
     /// <summary>What is known of a page; null for one that may say only what anyone may know.</summary>
     public AuditPage? PageAt(string path) => pages.GetValueOrDefault(path);
 
+    private Vocabulary VocabularyAt(string path) =>
+        PageAt(path)?.Language is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
+
     /// <summary>Whether a file may say everything.</summary>
     public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));
 
@@ -49,7 +56,7 @@ internal sealed class Secrets
     /// <summary>Listens to what one file says, on one thread.</summary>
     internal sealed class Listener(Secrets all, string path)
     {
-        private readonly Vocabulary.Search search = all.vocabulary.NewSearch();
+        private readonly Vocabulary.Search search = all.VocabularyAt(path).NewSearch();
 
         /// <summary>The secrets that may not be told there, each once.</summary>
         public IEnumerable<AuditFault> Hear(Saying saying)

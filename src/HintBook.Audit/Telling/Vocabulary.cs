@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using HintBook.Audit.Telling.Speeches;
 
 namespace HintBook.Audit.Telling;
 
@@ -10,9 +11,9 @@ internal sealed class Vocabulary
     private readonly NameTree names;
     private readonly CodeTable codes = new();
 
-    public Vocabulary(ImmutableArray<AuditSecret> secrets, bool english)
+    public Vocabulary(ImmutableArray<AuditSecret> secrets, Speech speech)
     {
-        numbers = new(english);
+        numbers = new(speech);
         names = new(numbers);
         Wordless =
         [
@@ -36,7 +37,7 @@ internal sealed class Vocabulary
     /// <summary>Looks texts through, one after the other.</summary>
     internal sealed class Search(Vocabulary all)
     {
-        private readonly FoldedText text = new();
+        private readonly FoldedText text = new(all.numbers.Speech);
         private readonly CodeRow row = new(all.codes, all.numbers);
         private readonly List<int> ids = [];
         private readonly List<Met> found = [];

@@ -1,3 +1,5 @@
+using HintBook.Audit.Telling.Speeches;
+
 namespace HintBook.Audit.Telling;
 
 /// <summary>What a word does in a text, as far as that matters.</summary>
@@ -23,28 +25,34 @@ internal sealed class WordNumbers
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
     private readonly List<WordUse> uses = [];
     private readonly List<NumberWord?> values = [];
-    private readonly bool english;
 
-    public WordNumbers(bool english)
+    public WordNumbers(Speech speech)
     {
-        this.english = english;
+        Speech = speech;
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
-        if (!english)
-            return;
-        foreach (var (words, use) in (ReadOnlySpan<(string, WordUse)>)
-            [
-                ("the a an this that these those my your his her its our their", WordUse.Determiner),
-                ("of under in inside on from with behind at to over beneath below above beside near", WordUse.Preposition),
-                ("and then next", WordUse.Between),
-            ])
+        foreach (var (words, use) in (ReadOnlySpan<(string, WordUse)>)[(speech.Determiners, WordUse.Determiner), (speech.Prepositions, WordUse.Preposition), (speech.Between, WordUse.Between)])
         {
-            foreach (var word in words.Split(' '))
+            foreach (var word in Bare(words))
                 uses[Number(word)] = use;
         }
 
-        foreach (var (word, value) in NumberWord.All)
+        foreach (var same in speech.Same)
+        {
+            var words = Bare(same).ToArray();
+            foreach (var word in words[1..])
+                numbers[word] = Number(words[0]);
+        }
+
+        foreach (var (word, value) in speech.NumberWords)
             values[Number(word)] = value;
+        Spoken = speech.Numbers is null ? null : new(this);
     }
+
+    /// <summary>The language of the texts.</summary>
+    public Speech Speech { get; }
+
+    /// <summary>Numbers as they are said; null where they are made by the rules of English.</summary>
+    public SpokenNumbers? Spoken { get; }
 
     /// <summary>How many words matter.</summary>
     public int Count => uses.Count;
@@ -53,12 +61,14 @@ internal sealed class WordNumbers
     public int Of(ReadOnlySpan<char> word) => lookup.TryGetValue(word, out var number) ? number : -1;
 
     /// <summary>Makes a word matter, with all its forms.</summary>
-    public int Add(string word)
+    /// <param name="word">A word of small bare letters.</param>
+    /// <param name="forms">All its forms.</param>
+    public int Add(string word, IEnumerable<string> forms)
     {
-        var forms = english ? EnglishForms.Of(word) : [word];
-        var known = forms.Where(numbers.ContainsKey).Select(form => numbers[form]).Append(-1).First();
+        string[] all = [.. forms];
+        var known = all.Where(numbers.ContainsKey).Select(form => numbers[form]).Append(-1).First();
         var number = numbers.TryGetValue(word, out var own) ? own : known >= 0 ? known : Number(word);
-        foreach (var form in forms)
+        foreach (var form in all)
             numbers.TryAdd(form, number);
         return number;
     }
@@ -68,6 +78,17 @@ internal sealed class WordNumbers
 
     /// <summary>What a number word counts; null for other words.</summary>
     public NumberWord? ValueOf(int number) => number < 0 ? null : values[number];
+
+    /// <summary>The words of a list as texts have them: small letters without accents.</summary>
+    public static IEnumerable<string> Bare(string words)
+    {
+        var folded = new FoldedText(Speech.Unknown);
+        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            folded.Read(word, isProse: false);
+            yield return string.Concat(folded.Words.ToArray().Select(part => folded.Of(part).ToString()));
+        }
+    }
 
     private int Number(string word)
     {

@@ -20,14 +20,14 @@ internal static class AuditTables
         Sayable[] sayable = [.. languages.Select(each => Sayable.Of(each, book.Survey!))];
         return new()
         {
-            Secrets = [.. sayable.SelectMany(each => SecretsOf(each))],
+            Secrets = [.. languages.SelectMany((each, i) => SecretsOf(each, sayable[i]))],
             Outside = Joined([.. sayable.Select(each => each.Outside)]),
             Pages = [.. languages.SelectMany((each, i) => PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
             // The film's chapters belong to the page of the whole solution.
             Free = ["films/*.vtt"],
             Pictures = PicturesOf(book, sayable[0]),
             SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
-            English = languages.Any(each => each.Language.Value.StartsWith("en", StringComparison.Ordinal)),
+            Language = source.Language.Value,
             Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };
@@ -37,12 +37,14 @@ internal static class AuditTables
     {
         var outside = among(sayable.Outside);
         var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
+        var untranslated = new HashSet<Stage>(book.Source?.Stages ?? [], ReferenceEqualityComparer.Instance);
         return
         [
-            .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)),
-            .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()),
-            new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true },
-            .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))),
+            .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)
+                .Select(page => page with { Language = (untranslated.Contains(stage) ? book.Source! : book).Language.Value })),
+            .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
+            new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true, Language = book.Language.Value },
+            .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },
         ];
     }
 
@@ -73,12 +75,15 @@ internal static class AuditTables
         return 2 * Imposition.SheetsFor(cards);
     }
 
-    private static ImmutableArray<AuditSecret> SecretsOf(Sayable sayable)
+    private static ImmutableArray<AuditSecret> SecretsOf(Book book, Sayable sayable)
     {
         var spellings = sayable.Looked.ToLookup(looked => looked.Secret.Number, looked => new AuditSpelling(
             looked.Spelling,
             looked.As switch { LookedAs.Symbols => SpelledAs.Symbols, LookedAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
-            looked.Sureness == Sureness.Sure));
+            looked.Sureness == Sureness.Sure)
+        {
+            Language = (looked.IsUntranslated ? book.Source ?? book : book).Language.Value,
+        });
         return [.. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]]) { Covers = secret.Kind != SecretKind.Title })];
     }
 

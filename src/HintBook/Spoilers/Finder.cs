@@ -88,15 +88,15 @@ internal sealed class Finder
         if (secret.Kind == SecretKind.Title)
         {
             if (telling > 1 && everyday < telling && !allOpen)
-                AddName(secret, spelling, Sureness.Likely);
+                AddName(secret, spelling, Sureness.Likely, isOther: judge != own);
         }
         else if (telling > 1 && spelling.Length >= shortest && !(words.Tongue.HasNoSpaces && everyday == telling))
         {
-            AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure);
+            AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
         }
         else if (telling == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= shortest)
         {
-            AddName(secret, spelling, Sureness.Sure);
+            AddName(secret, spelling, Sureness.Sure, isOther: judge != own);
         }
         else if (!secret.Open)
         {
@@ -131,10 +131,10 @@ internal sealed class Finder
             AddName(secret, answer, Sureness.Likely);
     }
 
-    private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any)
+    private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any, bool isOther = false)
     {
         phrases.Add(secret.Number, spelling, sureness, rule);
-        looked.Add(new(secret, spelling, rule == Casing.Capitals ? LookedAs.Capitals : LookedAs.Name, sureness));
+        looked.Add(new(secret, spelling, rule == Casing.Capitals ? LookedAs.Capitals : LookedAs.Name, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
     // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
@@ -171,7 +171,11 @@ internal sealed record Unlooked(Secret Secret, string Spelling, string Why);
 /// <param name="Spelling">As it is written; of symbols the figures and small letters alone.</param>
 /// <param name="As">How it may be written.</param>
 /// <param name="Sureness">How sure its mentions are.</param>
-internal sealed record Looked(Secret Secret, string Spelling, LookedAs As, Sureness Sureness);
+internal sealed record Looked(Secret Secret, string Spelling, LookedAs As, Sureness Sureness)
+{
+    /// <summary>Whether it is a name in the language from which the book was translated.</summary>
+    public bool IsUntranslated { get; init; }
+}
 
 /// <summary>The ways in which a spelling is met.</summary>
 internal enum LookedAs

@@ -93,7 +93,7 @@ public class SpellingTests
     public void Where_words_are_not_English_they_count_as_they_are_written()
     {
         using var site = Site.Good().Write("b.html", Site.Page("")).Write("note.txt", "Rahmen 5 and hives; one two");
-        var table = Table.Of(Table.Name("hive"), Table.Code("12"), Table.Name("Rahmen")) with { English = false };
+        var table = Table.Of(Table.Name("hive"), Table.Code("12"), Table.Name("Rahmen")) with { Language = "nl" };
         Assert.Equal(["Rahmen"], site.Audit(table).Faults.Select(fault => fault.Secret));
     }
 

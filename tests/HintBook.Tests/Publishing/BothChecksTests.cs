@@ -29,6 +29,7 @@ public class BothChecksTests
         ("caution", (book, said) => book with { Cautions = [A.Caution(CautionKind.Heavy, said)] }),
         ("words for the front photo", (book, said) => book with { Photos = [A.Photo("a.jpg", Place.Front, said)] }),
         ("mark on the front photo", (book, said) => book with { Photos = [A.Photo("a.jpg", Place.Front, "x", A.Mark(1, 1, said))] }),
+        ("title of a stage that is open from the start", (book, said) => First(book, stage => stage with { Title = A.Value(said) })),
         ("title of a later stage", (book, said) => book with { Stages = [book.Stages[0], book.Stages[1] with { Title = A.Value(said) }] }),
         ("sign", (book, said) => First(book, stage => stage with { Sign = A.Value(said) })),
         ("sign of a later stage", (book, said) => book with { Stages = [book.Stages[0], book.Stages[1] with { Sign = A.Value(said) }] }),
@@ -51,6 +52,25 @@ public class BothChecksTests
                 Assert.Equal((true, true), (inSource, inPage));
             },
             iter: 100,
+            threads: 1,
+            print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
+
+    [Theory]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    [InlineData("ja")]
+    [InlineData("ar")]
+    public void A_secret_in_any_spelling_of_a_language_is_found_in_the_source_and_in_the_finished_page(string language) =>
+        Gen.Select(Gen.OneOf(Places), SpelledIn.Any(language)).Sample(
+            (place, secret) =>
+            {
+                var book = place.Put(Cabinet(secret.Secret, secret.IsCode) with { Language = A.Value(language) }, $"… {secret.Written} …");
+                var inSource = Leaks.In(book, SurveyOf(book)).All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
+                var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret);
+                Assert.Equal((true, true), (inSource, inPage));
+            },
+            iter: 60,
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
