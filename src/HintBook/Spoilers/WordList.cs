@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using HintBook.Spoilers.Tongues;
 
 namespace HintBook.Spoilers;
@@ -7,21 +8,36 @@ internal sealed class WordList
 {
     private const int LongestWord = 64;
     private const int ShortestStem = 2;
-    private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, WordList> Made = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> numbers;
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
-    private readonly List<WordRole> roles = [];
-    private readonly List<Figure?> figures = [];
+    private readonly List<WordRole> roles;
+    private readonly List<Figure?> figures;
     private readonly string[] prefixes;
 
     /// <summary>Starts with the words of a language.</summary>
     public WordList(Tongue tongue)
+        : this(Made.GetOrAdd(tongue.Code, static (_, tongue) => OfLanguage(tongue), tongue), tongue)
+    {
+    }
+
+    private WordList(WordList? from, Tongue tongue)
     {
         Tongue = tongue;
+        numbers = from is null ? new(StringComparer.Ordinal) : new(from.numbers, StringComparer.Ordinal);
+        roles = from is null ? [] : [.. from.roles];
+        figures = from is null ? [] : [.. from.figures];
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
         prefixes = tongue.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (tongue.Code.Length == 0)
-            return;
-        var reader = new WordReader(new WordList(Tongue.Unknown));
+    }
+
+    /// <summary>The language.</summary>
+    public Tongue Tongue { get; }
+
+    private static WordList OfLanguage(Tongue tongue)
+    {
+        var list = new WordList(null, tongue);
+        var reader = new WordReader(new WordList(null, Tongue.Unknown));
         Give(tongue.Determiners, WordRole.Determiner);
         Give(tongue.Prepositions, WordRole.Preposition | WordRole.Function);
         Give(tongue.Functions, WordRole.Function);
@@ -29,19 +45,17 @@ internal sealed class WordList
         Give(tongue.And, WordRole.And);
         Give(tongue.Tie, WordRole.Tie);
         foreach (var word in tongue.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            roles[Add(BareOf(word, reader))] |= WordRole.Everyday;
+            list.roles[list.Add(BareOf(word, reader))] |= WordRole.Everyday;
         foreach (var (word, figure) in tongue.Figures)
-            figures[Add(BareOf(word, reader))] = figure;
+            list.figures[list.Add(BareOf(word, reader))] = figure;
+        return list;
 
         void Give(string words, WordRole role)
         {
             foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-                roles[Add(BareOf(word, reader))] |= role;
+                list.roles[list.Add(BareOf(word, reader))] |= role;
         }
     }
-
-    /// <summary>The language.</summary>
-    public Tongue Tongue { get; }
 
     /// <summary>The number of a word of bare letters, in any of its forms; -1 if it doesn't matter.</summary>
     public int NumberOf(ReadOnlySpan<char> bare)

@@ -53,8 +53,8 @@ public class TongueTests(ITestOutputHelper output)
     public void A_page_is_read_in_its_own_language()
     {
         using var site = Site.Good().Write("b.html", Site.Page("<p>L’enfumoir ; deux chevaux.</p>"));
-        var table = Table.Of(Table.Name("l’enfumoir"), Table.Name("cheval"));
-        Assert.Equal(["cheval", "l’enfumoir"], Secrets(table with { Pages = [table.Pages[0] with { Language = "fr" }] }));
+        var table = Table.Of(Table.Name("enfumoir"), Table.Name("cheval"));
+        Assert.Equal(["cheval", "enfumoir"], Secrets(table with { Pages = [table.Pages[0] with { Language = "fr" }] }));
         Assert.Empty(Secrets(table));
 
         string?[] Secrets(AuditTable asked) => [.. site.Audit(asked).Faults.Select(fault => fault.Secret).Order(StringComparer.Ordinal)];
