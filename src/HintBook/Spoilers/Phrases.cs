@@ -16,6 +16,9 @@ internal sealed class Phrases(WordList words)
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
+    private readonly bool hasCompounds = words.Tongue.HasCompounds;
+    private readonly bool hasNoSpaces = words.Tongue.HasNoSpaces;
+    private readonly bool hasPrefixes = words.Tongue.Prefixes.Length > 0;
 
     /// <summary>Adds a name with the other ways in which it is said.</summary>
     /// <param name="secret">Whose name it is.</param>
@@ -27,9 +30,9 @@ internal sealed class Phrases(WordList words)
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        var noun = words.Tongue.HasCompounds && written.Length == 1 && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
+        var noun = hasCompounds && written.Length == 1 && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
         Insert(written, new(secret, sureness, rule, noun));
-        if (rule != Casing.Any || words.Tongue.HasNoSpaces)
+        if (rule != Casing.Any || hasNoSpaces)
             return;
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
@@ -74,7 +77,7 @@ internal sealed class Phrases(WordList words)
                 Step(0, all[i].Id, i, i);
             if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
-            if (all[i].Id < 0 && words.Tongue.HasCompounds)
+            if (all[i].Id < 0 && hasCompounds)
                 Within(i);
         }
 
@@ -96,7 +99,7 @@ internal sealed class Phrases(WordList words)
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
                 if (ending.Noun is not null && last == first && !(isSmall ? text.Bare(read[first]).SequenceEqual(ending.Noun) : words.Tongue.AreForms(ending.Noun, text.Bare(read[first]))))
                     continue;
-                var standing = words.Tongue.HasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
+                var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
                     found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
             }
@@ -140,7 +143,7 @@ internal sealed class Phrases(WordList words)
                 var word = read[next];
                 if ((word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
                     return;
-                if (words.IsBehindAnd(text.Bare(word)))
+                if (hasPrefixes && words.IsBehindAnd(text.Bare(word)))
                     return;
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
@@ -148,9 +151,9 @@ internal sealed class Phrases(WordList words)
                 if (!comma && next + 1 < read.Length && IsHyphenated(read[next + 1].Gap) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
                     Arrive(child, first, next + 1, gaps + between, afterTie: false);
-                if ((afterTie && Is(word.Id, WordRole.Determiner)) || (words.Tongue.HasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
+                if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
                     continue;
-                if (words.Tongue.HasNoSpaces && word.Gap == Gap.None)
+                if (hasNoSpaces && word.Gap == Gap.None)
                     return;
                 if (Is(word.Id, WordRole.Function | WordRole.Determiner) || gaps + ++between > MostBetween)
                     return;

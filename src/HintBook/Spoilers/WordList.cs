@@ -14,6 +14,7 @@ internal sealed class WordList
     private readonly List<WordRole> roles;
     private readonly List<Figure?> figures;
     private readonly string[] prefixes;
+    private readonly bool isEnglish;
 
     /// <summary>Starts with the words of a language.</summary>
     public WordList(Tongue tongue)
@@ -23,7 +24,7 @@ internal sealed class WordList
 
     private WordList(WordList? from, Tongue tongue)
     {
-        Tongue = tongue;
+        (Tongue, isEnglish) = (tongue, tongue == English.Tongue);
         numbers = from is null ? new(StringComparer.Ordinal) : new(from.numbers, StringComparer.Ordinal);
         roles = from is null ? [] : [.. from.roles];
         figures = from is null ? [] : [.. from.figures];
@@ -64,10 +65,12 @@ internal sealed class WordList
             return -1;
         Span<char> folded = stackalloc char[LongestWord];
         bare.CopyTo(folded);
-        if (lookup.TryGetValue(folded[..Tongue.Fold(folded[..bare.Length])], out var number))
-            return number;
-        return prefixes.Length == 0 ? -1 : WithoutPrefix(bare, folded);
+        var number = NumberOfFolded(folded[..bare.Length]);
+        return number >= 0 || prefixes.Length == 0 ? number : WithoutPrefix(bare, folded);
     }
+
+    /// <summary>The number of a word written as one, which is folded in place; -1 if it doesn't matter.</summary>
+    public int NumberOfFolded(Span<char> word) => lookup.TryGetValue(word[..Folded(word)], out var number) ? number : -1;
 
     /// <summary>The number of a word, which matters from now on.</summary>
     public int Add(ReadOnlySpan<char> bare)
@@ -75,9 +78,12 @@ internal sealed class WordList
         var length = Math.Min(bare.Length, LongestWord);
         Span<char> folded = stackalloc char[LongestWord];
         bare[..length].CopyTo(folded);
-        var word = folded[..Tongue.Fold(folded[..length])];
+        var word = folded[..Folded(folded[..length])];
         if (lookup.TryGetValue(word, out var number))
             return number;
+        Span<char> room = stackalloc char[LongestWord];
+        if (prefixes.Length > 0 && WithoutPrefix(bare[..length], room) is >= 0 and var known)
+            return known;
         lookup[word] = roles.Count;
         roles.Add(WordRole.None);
         figures.Add(null);
@@ -97,7 +103,7 @@ internal sealed class WordList
             return false;
         Span<char> folded = stackalloc char[LongestWord];
         bare.CopyTo(folded);
-        return !lookup.ContainsKey(folded[..Tongue.Fold(folded[..bare.Length])]);
+        return !lookup.ContainsKey(folded[..Folded(folded[..bare.Length])]);
     }
 
     private int WithoutPrefix(ReadOnlySpan<char> bare, Span<char> room)
@@ -108,12 +114,15 @@ internal sealed class WordList
                 continue;
             var rest = room[..(bare.Length - prefix.Length)];
             bare[prefix.Length..].CopyTo(rest);
-            if (lookup.TryGetValue(rest[..Tongue.Fold(rest)], out var number))
+            if (lookup.TryGetValue(rest[..Folded(rest)], out var number))
                 return number;
         }
 
         return -1;
     }
+
+    // Asked for every word of every text: English without the detour.
+    private int Folded(Span<char> word) => isEnglish ? EnglishForms.Fold(word) : Tongue.Fold(word);
 
     private static string BareOf(string word, WordReader reader)
     {

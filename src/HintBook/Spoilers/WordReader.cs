@@ -72,7 +72,7 @@ internal sealed class WordReader(WordList words)
         Span<char> both = stackalloc char[LongestWord];
         Bare(left).CopyTo(both);
         Bare(right).CopyTo(both[left.Length..]);
-        return words.NumberOf(both[..(left.Length + right.Length)]);
+        return words.NumberOfFolded(both[..(left.Length + right.Length)]);
     }
 
     /// <summary>Reads a text; what was read before is gone.</summary>
