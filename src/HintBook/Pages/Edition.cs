@@ -16,6 +16,9 @@ internal sealed class Edition
     public const string Policy =
         "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'";
 
+    private readonly HashSet<Stage> untranslated = [];
+    private readonly Html foreign = Html.Empty;
+
     private Edition(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose)
     {
         Plan = plan;
@@ -27,6 +30,12 @@ internal sealed class Edition
         Site = SiteView();
         Assets = View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)From(asset.Value.Path)))]);
         WordsView = View.Of([.. words.Entries.Select(word => (word.Key, (object?)word.Value))]);
+        if (plan.Book.Source is { } source)
+        {
+            untranslated = new(source.Stages, ReferenceEqualityComparer.Instance);
+            foreign = new Html($" lang=\"{source.Language.Value}\" dir=\"{Language.DirectionOf(source.Language.Value)}\"");
+        }
+
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
         Opened = Way.OpenedBy(plan);
         Ends = Way.Ends(plan, Opened);
@@ -72,6 +81,9 @@ internal sealed class Edition
 
     /// <summary>The address of a file of the site, as a page writes it.</summary>
     public string From(string path) => Root + path;
+
+    /// <summary>What says the language of a stage's texts, where it isn't the page's: that of a stage which isn't translated (WCAG 2.2, 3.1.2).</summary>
+    public Html LanguageOf(Stage stage) => untranslated.Contains(stage) ? foreign : Html.Empty;
 
     /// <summary>The names that a template sees: <c>site</c>, <c>words</c>, <c>assets</c>, <c>page</c> and what the page adds.</summary>
     public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)

@@ -64,13 +64,14 @@ internal static class ResetPage
 
     private static ScriptObject Entry(Edition edition, Stage stage, IEnumerable<string> tasks) => View.Of(
         ("title", stage.Title.Value),
+        ("lang", edition.LanguageOf(stage)),
         ("cautions", View.Cautions(stage.Cautions, edition.Words)),
         ("tasks", Tasks(edition, stage.Id.Value, tasks)),
         ("text", edition.Prose.Of(stage.Reset)),
         ("photos", PhotoView.Of(stage.Photos, Place.Reset, edition)));
 
     private static ScriptObject Handling(Edition edition, IEnumerable<string> tasks) => View.Of(
-        ("title", null), ("cautions", null), ("tasks", Tasks(edition, "", tasks)), ("text", Html.Empty), ("photos", null));
+        ("title", null), ("lang", Html.Empty), ("cautions", null), ("tasks", Tasks(edition, "", tasks)), ("text", Html.Empty), ("photos", null));
 
     // The key under which a tick is kept says nothing, and lasts as long as the task's own words.
     private static ScriptArray Tasks(Edition edition, string stage, IEnumerable<string> tasks) =>

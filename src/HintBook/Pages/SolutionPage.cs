@@ -28,6 +28,7 @@ internal static class SolutionPage
     private static ScriptObject Step(Edition edition, Stage stage) => View.Of(
         ("title", stage.Title.Value),
         ("sign", stage.Sign.Value),
+        ("lang", edition.LanguageOf(stage)),
         ("cautions", View.Cautions(stage.Cautions, edition.Words)),
         ("text", edition.Prose.Of(stage.Answer)),
         ("photos", PhotoView.Of(stage.Photos, Place.Answer, edition)),

@@ -26,6 +26,7 @@ internal static class StagePage
             ("stage", View.Of(
                 ("title", stage.Title.Value),
                 ("sign", stage.Sign.Value),
+                ("lang", edition.LanguageOf(stage)),
                 ("minutes", stage.Minutes is { } minutes ? edition.Words.Say("minutes", ("minutes", $"{minutes}")) : null),
                 ("cautions", View.Cautions(stage.Cautions, edition.Words)),
                 ("sign_photos", PhotoView.Of(stage.Photos, Place.Sign, edition)),
@@ -83,6 +84,7 @@ internal static class StageLink
         return View.Of(
             ("title", stage.Title.Value),
             ("sign", stage.Sign.Value),
+            ("lang", edition.LanguageOf(stage)),
             ("page", edition.Plan.Addresses.Names[id][0]),
             ("href", edition.Plan.Addresses.PageOf(id)),
             ("after", Way.Groups(edition.Plan, id)));

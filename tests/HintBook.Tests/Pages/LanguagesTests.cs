@@ -49,6 +49,18 @@ public class LanguagesTests
         Assert.Equal("الغطاء", Sites.Parse(Pages[$"ar/{page}"]).QuerySelector("h1")!.TextContent);
     }
 
+    // WCAG 2.2, 3.1.2 (language of parts, AA).
+    [Fact]
+    public void A_text_that_is_not_translated_says_its_own_language()
+    {
+        var addresses = A.Addresses(Plan().Book);
+        var (translated, left) = (Sites.Parse(Pages[$"ar/{addresses.PageOf("lid")}"]), Sites.Parse(Pages[$"ar/{addresses.PageOf("left")}"]));
+
+        Assert.Empty(translated.QuerySelectorAll("h1[lang], .tier .prose[lang]"));
+        Assert.Equal(5, left.QuerySelectorAll("h1[lang=en][dir=ltr], .sign bdi[lang=en][dir=ltr], .tier .prose[lang=en][dir=ltr]").Length);
+        Assert.Empty(Sites.Parse(Pages[addresses.PageOf("left")]).QuerySelectorAll("main [lang]"));
+    }
+
     [Fact]
     public void A_site_in_one_language_says_nothing_of_languages() =>
         Assert.Empty(Sites.StagePage(Sites.Everything(), "lid").QuerySelectorAll("[data-language], link[rel=alternate]"));
@@ -59,6 +71,7 @@ public class LanguagesTests
         var arabic = plan.Book with
         {
             Language = A.Value("ar"),
+            Source = plan.Book,
             Stages = plan.Book.Stages.Replace(plan.Book.Stages[0], plan.Book.Stages[0] with { Title = A.Value("الغطاء") }),
         };
         return plan with { Book = plan.Book with { Translations = [arabic] } };
