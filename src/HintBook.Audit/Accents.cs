@@ -27,8 +27,21 @@ internal static class Accents
     // Letters that are written as several, and the ligatures of printers (UnicodeData.txt, compatibility decompositions; CaseFolding.txt).
     private static readonly FrozenDictionary<char, string> Several = new Dictionary<char, string>
     {
-        ['ß'] = "ss", ['ẞ'] = "ss", ['æ'] = "ae", ['ǣ'] = "ae", ['ǽ'] = "ae", ['œ'] = "oe", ['þ'] = "th", ['ĳ'] = "ij",
-        ['ﬀ'] = "ff", ['ﬁ'] = "fi", ['ﬂ'] = "fl", ['ﬃ'] = "ffi", ['ﬄ'] = "ffl", ['ﬅ'] = "st", ['ﬆ'] = "st",
+        ['ß'] = "ss",
+        ['ẞ'] = "ss",
+        ['æ'] = "ae",
+        ['ǣ'] = "ae",
+        ['ǽ'] = "ae",
+        ['œ'] = "oe",
+        ['þ'] = "th",
+        ['ĳ'] = "ij",
+        ['ﬀ'] = "ff",
+        ['ﬁ'] = "fi",
+        ['ﬂ'] = "fl",
+        ['ﬃ'] = "ffi",
+        ['ﬄ'] = "ffl",
+        ['ﬅ'] = "st",
+        ['ﬆ'] = "st",
     }.ToFrozenDictionary();
 
     private static readonly FrozenDictionary<char, char> BareOf = BareLetterFirst

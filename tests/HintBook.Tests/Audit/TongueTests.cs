@@ -22,7 +22,8 @@ public class TongueTests(ITestOutputHelper output)
             HintBook.Spoilers.SecretKind.Answer => secret.Spellings.Select(spelling => new AuditSpelling(spelling, SpelledAs.Symbols)),
             HintBook.Spoilers.SecretKind.Title => [],
             _ => secret.Spellings.Select(spelling => new AuditSpelling(spelling)),
-        }]))]) with { Language = language };
+        }]))]) with
+        { Language = language };
         foreach (var (half, sentences) in new[] { ("tuning", corpus.Tuning), ("held out", corpus.HeldOut) })
         {
             var (recall, precision) = TongueCorpus.Measure(sentences, text => Told(text, table), output.WriteLine);
