@@ -49,6 +49,19 @@ public class LanguageTests(ReadingRoom room)
         Assert.Equal("Le pluvier", await reader.Page.Locator("h1").InnerTextAsync());
     }
 
+    [Fact]
+    public async Task The_switch_breaks_no_rule_and_fits_the_narrowest_page()
+    {
+        using var site = Bilingual("bilingual, narrow");
+        await using var reader = await room.Seat(site, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
+        foreach (var page in new[] { "index.html", "fr/index.html", $"fr/{site.PageOf("plover")}", $"fr/{site.PageOf("heron")}" })
+        {
+            await reader.Open(page);
+            Assert.Equal(2, await reader.Page.Locator("[data-language]:visible").CountAsync());
+            Complaint.None([.. await AccessTests.Broken(reader, page), .. await WidthTests.TooWide(reader, page)]);
+        }
+    }
+
     private PublishedSite Bilingual(string test)
     {
         var book = room.Shelf.SmallBookFor(test);

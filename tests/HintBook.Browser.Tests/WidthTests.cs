@@ -47,7 +47,7 @@ public class WidthTests(ReadingRoom room)
     }
 
     // Whatever is drawn past the right or left edge, also where an ancestor cuts it off.
-    private static async Task<IEnumerable<string>> TooWide(Reader reader, string page)
+    internal static async Task<IEnumerable<string>> TooWide(Reader reader, string page)
     {
         var elements = await reader.Page.EvaluateAsync<string[]>(
             """
