@@ -28,8 +28,8 @@ internal sealed class Edition
         Root = Folder.Length == 0 ? "" : "../";
         Prose = prose;
         Site = SiteView();
-        Assets = View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)From(asset.Value.Path)))]);
-        WordsView = View.Of([.. words.Entries.Select(word => (word.Key, (object?)word.Value))]);
+        Assets = View.Assets(theme, Root);
+        WordsView = View.Words(words);
         if (plan.Book.Source is { } source)
         {
             untranslated = new(source.Stages, ReferenceEqualityComparer.Instance);

@@ -45,8 +45,8 @@ public static class ShelfPage
                 ("maker", null))),
             ("page", View.Of(
                 ("kind", "shelf"), ("title", title), ("name", null), ("canonical", null), ("indexed", true), ("help", null), ("languages", null))),
-            ("words", View.Of([.. words.Entries.Select(word => (word.Key, (object?)word.Value))])),
-            ("assets", View.Of([.. theme.Assets.Select(asset => (asset.Key, (object?)asset.Value.Path))])),
+            ("words", View.Words(words)),
+            ("assets", View.Assets(theme, root: "")),
             ("boxes", View.List(books.Select(Box))));
 
         ScriptObject Box(ShelvedBook shelved) => View.Of(

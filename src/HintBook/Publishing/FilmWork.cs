@@ -22,10 +22,11 @@ internal static class FilmWork
             var source = Path.Combine(book.Folder!.Root, file);
             var name = NameOf(source, book.Book!.Identity);
             var chapters = Chapters.Of(book.Book, file, LengthOf(source));
-            var captions = Captions.Of(book.Folder, file).ToImmutableSortedDictionary(track => track.Language, track => $"films/{name}.{track.Language}.vtt");
+            var tracks = Captions.Of(book.Folder, file).ToArray();
+            var captions = tracks.ToImmutableSortedDictionary(track => track.Language, track => $"films/{name}.{track.Language}.vtt");
             films[file] = new PublishedFilm($"films/{name}{Path.GetExtension(file).ToLowerInvariant()}", captions);
             desk.Copy(source, Path.Combine("site", films[file].Path));
-            foreach (var track in Captions.Of(book.Folder, file))
+            foreach (var track in tracks)
                 desk.Copy(Path.Combine(book.Folder.Root, track.File), Path.Combine("site", captions[track.Language]));
             desk.Write($"site/films/{name}.vtt", Encoding.UTF8.GetBytes(Chapters.WebVtt(chapters)));
             desk.Write($"print/chapters-{Path.GetFileName(file)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));

@@ -63,13 +63,11 @@ internal static class Translations
     private static Dictionary<string, Stage> StagesIn(BookFolder folder, Book book, Located<string> language, List<Finding> findings)
     {
         var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
-        var ids = book.Stages.Select(stage => stage.Id.Value).ToArray();
-        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, findings);
-        findings.AddRange(read.Where(stage => !ids.Contains(stage.Id.Value)).Select(stage => TranslationFindings.NoSuchStage(stage, ids)));
-        findings.AddRange(book.Stages
-            .Where(stage => !read.Any(texts => texts.Id.Value == stage.Id.Value))
-            .Select(stage => TranslationFindings.NotTranslated(stage, language.Value)));
-        return read.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
+        var ids = book.Stages.Select(stage => stage.Id.Value).ToHashSet();
+        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, findings).ToDictionary(stage => stage.Id.Value);
+        findings.AddRange(read.Values.Where(stage => !ids.Contains(stage.Id.Value)).Select(stage => TranslationFindings.NoSuchStage(stage, ids)));
+        findings.AddRange(book.Stages.Where(stage => !read.ContainsKey(stage.Id.Value)).Select(stage => TranslationFindings.NotTranslated(stage, language.Value)));
+        return read;
     }
 
     private static Stage WithTexts(Stage stage, Stage texts) => stage with
@@ -90,7 +88,7 @@ internal static class Translations
 
     private static Move WithNote(Move move, string? note) => move.Undo is null || note is null ? move : move with { Undo = move.Undo with { Note = note } };
 
-    // Which dangers there are, the book's own language says; a note is taken for the first danger of its kind that has none yet.
+    // Which dangers there are, the book's own language says; a translation only says how to word its note.
     private static ImmutableArray<Caution> WithNotes(ImmutableArray<Caution> cautions, ImmutableArray<Caution> texts) =>
         [.. cautions.Select(caution => texts.FirstOrDefault(other => other.Kind == caution.Kind) is { Note: { } note } found ? caution with { Note = note, At = found.At } : caution)];
 
