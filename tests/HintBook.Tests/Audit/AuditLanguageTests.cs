@@ -1,6 +1,6 @@
 using System.Globalization;
 using HintBook.Audit;
-using HintBook.Tests.Spoilers.Tongues;
+using HintBook.Tests.Spoilers.Languages;
 using Humanizer;
 
 namespace HintBook.Tests.Audit;
@@ -16,7 +16,7 @@ public class AuditLanguageTests(ITestOutputHelper output)
     [InlineData("ar")]
     public void Most_that_leaks_is_told_and_nearly_all_that_is_told_leaks(string language)
     {
-        var corpus = TongueCorpus.Of(language);
+        var corpus = LanguageCorpus.Of(language);
         var table = Table.Of([.. corpus.Secrets.Select(secret => new AuditSecret(secret.Id, [.. secret.Kind switch
         {
             HintBook.Spoilers.SecretKind.Answer => secret.Spellings.Select(spelling => new AuditSpelling(spelling, SpelledAs.Symbols)),
@@ -26,7 +26,7 @@ public class AuditLanguageTests(ITestOutputHelper output)
         { Language = language };
         foreach (var (half, sentences) in new[] { ("tuning", corpus.Tuning), ("held out", corpus.HeldOut) })
         {
-            var (recall, precision) = TongueCorpus.Measure(sentences, text => Told(text, table), output.WriteLine);
+            var (recall, precision) = LanguageCorpus.Measure(sentences, text => Told(text, table), output.WriteLine);
             output.WriteLine($"{language}, {half}: recall {recall:0.000}, precision {precision:0.000}");
             Assert.True(recall >= 0.8 && precision >= 0.9, $"{half}: {recall:0.000} {precision:0.000}");
         }

@@ -2,17 +2,17 @@ using System.Collections.Immutable;
 using HintBook.Spoilers;
 using HintBook.Tests.Reading;
 
-namespace HintBook.Tests.Spoilers.Tongues;
+namespace HintBook.Tests.Spoilers.Languages;
 
 /// <summary>The secrets and sentences of one language.</summary>
 /// <param name="Secrets">What is hidden.</param>
 /// <param name="Tuning">Sentences that the words of the language were chosen with: what a reader learns from each, and its text.</param>
 /// <param name="HeldOut">Sentences that nothing was changed for.</param>
-internal sealed record TongueCorpus(ImmutableArray<Secret> Secrets, ImmutableArray<(string[] Expected, string Text)> Tuning, ImmutableArray<(string[] Expected, string Text)> HeldOut)
+internal sealed record LanguageCorpus(ImmutableArray<Secret> Secrets, ImmutableArray<(string[] Expected, string Text)> Tuning, ImmutableArray<(string[] Expected, string Text)> HeldOut)
 {
-    public static TongueCorpus Of(string language)
+    public static LanguageCorpus Of(string language)
     {
-        var lines = File.ReadAllLines(Path.Combine(Where.Tests, "Spoilers", "Tongues", $"{language}.txt")).Where(line => line.Length > 0 && line[0] != '#').ToArray();
+        var lines = File.ReadAllLines(Path.Combine(Where.Tests, "Spoilers", "Languages", $"{language}.txt")).Where(line => line.Length > 0 && line[0] != '#').ToArray();
         var (tuning, heldOut) = (Array.IndexOf(lines, "= tuning"), Array.IndexOf(lines, "= held out"));
         return new(
             Hidden.Of([.. lines[..tuning].Select(line => line[1..].Split('|', StringSplitOptions.TrimEntries)).Select(cells => (cells[0], KindOf(cells[1]), cells[2].Split("; ")))]),

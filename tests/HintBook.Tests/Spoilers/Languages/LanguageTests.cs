@@ -3,10 +3,10 @@ using HintBook.Spoilers;
 using HintBook.Spoilers.Languages;
 using Humanizer;
 
-namespace HintBook.Tests.Spoilers.Tongues;
+namespace HintBook.Tests.Spoilers.Languages;
 
 /// <summary>What is known of languages other than English. The sentences are our own.</summary>
-public class TongueTests(ITestOutputHelper output)
+public class LanguageTests(ITestOutputHelper output)
 {
     [Theory]
     [InlineData("de", 0.9, 0.9)]
@@ -16,11 +16,11 @@ public class TongueTests(ITestOutputHelper output)
     [InlineData("ar", 0.9, 0.9)]
     public void Nearly_all_that_leaks_is_found_and_nearly_all_that_is_found_leaks(string language, double recall, double precision)
     {
-        var corpus = TongueCorpus.Of(language);
+        var corpus = LanguageCorpus.Of(language);
         var finder = new Finder(corpus.Secrets, language);
         foreach (var (half, sentences) in new[] { ("tuning", corpus.Tuning), ("held out", corpus.HeldOut) })
         {
-            var measured = TongueCorpus.Measure(sentences, text => [.. finder.In(text).Select(mention => corpus.Secrets[mention.Secret].Id).Distinct()], output.WriteLine);
+            var measured = LanguageCorpus.Measure(sentences, text => [.. finder.In(text).Select(mention => corpus.Secrets[mention.Secret].Id).Distinct()], output.WriteLine);
             output.WriteLine($"{language}, {half}: recall {measured.Recall:0.000}, precision {measured.Precision:0.000}");
             Assert.True(measured.Recall >= recall && measured.Precision >= precision, $"{half}: {measured}");
         }
