@@ -21,9 +21,15 @@ public static class Surveyor
     /// <param name="limits">What it may use; null for <see cref="Limits"/>.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
+    /// <param name="work">Counts how often the box is compiled and explored.</param>
     /// <returns>The survey, or null where there are mistakes to mend first; and the findings.</returns>
     public static (Survey? Survey, Findings Findings) Survey(
-        Book book, bool whole, SolveLimits? limits = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
+        Book book,
+        bool whole,
+        SolveLimits? limits = null,
+        IProgress<SolveProgress>? progress = null,
+        CancellationToken stop = default,
+        WorkLog? work = null)
     {
         var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)

@@ -1,3 +1,4 @@
+using HintBook.Checking;
 using HintBook.Publishing;
 using HintBook.Text;
 using SixLabors.ImageSharp;
@@ -7,9 +8,9 @@ using SixLabors.ImageSharp.PixelFormats;
 namespace HintBook.Tests.Publishing;
 
 /// <summary>The audit of a whole publish: what goes out as it should has no fault, and what was changed behind its back has.</summary>
-public class AuditWorkTests
+public class FinishedAuditTests
 {
-    private static readonly Lazy<(CheckedBook Book, string Output)> Example = new(() =>
+    private static readonly Lazy<(Sound Book, string Output)> Example = new(() =>
     {
         var root = Directory.CreateTempSubdirectory("hintbook-tests-").FullName;
         AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(root, recursive: true);
@@ -17,7 +18,7 @@ public class AuditWorkTests
         foreach (var file in Directory.EnumerateFiles(Reading.Where.Example, "*", SearchOption.AllDirectories))
             Copy(file, Path.Combine(book, Path.GetRelativePath(Reading.Where.Example, file)));
         Assert.IsType<Published>(Pipeline.Publish(book, new PublishOptions { Output = output }));
-        return (CheckedBook.Of(book), output);
+        return (Assert.IsType<Sound>(Check.Run(book)), output);
     });
 
     [Fact]
@@ -108,7 +109,7 @@ public class AuditWorkTests
             foreach (var file in Directory.EnumerateFiles(Example.Value.Output, "*", SearchOption.AllDirectories).Where(file => !file.Contains(".hintbook", StringComparison.Ordinal)))
                 Copy(file, Path.Combine(output, Path.GetRelativePath(Example.Value.Output, file)));
             change(output);
-            return [.. AuditWork.Of(output, Example.Value.Book).Findings];
+            return [.. FinishedAudit.Run(output, Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
         }
         finally
         {
@@ -129,7 +130,7 @@ public class AuditWorkTests
     private static string PageOf(string stage, string output)
     {
         var id = stage[3..];
-        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Folder!.Root, "addresses.lock")).Single(line => line.StartsWith($"stage {id} ", StringComparison.Ordinal));
+        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Examined.Folder.Root, "addresses.lock")).Single(line => line.StartsWith($"stage {id} ", StringComparison.Ordinal));
         return Path.Combine(output, "site", line.Split(' ')[2] + ".html");
     }
 

@@ -1,6 +1,7 @@
 using HintBook.Pages;
+using HintBook.Publishing;
 
-namespace HintBook.Publishing;
+namespace HintBook.Starting;
 
 /// <summary>A theme of the tool, laid into a book for its maker to change.</summary>
 public static class OwnTheme

@@ -1,9 +1,9 @@
 using HintBook.Books;
-using HintBook.Publishing;
+using HintBook.Checking;
 using HintBook.Reading;
 using HintBook.Tests.Books;
 
-namespace HintBook.Tests.Publishing;
+namespace HintBook.Tests.Checking;
 
 /// <summary>An address that was ever printed keeps working.</summary>
 public class AddressPlanTests

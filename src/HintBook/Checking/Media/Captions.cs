@@ -3,7 +3,7 @@ using HintBook.Photos.Films;
 using HintBook.Reading.Folder;
 using HintBook.Text;
 
-namespace HintBook.Publishing;
+namespace HintBook.Checking.Media;
 
 /// <summary>Captions lie beside their film: <c>clips/solution.en.vtt</c> has in English what is said in <c>clips/solution.mp4</c>.</summary>
 internal static partial class Captions
@@ -20,19 +20,16 @@ internal static partial class Captions
                select (named.Groups["language"].Value, $"{within}/{name}");
     }
 
-    /// <summary>What is to be said of them.</summary>
-    public static IEnumerable<Finding> Glance(BookFolder folder, string film)
+    /// <summary>What is to be said of one of them.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="file">The captions' file in the book.</param>
+    public static IEnumerable<Finding> Check(BookFolder folder, string file)
     {
-        foreach (var (_, file) in Find(folder, film))
-        {
-            var findings = new List<Finding>();
-            var text = folder.ReadText(file, findings);
-            // W3C WebVTT, section 4.1: the file begins with this word, and a space, a tab or a line's end after it.
-            if (text is not null && !Start().IsMatch(text.Text))
-                findings.Add(FilmFindings.NotCaptions(text));
-            foreach (var finding in findings)
-                yield return finding;
-        }
+        var findings = new List<Finding>();
+        // W3C WebVTT, section 4.1: the file begins with this word, and a space, a tab or a line's end after it.
+        if (folder.ReadText(file, findings) is { } text && !Start().IsMatch(text.Text))
+            findings.Add(FilmFindings.NotCaptions(text));
+        return findings;
     }
 
     [GeneratedRegex(@"^(?<film>.+)\.(?<language>[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*)\.vtt$", RegexOptions.ExplicitCapture)]

@@ -1,7 +1,8 @@
 using System.Reflection;
+using HintBook.Publishing;
 using HintBook.Reading;
 
-namespace HintBook.Publishing;
+namespace HintBook.Starting;
 
 /// <summary>The small book from which a maker starts.</summary>
 public static class NewBook
