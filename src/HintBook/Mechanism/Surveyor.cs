@@ -34,12 +34,12 @@ public static class Surveyor
         var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)
             return (null, names);
-        limits ??= Limits;
-        // The way back doesn't wait for the way there: each has a core of its own.
-        var planned = Task.Run(() => ResetPlan.Find(book, limits, null, stop), CancellationToken.None);
+        var explored = Explored.Explore(book, limits ?? Limits, progress, stop);
+        // The way back has a core of its own.
+        var planned = Task.Run(() => ResetPlan.Find(explored), CancellationToken.None);
         var graph = GainGraph.Build(book);
         var all = GainReachability.Whole(graph);
-        var solution = Solver.ForPages(book, limits, progress, stop);
+        var solution = Solver.ForPages(explored);
         var stages = GraphSurvey.Survey(graph, all, solution.Stages);
         var back = planned.GetAwaiter().GetResult();
         if (solution.Opens is not Claim.Proved)
