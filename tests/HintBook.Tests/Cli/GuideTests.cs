@@ -29,8 +29,13 @@ public sealed partial class GuideTests : IDisposable
     }
 
     [Fact]
-    public void Without_a_name_the_pages_are_listed() =>
-        Assert.Equal(Guide.Pages.Count, Said.By("guide").Out.TrimEnd().Split('\n').Length);
+    public void Without_a_name_the_pages_are_listed_and_how_to_ask_for_a_finding()
+    {
+        var said = Said.By("guide").Out.Split("\n\n");
+
+        Assert.Equal(Guide.Pages.Keys, said[0].Split('\n').Select(line => line.Split(' ')[0]));
+        Assert.Contains("`hintbook guide --findings`", said[1], StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_page_that_is_not_there_is_answered_with_the_nearest()
