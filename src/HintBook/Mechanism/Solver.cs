@@ -217,7 +217,6 @@ public sealed class Solver
             return acts.All(way.Contains) ? throw new InvalidOperationException($"a witness makes all of {id}") : path;
         }
 
-
         return solution with
         {
             Bottlenecks = [.. book.Stages.Select(stage => stage.Id.Value).Where(certain.Contains)],
@@ -317,8 +316,8 @@ public sealed class Solver
         var way = unrest.Way.Count == 0 ? "As the box is shipped" : $"After {SolutionFindings.Say([.. unrest.Way.Select(act => machine.Acts[act].Step)])}";
         var state = string.Join(", ", machine.Variables.Zip(unrest.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
         yield return unrest.Kind == Rest.Loops
-            ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
-            : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
+            ? MechanismFindings.ReactionsLoop.At(at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
+            : MechanismFindings.ReactionsDisagree.At(at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
     }
 
     // What the explorer says is said only after a second opinion.

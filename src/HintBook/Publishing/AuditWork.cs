@@ -44,12 +44,9 @@ public static class AuditWork
     private static Finding FindingOf(AuditFault fault, Book book, Addresses addresses)
     {
         var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
-        return new Finding
-        {
-            Code = fault.IsSure ? FaultCode : DoubtCode,
-            At = stage?.Title.At ?? book.Title.At,
-            Message = $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}",
-            Help = stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.",
-        };
+        return (fault.IsSure ? FaultCode : DoubtCode).At(
+            stage?.Title.At ?? book.Title.At,
+            $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}",
+            stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.");
     }
 }

@@ -61,13 +61,10 @@ public static class Shelf
     private static IEnumerable<Finding> Elsewhere(ShelvedBook[] books) =>
         from shelved in books
         where shelved.Book.Address is { } address && !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
-        select new Finding
-        {
-            Code = ElsewhereCode,
-            At = shelved.Book.Address!.Value.At,
-            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {shelved.Book.Address!.Value.Value}.",
-            Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
-        };
+        select ElsewhereCode.At(
+            shelved.Book.Address!.Value.At,
+            $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {shelved.Book.Address!.Value.Value}.",
+            $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.");
 
     private static void CopySite(string site, string name, OutputWriter writer)
     {
