@@ -25,8 +25,8 @@ internal static class GuideVerb
 
         if (!Guide.Pages.TryGetValue(name, out var found))
         {
-            var near = Nearest.To(name, Guide.Pages.Keys) is { } nearest ? $" Did you mean `{nearest}`?" : "";
-            terminal.Error.WriteLine($"The guide has no page `{name}`.{near} `hintbook guide` lists them.");
+            var near = Nearest.To(name, Guide.Pages.Keys) is { } nearest ? $" Write instead: {nearest}." : "";
+            terminal.Error.WriteLine($"The guide has no page “{name}”.{near} “hintbook guide” lists them.");
             return ExitCode.WrongUsage;
         }
 

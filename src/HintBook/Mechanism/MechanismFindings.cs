@@ -55,19 +55,19 @@ internal static class MechanismFindings
     public static Finding NeverOpens(Span at, string why) => NeverOpensCode.At(
         at,
         $"The goal can't be reached. {why}",
-        "Let a stage or a move that can be made give what is missing, or correct the `needs` of the last link.");
+        "Let a stage or a move that can be made give what is missing, or correct the “needs” of the last link.");
 
     /// <summary>The goal holds before anything is done.</summary>
     public static Finding SolvedAtStart(Span at) => SolvedAtStartCode.At(
         at,
         "The goal holds before anything has been done.",
-        "The first position of every part is how the box leaves you: `goal` must ask for something that isn't so yet.");
+        "The first position of every part is how the box leaves you: “goal” must ask for something that isn't so yet.");
 
     /// <summary>No way leads to a stage, nor to some others for the same reason.</summary>
     public static Finding StageNeverReached(Stage stage, string why, IEnumerable<Stage> others) => StageNeverReachedCode.At(
         stage.Title.At,
         $"The stage “{stage.Title.Value}” can't be reached. {why}",
-        "Correct its `needs`, or let an earlier stage give what it waits for.",
+        "Correct its “needs”, or let an earlier stage give what it waits for.",
         [.. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))]);
 
     /// <summary>Something that can never be done or happen.</summary>

@@ -18,12 +18,12 @@ internal static class PageFindings
     public static Finding FarAway(Books.Stage stage, int taps) => FarAwayCode.At(
         stage.Title.At,
         $"On the page “Where am I?” a reader finds “{stage.Title}” only after {taps} taps.",
-        "Each part that moves on the way and shows on the closed box saves some: mark it `seen: true`.");
+        "Each part that moves on the way and shows on the closed box saves some: mark it “seen: true”.");
 
     public static Finding NoSuchTheme(Located<string> theme, IEnumerable<string> known) => UnknownTheme.At(
         theme.At,
         $"There is no theme named “{theme.Value}”.",
-        Nearest.To(theme.Value, known) is { } near ? $"Write {near}." : $"Themes are {Words.List(known)}.");
+        Nearest.To(theme.Value, known) is { } near ? $"Write instead: {near}" : $"Themes are {Words.List(known)}.");
 
     public static Finding NoSuchFile(string theme, string file) => MissingTemplate.At(
         SourceFile.Unread($"themes/{theme}/{file}").Top,

@@ -11,14 +11,14 @@ internal static class WorkingFindings
 
     public static Finding Unknown(Span at, string code, IReadOnlyCollection<string> known) => UnknownCode.At(
         at,
-        $"The book has no code called `{code}`.",
-        Nearest.To(code, known) is { } near ? $"Did you mean `{near}`?"
-            : known.Count > 0 ? $"There is {Words.List(known.Select(one => $"`{one}`"))}." : "Add it to the book under `codes`.");
+        $"The book has no code called “{code}”.",
+        Nearest.To(code, known) is { } near ? $"Write instead: {near}"
+            : known.Count > 0 ? $"There is {Words.List(known.Select(one => $"“{one}”"))}." : "Add it to the book under “codes”.");
 
     public static Finding Unproved(Span at, string code) => UnprovedCode.At(
         at,
         $"The working of {code} can't be shown, because its clue isn't proved to give its answer.",
-        "Give it a `clue` and `reads` that give the answer; `hintbook prove` says what is missing.");
+        "Give it a “clue” and “reads” that give the answer; “hintbook prove” says what is missing.");
 
     public static Finding DiffersByCopy(Span at, string code) => UnprovedCode.At(
         at,
@@ -28,10 +28,10 @@ internal static class WorkingFindings
     public static Finding TooEarly(Span at) => OutOfPlaceCode.At(
         at,
         "A working gives the answer away, so it can stand only in an answer.",
-        "Move it below `# Answer`.");
+        "Move it below “# Answer”.");
 
     public static Finding NotAlone(Span at) => OutOfPlaceCode.At(
         at,
         "A working is a table, so it can't stand inside of a sentence.",
-        "Give `{{ working: code }}` a paragraph of its own, with an empty line before and after it.");
+        "Give “{{ working: code }}” a paragraph of its own, with an empty line before and after it.");
 }

@@ -10,8 +10,8 @@ internal static class DeclarationFindings
     public static Finding Twice(Located<string> name, Located<string> first) => TwiceCode.At(
         name.At,
         name.Value == first.Value
-            ? $"`{name.Value}` is declared twice."
-            : $"`{name.Value}` and `{first.Value}` differ only in capital letters.",
+            ? $"“{name.Value}” is declared twice."
+            : $"“{name.Value}” and “{first.Value}” differ only in capital letters.",
         "Parts, things, facts and codes share one list of names: give this one another name.",
         new Related(first.At, "The first is here."));
 }

@@ -28,20 +28,20 @@ internal static class LeakFindings
         (secret.Kind == SecretKind.Title ? TitleCode : sureness == Sureness.Sure ? LeakCode : PerhapsCode).At(
             at,
             $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
-            $"{why.Mend} To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+            $"{why.Mend} To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
             why.Related);
 
     /// <summary>Words that give one copy's code to the owners of all.</summary>
     public static Finding OfCopy(Secret secret, Span at, string where) => OfCopyCode.At(
         at,
         $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
-        $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+        $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         new Related(secret.At, "This is the copy's code."));
 
     public static Finding Shown(Secret secret, Span at, string where, Reason why) => ShownCode.At(
         at,
         $"A photo {where} shows {secret.Called}. {why.Says}",
-        $"Put the photo into a later step, or take another one. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
+        $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         why.Related);
 
     public static Finding LeftOut(Stage stage, Named named) => LeftOutCode.At(
@@ -49,7 +49,7 @@ internal static class LeakFindings
         named is Code code
             ? $"The answer of “{stage.Title.Value}” leaves out the code {code.Answer.Value} of “{named.Name}”."
             : $"The answer of “{stage.Title.Value}” doesn't say that it gives “{named.Name}”.",
-        named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of `gives`.",
+        named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of “gives”.",
         new Related(named.Id.At, "It is declared here."));
 
     public static Finding Repeats(Stage stage, Prose tier, string name, string before) => RepeatsCode.At(
@@ -62,7 +62,7 @@ internal static class LeakFindings
         $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
         unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
             ? "Read the hints once with it in mind."
-            : "Mark it `seen: true` if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under `also`.");
+            : "Mark it “seen: true” if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under “also”.");
 
     public static Finding Unused(Allowance allowance, bool isSecret) => UnusedCode.At(
         allowance.Mention.At,
@@ -71,8 +71,8 @@ internal static class LeakFindings
 
     public static Finding Language(Located<string> language, SourceFile file) => LanguageCode.At(
         language.At.End > language.At.Start ? language.At : file.Top,
-        $"The hints are in `{language.Value}`, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
-        "Write the other forms of a name under `also`.");
+        $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
+        "Write the other forms of a name under “also”.");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

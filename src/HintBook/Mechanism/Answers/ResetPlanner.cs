@@ -225,13 +225,13 @@ internal sealed class ResetPlanner
         {
             case Claim.Refuted when !SaysHow():
                 yield return MechanismFindings.NoReset.At(book.File.Top,
-                    "Nothing says how the box is put back: no stage has an `undo` and no move is `reversible`.",
-                    "Write in each stage `undo: { put-back: [ … ], does: { … }, note: … }`, as far as something has to be put back.");
+                    "Nothing says how the box is put back: no stage has an “undo” and no move is “reversible”.",
+                    "Write in each stage “undo: { put-back: [ … ], does: { … }, note: … }”, as far as something has to be put back.");
                 break;
             case Claim.Refuted refuted:
                 yield return MechanismFindings.NoReset.At(book.File.Top,
                     $"The box can't be put back after {SolutionFindings.Say(refuted.Witness)}. {refuted.Why}",
-                    "Make the moves `reversible: true`, or say in `undo` what puts them back.");
+                    "Make the moves “reversible: true”, or say in “undo” what puts them back.");
                 break;
             case Claim.NotProved open:
                 yield return MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.");
@@ -239,7 +239,7 @@ internal sealed class ResetPlanner
         }
 
         foreach (var name in plan.Replaces)
-            yield return MechanismFindings.MustReplace.At(book.Box.Things.First(t => t.Id.Value == name).Id.At, $"`{name}` is used up and must be replaced at every reset.");
+            yield return MechanismFindings.MustReplace.At(book.Box.Things.First(t => t.Id.Value == name).Id.At, $"“{name}” is used up and must be replaced at every reset.");
     }
 
     private ResetPlan Nothing(string why) => new()

@@ -66,7 +66,7 @@ internal static class SolutionFindings
             var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
             yield return MechanismFindings.Shortcut.At(stage.Title.At,
                 $"The box opens without “{stage.Title.Value}”: {Say(shortcut.Path)}.",
-                "Mark the stage `optional: true`, or let a later one need what it gives.");
+                "Mark the stage “optional: true”, or let a later one need what it gives.");
         }
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
@@ -74,7 +74,7 @@ internal static class SolutionFindings
             var code = book.Box.Codes.First(c => c.Id.Value == trying.Lock);
             yield return MechanismFindings.OpensByTrying.At(code.Lock!.At,
                 $"All {trying.Settings} settings of {trying.Lock} take {Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute")} to try, which skips {Words.List(trying.Skips)}.",
-                "Give the lock another wheel, or lower `patience` if nobody would try that long.");
+                "Give the lock another wheel, or lower “patience” if nobody would try that long.");
         }
     }
 
@@ -89,7 +89,7 @@ internal static class SolutionFindings
         return (undone ? MechanismFindings.DeadEndWithUndo : MechanismFindings.DeadEnd).At(
             PlaceOf(book, last),
             $"After this the box can't be solved any more ({last.Says}): {Say(way)}.",
-            undone ? "Let the move need what must come first." : "Let the move need what must come first, make it `reversible: true`, or say in `undo` how to put it back.");
+            undone ? "Let the move need what must come first." : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
     }
 
     private static Move? MoveOf(Book book, Step step) =>

@@ -17,24 +17,24 @@ internal static class GraphFindings
             : $"“{stage.Title.Value}” stands before “{giver.Title.Value}”, but waits for {lacks}, which comes from there.",
         giver is null
             ? "Give its file a higher number."
-            : $"Give {stage.File.Path} a higher number than {giver.File.Path}, or correct its `needs`.",
+            : $"Give {stage.File.Path} a higher number than {giver.File.Path}, or correct its “needs”.",
         giver is null ? [] : [new Related(giver.Title.At, "This stage has to come first.")]);
 
     public static Finding TrailByWays(Stage stage, Stage needed) => TrailCode.At(
         stage.Title.At,
         $"“{stage.Title.Value}” stands before “{needed.Title.Value}”, which is done before it on every way.",
-        $"Give {stage.File.Path} a higher number than {needed.File.Path}, or correct its `needs`.",
+        $"Give {stage.File.Path} a higher number than {needed.File.Path}, or correct its “needs”.",
         new Related(needed.Title.At, "This stage has to come first."));
 
     public static Finding NothingGives(InPosition condition, string described, string change) => NothingGivesCode.At(
         condition.At,
         $"This needs {described}, and nothing gives that.",
-        $"Write `{change}` in a stage or a move, or take it out of the needs.");
+        $"Write “{change}” in a stage or a move, or take it out of the needs.");
 
     public static Finding Unneeded(Named named) => UnneededCode.At(
         named.Id.At,
-        $"Nothing needs `{named.Id.Value}`.",
+        $"Nothing needs “{named.Id.Value}”.",
         named is Code
-            ? "Put it into the `needs` of the stage where it is set, or take it out."
-            : "Put it into the `needs` of what it is for. If it leads nowhere on purpose, write `red-herring: true`.");
+            ? "Put it into the “needs” of the stage where it is set, or take it out."
+            : "Put it into the “needs” of what it is for. If it leads nowhere on purpose, write “red-herring: true”.");
 }

@@ -35,14 +35,14 @@ internal static class FilmFindings
             foreach (var stage in stages.Where(stage => stage.Clip!.From >= end || stage.Clip.To > end))
             {
                 yield return BeyondTheEnd.At(stage.Clip!.At, $"“{film}” is {Chapters.Clock(end)} long, and this clip goes beyond that.",
-                    "Correct `from` and `to`; they are minutes and seconds from the start of the film.");
+                    "Correct “from” and “to”; they are minutes and seconds from the start of the film.");
             }
         }
 
         foreach (var (stage, next) in stages.OrderBy(stage => stage.Clip!.From).Pairs().Where(pair => pair.First.Clip!.To is not { } to || to > pair.Next.Clip!.From))
         {
             yield return RunsIntoTheNext.At(stage.Clip!.At, $"The clip of “{stage.Title}” goes on into that of “{next.Title}”, which shows what comes there.",
-                $"End it with `to: {Chapters.Clock(next.Clip!.From)}` at the latest.");
+                $"End it with “to: {Chapters.Clock(next.Clip!.From)}” at the latest.");
         }
 
         foreach (var (stage, next) in stages.Pairs().Where(pair => pair.First.Clip!.From > pair.Next.Clip!.From))

@@ -19,59 +19,59 @@ internal static class FolderFindings
 
     private static Span Book => SourceFile.Unread("book.yaml").Top;
 
-    public static Finding NoFolder(string path) => NoFolderCode.At(Book, $"There is no folder `{path}`.",
-        "Check the name, or start a new book there with `hintbook begin`.");
+    public static Finding NoFolder(string path) => NoFolderCode.At(Book, $"There is no folder “{path}”.",
+        "Check the name, or start a new book there with “hintbook begin”.");
 
-    public static Finding FileInsteadOfFolder(string path) => FileInsteadOfFolderCode.At(Book, $"`{path}` is a file; a book is a folder.",
+    public static Finding FileInsteadOfFolder(string path) => FileInsteadOfFolderCode.At(Book, $"“{path}” is a file; a book is a folder.",
         "Name the folder that holds book.yaml.");
 
     public static Finding NoBook(string path, IEnumerable<string> found)
     {
         var near = found.FirstOrDefault(name => name.ToUpperInvariant() is "BOOK.YAML" or "BOOK.YML" or "BOOK.YAML.TXT");
-        return NoBookCode.At(Book, $"The folder `{path}` holds no book.yaml.",
-            near is null ? "Name another folder, or start a new book there with `hintbook begin`." : $"Rename `{near}` to `book.yaml`.");
+        return NoBookCode.At(Book, $"The folder “{path}” holds no book.yaml.",
+            near is null ? "Name another folder, or start a new book there with “hintbook begin”." : $"Rename “{near}” to “book.yaml”.");
     }
 
     public static Finding Unreadable(Span at, string path, Exception failure) => UnreadableCode.At(
         at,
-        $"`{path}` can't be read: {Why(failure)}.",
+        $"“{path}” can't be read: {Why(failure)}.",
         "Is it a file, and not a folder or a link that leads nowhere? Check its permissions, and that no other program holds it.");
 
     public static Finding LinkLeavesTheBook(Span at, string path) => LeavesTheBookCode.At(
         at,
-        $"`{path}` is a link that leads out of the book.",
+        $"“{path}” is a link that leads out of the book.",
         "Copy what it leads to into the book, in the link's place.");
 
     public static Finding TooLarge(Span at, string path, long bytes, long most) => TooLargeCode.At(
         at,
-        $"`{path}` has {Mebibytes(bytes)} MB; the most that is read is {Mebibytes(most)} MB.",
+        $"“{path}” has {Mebibytes(bytes)} MB; the most that is read is {Mebibytes(most)} MB.",
         "Is this the right file? If it is, make it smaller.");
 
-    public static Finding Utf16(string path) => NotUtf8Code.At(SourceFile.Unread(path).Top, $"`{path}` is saved as UTF-16.", "Save it again as UTF-8.");
+    public static Finding Utf16(string path) => NotUtf8Code.At(SourceFile.Unread(path).Top, $"“{path}” is saved as UTF-16.", "Save it again as UTF-8.");
 
     public static Finding NotUtf8(string path, ReadOnlySpan<byte> bytes)
     {
         var bad = UnitsBeforeTheFirstBadByte(bytes);
         return NotUtf8Code.At(
-            new Span(new SourceFile(path, Encoding.UTF8.GetString(bytes)), bad, bad + 1),
-            $"`{path}` isn't UTF-8 text: from here on it can't be read.",
+            new Span(SourceFile.Unread(path, Encoding.UTF8.GetString(bytes)), bad, bad + 1),
+            $"“{path}” isn't UTF-8 text: from here on it can't be read.",
             "Save it again as UTF-8. If it isn't a text at all, take it out of the folder.");
     }
 
     public static Finding TooManyFiles(string folder) => TooManyFilesCode.At(SourceFile.Unread(folder).Top,
-        $"The folder `{folder}` holds more than {BookFolder.MostFiles} files.", "Is this the right folder?");
+        $"The folder “{folder}” holds more than {BookFolder.MostFiles} files.", "Is this the right folder?");
 
     public static Finding Missing(Located<string> named, string folder, string? sameButForCase, string? nearest) => MissingCode.At(
         named.At,
-        $"There is no file `{named.Value}` in the folder `{folder}`.",
+        $"There is no file “{named.Value}” in the folder “{folder}”.",
         sameButForCase is not null
-            ? $"The file is called `{sameButForCase}`: capital and small letters must be the same, since they are on a web server."
-            : nearest is not null ? $"Did you mean `{nearest}`?" : $"Put the file into `{folder}`, or take the line out.");
+            ? $"The file is called “{sameButForCase}”: capital and small letters must be the same, since they are on a web server."
+            : nearest is not null ? $"Write instead: {nearest}" : $"Put the file into “{folder}”, or take the line out.");
 
     public static Finding LeavesTheBook(Located<string> named, string folder) => LeavesTheBookCode.At(
         named.At,
-        $"`{named.Value}` leads out of the folder `{folder}`.",
-        $"Copy the file into `{folder}` and write its name alone, with forward slashes for folders inside it.");
+        $"“{named.Value}” leads out of the folder “{folder}”.",
+        $"Copy the file into “{folder}” and write its name alone, with forward slashes for folders inside it.");
 
     private static string Why(Exception failure) => failure switch
     {

@@ -16,8 +16,8 @@ internal static class YamlFindings
     public static Finding Syntax(Span at, string why) => SyntaxCode.At(
         at,
         $"This can't be read as YAML: {why}.",
-        "Look at this line and the one before it: a colon needs a space after it, lists need `- ` or `[ … ]`, "
-            + "and a text with a colon or a `#` in it needs quotes around it.");
+        "Look at this line and the one before it: a colon needs a space after it, lists need “- ” or “[ … ]”, "
+            + "and a text with a colon or a “#” in it needs quotes around it.");
 
     public static Finding Tab(Span at) => TabCode.At(
         at,
@@ -26,7 +26,7 @@ internal static class YamlFindings
 
     public static Finding Alias(Span at, string name) => AliasCode.At(
         at,
-        $"`*{name}` repeats another place of the file, which a book can't do.",
+        $"“*{name}” repeats another place of the file, which a book can't do.",
         "Write the value out again.");
 
     public static Finding TooDeep(Span at) => TooDeepCode.At(
@@ -36,17 +36,17 @@ internal static class YamlFindings
 
     public static Finding KeyTwice(Span at, string key, Span first) => KeyTwiceCode.At(
         at,
-        $"`{key}` is written twice; only one can count.",
+        $"“{key}” is written twice; only one can count.",
         "Keep one, or put both values into it.",
         new Related(first, "It stands here first."));
 
     public static Finding KeyIsNoWord(Span at, string described) => KeyIsNoWordCode.At(
         at,
         $"Before a colon stands a word, but here is {described}.",
-        "Write `word: value`.");
+        "Write instead: word: value");
 
     public static Finding SecondDocument(Span at) => SecondDocumentCode.At(
         at,
-        "A line `---` starts a second document here, and nothing after it is read.",
+        "A line “---” starts a second document here, and nothing after it is read.",
         "Take the line out.");
 }
