@@ -48,7 +48,7 @@ internal static class OtherReadings
             from step in Habits(steps[place]).Select(habit => habit.Step).Concat(Ways.All.Where(IsBare).Select(way => Bare(way.Name, steps[place].At)))
             let end = Chain.End(start, steps.SetItem(place, step), book)
             where end is not null && Fit.Same(end, code.Answer.Value, code.Lock)
-            select ((ReadingStep, string)?)(steps[place], $"`{Chain.Written(step)}`");
+            select ((ReadingStep, string)?)(steps[place], $"“{Chain.Written(step)}”");
         return changes.FirstOrDefault();
     }
 
@@ -66,11 +66,11 @@ internal static class OtherReadings
         var telling = !code.Lock!.Symbols.All(char.IsLetter);
         var alone = Ways.All.Where(way => IsBare(way) && !NoClueAlone.Contains(way.Name) && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
-            yield return ([Bare(way.Name, at)], $"`{way.Name}`", telling);
+            yield return ([Bare(way.Name, at)], $"“{way.Name}”", telling);
         foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
         {
             foreach (var way in alone)
-                yield return (steps.SetItem(place, Bare(way.Name, at)), $"`{way.Name}` in place of `{steps[place].Way}`", false);
+                yield return (steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” in place of “{steps[place].Way}”", false);
         }
 
         foreach (var (way, says) in Rearranged)

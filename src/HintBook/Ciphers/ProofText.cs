@@ -33,7 +33,7 @@ public static class ProofText
             text.Append(CultureInfo.InvariantCulture, $"{way.Name}\n    {way.Says}\n    Written: {told}\n    Source: {way.Source}\n");
         }
 
-        text.Append(CultureInfo.InvariantCulture, $"{Ways.Table}\n    Looks words, or else symbols, up in one of the book's `tables`.\n    Written: {{ table: flowers }}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{Ways.Table}\n    Looks words, or else symbols, up in one of the book's “tables”.\n    Written: {{ table: flowers }}\n");
         text.Append(CultureInfo.InvariantCulture, $"{Ways.From}\n    Starts from the answer of another code instead of the clue.\n    Written: {{ from: other-code }}\n");
         return text.ToString();
     }

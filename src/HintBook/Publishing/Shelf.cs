@@ -67,13 +67,10 @@ public static class Shelf
         from shelved in books
         from address in shelved.Book.Address is { } known ? new[] { known } : []
         where !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
-        select new Finding
-        {
-            Code = ElsewhereCode,
-            At = address.At,
-            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
-            Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
-        };
+        select ElsewhereCode.At(
+            address.At,
+            $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
+            $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.");
 
     private static void CopySite(string site, string name, OutputWriter writer)
     {

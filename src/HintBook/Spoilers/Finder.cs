@@ -45,8 +45,9 @@ internal sealed class Finder
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
-        own = new NameJudge(words, phrases, open);
-        others = other == language ? own : NameJudge.Build(other, open);
+        string[] names = [.. secrets.SelectMany(secret => secret.Spellings)];
+        own = new NameJudge(words, phrases, names, open);
+        others = other == language ? own : NameJudge.Build(other, names, open);
         foreach (var secret in secrets)
         {
             foreach (var spelling in secret.Spellings)

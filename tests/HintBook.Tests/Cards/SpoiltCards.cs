@@ -12,9 +12,9 @@ internal static class SpoiltCards
     /// <summary>Prints a book's cards with the third code changed, and reads all of them back.</summary>
     public static (CardSet Set, Findings Findings) Print(Book book, Func<QrMatrix, QrMatrix> spoil)
     {
-        var cards = Deck.Of(book, CardBooks.AddressesOf(book));
+        var cards = CardList.Build(book, CardBooks.AddressesOf(book));
         ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
-        return CardPrint.Print(book, spoilt, CardFront.Of(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
+        return CardPrint.Print(book, spoilt, CardFront.Layout(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
     }
 
     /// <summary>A code with every so manieth of its data modules turned to the other colour.</summary>

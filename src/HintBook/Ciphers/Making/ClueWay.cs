@@ -63,7 +63,7 @@ internal abstract record Draft
     {
         ReadingResult.Gave gave => new Text(gave.Text, [reading], look),
         ReadingResult.Stuck stuck => new None($"{char.ToUpperInvariant(stuck.Why[0])}{stuck.Why[1..]}."),
-        ReadingResult.BadArgument wrong => new None($"`{writing.Name}` can't be told that: {wrong.Why}."),
+        ReadingResult.BadArgument wrong => new None($"“{writing.Name}” can't be told that: {wrong.Why}."),
         _ => throw new InvalidOperationException("A way of reading has no other outcome."),
     };
 }

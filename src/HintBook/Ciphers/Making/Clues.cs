@@ -33,7 +33,7 @@ public static class Clues
             return new Attempt.Refused(Unknown(name));
         var bare = Fit.Bare(answer).ToUpperInvariant();
         if (!told.IsEmpty && !way.IsTold)
-            return new Attempt.Refused($"`{name}` takes nothing after `--with`.");
+            return new Attempt.Refused($"“{name}” takes nothing after “--with”.");
         if (Unfit(bare, way) is { } why)
             return new Attempt.Refused(why);
         return way.Make(new Wish(bare, told, new Choices(name, bare, variant))) switch
@@ -90,7 +90,7 @@ public static class Clues
     private static string? Unfit(string answer, ClueWay way)
     {
         if (answer.Length == 0)
-            return "There is nothing to make a clue for. Write the code after `clue`.";
+            return "There is nothing to make a clue for. Write the code after “clue”.";
         if (answer.FirstOrDefault(symbol => !char.IsAsciiLetterOrDigit(symbol)) is not '\0' and var strange)
             return $"Clues are made for figures and the letters A to Z, and {TextPieces.Quoted(strange.ToString())} is neither.";
         if (answer.Length > LongestAnswer)
@@ -98,16 +98,16 @@ public static class Clues
         var figures = answer.Count(char.IsAsciiDigit);
         return way.Carries switch
         {
-            Carries.Figures when figures < answer.Length => $"`{way.Name}` can only say figures, and {TextPieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
-            Carries.Letters when figures > 0 => $"`{way.Name}` can only say letters, and {TextPieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
+            Carries.Figures when figures < answer.Length => $"“{way.Name}” can only say figures, and {TextPieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
+            Carries.Letters when figures > 0 => $"“{way.Name}” can only say letters, and {TextPieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
             _ => null,
         };
     }
 
     private static string Instead(Carries carries, bool mixed) =>
-        $"These can: {Words.List(All.Where(way => way.Carries == Carries.Both || (!mixed && way.Carries == carries)).Select(way => $"`{way.Name}`"))}.";
+        $"These can: {Words.List(All.Where(way => way.Carries == Carries.Both || (!mixed && way.Carries == carries)).Select(way => $"“{way.Name}”"))}.";
 
     private static string Unknown(string name) => Nearest.To(name, All.Select(way => way.Name)) is { } near
-        ? $"No clue can be made as `{name}`. Did you mean `{near}`?"
-        : $"No clue can be made as `{name}`. These ways are known: {Words.List(All.Select(way => $"`{way.Name}`"))}.";
+        ? $"No clue can be made as “{name}”. Write instead: {near}"
+        : $"No clue can be made as “{name}”. These ways are known: {Words.List(All.Select(way => $"“{way.Name}”"))}.";
 }

@@ -45,7 +45,7 @@ internal static class Sentences
         Says = "Words of as many letters as the figures say.",
         Carries = Carries.Figures,
         Make = wish => wish.Answer.Contains('0', StringComparison.Ordinal)
-            ? new Draft.None("No word has 0 letters. `number-words` and `resistor-colours` can say 0.")
+            ? new Draft.None("No word has 0 letters. “number-words” and “resistor-colours” can say 0.")
             : Draft.Of(Sentence(string.Join(' ', wish.Figures.Select(figure => wish.Choices.Pick(ByLength[figure - 1].Split(' '))))), "word-lengths"),
     };
 
@@ -71,7 +71,7 @@ internal static class Sentences
         Says = "Words whose first letters stand on the telephone keys of the figures 2 to 9.",
         Carries = Carries.Figures,
         Make = wish => wish.Answer.FirstOrDefault(figure => figure is '0' or '1') is not '\0' and var bare
-            ? new Draft.None($"No letter stands on the key {bare} of a telephone. `number-words` and `resistor-colours` can say every figure.")
+            ? new Draft.None($"No letter stands on the key {bare} of a telephone. “number-words” and “resistor-colours” can say every figure.")
             : new Draft.Text(
                 Sentence(string.Join(' ', wish.Figures.Select(figure => WordWith(wish.Choices.Pick(WaysOfReading.Keypad.LettersOn(figure).ToCharArray()), wish)))),
                 [new MadeStep("first-letters", []), new MadeStep("keypad", [])]),

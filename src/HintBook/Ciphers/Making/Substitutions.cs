@@ -7,21 +7,21 @@ namespace HintBook.Ciphers.Making;
 /// <summary>Letters written as others, as numbers, or as the names of signs.</summary>
 internal static class Substitutions
 {
-    public static ClueWay Caesar { get; } = Inverse(Shifts.Caesar, ["3"], "Letters moved along the alphabet, by three or by `--with 5`.");
+    public static ClueWay Caesar { get; } = Inverse(Shifts.Caesar, ["3"], "Letters moved along the alphabet, by three or by “--with 5”.");
 
-    public static ClueWay Vigenere { get; } = Inverse(Shifts.Vigenere, ["HONEY"], "Letters moved along by a key: HONEY, or `--with LEMON`.");
+    public static ClueWay Vigenere { get; } = Inverse(Shifts.Vigenere, ["HONEY"], "Letters moved along by a key: HONEY, or “--with LEMON”.");
 
     public static ClueWay Square { get; } = new()
     {
         Name = "polybius",
         IsTold = true,
-        Says = "Pairs of figures from a square of five by five, in which I and J share a cell, or `--with C/K`.",
+        Says = "Pairs of figures from a square of five by five, in which I and J share a cell, or “--with C/K”.",
         Carries = Carries.Letters,
         Make = wish =>
         {
             var told = wish.Told.IsEmpty ? ["I/J"] : wish.Told;
             return told[0] is [var kept, '/', var gone] && kept < gone && wish.Answer.Contains(gone, StringComparison.Ordinal)
-                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as `--with {(wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K")}`.")
+                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as “--with {(wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K")}”.")
                 : Draft.By(Polybius.ToFigures, told, wish.Answer, new MadeStep("polybius", told));
         },
     };
@@ -30,7 +30,7 @@ internal static class Substitutions
     {
         Name = "rail-fence",
         IsTold = true,
-        Says = "Letters along a zigzag, written rail by rail: on three rails, or `--with 4`.",
+        Says = "Letters along a zigzag, written rail by rail: on three rails, or “--with 4”.",
         Carries = Carries.Both,
         Make = wish =>
         {
@@ -60,10 +60,10 @@ internal static class Substitutions
     {
         Name = "letters-to-numbers",
         IsTold = true,
-        Says = "Letters by their places in the alphabet: A is 1; from `a0` on, A is 0.",
+        Says = "Letters by their places in the alphabet: A is 1; from “a0” on, A is 0.",
         Carries = Carries.Figures,
         Make = wish => wish.Told is [] or ["a1"] && wish.Answer.Contains('0', StringComparison.Ordinal)
-            ? new Draft.None("No letter is at place 0. Write `--with a0`, so that A is 0.")
+            ? new Draft.None("No letter is at place 0. Write “--with a0”, so that A is 0.")
             : Draft.Of(string.Concat(wish.Answer.Select(figure => (char)(figure - '1' + 'A' + (wish.Told is ["a0"] ? 1 : 0)))), "letters-to-numbers", wish.Told),
     };
 

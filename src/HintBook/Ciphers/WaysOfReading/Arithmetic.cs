@@ -30,7 +30,7 @@ internal static class Arithmetic
     public static Way Modulo { get; } = new()
     {
         Name = "modulo",
-        Says = "What remains of each number when it is divided: `{ modulo: 10 }` leaves the last figure.",
+        Says = "What remains of each number when it is divided: “{ modulo: 10 }” leaves the last figure.",
         Source = Source,
         Told = new("a whole number from 2 to 1000", "10"),
         Read = (text, told) => told is [var one] && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var by) && by is >= 2 and <= 1000

@@ -32,7 +32,7 @@ internal static class Rearrangements
     public static Way Arrange { get; } = new()
     {
         Name = "arrange",
-        Says = "In the order of a key: with `{ arrange: 312 }` the third symbol comes first, then the first, then the second; a word orders by its letters.",
+        Says = "In the order of a key: with “{ arrange: 312 }” the third symbol comes first, then the first, then the second; a word orders by its letters.",
         Source = "Columnar transposition takes columns in the order of a key's letters; common practice, no source.",
         Told = new("a key of as many figures, numbers or letters as there are pieces", "312"),
         Conventions = told => KeyIn(told) is { } key && !Inverse(key).SequenceEqual(key)

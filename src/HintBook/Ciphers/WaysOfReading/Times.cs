@@ -13,7 +13,7 @@ internal static partial class Times
 
     public static Way To24 { get; } = Way.Bare(
         "24-hour",
-        "Times such as `3:30 pm` as four figures: 1530.",
+        "Times such as “3:30 pm” as four figures: 1530.",
         Source,
         text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
@@ -21,7 +21,7 @@ internal static partial class Times
 
     public static Way To12 { get; } = Way.Bare(
         "12-hour",
-        "Times such as `15:30` as a clock shows them: 330.",
+        "Times such as “15:30” as a clock shows them: 330.",
         Source,
         text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{(time.Hour + 11) % 12 + 1}{time.Minute:00}")),
@@ -31,14 +31,14 @@ internal static partial class Times
     public static Way Dates { get; } = new()
     {
         Name = "dates",
-        Says = "Dates (`4 March 1923`, `March 4, 1923`, `1923-03-04`) in the stated form: `{ dates: ddmm }`.",
+        Says = "Dates (“4 March 1923”, “March 4, 1923”, “1923-03-04”) in the stated form: “{ dates: ddmm }”.",
         Source = Source,
         Told = new("a form made of d, dd, m, mm, yy and yyyy", "ddmm"),
         Conventions = told => told is [var form] && Form().IsMatch(form)
             ? [.. new[] { Swapped(form) }.Where(other => other != form).Select(other => new Convention([other], $"writing the date as {other}"))]
             : [],
         Read = (text, told) => told is not [var form] || !Form().IsMatch(form)
-            ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as `ddmm`")
+            ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as “ddmm”")
             : DatesIn(text, form),
     };
 
