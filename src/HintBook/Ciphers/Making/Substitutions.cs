@@ -20,8 +20,9 @@ internal static class Substitutions
         Make = wish =>
         {
             var told = wish.Told.IsEmpty ? ["I/J"] : wish.Told;
+            var otherPair = wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K";
             return told[0] is [var kept, '/', var gone] && kept < gone && wish.Answer.Contains(gone, StringComparison.Ordinal)
-                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as “--with {(wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K")}”.")
+                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as “--with {otherPair}”.")
                 : Draft.By(Polybius.ToFigures, told, wish.Answer, new MadeStep("polybius", told));
         },
     };
@@ -34,7 +35,7 @@ internal static class Substitutions
         Carries = Carries.Both,
         Make = wish =>
         {
-            // What the way does to the places 0, 1, 2 … it undoes for the letters.
+            // Reading the places 0, 1, 2 … gives the permutation; each letter goes back to where it is read from.
             var told = wish.Told.IsEmpty ? ["3"] : wish.Told;
             var places = string.Concat(Enumerable.Range(0, wish.Answer.Length).Select(place => (char)('一' + place)));
             if (Transpositions.RailFence.Read(places, told) is not ReadingResult.Gave gave)
@@ -62,9 +63,13 @@ internal static class Substitutions
         IsTold = true,
         Says = "Letters by their places in the alphabet: A is 1; from “a0” on, A is 0.",
         Carries = Carries.Figures,
-        Make = wish => wish.Told is [] or ["a1"] && wish.Answer.Contains('0', StringComparison.Ordinal)
-            ? new Draft.None("No letter is at place 0. Write “--with a0”, so that A is 0.")
-            : Draft.Of(string.Concat(wish.Answer.Select(figure => (char)(figure - '1' + 'A' + (wish.Told is ["a0"] ? 1 : 0)))), "letters-to-numbers", wish.Told),
+        Make = wish =>
+        {
+            var first = wish.Told is ["a0"] ? '0' : '1';
+            return wish.Told is [] or ["a1"] && wish.Answer.Contains('0', StringComparison.Ordinal)
+                ? new Draft.None("No letter is at place 0. Write “--with a0”, so that A is 0.")
+                : Draft.Of(string.Concat(wish.Answer.Select(figure => (char)('A' + (figure - first)))), "letters-to-numbers", wish.Told);
+        },
     };
 
     public static ClueWay Presses { get; } = new()

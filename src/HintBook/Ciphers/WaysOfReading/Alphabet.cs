@@ -54,7 +54,8 @@ internal static class Alphabet
         _ => null,
     };
 
-    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) =>
+        new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
         told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0")];

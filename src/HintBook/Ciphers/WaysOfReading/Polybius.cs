@@ -65,12 +65,17 @@ internal static class Polybius
     private static string[]? GridIn(string written) => written switch
     {
         [>= 'A' and <= 'Z' and var kept, '/', >= 'A' and <= 'Z' and var gone] when kept < gone =>
-            [.. from letter in Enumerable.Range('A', 26).Select(letter => (char)letter) where letter != gone select letter == kept ? $"{kept}{gone}" : $"{letter}"],
+            [
+                .. from letter in Enumerable.Range('A', 26).Select(letter => (char)letter)
+                   where letter != gone
+                   select letter == kept ? $"{kept}{gone}" : $"{letter}",
+            ],
         { Length: 25 } when written.All(char.IsAsciiLetterUpper) && written.Distinct().Count() == 25 => [.. written.Select(letter => letter.ToString())],
         _ => null,
     };
 
-    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} states no square");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) =>
+        new($"{TextPieces.Quoted(string.Join(", ", told))} states no square");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) => told switch
     {

@@ -22,7 +22,9 @@ internal static class SemaphoreArms
         Says = "Positions of the sender's left and right arm as letters: “down/low” is A. The words are down, low, out, high, up, across-low and across-high.",
         Source = "The signallers' table at freepages.rootsweb.ancestry.com/~wakefield, the same at web.ukonline.co.uk/scoutnotebook.",
         Told = new("“mirrored”, for arms as one sees them who faces the sender", "mirrored", Needed: false),
-        Conventions = told => told.IsEmpty ? [new(["mirrored"], "taking the arms as seen by one who faces the sender")] : [new([], "taking the arms as the sender's own")],
+        Conventions = told => told.IsEmpty
+            ? [new(["mirrored"], "taking the arms as seen by one who faces the sender")]
+            : [new([], "taking the arms as the sender's own")],
         Read = (text, told) => told is [] or ["mirrored"]
             ? Read(text, !told.IsEmpty)
             : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't “mirrored”"),

@@ -8,6 +8,8 @@ internal static partial class Times
 {
     private const string Source = "Common practice; RFC 3339 for dates and times written with hyphens and colons.";
 
+    private const string MonthNames = "January|February|March|April|May|June|July|August|September|October|November|December";
+
     private static readonly string[] Months =
         ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
@@ -89,7 +91,9 @@ internal static partial class Times
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Time();
 
     [GeneratedRegex("^(?:d{1,2}|m{1,2}|yyyy|yy)+$")]
@@ -100,8 +104,8 @@ internal static partial class Times
 
     [GeneratedRegex(
         @"\b(?<year>[0-9]{4})-(?<month>[0-9]{2})-(?<day>[0-9]{2})\b"
-        + @"|\b(?<day>[0-9]{1,2})(?:st|nd|rd|th)? (?:of )?(?<name>January|February|March|April|May|June|July|August|September|October|November|December)\b(?:,? (?<year>[0-9]{4})\b)?"
-        + @"|\b(?<name>January|February|March|April|May|June|July|August|September|October|November|December) (?<day>[0-9]{1,2})(?:st|nd|rd|th)?\b(?:,? (?<year>[0-9]{4})\b)?",
+        + @"|\b(?<day>[0-9]{1,2})(?:st|nd|rd|th)? (?:of )?(?<name>" + MonthNames + @")\b(?:,? (?<year>[0-9]{4})\b)?"
+        + @"|\b(?<name>" + MonthNames + @") (?<day>[0-9]{1,2})(?:st|nd|rd|th)?\b(?:,? (?<year>[0-9]{4})\b)?",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Written();
 }
