@@ -1,6 +1,6 @@
 using System.Text;
 using System.Xml;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 

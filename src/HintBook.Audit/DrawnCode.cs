@@ -40,7 +40,7 @@ internal static class DrawnCode
             }
         }
 
-        return CodeReader.Read(pixels, side, side);
+        return QrReader.Read(pixels, side, side);
     }
 
     private static void Darken(byte[] pixels, int side, int column, int row)

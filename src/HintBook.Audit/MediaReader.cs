@@ -1,5 +1,5 @@
 using System.Text;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
 using MetadataExtractor.Formats.Xmp;

@@ -1,7 +1,7 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom.Events;
 using AngleSharp.Html.Parser;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 

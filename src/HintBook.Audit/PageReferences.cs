@@ -16,27 +16,27 @@ internal static class PageReferences
     public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
         from element in elements
         let place = PageReader.PlaceOf(element)
-        from found in Of(element)
+        from found in Find(element)
         select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
 
     /// <summary>The addresses of one element, as they are written.</summary>
-    public static IEnumerable<(ReferenceKind Kind, string Address)> Of(IElement element) => element.LocalName switch
+    public static IEnumerable<(ReferenceKind Kind, string Address)> Find(IElement element) => element.LocalName switch
     {
-        "a" or "area" => Of(element, ReferenceKind.Link, "href", "xlink:href"),
-        "form" => Of(element, ReferenceKind.Link, "action"),
-        "button" => Of(element, ReferenceKind.Link, "formaction"),
-        "link" when IsLoaded(element) => Of(element, ReferenceKind.Asset, "href").Concat(Set(element, "imagesrcset")),
-        "link" => Of(element, ReferenceKind.Link, "href"),
-        "img" or "source" => Of(element, ReferenceKind.Asset, "src").Concat(Set(element, "srcset")),
-        "video" => Of(element, ReferenceKind.Asset, "src", "poster"),
-        "script" or "audio" or "track" or "iframe" or "embed" or "input" => Of(element, ReferenceKind.Asset, "src"),
-        "object" => Of(element, ReferenceKind.Asset, "data"),
-        "use" or "image" => Of(element, ReferenceKind.Asset, "href", "xlink:href"),
+        "a" or "area" => Find(element, ReferenceKind.Link, "href", "xlink:href"),
+        "form" => Find(element, ReferenceKind.Link, "action"),
+        "button" => Find(element, ReferenceKind.Link, "formaction"),
+        "link" when IsLoaded(element) => Find(element, ReferenceKind.Asset, "href").Concat(Set(element, "imagesrcset")),
+        "link" => Find(element, ReferenceKind.Link, "href"),
+        "img" or "source" => Find(element, ReferenceKind.Asset, "src").Concat(Set(element, "srcset")),
+        "video" => Find(element, ReferenceKind.Asset, "src", "poster"),
+        "script" or "audio" or "track" or "iframe" or "embed" or "input" => Find(element, ReferenceKind.Asset, "src"),
+        "object" => Find(element, ReferenceKind.Asset, "data"),
+        "use" or "image" => Find(element, ReferenceKind.Asset, "href", "xlink:href"),
         "meta" => Refresh(element),
         _ => [],
     };
 
-    private static IEnumerable<(ReferenceKind Kind, string Address)> Of(IElement element, ReferenceKind kind, params string[] attributes) =>
+    private static IEnumerable<(ReferenceKind Kind, string Address)> Find(IElement element, ReferenceKind kind, params string[] attributes) =>
         from attribute in attributes
         let address = element.GetAttribute(attribute)
         where address is not null

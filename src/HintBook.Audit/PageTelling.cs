@@ -2,7 +2,7 @@ using System.Collections;
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -125,7 +125,7 @@ internal sealed class PageTelling
 
     private void Attributes(IElement element, Scope scope)
     {
-        foreach (var (_, address) in PageReferences.Of(element))
+        foreach (var (_, address) in PageReferences.Find(element))
         {
             var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
             Hear(element, PageWords.WithoutTimes(clean), "in an address", Manner.Address, secrets.Outside);

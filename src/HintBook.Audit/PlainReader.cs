@@ -1,4 +1,4 @@
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -20,7 +20,7 @@ internal static class PlainReader
         if (secrets.IsEmpty || secrets.IsFree(path))
             return [];
         var listener = secrets.Listen(path);
-        var lines = new Lines(text);
+        var lines = new LineMap(text);
         return
         [
             .. pieces.SelectMany(piece =>

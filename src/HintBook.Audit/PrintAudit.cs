@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -14,7 +14,7 @@ public static class PrintAudit
     /// <param name="folder">Where the printed files lie.</param>
     /// <param name="site">The site to which their codes lead; null to be content with its address.</param>
     /// <param name="table">Who may see what.</param>
-    public static PrintReport Of(string folder, string? site, AuditTable table)
+    public static PrintReport Run(string folder, string? site, AuditTable table)
     {
         if (!Directory.Exists(folder))
             return new(0, 0, []);
@@ -37,7 +37,7 @@ public static class PrintAudit
             ? PrintReader.Faults(folder, path, pages, secrets, codes)
             : SiteFile.Read(folder, path, secrets).Faults;
         if (path.StartsWith(Codes, StringComparison.Ordinal) && path.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
-            codes.Add((CodeReader.Read(File.ReadAllBytes(Path.Combine(folder, path))), 0));
+            codes.Add((QrReader.Read(File.ReadAllBytes(Path.Combine(folder, path))), 0));
         var listener = secrets.Listen(path);
         return (codes.Count, [.. faults, .. codes.SelectMany(code => Wrong(path, code.Says, code.Page, site, table, listener, secrets.Outside))]);
     }

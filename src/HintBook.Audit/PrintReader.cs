@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Xml.Linq;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 

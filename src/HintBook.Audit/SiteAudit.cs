@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -13,7 +13,7 @@ public static class SiteAudit
     /// <summary>Audits a folder. The same folder gives the same report; nothing in a file makes it throw.</summary>
     /// <param name="folder">The site: what would be uploaded.</param>
     /// <param name="table">Words that must not be seen where, or null to check the rest alone.</param>
-    public static AuditReport Of(string folder, AuditTable? table)
+    public static AuditReport Run(string folder, AuditTable? table)
     {
         if (!Directory.Exists(folder))
             return new(0, 0, 0, 0, [new("", 0, 0, $"There is no folder “{folder}” to audit.")]);

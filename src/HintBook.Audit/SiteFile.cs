@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using HintBook.Audit.Telling;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -27,7 +27,7 @@ internal static partial class StyleReader
 
     private static IEnumerable<Reference> References(string text)
     {
-        var lines = new Lines(text);
+        var lines = new LineMap(text);
         // Comments become spaces of the same length, so that places stay where they are.
         var bare = Comment().Replace(text, comment => new string(' ', comment.Length));
         foreach (Match match in Address().Matches(bare))

@@ -10,19 +10,19 @@ internal static class CommandLine
     {
         var root = new RootCommand("Hints, walkthroughs and printed cards for sequential-discovery puzzle boxes.")
         {
-            BeginVerb.Of(terminal),
-            CheckVerb.Of(terminal, stop),
-            PublishVerb.Of(terminal, stop),
-            CardsVerb.Of(terminal, stop),
-            MapVerb.Of(terminal, stop),
-            SolveVerb.Of(terminal, stop),
-            ResetVerb.Of(terminal, stop),
-            ProveVerb.Of(terminal),
-            ClueVerb.Of(terminal),
-            SchemaVerb.Of(terminal),
-            ThemeVerb.Of(terminal),
-            AuditVerb.Of(terminal, stop),
-            GuideVerb.Of(terminal),
+            BeginVerb.Make(terminal),
+            CheckVerb.Make(terminal, stop),
+            PublishVerb.Make(terminal, stop),
+            CardsVerb.Make(terminal, stop),
+            MapVerb.Make(terminal, stop),
+            SolveVerb.Make(terminal, stop),
+            ResetVerb.Make(terminal, stop),
+            ProveVerb.Make(terminal),
+            ClueVerb.Make(terminal),
+            SchemaVerb.Make(terminal),
+            ThemeVerb.Make(terminal),
+            AuditVerb.Make(terminal, stop),
+            GuideVerb.Make(terminal),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

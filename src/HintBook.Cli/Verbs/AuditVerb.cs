@@ -8,7 +8,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>audit FOLDER</c>: reads a published site again, as a stranger would, against what its book says may be known where.</summary>
 internal static class AuditVerb
 {
-    public static Command Of(Terminal terminal, CancellationToken stop)
+    public static Command Make(Terminal terminal, CancellationToken stop)
     {
         var folder = new Argument<string>("FOLDER") { Description = "The output folder of a publish." };
         var book = new Option<string?>("--book") { Description = "The book's folder (default: the one that FOLDER lies in).", HelpName = "BOOK" };
@@ -25,9 +25,9 @@ internal static class AuditVerb
             return ExitCode.WrongUsage;
         }
 
-        var book = Looked.At(path ?? Path.Combine(folder, ".."), folder, terminal, stop);
+        var book = BookLook.At(path ?? Path.Combine(folder, ".."), folder, terminal, stop);
         if (book.Book is null || book.Survey is null || book.Addresses is null)
-            return Ending.NotReady("Without its book the site can't be audited", book.Findings, terminal);
+            return OutcomePrinter.NotReady("Without its book the site can't be audited", book.Findings, terminal);
 
         var (report, faults) = AuditWork.Of(folder, book);
         var findings = Findings.Of(faults);
@@ -37,5 +37,5 @@ internal static class AuditVerb
     }
 
     private static string Told(AuditReport report, Findings findings) =>
-        $"{Words.Count(report.Files, "file")}, {Words.Count(report.Pages, "page")} read, {Words.Count(report.Links, "link")} followed: {Tally.Of(findings, withNotes: false)}";
+        $"{Words.Count(report.Files, "file")}, {Words.Count(report.Pages, "page")} read, {Words.Count(report.Links, "link")} followed: {FindingCount.Say(findings, withNotes: false)}";
 }

@@ -6,7 +6,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>begin FOLDER</c>: starts a book from a small one with comments that teach.</summary>
 internal static class BeginVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var folder = new Argument<string>("FOLDER") { Description = "The folder to make." };
         var verb = new Command("begin", "Start a new book: three stages with comments that teach.") { folder };

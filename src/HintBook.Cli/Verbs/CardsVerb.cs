@@ -7,7 +7,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>cards BOOK</c>: makes the printed cards alone.</summary>
 internal static class CardsVerb
 {
-    public static Command Of(Terminal terminal, CancellationToken stop) => PublishingVerb.Of(
+    public static Command Make(Terminal terminal, CancellationToken stop) => PublishingVerb.Make(
         "cards",
         "Make the printed QR cards alone.",
         (book, options) => Pipeline.PrintCards(book, options, stop),

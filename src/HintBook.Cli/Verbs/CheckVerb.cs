@@ -8,7 +8,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing; <c>check BOOK --table</c> measures its help.</summary>
 internal static class CheckVerb
 {
-    public static Command Of(Terminal terminal, CancellationToken stop)
+    public static Command Make(Terminal terminal, CancellationToken stop)
     {
         var book = Options.Book();
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
@@ -31,15 +31,15 @@ internal static class CheckVerb
     {
         var (book, read) = CheckedBook.Named(path);
         if (book is null || book.Stages.IsEmpty)
-            return Ending.NotReady("There is no help to measure yet", read, terminal);
-        var table = HelpTable.Of(book);
+            return OutcomePrinter.NotReady("There is no help to measure yet", read, terminal);
+        var table = HelpTable.Measure(book);
         terminal.Out.Write(format == "json" ? HelpTableText.WriteJson(table) : HelpTableText.Write(table));
         return ExitCode.Fine;
     }
 
     private static int Check(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
     {
-        var book = Looked.At(path, null, terminal, stop).WithPages();
+        var book = BookLook.At(path, null, terminal, stop).WithPages();
         terminal.Out.Write(format switch
         {
             "json" => FindingsJson.Write(path, book.Findings, withNotes),
@@ -51,7 +51,7 @@ internal static class CheckVerb
 
     private static string Told(CheckedBook book, bool withNotes)
     {
-        var counts = Tally.Of(book.Findings, withNotes);
+        var counts = FindingCount.Say(book.Findings, withNotes);
         return book.Book is null
             ? counts + "\n"
             : $"“{book.Book.Title}”, {Words.Count(book.Book.Stages.Length, "stage")}: {counts}\n";

@@ -9,7 +9,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>clue CODE --as WAY</c>: makes a clue for a code and proves it; <c>clue --ways</c> lists what can be made.</summary>
 internal static class ClueVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var code = new Argument<string?>("CODE") { Description = "What the clue shall give, in figures and letters.", Arity = ArgumentArity.ZeroOrOne };
         var way = new Option<string?>("--as") { Description = "The kind of clue.", HelpName = "WAY" };
@@ -59,7 +59,7 @@ internal static class ClueVerb
     {
         if (!CluePrint.Endings.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase))
             return $"`{path}` has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
-        var (files, noRoom) = CluePrint.Of(clue, path, paper);
+        var (files, noRoom) = CluePrint.Make(clue, path, paper);
         foreach (var file in files)
         {
             SingleFile.Write(file.Path, file.Content().Span);

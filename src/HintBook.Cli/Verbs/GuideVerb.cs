@@ -6,7 +6,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>guide [PAGE]</c>: shows how to write what boxes do.</summary>
 internal static class GuideVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var page = new Argument<string?>("PAGE") { Description = "The page (default: a list of them).", DefaultValueFactory = _ => null };
         var verb = new Command("guide", "Read how to write what a box does, with a small book for each device.") { page };

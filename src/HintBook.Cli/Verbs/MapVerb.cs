@@ -17,7 +17,7 @@ internal static class MapVerb
         [".mermaid"] = (map, _, spoilerFree) => MermaidMap.Write(map, spoilerFree),
     };
 
-    public static Command Of(Terminal terminal, CancellationToken stop)
+    public static Command Make(Terminal terminal, CancellationToken stop)
     {
         var book = Options.Book();
         var output = Options.Out("The file to write: .svg, .dot, .gv, .mmd or .mermaid (default: SVG on standard output).");
@@ -36,12 +36,12 @@ internal static class MapVerb
             return ExitCode.WrongUsage;
         }
 
-        var book = Looked.At(path, null, terminal, stop);
+        var book = BookLook.At(path, null, terminal, stop);
         if (book.Book is null || book.Survey is null || book.Theme is null)
-            return Ending.NotReady("No map can be drawn", book.Findings, terminal);
+            return OutcomePrinter.NotReady("No map can be drawn", book.Findings, terminal);
 
         var words = MapWords.Of(book.Theme.WordsIn(book.Book.Language).Words.Entries);
-        var map = write!(StageMap.Of(book.Book, book.Survey), words, spoilerFree);
+        var map = write!(StageMap.Build(book.Book, book.Survey), words, spoilerFree);
         if (output is null)
             terminal.Out.Write(map);
         else

@@ -8,7 +8,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>prove BOOK</c>: works every code out from its clue, step by step; <c>prove --ways</c> lists the ways of reading.</summary>
 internal static class ProveVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var book = Options.Book();
         book.Arity = ArgumentArity.ZeroOrOne;
@@ -36,9 +36,9 @@ internal static class ProveVerb
     {
         var (book, read) = CheckedBook.Named(path);
         if (read.AnyError || book is null)
-            return Ending.NotReady("The codes can't be looked at yet", read, terminal);
+            return OutcomePrinter.NotReady("The codes can't be looked at yet", read, terminal);
 
-        var proofs = Proofs.Of(book);
+        var proofs = Proofs.Prove(book);
         var findings = Findings.Of(proofs.Findings);
         terminal.Error.Write(FindingsText.Write(findings, withNotes, terminal.ColourError));
         terminal.Out.Write(asJson ? ProofJson.Write(proofs) : ProofText.Write(book, proofs));

@@ -7,7 +7,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>publish BOOK</c>: makes the site and the cards, checks them and swaps them in; for a folder of books, a shelf of them.</summary>
 internal static class PublishVerb
 {
-    public static Command Of(Terminal terminal, CancellationToken stop) => PublishingVerb.Of(
+    public static Command Make(Terminal terminal, CancellationToken stop) => PublishingVerb.Make(
         "publish",
         "Make the site and the printed cards.",
         (book, options) => Shelf.BooksIn(book).IsEmpty
@@ -17,7 +17,7 @@ internal static class PublishVerb
         terminal);
 
     // Every book of a shelf has its say; what becomes of the shelf is told at the end.
-    private static void TellOne(string name, Outcome outcome, Terminal terminal)
+    private static void TellOne(string name, PublishOutcome outcome, Terminal terminal)
     {
         var findings = outcome switch
         {
@@ -25,7 +25,7 @@ internal static class PublishVerb
             Rejected rejected => rejected.Findings,
             _ => Findings.None,
         };
-        terminal.Error.WriteLine($"{name}: {Tally.Of(findings, withNotes: false)}");
+        terminal.Error.WriteLine($"{name}: {FindingCount.Say(findings, withNotes: false)}");
         terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
     }
 

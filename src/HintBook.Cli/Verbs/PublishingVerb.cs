@@ -12,7 +12,7 @@ internal static class PublishingVerb
     /// <param name="run">The way through the pipeline.</param>
     /// <param name="told">What is said when it is done.</param>
     /// <param name="terminal">Where it is said.</param>
-    public static Command Of(string name, string description, Func<string, PublishOptions, Outcome> run, Func<Report, string> told, Terminal terminal)
+    public static Command Make(string name, string description, Func<string, PublishOptions, PublishOutcome> run, Func<Report, string> told, Terminal terminal)
     {
         var book = Options.Book();
         var output = Options.Out("The output folder (default: `published` in the book).");
@@ -31,7 +31,7 @@ internal static class PublishingVerb
             };
             var outcome = run(parsed.GetValue(book)!, options);
             progress.Clear();
-            return Ending.Of(outcome, parsed.GetValue(notes), terminal, told);
+            return OutcomePrinter.Print(outcome, parsed.GetValue(notes), terminal, told);
         });
         return verb;
     }

@@ -7,7 +7,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>schema</c>: the JSON Schemas from which editors complete and check.</summary>
 internal static class SchemaVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var kind = new Argument<string>("KIND") { Description = "Which file: book or stage.", DefaultValueFactory = _ => "book" };
         kind.AcceptOnlyFromAmong("book", "stage");

@@ -21,7 +21,7 @@ internal static class SolvingVerb
     /// <param name="told">The answer as text or JSON.</param>
     /// <param name="terminal">Where it is said.</param>
     /// <param name="stop">Ends the search; what was proved until then is said.</param>
-    public static Command Of<TAnswer>(
+    public static Command Make<TAnswer>(
         string name,
         string description,
         Func<Book, SolveLimits, IProgress<SolveProgress>, TAnswer> ask,
@@ -43,7 +43,7 @@ internal static class SolvingVerb
         {
             var read = CheckedBook.Named(parsed.GetValue(book)!);
             if (read.Findings.AnyError || read.Book is null)
-                return Ending.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
+                return OutcomePrinter.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);
             var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, TimeSpan.FromSeconds(parsed.GetValue(time)));

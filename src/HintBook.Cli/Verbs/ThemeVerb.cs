@@ -8,7 +8,7 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>theme BOOK [THEME]</c>: lays a copy of a theme into a book, to be changed there.</summary>
 internal static class ThemeVerb
 {
-    public static Command Of(Terminal terminal)
+    public static Command Make(Terminal terminal)
     {
         var book = Options.Book();
         var theme = new Argument<string?>("THEME") { Description = "Which one (default: a list of them).", DefaultValueFactory = _ => null };

@@ -48,7 +48,7 @@ internal static class CardBack
         Paragraph.Fit(Letters.Printable(words.Scan).Text, Typeface.Regular, WordsWidth, ScanSizes);
 
     /// <summary>Everything on a back, placed from the card's own top left corner.</summary>
-    public static ImmutableArray<Printed> Of(Card card, QrMatrix code, CardWords words)
+    public static ImmutableArray<Printed> Layout(Card card, QrMatrix code, CardWords words)
     {
         var module = ModuleOf(code);
         var quiet = QrMatrix.QuietZone * module;

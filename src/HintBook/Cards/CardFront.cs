@@ -39,10 +39,10 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     ];
 
     // The title gives way to the cautions: it is set as large as leaves out the fewest of them.
-    public static CardFront Of(Book book, CardWords words) =>
-        Enumerable.Range(0, TitleSizes.Length).Select(first => Of(book, words, TitleSizes[first..])).MinBy(front => front.CautionsLeftOut)!;
+    public static CardFront Layout(Book book, CardWords words) =>
+        Enumerable.Range(0, TitleSizes.Length).Select(first => Layout(book, words, TitleSizes[first..])).MinBy(front => front.CautionsLeftOut)!;
 
-    private static CardFront Of(Book book, CardWords words, (double, int)[] titleSizes)
+    private static CardFront Layout(Book book, CardWords words, (double, int)[] titleSizes)
     {
         var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, titleSizes);
         var maker = book.Maker is { } who ? Paragraph.Fit(Letters.Printable(who.Name.Value).Text, Typeface.Regular, Width, MakerSizes) : null;

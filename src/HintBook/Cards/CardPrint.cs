@@ -27,14 +27,14 @@ public static class CardPrint
     /// <param name="addresses">Where its pages live; every stage of the book has a name there.</param>
     /// <param name="paper">The sheet to print on.</param>
     /// <param name="words">What the cards say besides the author's own words.</param>
-    public static (CardSet Set, Findings Findings) Of(Book book, Addresses addresses, Paper paper, CardWords words)
+    public static (CardSet Set, Findings Findings) Print(Book book, Addresses addresses, Paper paper, CardWords words)
     {
         if (addresses.Base is null)
             return (CardSet.None, Findings.Of([CardFindings.WithoutAddress(book.Title.At)]));
 
-        var cards = Deck.Of(book, addresses);
-        var front = CardFront.Of(book, words);
-        var findings = Findings.Of([.. Legibility.In(book, words), .. Room.In(book, cards, front, paper, words)]);
+        var cards = CardList.Build(book, addresses);
+        var front = CardFront.Layout(book, words);
+        var findings = Findings.Of([.. Legibility.In(book, words), .. OverflowCheck.In(book, cards, front, paper, words)]);
         return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, paper, words, findings);
     }
 
@@ -43,14 +43,14 @@ public static class CardPrint
         Book book, ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words, Findings findings)
     {
         var title = Letters.Printable(book.Title.Value).Text;
-        ImmutableArray<PrintedPage> pages = [.. CardSheets.Of(cards, front, paper, words), .. MakersSheet.Of(cards, title, paper, words)];
+        ImmutableArray<PrintedPage> pages = [.. CardSheets.Layout(cards, front, paper, words), .. MakersSheet.Layout(cards, title, paper, words)];
         var pdf = StablePdf.Make(book.Title.Value, document =>
         {
             foreach (var page in pages)
-                Drawing.Add(document, page);
+                PdfDrawing.Add(document, page);
         });
         var pictures = cards.AsParallel().AsOrdered().Select(card => QrImages.Png(card.Code!, CardBack.ModuleOf(card.Code!))).ToImmutableArray();
-        var (readBack, unread) = ReadBack.Of(book, cards, pictures, pdf, paper);
+        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, paper);
         return (new([new("cards.pdf", () => pdf), .. cards.SelectMany((card, i) => Pictures(card, pictures[i]))], readBack), findings.And(unread));
     }
 

@@ -5,12 +5,12 @@ namespace HintBook.Cards;
 /// <summary>The sheets of cards: a side of fronts, then the same sheet's side of backs, and so on.</summary>
 internal static class CardSheets
 {
-    public static IEnumerable<PrintedPage> Of(ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words)
+    public static IEnumerable<PrintedPage> Layout(ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words)
     {
         foreach (var sheet in cards.Chunk(Imposition.PerSheet))
         {
             yield return Side(paper, sheet.Select((_, slot) => (Imposition.Front(paper, slot), front.Things)));
-            yield return Side(paper, sheet.Select((card, slot) => (Imposition.Back(paper, slot), CardBack.Of(card, card.Code!, words))));
+            yield return Side(paper, sheet.Select((card, slot) => (Imposition.Back(paper, slot), CardBack.Layout(card, card.Code!, words))));
         }
     }
 

@@ -14,7 +14,7 @@ internal static class MakersSheet
     private const double IdWidth = 44;
 
     /// <summary>As many pages as the stages' cards need; none where there is no card of a stage.</summary>
-    public static ImmutableArray<PrintedPage> Of(ImmutableArray<Card> cards, string title, Paper paper, CardWords words)
+    public static ImmutableArray<PrintedPage> Layout(ImmutableArray<Card> cards, string title, Paper paper, CardWords words)
     {
         var size = Size.Of(paper);
         var rows = (int)((size.Height - Margin - RowsTop) / RowHeight);

@@ -8,7 +8,7 @@ namespace HintBook.Ciphers;
 internal static class Chain
 {
     /// <summary>The steps of a code with the text that they start from, or what is wrong with them as they are written.</summary>
-    public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Of(Code code, Book book)
+    public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Plan(Code code, Book book)
     {
         var sourced = code.Reads is [var first, ..] && first.Way.Value == Ways.From;
         var steps = sourced ? code.Reads[1..] : code.Reads;
@@ -27,14 +27,14 @@ internal static class Chain
         {
             switch (Read(text, step, book))
             {
-                case Outcome.Gave gave:
+                case ReadingResult.Gave gave:
                     worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text));
                     text = gave.Text;
                     break;
-                case Outcome.Stuck stuck:
+                case ReadingResult.Stuck stuck:
                     return (worked.ToImmutable(), text, CipherFindings.Stuck(step, text, stuck.Why));
-                case Outcome.Mistold mistold:
-                    return (worked.ToImmutable(), text, CipherFindings.Mistold(step, mistold.Why, Ways.Named(step.Way.Value)?.Told));
+                case ReadingResult.BadArgument bad:
+                    return (worked.ToImmutable(), text, CipherFindings.BadArgument(step, bad.Why, Ways.Named(step.Way.Value)?.Told));
             }
         }
 
@@ -46,7 +46,7 @@ internal static class Chain
     {
         foreach (var step in steps)
         {
-            if (Read(start, step, book) is not Outcome.Gave gave)
+            if (Read(start, step, book) is not ReadingResult.Gave gave)
                 return null;
             start = gave.Text;
         }
@@ -65,10 +65,10 @@ internal static class Chain
         var all => $"{{ {way}: [ {string.Join(", ", all)} ] }}",
     };
 
-    private static Outcome Read(string text, ReadingStep step, Book book) => step.Way.Value == Ways.Table
-        ? Outcome.Of(
+    private static ReadingResult Read(string text, ReadingStep step, Book book) => step.Way.Value == Ways.Table
+        ? ReadingResult.Of(
             new Lookup(TableOf(book, step)!.Rows.Select(row => (row.Looked.Value, row.Gives.Value))).In(text),
-            $"nothing of the table stands in {Pieces.Quoted(text)}")
+            $"nothing of the table stands in {TextPieces.Quoted(text)}")
         : Ways.Named(step.Way.Value)!.Read(text, [.. step.With.Select(told => told.Value)]);
 
     private static Finding? Wrong(ImmutableArray<ReadingStep> steps, Book book) => steps.Select(step => Wrong(step, book)).FirstOrDefault(wrong => wrong is not null);
@@ -80,15 +80,15 @@ internal static class Chain
         if (step.Way.Value == Ways.Table)
         {
             return step.With is not [var name]
-                ? CipherFindings.Mistold(step, "it needs the name of one table", new Telling("the name of a table", "flowers"))
+                ? CipherFindings.BadArgument(step, "it needs the name of one table", new WayArgument("the name of a table", "flowers"))
                 : TableOf(book, step) is null ? CipherFindings.UnknownSource(name, "table", book.Tables.Select(table => table.Name.Value)) : null;
         }
 
         return Ways.Named(step.Way.Value) switch
         {
             null => CipherFindings.UnknownWay(step),
-            { Told: null } when !step.With.IsEmpty => CipherFindings.Mistold(step, "it takes nothing after its name", null),
-            { Told: { Needed: true } told } when step.With.IsEmpty => CipherFindings.Mistold(step, "something is missing after its name", told),
+            { Told: null } when !step.With.IsEmpty => CipherFindings.BadArgument(step, "it takes nothing after its name", null),
+            { Told: { Needed: true } told } when step.With.IsEmpty => CipherFindings.BadArgument(step, "something is missing after its name", told),
             _ => null,
         };
     }
@@ -97,7 +97,7 @@ internal static class Chain
     {
         var step = code.Reads[0];
         if (step.With is not [var name])
-            return CipherFindings.Mistold(step, "it needs the name of one code", new Telling("the name of a code", "other-code"));
+            return CipherFindings.BadArgument(step, "it needs the name of one code", new WayArgument("the name of a code", "other-code"));
         if (Named(book, name.Value) is null)
             return CipherFindings.UnknownSource(name, "code", book.Box.Codes.Where(other => other.Id.Value != code.Id.Value).Select(other => other.Id.Value));
         var way = new List<string> { code.Id.Value };

@@ -15,7 +15,7 @@ internal static class CipherFindings
     public static readonly FindingCode NoClueCode = new("HB4104", Severity.Warning, "ways of reading without a clue");
     public static readonly FindingCode NothingToSetCode = new("HB4105", Severity.Error, "an answer that nobody can set");
     public static readonly FindingCode UnknownWayCode = new("HB4201", Severity.Error, "a way of reading that isn't known");
-    public static readonly FindingCode MistoldCode = new("HB4202", Severity.Error, "a way of reading that is told something it can't use");
+    public static readonly FindingCode BadArgumentCode = new("HB4202", Severity.Error, "a way of reading that is told something it can't use");
     public static readonly FindingCode StuckCode = new("HB4203", Severity.Error, "a way of reading that doesn't apply");
     public static readonly FindingCode OtherAnswerCode = new("HB4204", Severity.Error, "a clue that gives another answer");
     public static readonly FindingCode UnknownSourceCode = new("HB4205", Severity.Error, "a code or table that isn't in the book");
@@ -31,7 +31,7 @@ internal static class CipherFindings
     public static Finding WrongLength(Code code, int symbols, Books.Lock held) => Of(
         WrongLengthCode,
         code.Answer.At,
-        $"The answer {Pieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",
+        $"The answer {TextPieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",
         "Correct the answer, or `wheels`.") with
     {
         Related = [new Related(held.At, "This is the lock.")],
@@ -40,8 +40,8 @@ internal static class CipherFindings
     public static Finding NotOnWheel(Code code, string symbol, Books.Lock held) => Of(
         NotOnWheelCode,
         code.Answer.At,
-        $"The answer {Pieces.Quoted(code.Answer.Value)} can't be set: no wheel shows {Pieces.Quoted(symbol)}.",
-        $"Each wheel shows {Pieces.Quoted(held.Symbols)}. Correct the answer, or `symbols`.") with
+        $"The answer {TextPieces.Quoted(code.Answer.Value)} can't be set: no wheel shows {TextPieces.Quoted(symbol)}.",
+        $"Each wheel shows {TextPieces.Quoted(held.Symbols)}. Correct the answer, or `symbols`.") with
     {
         Related = [new Related(held.At, "This is the lock.")],
     };
@@ -52,7 +52,7 @@ internal static class CipherFindings
     public static Finding NoReads(Code code) => Of(
         NoReadsCode,
         code.Clue!.Value.At,
-        $"Nothing says how this clue gives {Pieces.Quoted(code.Answer.Value)}, so it isn't proved.",
+        $"Nothing says how this clue gives {TextPieces.Quoted(code.Answer.Value)}, so it isn't proved.",
         "Add `reads: [ … ]` with the ways of reading, in order; `hintbook prove --ways` lists them.");
 
     public static Finding NoClue(Code code) => Of(
@@ -69,8 +69,8 @@ internal static class CipherFindings
             ? $"Did you mean `{near}`?"
             : $"Known are {Words.List(Ways.Names.Select(name => $"`{name}`"))}.");
 
-    public static Finding Mistold(ReadingStep step, string why, Telling? told) => Of(
-        MistoldCode,
+    public static Finding BadArgument(ReadingStep step, string why, WayArgument? told) => Of(
+        BadArgumentCode,
         step.At,
         $"`{step.Way}` can't be read like this: {why}.",
         told is null ? $"Write `{step.Way}` alone." : $"It wants {told.What}, such as `{{ {step.Way}: {told.Example} }}`.");
@@ -79,12 +79,12 @@ internal static class CipherFindings
         StuckCode,
         step.At,
         $"`{step.Way}` doesn't apply here: {why}.",
-        $"It was given {Pieces.Quoted(got)}. Correct the clue, or take another way at this step.");
+        $"It was given {TextPieces.Quoted(got)}. Correct the clue, or take another way at this step.");
 
     public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => Of(
         OtherAnswerCode,
         step.At,
-        $"The clue of {code.Id} gives {Pieces.Quoted(gave)}, but the answer is {Pieces.Quoted(code.Answer.Value)}.",
+        $"The clue of {code.Id} gives {TextPieces.Quoted(gave)}, but the answer is {TextPieces.Quoted(code.Answer.Value)}.",
         instead is null ? "Correct the clue, the ways of reading or the answer; `hintbook prove` shows each step." : $"With {instead} here it would be the answer.") with
     {
         Related = [new Related(code.Answer.At, "This is the answer.")],
@@ -110,11 +110,11 @@ internal static class CipherFindings
     public static Finding LikelyOther(Code code, IReadOnlyCollection<OtherReading> others) => Of(
         LikelyOtherCode,
         code.Clue?.At ?? code.Answer.At,
-        $"A solver may set {Told(others)}; the answer of {code.Id} is {Pieces.Quoted(code.Answer.Value)}.",
+        $"A solver may set {Told(others)}; the answer of {code.Id} is {TextPieces.Quoted(code.Answer.Value)}.",
         $"Make the clue clearer, or say why it is clear enough: `ruled-out: {{ \"{others.First().Setting}\": the reason }}`.");
 
     public static Finding UnusedRule(RuledOut rule) => Of(
-        UnusedRuleCode, rule.Setting.At, $"No other reading of the clue gives {Pieces.Quoted(rule.Setting.Value)}.", "Take it out of `ruled-out`, or correct it.");
+        UnusedRuleCode, rule.Setting.At, $"No other reading of the clue gives {TextPieces.Quoted(rule.Setting.Value)}.", "Take it out of `ruled-out`, or correct it.");
 
     public static Finding TooLong(Code code, int most) => Of(
         TooLongCode,

@@ -24,7 +24,7 @@ internal static class CopyProofs
     /// <param name="place">The code's place in the book.</param>
     /// <param name="book">The book.</param>
     /// <param name="ofCopies">The book as each copy's owner has it.</param>
-    public static (Proof Proof, IEnumerable<Finding> Findings) Of(int place, Book book, ImmutableArray<Book> ofCopies)
+    public static (Proof Proof, IEnumerable<Finding> Findings) Prove(int place, Book book, ImmutableArray<Book> ofCopies)
     {
         var code = book.Box.Codes[place];
         var missing = Missing(code, book).ToArray();
@@ -36,7 +36,7 @@ internal static class CopyProofs
         foreach (var (copy, own) in book.Copies.Zip(ofCopies))
         {
             var findings = ImmutableArray.CreateBuilder<Finding>();
-            proofs.Add(new CopyProof(copy, Proofs.Of(own.Box.Codes[place], own, findings)));
+            proofs.Add(new CopyProof(copy, Proofs.Prove(own.Box.Codes[place], own, findings)));
             told.AddRange(findings.Select(finding => (copy.Serial.Value, finding)));
         }
 

@@ -10,20 +10,20 @@ internal static class Fit
     public static bool Same(string left, string right, Books.Lock? held) => string.Equals(Bare(left), Bare(right), Case(held));
 
     /// <summary>A text without white space.</summary>
-    public static string Bare(string text) => string.Concat(Pieces.Set(text));
+    public static string Bare(string text) => string.Concat(TextPieces.Set(text));
 
     /// <summary>Whether a text has a symbol for each wheel and each wheel shows its symbol.</summary>
     public static bool On(Books.Lock held, string text)
     {
         // Most texts are far too long to be set: they are never taken apart.
-        var symbols = Pieces.Set(text).Take(held.Wheels + 1).ToArray();
+        var symbols = TextPieces.Set(text).Take(held.Wheels + 1).ToArray();
         return symbols.Length == held.Wheels && symbols.All(symbol => Shows(held, symbol));
     }
 
     /// <summary>Why an answer can't be set on its lock, or null.</summary>
     public static Finding? Wrong(Code code)
     {
-        var symbols = Pieces.Set(code.Answer.Value).ToArray();
+        var symbols = TextPieces.Set(code.Answer.Value).ToArray();
         if (symbols.Length == 0)
             return CipherFindings.NothingToSet(code);
         if (code.Lock is not { } held)

@@ -11,13 +11,13 @@ internal sealed class Lookup
     public Lookup(IEnumerable<(string Looked, string Gives)> rows)
     {
         var all = rows.ToArray();
-        byWords = Table(all.Select(row => (Folded(Pieces.Words(row.Looked)), row.Gives)));
+        byWords = Table(all.Select(row => (Folded(TextPieces.Words(row.Looked)), row.Gives)));
         bySymbol = Table(all.Select(row => (row.Looked.Trim().ToLowerInvariant(), row.Gives)));
         mostWords = byWords.Keys.Select(key => key.Count(' ') + 1).DefaultIfEmpty(0).Max();
     }
 
     /// <summary>A table from lines such as <c>black 0, brown 1</c>.</summary>
-    public static Lookup Of(string rows) => new(rows.Split(',', StringSplitOptions.TrimEntries)
+    public static Lookup Parse(string rows) => new(rows.Split(',', StringSplitOptions.TrimEntries)
         .Select(row => (row[..row.LastIndexOf(' ')], row[(row.LastIndexOf(' ') + 1)..])));
 
     /// <summary>Every word of the text that is in the table, in order; without any, every symbol that is.</summary>
@@ -26,14 +26,14 @@ internal sealed class Lookup
         var words = InWords(text).ToArray();
         return words.Length > 0
             ? words
-            : from symbol in Pieces.Symbols(text)
+            : from symbol in TextPieces.Symbols(text)
               where bySymbol.ContainsKey(symbol.ToLowerInvariant())
               select new Row(symbol, bySymbol[symbol.ToLowerInvariant()]);
     }
 
     private IEnumerable<Row> InWords(string text)
     {
-        var words = Pieces.Words(text).ToArray();
+        var words = TextPieces.Words(text).ToArray();
         for (var at = 0; at < words.Length;)
         {
             var taken = 1;
@@ -50,7 +50,7 @@ internal sealed class Lookup
         }
     }
 
-    private static string Folded(IEnumerable<Word> words) => string.Join(' ', words.Select(word => word.Value.ToLowerInvariant()));
+    private static string Folded(IEnumerable<TextPiece> words) => string.Join(' ', words.Select(word => word.Value.ToLowerInvariant()));
 
     private static Dictionary<string, string> Table(IEnumerable<(string Looked, string Gives)> rows) =>
         rows.Where(row => row.Looked.Length > 0).DistinctBy(row => row.Looked).ToDictionary(row => row.Looked, row => row.Gives);

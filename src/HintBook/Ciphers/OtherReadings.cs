@@ -27,7 +27,7 @@ internal static class OtherReadings
         ["reverse", "reverse-words", "reverse-lines", "sort", "sort-down", "line-sums", "differences", "to-morse", "to-roman-numerals", "signal-flags"];
 
     /// <summary>Every other setting that fits the code's lock; none for a code that can't be set on one.</summary>
-    public static IEnumerable<OtherReading> Of(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    public static IEnumerable<OtherReading> Find(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
     {
         if (code.Lock is not { } held || start.Length > LongestClue)
             return [];

@@ -12,7 +12,7 @@ public static class ProofJson
     /// <c>ruledOut</c> where the author hasn't answered. Where a code differs by copy, <c>answer</c> is null and <c>copies</c> has the same for each,
     /// with its <c>serial</c>; otherwise <c>copies</c> is empty.
     /// </summary>
-    public static string Write(Proofs proofs) => JsonText.Of(json =>
+    public static string Write(Proofs proofs) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteStartArray("codes");

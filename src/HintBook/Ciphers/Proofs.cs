@@ -15,15 +15,15 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
     /// Reads every clue as its code says, and as a solver might who doesn't know how. Never throws, whatever is written in the
     /// book. The time grows with the length of the clues.
     /// </summary>
-    public static Proofs Of(Book book)
+    public static Proofs Prove(Book book)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
         ImmutableArray<Book> copies = [.. book.Copies.Select(book.As)];
         var proofs = book.Box.Codes.Select((code, place) =>
         {
             if (!CopyProofs.Differs(code, book))
-                return Of(code, book, findings);
-            var (proof, told) = CopyProofs.Of(place, book, copies);
+                return Prove(code, book, findings);
+            var (proof, told) = CopyProofs.Prove(place, book, copies);
             findings.AddRange(told);
             return proof;
         });
@@ -31,7 +31,7 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
     }
 
     /// <summary>One code, which has one answer for everybody.</summary>
-    internal static Proof Of(Code code, Book book, ImmutableArray<Finding>.Builder findings)
+    internal static Proof Prove(Code code, Book book, ImmutableArray<Finding>.Builder findings)
     {
         // An answer that isn't there has its finding from reading.
         if (code.Answer.Value.Length == 0)
@@ -42,7 +42,7 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
         if (code.Reads.IsEmpty)
             return Unread(code, findings);
 
-        var (start, steps, wrong) = Chain.Of(code, book);
+        var (start, steps, wrong) = Chain.Plan(code, book);
         if (wrong is not null)
         {
             findings.Add(wrong);
@@ -57,7 +57,7 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
         if ((refuted ?? unfit) is { } reason)
             return new Proof(code, new Verdict.Refuted(reason), worked, []);
 
-        var others = OtherReadings.Of(code, start, steps, book).ToArray();
+        var others = OtherReadings.Find(code, start, steps, book).ToArray();
         findings.AddRange(About(code, start, others));
         return new Proof(code, new Verdict.Proved(), worked, [.. others.Take(OtherReadings.Most)]);
     }

@@ -15,16 +15,16 @@ internal sealed record Way
     public required string Source { get; init; }
 
     /// <summary>Reads a text. Never throws, whatever the text and whatever it is told.</summary>
-    public required Func<string, ImmutableArray<string>, Outcome> Read { get; init; }
+    public required Func<string, ImmutableArray<string>, ReadingResult> Read { get; init; }
 
     /// <summary>What it has to be told or may be told, or null for a bare name.</summary>
-    public Telling? Told { get; init; }
+    public WayArgument? Told { get; init; }
 
     /// <summary>What a solver might take for granted instead, given what the author told it; the likeliest first.</summary>
     public Func<ImmutableArray<string>, IEnumerable<Convention>> Conventions { get; init; } = _ => [];
 
     /// <summary>A way that is told nothing.</summary>
-    public static Way Bare(string name, string says, string source, Func<string, Outcome> read) =>
+    public static Way Bare(string name, string says, string source, Func<string, ReadingResult> read) =>
         new() { Name = name, Says = says, Source = source, Read = (text, _) => read(text) };
 }
 
@@ -32,7 +32,7 @@ internal sealed record Way
 /// <param name="What">As it follows "wants": <c>a key of letters</c>.</param>
 /// <param name="Example">As an author would write it.</param>
 /// <param name="Needed">Whether it can't do without.</param>
-internal sealed record Telling(string What, string Example, bool Needed = true);
+internal sealed record WayArgument(string What, string Example, bool Needed = true);
 
 /// <summary>Another habit of reading the same way.</summary>
 /// <param name="Told">What the way would be told.</param>

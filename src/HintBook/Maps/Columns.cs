@@ -11,7 +11,7 @@ internal static class Columns
     private const double WayGap = 18;
 
     /// <summary>The middle of each vertex in pixels. Neighbours of a row never touch.</summary>
-    public static double[] Of(int[][] rows, Ranked graph, double[] width)
+    public static double[] Place(int[][] rows, Ranked graph, double[] width)
     {
         var conflicts = Conflicts(rows, graph);
         var upward = rows.Reverse().ToArray();

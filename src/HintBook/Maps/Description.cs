@@ -7,7 +7,7 @@ internal static class Description
         spoilerFree ? words.TitleOfNumbers : words.TitleOf(Wrapping.Clean(map.Title));
 
     /// <summary>Which stages open which, by number.</summary>
-    public static string Of(StageMap map, MapWords words) => string.Join(' ', Sentences(map, words));
+    public static string Write(StageMap map, MapWords words) => string.Join(' ', Sentences(map, words));
 
     private static IEnumerable<string> Sentences(StageMap map, MapWords words)
     {

@@ -9,7 +9,7 @@ internal static class Goals
     /// The stages with a move that attains a condition of the goal. Where no stage does, the box does it by itself or by plain
     /// handling: then the stages that set this off, however many steps back the nearest are. Empty if there are none.
     /// </summary>
-    public static HashSet<Stage> Of(Book book)
+    public static HashSet<Stage> Find(Book book)
     {
         var wanted = Positions(book.Goal).ToHashSet();
         while (true)

@@ -23,7 +23,7 @@ internal sealed record Label(string Number, ImmutableArray<string> Lines)
     public double TitleLeft => Padding + NumberWidth + NumberGap;
 
     /// <summary>The room that the box takes, in pixels.</summary>
-    public Size Size => Lines.IsEmpty
+    public Extent Size => Lines.IsEmpty
         ? new(Math.Max(46, NumberWidth + (2 * Padding)), LineHeight + (2 * Padding))
         : new(TitleLeft + Lines.Max(Width) + Padding, (Lines.Length * LineHeight) + (2 * Padding));
 

@@ -23,7 +23,7 @@ internal sealed record Ranked(int Boxes, List<int> Row, List<List<int>> Above, L
     /// they share one waypoint in each row, so that a wide fan takes no more room there than a single edge. A neighbour that is
     /// reached by several edges is listed as often.
     /// </summary>
-    public static Ranked Of(int[] row, IEnumerable<(int From, int To)> edges)
+    public static Ranked Rank(int[] row, IEnumerable<(int From, int To)> edges)
     {
         var graph = new Ranked(row.Length, [.. row], [.. row.Select(_ => new List<int>())], [.. row.Select(_ => new List<int>())], []);
         var all = edges.ToArray();

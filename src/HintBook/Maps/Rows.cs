@@ -49,7 +49,7 @@ internal static class Rows
     /// free after the rows above it; where that is too much, those with the longest way still below them go first (list
     /// scheduling by critical path, after T. C. Hu 1961), so that without a bound each node stands at the longest path to it.
     /// </summary>
-    public static int[] Of(int count, IReadOnlyList<(int From, int To)> edges, int widest)
+    public static int[] Assign(int count, IReadOnlyList<(int From, int To)> edges, int widest)
     {
         var leaving = Leaving(count, edges);
         var waiting = new int[count];

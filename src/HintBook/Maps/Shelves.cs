@@ -11,7 +11,7 @@ internal static class Shelves
     /// The upper left corner of each piece, and the size of the whole. Pieces go from left to right in the order given, and a new
     /// shelf begins where the sheet would become wider than the widest piece or than a sheet of three to two.
     /// </summary>
-    public static (ImmutableArray<Point> Corners, Size Size) Place(ImmutableArray<Size> pieces)
+    public static (ImmutableArray<Point> Corners, Extent Size) Place(ImmutableArray<Extent> pieces)
     {
         var area = pieces.Sum(piece => (piece.Width + Gap) * (piece.Height + Gap));
         var widest = Math.Max(pieces.Select(piece => piece.Width).DefaultIfEmpty(0).Max(), Math.Sqrt(area * 1.5));

@@ -45,13 +45,13 @@ public sealed record StageMap(string Title, ImmutableArray<StageNode> Nodes, Imm
     /// The map of a book. A stage that is needed and also one of several is needed; names that are no stages of the book, and
     /// stages that the survey doesn't speak of, have no edges.
     /// </summary>
-    public static StageMap Of(Book book, Survey survey)
+    public static StageMap Build(Book book, Survey survey)
     {
         var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var stage in book.Stages)
             numbers.TryAdd(stage.Id.Value, numbers.Count + 1);
 
-        var goals = Goals.Of(book);
+        var goals = Goals.Find(book);
         var nodes = book.Stages.Select((stage, i) =>
             new StageNode(i + 1, stage.Title.Value, KindOf(stage, survey, goals.Contains(stage))));
         var edges =
@@ -68,7 +68,7 @@ public sealed record StageMap(string Title, ImmutableArray<StageNode> Nodes, Imm
     }
 
     private static StageKind KindOf(Stage stage, Survey survey, bool isGoal) =>
-        survey.Stages.TryGetValue(stage.Id.Value, out var outlook) && !outlook.Reachable ? StageKind.Unreachable
+        survey.Stages.TryGetValue(stage.Id.Value, out var known) && !known.Reachable ? StageKind.Unreachable
         : stage.RedHerring ? StageKind.RedHerring
         : isGoal ? StageKind.Goal
         : stage.Optional ? StageKind.Optional

@@ -9,7 +9,7 @@ internal static class SvgBox
     private const double LoopRoom = 26;
 
     /// <summary>A box with room beside it, on both sides, for an arrow from the box to itself.</summary>
-    public static Size WithRoomForLoop(Size size) => size with { Width = size.Width + (2 * LoopRoom) };
+    public static Extent WithRoomForLoop(Extent size) => size with { Width = size.Width + (2 * LoopRoom) };
 
     public static Frame WithoutRoomForLoop(Frame frame) =>
         frame with { Left = frame.Left + LoopRoom, Width = frame.Width - (2 * LoopRoom) };

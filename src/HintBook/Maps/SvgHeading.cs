@@ -4,7 +4,7 @@ using System.Xml;
 namespace HintBook.Maps;
 
 /// <summary>The box's title and below it the legend, which explains what the map shows and nothing else.</summary>
-internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, ImmutableArray<(LegendEntry Entry, Point At)> Legend)
+internal sealed record SvgHeading(Extent Size, ImmutableArray<string> Title, ImmutableArray<(LegendEntry Entry, Point At)> Legend)
 {
     private const double TitleSize = 20;
     private const double TitleLine = 26;
@@ -14,12 +14,12 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
 
     public static SvgHeading None { get; } = new(new(0, 0), [], []);
 
-    public static SvgHeading Of(StageMap map, MapWords words, double width)
+    public static SvgHeading Layout(StageMap map, MapWords words, double width)
     {
         var title = Wrapping.Lines(map.Title, width, text => Lettering.Width(text, TitleSize, bold: true));
         var legend = ImmutableArray.CreateBuilder<(LegendEntry Entry, Point At)>();
         var (left, top) = (0.0, (title.Length * TitleLine) + 12);
-        foreach (var entry in LegendEntry.Of(map, words))
+        foreach (var entry in LegendEntry.Used(map, words))
         {
             var wide = Sample + 8 + Lettering.Width(entry.Text, Label.FontSize);
             if (left > 0 && left + wide > width)
@@ -55,7 +55,7 @@ internal sealed record SvgHeading(Size Size, ImmutableArray<string> Title, Immut
 internal sealed record LegendEntry(StageKind? Kind, bool OneOfSeveral, string Text)
 {
     /// <summary>The entries for what a map shows.</summary>
-    public static IEnumerable<LegendEntry> Of(StageMap map, MapWords words) => All(words).Where(entry => entry.Kind is { } kind
+    public static IEnumerable<LegendEntry> Used(StageMap map, MapWords words) => All(words).Where(entry => entry.Kind is { } kind
         ? map.Nodes.Any(stage => stage.Kind == kind)
         : map.Edges.Any(edge => edge.OneOfSeveral == entry.OneOfSeveral));
 

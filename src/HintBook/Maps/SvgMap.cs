@@ -25,10 +25,10 @@ public static class SvgMap
     {
         var labels = map.Nodes.Select(stage => Label.Of(stage, spoilerFree)).ToArray();
         var loops = map.Edges.Where(edge => edge.From == edge.To).Select(edge => edge.From - 1).ToHashSet();
-        var drawing = Drawing.Of(
+        var drawing = MapLayout.Compute(
             [.. labels.Select((label, i) => loops.Contains(i) ? SvgBox.WithRoomForLoop(label.Size) : label.Size)],
             [.. map.Edges.Select(edge => (edge.From - 1, edge.To - 1))]);
-        var heading = spoilerFree ? SvgHeading.None : SvgHeading.Of(map, words, Math.Max(drawing.Size.Width, 480));
+        var heading = spoilerFree ? SvgHeading.None : SvgHeading.Layout(map, words, Math.Max(drawing.Size.Width, 480));
         var width = Math.Ceiling(Math.Max(drawing.Size.Width, heading.Size.Width) + (2 * Margin));
         var height = Math.Ceiling(drawing.Size.Height + heading.Size.Height + (2 * Margin));
         var left = (width - drawing.Size.Width) / 2;
@@ -46,7 +46,7 @@ public static class SvgMap
                 ("role", "img"), ("aria-labelledby", "map-title map-description"), ("font-family", "system-ui, sans-serif"),
                 ("font-size", Label.FontSize));
             xml.Element("title", Description.Title(map, words, spoilerFree), ("id", "map-title"));
-            xml.Element("desc", Description.Of(map, words), ("id", "map-description"));
+            xml.Element("desc", Description.Write(map, words), ("id", "map-description"));
             SvgArrow.Define(xml);
             xml.Element("rect", null, ("width", width), ("height", height), ("fill", "#ffffff"));
             heading.Write(xml, Margin, Margin);

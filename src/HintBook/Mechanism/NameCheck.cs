@@ -8,7 +8,7 @@ namespace HintBook.Mechanism;
 public static class NameCheck
 {
     /// <summary>All dangling names of a book.</summary>
-    public static IEnumerable<Finding> Of(Book book)
+    public static IEnumerable<Finding> Run(Book book)
     {
         var names = new Dictionary<string, Named>();
         foreach (var named in book.Box.Names)

@@ -34,8 +34,8 @@ public sealed record ResetPlan
     /// <param name="limits">What may be used.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once.</param>
-    public static ResetPlan Of(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        new Resetting(book, new Budget(limits, TimeProvider.System, progress, stop)).Plan();
+    public static ResetPlan Find(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
+        new ResetPlanner(book, new Budget(limits, TimeProvider.System, progress, stop)).Plan();
 
     /// <summary>No plan, and nothing to tell the author beside what is told already.</summary>
     /// <param name="why">What stands in the way, as a sentence.</param>

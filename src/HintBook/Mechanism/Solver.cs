@@ -18,7 +18,7 @@ public sealed class Solver
     private readonly Machine machine;
     private readonly Budget budget;
     private readonly Attainable things;
-    private readonly Waiting waiting;
+    private readonly WaitingReasons waiting;
     private readonly Replayer second;
     private readonly bool forPages;
     private readonly int[] row;
@@ -26,7 +26,7 @@ public sealed class Solver
     private readonly Placed[] places;
     private readonly string[] names;
     private readonly int[][] done;
-    private Unrest? unrest;
+    private ReactionFault? unrest;
 
     private Solver(Book book, Budget budget, bool forPages)
     {
@@ -36,7 +36,7 @@ public sealed class Solver
         (row, facts, places) = (new int[things.Count], new string[things.Count], new Placed[things.Count]);
         names = new string[book.Stages.Length];
         done = [.. machine.StageActs.Select(acts => acts.ToArray())];
-        waiting = new Waiting(machine);
+        waiting = new WaitingReasons(machine);
         second = new Replayer(book);
     }
 
@@ -45,8 +45,8 @@ public sealed class Solver
     /// <param name="limits">What may be used.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
-    public static Solution Of(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        Of(book, limits, TimeProvider.System, progress, stop);
+    public static Solution Solve(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
+        Solve(book, limits, TimeProvider.System, progress, stop);
 
     /// <summary>
     /// What pages and findings need, sooner: <see cref="Solution.Widest"/> and <see cref="Solution.Orders"/> are left at 0 and not exact, and
@@ -60,78 +60,78 @@ public sealed class Solver
         new Solver(book, new Budget(limits, TimeProvider.System, progress, stop), forPages: true).Solve();
 
     /// <summary>The same, with a clock that is passed in.</summary>
-    internal static Solution Of(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
+    internal static Solution Solve(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
         new Solver(book, new Budget(limits, time, progress, stop), forPages: false).Solve();
 
     private Solution Solve()
     {
-        var outlook = Explore(machine);
-        if (forPages && outlook.Tour is { } tour)
-            Checked(tour.Value, _ => Visits(tour.Value.ToHashSet(), outlook), "every stage has been open");
-        var way = outlook.Way is null ? default : Checked(outlook.Way, replayer => replayer.Solved, "the box is solved");
+        var result = Explore(machine);
+        if (forPages && result.Tour is { } tour)
+            Checked(tour.Value, _ => Visits(tour.Value.ToHashSet(), result), "every stage has been open");
+        var way = result.Way is null ? default : Checked(result.Way, replayer => replayer.Solved, "the box is solved");
         var solution = new Solution
         {
-            Opens = Opens(outlook, way),
-            Shortest = way.IsDefault ? new Claim.NotProved(outlook.Why ?? "there is no way")
-                : outlook.AtLeast == way.Length ? new Claim.Proved(way)
-                : new Claim.NotProved($"no way has fewer than {outlook.AtLeast} moves, and this one has {way.Length}"),
-            Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(outlook, s))],
-            NeverPossible = outlook.Why is null ? [.. machine.Acts.Where((act, a) => !outlook.Possible[a] && act.Step.Kind != StepKind.WayBack).Select(act => act.Step)] : [],
-            NoDeadEnds = new Claim.NotProved(outlook.Why ?? "it wasn't asked"),
+            Opens = Opens(result, way),
+            Shortest = way.IsDefault ? new Claim.NotProved(result.Why ?? "there is no way")
+                : result.AtLeast == way.Length ? new Claim.Proved(way)
+                : new Claim.NotProved($"no way has fewer than {result.AtLeast} moves, and this one has {way.Length}"),
+            Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
+            NeverPossible = result.Why is null ? [.. machine.Acts.Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack).Select(act => act.Step)] : [],
+            NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
             DeadEnds = [],
             Shortcuts = [],
-            NoOtherShortcuts = new Claim.NotProved(outlook.Why ?? "there is no way"),
+            NoOtherShortcuts = new Claim.NotProved(result.Why ?? "there is no way"),
             ByTrying = [],
             Bottlenecks = [],
             Widest = new Widest(0, [], Exact: false),
             Orders = new Orders(BigInteger.Zero, Exact: false),
             States = 0,
-            Explored = outlook.Explored,
+            Explored = result.Explored,
             Seconds = 0,
             Findings = [],
         };
-        solution = WithDeadEnds(solution, outlook);
-        if (outlook.Way is not null)
-            solution = WithShortcuts(solution, outlook);
-        solution = solution with { ByTrying = [.. Tried(outlook)] };
+        solution = WithDeadEnds(solution, result);
+        if (result.Way is not null)
+            solution = WithShortcuts(solution, result);
+        solution = solution with { ByTrying = [.. Tried(result)] };
         if (!forPages)
         {
-            var (widest, orders) = Counts(outlook);
+            var (widest, orders) = Counts(result);
             solution = solution with { Widest = widest, Orders = orders };
         }
 
         solution = solution with { States = budget.Stored, Seconds = budget.Seconds };
-        return solution with { Findings = Findings.Of(Unresting().Concat(Telling.Of(machine, waiting, solution))).All };
+        return solution with { Findings = Findings.Of(Unresting().Concat(SolutionFindings.Collect(machine, waiting, solution))).All };
     }
 
-    private bool Visits(HashSet<int> tour, Outlook outlook) =>
-        machine.StageActs.Zip(outlook.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
+    private bool Visits(HashSet<int> tour, ExplorationResult result) =>
+        machine.StageActs.Zip(result.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
 
-    private Outlook Explore(Machine explored)
+    private ExplorationResult Explore(Machine explored)
     {
-        var (outlook, found) = Solving.Outlook(explored, budget);
+        var (result, found) = ExplorationStrategy.Explore(explored, budget);
         unrest ??= found;
-        return outlook;
+        return result;
     }
 
-    private Claim Opens(Outlook outlook, ImmutableArray<Step> way) =>
+    private Claim Opens(ExplorationResult result, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
-        : outlook.Why is not null && MayHold(machine.Goal) ? new Claim.NotProved(outlook.Why)
+        : result.Why is not null && MayHold(machine.Goal) ? new Claim.NotProved(result.Why)
         : new Claim.Refuted([], waiting.Explain(machine.Goal));
 
     // Of a book that couldn't be compiled nothing is known.
     private bool MayHold(ImmutableArray<Clause> when) => machine.Refused is not null || waiting.Holds(when);
 
-    private StageAnswer StageAnswer(Outlook outlook, int s)
+    private StageAnswer StageAnswer(ExplorationResult result, int s)
     {
         var stage = book.Stages[s];
         var id = stage.Id.Value;
         ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
-            outlook.WayToStage[s] is { } way ? new Claim.Proved(forPages && outlook.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
-            : outlook.Why is not null && MayHold(when) ? new Claim.NotProved(outlook.Why)
+            result.WayToStage[s] is { } way ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
+            : result.Why is not null && MayHold(when) ? new Claim.NotProved(result.Why)
             : new Claim.Refuted([], waiting.Explain(when));
-        var known = reachable is Claim.Refuted ? new Bits(things.Count) : outlook.Before[s];
+        var known = reachable is Claim.Refuted ? new Bits(things.Count) : result.Before[s];
         var (gained, attained) = Gains(known);
         return new StageAnswer
         {
@@ -140,7 +140,7 @@ public sealed class Solver
             CertainBefore = [.. CertainStages(known, s)],
             Facts = gained,
             Attained = attained,
-            Exact = outlook.Exact,
+            Exact = result.Exact,
         };
     }
 
@@ -179,11 +179,11 @@ public sealed class Solver
         return names.AsSpan(0, count);
     }
 
-    private Solution WithDeadEnds(Solution solution, Outlook outlook)
+    private Solution WithDeadEnds(Solution solution, ExplorationResult result)
     {
-        if (outlook.DeadEnds is not { } found)
-            return solution with { NoDeadEnds = new Claim.NotProved(outlook.Why ?? "the states were too many to look at each") };
-        if (outlook.Way is null)
+        if (result.DeadEnds is not { } found)
+            return solution with { NoDeadEnds = new Claim.NotProved(result.Why ?? "the states were too many to look at each") };
+        if (result.Way is null)
             return solution with { NoDeadEnds = new Claim.NotProved("there is no way that could be lost") };
         ImmutableArray<ImmutableArray<Step>> ways = [.. found.Select(way => Checked(way, replayer => !replayer.Solved, "the box isn't solved"))];
         return solution with
@@ -193,16 +193,16 @@ public sealed class Solver
         };
     }
 
-    private Solution WithShortcuts(Solution solution, Outlook outlook)
+    private Solution WithShortcuts(Solution solution, ExplorationResult result)
     {
-        HashSet<string> certain = [.. CertainStages(outlook.BeforeGoal)];
+        HashSet<string> certain = [.. CertainStages(result.BeforeGoal)];
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
         var paths = new Dictionary<List<int>, ImmutableArray<Step>>(ReferenceEqualityComparer.Instance);
         var open = new List<string>();
         foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value)))
         {
             var id = stage.Id.Value;
-            var way = acts.Where(act => !outlook.BeforeGoal[act]).Select(outlook.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
+            var way = acts.Where(act => !result.BeforeGoal[act]).Select(result.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
             if (way is null)
                 open.Add(id);
             else
@@ -226,57 +226,57 @@ public sealed class Solver
         };
     }
 
-    private IEnumerable<Trying> Tried(Outlook outlook)
+    private IEnumerable<Trying> Tried(ExplorationResult result)
     {
         foreach (var code in book.Box.Codes.Where(code => code.Lock is not null))
         {
             var settings = BigInteger.Pow(code.Lock!.Symbols.Length, code.Lock.Wheels);
             var seconds = (double)settings * code.Lock.SecondsATry;
-            yield return new Trying(code.Id.Value, settings, seconds, seconds <= book.Patience.TotalSeconds ? [.. Skipped(outlook, code)] : []);
+            yield return new Trying(code.Id.Value, settings, seconds, seconds <= book.Patience.TotalSeconds ? [.. Skipped(result, code)] : []);
         }
     }
 
     // Whoever tries all settings knows the code without having been told.
-    private IEnumerable<string> Skipped(Outlook outlook, Code code)
+    private IEnumerable<string> Skipped(ExplorationResult result, Code code)
     {
         var variable = Array.FindIndex([.. machine.Variables], v => v.Id == code.Id.Value);
-        if (outlook.Way is null || machine.Refused is not null)
+        if (result.Way is null || machine.Refused is not null)
             return [];
         var told = Explore((machine with { Start = machine.Start.SetItem(variable, 1) }).AtRest());
         HashSet<string> still = [.. CertainStages(told.BeforeGoal)];
-        return told.Exact ? CertainStages(outlook.BeforeGoal).ToArray().Where(stage => !still.Contains(stage)) : [];
+        return told.Exact ? CertainStages(result.BeforeGoal).ToArray().Where(stage => !still.Contains(stage)) : [];
     }
 
-    private (Widest Widest, Orders Orders) Counts(Outlook outlook)
+    private (Widest Widest, Orders Orders) Counts(ExplorationResult result)
     {
-        var ordered = outlook.Precedence?.Value is { } precedence ? Ordered(outlook, precedence) : ((Widest Widest, Orders Orders)?)null;
+        var ordered = result.Precedence?.Value is { } precedence ? Ordered(result, precedence) : ((Widest Widest, Orders Orders)?)null;
         if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)
             return counts;
         if (ordered is not null && book.Stages.Length > MostToCountBesides)
             return ordered.Value;
-        var most = outlook.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
+        var most = result.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
         var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
         if (graph.Stopped is not null && ordered is not null)
             return ordered.Value;
-        var counting = new Counting(graph);
+        var counting = new OrderCounting(graph);
         var (count, stages) = counting.Widest();
         var all = graph.Stopped is null;
         return (
             new Widest(count, [.. stages.Select(s => book.Stages[s].Id.Value)], Exact: all),
-            all ? counting.Orders(budget) : new Orders(outlook.Way is null ? BigInteger.Zero : BigInteger.One, Exact: false));
+            all ? counting.Orders(budget) : new Orders(result.Way is null ? BigInteger.Zero : BigInteger.One, Exact: false));
     }
 
     // A stage that the goal doesn't need may or may not come before the end; the orders without any of those are then a lower bound.
-    private (Widest Widest, Orders Orders) Ordered(Outlook outlook, ImmutableArray<Bits> precedence)
+    private (Widest Widest, Orders Orders) Ordered(ExplorationResult result, ImmutableArray<Bits> precedence)
     {
-        var reached = Enumerable.Range(0, book.Stages.Length).Where(s => outlook.WayToStage[s] is not null).ToList();
+        var reached = Enumerable.Range(0, book.Stages.Length).Where(s => result.WayToStage[s] is not null).ToList();
         var widest = Among(reached).Widest();
         var together = AtTheSameTime(widest.Select(i => reached[i]));
-        var needed = outlook.Way is null ? [] : precedence[^1].Members().ToList();
-        var (count, exact) = outlook.Way is null ? (BigInteger.Zero, true) : Among(needed).Count();
+        var needed = result.Way is null ? [] : precedence[^1].Members().ToList();
+        var (count, exact) = result.Way is null ? (BigInteger.Zero, true) : Among(needed).Count();
         return (
             new Widest(together.Count, [.. together.Select(s => book.Stages[s].Id.Value)], together.Count == widest.Length),
-            new Orders(count, exact && (outlook.Way is null || needed.Count == reached.Count)));
+            new Orders(count, exact && (result.Way is null || needed.Count == reached.Count)));
 
         LinearExtensions Among(List<int> stages)
         {
@@ -314,7 +314,7 @@ public sealed class Solver
             yield break;
         var rules = unrest.Rules.Select(r => $"reaction {r + 1}").ToArray();
         var at = book.Box.Reactions[unrest.Rules.Length > 0 ? unrest.Rules[0] : 0].At;
-        var way = unrest.Way.Count == 0 ? "As the box is shipped" : $"After {Telling.Say([.. unrest.Way.Select(act => machine.Acts[act].Step)])}";
+        var way = unrest.Way.Count == 0 ? "As the box is shipped" : $"After {SolutionFindings.Say([.. unrest.Way.Select(act => machine.Acts[act].Step)])}";
         var state = string.Join(", ", machine.Variables.Zip(unrest.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
         yield return unrest.Kind == Rest.Loops
             ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")

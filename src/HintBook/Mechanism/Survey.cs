@@ -12,14 +12,14 @@ public sealed record Survey
     public required ResetPlan WayBack { get; init; }
 
     /// <summary>What is known of each stage, by its id.</summary>
-    public required ImmutableDictionary<string, StageOutlook> Stages { get; init; }
+    public required ImmutableDictionary<string, StageSurvey> Stages { get; init; }
 
     /// <summary>The stages that are open before anything has been done, in the author's order.</summary>
     public required ImmutableArray<string> First { get; init; }
 }
 
 /// <summary>How one stage stands among the others.</summary>
-public sealed record StageOutlook
+public sealed record StageSurvey
 {
     /// <summary>Whether any way leads to it.</summary>
     public required bool Reachable { get; init; }

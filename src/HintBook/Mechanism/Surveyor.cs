@@ -25,16 +25,16 @@ public static class Surveyor
     public static (Survey? Survey, Findings Findings) Survey(
         Book book, bool whole, SolveLimits? limits = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
     {
-        var names = Findings.Of(NameCheck.Of(book));
+        var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)
             return (null, names);
         limits ??= Limits;
         // The way back doesn't wait for the way there: each has a core of its own.
-        var planned = Task.Run(() => ResetPlan.Of(book, limits, null, stop), CancellationToken.None);
-        var graph = GainGraph.Of(book);
-        var all = Spread.Whole(graph);
+        var planned = Task.Run(() => ResetPlan.Find(book, limits, null, stop), CancellationToken.None);
+        var graph = GainGraph.Build(book);
+        var all = GainReachability.Whole(graph);
         var solution = Solver.ForPages(book, limits, progress, stop);
-        var stages = GraphSurvey.Of(graph, all, solution.Stages);
+        var stages = GraphSurvey.Survey(graph, all, solution.Stages);
         var back = planned.GetAwaiter().GetResult();
         if (solution.Opens is not Claim.Proved)
             back = ResetPlan.None("the box can't be opened");

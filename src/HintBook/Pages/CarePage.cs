@@ -18,17 +18,17 @@ internal static class CarePage
         ("stop", []),
     ];
 
-    public static SitePage Of(Edition edition) => new($"{edition.Folder}care.html", "care.html", "care", () => Names(edition));
+    public static SitePage Build(LanguageSite site) => new($"{site.Folder}care.html", "care.html", "care", () => Names(site));
 
-    private static ScriptObject Names(Edition edition)
+    private static ScriptObject Names(LanguageSite site)
     {
-        var dangers = edition.Book.Cautions.Select(caution => caution.Kind).ToHashSet();
-        return edition.Page(
-            PageHead.Of(edition, "care", "care.html"),
-            ("text", edition.Prose.Of(edition.Book.Care)),
-            ("cautions", View.Cautions(edition.Book.Cautions, edition.Words)),
+        var dangers = site.Book.Cautions.Select(caution => caution.Kind).ToHashSet();
+        return site.Page(
+            PageHead.Build(site, "care", "care.html"),
+            ("text", site.Prose.Of(site.Book.Care)),
+            ("cautions", View.Cautions(site.Book.Cautions, site.Words)),
             ("topics", View.List(Topics.Where(topic => topic.Where.Length == 0 || topic.Where.Any(dangers.Contains)).Select(topic => View.Of(
-                ("title", edition.Words[$"care_{topic.Word}"]),
-                ("text", edition.Words[$"care_{topic.Word}_text"]))))));
+                ("title", site.Words[$"care_{topic.Word}"]),
+                ("text", site.Words[$"care_{topic.Word}_text"]))))));
     }
 }

@@ -6,21 +6,21 @@ internal static class HelpAddress
     private const string Mail = "mailto:";
 
     /// <summary>The address behind the link on one page, or null where the book has none.</summary>
-    /// <param name="edition">The site.</param>
+    /// <param name="site">The site.</param>
     /// <param name="page">The page's name: the maker's sheet says which stage it is.</param>
-    public static string? Of(Edition edition, string page) => edition.Book.Maker?.Help?.Value switch
+    public static string? Write(LanguageSite site, string page) => site.Book.Maker?.Help?.Value switch
     {
-        { } help when help.StartsWith(Mail, StringComparison.OrdinalIgnoreCase) => WithLetter(help, edition, page),
+        { } help when help.StartsWith(Mail, StringComparison.OrdinalIgnoreCase) => WithLetter(help, site, page),
         { } help when ProseHtml.Leads(help) => help,
         _ => null,
     };
 
     // RFC 6068, section 2: fields are joined by &, and lines of the body end in CR LF.
-    private static string WithLetter(string help, Edition edition, string page)
+    private static string WithLetter(string help, LanguageSite site, string page)
     {
-        (string, string)[] known = [("book", edition.Book.Title.Value), ("page", page)];
-        var subject = Field("subject", edition.Words.Say("mail_subject", known));
-        var body = Field("body", edition.Words.Say("mail_body", known).ReplaceLineEndings("\r\n"));
+        (string, string)[] known = [("book", site.Book.Title.Value), ("page", page)];
+        var subject = Field("subject", site.Words.Say("mail_subject", known));
+        var body = Field("body", site.Words.Say("mail_body", known).ReplaceLineEndings("\r\n"));
         return $"{help}{(help.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{subject}&{body}";
     }
 

@@ -20,7 +20,7 @@ public static class Offline
     /// <param name="book">The book.</param>
     /// <param name="theme">Its theme.</param>
     /// <param name="files">Every file of the site that is to be kept, with a hash of its content; films aside, which are too large to be kept unasked.</param>
-    public static IReadOnlyCollection<MadeFile> Of(Book book, Theme theme, IEnumerable<(string Path, string Hash)> files)
+    public static IReadOnlyCollection<MadeFile> Build(Book book, Theme theme, IEnumerable<(string Path, string Hash)> files)
     {
         if (theme.Worker is not { } worker)
             return [];
@@ -48,7 +48,7 @@ public static class Offline
             json.WriteStartObject();
             json.WriteString("name", book.Title.Value);
             json.WriteString("lang", book.Language.Value);
-            json.WriteString("dir", Language.DirectionOf(book.Language.Value));
+            json.WriteString("dir", TextDirection.Of(book.Language.Value));
             json.WriteString("start_url", "index.html");
             json.WriteString("scope", "./");
             json.WriteString("display", "standalone");

@@ -12,30 +12,30 @@ internal static class PhotoView
     private const double MarkSize = 0.036;
 
     /// <summary>The photos of one place that were published; null for none.</summary>
-    public static ScriptArray? Of(IEnumerable<Photo> photos, Place place, Edition edition)
+    public static ScriptArray? Build(IEnumerable<Photo> photos, Place place, LanguageSite site)
     {
         var list = View.List(
             from photo in photos
             where photo.Place == place
-            let picture = edition.Plan.Pictures.GetValueOrDefault(photo.File.Value)
+            let picture = site.Plan.Pictures.GetValueOrDefault(photo.File.Value)
             where picture is not null
-            select Of(photo, picture, edition));
+            select Build(photo, picture, site));
         return list.Count == 0 ? null : list;
     }
 
-    private static ScriptObject Of(Photo photo, Picture picture, Edition edition) => View.Of(
-        ("src", edition.From(picture.Files[0].Path)),
-        ("srcset", string.Join(", ", picture.Files.Select(file => $"{edition.From(file.Path)} {file.Width}w"))),
-        ("largest", edition.From(picture.Largest.Path)),
+    private static ScriptObject Build(Photo photo, Picture picture, LanguageSite site) => View.Of(
+        ("src", site.From(picture.Files[0].Path)),
+        ("srcset", string.Join(", ", picture.Files.Select(file => $"{site.From(file.Path)} {file.Width}w"))),
+        ("largest", site.From(picture.Largest.Path)),
         ("width", picture.Largest.Width),
         ("height", picture.Largest.Height),
-        ("alt", photo.Alt?.Value ?? edition.Words["photo_without_alt"]),
+        ("alt", photo.Alt?.Value ?? site.Words["photo_without_alt"]),
         ("mark_size", Number(picture.Largest.Width * MarkSize)),
         ("digit_size", Number(picture.Largest.Width * MarkSize * 1.2)),
-        ("marks", photo.Marks.IsEmpty ? null : View.List(photo.Marks.Select((mark, index) => Of(mark, index, picture.Largest)))));
+        ("marks", photo.Marks.IsEmpty ? null : View.List(photo.Marks.Select((mark, index) => Build(mark, index, picture.Largest)))));
 
     // Where the author put it, but never hanging out of the picture.
-    private static ScriptObject Of(Mark mark, int index, PictureFile picture)
+    private static ScriptObject Build(Mark mark, int index, PictureFile picture)
     {
         var radius = (picture.Width * MarkSize) + 1;
         return View.Of(

@@ -28,7 +28,7 @@ internal static class ProseHtml
     /// <param name="prose">The text.</param>
     /// <param name="working">What stands for <c>{{ working: code }}</c>; without it that is a text like any other.</param>
     /// <param name="html">Whether HTML in the text stays HTML.</param>
-    public static (Html Html, ImmutableArray<Finding> Findings) Of(Prose prose, Working? working = null, bool html = false)
+    public static (Html Html, ImmutableArray<Finding> Findings) Render(Prose prose, Working? working = null, bool html = false)
     {
         var pipeline = html ? WithHtml : CommonMark;
         try
@@ -107,7 +107,7 @@ internal static class ProseHtml
                 continue;
             }
 
-            var (table, wrong) = working.Of(code, Place(prose, paragraph));
+            var (table, wrong) = working.Build(code, Place(prose, paragraph));
             if (wrong is not null)
                 findings.Add(wrong);
             var parent = paragraph.Parent!;

@@ -22,14 +22,14 @@ internal sealed class ProseSet
             .OfType<Prose>()
             .ToArray();
         // Most books show no working: then nothing needs to be worked out.
-        var working = Array.Exists(all, prose => Working.IsIn(prose.Markdown)) ? Working.Of(Proofs.Of(book), words) : null;
+        var working = Array.Exists(all, prose => Working.IsIn(prose.Markdown)) ? Working.Build(Proofs.Prove(book), words) : null;
         var answers = book.Stages.Select(stage => stage.Answer).OfType<Prose>().ToHashSet<Prose>(ReferenceEqualityComparer.Instance);
         var made = all
             .Distinct(ReferenceEqualityComparer.Instance)
             .Cast<Prose>()
             .AsParallel()
             .AsOrdered()
-            .Select(prose => (prose, made: ProseHtml.Of(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer, book.Html)))
+            .Select(prose => (prose, made: ProseHtml.Render(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer, book.Html)))
             .ToArray();
         return (
             new(made.ToFrozenDictionary(each => each.prose, each => each.made.Html, (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),

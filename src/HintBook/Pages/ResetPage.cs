@@ -8,37 +8,37 @@ namespace HintBook.Pages;
 /// <summary>How the box is put back, behind a warning: the computed plan step by step, or the stages backwards where there is none.</summary>
 internal static class ResetPage
 {
-    public static SitePage Of(Edition edition) => new($"{edition.Folder}reset.html", "reset.html", "reset", () => Names(edition));
+    public static SitePage Build(LanguageSite site) => new($"{site.Folder}reset.html", "reset.html", "reset", () => Names(site));
 
-    private static ScriptObject Names(Edition edition)
+    private static ScriptObject Names(LanguageSite site)
     {
-        var plan = edition.Plan.Survey.WayBack.Plan;
-        var tasks = new ResetTasks(edition);
-        return edition.Page(
-            PageHead.Of(edition, "reset", "reset.html"),
-            ("cautions", View.Cautions(edition.Book.Cautions, edition.Words)),
-            ("stages", View.List(plan.IsEmpty ? Backwards(edition, tasks) : AsPlanned(edition, tasks, plan))));
+        var plan = site.Plan.Survey.WayBack.Plan;
+        var tasks = new ResetTasks(site);
+        return site.Page(
+            PageHead.Build(site, "reset", "reset.html"),
+            ("cautions", View.Cautions(site.Book.Cautions, site.Words)),
+            ("stages", View.List(plan.IsEmpty ? Backwards(site, tasks) : AsPlanned(site, tasks, plan))));
     }
 
     // Steps that follow each other and belong to one stage, or to none, stand together; what stages say beside the plan comes last.
-    private static IEnumerable<ScriptObject> AsPlanned(Edition edition, ResetTasks tasks, ImmutableArray<Step> plan)
+    private static IEnumerable<ScriptObject> AsPlanned(LanguageSite site, ResetTasks tasks, ImmutableArray<Step> plan)
     {
         var told = new HashSet<string>();
         foreach (var together in Together(plan))
         {
-            var stage = edition.Book.Stages.FirstOrDefault(stage => stage.Id.Value == StageOf(together[0]));
+            var stage = site.Book.Stages.FirstOrDefault(stage => stage.Id.Value == StageOf(together[0]));
             var lines = together.SelectMany(tasks.Of).ToList();
-            yield return stage is not null && told.Add(stage.Id.Value) ? Entry(edition, stage, lines) : Handling(edition, lines);
+            yield return stage is not null && told.Add(stage.Id.Value) ? Entry(site, stage, lines) : Handling(site, lines);
         }
 
-        foreach (var stage in edition.Book.Stages.Reverse().Where(stage => !told.Contains(stage.Id.Value) && SaysMore(stage)))
-            yield return Entry(edition, stage, ResetTasks.NotesOf(stage));
+        foreach (var stage in site.Book.Stages.Reverse().Where(stage => !told.Contains(stage.Id.Value) && SaysMore(stage)))
+            yield return Entry(site, stage, ResetTasks.NotesOf(stage));
     }
 
-    private static IEnumerable<ScriptObject> Backwards(Edition edition, ResetTasks tasks) =>
-        from stage in edition.Book.Stages.Reverse()
+    private static IEnumerable<ScriptObject> Backwards(LanguageSite site, ResetTasks tasks) =>
+        from stage in site.Book.Stages.Reverse()
         where SaysMore(stage) || ResetTasks.UndosOf(stage).Any()
-        select Entry(edition, stage, ResetTasks.UndosOf(stage).Reverse().SelectMany(tasks.Of));
+        select Entry(site, stage, ResetTasks.UndosOf(stage).Reverse().SelectMany(tasks.Of));
 
     private static IEnumerable<List<Step>> Together(ImmutableArray<Step> plan)
     {
@@ -62,20 +62,20 @@ internal static class ResetPage
     private static bool SaysMore(Stage stage) =>
         stage.Reset is not null || ResetTasks.NotesOf(stage).Any() || stage.Photos.Any(photo => photo.Place == Place.Reset);
 
-    private static ScriptObject Entry(Edition edition, Stage stage, IEnumerable<string> tasks) => View.Of(
+    private static ScriptObject Entry(LanguageSite site, Stage stage, IEnumerable<string> tasks) => View.Of(
         ("title", stage.Title.Value),
-        ("lang", edition.LanguageOf(stage)),
-        ("cautions", View.Cautions(stage.Cautions, edition.Words)),
-        ("tasks", Tasks(edition, stage.Id.Value, tasks)),
-        ("text", edition.Prose.Of(stage.Reset)),
-        ("photos", PhotoView.Of(stage.Photos, Place.Reset, edition)));
+        ("lang", site.LanguageOf(stage)),
+        ("cautions", View.Cautions(stage.Cautions, site.Words)),
+        ("tasks", Tasks(site, stage.Id.Value, tasks)),
+        ("text", site.Prose.Of(stage.Reset)),
+        ("photos", PhotoView.Build(stage.Photos, Place.Reset, site)));
 
-    private static ScriptObject Handling(Edition edition, IEnumerable<string> tasks) => View.Of(
-        ("title", null), ("lang", Html.Empty), ("cautions", null), ("tasks", Tasks(edition, "", tasks)), ("text", Html.Empty), ("photos", null));
+    private static ScriptObject Handling(LanguageSite site, IEnumerable<string> tasks) => View.Of(
+        ("title", null), ("lang", Html.Empty), ("cautions", null), ("tasks", Tasks(site, "", tasks)), ("text", Html.Empty), ("photos", null));
 
     // The key under which a tick is kept says nothing, and lasts as long as the task's own words.
-    private static ScriptArray Tasks(Edition edition, string stage, IEnumerable<string> tasks) =>
+    private static ScriptArray Tasks(LanguageSite site, string stage, IEnumerable<string> tasks) =>
         View.List(tasks.Select(task => View.Of(
             ("says", task),
-            ("key", Addresses.Derive(edition.Book.Identity, $"reset\n{stage}\n{task}")))));
+            ("key", Addresses.Derive(site.Book.Identity, $"reset\n{stage}\n{task}")))));
 }

@@ -18,13 +18,13 @@ public static class ShelfPage
     /// <summary>The page with the files of the theme that it needs.</summary>
     /// <param name="books">The books in the order of the shelf, at least one; the first says which language the page speaks.</param>
     /// <param name="theme">How it looks.</param>
-    public static IReadOnlyCollection<MadeFile> Of(IReadOnlyList<ShelvedBook> books, Theme theme)
+    public static IReadOnlyCollection<MadeFile> Build(IReadOnlyList<ShelvedBook> books, Theme theme)
     {
-        var press = new Press(theme);
+        var renderer = new TemplateRenderer(theme);
         return
         [
             .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
-            new MadeFile("index.html", () => press.Print(Template, Names(books, theme))),
+            new MadeFile("index.html", () => renderer.Print(Template, Names(books, theme))),
         ];
     }
 
@@ -36,10 +36,10 @@ public static class ShelfPage
             ("site", View.Of(
                 ("title", title),
                 ("language", words.Language),
-                ("dir", Language.DirectionOf(words.Language)),
+                ("dir", TextDirection.Of(words.Language)),
                 ("key", null),
                 ("root", ""),
-                ("policy", Edition.Policy),
+                ("policy", LanguageSite.Policy),
                 ("preview", title),
                 ("preview_image", null),
                 ("maker", null))),

@@ -13,18 +13,18 @@ public static class Site
     /// and one page of every shape is tried. The rest is rendered when its content is asked for, on any thread; a page whose
     /// template was found broken throws <see cref="InvalidOperationException"/> then.
     /// </summary>
-    public static (ImmutableArray<MadeFile> Files, Findings Findings) Of(SitePlan plan, Theme theme)
+    public static (ImmutableArray<MadeFile> Files, Findings Findings) Build(SitePlan plan, Theme theme)
     {
-        var press = new Press(theme);
-        var editions = InEachLanguage(plan).Select(each => Edition.Of(each, theme)).ToArray();
-        SitePage[] pages = [.. editions.SelectMany(made => PagesOf(made.Edition))];
-        var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), press);
+        var renderer = new TemplateRenderer(theme);
+        var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme)).ToArray();
+        SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Site))];
+        var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
         return (
             [
                 .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
-                .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : press.Print(page.Template, page.Names()))),
+                .. pages.Select(page => new MadeFile(page.Path, () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))),
             ],
-            Findings.Of([.. editions.SelectMany(made => made.Findings), .. WherePage.FarAway(plan), .. failures]));
+            Findings.Of([.. sites.SelectMany(made => made.Findings), .. WherePage.FarAway(plan), .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>
@@ -37,18 +37,18 @@ public static class Site
     }
 
     /// <summary>The pages in one language.</summary>
-    internal static IEnumerable<SitePage> PagesOf(Edition edition) =>
+    internal static IEnumerable<SitePage> PagesOf(LanguageSite site) =>
     [
-        FrontPage.Of(edition),
-        WherePage.Of(edition),
-        .. edition.Book.Stages.SelectMany(stage => StagePage.Of(edition, stage)),
-        SolutionPage.Of(edition),
-        ResetPage.Of(edition),
-        CarePage.Of(edition),
+        FrontPage.Build(site),
+        WherePage.Build(site),
+        .. site.Book.Stages.SelectMany(stage => StagePage.Build(site, stage)),
+        SolutionPage.Build(site),
+        ResetPage.Build(site),
+        CarePage.Build(site),
     ];
 
     // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape or with none: it is given the same names, differing only in their texts.
-    private static (Dictionary<SitePage, ReadOnlyMemory<byte>> Made, List<Finding> Failures) Try(IEnumerable<SitePage> pages, Press press)
+    private static (Dictionary<SitePage, ReadOnlyMemory<byte>> Made, List<Finding> Failures) Try(IEnumerable<SitePage> pages, TemplateRenderer renderer)
     {
         var made = new Dictionary<SitePage, ReadOnlyMemory<byte>>(ReferenceEqualityComparer.Instance);
         var failures = new List<Finding>();
@@ -56,7 +56,7 @@ public static class Site
         {
             try
             {
-                made.Add(page, press.Print(page.Template, page.Names()));
+                made.Add(page, renderer.Print(page.Template, page.Names()));
             }
             catch (TemplateFailure failure)
             {

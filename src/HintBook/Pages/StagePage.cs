@@ -7,53 +7,53 @@ namespace HintBook.Pages;
 internal static class StagePage
 {
     /// <summary>The page under the name in use, and a copy under each older one that was ever printed.</summary>
-    public static IEnumerable<SitePage> Of(Edition edition, Stage stage)
+    public static IEnumerable<SitePage> Build(LanguageSite site, Stage stage)
     {
-        var names = edition.Plan.Addresses.Names[stage.Id.Value];
-        var shape = Shape(edition, stage);
+        var names = site.Plan.Addresses.Names[stage.Id.Value];
+        var shape = Shape(site, stage);
         return names.Select((name, age) => new SitePage(
-            $"{edition.Folder}{name}.html",
+            $"{site.Folder}{name}.html",
             "stage.html",
             age == 0 ? shape : $"{shape} older",
-            () => Names(edition, stage, canonical: age == 0 ? null : $"{names[0]}.html")));
+            () => Names(site, stage, canonical: age == 0 ? null : $"{names[0]}.html")));
     }
 
-    private static ScriptObject Names(Edition edition, Stage stage, string? canonical)
+    private static ScriptObject Names(LanguageSite site, Stage stage, string? canonical)
     {
-        var name = edition.Plan.Addresses.Names[stage.Id.Value][0];
-        return edition.Page(
-            PageHead.Of(edition, "stage", $"{name}.html", name, canonical),
+        var name = site.Plan.Addresses.Names[stage.Id.Value][0];
+        return site.Page(
+            PageHead.Build(site, "stage", $"{name}.html", name, canonical),
             ("stage", View.Of(
                 ("title", stage.Title.Value),
                 ("sign", stage.Sign.Value),
-                ("lang", edition.LanguageOf(stage)),
-                ("minutes", stage.Minutes is { } minutes ? edition.Words.Say("minutes", ("minutes", $"{minutes}")) : null),
-                ("cautions", View.Cautions(stage.Cautions, edition.Words)),
-                ("sign_photos", PhotoView.Of(stage.Photos, Place.Sign, edition)),
-                ("nudge", Tier(edition, stage, stage.Nudge, Place.Nudge)),
-                ("clue", Tier(edition, stage, stage.Clue, Place.Clue)),
-                ("answer", Tier(edition, stage, stage.Answer, Place.Answer)),
-                ("film", View.Film(stage.Clip, edition)))),
-            ("next", Next(edition, stage)));
+                ("lang", site.LanguageOf(stage)),
+                ("minutes", stage.Minutes is { } minutes ? site.Words.Say("minutes", ("minutes", $"{minutes}")) : null),
+                ("cautions", View.Cautions(stage.Cautions, site.Words)),
+                ("sign_photos", PhotoView.Build(stage.Photos, Place.Sign, site)),
+                ("nudge", Tier(site, stage, stage.Nudge, Place.Nudge)),
+                ("clue", Tier(site, stage, stage.Clue, Place.Clue)),
+                ("answer", Tier(site, stage, stage.Answer, Place.Answer)),
+                ("film", View.Film(stage.Clip, site)))),
+            ("next", Next(site, stage)));
     }
 
-    private static ScriptObject Tier(Edition edition, Stage stage, Prose prose, Place place) => View.Of(
-        ("text", edition.Prose.Of(prose)),
-        ("photos", PhotoView.Of(stage.Photos, place, edition)));
+    private static ScriptObject Tier(LanguageSite site, Stage stage, Prose prose, Place place) => View.Of(
+        ("text", site.Prose.Of(prose)),
+        ("photos", PhotoView.Build(stage.Photos, place, site)));
 
-    private static ScriptObject Next(Edition edition, Stage stage)
+    private static ScriptObject Next(LanguageSite site, Stage stage)
     {
-        var opened = edition.Opened[stage.Id.Value];
-        var alone = opened.Where(next => Way.OpensAlone(edition.Plan, stage.Id.Value, next)).ToArray();
+        var opened = site.Opened[stage.Id.Value];
+        var alone = opened.Where(next => NextStages.OpensAlone(site.Plan, stage.Id.Value, next)).ToArray();
         return View.Of(
-            ("says", Says(edition, stage, alone.Length, opened.Length)),
-            ("open", View.List(alone.Select(next => StageLink.Of(edition, next)))),
-            ("joined", View.List(opened.Except(alone, StringComparer.Ordinal).Select(next => StageLink.Of(edition, next)))));
+            ("says", Says(site, stage, alone.Length, opened.Length)),
+            ("open", View.List(alone.Select(next => StageLink.Of(site, next)))),
+            ("joined", View.List(opened.Except(alone, StringComparer.Ordinal).Select(next => StageLink.Of(site, next)))));
     }
 
-    private static string Says(Edition edition, Stage stage, int alone, int opened) => edition.Words[(stage, alone, opened) switch
+    private static string Says(LanguageSite site, Stage stage, int alone, int opened) => site.Words[(stage, alone, opened) switch
     {
-        _ when edition.Ends.Contains(stage.Id.Value) => "next_last",
+        _ when site.Ends.Contains(stage.Id.Value) => "next_last",
         (_, 1, _) => "next_one",
         (_, > 1, _) => "next_several",
         (_, _, > 0) => "next_joined_only",
@@ -62,10 +62,10 @@ internal static class StagePage
     }];
 
     // Which parts of the template a stage makes use of.
-    private static string Shape(Edition edition, Stage stage)
+    private static string Shape(LanguageSite site, Stage stage)
     {
-        var opened = edition.Opened[stage.Id.Value];
-        var alone = opened.Count(next => Way.OpensAlone(edition.Plan, stage.Id.Value, next));
+        var opened = site.Opened[stage.Id.Value];
+        var alone = opened.Count(next => NextStages.OpensAlone(site.Plan, stage.Id.Value, next));
         var photos = string.Join(',', stage.Photos
             .Select(photo => $"{photo.Place}{(photo.Marks.IsEmpty ? "" : "+")}")
             .Distinct(StringComparer.Ordinal)
@@ -78,15 +78,15 @@ internal static class StagePage
 /// <summary>A link to a stage's page: title, sign, and when it opens.</summary>
 internal static class StageLink
 {
-    public static ScriptObject Of(Edition edition, string id)
+    public static ScriptObject Of(LanguageSite site, string id)
     {
-        var stage = edition.Stages[id];
+        var stage = site.Stages[id];
         return View.Of(
             ("title", stage.Title.Value),
             ("sign", stage.Sign.Value),
-            ("lang", edition.LanguageOf(stage)),
-            ("page", edition.Plan.Addresses.Names[id][0]),
-            ("href", edition.Plan.Addresses.PageOf(id)),
-            ("after", Way.Groups(edition.Plan, id)));
+            ("lang", site.LanguageOf(stage)),
+            ("page", site.Plan.Addresses.Names[id][0]),
+            ("href", site.Plan.Addresses.PageOf(id)),
+            ("after", NextStages.Groups(site.Plan, id)));
     }
 }

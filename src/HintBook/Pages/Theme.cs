@@ -47,7 +47,7 @@ public sealed record Theme
     public static (Theme Theme, Findings Findings) For(Book book, IReadOnlyDictionary<string, string>? own = null)
     {
         if (own is not null)
-            return Of(book.Theme.Value, own);
+            return Load(book.Theme.Value, own);
         var known = BuiltInNames;
         var (theme, findings) = BuiltIn(known.Contains(book.Theme.Value) ? book.Theme.Value : Default);
         return known.Contains(book.Theme.Value)
@@ -57,7 +57,7 @@ public sealed record Theme
 
     /// <summary>One of <see cref="BuiltInNames"/>.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
-    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Of(name, BuiltInThemes.Texts[name]);
+    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Load(name, BuiltInThemes.Texts[name]);
 
     /// <summary>The texts of a theme that comes with the tool, by name: what a maker copies into the book to change it.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
@@ -66,7 +66,7 @@ public sealed record Theme
     /// <summary>Makes a theme. It can be used even where there are findings: broken templates are left out, missing words are English.</summary>
     /// <param name="name">What it is called; findings point into <c>themes/name/</c>.</param>
     /// <param name="texts">Its files by relative name: <c>*.html</c>, <c>words.*.yaml</c>, and assets of any other ending.</param>
-    public static (Theme Theme, Findings Findings) Of(string name, IReadOnlyDictionary<string, string> texts)
+    public static (Theme Theme, Findings Findings) Load(string name, IReadOnlyDictionary<string, string> texts)
     {
         var files = texts
             .OrderBy(text => text.Key, StringComparer.Ordinal)
@@ -82,7 +82,7 @@ public sealed record Theme
             templates.Add(key, template);
         }
 
-        findings.AddRange(Press.Pages.Where(page => !texts.ContainsKey(page)).Select(page => PageFindings.NoSuchFile(name, page)));
+        findings.AddRange(TemplateRenderer.Pages.Where(page => !texts.ContainsKey(page)).Select(page => PageFindings.NoSuchFile(name, page)));
 
         var words = ImmutableSortedDictionary.CreateBuilder<string, ThemeWords>(StringComparer.Ordinal);
         foreach (var (key, file) in files.Where(file => IsWords(file.Key)))

@@ -37,27 +37,27 @@ internal static class View
     }
 
     /// <summary>The part of the film that shows a stage, as a media fragment (W3C Media Fragments URI 1.0, section 4.2.1: normal play time in seconds).</summary>
-    public static ScriptObject? Film(Clip? clip, Edition edition)
+    public static ScriptObject? Film(Clip? clip, LanguageSite site)
     {
-        if (clip is null || edition.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
+        if (clip is null || site.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
             return null;
         return Of(
-            ("src", PartOf(edition.From(film.Path), clip.From, clip.To)),
-            ("captions", Captions(film, edition)),
+            ("src", PartOf(site.From(film.Path), clip.From, clip.To)),
+            ("captions", Captions(film, site)),
             ("says", clip.To is { } to
-                ? edition.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
-                : edition.Words.Say("film_from", ("from", Chapters.Clock(clip.From)))));
+                ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
+                : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)))));
     }
 
     /// <summary>What is said in a film, by language; the page's own language comes first and is shown from the start.</summary>
-    public static ScriptArray Captions(PublishedFilm film, Edition edition) => List(
+    public static ScriptArray Captions(PublishedFilm film, LanguageSite site) => List(
         film.Captions
-            .OrderByDescending(track => track.Key == edition.Book.Language.Value)
+            .OrderByDescending(track => track.Key == site.Book.Language.Value)
             .Select((track, index) => Of(
-                ("src", edition.From(track.Value)),
+                ("src", site.From(track.Value)),
                 ("tag", track.Key),
-                ("name", edition.Theme.NameOf(track.Key)),
-                ("shown", index == 0 && track.Key == edition.Book.Language.Value))));
+                ("name", site.Theme.NameOf(track.Key)),
+                ("shown", index == 0 && track.Key == site.Book.Language.Value))));
 
     /// <summary>The address of a part of a film.</summary>
     public static string PartOf(string film, TimeSpan from, TimeSpan? to) => $"{film}#t={Seconds(from)}{(to is { } end ? $",{Seconds(end)}" : "")}";

@@ -18,7 +18,7 @@ internal static class WherePage
 
     private const int FewTaps = 3;
 
-    public static SitePage Of(Edition edition) => new($"{edition.Folder}where.html", "where.html", "where", () => Names(edition));
+    public static SitePage Build(LanguageSite site) => new($"{site.Folder}where.html", "where.html", "where", () => Names(site));
 
     /// <summary>What a reader is led through: the stages shown after each answer to the first question.</summary>
     /// <param name="plan">The site.</param>
@@ -81,19 +81,19 @@ internal static class WherePage
         where ways.Min() > FewTaps
         select PageFindings.FarAway(ways.Key, ways.Min());
 
-    private static ScriptObject Names(Edition edition)
+    private static ScriptObject Names(LanguageSite site)
     {
-        var answers = AnswersOf(edition.Plan);
-        return edition.Page(
-            PageHead.Of(edition, "where", "where.html"),
+        var answers = AnswersOf(site.Plan);
+        return site.Page(
+            PageHead.Build(site, "where", "where.html"),
             ("answers", View.List(answers.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
-                ("name", string.Join(edition.Words["where_and"], answer.Parts.Select(part => part.Name))),
-                ("levels", Levels(edition, answer.Levels)))))),
-            ("nothing", View.List(answers.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(edition, answer.Levels)))));
+                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => part.Name))),
+                ("levels", Levels(site, answer.Levels)))))),
+            ("nothing", View.List(answers.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
     }
 
-    private static ScriptArray Levels(Edition edition, ImmutableArray<ImmutableArray<Stage>> levels) =>
-        View.List(levels.Select(level => View.List(level.Select(stage => StageLink.Of(edition, stage.Id.Value)))));
+    private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<Stage>> levels) =>
+        View.List(levels.Select(level => View.List(level.Select(stage => StageLink.Of(site, stage.Id.Value)))));
 
     private static BitArray[] CertainBefore(SitePlan plan)
     {

@@ -21,7 +21,7 @@ internal sealed partial class Working
     private Working(Dictionary<string, Proof> proofs, ThemeWords words, bool allowed) => (this.proofs, this.words, this.allowed) = (proofs, words, allowed);
 
     /// <summary>The workings of a book, as its pages tell them.</summary>
-    public static Working Of(Proofs proofs, ThemeWords words) =>
+    public static Working Build(Proofs proofs, ThemeWords words) =>
         new(proofs.Codes.DistinctBy(proof => proof.Code.Id.Value).ToDictionary(proof => proof.Code.Id.Value), words, allowed: true);
 
     /// <summary>The same for a text that gives no answers away: there every working is a finding.</summary>
@@ -36,7 +36,7 @@ internal sealed partial class Working
     /// <summary>A code's table, or why there is none.</summary>
     /// <param name="code">The code's id.</param>
     /// <param name="at">Where it is asked for.</param>
-    public (Html Table, Finding? Finding) Of(string code, Span at) => proofs.GetValueOrDefault(code) switch
+    public (Html Table, Finding? Finding) Build(string code, Span at) => proofs.GetValueOrDefault(code) switch
     {
         _ when !allowed => (Html.Empty, WorkingFindings.TooEarly(at)),
         null => (Html.Empty, WorkingFindings.Unknown(at, code, proofs.Keys)),

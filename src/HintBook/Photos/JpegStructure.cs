@@ -10,7 +10,7 @@ internal static class JpegStructure
 {
     private const byte EndOfImage = 0xD9, App1 = 0xE1, FirstRestart = 0xD0, StartOfImage = 0xD8, Temporary = 0x01;
 
-    public static Negative Read(ReadOnlyMemory<byte> file)
+    public static ImageHeader Read(ReadOnlyMemory<byte> file)
     {
         var bytes = file.Span;
         var exif = ReadOnlyMemory<byte>.Empty;

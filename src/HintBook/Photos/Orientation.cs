@@ -15,7 +15,7 @@ internal static class Orientation
     private const int MostBytes = 1 << 20;
 
     /// <summary>The value in an Exif block, 1 to 8; 1 for none, and for a block that can't be read.</summary>
-    public static int Of(ReadOnlyMemory<byte> exif)
+    public static int Read(ReadOnlyMemory<byte> exif)
     {
         if (exif.IsEmpty || exif.Length > MostBytes)
             return Upright;

@@ -19,10 +19,10 @@ internal static class PhotoFindings
     public static IReadOnlyList<FindingCode> All { get; } = [NotAPicture, TooLarge, TooManyPixels, CutShort, Broken, Moving, Small, NoAlt];
 
     /// <summary>Everything to say about one photo, once it has been developed.</summary>
-    public static IEnumerable<Finding> Of(Photo photo, Developed developed, PhotoSettings settings) => developed switch
+    public static IEnumerable<Finding> Check(Photo photo, PhotoResult developed, PhotoSettings settings) => developed switch
     {
-        Spoiled(var problem) => [OfProblem(photo, problem, settings)],
-        Prints prints => OfPicture(photo, prints.Picture, settings),
+        RejectedPhoto(var problem) => [OfProblem(photo, problem, settings)],
+        ResizedPhoto prints => OfPicture(photo, prints.Picture, settings),
         _ => [],
     };
 

@@ -20,7 +20,7 @@ public readonly record struct PhotoKey(string Hex)
     /// <param name="original">The photo as the author saved it.</param>
     /// <param name="salt">The book's identity.</param>
     /// <param name="settings">How it is developed; the two limits don't count, since they change no picture.</param>
-    public static PhotoKey Of(ReadOnlySpan<byte> original, string salt, PhotoSettings settings)
+    public static PhotoKey Compute(ReadOnlySpan<byte> original, string salt, PhotoSettings settings)
     {
         var ways = $"hintbook picture {settings.Version}\n{string.Join(' ', settings.Widths)}\n{settings.Quality}\n";
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);

@@ -31,7 +31,7 @@ public sealed record PictureRecord
     private ImmutableArray<Entry> Entries { get; }
 
     /// <summary>The record of a photo that was just developed.</summary>
-    public static PictureRecord Of(Prints prints) => new(
+    public static PictureRecord Of(ResizedPhoto prints) => new(
         prints.Key,
         [.. prints.Picture.Files.Zip(prints.Bytes, (file, bytes) => new Entry(file.Width, file.Height, bytes.Length, HashOf(bytes.Span)))]);
 

@@ -5,7 +5,7 @@ namespace HintBook.Photos;
 /// <summary>Walks a PNG from chunk to chunk: length, four letters, data, check sum (W3C, Portable Network Graphics, third edition, section 5.3).</summary>
 internal static class PngStructure
 {
-    public static Negative Read(ReadOnlyMemory<byte> file)
+    public static ImageHeader Read(ReadOnlyMemory<byte> file)
     {
         var bytes = file.Span;
         var exif = ReadOnlyMemory<byte>.Empty;

@@ -5,7 +5,7 @@ namespace HintBook.Photos;
 /// <summary>Walks a WebP from chunk to chunk: four letters, length, data, padded to an even length (RFC 9649, section 2.3).</summary>
 internal static class WebpStructure
 {
-    public static Negative Read(ReadOnlyMemory<byte> file)
+    public static ImageHeader Read(ReadOnlyMemory<byte> file)
     {
         var bytes = file.Span;
         var exif = ReadOnlyMemory<byte>.Empty;

@@ -9,7 +9,7 @@ namespace HintBook.Publishing;
 internal static class AddressPlan
 {
     /// <summary>Old addresses first; a stage without one gets a name derived from the book and its id.</summary>
-    public static (Addresses Addresses, AddressLock Lock, Findings Findings) Of(Book book, AddressLock known)
+    public static (Addresses Addresses, AddressLock Lock, Findings Findings) Plan(Book book, AddressLock known)
     {
         var findings = new List<Finding>([.. Lost(book, known), .. Claimed(book), .. Moved(book, known)]);
         var taken = known.Stages.Values.SelectMany(names => names).Select(name => name.Value).ToHashSet();

@@ -17,7 +17,7 @@ internal static class AuditTables
     {
         var (source, addresses) = (book.Book!, book.Addresses!);
         Book[] languages = [source, .. source.Translations];
-        Sayable[] sayable = [.. languages.Select(each => Sayable.Of(each, book.Survey!))];
+        MayBeSaid[] sayable = [.. languages.Select(each => MayBeSaid.Derive(each, book.Survey!))];
         return new()
         {
             Secrets = [.. languages.SelectMany((each, i) => SecretsOf(each, sayable[i]))],
@@ -28,12 +28,12 @@ internal static class AuditTables
             Pictures = PicturesOf(book, sayable[0]),
             SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
             Language = source.Language.Value,
-            Address = addresses.Base is { } site ? Deck.Ascii(site) : null,
+            Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };
     }
 
-    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, Sayable sayable, Func<BitArray, BitArray> among)
+    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, MayBeSaid sayable, Func<BitArray, BitArray> among)
     {
         var outside = among(sayable.Outside);
         var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
@@ -75,11 +75,11 @@ internal static class AuditTables
         return 2 * Imposition.SheetsFor(cards);
     }
 
-    private static ImmutableArray<AuditSecret> SecretsOf(Book book, Sayable sayable)
+    private static ImmutableArray<AuditSecret> SecretsOf(Book book, MayBeSaid sayable)
     {
-        var spellings = sayable.Looked.ToLookup(looked => looked.Secret.Number, looked => new AuditSpelling(
+        var spellings = sayable.Sought.ToLookup(looked => looked.Secret.Number, looked => new AuditSpelling(
             looked.Spelling,
-            looked.As switch { LookedAs.Symbols => SpelledAs.Symbols, LookedAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
+            looked.As switch { SoughtAs.Symbols => SpelledAs.Symbols, SoughtAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
             looked.Sureness == Sureness.Sure)
         {
             Language = (looked.IsUntranslated ? book.Source ?? book : book).Language.Value,
@@ -88,7 +88,7 @@ internal static class AuditTables
     }
 
     // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.
-    private static IEnumerable<AuditPage> PagesOf(string folder, ImmutableArray<string> names, SayableOfStage? may, Func<BitArray, BitArray> among)
+    private static IEnumerable<AuditPage> PagesOf(string folder, ImmutableArray<string> names, MayBeSaidOfStage? may, Func<BitArray, BitArray> among)
     {
         if (may is null)
             return [];
@@ -102,7 +102,7 @@ internal static class AuditTables
         folds.ToImmutableDictionary(fold => fold.Name, fold => fold.May, StringComparer.Ordinal);
 
     // A picture's name follows from the photo that it was made from.
-    private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(CheckedBook book, Sayable sayable)
+    private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(CheckedBook book, MayBeSaid sayable)
     {
         var numbers = sayable.Secrets.Where(secret => secret.Kind != SecretKind.Title)
             .GroupBy(secret => secret.Id)
@@ -122,6 +122,6 @@ internal static class AuditTables
 
     private static string? NameOf(BookFolder folder, string identity, Photo photo) =>
         folder.ReadBytes(photo.File.Value, photo.File.At, PhotoSettings.Standard.MaxFileBytes, []) is { } bytes
-            ? Path.GetFileName(Darkroom.KeyOf(bytes, identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
+            ? Path.GetFileName(PhotoPipeline.KeyOf(bytes, identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
             : null;
 }

@@ -21,8 +21,8 @@ public static class AuditWork
     {
         var table = AuditTables.Of(book);
         var (site, print) = (Path.Combine(output, "site"), Path.Combine(output, "print"));
-        var report = SiteAudit.Of(site, table);
-        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Of(print, site, table).Faults], book));
+        var report = SiteAudit.Run(site, table);
+        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(print, site, table).Faults], book));
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>
@@ -30,7 +30,7 @@ public static class AuditWork
     /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
     /// <param name="book">The book they were made from, checked and without errors.</param>
     public static IEnumerable<Finding> OfCards(string print, string? site, CheckedBook book) =>
-        FindingsOf(PrintAudit.Of(print, site, AuditTables.Of(book)).Faults, book);
+        FindingsOf(PrintAudit.Run(print, site, AuditTables.Of(book)).Faults, book);
 
     private static IEnumerable<Finding> FindingsOf(ImmutableArray<AuditFault> faults, CheckedBook book)
     {

@@ -11,7 +11,7 @@ internal static partial class Captions
     /// <summary>A film's captions by language tag, each with its file in the book.</summary>
     /// <param name="folder">The book's folder.</param>
     /// <param name="film">The film, as in <see cref="Books.Clip.File"/>.</param>
-    public static IEnumerable<(string Language, string File)> Of(BookFolder folder, string film)
+    public static IEnumerable<(string Language, string File)> Find(BookFolder folder, string film)
     {
         var within = Path.GetDirectoryName(film)!.Replace('\\', '/');
         return from name in folder.FilesIn(within, []) ?? []
@@ -23,7 +23,7 @@ internal static partial class Captions
     /// <summary>What is to be said of them.</summary>
     public static IEnumerable<Finding> Glance(BookFolder folder, string film)
     {
-        foreach (var (_, file) in Of(folder, film))
+        foreach (var (_, file) in Find(folder, film))
         {
             var findings = new List<Finding>();
             var text = folder.ReadText(file, findings);

@@ -35,10 +35,10 @@ public sealed record CheckedBook(
         var more = new List<Finding>();
         var (survey, surveyed) = Surveyor.Survey(book, whole: !read.AnyError, null, progress, stop);
         var leaks = survey is null ? [] : new[] { book }.Concat(book.Translations).SelectMany(each => Leaks.In(each, survey).All);
-        var known = LockStore.Read(folder, lastPublished, more);
-        var (addresses, next, moved) = AddressPlan.Of(book, known);
+        var known = AddressStore.Read(folder, lastPublished, more);
+        var (addresses, next, moved) = AddressPlan.Plan(book, known);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
-        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Of(book).Findings, .. leaks, .. more, .. moved.All, .. themed.All]));
+        return new CheckedBook(folder, book, survey, addresses, next, theme, read.And([.. surveyed.All, .. Proofs.Prove(book).Findings, .. leaks, .. more, .. moved.All, .. themed.All]));
     }
 
     /// <summary>Reads a book as far as its mechanism can be looked at: the files, and the names in them.</summary>
@@ -46,7 +46,7 @@ public sealed record CheckedBook(
     public static (Book? Book, Findings Findings) Named(string path)
     {
         var (_, book, read) = Reader.Read(path);
-        return (book, book is null ? read : read.And(NameCheck.Of(book)));
+        return (book, book is null ? read : read.And(NameCheck.Run(book)));
     }
 
     /// <summary>The same with what a glance at the photos and films tells and what the pages would say of the prose.</summary>
@@ -55,7 +55,7 @@ public sealed record CheckedBook(
         if (Folder is null || Book is null || Survey is null || Addresses is null || Theme is null)
             return this;
         var more = new List<Finding>([.. PictureWork.Glance(Book, Folder), .. FilmWork.Glance(Book, Folder)]);
-        var (_, pages) = Site.Of(new SitePlan { Book = Book, Survey = Survey, Addresses = Addresses }, Theme);
+        var (_, pages) = Site.Build(new SitePlan { Book = Book, Survey = Survey, Addresses = Addresses }, Theme);
         return this with { Findings = Findings.And([.. more, .. pages.All]) };
     }
 }

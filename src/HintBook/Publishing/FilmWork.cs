@@ -13,23 +13,23 @@ namespace HintBook.Publishing;
 internal static class FilmWork
 {
     /// <summary>The films by clip file.</summary>
-    public static ImmutableDictionary<string, PublishedFilm> Of(CheckedBook book, Desk desk)
+    public static ImmutableDictionary<string, PublishedFilm> Of(CheckedBook book, OutputWriter writer)
     {
         var films = ImmutableDictionary.CreateBuilder<string, PublishedFilm>();
         foreach (var file in FilmsOf(book.Book!))
         {
-            desk.Stop.ThrowIfCancellationRequested();
+            writer.Stop.ThrowIfCancellationRequested();
             var source = Path.Combine(book.Folder!.Root, file);
             var name = NameOf(source, book.Book!.Identity);
-            var chapters = Chapters.Of(book.Book, file, LengthOf(source));
-            var tracks = Captions.Of(book.Folder, file).ToArray();
+            var chapters = Chapters.List(book.Book, file, LengthOf(source));
+            var tracks = Captions.Find(book.Folder, file).ToArray();
             var captions = tracks.ToImmutableSortedDictionary(track => track.Language, track => $"films/{name}.{track.Language}.vtt");
             films[file] = new PublishedFilm($"films/{name}{Path.GetExtension(file).ToLowerInvariant()}", captions);
-            desk.Copy(source, Path.Combine("site", films[file].Path));
+            writer.Copy(source, Path.Combine("site", films[file].Path));
             foreach (var track in tracks)
-                desk.Copy(Path.Combine(book.Folder.Root, track.File), Path.Combine("site", captions[track.Language]));
-            desk.Write($"site/films/{name}.vtt", Encoding.UTF8.GetBytes(Chapters.WebVtt(chapters)));
-            desk.Write($"print/chapters-{Path.GetFileName(file)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
+                writer.Copy(Path.Combine(book.Folder.Root, track.File), Path.Combine("site", captions[track.Language]));
+            writer.Write($"site/films/{name}.vtt", Encoding.UTF8.GetBytes(Chapters.WebVtt(chapters)));
+            writer.Write($"print/chapters-{Path.GetFileName(file)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
         }
 
         return films.ToImmutable();
@@ -37,7 +37,7 @@ internal static class FilmWork
 
     /// <summary>What is to be said of the films.</summary>
     public static IEnumerable<Finding> Glance(Book book, BookFolder folder) =>
-        FilmsOf(book).SelectMany(file => FilmFindings.Of(book, file, LengthOf(Path.Combine(folder.Root, file))).Concat(Captions.Glance(folder, file)));
+        FilmsOf(book).SelectMany(file => FilmFindings.Check(book, file, LengthOf(Path.Combine(folder.Root, file))).Concat(Captions.Glance(folder, file)));
 
     private static IEnumerable<string> FilmsOf(Book book) =>
         book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>().Distinct().Order(StringComparer.Ordinal);
@@ -45,7 +45,7 @@ internal static class FilmWork
     private static TimeSpan? LengthOf(string source)
     {
         using var film = File.OpenRead(source);
-        return FilmLength.Of(film);
+        return FilmLength.Read(film);
     }
 
     private static string NameOf(string source, string identity)

@@ -14,16 +14,16 @@ internal static class PictureWork
 
     /// <summary>The pictures by photo file, and how many had to be developed.</summary>
     public static (ImmutableDictionary<string, Picture> Pictures, int Developed, Findings Findings) Of(
-        CheckedBook book, Desk desk, string cache)
+        CheckedBook book, OutputWriter writer, string cache)
     {
         var photos = PhotosOf(book.Book!).GroupBy(photo => photo.File.Value).ToArray();
         var pictures = new ConcurrentDictionary<string, Picture>();
         var findings = new ConcurrentBag<Finding>();
         var developed = 0;
         Directory.CreateDirectory(cache);
-        desk.ForEach("photos", photos, photo =>
+        writer.ForEach("photos", photos, photo =>
         {
-            var (picture, fresh, found) = One(book, photo.First(), desk, cache);
+            var (picture, fresh, found) = One(book, photo.First(), writer, cache);
             if (fresh)
                 Interlocked.Increment(ref developed);
             if (picture is not null)
@@ -40,30 +40,30 @@ internal static class PictureWork
         {
             var findings = new List<Finding>();
             if (folder.ReadBytes(photo.File.Value, photo.File.At, Settings.MaxFileBytes, findings) is { } bytes)
-                findings.AddRange(PhotoFindings.OfGlance(photo, Darkroom.Glance(bytes, Settings), Settings));
+                findings.AddRange(PhotoFindings.OfGlance(photo, PhotoPipeline.Glance(bytes, Settings), Settings));
             return findings;
         });
 
-    private static (Picture? Picture, bool Fresh, IEnumerable<Finding> Findings) One(CheckedBook book, Photo photo, Desk desk, string cache)
+    private static (Picture? Picture, bool Fresh, IEnumerable<Finding> Findings) One(CheckedBook book, Photo photo, OutputWriter writer, string cache)
     {
         var findings = new List<Finding>();
         if (book.Folder!.ReadBytes(photo.File.Value, photo.File.At, Settings.MaxFileBytes, findings) is not { } bytes)
             return (null, false, findings);
-        var key = Darkroom.KeyOf(bytes, book.Book!.Identity, Settings);
+        var key = PhotoPipeline.KeyOf(bytes, book.Book!.Identity, Settings);
         if (Kept(key, cache) is { } kept)
         {
             foreach (var (path, content) in kept.Files)
-                desk.Write(Path.Combine("site", path), content);
+                writer.Write(Path.Combine("site", path), content);
             return (kept.Picture, false, PhotoFindings.OfPicture(photo, kept.Picture, Settings));
         }
 
-        var result = Darkroom.Develop(bytes, book.Book.Identity, Settings);
-        findings.AddRange(PhotoFindings.Of(photo, result, Settings));
-        if (result is not Prints prints)
+        var result = PhotoPipeline.Develop(bytes, book.Book.Identity, Settings);
+        findings.AddRange(PhotoFindings.Check(photo, result, Settings));
+        if (result is not ResizedPhoto prints)
             return (null, true, findings);
         foreach (var (file, content) in prints.Picture.Files.Zip(prints.Bytes))
         {
-            desk.Write(Path.Combine("site", file.Path), content);
+            writer.Write(Path.Combine("site", file.Path), content);
             File.WriteAllBytes(Path.Combine(cache, Path.GetFileName(file.Path)), content.Span);
         }
 

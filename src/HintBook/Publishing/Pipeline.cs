@@ -9,7 +9,7 @@ namespace HintBook.Publishing;
 public static class Pipeline
 {
     /// <summary>Publishes a book: the site, the cards and the report, or nothing at all.</summary>
-    public static Outcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
+    public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
         var output = options.OutputFor(path);
         var book = CheckedBook.Of(path, output, options.Solving, stop);
@@ -18,41 +18,41 @@ public static class Pipeline
             return new Rejected(book.WithPages().Findings);
 
         using var folder = OutputFolder.Open(output, path);
-        var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
+        var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
 
-        var (pictures, developed, photoFindings) = PictureWork.Of(book, desk, folder.Cache);
+        var (pictures, developed, photoFindings) = PictureWork.Of(book, writer, folder.Cache);
         var plan = new SitePlan
         {
             Book = book.Book!,
             Survey = book.Survey!,
             Addresses = book.Addresses!,
             Pictures = pictures,
-            Films = FilmWork.Of(book, desk),
+            Films = FilmWork.Of(book, writer),
         };
-        var (pages, pageFindings) = Site.Of(plan, book.Theme!);
+        var (pages, pageFindings) = Site.Build(plan, book.Theme!);
         var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words, book.Theme.InEnglish);
-        var (cards, cardFindings) = CardPrint.Of(plan.Book, plan.Addresses, options.Paper, words);
+        var (cards, cardFindings) = CardPrint.Print(plan.Book, plan.Addresses, options.Paper, words);
         var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!), .. pageFindings.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        desk.WriteAll("pages", "site", pages);
-        desk.WriteAll("offline", "site", Offline.Of(plan.Book, book.Theme!, desk.Kept("site/")));
-        desk.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("pages", "site", pages);
+        writer.WriteAll("offline", "site", Offline.Build(plan.Book, book.Theme!, writer.Kept("site/")));
+        writer.WriteAll("cards", "print", cards.Files);
         var (audit, faults) = AuditWork.Of(folder.Next, book);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(book, folder, desk, pictures.Count, developed, cards.ReadBack, audit, findings);
-        desk.Write("report.json", report.ToJson());
+        var report = ReportOf(book, folder, writer, pictures.Count, developed, cards.ReadBack, audit, findings);
+        writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        folder.Swap(OutputFolder.Swapped, desk.Made.Keys, options.Watch);
-        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) }) { Made = new MadeSite(plan, book.Theme!) };
+        folder.Swap(OutputFolder.Swapped, writer.Made.Keys, options.Watch);
+        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Made = new MadeSite(plan, book.Theme!) };
     });
 
     /// <summary>Prints the cards alone, beside whatever site was published last.</summary>
-    public static Outcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
+    public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
     {
         var output = options.OutputFor(path);
         var book = CheckedBook.Of(path, output, options.Solving, stop);
@@ -61,40 +61,40 @@ public static class Pipeline
             return new Rejected(book.Findings);
 
         using var folder = OutputFolder.Open(output, path);
-        var desk = new Desk(folder.Next, options.WriteFile, options.Say, stop);
+        var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
         var (words, language) = book.Theme!.WordsIn(book.Book!.Language);
-        var (cards, cardFindings) = CardPrint.Of(book.Book, book.Addresses!, options.Paper, CardWords.Of(words, book.Theme.InEnglish));
+        var (cards, cardFindings) = CardPrint.Print(book.Book, book.Addresses!, options.Paper, CardWords.Of(words, book.Theme.InEnglish));
         var findings = book.Findings.And([.. language.All, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        desk.WriteAll("cards", "print", cards.Files);
-        findings = findings.And(AuditWork.OfCards(desk.PathOf("print"), site: null, book));
+        writer.WriteAll("cards", "print", cards.Files);
+        findings = findings.And(AuditWork.OfCards(writer.PathOf("print"), site: null, book));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        folder.Swap(["print"], desk.Made.Keys, options.Watch);
-        var report = ReportOf(book, folder, desk, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
-        return new Published(report with { Findings = findings.And(LockStore.Keep(book, folder.Root)) });
+        folder.Swap(["print"], writer.Made.Keys, options.Watch);
+        var report = ReportOf(book, folder, writer, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
+        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) });
     });
 
     private static Report ReportOf(
-        CheckedBook book, OutputFolder folder, Desk desk, int photos, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings) => new()
+        CheckedBook book, OutputFolder folder, OutputWriter writer, int photos, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings) => new()
         {
             Book = book.Book!.Title.Value,
             Folder = folder.Root,
-            Pages = desk.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
+            Pages = writer.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
             Photos = photos,
             Developed = developed,
-            SiteBytes = desk.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
+            SiteBytes = writer.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
             Cards = cards,
             Audit = audit,
             Findings = findings,
         };
 
     // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
-    internal static Outcome Guarded(Func<Outcome> work)
+    internal static PublishOutcome Guarded(Func<PublishOutcome> work)
     {
         try
         {

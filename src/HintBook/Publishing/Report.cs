@@ -39,7 +39,7 @@ public sealed record Report
     public required Findings Findings { get; init; }
 
     /// <summary>The report as it stands in <c>report.json</c>: nothing of the machine, the folder or the time, so that the same book gives the same bytes.</summary>
-    internal ReadOnlyMemory<byte> ToJson() => Encoding.UTF8.GetBytes(JsonText.Of(json =>
+    internal ReadOnlyMemory<byte> ToJson() => Encoding.UTF8.GetBytes(JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("book", JsonText.Whole(Book));

@@ -21,7 +21,7 @@ public static class Shelf
     /// <param name="told">Told how each book ended.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>
-    public static Outcome Publish(string path, PublishOptions options, Action<string, Outcome> told, CancellationToken stop = default) => Pipeline.Guarded(() =>
+    public static PublishOutcome Publish(string path, PublishOptions options, Action<string, PublishOutcome> told, CancellationToken stop = default) => Pipeline.Guarded(() =>
     {
         using var place = OutputFolder.Open(options.OutputFor(path), path);
         var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();
@@ -30,13 +30,13 @@ public static class Shelf
         if (!Array.TrueForAll(books, book => book.Outcome is Published))
             return new Rejected(Findings.None);
 
-        var desk = new Desk(place.Next, options.WriteFile, options.Say, stop);
+        var writer = new OutputWriter(place.Next, options.WriteFile, options.Say, stop);
         var shelved = books.Select(book => (book.Name, ((Published)book.Outcome).Report, Made: ((Published)book.Outcome).Made!)).ToArray();
         foreach (var (name, report, _) in shelved)
-            CopySite(Path.Combine(report.Folder, "site"), name, desk);
+            CopySite(Path.Combine(report.Folder, "site"), name, writer);
         var onShelf = shelved.Select(book => new ShelvedBook($"{book.Name}/", book.Made.Plan.Book, book.Made.Plan.Pictures)).ToArray();
-        desk.WriteAll("shelf", "site", ShelfPage.Of(onShelf, shelved[0].Made.Theme));
-        place.Swap(["site"], desk.Made.Keys, options.Watch);
+        writer.WriteAll("shelf", "site", ShelfPage.Build(onShelf, shelved[0].Made.Theme));
+        place.Swap(["site"], writer.Made.Keys, options.Watch);
         return new Published(shelved[0].Report with
         {
             Folder = place.Root,
@@ -45,11 +45,11 @@ public static class Shelf
             Pages = shelved.Sum(book => book.Report.Pages) + 1,
             Photos = shelved.Sum(book => book.Report.Photos),
             Developed = shelved.Sum(book => book.Report.Developed),
-            SiteBytes = desk.Made.Values.Sum(),
+            SiteBytes = writer.Made.Values.Sum(),
             Findings = Findings.Of(Elsewhere(onShelf)),
         });
 
-        Outcome PublishOne(string book)
+        PublishOutcome PublishOne(string book)
         {
             var name = Path.GetFileName(book);
             var outcome = Pipeline.Publish(book, options with { Output = Path.Combine(place.Root, "books", name) }, stop);
@@ -69,9 +69,9 @@ public static class Shelf
             Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
         };
 
-    private static void CopySite(string site, string name, Desk desk)
+    private static void CopySite(string site, string name, OutputWriter writer)
     {
         foreach (var file in Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories))
-            desk.Copy(file, Path.Combine("site", name, Path.GetRelativePath(site, file)));
+            writer.Copy(file, Path.Combine("site", name, Path.GetRelativePath(site, file)));
     }
 }

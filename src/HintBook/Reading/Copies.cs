@@ -9,7 +9,7 @@ namespace HintBook.Reading;
 internal static class Copies
 {
     /// <summary>The copies in the author's order, each with its own values.</summary>
-    public static ImmutableArray<Copy> Of(YamlMap book) =>
+    public static ImmutableArray<Copy> Read(YamlMap book) =>
     [
         .. from copy in book.Named("copies")
            select new Copy(copy.Name, [.. Values(copy.Keys)]),

@@ -66,7 +66,7 @@ public static class Reader
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
-            Copies = Copies.Of(keys),
+            Copies = Copies.Read(keys),
             Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, findings),
         };
         return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, findings))] };
@@ -89,7 +89,7 @@ public static class Reader
         foreach (var named in box.Names)
         {
             if (folded.TryGetValue(named.Id.Value, out var first))
-                findings.Add(NameFindings.Twice(named.Id, first.Id));
+                findings.Add(DeclarationFindings.Twice(named.Id, first.Id));
             folded.TryAdd(named.Id.Value, named);
             names.TryAdd(named.Id.Value, named);
         }

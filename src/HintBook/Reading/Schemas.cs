@@ -8,8 +8,8 @@ public static class Schemas
     /// <summary>File name and text of each schema.</summary>
     public static IReadOnlyList<(string Name, string Text)> All { get; } =
     [
-        ("book.schema.json", SchemaText.Of(BookShapes.Book, "HintBook: book.yaml")),
-        ("stage.schema.json", SchemaText.Of(BookShapes.Stage, "HintBook: a stage")),
-        ("book.translation.schema.json", SchemaText.Of(BookShapes.Translation, "HintBook: book.yaml in another language")),
+        ("book.schema.json", SchemaText.Write(BookShapes.Book, "HintBook: book.yaml")),
+        ("stage.schema.json", SchemaText.Write(BookShapes.Stage, "HintBook: a stage")),
+        ("book.translation.schema.json", SchemaText.Write(BookShapes.Translation, "HintBook: book.yaml in another language")),
     ];
 }

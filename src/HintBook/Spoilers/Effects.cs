@@ -11,7 +11,7 @@ namespace HintBook.Spoilers;
 internal sealed record Effects(HashSet<string> Needs, HashSet<string> Surely, HashSet<string> Moves, HashSet<string> Gives, HashSet<string> SetsOff)
 {
     /// <summary>What one stage of a book does.</summary>
-    public static Effects Of(Stage stage, Book book, IReadOnlyDictionary<string, Named> names)
+    public static Effects Derive(Stage stage, Book book, IReadOnlyDictionary<string, Named> names)
     {
         var needs = stage.Moves.SelectMany(move => move.Needs).SelectMany(Flat).ToArray();
         var changes = stage.Moves.SelectMany(move => move.Changes).ToArray();

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
@@ -14,39 +14,39 @@ internal sealed class Finder
     private readonly WordReader reader;
     private readonly Phrases phrases;
     private readonly NumberRuns runs;
-    private readonly Judge own;
-    private readonly Judge others;
+    private readonly NameJudge own;
+    private readonly NameJudge others;
     private readonly bool readsUntranslated;
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastEnds = [];
-    private readonly List<Unlooked> unlooked = [];
-    private readonly List<Looked> looked = [];
+    private readonly List<NotSought> unlooked = [];
+    private readonly List<SoughtSpelling> looked = [];
 
     /// <summary>Makes the secrets ready to be looked for.</summary>
     /// <param name="secrets">All of them, in the order of their numbers.</param>
     /// <param name="language">The language of the texts.</param>
     /// <param name="openTexts">Texts that anyone may read, such as the book's title: their words alone give no title or word away.</param>
     public Finder(ImmutableArray<Secret> secrets, string language = "en", params IEnumerable<string> openTexts)
-        : this(secrets, Tongue.Of(language), Tongue.Of(language), readsUntranslated: false, openTexts)
+        : this(secrets, SearchLanguage.For(language), SearchLanguage.For(language), readsUntranslated: false, openTexts)
     {
     }
 
     /// <summary>Makes the secrets ready to be looked for.</summary>
     /// <param name="secrets">All of them, in the order of their numbers.</param>
-    /// <param name="tongue">The language of the texts.</param>
+    /// <param name="language">The language of the texts.</param>
     /// <param name="other">The language of the spellings that aren't in it.</param>
     /// <param name="readsUntranslated">Whether the texts are those that nobody has translated.</param>
     /// <param name="openTexts">Texts that anyone may read.</param>
-    public Finder(ImmutableArray<Secret> secrets, Tongue tongue, Tongue other, bool readsUntranslated, IEnumerable<string> openTexts)
+    public Finder(ImmutableArray<Secret> secrets, SearchLanguage language, SearchLanguage other, bool readsUntranslated, IEnumerable<string> openTexts)
     {
         this.readsUntranslated = readsUntranslated;
-        words = new WordList(tongue);
+        words = new WordList(language);
         reader = new WordReader(words);
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
-        own = new Judge(words, phrases, open);
-        others = other == tongue ? own : Judge.Of(other, open);
+        own = new NameJudge(words, phrases, open);
+        others = other == language ? own : NameJudge.Build(other, open);
         foreach (var secret in secrets)
         {
             foreach (var spelling in secret.Spellings)
@@ -55,10 +55,10 @@ internal sealed class Finder
     }
 
     /// <summary>What can't be looked for, and why.</summary>
-    public IReadOnlyList<Unlooked> Unlooked => unlooked;
+    public IReadOnlyList<NotSought> NotSought => unlooked;
 
     /// <summary>What is looked for, and how surely it is met.</summary>
-    public IReadOnlyList<Looked> Looked => looked;
+    public IReadOnlyList<SoughtSpelling> Sought => looked;
 
     /// <summary>Every mention in a text, by place, the longest first; valid until the next text.</summary>
     public IReadOnlyList<Mention> In(string text)
@@ -81,8 +81,8 @@ internal sealed class Finder
         }
 
         var judge = secret.Untranslated.Contains(spelling) == readsUntranslated ? own : others;
-        var (telling, everyday, _, allOpen) = judge.Of(spelling);
-        var shortest = words.Tongue.ShortestName;
+        var (telling, everyday, _, allOpen) = judge.Build(spelling);
+        var shortest = words.Language.ShortestName;
         if (judge != own)
             spelling = judge.WithoutDeterminers(spelling);
         if (secret.Kind == SecretKind.Title)
@@ -90,7 +90,7 @@ internal sealed class Finder
             if (telling > 1 && everyday < telling && !allOpen)
                 AddName(secret, spelling, Sureness.Likely, isOther: judge != own);
         }
-        else if (telling > 1 && spelling.Length >= shortest && !(words.Tongue.HasNoSpaces && everyday == telling))
+        else if (telling > 1 && spelling.Length >= shortest && !(words.Language.HasNoSpaces && everyday == telling))
         {
             AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
         }
@@ -120,10 +120,10 @@ internal sealed class Finder
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
         runs.Add(secret.Number, text, sure);
-        looked.Add(new(secret, text, LookedAs.Symbols, sure));
+        looked.Add(new(secret, text, SoughtAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
-        var plain = text.Length < ShortestWordCode || own.Of(answer).AllPlain;
+        var plain = text.Length < ShortestWordCode || own.Build(answer).AllPlain;
         AddName(secret, answer, Sureness.Sure, Casing.Capitals);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
@@ -134,7 +134,7 @@ internal sealed class Finder
     private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any, bool isOther = false)
     {
         phrases.Add(secret.Number, spelling, sureness, rule);
-        looked.Add(new(secret, spelling, rule == Casing.Capitals ? LookedAs.Capitals : LookedAs.Name, sureness) { IsUntranslated = isOther != readsUntranslated });
+        looked.Add(new(secret, spelling, rule == Casing.Capitals ? SoughtAs.Capitals : SoughtAs.Name, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
     // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
@@ -164,21 +164,21 @@ internal sealed class Finder
 /// <param name="Secret">Whose it is.</param>
 /// <param name="Spelling">As it is written.</param>
 /// <param name="Why">The rest of a sentence that begins with it.</param>
-internal sealed record Unlooked(Secret Secret, string Spelling, string Why);
+internal sealed record NotSought(Secret Secret, string Spelling, string Why);
 
 /// <summary>A spelling that is looked for.</summary>
 /// <param name="Secret">Whose it is.</param>
 /// <param name="Spelling">As it is written; of symbols the figures and small letters alone.</param>
 /// <param name="As">How it may be written.</param>
 /// <param name="Sureness">How sure its mentions are.</param>
-internal sealed record Looked(Secret Secret, string Spelling, LookedAs As, Sureness Sureness)
+internal sealed record SoughtSpelling(Secret Secret, string Spelling, SoughtAs As, Sureness Sureness)
 {
     /// <summary>Whether it is a name in the language from which the book was translated.</summary>
     public bool IsUntranslated { get; init; }
 }
 
 /// <summary>The ways in which a spelling is met.</summary>
-internal enum LookedAs
+internal enum SoughtAs
 {
     /// <summary>As words.</summary>
     Name,

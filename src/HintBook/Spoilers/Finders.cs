@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 using HintBook.Text;
 
 namespace HintBook.Spoilers;
@@ -15,17 +15,17 @@ internal sealed class Finders
     private Finders(Finder own, Finder source, HashSet<Span> untranslated) => (this.own, this.source, this.untranslated) = (own, source, untranslated);
 
     /// <summary>What can't be looked for, and why.</summary>
-    public IReadOnlyList<Unlooked> Unlooked => own.Unlooked;
+    public IReadOnlyList<NotSought> Unlooked => own.NotSought;
 
     /// <summary>What is looked for, and how surely it is met.</summary>
-    public IReadOnlyList<Looked> Looked => own.Looked;
+    public IReadOnlyList<SoughtSpelling> Looked => own.Sought;
 
     /// <summary>Makes the secrets of a book ready to be looked for.</summary>
-    public static Finders Of(Book book, ImmutableArray<Secret> secrets)
+    public static Finders Build(Book book, ImmutableArray<Secret> secrets)
     {
-        var (tongue, first) = (Tongue.Of(book.Language.Value), Tongue.Of((book.Source ?? book).Language.Value));
-        var finder = new Finder(secrets, tongue, first, readsUntranslated: false, [book.Title.Value]);
-        return new(finder, tongue == first ? finder : new Finder(secrets, first, tongue, readsUntranslated: true, [book.Title.Value]), Passage.Untranslated(book));
+        var (language, first) = (SearchLanguage.For(book.Language.Value), SearchLanguage.For((book.Source ?? book).Language.Value));
+        var finder = new Finder(secrets, language, first, readsUntranslated: false, [book.Title.Value]);
+        return new(finder, language == first ? finder : new Finder(secrets, first, language, readsUntranslated: true, [book.Title.Value]), Passage.Untranslated(book));
     }
 
     /// <summary>Every mention in a text, by place, the longest first; valid until the next text.</summary>

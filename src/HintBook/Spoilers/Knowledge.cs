@@ -46,7 +46,7 @@ internal sealed class Knowledge
         answers = secrets.Where(secret => secret.Kind == SecretKind.Answer).ToDictionary(secret => secret.Id);
         whole = names.ToDictionary(name => name.Key, name => answers.TryGetValue(name.Key, out var answer) ? (int[])[name.Value, answer.Number] : [name.Value]);
         var declared = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
-        effects = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => Effects.Of(stage, book, declared));
+        effects = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => Effects.Derive(stage, book, declared));
         outside = new BitArray(secrets.Length);
         foreach (var secret in secrets.Where(secret => secret.Open))
             outside[secret.Number] = true;
@@ -69,15 +69,15 @@ internal sealed class Knowledge
     /// <summary>What may be mentioned in each tier of a stage, by <see cref="Tier"/>; of titles see <see cref="KnowsTitle"/>.</summary>
     public BitArray[] Of(string stage)
     {
-        var outlook = survey.Stages[stage];
+        var known = survey.Stages[stage];
         var own = effects[stage];
 
         var certain = new BitArray(outside);
-        Know(certain, outlook.Gained);
-        foreach (var placed in outlook.Attained)
+        Know(certain, known.Gained);
+        foreach (var placed in known.Attained)
             Name(certain, placed.Name);
         Know(certain, own.Surely);
-        foreach (var before in outlook.CertainBefore)
+        foreach (var before in known.CertainBefore)
             Set(certain, LeftBehind(before));
 
         var clue = new BitArray(certain);
@@ -98,8 +98,8 @@ internal sealed class Knowledge
     {
         var before = survey.Stages[stage].CertainBefore;
         return title == stage || before.Contains(title)
-            || (survey.Stages[title] is { Reachable: true, OpensAfter.IsEmpty: false } outlook
-                && outlook.OpensAfter.All(group => group.Any(done => before.Contains(done) || (tier == Tier.Answer && done == stage))));
+            || (survey.Stages[title] is { Reachable: true, OpensAfter.IsEmpty: false } known
+                && known.OpensAfter.All(group => group.Any(done => before.Contains(done) || (tier == Tier.Answer && done == stage))));
     }
 
     // What everyone has met who has made all the moves of a stage.

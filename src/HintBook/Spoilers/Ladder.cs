@@ -1,5 +1,5 @@
 using HintBook.Books;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 using HintBook.Text;
 
 namespace HintBook.Spoilers;
@@ -18,7 +18,7 @@ internal static class Ladder
     public static IEnumerable<Finding> In(Book book)
     {
         var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
-        var words = new WordList(Tongue.Of(book.Language.Value));
+        var words = new WordList(SearchLanguage.For(book.Language.Value));
         var reader = new WordReader(words);
         // What nobody has translated is looked at in its own language.
         var untranslated = new HashSet<Stage>(book.Source?.Stages ?? [], ReferenceEqualityComparer.Instance);
@@ -39,7 +39,7 @@ internal static class Ladder
         reader.Read(stage.Answer.Markdown);
         foreach (var word in reader.Words)
             told.Add(word.Id);
-        return [.. wanted.Where((named, i) => named is Code code ? !Gives(stage, code, words.Tongue) : !heads[i].Overlaps(told)).Select(named => LeakFindings.LeftOut(stage, named))];
+        return [.. wanted.Where((named, i) => named is Code code ? !Gives(stage, code, words.Language) : !heads[i].Overlaps(told)).Select(named => LeakFindings.LeftOut(stage, named))];
 
         // "Take the pin" will do for a brass pin: the reader holds the box.
         HashSet<int> Heads(Named named)
@@ -52,9 +52,9 @@ internal static class Ladder
                 foreach (var word in reader.Words)
                 {
                     var number = words.Add(reader.Bare(word));
-                    if (last >= 0 && (words.Tongue.HeadFirst || (words.RoleOf(number) & WordRole.Preposition) != WordRole.None))
+                    if (last >= 0 && (words.Language.HeadFirst || (words.RoleOf(number) & WordRole.Preposition) != WordRole.None))
                         break;
-                    last = words.Tongue.HeadFirst && (words.RoleOf(number) & WordRole.Determiner) != WordRole.None ? -1 : number;
+                    last = words.Language.HeadFirst && (words.RoleOf(number) & WordRole.Determiner) != WordRole.None ? -1 : number;
                 }
 
                 found.Add(last);
@@ -64,13 +64,13 @@ internal static class Ladder
         }
     }
 
-    private static bool Gives(Stage stage, Code code, Tongue tongue)
+    private static bool Gives(Stage stage, Code code, SearchLanguage language)
     {
         // What all owners read can't give a code that differs by copy.
         if (code.AnswerByCopy is not null)
             return true;
         var secret = new Secret(0, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false);
-        var finder = new Finder([secret], tongue.Code);
+        var finder = new Finder([secret], language.Code);
         return finder.In(stage.Answer.Markdown).Count > 0 || stage.Answer.Markdown.Contains(code.Answer.Value, StringComparison.OrdinalIgnoreCase);
     }
 

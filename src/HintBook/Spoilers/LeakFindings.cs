@@ -71,7 +71,7 @@ internal static class LeakFindings
         Help = "A reader who asks for more help wants to be told more.",
     };
 
-    public static Finding NotLookedFor(Unlooked unlooked) => new()
+    public static Finding NotLookedFor(NotSought unlooked) => new()
     {
         Code = UnlookedCode,
         At = unlooked.Secret.At,

@@ -2,7 +2,7 @@ using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 using HintBook.Text;
 
 namespace HintBook.Spoilers;
@@ -18,8 +18,8 @@ public static class Leaks
     /// <param name="survey">What is proved of its box.</param>
     public static Findings In(Book book, Survey survey)
     {
-        var secrets = Secret.Of(book);
-        var finders = Finders.Of(book, secrets);
+        var secrets = Secret.Collect(book);
+        var finders = Finders.Build(book, secrets);
         var knowledge = new Knowledge(book, survey, secrets);
         var allowed = new Allowances(book, secrets);
         var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
@@ -31,7 +31,7 @@ public static class Leaks
         foreach (var stage in book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable))
         {
             var known = knowledge.Of(stage.Id.Value);
-            foreach (var passage in Passage.Of(stage))
+            foreach (var passage in Passage.AllOf(stage))
                 findings.AddRange(search.In(passage, stage, known[(int)passage.Tier]));
             if (stage.Reset is { } reset && ofCopies)
                 findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
@@ -43,7 +43,7 @@ public static class Leaks
         // What a code is called matters little beside the code itself.
         findings.AddRange(finders.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
         findings.AddRange(allowed.Unused);
-        if (Tongue.Of(book.Language.Value) == Tongue.Unknown)
+        if (SearchLanguage.For(book.Language.Value) == SearchLanguage.Unknown)
             findings.Add(LeakFindings.Language(book.Language, book.File));
         return Findings.Of(findings);
     }

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
@@ -106,7 +106,7 @@ internal sealed class NumberRuns(WordList words)
 
     // The "l" of "l’abeille", and each letter where no spaces part the words.
     private bool IsPartOfWord(WordReader text, int at, char letter) =>
-        (at + 1 < text.Words.Length && (text.Words[at + 1].Gap & Gap.Elision) != Gap.None) || (words.Tongue.HasNoSpaces && letter >= FirstWithoutSpaces);
+        (at + 1 < text.Words.Length && (text.Words[at + 1].Gap & Gap.Elision) != Gap.None) || (words.Language.HasNoSpaces && letter >= FirstWithoutSpaces);
 
     private static bool IsOrdinal(WordReader text, int at) =>
         at + 1 < text.Words.Length && text.Words[at + 1].Gap == Gap.None && text.Bare(text.Words[at + 1]) is "st" or "nd" or "rd" or "th";
@@ -148,7 +148,7 @@ internal sealed class NumberRuns(WordList words)
     // As English says a number: what can't go on the number before it begins a new one. Figure by figure, only "fifty-one" is one.
     private int Number(WordReader text, int first, bool together)
     {
-        if (words.Tongue.Counting is { } counting)
+        if (words.Language.Counting is { } counting)
             return Number(text, first, together, counting);
         if (atoms[first].Figure is null or { Kind: FigureKind.Again or FigureKind.Scale })
             return Single(text, first, first);
@@ -174,7 +174,7 @@ internal sealed class NumberRuns(WordList words)
         return i;
     }
 
-    private int Number(WordReader text, int first, bool together, Counting counting)
+    private int Number(WordReader text, int first, bool together, NumberGrammar counting)
     {
         if (atoms[first].Figure is not { Kind: not FigureKind.Again } figure)
             return Single(text, first, first);

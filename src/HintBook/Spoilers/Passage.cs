@@ -26,18 +26,18 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
 
     /// <summary>Where a book has texts that nobody has translated.</summary>
     public static HashSet<Span> Untranslated(Book book) =>
-        book.Source is { } source ? [.. Outside(source).Concat(source.Stages.SelectMany(Of)).Select(passage => passage.At)] : [];
+        book.Source is { } source ? [.. Outside(source).Concat(source.Stages.SelectMany(AllOf)).Select(passage => passage.At)] : [];
 
     /// <summary>What is read of a book without opening anything.</summary>
     public static IEnumerable<Passage> Outside(Book book)
     {
-        yield return Of(book.Title, Tier.Outside, "the book's title");
+        yield return AllOf(book.Title, Tier.Outside, "the book's title");
         if (book.Maker is { } maker)
-            yield return Of(maker.Name, Tier.Outside, "the maker's name");
+            yield return AllOf(maker.Name, Tier.Outside, "the maker's name");
         if (book.Maker?.Help is { } help)
-            yield return Of(help, Tier.Outside, "the address for help");
+            yield return AllOf(help, Tier.Outside, "the address for help");
         if (book.Address is { } address)
-            yield return Of(address, Tier.Outside, "the address, which the cards carry,");
+            yield return AllOf(address, Tier.Outside, "the address, which the cards carry,");
         if (book.Welcome is { } welcome)
             yield return new Passage(welcome.Markdown, welcome.At, Tier.Outside, "the welcome");
         if (book.Care is { } care)
@@ -49,10 +49,10 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
     }
 
     /// <summary>What is read on a stage's page. The reset tasks stand behind a warning and may say everything.</summary>
-    public static IEnumerable<Passage> Of(Stage stage)
+    public static IEnumerable<Passage> AllOf(Stage stage)
     {
-        yield return Of(stage.Title, Tier.Sign, "the title");
-        yield return Of(stage.Sign, Tier.Sign, "the sign");
+        yield return AllOf(stage.Title, Tier.Sign, "the title");
+        yield return AllOf(stage.Sign, Tier.Sign, "the sign");
         foreach (var caution in stage.Cautions.Where(caution => caution.Note is not null))
             yield return new Passage(caution.Note!, caution.At, Tier.Sign, "a caution, which stands beside the sign,");
         yield return new Passage(stage.Nudge.Markdown, stage.Nudge.At, Tier.Nudge, "the nudge");
@@ -76,9 +76,9 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
     private static IEnumerable<Passage> OfPhoto(Photo photo, Tier tier)
     {
         if (photo.Alt is { } alt)
-            yield return Of(alt, tier, $"the words for a photo {In(tier)}");
+            yield return AllOf(alt, tier, $"the words for a photo {In(tier)}");
         foreach (var mark in photo.Marks)
-            yield return Of(mark.Says, tier, $"a mark on a photo {In(tier)}");
+            yield return AllOf(mark.Says, tier, $"a mark on a photo {In(tier)}");
     }
 
     /// <summary>Where a photo of a tier stands, in words.</summary>
@@ -89,7 +89,7 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
         _ => $"in the {tier.ToString().ToLowerInvariant()}",
     };
 
-    private static Passage Of(Located<string> text, Tier tier, string where) => new(text.Value, text.At, tier, where);
+    private static Passage AllOf(Located<string> text, Tier tier, string where) => new(text.Value, text.At, tier, where);
 
     private static int CountOf(string words, ReadOnlySpan<char> text)
     {

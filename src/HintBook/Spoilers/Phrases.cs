@@ -1,5 +1,5 @@
 using System.Runtime.InteropServices;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
@@ -16,9 +16,9 @@ internal sealed class Phrases(WordList words)
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
-    private readonly bool hasCompounds = words.Tongue.HasCompounds;
-    private readonly bool hasNoSpaces = words.Tongue.HasNoSpaces;
-    private readonly bool hasPrefixes = words.Tongue.Prefixes.Length > 0;
+    private readonly bool hasCompounds = words.Language.HasCompounds;
+    private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>Adds a name with the other ways in which it is said.</summary>
     /// <param name="secret">Whose name it is.</param>
@@ -64,7 +64,7 @@ internal sealed class Phrases(WordList words)
     public IEnumerable<int> TellingWords(string name)
     {
         var all = Written(name, out _);
-        return words.Tongue.HyphensTell && name.Contains('-', StringComparison.Ordinal) ? all : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
+        return words.Language.HyphensTell && name.Contains('-', StringComparison.Ordinal) ? all : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
     }
 
     /// <summary>Adds every mention to a list.</summary>
@@ -97,7 +97,7 @@ internal sealed class Phrases(WordList words)
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
-                if (ending.Noun is not null && last == first && !(isSmall ? text.Bare(read[first]).SequenceEqual(ending.Noun) : words.Tongue.AreForms(ending.Noun, text.Bare(read[first]))))
+                if (ending.Noun is not null && last == first && !(isSmall ? text.Bare(read[first]).SequenceEqual(ending.Noun) : words.Language.AreForms(ending.Noun, text.Bare(read[first]))))
                     continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)

@@ -37,7 +37,7 @@ internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableA
     public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
 
     /// <summary>Every secret of a book, those that are none included: a known name may cover a secret one that is part of it.</summary>
-    public static ImmutableArray<Secret> Of(Book book)
+    public static ImmutableArray<Secret> Collect(Book book)
     {
         var all = ImmutableArray.CreateBuilder<Secret>();
         var before = book.Source?.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value, SpellingsOf) ?? [];

@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
-/// <summary>The words that matter: those of the secrets, and those of a <see cref="Tongue"/>. All others are just words.</summary>
+/// <summary>The words that matter: those of the secrets, and those of a <see cref="SearchLanguage"/>. All others are just words.</summary>
 internal sealed class WordList
 {
     private const int LongestWord = 64;
@@ -17,37 +17,37 @@ internal sealed class WordList
     private readonly bool isEnglish;
 
     /// <summary>Starts with the words of a language.</summary>
-    public WordList(Tongue tongue)
-        : this(Made.GetOrAdd(tongue.Code, static (_, tongue) => OfLanguage(tongue), tongue), tongue)
+    public WordList(SearchLanguage language)
+        : this(Made.GetOrAdd(language.Code, static (_, given) => OfLanguage(given), language), language)
     {
     }
 
-    private WordList(WordList? from, Tongue tongue)
+    private WordList(WordList? from, SearchLanguage language)
     {
-        (Tongue, isEnglish) = (tongue, tongue == English.Tongue);
+        (Language, isEnglish) = (language, language == English.Language);
         numbers = from is null ? new(StringComparer.Ordinal) : new(from.numbers, StringComparer.Ordinal);
         roles = from is null ? [] : [.. from.roles];
         figures = from is null ? [] : [.. from.figures];
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
-        prefixes = tongue.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        prefixes = language.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
     /// <summary>The language.</summary>
-    public Tongue Tongue { get; }
+    public SearchLanguage Language { get; }
 
-    private static WordList OfLanguage(Tongue tongue)
+    private static WordList OfLanguage(SearchLanguage language)
     {
-        var list = new WordList(null, tongue);
-        var reader = new WordReader(new WordList(null, Tongue.Unknown));
-        Give(tongue.Determiners, WordRole.Determiner);
-        Give(tongue.Prepositions, WordRole.Preposition | WordRole.Function);
-        Give(tongue.Functions, WordRole.Function);
-        Give(tongue.InNumbers, WordRole.Between);
-        Give(tongue.And, WordRole.And);
-        Give(tongue.Tie, WordRole.Tie);
-        foreach (var word in tongue.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var list = new WordList(null, language);
+        var reader = new WordReader(new WordList(null, SearchLanguage.Unknown));
+        Give(language.Determiners, WordRole.Determiner);
+        Give(language.Prepositions, WordRole.Preposition | WordRole.Function);
+        Give(language.Functions, WordRole.Function);
+        Give(language.InNumbers, WordRole.Between);
+        Give(language.And, WordRole.And);
+        Give(language.Tie, WordRole.Tie);
+        foreach (var word in language.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             list.roles[list.Add(BareOf(word, reader))] |= WordRole.Everyday;
-        foreach (var (word, figure) in tongue.Figures)
+        foreach (var (word, figure) in language.Figures)
             list.figures[list.Add(BareOf(word, reader))] = figure;
         return list;
 
@@ -99,7 +99,7 @@ internal sealed class WordList
     /// <summary>Whether a word has the "and" written before it as one with it.</summary>
     public bool IsBehindAnd(ReadOnlySpan<char> bare)
     {
-        if (prefixes.Length == 0 || !bare.StartsWith(Tongue.And) || bare.Length > LongestWord)
+        if (prefixes.Length == 0 || !bare.StartsWith(Language.And) || bare.Length > LongestWord)
             return false;
         Span<char> folded = stackalloc char[LongestWord];
         bare.CopyTo(folded);
@@ -122,7 +122,7 @@ internal sealed class WordList
     }
 
     // Asked for every word of every text: English without the detour.
-    private int Folded(Span<char> word) => isEnglish ? EnglishForms.Fold(word) : Tongue.Fold(word);
+    private int Folded(Span<char> word) => isEnglish ? EnglishForms.Fold(word) : Language.Fold(word);
 
     private static string BareOf(string word, WordReader reader)
     {

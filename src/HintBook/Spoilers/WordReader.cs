@@ -54,7 +54,7 @@ internal sealed class WordReader(WordList words)
     // Makes an Arabic word longer on paper.
     private const int Tatweel = 0x0640;
     private readonly List<Word> read = [];
-    private readonly string[] elided = words.Tongue.Elided.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+    private readonly string[] elided = words.Language.Elided.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     private char[] bare = new char[1024];
     private int used;
 

@@ -11,7 +11,7 @@ public static class FindingsJson
     /// <param name="book">The book as the author named it, such as the folder's path.</param>
     /// <param name="findings">What to write.</param>
     /// <param name="withNotes">Whether notes are written too.</param>
-    public static string Write(string book, Findings findings, bool withNotes = false) => JsonText.Of(json =>
+    public static string Write(string book, Findings findings, bool withNotes = false) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("book", JsonText.Whole(book));

@@ -14,7 +14,7 @@ public static class FindingsSarif
     /// <param name="findings">What to write.</param>
     /// <param name="version">The program's version, such as <c>0.1.0</c>.</param>
     /// <param name="withNotes">Whether notes are written too.</param>
-    public static string Write(Findings findings, string version, bool withNotes = false) => JsonText.Of(json =>
+    public static string Write(Findings findings, string version, bool withNotes = false) => JsonText.Write(json =>
     {
         var shown = findings.Shown(withNotes).ToArray();
         var rules = shown.Select(finding => finding.Code).DistinctBy(code => code.Id).OrderBy(code => code.Id, StringComparer.Ordinal).ToArray();

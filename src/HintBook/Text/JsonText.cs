@@ -7,7 +7,7 @@ namespace HintBook.Text;
 /// <summary>JSON as this program writes it: indented by two spaces, lines ended by <c>\n</c>, letters of every language as they are.</summary>
 internal static class JsonText
 {
-    public static string Of(Action<Utf8JsonWriter> write)
+    public static string Write(Action<Utf8JsonWriter> write)
     {
         using var bytes = new MemoryStream();
         var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

@@ -45,7 +45,7 @@ internal static class CodeNumbers
     private static double Milliseconds(Book book, out Proofs proofs)
     {
         var before = Environment.CpuUsage.TotalTime;
-        proofs = Proofs.Of(book);
+        proofs = Proofs.Prove(book);
         return (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
     }
 

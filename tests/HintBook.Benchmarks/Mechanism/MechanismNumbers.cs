@@ -41,13 +41,13 @@ internal static class MechanismNumbers
         for (var run = 0; run < 5; run++)
         {
             var (busy, watch) = (Environment.CpuUsage.TotalTime, Stopwatch.StartNew());
-            var reach = Reach.Of(machine, Unlimited())!;
+            var reach = BreadthFirst.Explore(machine, Unlimited())!;
             one = Math.Min(one, watch.Elapsed.TotalSeconds);
             moves = reach.WayToGoal()?.Count ?? -1;
             seconds = Math.Min(seconds, (Environment.CpuUsage.TotalTime - busy).TotalSeconds);
             (states, bytes) = (reach.Count, (double)reach.Bytes / reach.Count);
             watch.Restart();
-            Reach.Of(machine, Unlimited(), cores: 2);
+            BreadthFirst.Explore(machine, Unlimited(), cores: 2);
             two = Math.Min(two, watch.Elapsed.TotalSeconds);
         }
 
@@ -89,7 +89,7 @@ internal static class MechanismNumbers
         {
             var watch = Stopwatch.StartNew();
             var busy = Environment.CpuUsage.TotalTime;
-            var solution = Solver.Of(book, SolveLimits.Default);
+            var solution = Solver.Solve(book, SolveLimits.Default);
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"{name,-32} {watch.Elapsed.TotalMilliseconds,7:0} ms ({(Environment.CpuUsage.TotalTime - busy).TotalMilliseconds,6:0} of processor) {solution.States,9} states  {solution.Explored} opens {solution.Opens.Word}, shortest {solution.Shortest.Word}, no dead ends {solution.NoDeadEnds.Word}, exact {solution.Stages.Count(s => s.Exact)}/{solution.Stages.Length}, widest {solution.Widest.Count}{(solution.Widest.Exact ? "" : "?")}, orders {Short(solution.Orders.ToString())}"));
         }

@@ -40,7 +40,7 @@ internal static class AuditNumbers
     private static void Write(CheckedBook book, string root)
     {
         var plan = new SitePlan { Book = book.Book!, Survey = book.Survey!, Addresses = book.Addresses! };
-        foreach (var file in Site.Of(plan, book.Theme!).Files)
+        foreach (var file in Site.Build(plan, book.Theme!).Files)
         {
             var path = Path.Combine(root, "site", file.Path);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

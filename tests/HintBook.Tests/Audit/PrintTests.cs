@@ -55,7 +55,7 @@ public class PrintTests
     [InlineData("The queen clip", 2)]
     public void A_code_leads_to_a_page_of_the_site_and_tells_nothing(string says, int faults)
     {
-        var code = QrMatrix.Of(says)!;
+        var code = QrMatrix.Encode(says)!;
         Assert.Equal(faults, Audit(("qr/box.png", QrImages.Png(code, 0.5))).Length);
         Assert.Equal(faults, Audit(("cards.pdf", StablePdf.Make("Cards", document => Draw(document, code)))).Length);
     }
@@ -78,7 +78,7 @@ public class PrintTests
         var print = Path.Combine(site.Folder, "print");
         Directory.CreateDirectory(Path.Combine(print, "qr"));
         File.WriteAllBytes(Path.Combine(print, file.Path), file.Bytes);
-        return PrintAudit.Of(print, site.Folder, Secrets).Faults;
+        return PrintAudit.Run(print, site.Folder, Secrets).Faults;
     }
 
     private static byte[] Pdf(string title, params string[] pages) => StablePdf.Make(title, document =>
@@ -95,7 +95,7 @@ public class PrintTests
     {
         using var paper = XGraphics.FromPdfPage(document.AddPage());
         var path = new XGraphicsPath { FillMode = XFillMode.Alternate };
-        foreach (var loop in Outlines.Of(code))
+        foreach (var loop in Outlines.Trace(code))
             path.AddPolygon([.. loop.Select(corner => new XPoint(50 + (1.7 * corner.X), 50 + (1.7 * corner.Y)))]);
         paper.DrawPath(XBrushes.Black, path);
     }

@@ -56,7 +56,7 @@ internal sealed class Site : IDisposable
         return this;
     }
 
-    public AuditReport Audit(AuditTable? table = null) => SiteAudit.Of(folder.FullName, table);
+    public AuditReport Audit(AuditTable? table = null) => SiteAudit.Run(folder.FullName, table);
 
     public void Dispose() => folder.Delete(recursive: true);
 }

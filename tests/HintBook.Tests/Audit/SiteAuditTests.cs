@@ -139,7 +139,7 @@ public class SiteAuditTests
 
     [Fact]
     public void A_folder_that_is_not_there_is_a_fault() =>
-        Assert.Contains("There is no folder", Assert.Single(SiteAudit.Of("no such folder", null).Faults).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no folder", Assert.Single(SiteAudit.Run("no such folder", null).Faults).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Faults_come_in_the_same_order_every_time()

@@ -1,6 +1,6 @@
 using System.Globalization;
 using CsCheck;
-using HintBook.Tests.Spoilers.Tongues;
+using HintBook.Tests.Spoilers.Languages;
 using Humanizer;
 
 namespace HintBook.Tests.Audit;

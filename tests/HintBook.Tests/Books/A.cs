@@ -83,7 +83,7 @@ internal static class A
             Opens = new Claim.Proved([]),
             WayBack = ResetPlan.None("nobody looked"),
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => !after.ContainsKey(id))],
-            Stages = book.Stages.ToImmutableDictionary(stage => stage.Id.Value, stage => new StageOutlook
+            Stages = book.Stages.ToImmutableDictionary(stage => stage.Id.Value, stage => new StageSurvey
             {
                 Reachable = true,
                 OpensAfter = after.GetValueOrDefault(stage.Id.Value, []),

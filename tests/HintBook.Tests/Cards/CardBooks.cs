@@ -47,7 +47,7 @@ internal static class CardBooks
             stage => ImmutableArray.Create(Addresses.Derive(book.Identity, stage.Id.Value))));
 
     public static (CardSet Set, Findings Findings) Print(Book book, Paper paper = Paper.A4) =>
-        CardPrint.Of(book, AddressesOf(book), paper, CardBooks.English);
+        CardPrint.Print(book, AddressesOf(book), paper, CardBooks.English);
 
     public static byte[] Pdf(CardSet set) => Bytes(set, "cards.pdf");
 

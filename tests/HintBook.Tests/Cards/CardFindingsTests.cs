@@ -62,7 +62,7 @@ public class CardFindingsTests
     [Fact]
     public void The_most_dangerous_caution_comes_first_whatever_the_authors_order()
     {
-        var front = CardFront.Of(CardBooks.Beekeeper, CardBooks.English).Things.OfType<PrintedText>().Select(line => line.Text).ToList();
+        var front = CardFront.Layout(CardBooks.Beekeeper, CardBooks.English).Things.OfType<PrintedText>().Select(line => line.Text).ToList();
         var cell = front.FindIndex(line => line.StartsWith("Button cell", StringComparison.Ordinal));
         var magnets = front.FindIndex(line => line.StartsWith("Strong magnets", StringComparison.Ordinal));
         var heavy = front.FindIndex(line => line.StartsWith("Heavy", StringComparison.Ordinal));
@@ -77,7 +77,7 @@ public class CardFindingsTests
             Cautions = CardBooks.English.Cautions.ToImmutableSortedDictionary(pair => pair.Key, pair => $"{pair.Value} {new string('x', 100)}"),
         };
         var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
-        var (set, findings) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, words);
+        var (set, findings) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, words);
         Assert.Equal("HB6107", Assert.Single(findings.All).Code.Id);
         var front = PdfMeasure.Text(CardBooks.Pdf(set), 1);
         Assert.Contains("Button cell", front, StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public class CardFindingsTests
     public void All_ten_dangers_fit_a_card()
     {
         var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
-        var front = CardFront.Of(book, CardBooks.English);
+        var front = CardFront.Layout(book, CardBooks.English);
         Assert.Equal(0, front.CautionsLeftOut);
     }
 

@@ -19,7 +19,7 @@ public class CardWordsTests
         Assert.Equal(keys, words.All.Order(StringComparer.Ordinal));
 
         var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
-        var (set, _) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, words);
+        var (set, _) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, words);
         var pdf = CardBooks.Pdf(set);
         var printed = string.Concat(PdfMeasure.Text(pdf, 1), PdfMeasure.Text(pdf, 2), PdfMeasure.Text(pdf, 3));
         Assert.All(keys.Where(key => key != "card_more_cautions"), key => Assert.Contains(key, printed, StringComparison.Ordinal));
@@ -29,7 +29,7 @@ public class CardWordsTests
     public void A_theme_that_lacks_a_word_for_cards_says_which()
     {
         var texts = Theme.TextsOf(Theme.Default);
-        var (_, findings) = Theme.Of("mine", texts.SetItem("words.en.yaml", texts["words.en.yaml"].Replace("\ncard_scan:", "\ncard_scann:", StringComparison.Ordinal)));
+        var (_, findings) = Theme.Load("mine", texts.SetItem("words.en.yaml", texts["words.en.yaml"].Replace("\ncard_scan:", "\ncard_scann:", StringComparison.Ordinal)));
         var finding = Assert.Single(findings.All);
         Assert.Equal("HB7104", finding.Code.Id);
         Assert.Contains("“card_scan”", finding.Message, StringComparison.Ordinal);
@@ -39,11 +39,11 @@ public class CardWordsTests
     [Fact]
     public void German_words_fit_every_side_of_a_card_uncut()
     {
-        var front = CardFront.Of(Dangerous("Der Schrank der Imkerin am Erlenhain", 6), German);
+        var front = CardFront.Layout(Dangerous("Der Schrank der Imkerin am Erlenhain", 6), German);
         Assert.Equal(0, front.CautionsLeftOut);
         AssertInsideAndApart(front.Things);
         AssertInsideAndApart(Back(German));
-        var (_, findings) = CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, German);
+        var (_, findings) = CardPrint.Print(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, German);
         Assert.Empty(findings.All);
     }
 
@@ -55,12 +55,12 @@ public class CardWordsTests
     public void The_tools_own_words_fit_a_card_with_all_ten_dangers_in_their_own_letters(string language)
     {
         var words = InLanguage(language);
-        var front = CardFront.Of(Dangerous("The Beekeeper's Cabinet", 10), words);
+        var front = CardFront.Layout(Dangerous("The Beekeeper's Cabinet", 10), words);
         Assert.Equal(0, front.CautionsLeftOut);
         AssertInsideAndApart(front.Things);
         AssertInsideAndApart(Back(words));
         Assert.Empty(words.Replaced);
-        Assert.Empty(CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
+        Assert.Empty(CardPrint.Print(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
     }
 
     [Theory]
@@ -69,7 +69,7 @@ public class CardWordsTests
     public void Words_in_letters_that_the_fonts_lack_are_in_English_and_the_author_is_told(string language)
     {
         var book = CardBooks.Beekeeper with { Language = new(language, CardBooks.Beekeeper.Title.At) };
-        var (set, findings) = CardPrint.Of(book, CardBooks.AddressesOf(book), Paper.A4, InLanguage(language));
+        var (set, findings) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, InLanguage(language));
         var finding = Assert.Single(findings.All);
         Assert.Equal(("HB6109", Severity.Note), (finding.Code.Id, finding.Code.Severity));
         Assert.Contains($"“{language}”", finding.Message, StringComparison.Ordinal);
@@ -92,7 +92,7 @@ public class CardWordsTests
     {
         var german = BuiltIn.Words["de"];
         var words = CardWords.Of(german with { Entries = german.Entries.SetItem("card_stuck", "🐝 Festgefahren?") }, BuiltIn.InEnglish);
-        var finding = Assert.Single(CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
+        var finding = Assert.Single(CardPrint.Print(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, words).Findings.All);
         Assert.Equal("HB6103", finding.Code.Id);
         Assert.Equal("🐝 Festgefahren?", words.Stuck);
     }
@@ -101,7 +101,7 @@ public class CardWordsTests
     public void A_theme_without_English_has_the_tools_own()
     {
         var texts = Theme.TextsOf(Theme.Default);
-        var (theme, _) = Theme.Of("mine", texts.RemoveRange(texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml")));
+        var (theme, _) = Theme.Load("mine", texts.RemoveRange(texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml")));
         Assert.Equal("Stuck?", CardWords.Of(theme.Words["ja"], theme.InEnglish).Stuck);
     }
 
@@ -109,7 +109,7 @@ public class CardWordsTests
     public void Words_of_any_length_stay_on_the_card_and_off_each_other() =>
         Gen.Select(Words, Gen.Char["abcMW "].Array[1, 200].Select(letters => new string(letters) + "."), Gen.Int[0, 10]).Sample((words, title, dangers) =>
         {
-            AssertInsideAndApart(CardFront.Of(Dangerous(title, dangers), words).Things);
+            AssertInsideAndApart(CardFront.Layout(Dangerous(title, dangers), words).Things);
             AssertInsideAndApart(Back(words));
         });
 
@@ -124,7 +124,7 @@ public class CardWordsTests
     public void Words_that_a_card_must_cut_are_a_finding_that_shows_them(string key)
     {
         var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.SetItem(key, string.Concat(Enumerable.Repeat("Donaudampfschiff ", 30)));
-        var (_, findings) = CardPrint.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, CardWords.Of(new("en", entries)));
+        var (_, findings) = CardPrint.Print(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), Paper.A4, CardWords.Of(new("en", entries)));
         var finding = Assert.Single(findings.All);
         Assert.Equal("HB6108", finding.Code.Id);
         Assert.Contains("Donaudampfschiff", finding.Message, StringComparison.Ordinal);
@@ -176,8 +176,8 @@ public class CardWordsTests
 
     private static ImmutableArray<Printed> Back(CardWords words)
     {
-        var card = Deck.Of(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper))[1];
-        return CardBack.Of(card, card.Code!, words);
+        var card = CardList.Build(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper))[1];
+        return CardBack.Layout(card, card.Code!, words);
     }
 
     // Printers ask for 3 mm between the cut and anything that must not be lost (common practice, no source).

@@ -18,17 +18,17 @@ public class CodeTests
         using var data = QRCodeGenerator.GenerateQrCode("01234567", QRCodeGenerator.ECCLevel.M);
         Assert.Equal(
             "10 20 0C 56 61 80 EC 11 EC 11 EC 11 EC 11 EC 11 A5 24 D4 C1 ED 36 C7 87 2C 55",
-            string.Join(' ', SmallestSymbol.Codewords(QrMatrix.Of(data)).Select(word => $"{word:X2}")));
+            string.Join(' ', SmallestSymbol.Codewords(QrMatrix.Encode(data)).Select(word => $"{word:X2}")));
     }
 
     [Fact]
     public void A_code_repairs_more_than_level_M_where_that_costs_no_larger_symbol()
     {
         // 01234567 fits version 1 at every level, so it gets H.
-        Assert.Equal(QRCodeGenerator.ECCLevel.H, SmallestSymbol.Level(QrMatrix.Of("01234567")!));
+        Assert.Equal(QRCodeGenerator.ECCLevel.H, SmallestSymbol.Level(QrMatrix.Encode("01234567")!));
 
         // 16 data codewords at M, 13 at Q: fourteen letters of eight bits with their head of twelve bits need just 16.
-        Assert.Equal(QRCodeGenerator.ECCLevel.M, SmallestSymbol.Level(QrMatrix.Of("abcdefghijklmn")!));
+        Assert.Equal(QRCodeGenerator.ECCLevel.M, SmallestSymbol.Level(QrMatrix.Encode("abcdefghijklmn")!));
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public class CodeTests
         Gen.Bool.Array[9 * 9].Sample(dark =>
         {
             var code = new QrMatrix(9, dark);
-            var loops = Outlines.Of(code).ToArray();
+            var loops = Outlines.Trace(code).ToArray();
             for (var y = 0; y < 9; y++)
             {
                 for (var x = 0; x < 9; x++)
@@ -47,7 +47,7 @@ public class CodeTests
     [Fact]
     public void An_svg_is_one_path_with_the_quiet_zone_inside_its_view()
     {
-        var code = QrMatrix.Of(CardBooks.Address)!;
+        var code = QrMatrix.Encode(CardBooks.Address)!;
         var svg = XDocument.Parse(System.Text.Encoding.UTF8.GetString(QrImages.Svg(code, CardBooks.Address, 0.8))).Root!;
         Assert.Equal($"0 0 {code.Size + 8} {code.Size + 8}", svg.Attribute("viewBox")!.Value);
         Assert.Equal(CardBooks.Address, svg.Elements().Single(element => element.Name.LocalName == "title").Value);
@@ -58,7 +58,7 @@ public class CodeTests
     [Fact]
     public void A_png_has_one_bit_a_pixel_600_dots_to_the_inch_and_whole_pixels_to_a_module()
     {
-        var code = QrMatrix.Of(CardBooks.Address)!;
+        var code = QrMatrix.Encode(CardBooks.Address)!;
         var png = QrImages.Png(code, 0.8);
         var header = Chunk(png, "IHDR");
         Assert.Equal(1, header[8]);
@@ -73,7 +73,7 @@ public class CodeTests
     [Fact]
     public void Any_address_is_read_from_its_png_as_it_was_written() =>
         Gen.Char["abcdefghijklmnopqrstuvwxyz0123456789-_/.~"].Array[1, 200].Select(letters => CardBooks.Address + new string(letters)).Sample(
-            address => Assert.Equal(address, CodeReader.ReadPng(QrImages.Png(QrMatrix.Of(address)!, 0.4))),
+            address => Assert.Equal(address, CodeReader.ReadPng(QrImages.Png(QrMatrix.Encode(address)!, 0.4))),
             iter: 200);
 
     // Both have a chance pattern above the third finder, at which ZXing.Net's own search ends (zxing/zxing, issue 897); zbar reads
@@ -83,7 +83,7 @@ public class CodeTests
     [InlineData("ae07q0w9b3e7/-ibu8_d54t7my6f9l/g3e0ol39_utz3c1cxmbpru8p.8piy19m.jpiudrqqvzcsvbiz48yj88zx-kt6p6t3bxjlfu0t3hei")]
     public void A_code_with_a_chance_finder_among_its_data_is_read_all_the_same(string page)
     {
-        var code = QrMatrix.Of(CardBooks.Address + page)!;
+        var code = QrMatrix.Encode(CardBooks.Address + page)!;
         Assert.All([0.4, CardBack.ModuleOf(code)], module =>
             Assert.Equal(CardBooks.Address + page, CodeReader.ReadPng(QrImages.Png(code, module))));
     }
@@ -93,7 +93,7 @@ public class CodeTests
     public void The_modules_of_an_upright_code_are_found_at_any_size() =>
         Gen.Select(Gen.Char['a', 'z'].Array[1, 200], Gen.Double[3, 12]).Sample((letters, pixelsToModule) =>
         {
-            var code = QrMatrix.Of(new string(letters))!;
+            var code = QrMatrix.Encode(new string(letters))!;
             var (pixels, side) = Picture(code, pixelsToModule);
             var (modules, modulesOnSide) = UprightCode.In(pixels, side, side)!.Value;
             Assert.Equal(code.SizeWithQuietZone, modulesOnSide);
@@ -108,7 +108,7 @@ public class CodeTests
     [InlineData(3, -4)]
     public void A_code_with_a_spoilt_finder_is_none(int x, int y)
     {
-        var code = QrMatrix.Of(CardBooks.Address)!;
+        var code = QrMatrix.Encode(CardBooks.Address)!;
         var spoilt = ((y + code.Size) % code.Size * code.Size) + ((x + code.Size) % code.Size);
         var (pixels, side) = Picture(new(code.Size, [.. Enumerable.Range(0, code.Size * code.Size).Select(i => code[i % code.Size, i / code.Size] ^ (i == spoilt))]), 4);
         Assert.Null(UprightCode.In(pixels, side, side));
@@ -123,7 +123,7 @@ public class CodeTests
     [Theory]
     [InlineData("https://bücher.example/kästchen/", "https://xn--bcher-kva.example/k%C3%A4stchen/")]
     [InlineData("https://alder-row.example/a%20b/", "https://alder-row.example/a%20b/")]
-    public void A_code_says_an_address_in_ascii(string address, string says) => Assert.Equal(says, Deck.Ascii(address));
+    public void A_code_says_an_address_in_ascii(string address, string says) => Assert.Equal(says, CardList.Ascii(address));
 
     // A ray to the left of a module's middle: each upright border that it crosses turns outside into inside.
     private static int CrossingsLeftOf(List<(int X, int Y)> loop, int x, int y)

@@ -57,7 +57,7 @@ public class LetteringTests
     public void Nothing_on_a_front_leaves_the_card_or_meets_another_line(string title)
     {
         var book = CardBooks.Of(title, []) with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
-        var lines = CardFront.Of(book, CardBooks.English).Things.OfType<PrintedText>().ToArray();
+        var lines = CardFront.Layout(book, CardBooks.English).Things.OfType<PrintedText>().ToArray();
         Assert.All(lines, line => Assert.InRange(line.X + Letters.Width(line.Text, line.Face, line.Size), 0, Imposition.Card.Width - 4));
         Assert.All(lines, line => Assert.InRange(line.Baseline, 4 + line.Size * 0.7, Imposition.Card.Height - 3.5));
         Assert.All(lines.Zip(lines.Skip(1)), pair => Assert.True(pair.Second.Baseline - pair.First.Baseline >= pair.Second.Size));

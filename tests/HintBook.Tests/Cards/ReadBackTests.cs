@@ -32,7 +32,7 @@ public class ReadBackTests
     [Fact]
     public void A_code_that_says_another_address_is_caught_in_both_places()
     {
-        var (readBack, findings) = PrintWith(_ => QrMatrix.Of("https://other.example/")!);
+        var (readBack, findings) = PrintWith(_ => QrMatrix.Encode("https://other.example/")!);
         Assert.Equal(new ReadBack(4, 3, 3), readBack);
         Assert.Equal(["HB6105", "HB6105"], findings.All.Select(finding => finding.Code.Id));
         Assert.All(findings.All, finding => Assert.Contains("https://other.example/", finding.Message, StringComparison.Ordinal));
@@ -49,8 +49,8 @@ public class ReadBackTests
     [Fact]
     public void A_shape_painted_over_a_code_counts_as_the_page_shows_it()
     {
-        var page = PageInk.Of(ContentStream.Read("0 g 0 0 10 10 re f 1 g 2 2 4 4 re f"u8.ToArray()));
-        var (pixels, width, height) = Raster.Of(page, 10, 10).Cut(new(0, 0, 10 * 25.4 / 72, 10 * 25.4 / 72));
+        var page = PageInk.Extract(ContentStream.Read("0 g 0 0 10 10 re f 1 g 2 2 4 4 re f"u8.ToArray()));
+        var (pixels, width, height) = Raster.Fill(page, 10, 10).Cut(new(0, 0, 10 * 25.4 / 72, 10 * 25.4 / 72));
         Assert.Equal(0, pixels[0]);
         Assert.Equal(255, pixels[((int)(height * 0.6) * width) + (int)(width * 0.4)]);
     }
@@ -61,8 +61,8 @@ public class ReadBackTests
     [InlineData("f*", 255)]
     public void A_hole_follows_the_rule_that_the_page_names(string rule, int luminance)
     {
-        var page = PageInk.Of(ContentStream.Read(Encoding.ASCII.GetBytes($"0 0 10 10 re 4 4 2 2 re {rule}")));
-        var raster = Raster.Of(page, 10, 10);
+        var page = PageInk.Extract(ContentStream.Read(Encoding.ASCII.GetBytes($"0 0 10 10 re 4 4 2 2 re {rule}")));
+        var raster = Raster.Fill(page, 10, 10);
         var (pixels, width, height) = raster.Cut(new(0, 0, 10 * 25.4 / 72, 10 * 25.4 / 72));
         Assert.Equal(luminance, pixels[(height / 2 * width) + (width / 2)]);
     }
@@ -72,7 +72,7 @@ public class ReadBackTests
     [InlineData("0 0 10 10 re W n")]
     [InlineData("0 0 m 1 1 2 2 3 3 c f")]
     public void A_page_that_could_hide_a_code_unseen_is_refused(string content) =>
-        Assert.Throws<InvalidDataException>(() => PageInk.Of(ContentStream.Read(Encoding.ASCII.GetBytes(content))));
+        Assert.Throws<InvalidDataException>(() => PageInk.Extract(ContentStream.Read(Encoding.ASCII.GetBytes(content))));
 
     [Fact]
     public void Brackets_and_numbers_inside_strings_are_not_instructions() =>
@@ -84,9 +84,9 @@ public class ReadBackTests
     private static (ReadBack ReadBack, Findings Findings) PrintWith(Func<QrMatrix, QrMatrix> spoil)
     {
         var book = CardBooks.Beekeeper;
-        var cards = Deck.Of(book, CardBooks.AddressesOf(book));
+        var cards = CardList.Build(book, CardBooks.AddressesOf(book));
         ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
-        var (set, findings) = CardPrint.Print(book, spoilt, CardFront.Of(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
+        var (set, findings) = CardPrint.Print(book, spoilt, CardFront.Layout(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
         return (set.ReadBack, findings);
     }
 

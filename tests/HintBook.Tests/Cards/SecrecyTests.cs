@@ -53,7 +53,7 @@ public class SecrecyTests
     public void The_makers_sheet_lists_two_thousand_stages_once_each_on_pages_of_their_own(Paper paper)
     {
         var cards = CardBooks.Stages(2000).Select((stage, i) => new Card($"name{i:0000}", stage, "", null));
-        var pages = MakersSheet.Of([.. cards], "Drawers", paper, CardBooks.English);
+        var pages = MakersSheet.Layout([.. cards], "Drawers", paper, CardBooks.English);
         var texts = pages.SelectMany(page => page.Things.OfType<PrintedText>()).ToArray();
         Assert.Equal(2000, texts.Count(text => text.Text.StartsWith("name", StringComparison.Ordinal)));
         Assert.Equal(2000, texts.Select(text => text.Text).Where(text => text.StartsWith("Drawer ", StringComparison.Ordinal)).Distinct().Count());

@@ -27,7 +27,7 @@ internal static class CodeBooks
 
     public static Book Book(params Code[] codes) => A.Book() with { Box = new Box { Codes = [.. codes] } };
 
-    public static Proofs Prove(params Code[] codes) => Proofs.Of(Book(codes));
+    public static Proofs Prove(params Code[] codes) => Proofs.Prove(Book(codes));
 
     /// <summary>The ids of what is found, notes left out.</summary>
     public static ImmutableArray<string> Said(this Proofs proofs) =>

@@ -122,7 +122,7 @@ public sealed class CopiesTests : IDisposable
     private Proofs Proofs(string codes, string copies)
     {
         book.With("book.yaml", $"{BookOnDisk.Keys}{codes}\n{copies}\n");
-        return HintBook.Ciphers.Proofs.Of(book.Read().Book!);
+        return HintBook.Ciphers.Proofs.Prove(book.Read().Book!);
     }
 
     private Finding[] Findings(string codes, string copies)

@@ -73,7 +73,7 @@ public class MakingTests
                 book.With("book.yaml", BookOnDisk.Keys + Clues.Written(one.Clue));
                 var (_, read, findings) = book.Read();
                 Assert.Empty(findings.All);
-                Assert.IsType<Verdict.Proved>(Assert.Single(Proofs.Of(read!).Codes).Says);
+                Assert.IsType<Verdict.Proved>(Assert.Single(Proofs.Prove(read!).Codes).Says);
                 Assert.Equal(answer, read!.Box.Codes[0].Answer.Value);
             },
             iter: 400);

@@ -40,7 +40,7 @@ public class ProofsTests
             Tables = [new Table(A.Value("flowers"), [new TableRow(A.Value("rose"), A.Value("3")), new TableRow(A.Value("Red-Lily"), A.Value("5")), new TableRow(A.Value("lily"), A.Value("9"))])],
         };
 
-        Assert.IsType<Verdict.Proved>(Proofs.Of(book).Codes[0].Says);
+        Assert.IsType<Verdict.Proved>(Proofs.Prove(book).Codes[0].Says);
     }
 
     [Fact]

@@ -7,13 +7,13 @@ internal static class ReadAs
 {
     /// <summary>What a way makes of a text, without white space only if the way leaves none.</summary>
     public static string Way(string way, string text, params string[] told) =>
-        Assert.IsType<Outcome.Gave>(Ways.Named(way)!.Read(text, [.. told])).Text;
+        Assert.IsType<ReadingResult.Gave>(Ways.Named(way)!.Read(text, [.. told])).Text;
 
     /// <summary>Why a way doesn't apply to a text.</summary>
     public static string Stuck(string way, string text, params string[] told) =>
-        Assert.IsType<Outcome.Stuck>(Ways.Named(way)!.Read(text, [.. told])).Why;
+        Assert.IsType<ReadingResult.Stuck>(Ways.Named(way)!.Read(text, [.. told])).Why;
 
     /// <summary>Why a way can't use what it was told.</summary>
     public static string Mistold(string way, string text, params string[] told) =>
-        Assert.IsType<Outcome.Mistold>(Ways.Named(way)!.Read(text, [.. told])).Why;
+        Assert.IsType<ReadingResult.BadArgument>(Ways.Named(way)!.Read(text, [.. told])).Why;
 }

@@ -32,7 +32,7 @@ public sealed class WrittenCodesTests : IDisposable
               flowers: { rose: 3, red lily: 5 }
             """);
 
-        var proofs = Proofs.Of(book.Read().Book!);
+        var proofs = Proofs.Prove(book.Read().Book!);
 
         Assert.Empty(Findings());
         Assert.Equal(["proved", "proved", "proved"], proofs.Codes.Select(proof => proof.Says.Word));

@@ -8,7 +8,7 @@ public class AuditVerbTests
     [Fact]
     public void A_site_as_it_was_published_is_in_order()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         var said = Said.By("audit", desk.Output, "--book", desk.Book);
         Assert.Equal(ExitCode.Fine, said.Exit);
@@ -18,7 +18,7 @@ public class AuditVerbTests
     [Fact]
     public void A_code_written_into_a_finished_title_is_found()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         var page = Path.Combine(desk.Site, "index.html");
         File.WriteAllText(page, File.ReadAllText(page).Replace("</title>", " 0420</title>", StringComparison.Ordinal));

@@ -6,7 +6,7 @@ namespace HintBook.Tests.Cli;
 
 public sealed class CommandLineTests : IDisposable
 {
-    private readonly Desktop desk = new();
+    private readonly BookAndOutput desk = new();
 
     public void Dispose() => desk.Dispose();
 

@@ -21,10 +21,10 @@ public sealed partial class GuideTests : IDisposable
         var read = CheckedBook.Of(book).WithPages();
         Assert.Empty(FindingsText.Write(read.Findings, withNotes: false));
 
-        var solution = Solver.Of(read.Book!, SolveLimits.Default);
+        var solution = Solver.Solve(read.Book!, SolveLimits.Default);
         Assert.Equal(Quoted(Guide.Pages[page]), Assert.IsType<Claim.Proved>(solution.Shortest).Way.Select(step => step.Says));
         Assert.IsType<Claim.Proved>(solution.NoDeadEnds);
-        Assert.IsType<Claim.Proved>(ResetPlan.Of(read.Book!, SolveLimits.Default).Possible);
+        Assert.IsType<Claim.Proved>(ResetPlan.Find(read.Book!, SolveLimits.Default).Possible);
         Assert.IsType<Published>(Pipeline.Publish(book, new PublishOptions()));
     }
 

@@ -7,7 +7,7 @@ namespace HintBook.Tests.Cli;
 
 public sealed class TableTests : IDisposable
 {
-    private readonly Desktop desk = new();
+    private readonly BookAndOutput desk = new();
 
     public void Dispose() => desk.Dispose();
 

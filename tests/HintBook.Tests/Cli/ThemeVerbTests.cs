@@ -10,7 +10,7 @@ public class ThemeVerbTests
     [Fact]
     public void A_copy_in_the_book_comes_before_the_theme_of_the_same_name()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         Assert.Equal(ExitCode.Fine, Said.By("theme", desk.Book, "parlour").Exit);
         desk.Change("themes/parlour/words.en.yaml", "nudge: \"Nudge\"", "nudge: \"A little push\"");
 
@@ -23,7 +23,7 @@ public class ThemeVerbTests
     [Fact]
     public void A_slip_in_a_copied_template_is_told_with_file_and_line_and_nothing_is_published()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         OwnTheme.In(desk.Book, "parlour");
         desk.Change("themes/parlour/stage.html", "{{ stage.title }}", "{{ stage.titel }}");
 
@@ -38,7 +38,7 @@ public class ThemeVerbTests
     [Fact]
     public void A_copy_without_a_template_is_told()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         OwnTheme.In(desk.Book, "parlour");
         File.Delete(Path.Combine(desk.Book, "themes", "parlour", "care.html"));
 
@@ -50,7 +50,7 @@ public class ThemeVerbTests
     [InlineData("shared", "parlour")]
     public void A_theme_that_isnt_there_is_answered_with_those_that_are(string theme, string answer)
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         var said = Said.By("theme", desk.Book, theme);
 
         Assert.Equal(ExitCode.WrongUsage, said.Exit);
@@ -60,7 +60,7 @@ public class ThemeVerbTests
     [Fact]
     public void What_a_maker_changed_is_never_overwritten()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         OwnTheme.In(desk.Book, "parlour");
         desk.Change("themes/parlour/theme.css", "--paper: #faf4e8;", "--paper: #ffffff;");
 

@@ -1,6 +1,5 @@
 using CsCheck;
 using HintBook.Maps;
-using Size = HintBook.Maps.Size;
 
 namespace HintBook.Tests.Maps;
 
@@ -11,7 +10,7 @@ public class DrawingTests
     [Fact]
     public void Every_box_is_drawn_once_in_its_own_size() =>
         Graphs.Any.Sample(graph =>
-            Assert.Equal(graph.Boxes, Draw(graph).Boxes.Select(frame => new Size(frame.Width, frame.Height))));
+            Assert.Equal(graph.Boxes, Draw(graph).Boxes.Select(frame => new Extent(frame.Width, frame.Height))));
 
     [Fact]
     public void No_two_boxes_overlap() =>
@@ -75,7 +74,7 @@ public class DrawingTests
     public void A_tree_is_drawn_without_crossings() =>
         Graphs.Trees.Sample(graph =>
         {
-            var ranked = Ranked.Of(Rows.Of(graph.Boxes.Length, graph.Edges, int.MaxValue), graph.Edges);
+            var ranked = Ranked.Rank(Rows.Assign(graph.Boxes.Length, graph.Edges, int.MaxValue), graph.Edges);
             var rows = Crossings.Order(ranked);
             Assert.Equal(0, Crossings.Count(rows, ranked, Places(rows, ranked.Count)));
         });
@@ -84,7 +83,7 @@ public class DrawingTests
     public void Crossings_are_counted_as_one_would_by_hand() =>
         Graphs.WithoutCircles.Sample(graph =>
         {
-            var ranked = Ranked.Of(Rows.Of(graph.Boxes.Length, graph.Edges, 6), graph.Edges);
+            var ranked = Ranked.Rank(Rows.Assign(graph.Boxes.Length, graph.Edges, 6), graph.Edges);
             var rows = Crossings.Order(ranked);
             var place = Places(rows, ranked.Count);
             var steps = ranked.Chains.SelectMany(chain => chain.Zip(chain.Skip(1))).ToArray();
@@ -101,7 +100,7 @@ public class DrawingTests
     public void The_order_of_a_row_holds_its_vertices_and_no_others() =>
         Graphs.WithoutCircles.Sample(graph =>
         {
-            var ranked = Ranked.Of(Rows.Of(graph.Boxes.Length, graph.Edges, 6), graph.Edges);
+            var ranked = Ranked.Rank(Rows.Assign(graph.Boxes.Length, graph.Edges, 6), graph.Edges);
             var rows = Crossings.Order(ranked);
             Assert.Equal(Enumerable.Range(0, ranked.Count), rows.SelectMany(row => row).Order());
             Assert.All(rows.Select((row, i) => (row, i)), pair => Assert.All(pair.row, vertex => Assert.Equal(pair.i, ranked.Row[vertex])));
@@ -114,13 +113,13 @@ public class DrawingTests
             var longest = new int[graph.Boxes.Length];
             foreach (var (from, to) in graph.Edges.OrderBy(edge => edge.From))
                 longest[to] = Math.Max(longest[to], longest[from] + 1);
-            Assert.Equal(longest, Rows.Of(graph.Boxes.Length, graph.Edges, int.MaxValue));
+            Assert.Equal(longest, Rows.Assign(graph.Boxes.Length, graph.Edges, int.MaxValue));
         });
 
     [Fact]
     public void No_row_is_wider_than_its_bound() =>
         Graphs.WithoutCircles.Sample(graph =>
-            Assert.All(Rows.Of(graph.Boxes.Length, graph.Edges, 3).CountBy(row => row), row => Assert.InRange(row.Value, 1, 3)));
+            Assert.All(Rows.Assign(graph.Boxes.Length, graph.Edges, 3).CountBy(row => row), row => Assert.InRange(row.Value, 1, 3)));
 
     [Fact]
     public void An_edge_is_turned_only_where_there_is_a_circle()
@@ -135,7 +134,7 @@ public class DrawingTests
     {
         var fan = Enumerable.Range(1, 40).SelectMany(i => new[] { (0, i), (i, 41) });
         var tail = Enumerable.Range(42, 18).Select(i => (i - 1, i));
-        var drawing = Drawing.Of([.. Enumerable.Repeat(new Size(150, 50), 60)], [.. fan, .. tail]);
+        var drawing = MapLayout.Compute([.. Enumerable.Repeat(new Extent(150, 50), 60)], [.. fan, .. tail]);
         Assert.InRange(drawing.Size.Width, 150, 15 * (150 + 30));
     }
 
@@ -149,23 +148,23 @@ public class DrawingTests
         static Point[] LastBends(int rungs)
         {
             (int, int)[] edges = [.. Enumerable.Range(1, rungs).Select(i => (i - 1, i)), (rungs, rungs + 1), .. Enumerable.Range(0, rungs).Select(i => (i, rungs + 1))];
-            var drawing = Drawing.Of([.. Enumerable.Repeat(new Size(100, 50), rungs + 2)], [.. edges]);
+            var drawing = MapLayout.Compute([.. Enumerable.Repeat(new Extent(100, 50), rungs + 2)], [.. edges]);
             return [.. drawing.Routes.TakeLast(rungs).Select(route => route.Points[^2]).Distinct()];
         }
     }
 
     [Fact]
-    public void An_empty_graph_is_an_empty_drawing() => Assert.Equal(new Size(0, 0), Drawing.Of([], []).Size);
+    public void An_empty_graph_is_an_empty_drawing() => Assert.Equal(new Extent(0, 0), MapLayout.Compute([], []).Size);
 
     [Fact]
     public void Two_thousand_boxes_in_a_line_are_drawn_straight_down()
     {
-        var drawing = Drawing.Of(
-            [.. Enumerable.Repeat(new Size(100, 50), 2000)], [.. Enumerable.Range(0, 1999).Select(i => (i, i + 1))]);
+        var drawing = MapLayout.Compute(
+            [.. Enumerable.Repeat(new Extent(100, 50), 2000)], [.. Enumerable.Range(0, 1999).Select(i => (i, i + 1))]);
         Assert.All(drawing.Boxes, frame => Assert.Equal(50, frame.Middle));
     }
 
-    private static Drawing Draw(Graph graph) => Drawing.Of(graph.Boxes, graph.Edges);
+    private static MapLayout Draw(Graph graph) => MapLayout.Compute(graph.Boxes, graph.Edges);
 
     private static bool Overlap(Frame one, Frame other) =>
         one.Left < other.Right && other.Left < one.Right && one.Top < other.Bottom && other.Top < one.Bottom;

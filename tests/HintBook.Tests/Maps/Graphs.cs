@@ -1,18 +1,18 @@
 using System.Collections.Immutable;
 using CsCheck;
-using Size = HintBook.Maps.Size;
+using HintBook.Maps;
 
 namespace HintBook.Tests.Maps;
 
 /// <summary>Graphs to draw: boxes of random sizes, and random edges between them.</summary>
-internal sealed record Graph(ImmutableArray<Size> Boxes, ImmutableArray<(int From, int To)> Edges)
+internal sealed record Graph(ImmutableArray<Extent> Boxes, ImmutableArray<(int From, int To)> Edges)
 {
     public override string ToString() => $"{Boxes.Length} boxes, edges {string.Join(" ", Edges)}";
 }
 
 internal static class Graphs
 {
-    private static readonly Gen<Size> Box = Gen.Select(Gen.Int[40, 220], Gen.Int[40, 90], (w, h) => new Size(w, h));
+    private static readonly Gen<Extent> Box = Gen.Select(Gen.Int[40, 220], Gen.Int[40, 90], (w, h) => new Extent(w, h));
 
     /// <summary>Any edges at all: circles, loops and repeats.</summary>
     public static readonly Gen<Graph> Any = Of((from, to) => (from, to));

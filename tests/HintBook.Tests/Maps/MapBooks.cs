@@ -51,7 +51,7 @@ internal static class MapBooks
         Opens = new Claim.Proved([]),
         WayBack = ResetPlan.None("nobody looked"),
         First = [],
-        Stages = stages.ToImmutableDictionary(stage => stage.Id, stage => new StageOutlook
+        Stages = stages.ToImmutableDictionary(stage => stage.Id, stage => new StageSurvey
         {
             Reachable = !stage.Id.StartsWith("lost", StringComparison.Ordinal),
             OpensAfter = [.. stage.OpensAfter.Select(group => group.ToImmutableArray())],

@@ -7,7 +7,7 @@ using HintBook.Mechanism.Reduced;
 
 namespace HintBook.Tests.Mechanism;
 
-/// <summary>What the thrifty exploration says is what the whole graph says.</summary>
+/// <summary>What the exploration exploration says is what the whole graph says.</summary>
 public class ReductionsTests
 {
     [Fact]
@@ -20,36 +20,36 @@ public class ReductionsTests
     public void Boxes_that_only_gain_keep_their_answers_without_being_explored() => RandomBoxes.Gaining.Sample(
         book =>
         {
-            var reduced = new Roaming(Compiler.Compile(book), new HashSet<int>()).Reduced;
-            Assert.True(Gaining.Only(reduced, new Relaxed(reduced)));
+            var reduced = new FreeParts(Compiler.Compile(book), new HashSet<int>()).Reduced;
+            Assert.True(Monotone.Only(reduced, new DeleteRelaxation(reduced)));
             Compare(book);
         },
         iter: 2000,
         print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_only_gain_keep_their_answers_when_explored_thriftily() => RandomBoxes.Gaining.Sample(book => Compare(book, gaining: false), iter: 1000, print: BookText.Of);
+    public void Boxes_that_only_gain_keep_their_answers_when_explored_thriftily() => RandomBoxes.Gaining.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_go_one_way_keep_their_answers_when_explored_thriftily() => RandomBoxes.OneWay.Sample(book => Compare(book, gaining: false), iter: 1000, print: BookText.Of);
+    public void Boxes_that_go_one_way_keep_their_answers_when_explored_thriftily() => RandomBoxes.OneWay.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
     public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()
     {
         var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("ball", "left", "right")
             .Reaction("tilt=upright", "ball=left").Reaction("tilt=on-its-back", "ball=right").Goal("ball=right").Build();
-        Assert.False(Clashes.Any(Compiler.Compile(book)));
+        Assert.False(ReactionConflicts.Any(Compiler.Compile(book)));
     }
 
-    private static void Compare(Book book) => Compare(book, gaining: true);
+    private static void Compare(Book book) => Compare(book, monotone: true);
 
-    private static void Compare(Book book, bool gaining)
+    private static void Compare(Book book, bool monotone)
     {
         var machine = Compiler.Compile(book);
         var budget = Solving.Budget();
-        if (ByReduction.Of(machine, budget, gaining: gaining) is not { } reduced)
+        if (ByReduction.Explore(machine, budget, monotone: monotone) is not { } reduced)
             return;
-        var whole = Everything.Of(Solving.GraphOf(machine), budget);
+        var whole = WholeGraph.Answer(Solving.GraphOf(machine), budget);
         Assert.Equal(whole.Way is null, reduced.Way is null);
         if (whole.Way is not null)
             Assert.InRange(whole.Way.Count, reduced.AtLeast, reduced.Way!.Count);

@@ -90,10 +90,10 @@ public class ResetPlanTests
     public void A_plan_found_thriftily_is_as_possible_as_one_found_among_all_states() => RandomBoxes.Any.Sample(
         book =>
         {
-            var (thrifty, whole) = (Reset(book), Reset(book, reduce: false));
-            Assert.Equal(whole.Possible.Word, thrifty.Possible.Word);
+            var (exploration, whole) = (Reset(book), Reset(book, reduce: false));
+            Assert.Equal(whole.Possible.Word, exploration.Possible.Word);
             if (whole.Possible is Claim.Proved)
-                Assert.InRange(whole.Bound, thrifty.Bound, thrifty.Plan.Length);
+                Assert.InRange(whole.Bound, exploration.Bound, exploration.Plan.Length);
         },
         iter: 1000,
         print: BookText.Of);
@@ -106,5 +106,5 @@ public class ResetPlanTests
     }
 
     private static ResetPlan Reset(Book book, bool reduce = true) =>
-        ResetPlan.Of(book, SolveLimits.Default with { Reduce = reduce, Time = TimeSpan.FromMinutes(5) }, null, TestContext.Current.CancellationToken);
+        ResetPlan.Find(book, SolveLimits.Default with { Reduce = reduce, Time = TimeSpan.FromMinutes(5) }, null, TestContext.Current.CancellationToken);
 }

@@ -105,7 +105,7 @@ public class SolverTests
     public void What_is_too_large_ends_in_not_proved(bool reduce)
     {
         var limits = new SolveLimits(64L << 20, TimeSpan.FromSeconds(2), Reduce: reduce);
-        var solution = Solver.Of(Boxes.ChineseRings(100), limits, null, TestContext.Current.CancellationToken);
+        var solution = Solver.Solve(Boxes.ChineseRings(100), limits, null, TestContext.Current.CancellationToken);
         Assert.IsType<Claim.NotProved>(solution.Opens);
         Assert.Contains(solution.Findings, f => f.Code.Id == "HB2192");
     }
@@ -115,7 +115,7 @@ public class SolverTests
     {
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
-        var solution = Solver.Of(Boxes.ChineseRings(16), SolveLimits.Default, null, stopped.Token);
+        var solution = Solver.Solve(Boxes.ChineseRings(16), SolveLimits.Default, null, stopped.Token);
         Assert.Equal("it was stopped", Assert.IsType<Claim.NotProved>(solution.Opens).Why);
     }
 

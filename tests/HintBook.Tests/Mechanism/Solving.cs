@@ -12,7 +12,7 @@ internal static class Solving
     private static readonly TimeSpan Patient = TimeSpan.FromMinutes(10);
 
     public static Solution Of(Book book, bool reduce = true) =>
-        Solver.Of(book, SolveLimits.Default with { Reduce = reduce, Time = Patient }, null, TestContext.Current.CancellationToken);
+        Solver.Solve(book, SolveLimits.Default with { Reduce = reduce, Time = Patient }, null, TestContext.Current.CancellationToken);
 
     public static Budget Budget(SolveLimits? limits = null) =>
         new(limits ?? SolveLimits.Default with { Time = Patient }, TimeProvider.System, null, TestContext.Current.CancellationToken);

@@ -79,7 +79,7 @@ public partial class CommonMarkTests
         return Specification.Value.Examples;
     }
 
-    private static string Ours(Example example) => ProseHtml.Of(A.Prose(example.Markdown)).Html.Text;
+    private static string Ours(Example example) => ProseHtml.Render(A.Prose(example.Markdown)).Html.Text;
 
     private static IElement Body(string html) =>
         new AngleSharp.Html.Parser.HtmlParser().ParseDocument($"<!doctype html><body>{html}</body>").Body!;

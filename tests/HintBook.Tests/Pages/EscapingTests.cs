@@ -47,7 +47,7 @@ public class EscapingTests
     [Fact]
     public void HTML_in_Markdown_is_shown_as_text()
     {
-        var (html, findings) = ProseHtml.Of(A.Prose("<script>alert(1)</script>\n\nAn <b onclick=x>inline</b> tag."));
+        var (html, findings) = ProseHtml.Render(A.Prose("<script>alert(1)</script>\n\nAn <b onclick=x>inline</b> tag."));
 
         Assert.Empty(findings);
         Assert.Empty(Sites.Fragment(html.Text).Body!.QuerySelectorAll("script, b"));
@@ -70,7 +70,7 @@ public class EscapingTests
     [InlineData("<javascript:alert(1)>")]
     public void No_link_leads_anywhere_but_to_http_https_mailto_and_places_on_the_page(string markdown)
     {
-        var (html, findings) = ProseHtml.Of(A.Prose(markdown));
+        var (html, findings) = ProseHtml.Render(A.Prose(markdown));
 
         Assert.Empty(Sites.Fragment(html.Text).Body!.QuerySelectorAll("a"));
         // The one with the line break is no link in CommonMark, so nothing is left out.
@@ -86,7 +86,7 @@ public class EscapingTests
     [InlineData("[text](#there)", "#there", null)]
     public void Good_links_are_kept_and_tell_other_sites_nothing(string markdown, string address, string? rel)
     {
-        var (html, findings) = ProseHtml.Of(A.Prose(markdown));
+        var (html, findings) = ProseHtml.Render(A.Prose(markdown));
         var link = Sites.Fragment(html.Text).QuerySelector("a")!;
 
         Assert.Empty(findings);
@@ -97,7 +97,7 @@ public class EscapingTests
     [Fact]
     public void A_link_that_is_left_out_keeps_its_text_and_says_where_it_was()
     {
-        var (html, findings) = ProseHtml.Of(A.Prose("See\n[the *smoker*](smoker.md) now."));
+        var (html, findings) = ProseHtml.Render(A.Prose("See\n[the *smoker*](smoker.md) now."));
 
         Assert.Equal("<p>See\nthe <em>smoker</em> now.</p>\n", html.Text);
         Assert.Equal("[the *smoker*](smoker.md)", Assert.Single(findings).At.Text);
@@ -106,7 +106,7 @@ public class EscapingTests
     [Fact]
     public void An_image_in_the_text_is_a_finding_that_says_where_photos_go()
     {
-        var (html, findings) = ProseHtml.Of(A.Prose("![the card](card.jpg)"));
+        var (html, findings) = ProseHtml.Render(A.Prose("![the card](card.jpg)"));
 
         Assert.Equal("<p>the card</p>\n", html.Text);
         Assert.Equal(MarkdownFindings.ImageDropped, Assert.Single(findings).Code);
@@ -122,7 +122,7 @@ public class EscapingTests
     public void Text_nested_ten_thousand_deep_is_a_finding_or_text_but_never_a_crash(string opening)
     {
         var prose = A.Prose(string.Concat(Enumerable.Repeat(opening, 10_000)) + "x");
-        var (html, findings) = ProseHtml.Of(prose);
+        var (html, findings) = ProseHtml.Render(prose);
 
         Assert.True(findings.Any(finding => finding.Code == MarkdownFindings.TooDeep) || html.Text.Contains('x'));
     }
@@ -130,7 +130,7 @@ public class EscapingTests
     [Fact]
     public void Fifty_thousand_nested_lists_are_too_deep()
     {
-        var finding = Assert.Single(ProseHtml.Of(A.Prose(string.Concat(Enumerable.Repeat("- ", 50_000)) + "x")).Findings);
+        var finding = Assert.Single(ProseHtml.Render(A.Prose(string.Concat(Enumerable.Repeat("- ", 50_000)) + "x")).Findings);
 
         Assert.Equal(MarkdownFindings.TooDeep, finding.Code);
         Assert.Equal(Severity.Error, finding.Code.Severity);

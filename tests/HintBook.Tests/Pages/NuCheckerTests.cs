@@ -13,7 +13,7 @@ public class NuCheckerTests
     public void Every_page_of_every_theme_is_good_HTML(string theme)
     {
         using var site = new Written(theme);
-        foreach (var (name, html) in Sites.Texts(Site.Of(Sites.Everything(), Theme.BuiltIn(theme).Theme).Files))
+        foreach (var (name, html) in Sites.Texts(Site.Build(Sites.Everything(), Theme.BuiltIn(theme).Theme).Files))
             site.Write(name, html);
 
         Assert.Equal("", site.Errors());

@@ -41,5 +41,5 @@ public class OfflineTests
     private static string Text(string file) => Text(file, Files);
 
     private static string Text(string file, (string, string)[] files) => Encoding.UTF8.GetString(
-        Assert.Single(Offline.Of(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files), made => made.Path == file).Content().Span);
+        Assert.Single(Offline.Build(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files), made => made.Path == file).Content().Span);
 }

@@ -41,7 +41,7 @@ public class OwnHtmlTests
     public void No_stray_tag_opens_what_is_closed(string nudge)
     {
         var book = A.Book(A.Stage("lid") with { Nudge = A.Prose(nudge) }) with { Html = true };
-        var (files, _) = Site.Of(Sites.Plan(book), Theme.BuiltIn(Theme.Default).Theme);
+        var (files, _) = Site.Build(Sites.Plan(book), Theme.BuiltIn(Theme.Default).Theme);
         var page = Sites.Parse(Sites.Texts(files)[A.Addresses(book).PageOf("lid")]);
 
         Assert.DoesNotContain("free", Sites.Uncovered(page), StringComparison.Ordinal);
@@ -50,11 +50,11 @@ public class OwnHtmlTests
 
     [Fact]
     public void Without_being_asked_for_it_is_shown_as_it_was_written() =>
-        Assert.Equal("<p>H&lt;sub&gt;2&lt;/sub&gt;O</p>\n", ProseHtml.Of(A.Prose("H<sub>2</sub>O")).Html.Text);
+        Assert.Equal("<p>H&lt;sub&gt;2&lt;/sub&gt;O</p>\n", ProseHtml.Render(A.Prose("H<sub>2</sub>O")).Html.Text);
 
     private static (string Html, IReadOnlyList<HintBook.Text.Finding> Findings) Html(string markdown)
     {
-        var (html, findings) = ProseHtml.Of(A.Prose(markdown), html: true);
+        var (html, findings) = ProseHtml.Render(A.Prose(markdown), html: true);
         return (html.Text, findings);
     }
 }

@@ -38,7 +38,7 @@ internal static class Sites
     public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan, string theme = Theme.Default)
     {
         var (parsed, wrong) = Parsed[theme].Value;
-        var (files, findings) = Site.Of(plan, parsed);
+        var (files, findings) = Site.Build(plan, parsed);
         Assert.Empty(wrong.And(findings.All).All);
         return Texts(files);
     }

@@ -33,7 +33,7 @@ public class TemplateContractTests
         var anywhere = new SortedDictionary<string, Kinds>(StringComparer.Ordinal);
         foreach (var plan in new[] { Sites.Everything(), Sites.Plan(A.Book(A.Stage("lid"))), WithAllThereIs() })
         {
-            foreach (var page in Site.InEachLanguage(plan).SelectMany(each => Site.PagesOf(Edition.Of(each, Theme.BuiltIn(Theme.Default).Theme).Edition)))
+            foreach (var page in Site.InEachLanguage(plan).SelectMany(each => Site.PagesOf(LanguageSite.Build(each, Theme.BuiltIn(Theme.Default).Theme).Site)))
             {
                 if (!values.TryGetValue(page.Template, out var of))
                     values[page.Template] = of = new(StringComparer.Ordinal);

@@ -85,7 +85,7 @@ public class ThemeTests
     [Fact]
     public void A_missing_word_says_its_file_and_key_and_is_English_meanwhile()
     {
-        var (theme, findings) = Theme.Of("mine", Parlour.Add("words.it.yaml", Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal)));
+        var (theme, findings) = Theme.Load("mine", Parlour.Add("words.it.yaml", Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal)));
         var finding = Assert.Single(findings.All);
 
         Assert.Equal(PageFindings.MissingWord, finding.Code);
@@ -97,7 +97,7 @@ public class ThemeTests
     [Fact]
     public void A_placeholder_that_nothing_fills_is_a_finding_at_the_word()
     {
-        var (_, findings) = Theme.Of("mine", Parlour.SetItem("words.en.yaml", Parlour["words.en.yaml"].Replace("by {maker}.", "by {hand}.", StringComparison.Ordinal)));
+        var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", Parlour["words.en.yaml"].Replace("by {maker}.", "by {hand}.", StringComparison.Ordinal)));
         var finding = Assert.Single(findings.All);
 
         Assert.Equal(PageFindings.StrangePlaceholder, finding.Code);
@@ -113,14 +113,14 @@ public class ThemeTests
     [InlineData("")]
     public void A_words_file_that_is_no_list_of_texts_is_a_finding(string words)
     {
-        var (_, findings) = Theme.Of("mine", Parlour.SetItem("words.en.yaml", words));
+        var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", words));
 
         Assert.Equal(PageFindings.BrokenWords, Assert.Single(findings.All).Code);
     }
 
     [Fact]
     public void A_words_file_nested_thirty_thousand_deep_is_a_finding() =>
-        Assert.Equal(PageFindings.BrokenWords, Assert.Single(Theme.Of("mine", Parlour.SetItem("words.en.yaml", "a: " + new string('[', 30_000))).Findings.All).Code);
+        Assert.Equal(PageFindings.BrokenWords, Assert.Single(Theme.Load("mine", Parlour.SetItem("words.en.yaml", "a: " + new string('[', 30_000))).Findings.All).Code);
 
     [Fact]
     public void A_book_that_asks_for_a_theme_with_a_slip_is_told_the_right_name()
@@ -135,7 +135,7 @@ public class ThemeTests
     public void A_language_without_words_gets_English_and_a_note()
     {
         var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Language = A.Value("it") });
-        var finding = Assert.Single(Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All);
+        var finding = Assert.Single(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All);
 
         Assert.Equal(Severity.Note, finding.Code.Severity);
     }
@@ -191,12 +191,12 @@ public class ThemeTests
         Assert.NotEqual(Styles("a{}"), Styles("b{}"));
         Assert.Equal(Styles("a{}"), Styles("a{}"));
 
-        static string Styles(string css) => Theme.Of("mine", Parlour.SetItem("theme.css", css)).Theme.Assets["theme.css"].Path;
+        static string Styles(string css) => Theme.Load("mine", Parlour.SetItem("theme.css", css)).Theme.Assets["theme.css"].Path;
     }
 
     private static ImmutableArray<Finding> Findings(ImmutableSortedDictionary<string, string> texts)
     {
-        var (theme, wrong) = Theme.Of("mine", texts);
-        return wrong.And(Site.Of(Sites.Everything(), theme).Findings.All).All;
+        var (theme, wrong) = Theme.Load("mine", texts);
+        return wrong.And(Site.Build(Sites.Everything(), theme).Findings.All).All;
     }
 }

@@ -54,7 +54,7 @@ public class WhereTests
         var book = A.Book([.. Enumerable.Range(1, 5).Select(number => A.Stage($"s{number}"))]);
         var plan = Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)));
 
-        var (_, findings) = Site.Of(plan, Theme.BuiltIn(Theme.Default).Theme);
+        var (_, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
 
         Assert.Equal(["s3-title", "s4-title", "s5-title"], findings.All.Select(finding => finding.Message.Split('“', '”')[3]));
         Assert.All(findings.All, finding => Assert.Equal((Severity.Note, true), (finding.Code.Severity, finding.Help!.Contains("seen: true", StringComparison.Ordinal))));

@@ -10,13 +10,13 @@ public class WorkingTests
 {
     private static readonly Code Number = CodeBooks.Number("16", "Five hives & one queen, seven drones,\nthree <swarms>", "number-words", "sum");
 
-    private static readonly Working Workings = Working.Of(
+    private static readonly Working Workings = Working.Build(
         CodeBooks.Prove(Number, CodeBooks.Number("12", "one two") with { Id = A.Value("unread") }),
         WordsOf());
 
     private static (string Html, string[] Said) Of(string markdown, Working working)
     {
-        var (html, findings) = ProseHtml.Of(A.Prose(markdown), working);
+        var (html, findings) = ProseHtml.Render(A.Prose(markdown), working);
         return (html.Text, [.. findings.Select(finding => finding.Code.Id)]);
     }
 
@@ -39,8 +39,8 @@ public class WorkingTests
     {
         var code = Number with { Answer = A.Value(""), AnswerByCopy = A.Value("number"), Clue = null, ClueByCopy = A.Value("letter") };
         var copy = new Copy(A.Value("001"), [new(A.Value("number"), A.Value("16")), new(A.Value("letter"), Number.Clue!.Value)]);
-        var proofs = HintBook.Ciphers.Proofs.Of(A.Book() with { Box = new Box { Codes = [code] }, Copies = [copy] });
-        var (html, finding) = Working.Of(proofs, WordsOf()).Of("number", A.Somewhere);
+        var proofs = HintBook.Ciphers.Proofs.Prove(A.Book() with { Box = new Box { Codes = [code] }, Copies = [copy] });
+        var (html, finding) = Working.Build(proofs, WordsOf()).Build("number", A.Somewhere);
 
         Assert.Equal("", html.Text);
         Assert.Contains("every copy has a clue of its own", finding!.Message, StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public class WorkingTests
     [Fact]
     public void What_stands_in_a_clue_is_text_on_the_page()
     {
-        var (html, _) = Of("{{ working: number }}", Working.Of(
+        var (html, _) = Of("{{ working: number }}", Working.Build(
             CodeBooks.Prove(CodeBooks.Code("<i>", "<i>", null, "", CodeBooks.Step("reverse"), CodeBooks.Step("reverse"))), WordsOf()));
 
         Assert.Null(Sites.Fragment(html).QuerySelector("i"));

@@ -95,7 +95,7 @@ public class BadPhotoTests
     {
         byte[][] beginnings = [[], [0xFF, 0xD8, 0xFF], [0x89, .. "PNG\r\n\u001a\n"u8], [.. "RIFF\u0010\0\0\0WEBPVP8 "u8], Shots.JpegHeader(9, 9)[..^2]];
         Gen.Select(Gen.Int[0, beginnings.Length - 1].Select(i => beginnings[i]), Gen.Byte.Array[0, 200]).Sample(
-            (beginning, rest) => Darkroom.Develop((byte[])[.. beginning, .. rest], "a book", PhotoSettings.Standard) is not null,
+            (beginning, rest) => PhotoPipeline.Develop((byte[])[.. beginning, .. rest], "a book", PhotoSettings.Standard) is not null,
             iter: 2000);
     }
 
@@ -110,7 +110,7 @@ public class BadPhotoTests
                 var changed = photo.ToArray();
                 foreach (var (at, value) in changes)
                     changed[at % changed.Length] = value;
-                return Darkroom.Develop(changed, "a book", PhotoSettings.Standard with { MaxPixels = 1_000_000 }) is not null;
+                return PhotoPipeline.Develop(changed, "a book", PhotoSettings.Standard with { MaxPixels = 1_000_000 }) is not null;
             },
             iter: 2000);
     }

@@ -21,7 +21,7 @@ public class PhotoFindingsTests
     public void Every_problem_is_an_error_where_the_photo_is_named(string code, PhotoProblem problem, string message)
     {
         var photo = Shots.Named("lid.jpg");
-        var finding = Assert.Single(PhotoFindings.Of(photo, new Spoiled(problem), PhotoSettings.Standard));
+        var finding = Assert.Single(PhotoFindings.Check(photo, new RejectedPhoto(problem), PhotoSettings.Standard));
         Assert.Equal((code, Severity.Error, message), (finding.Code.Id, finding.Code.Severity, finding.Message));
         Assert.Equal("lid.jpg", finding.At.Text);
         Assert.NotNull(finding.Help);
@@ -30,7 +30,7 @@ public class PhotoFindingsTests
     [Fact]
     public void A_photo_narrower_than_the_smallest_width_is_noted()
     {
-        var finding = Assert.Single(PhotoFindings.Of(Shots.Named("lid.jpg"), Shots.Prints(Shots.Jpeg(399, 300)), PhotoSettings.Standard));
+        var finding = Assert.Single(PhotoFindings.Check(Shots.Named("lid.jpg"), Shots.Prints(Shots.Jpeg(399, 300)), PhotoSettings.Standard));
         Assert.Equal(("HB5107", Severity.Note), (finding.Code.Id, finding.Code.Severity));
         Assert.Contains("399 pixels wide", finding.Message, StringComparison.Ordinal);
     }
@@ -38,11 +38,11 @@ public class PhotoFindingsTests
     [Fact]
     public void A_photo_without_words_is_warned_of()
     {
-        var finding = Assert.Single(PhotoFindings.Of(Shots.Named("lid.jpg", alt: null), Shots.Prints(Shots.Jpeg(400, 300)), PhotoSettings.Standard));
+        var finding = Assert.Single(PhotoFindings.Check(Shots.Named("lid.jpg", alt: null), Shots.Prints(Shots.Jpeg(400, 300)), PhotoSettings.Standard));
         Assert.Equal(("HB5108", Severity.Warning), (finding.Code.Id, finding.Code.Severity));
     }
 
     [Fact]
     public void A_good_photo_leaves_nothing_to_say() =>
-        Assert.Empty(PhotoFindings.Of(Shots.Named("lid.jpg"), Shots.Prints(Shots.Jpeg(400, 300)), PhotoSettings.Standard));
+        Assert.Empty(PhotoFindings.Check(Shots.Named("lid.jpg"), Shots.Prints(Shots.Jpeg(400, 300)), PhotoSettings.Standard));
 }

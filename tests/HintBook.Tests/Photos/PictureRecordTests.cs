@@ -5,7 +5,7 @@ namespace HintBook.Tests.Photos;
 
 public class PictureRecordTests
 {
-    private static readonly Prints Prints = Shots.Prints(Shots.Jpeg(900, 600));
+    private static readonly ResizedPhoto Prints = Shots.Prints(Shots.Jpeg(900, 600));
     private static readonly string Written = PictureRecord.Of(Prints).Write();
 
     [Fact]
@@ -35,7 +35,7 @@ public class PictureRecordTests
 
     [Fact]
     public void A_record_of_another_photo_is_a_miss() =>
-        Assert.Null(PictureRecord.Read(Written, Darkroom.KeyOf(new byte[] { 1 }, "a book", PhotoSettings.Standard)));
+        Assert.Null(PictureRecord.Read(Written, PhotoPipeline.KeyOf(new byte[] { 1 }, "a book", PhotoSettings.Standard)));
 
     [Theory]
     [InlineData("")]

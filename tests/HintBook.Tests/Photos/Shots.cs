@@ -52,12 +52,12 @@ internal static class Shots
     }
 
     /// <summary>Develops with the usual settings, and fails the test if that doesn't give pictures.</summary>
-    public static Prints Prints(byte[] photo) =>
-        Assert.IsType<Prints>(Darkroom.Develop(photo, "a book", PhotoSettings.Standard));
+    public static ResizedPhoto Prints(byte[] photo) =>
+        Assert.IsType<ResizedPhoto>(PhotoPipeline.Develop(photo, "a book", PhotoSettings.Standard));
 
     /// <summary>Develops what can't be developed, and gives the reason.</summary>
     public static PhotoProblem Problem(byte[] photo, PhotoSettings? settings = null) =>
-        Assert.IsType<Spoiled>(Darkroom.Develop(photo, "a book", settings ?? PhotoSettings.Standard)).Problem;
+        Assert.IsType<RejectedPhoto>(PhotoPipeline.Develop(photo, "a book", settings ?? PhotoSettings.Standard)).Problem;
 
     public static Image<Rgb24> Open(ReadOnlyMemory<byte> bytes) => Image.Load<Rgb24>(bytes.Span);
 

@@ -104,7 +104,7 @@ public class CluePrintTests
 
     [Fact]
     public void What_has_no_room_on_a_sheet_is_said() =>
-        Assert.Contains("a sheet has room for 180 × 212 mm", CluePrint.Of(Made(new string('B', 100), "acrostic"), "clue.pdf", Paper.A4).NoRoom, StringComparison.Ordinal);
+        Assert.Contains("a sheet has room for 180 × 212 mm", CluePrint.Make(Made(new string('B', 100), "acrostic"), "clue.pdf", Paper.A4).NoRoom, StringComparison.Ordinal);
 
     // The mask is turned about its middle by a quarter at a time, clockwise; each time the holes are read row by row.
     private static string Read((string Text, double X, double Y)[] letters, (double X, double Y)[] holes, (double X, double Y) middle, int turns)
@@ -122,7 +122,7 @@ public class CluePrintTests
 
     private static MadeClue Made(string answer, string way) => Assert.IsType<Attempt.Made>(Clues.For(answer, way, [])).Clue;
 
-    private static byte[][] Files(MadeClue clue, string path, Paper paper = Paper.A4) => [.. CluePrint.Of(clue, path, paper).Files.Select(file => file.Content().ToArray())];
+    private static byte[][] Files(MadeClue clue, string path, Paper paper = Paper.A4) => [.. CluePrint.Make(clue, path, paper).Files.Select(file => file.Content().ToArray())];
 
     private static XElement Svg(MadeClue clue, int sheet) => XElement.Parse(System.Text.Encoding.UTF8.GetString(Files(clue, "clue.svg")[sheet]));
 

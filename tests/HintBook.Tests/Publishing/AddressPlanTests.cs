@@ -9,7 +9,7 @@ namespace HintBook.Tests.Publishing;
 public class AddressPlanTests
 {
     private static readonly Book Printed = A.Book(A.Stage("lid"), A.Stage("tray")) with { Id = A.Value("tea-caddy"), Address = A.Value("https://a.example/") };
-    private static readonly AddressLock Lock = AddressPlan.Of(Printed, AddressLock.Nothing).Lock;
+    private static readonly AddressLock Lock = AddressPlan.Plan(Printed, AddressLock.Nothing).Lock;
 
     // Python: h = hashlib.sha256("hintbook page\ntea-caddy\nlid".encode()).digest()[:5]; n = int.from_bytes(h, "big");
     // "".join("0123456789abcdefghjkmnpqrstvwxyz"[n >> 35 - 5 * i & 31] for i in range(8))
@@ -34,7 +34,7 @@ public class AddressPlanTests
     public void Once_published_not_even_the_book_s_id_and_address_change_a_name()
     {
         var moved = Printed with { Id = A.Value("other"), Address = A.Value("https://b.example/"), MovedFrom = [A.Value("https://a.example/")] };
-        var (addresses, _, findings) = AddressPlan.Of(moved, Lock);
+        var (addresses, _, findings) = AddressPlan.Plan(moved, Lock);
         Assert.Empty(findings.All);
         Assert.Equal(Names(Printed), addresses.Names.Select(pair => $"{pair.Key} {pair.Value[0]}"));
     }
@@ -43,7 +43,7 @@ public class AddressPlanTests
     public void A_renamed_stage_keeps_its_address_with_was()
     {
         var renamed = Printed with { Stages = [Printed.Stages[0], A.Stage("drawer") with { Was = [A.Value("tray")] }] };
-        var (addresses, next, findings) = AddressPlan.Of(renamed, Lock);
+        var (addresses, next, findings) = AddressPlan.Plan(renamed, Lock);
         Assert.Empty(findings.All);
         Assert.Equal(Lock.Stages["tray"][0].Value, addresses.Names["drawer"][0]);
         Assert.Equal(Lock.Stages["tray"][0].Value, next.Stages["drawer"][0].Value);
@@ -53,7 +53,7 @@ public class AddressPlanTests
     public void A_stage_that_took_in_another_keeps_both_addresses_its_own_first()
     {
         var joined = Printed with { Stages = [Printed.Stages[0] with { Was = [A.Value("tray")] }] };
-        var (addresses, _, findings) = AddressPlan.Of(joined, Lock);
+        var (addresses, _, findings) = AddressPlan.Plan(joined, Lock);
         Assert.Empty(findings.All);
         Assert.Equal([Lock.Stages["lid"][0].Value, Lock.Stages["tray"][0].Value], addresses.Names["lid"]);
     }
@@ -61,7 +61,7 @@ public class AddressPlanTests
     [Fact]
     public void A_stage_that_is_gone_is_an_error_that_names_the_likely_new_one()
     {
-        var finding = Assert.Single(AddressPlan.Of(Printed with { Stages = [Printed.Stages[0], A.Stage("trays")] }, Lock).Findings.All);
+        var finding = Assert.Single(AddressPlan.Plan(Printed with { Stages = [Printed.Stages[0], A.Stage("trays")] }, Lock).Findings.All);
         Assert.Equal("HB7301", finding.Code.Id);
         Assert.Equal("If `trays` is its new name, write `was: [ tray ]` in that stage.", finding.Help);
     }
@@ -70,27 +70,27 @@ public class AddressPlanTests
     public void A_site_that_moved_is_an_error_until_the_old_place_leads_on()
     {
         var moved = Printed with { Address = A.Value("https://b.example/") };
-        Assert.Equal("HB7302", Assert.Single(AddressPlan.Of(moved, Lock).Findings.All).Code.Id);
-        Assert.Equal("HB7302", Assert.Single(AddressPlan.Of(Printed with { Address = null }, Lock).Findings.All).Code.Id);
-        Assert.Empty(AddressPlan.Of(moved with { MovedFrom = [A.Value("https://a.example/")] }, Lock).Findings.All);
+        Assert.Equal("HB7302", Assert.Single(AddressPlan.Plan(moved, Lock).Findings.All).Code.Id);
+        Assert.Equal("HB7302", Assert.Single(AddressPlan.Plan(Printed with { Address = null }, Lock).Findings.All).Code.Id);
+        Assert.Empty(AddressPlan.Plan(moved with { MovedFrom = [A.Value("https://a.example/")] }, Lock).Findings.All);
     }
 
     [Fact]
     public void Every_place_where_the_site_has_lived_is_remembered()
     {
         var moved = Printed with { Address = A.Value("https://b.example/"), MovedFrom = [A.Value("https://a.example/")] };
-        var next = AddressPlan.Of(moved, Lock).Lock;
+        var next = AddressPlan.Plan(moved, Lock).Lock;
         Assert.Equal(["https://b.example/", "https://a.example/"], next.Sites.Select(site => site.Value));
-        Assert.Equal("HB7302", Assert.Single(AddressPlan.Of(moved with { MovedFrom = [] }, next).Findings.All).Code.Id);
+        Assert.Equal("HB7302", Assert.Single(AddressPlan.Plan(moved with { MovedFrom = [] }, next).Findings.All).Code.Id);
     }
 
     [Fact]
     public void Two_stages_can_t_claim_one_address()
     {
         var both = Printed with { Stages = [Printed.Stages[0], Printed.Stages[1], A.Stage("cup") with { Was = [A.Value("tray")] }] };
-        Assert.Equal("HB7304", Assert.Single(AddressPlan.Of(both, Lock).Findings.All).Code.Id);
+        Assert.Equal("HB7304", Assert.Single(AddressPlan.Plan(both, Lock).Findings.All).Code.Id);
         var twice = Printed with { Stages = [Printed.Stages[0], A.Stage("cup") with { Was = [A.Value("tray")] }, A.Stage("dish") with { Was = [A.Value("tray")] }] };
-        Assert.Equal("HB7304", Assert.Single(AddressPlan.Of(twice, Lock).Findings.All).Code.Id);
+        Assert.Equal("HB7304", Assert.Single(AddressPlan.Plan(twice, Lock).Findings.All).Code.Id);
     }
 
     [Fact]
@@ -98,13 +98,13 @@ public class AddressPlanTests
     {
         var taken = HintBook.Books.Addresses.Derive("tea-caddy", "lid");
         var known = AddressLock.Nothing with { Stages = AddressLock.Nothing.Stages.Add("tray", [A.Value(taken)]) };
-        var (addresses, next, _) = AddressPlan.Of(Printed, known);
+        var (addresses, next, _) = AddressPlan.Plan(Printed, known);
         Assert.NotEqual(taken, addresses.Names["lid"][0]);
-        Assert.Equal(addresses.Names["lid"], AddressPlan.Of(Printed with { Stages = [.. Printed.Stages.Reverse()] }, next).Addresses.Names["lid"]);
+        Assert.Equal(addresses.Names["lid"], AddressPlan.Plan(Printed with { Stages = [.. Printed.Stages.Reverse()] }, next).Addresses.Names["lid"]);
     }
 
     [Fact]
-    public void A_second_publish_says_the_same() => Assert.Equal(Lock.ToText(), AddressPlan.Of(Printed, Lock).Lock.ToText());
+    public void A_second_publish_says_the_same() => Assert.Equal(Lock.ToText(), AddressPlan.Plan(Printed, Lock).Lock.ToText());
 
-    private static string[] Names(Book book) => [.. AddressPlan.Of(book, AddressLock.Nothing).Addresses.Names.Select(pair => $"{pair.Key} {pair.Value[0]}")];
+    private static string[] Names(Book book) => [.. AddressPlan.Plan(book, AddressLock.Nothing).Addresses.Names.Select(pair => $"{pair.Key} {pair.Value[0]}")];
 }

@@ -89,15 +89,15 @@ public class AuditWorkTests
     [Fact]
     public void A_leak_in_a_finished_file_leaves_the_last_publish_as_it_was()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var before = Desktop.Tree(desk.Site);
+        var before = BookAndOutput.Tree(desk.Site);
 
         var options = desk.Options with { WriteFile = (path, bytes) => File.WriteAllBytes(path, path.EndsWith(".js", StringComparison.Ordinal) ? [.. bytes.Span, .. "say('0420');"u8] : bytes.ToArray()) };
         var rejected = Assert.IsType<Rejected>(desk.Publish(options));
 
         Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401");
-        Assert.Equal(before, Desktop.Tree(desk.Site));
+        Assert.Equal(before, BookAndOutput.Tree(desk.Site));
     }
 
     private static Finding[] Audit(Action<string> change)

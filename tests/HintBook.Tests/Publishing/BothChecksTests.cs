@@ -125,7 +125,7 @@ public class BothChecksTests
         var survey = SurveyOf(book);
         var plan = Pages.Sites.Plan(book, survey);
         using var site = new HintBook.Tests.Audit.Site();
-        foreach (var file in HintBook.Pages.Site.Of(plan, Parlour).Files)
+        foreach (var file in HintBook.Pages.Site.Build(plan, Parlour).Files)
             site.Write(file.Path, file.Content().ToArray());
         var table = AuditTables.Of(new CheckedBook(null, book, survey, plan.Addresses, AddressLock.Nothing, Parlour, Findings.Of([])));
         return [.. site.Audit(table).Faults.Where(fault => fault.Secret is not null)];

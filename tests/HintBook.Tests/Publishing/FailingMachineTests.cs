@@ -10,9 +10,9 @@ public class FailingMachineTests
     [InlineData(12)]
     public void A_full_disk_leaves_the_last_publish_whole(int filesThatFit)
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var before = Desktop.Tree(desk.Output);
+        var before = BookAndOutput.Tree(desk.Output);
         desk.Change("stages/02-the-number.md", "# Nudge", "# Nudge\n\nOne more sentence.");
         var written = 0;
 
@@ -28,7 +28,7 @@ public class FailingMachineTests
 
         Assert.Equal(FailureKind.Machine, failed.Kind);
         Assert.Contains("No space left", failed.Message, StringComparison.Ordinal);
-        Assert.Equal(before, Desktop.Tree(desk.Output));
+        Assert.Equal(before, BookAndOutput.Tree(desk.Output));
     }
 
     // A power cut is a swap that stops at some step and is never tidied up after: the watch throws something that nothing
@@ -42,9 +42,9 @@ public class FailingMachineTests
     [InlineData("clear")]
     public void A_power_cut_in_the_swap_leaves_a_whole_site_and_the_next_publish_mends_the_rest(string step)
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var old = Desktop.Tree(desk.Site);
+        var old = BookAndOutput.Tree(desk.Site);
         File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
         desk.Change("stages/02-four-wheels.md", "title:", "was: [ the-number ]\ntitle:");
         desk.Change("stages/02-four-wheels.md", "# Nudge", "# Nudge\n\nOne more sentence.");
@@ -58,22 +58,22 @@ public class FailingMachineTests
                     CopyFolder(desk.Output, cut);
             },
         });
-        var fresh = Desktop.Tree(desk.Site);
+        var fresh = BookAndOutput.Tree(desk.Site);
         Assert.NotEqual(old, fresh);
 
-        var found = Desktop.Tree(Path.Combine(cut, "site"));
+        var found = BookAndOutput.Tree(Path.Combine(cut, "site"));
         Assert.True(SameTree(found, old) || SameTree(found, fresh), "half a site");
         desk.Published(desk.Options with { Output = cut });
-        Assert.Equal(fresh, Desktop.Tree(Path.Combine(cut, "site")));
-        Assert.Equal(Desktop.Tree(Path.Combine(desk.Output, "print")), Desktop.Tree(Path.Combine(cut, "print")));
+        Assert.Equal(fresh, BookAndOutput.Tree(Path.Combine(cut, "site")));
+        Assert.Equal(BookAndOutput.Tree(Path.Combine(desk.Output, "print")), BookAndOutput.Tree(Path.Combine(cut, "print")));
     }
 
     [Fact]
     public void Where_folders_cannot_be_exchanged_in_one_step_a_cut_between_two_is_mended_by_the_next_publish()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var site = Desktop.Tree(desk.Site);
+        var site = BookAndOutput.Tree(desk.Site);
         // How the two-step swap leaves things when it is cut after the first step.
         var aside = Path.Combine(desk.Output, ".hintbook", "next", "last-site");
         Directory.CreateDirectory(Path.GetDirectoryName(aside)!);
@@ -86,13 +86,13 @@ public class FailingMachineTests
         {
         }
 
-        Assert.Equal(site, Desktop.Tree(desk.Site));
+        Assert.Equal(site, BookAndOutput.Tree(desk.Site));
     }
 
     [Fact]
     public void Two_publishes_at_once_do_not_meet()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         using var first = OutputFolder.Open(desk.Output, desk.Book);
 
@@ -105,22 +105,22 @@ public class FailingMachineTests
     [Fact]
     public void A_publish_that_is_stopped_leaves_the_last_one_whole()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var before = Desktop.Tree(desk.Output);
+        var before = BookAndOutput.Tree(desk.Output);
         using var stop = new CancellationTokenSource();
         stop.Cancel();
 
         var failed = Assert.IsType<Failed>(Pipeline.Publish(desk.Book, desk.Options, stop.Token));
 
         Assert.Equal(FailureKind.Stopped, failed.Kind);
-        Assert.Equal(before, Desktop.Tree(desk.Output));
+        Assert.Equal(before, BookAndOutput.Tree(desk.Output));
     }
 
     [Fact]
     public void A_folder_below_a_file_cannot_be_made()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         var file = Path.Combine(desk.Root, "file");
         File.WriteAllText(file, "");
 
@@ -132,7 +132,7 @@ public class FailingMachineTests
     [Fact]
     public void A_folder_with_something_else_in_it_is_refused_and_left_alone()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         Directory.CreateDirectory(desk.Output);
         File.WriteAllText(Path.Combine(desk.Output, "holiday.txt"), "mine");
 
@@ -145,7 +145,7 @@ public class FailingMachineTests
     [Fact]
     public void The_book_itself_is_no_output_folder()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         foreach (var output in new[] { desk.Book, desk.Root })
             Assert.Equal(FailureKind.Usage, Assert.IsType<Failed>(desk.Publish(desk.Options with { Output = output })).Kind);
     }

@@ -62,14 +62,14 @@ public class FilmTests
         Assert.Equal("HB5205", Assert.Single(rejected.Findings.All, finding => finding.IsError).Code.Id);
     }
 
-    private static Desktop WithFilm()
+    private static BookAndOutput WithFilm()
     {
-        var desk = new Desktop();
+        var desk = new BookAndOutput();
         Directory.CreateDirectory(Path.Combine(desk.Book, "clips"));
         File.WriteAllBytes(Path.Combine(desk.Book, "clips", "wooden-heart.mp4"), Mp4.Of(TimeSpan.FromMinutes(2)));
         desk.Change("stages/02-the-number.md", "minutes: 10", "minutes: 10\nclip: { file: wooden-heart.mp4, from: 0:05, to: 1:02 }");
         return desk;
     }
 
-    private static void Write(Desktop desk, string name, string text) => File.WriteAllText(Path.Combine(desk.Book, "clips", name), text);
+    private static void Write(BookAndOutput desk, string name, string text) => File.WriteAllText(Path.Combine(desk.Book, "clips", name), text);
 }

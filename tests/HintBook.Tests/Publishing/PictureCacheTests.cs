@@ -9,10 +9,10 @@ public class PictureCacheTests
     {
         using var desk = WithPhoto();
         Assert.Equal(1, desk.Published().Report.Developed);
-        var first = Desktop.Tree(desk.Site);
+        var first = BookAndOutput.Tree(desk.Site);
 
         Assert.Equal(0, desk.Published().Report.Developed);
-        Assert.Equal(first, Desktop.Tree(desk.Site));
+        Assert.Equal(first, BookAndOutput.Tree(desk.Site));
     }
 
     [Fact]
@@ -20,11 +20,11 @@ public class PictureCacheTests
     {
         using var desk = WithPhoto();
         desk.Published();
-        var first = Desktop.Tree(desk.Site);
+        var first = BookAndOutput.Tree(desk.Site);
         Directory.Delete(Cache(desk), recursive: true);
 
         Assert.Equal(1, desk.Published().Report.Developed);
-        Assert.Equal(first, Desktop.Tree(desk.Site));
+        Assert.Equal(first, BookAndOutput.Tree(desk.Site));
     }
 
     [Fact]
@@ -32,12 +32,12 @@ public class PictureCacheTests
     {
         using var desk = WithPhoto();
         desk.Published();
-        var first = Desktop.Tree(desk.Site);
+        var first = BookAndOutput.Tree(desk.Site);
         foreach (var file in Directory.GetFiles(Cache(desk), "*.jpg"))
             File.WriteAllText(file, "not a picture any more");
 
         Assert.Equal(1, desk.Published().Report.Developed);
-        Assert.Equal(first, Desktop.Tree(desk.Site));
+        Assert.Equal(first, BookAndOutput.Tree(desk.Site));
     }
 
     [Fact]
@@ -52,11 +52,11 @@ public class PictureCacheTests
         Assert.False(Directory.Exists(desk.Site));
     }
 
-    private static string Cache(Desktop desk) => Path.Combine(desk.Output, ".hintbook", "cache");
+    private static string Cache(BookAndOutput desk) => Path.Combine(desk.Output, ".hintbook", "cache");
 
-    private static Desktop WithPhoto()
+    private static BookAndOutput WithPhoto()
     {
-        var desk = new Desktop();
+        var desk = new BookAndOutput();
         Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
         File.WriteAllBytes(Path.Combine(desk.Book, "photos", "panel.jpg"), Shots.Jpeg(900, 600));
         desk.Change("stages/01-the-side-panel.md", "title:", "photos: { answer: { file: panel.jpg, alt: The panel, slid open } }\ntitle:".Replace("The panel, slid open", "\"The panel, slid open\"", StringComparison.Ordinal));

@@ -9,7 +9,7 @@ public class PublishTests
     [Fact]
     public void A_publish_makes_a_site_cards_and_a_report()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
 
         var report = desk.Published().Report;
 
@@ -23,7 +23,7 @@ public class PublishTests
     [Fact]
     public void The_report_counts_what_is_there()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
 
         using var report = JsonDocument.Parse(File.ReadAllText(Path.Combine(desk.Output, "report.json")));
@@ -38,34 +38,34 @@ public class PublishTests
     [Fact]
     public void The_same_book_gives_the_same_bytes_in_another_folder()
     {
-        using var one = new Desktop();
-        using var other = new Desktop("ein Buch mit Bienen – 蜂");
+        using var one = new BookAndOutput();
+        using var other = new BookAndOutput("ein Buch mit Bienen – 蜂");
         one.Published();
         other.Published();
 
-        Assert.Equal(Desktop.Tree(Path.Combine(one.Output, "site")), Desktop.Tree(Path.Combine(other.Output, "site")));
-        Assert.Equal(Desktop.Tree(Path.Combine(one.Output, "print")), Desktop.Tree(Path.Combine(other.Output, "print")));
+        Assert.Equal(BookAndOutput.Tree(Path.Combine(one.Output, "site")), BookAndOutput.Tree(Path.Combine(other.Output, "site")));
+        Assert.Equal(BookAndOutput.Tree(Path.Combine(one.Output, "print")), BookAndOutput.Tree(Path.Combine(other.Output, "print")));
         Assert.Equal(File.ReadAllBytes(Path.Combine(one.Output, "report.json")), File.ReadAllBytes(Path.Combine(other.Output, "report.json")));
     }
 
     [Fact]
     public void A_book_with_an_error_leaves_the_last_publish_as_it_was()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var before = Desktop.Tree(desk.Output);
+        var before = BookAndOutput.Tree(desk.Output);
         desk.Change("book.yaml", "goal: [ wooden-heart ]", "goal: [ golden-heart ]");
 
         var rejected = Assert.IsType<Rejected>(desk.Publish());
 
         Assert.Equal("HB2101", Assert.Single(rejected.Findings.All).Code.Id);
-        Assert.Equal(before, Desktop.Tree(desk.Output));
+        Assert.Equal(before, BookAndOutput.Tree(desk.Output));
     }
 
     [Fact]
     public void A_page_of_a_stage_that_has_gone_goes_too()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         var page = Locked(desk, "the-number") + ".html";
         Assert.True(File.Exists(Path.Combine(desk.Site, page)));
@@ -82,7 +82,7 @@ public class PublishTests
     [Fact]
     public void A_renamed_stage_whose_cards_would_lead_nowhere_is_an_error()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
 
@@ -96,7 +96,7 @@ public class PublishTests
     [Fact]
     public void What_the_maker_put_among_the_files_stays()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
         var own = Path.Combine(desk.Site, "verified", "by-the-host.txt");
         Directory.CreateDirectory(Path.GetDirectoryName(own)!);
@@ -111,7 +111,7 @@ public class PublishTests
     [Fact]
     public void A_book_that_cannot_be_written_keeps_its_addresses_in_the_output_folder()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         // A folder of that name can't be replaced by a file, whoever tries.
         Directory.CreateDirectory(Path.Combine(desk.Book, "addresses.lock", "in-the-way"));
 
@@ -124,7 +124,7 @@ public class PublishTests
     [Fact]
     public void A_code_in_open_text_before_it_can_be_known_fails_the_publish()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Change("stages/01-the-side-panel.md", "sign:", "sign: Somebody has written 0420 here. #");
 
         var rejected = Assert.IsType<Rejected>(desk.Publish());
@@ -136,7 +136,7 @@ public class PublishTests
     [Fact]
     public void A_link_that_leads_nowhere_in_the_finished_pages_fails_the_publish()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Change("stages/01-the-side-panel.md", "Ask it gently.", "Ask it [gently](#nowhere).");
 
         var rejected = Assert.IsType<Rejected>(desk.Publish());
@@ -148,7 +148,7 @@ public class PublishTests
     [Fact]
     public void A_code_that_the_author_allows_may_stand_in_the_open()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Change("stages/01-the-side-panel.md", "sign:", "allow: [ { mention: \"0420\", why: it is a date as well } ]\nsign: Somebody has written 0420 here. #");
 
         desk.Published();
@@ -157,22 +157,22 @@ public class PublishTests
     [Fact]
     public void Cards_alone_leave_the_site_alone()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Published();
-        var site = Desktop.Tree(desk.Site);
+        var site = BookAndOutput.Tree(desk.Site);
 
         var report = Assert.IsType<Published>(Pipeline.PrintCards(desk.Book, desk.Options with { Paper = HintBook.Cards.Paper.Letter })).Report;
 
         Assert.True(report.Cards.All);
-        Assert.Equal(site, Desktop.Tree(desk.Site));
+        Assert.Equal(site, BookAndOutput.Tree(desk.Site));
         desk.Published();
-        Assert.Equal(site, Desktop.Tree(desk.Site));
+        Assert.Equal(site, BookAndOutput.Tree(desk.Site));
     }
 
     [Fact]
     public void Without_an_address_there_is_a_site_and_no_cards()
     {
-        using var desk = new Desktop();
+        using var desk = new BookAndOutput();
         desk.Change("book.yaml", "\naddress: ", "\n# address: ");
 
         var report = desk.Published().Report;
@@ -185,6 +185,6 @@ public class PublishTests
     private static IEnumerable<string> Visible(string folder) =>
         Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path)!).Where(name => name != ".hintbook").Order(StringComparer.Ordinal);
 
-    private static string Locked(Desktop desk, string stage) =>
+    private static string Locked(BookAndOutput desk, string stage) =>
         File.ReadAllLines(Path.Combine(desk.Book, "addresses.lock")).Single(line => line.StartsWith($"stage {stage} ", StringComparison.Ordinal)).Split(' ')[2];
 }

@@ -26,7 +26,7 @@ public sealed class ShelfTests : IDisposable
 
         Assert.Equal(2, report.Books);
         foreach (var name in new[] { "my-first-box", "second" })
-            Assert.Equal(Desktop.Tree(Path.Combine(folder, "published", "books", name, "site")), Desktop.Tree(Path.Combine(Site, name)));
+            Assert.Equal(BookAndOutput.Tree(Path.Combine(folder, "published", "books", name, "site")), BookAndOutput.Tree(Path.Combine(Site, name)));
     }
 
     [Fact]
@@ -55,14 +55,14 @@ public sealed class ShelfTests : IDisposable
     public void A_book_with_a_mistake_keeps_the_shelf_as_it_was()
     {
         Publish();
-        var before = Desktop.Tree(Site);
+        var before = BookAndOutput.Tree(Site);
         Change("second", "book.yaml", "goal:", "gaol:");
         Change("my-first-box", "book.yaml", "title: ", "title: Changed: ");
         var told = new List<string>();
 
         Assert.IsType<Rejected>(Publish(told));
 
-        Assert.Equal(before, Desktop.Tree(Site));
+        Assert.Equal(before, BookAndOutput.Tree(Site));
         Assert.Equal(["my-first-box", "second"], told);
     }
 
@@ -74,7 +74,7 @@ public sealed class ShelfTests : IDisposable
         Assert.Equal(2, Shelf.BooksIn(folder).Length);
     }
 
-    private Outcome Publish(List<string>? told = null) => Shelf.Publish(folder, new PublishOptions(), (name, _) => told?.Add(name));
+    private PublishOutcome Publish(List<string>? told = null) => Shelf.Publish(folder, new PublishOptions(), (name, _) => told?.Add(name));
 
     private void Change(string book, string file, string from, string to)
     {

@@ -98,7 +98,7 @@ public class MentionTests
         var finder = new Finder(Hidden.Names(name));
 
         Assert.Empty(finder.In($"The key, {name}, of the lid."));
-        Assert.Equal(why, Assert.Single(finder.Unlooked).Why);
+        Assert.Equal(why, Assert.Single(finder.NotSought).Why);
     }
 
     [Fact]

@@ -44,7 +44,7 @@ public partial class UnicodeTests
 
     private static string Bare(string text)
     {
-        var reader = new WordReader(new WordList(HintBook.Spoilers.Tongues.Tongue.Unknown));
+        var reader = new WordReader(new WordList(HintBook.Spoilers.Languages.SearchLanguage.Unknown));
         reader.Read(text);
         var bare = new StringBuilder();
         foreach (var word in reader.Words)

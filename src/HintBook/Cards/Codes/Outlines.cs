@@ -10,7 +10,7 @@ internal static class Outlines
     private static readonly (int X, int Y)[] Steps = [(1, 0), (0, 1), (-1, 0), (0, -1)];
 
     /// <summary>Each loop's corners in modules from the code's top left, without the first one repeated; in reading order of their first corners.</summary>
-    public static IEnumerable<List<(int X, int Y)>> Of(QrMatrix code)
+    public static IEnumerable<List<(int X, int Y)>> Trace(QrMatrix code)
     {
         var side = code.Size + 1;
         var borders = Borders(code, side);

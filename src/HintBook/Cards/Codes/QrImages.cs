@@ -24,7 +24,7 @@ internal static class QrImages
     {
         var side = code.SizeWithQuietZone;
         var path = new StringBuilder();
-        foreach (var loop in Outlines.Of(code))
+        foreach (var loop in Outlines.Trace(code))
         {
             path.Append(CultureInfo.InvariantCulture, $"M{loop[0].X + QrMatrix.QuietZone} {loop[0].Y + QrMatrix.QuietZone}");
             for (var i = 1; i < loop.Count; i++)

@@ -31,7 +31,7 @@ public sealed class QrMatrix
     /// symbol; null where no code is large enough.
     /// </summary>
     /// <param name="text">An address in ASCII.</param>
-    public static QrMatrix? Of(string text)
+    public static QrMatrix? Encode(string text)
     {
         if (Make(text, QRCodeGenerator.ECCLevel.M) is not { } least)
             return null;
@@ -47,7 +47,7 @@ public sealed class QrMatrix
         try
         {
             using var data = QRCodeGenerator.GenerateQrCode(text, level);
-            return Of(data);
+            return Encode(data);
         }
         catch (DataTooLongException)
         {
@@ -56,7 +56,7 @@ public sealed class QrMatrix
     }
 
     // QRCoder's matrix has the quiet zone around it.
-    internal static QrMatrix Of(QRCodeData data)
+    internal static QrMatrix Encode(QRCodeData data)
     {
         var size = data.ModuleMatrix.Count - (2 * QuietZone);
         var modules = new bool[size * size];

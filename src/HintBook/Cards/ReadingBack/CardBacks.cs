@@ -29,7 +29,7 @@ internal sealed record CardBacks(byte[] Content, double Width, double Height)
     {
         try
         {
-            return Raster.Of(PageInk.Of(ContentStream.Read(Content)), Width, Height);
+            return Raster.Fill(PageInk.Extract(ContentStream.Read(Content)), Width, Height);
         }
         catch (InvalidDataException)
         {

@@ -7,7 +7,7 @@ namespace HintBook.Cards.ReadingBack;
 /// <param name="Loops">Closed polygons, in points from the page's lower left corner.</param>
 /// <param name="EvenOdd">Which rule says what is inside.</param>
 /// <param name="Luminance">From 0, black, to 255, white.</param>
-internal sealed record Shape(List<List<Vector2>> Loops, bool EvenOdd, byte Luminance);
+internal sealed record InkedShape(List<List<Vector2>> Loops, bool EvenOdd, byte Luminance);
 
 /// <summary>
 /// What a PDF page paints, text aside, found by carrying out its instructions. Only what a plain drawing needs is known;
@@ -16,7 +16,7 @@ internal sealed record Shape(List<List<Vector2>> Loops, bool EvenOdd, byte Lumin
 internal sealed class PageInk
 {
     private readonly Stack<State> saved = new();
-    private readonly List<Shape> shapes = [];
+    private readonly List<InkedShape> shapes = [];
     private List<List<Vector2>> path = [];
     private State now = new(Matrix3x2.Identity, 0, 0, 1);
 
@@ -25,7 +25,7 @@ internal sealed class PageInk
 
     /// <summary>The shapes in painting order.</summary>
     /// <exception cref="InvalidDataException">The page paints in a way that is not understood here.</exception>
-    public static List<Shape> Of(IEnumerable<Instruction> instructions)
+    public static List<InkedShape> Extract(IEnumerable<Instruction> instructions)
     {
         var page = new PageInk();
         foreach (var instruction in instructions)

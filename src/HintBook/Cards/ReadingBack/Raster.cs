@@ -34,7 +34,7 @@ internal sealed class Raster
     public int Height { get; }
 
     /// <summary>Paints shapes on a page of a given size in points. A pixel is painted where its centre is inside.</summary>
-    public static Raster Of(IEnumerable<Shape> shapes, double widthInPoints, double heightInPoints)
+    public static Raster Fill(IEnumerable<InkedShape> shapes, double widthInPoints, double heightInPoints)
     {
         const double scale = MillimetresPerPoint * PixelsPerMillimetre;
         var raster = new Raster((int)Math.Ceiling(widthInPoints * scale), (int)Math.Ceiling(heightInPoints * scale));
@@ -56,7 +56,7 @@ internal sealed class Raster
         return (cut, width, height);
     }
 
-    private void Fill(Shape shape, Func<Vector2, Vector2> toPixels)
+    private void Fill(InkedShape shape, Func<Vector2, Vector2> toPixels)
     {
         var (first, last) = (Height, -1);
         foreach (var loop in shape.Loops)
@@ -89,7 +89,7 @@ internal sealed class Raster
         return first <= last ? (first, last) : (Height, -1);
     }
 
-    private void FillRow(int y, Shape shape)
+    private void FillRow(int y, InkedShape shape)
     {
         var row = crossings[y];
         row.Sort();

@@ -14,7 +14,7 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
     public bool All => FromPictures == Cards && FromPdf == Cards;
 
     /// <summary>Reads every card twice, on all cores: from its picture, and from its place on the PDF's back sides.</summary>
-    internal static (ReadBack Counts, ImmutableArray<Finding> Findings) Of(
+    internal static (ReadBack Counts, ImmutableArray<Finding> Findings) Run(
         Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, Paper paper)
     {
         var fromPictures = cards.AsParallel().AsOrdered()

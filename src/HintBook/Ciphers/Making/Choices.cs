@@ -22,7 +22,7 @@ internal sealed class Choices(string way, string answer, int variant)
     }
 
     /// <summary>One of several.</summary>
-    public T Of<T>(IReadOnlyList<T> all) => all[Below(all.Count)];
+    public T Pick<T>(IReadOnlyList<T> all) => all[Below(all.Count)];
 
     /// <summary>A symbol that doesn't stand out beside those of the answer.</summary>
     public char Filler => answer.All(char.IsAsciiDigit) ? (char)('0' + Below(10)) : Letters[Below(Letters.Length)];

@@ -28,7 +28,7 @@ public static class ClueText
     /// For programs: <c>{"answer","as","clue","reads","verdict","mask":{"width","height","clockwise","pitch","side","holes":[{"x","y"}]},"others":[{"setting","how"}]}</c>.
     /// Lengths are millimetres; <c>mask</c> is null where there is none, <c>clockwise</c> for a mask that isn't turned.
     /// </summary>
-    public static string WriteJson(Attempt.Made made) => JsonText.Of(json =>
+    public static string WriteJson(Attempt.Made made) => JsonText.Write(json =>
     {
         var (clue, proof) = made;
         json.WriteStartObject();

@@ -61,9 +61,9 @@ internal abstract record Draft
     /// <summary>What a way of reading makes of a text is the clue; it is read back by another one.</summary>
     public static Draft By(Way writing, ImmutableArray<string> told, string text, MadeStep reading, ClueLook look = ClueLook.Lines) => writing.Read(text, told) switch
     {
-        Outcome.Gave gave => new Text(gave.Text, [reading], look),
-        Outcome.Stuck stuck => new None($"{char.ToUpperInvariant(stuck.Why[0])}{stuck.Why[1..]}."),
-        Outcome.Mistold wrong => new None($"`{writing.Name}` can't be told that: {wrong.Why}."),
+        ReadingResult.Gave gave => new Text(gave.Text, [reading], look),
+        ReadingResult.Stuck stuck => new None($"{char.ToUpperInvariant(stuck.Why[0])}{stuck.Why[1..]}."),
+        ReadingResult.BadArgument wrong => new None($"`{writing.Name}` can't be told that: {wrong.Why}."),
         _ => throw new InvalidOperationException("A way of reading has no other outcome."),
     };
 }

@@ -61,7 +61,7 @@ public static class Clues
             Reads = [.. clue.Reads.Select(step => new ReadingStep(new(step.Way, file.Whole), [.. step.Told.Select(told => new Located<string>(told, file.Whole))], file.Whole))],
             Lock = LockFor(clue.Answer, file),
         };
-        var proof = Proofs.Of(BookWith(code, file)).Codes[0];
+        var proof = Proofs.Prove(BookWith(code, file)).Codes[0];
         return proof.Says is Verdict.Proved
             ? new Attempt.Made(clue, proof)
             : new Attempt.Refused($"What was made can't be read back: {(proof.Says is Verdict.Refuted refuted ? refuted.Finding.Message : "nothing proves it.")}");
@@ -92,14 +92,14 @@ public static class Clues
         if (answer.Length == 0)
             return "There is nothing to make a clue for. Write the code after `clue`.";
         if (answer.FirstOrDefault(symbol => !char.IsAsciiLetterOrDigit(symbol)) is not '\0' and var strange)
-            return $"Clues are made for figures and the letters A to Z, and {Pieces.Quoted(strange.ToString())} is neither.";
+            return $"Clues are made for figures and the letters A to Z, and {TextPieces.Quoted(strange.ToString())} is neither.";
         if (answer.Length > LongestAnswer)
             return $"The answer has {answer.Length} symbols, and clues are made for at most {LongestAnswer}.";
         var figures = answer.Count(char.IsAsciiDigit);
         return way.Carries switch
         {
-            Carries.Figures when figures < answer.Length => $"`{way.Name}` can only say figures, and {Pieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
-            Carries.Letters when figures > 0 => $"`{way.Name}` can only say letters, and {Pieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
+            Carries.Figures when figures < answer.Length => $"`{way.Name}` can only say figures, and {TextPieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
+            Carries.Letters when figures > 0 => $"`{way.Name}` can only say letters, and {TextPieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
             _ => null,
         };
     }

@@ -34,7 +34,7 @@ internal static class Grilles
         var count = wish.Answer.Length / 4;
         var direction = wish.Told is [var first, ..] ? first : "clockwise";
         if (direction is not ("clockwise" or "anticlockwise"))
-            return new Draft.None($"A turning grille begins with `clockwise` or `anticlockwise`, not with {Pieces.Quoted(direction)}.");
+            return new Draft.None($"A turning grille begins with `clockwise` or `anticlockwise`, not with {TextPieces.Quoted(direction)}.");
 
         var stated = Holes(wish.Told.Skip(1));
         if (stated.Contains(null))

@@ -46,7 +46,7 @@ internal static class Sentences
         Carries = Carries.Figures,
         Make = wish => wish.Answer.Contains('0', StringComparison.Ordinal)
             ? new Draft.None("No word has 0 letters. `number-words` and `resistor-colours` can say 0.")
-            : Draft.Of(Sentence(string.Join(' ', wish.Figures.Select(figure => wish.Choices.Of(ByLength[figure - 1].Split(' '))))), "word-lengths"),
+            : Draft.Of(Sentence(string.Join(' ', wish.Figures.Select(figure => wish.Choices.Pick(ByLength[figure - 1].Split(' '))))), "word-lengths"),
     };
 
     public static ClueWay Acrostic { get; } = new()
@@ -54,7 +54,7 @@ internal static class Sentences
         Name = "acrostic",
         Says = "Lines whose first letters give the answer: the frame of a verse.",
         Carries = Carries.Letters,
-        Make = wish => Draft.Of(string.Join('\n', wish.Answer.Select(letter => $"{Capital(WordWith(letter, wish))} {wish.Choices.Of(Tails)}")), "acrostic"),
+        Make = wish => Draft.Of(string.Join('\n', wish.Answer.Select(letter => $"{Capital(WordWith(letter, wish))} {wish.Choices.Pick(Tails)}")), "acrostic"),
     };
 
     public static ClueWay FirstLetters { get; } = new()
@@ -73,11 +73,11 @@ internal static class Sentences
         Make = wish => wish.Answer.FirstOrDefault(figure => figure is '0' or '1') is not '\0' and var bare
             ? new Draft.None($"No letter stands on the key {bare} of a telephone. `number-words` and `resistor-colours` can say every figure.")
             : new Draft.Text(
-                Sentence(string.Join(' ', wish.Figures.Select(figure => WordWith(wish.Choices.Of(WaysOfReading.Keypad.LettersOn(figure).ToCharArray()), wish)))),
+                Sentence(string.Join(' ', wish.Figures.Select(figure => WordWith(wish.Choices.Pick(WaysOfReading.Keypad.LettersOn(figure).ToCharArray()), wish)))),
                 [new MadeStep("first-letters", []), new MadeStep("keypad", [])]),
     };
 
-    private static string WordWith(char letter, Wish wish) => wish.Choices.Of(ByLetter[letter - 'A'].Split(' '));
+    private static string WordWith(char letter, Wish wish) => wish.Choices.Pick(ByLetter[letter - 'A'].Split(' '));
 
     private static string Sentence(string words) => Capital(words) + ".";
 

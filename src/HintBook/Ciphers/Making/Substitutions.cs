@@ -37,7 +37,7 @@ internal static class Substitutions
             // What the way does to the places 0, 1, 2 … it undoes for the letters.
             var told = wish.Told.IsEmpty ? ["3"] : wish.Told;
             var places = string.Concat(Enumerable.Range(0, wish.Answer.Length).Select(place => (char)('一' + place)));
-            if (Transpositions.RailFence.Read(places, told) is not Outcome.Gave gave)
+            if (Transpositions.RailFence.Read(places, told) is not ReadingResult.Gave gave)
                 return Draft.By(Transpositions.RailFence, told, places, new MadeStep("rail-fence", told));
             var clue = new char[wish.Answer.Length];
             foreach (var (from, to) in gave.Text.Index())
@@ -51,7 +51,7 @@ internal static class Substitutions
         Name = "numbers-to-letters",
         Says = "The places of letters in the alphabet.",
         Carries = Carries.Letters,
-        Make = wish => wish.Answer.Length == 1 && Pieces.PlaceOf(wish.Answer) > 9
+        Make = wish => wish.Answer.Length == 1 && TextPieces.PlaceOf(wish.Answer) > 9
             ? new Draft.None("A single number of two figures would be read as two. Take a longer answer.")
             : Draft.Of(string.Join(' ', wish.Answer.Select(letter => (letter - 'A' + 1).ToString(CultureInfo.InvariantCulture))), "numbers-to-letters"),
     };

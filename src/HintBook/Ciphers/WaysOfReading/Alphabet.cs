@@ -8,7 +8,7 @@ internal static class Alphabet
 {
     private const string Source = "Common practice, no standard.";
 
-    private static readonly Telling Offset = new("`a1` (A is 1) or `a0` (A is 0)", "a1", Needed: false);
+    private static readonly WayArgument Offset = new("`a1` (A is 1) or `a0` (A is 0)", "a1", Needed: false);
 
     public static Way ToNumbers { get; } = new()
     {
@@ -18,12 +18,12 @@ internal static class Alphabet
         Told = Offset,
         Conventions = Other,
         Read = (text, told) => FirstOf(told) is not { } first
-            ? Mistold(told)
-            : Pieces.Letters(text).FirstOrDefault(letter => Pieces.PlaceOf(letter) == 0) is { } strange
-                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't one of the letters A to Z")
-                : Outcome.Of(
-                    Pieces.Letters(text).Select(letter => new Row(letter, (Pieces.PlaceOf(letter) - 1 + first).ToString(CultureInfo.InvariantCulture))),
-                    $"no letter stands in {Pieces.Quoted(text)}"),
+            ? BadArgument(told)
+            : TextPieces.Letters(text).FirstOrDefault(letter => TextPieces.PlaceOf(letter) == 0) is { } strange
+                ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the letters A to Z")
+                : ReadingResult.Of(
+                    TextPieces.Letters(text).Select(letter => new Row(letter, (TextPieces.PlaceOf(letter) - 1 + first).ToString(CultureInfo.InvariantCulture))),
+                    $"no letter stands in {TextPieces.Quoted(text)}"),
     };
 
     public static Way ToLetters { get; } = new()
@@ -34,12 +34,12 @@ internal static class Alphabet
         Told = Offset,
         Conventions = Other,
         Read = (text, told) => FirstOf(told) is not { } first
-            ? Mistold(told)
-            : Pieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
-                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
-                : Outcome.Of(
-                    Pieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
-                    $"no number stands in {Pieces.Quoted(text)}"),
+            ? BadArgument(told)
+            : TextPieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
+                ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
+                : ReadingResult.Of(
+                    TextPieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
+                    $"no number stands in {TextPieces.Quoted(text)}"),
     };
 
     private static string? LetterAt(string number, int first) =>
@@ -54,7 +54,7 @@ internal static class Alphabet
         _ => null,
     };
 
-    private static Outcome.Mistold Mistold(ImmutableArray<string> told) => new($"{Pieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
         told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0")];

@@ -17,9 +17,9 @@ internal static class Arithmetic
         "line-sums",
         "The sum of the numbers of each line.",
         Source,
-        text => Pieces.Lines(text).FirstOrDefault(line => NumbersIn(line) is not { Length: > 0 }) is { } strange
-            ? new Outcome.Stuck($"no number to reckon with stands in {Pieces.Quoted(strange)}")
-            : Outcome.Of(Pieces.Lines(text).Select(line => Sums(NumbersIn(line)!)), "there is no line"));
+        text => TextPieces.Lines(text).FirstOrDefault(line => NumbersIn(line) is not { Length: > 0 }) is { } strange
+            ? new ReadingResult.Stuck($"no number to reckon with stands in {TextPieces.Quoted(strange)}")
+            : ReadingResult.Of(TextPieces.Lines(text).Select(line => Sums(NumbersIn(line)!)), "there is no line"));
 
     public static Way Differences { get; } = Way.Bare(
         "differences",
@@ -35,19 +35,19 @@ internal static class Arithmetic
         Told = new("a whole number from 2 to 1000", "10"),
         Read = (text, told) => told is [var one] && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var by) && by is >= 2 and <= 1000
             ? With(text, numbers => numbers.Select(number => new Row(Told(number), Told(number % by))))
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a whole number from 2 to 1000"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a whole number from 2 to 1000"),
     };
 
-    private static Outcome With(string text, Func<BigInteger[], IEnumerable<Row>> reckon) => NumbersIn(text) switch
+    private static ReadingResult With(string text, Func<BigInteger[], IEnumerable<Row>> reckon) => NumbersIn(text) switch
     {
-        null => new Outcome.Stuck($"a number in {Pieces.Quoted(text)} has more than {MostFigures} figures"),
-        { Length: 0 } => new Outcome.Stuck($"no number stands in {Pieces.Quoted(text)}"),
-        var numbers => Outcome.Of(reckon(numbers), $"one number alone stands in {Pieces.Quoted(text)}"),
+        null => new ReadingResult.Stuck($"a number in {TextPieces.Quoted(text)} has more than {MostFigures} figures"),
+        { Length: 0 } => new ReadingResult.Stuck($"no number stands in {TextPieces.Quoted(text)}"),
+        var numbers => ReadingResult.Of(reckon(numbers), $"one number alone stands in {TextPieces.Quoted(text)}"),
     };
 
     private static BigInteger[]? NumbersIn(string text)
     {
-        var numbers = Pieces.Numbers(text);
+        var numbers = TextPieces.Numbers(text);
         return Array.Exists(numbers, number => number.Length > MostFigures)
             ? null
             : [.. numbers.Select(number => BigInteger.Parse(number, NumberStyles.None, CultureInfo.InvariantCulture))];

@@ -22,7 +22,7 @@ internal static class BrailleCells
         "Unicode 15.0, names of U+2800 to U+28FF; letters as in liblouis, latinLetterDef6Dots.",
         Read);
 
-    private static Outcome Read(string text)
+    private static ReadingResult Read(string text)
     {
         var cells = text.Any(IsCell) ? text.Where(IsCell).Select(cell => (cell.ToString(), DotsOf(cell))) : Written(text);
         var (rows, figures) = (new List<Row>(), false);
@@ -35,12 +35,12 @@ internal static class BrailleCells
             }
 
             if (!Letters.TryGetValue(dots, out var letter))
-                return new Outcome.Stuck($"{Pieces.Quoted(written)} is no letter in Braille");
+                return new ReadingResult.Stuck($"{TextPieces.Quoted(written)} is no letter in Braille");
             figures = figures && letter[0] <= 'J';
             rows.Add(new Row(written, figures ? ((char)('0' + ((letter[0] - 'A' + 1) % 10))).ToString() : letter));
         }
 
-        return Outcome.Of(rows, $"no Braille stands in {Pieces.Quoted(text)}");
+        return ReadingResult.Of(rows, $"no Braille stands in {TextPieces.Quoted(text)}");
     }
 
     private static IEnumerable<(string Written, string Dots)> Written(string text) =>

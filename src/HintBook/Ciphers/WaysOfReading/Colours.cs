@@ -3,17 +3,17 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Colours that stand for figures.</summary>
 internal static class Colours
 {
-    private static readonly Lookup Resistor = Lookup.Of(
+    private static readonly Lookup Resistor = Lookup.Parse(
         "black 0, brown 1, red 2, orange 3, yellow 4, green 5, blue 6, violet 7, grey 8, gray 8, white 9");
 
-    private static readonly Lookup QueenLow = Lookup.Of("white 1, yellow 2, red 3, green 4, blue 5");
-    private static readonly Lookup QueenHigh = Lookup.Of("white 6, yellow 7, red 8, green 9, blue 0");
+    private static readonly Lookup QueenLow = Lookup.Parse("white 1, yellow 2, red 3, green 4, blue 5");
+    private static readonly Lookup QueenHigh = Lookup.Parse("white 6, yellow 7, red 8, green 9, blue 0");
 
     public static Way Resistors { get; } = Way.Bare(
         "resistor-colours",
         "The figure of each colour on a resistor: black is 0, white is 9.",
         "IEC 60062:2016, as published by kodekata.net and instrumentationtools.com.",
-        text => Outcome.Of(Resistor.In(text), $"no colour of a resistor stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(Resistor.In(text), $"no colour of a resistor stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Beekeepers mark a queen by the last figure of her year: white for 1 and 6, yellow 2 and 7, red 3 and 8, green 4 and 9, blue 5 and 0.</summary>
     public static Way Queens { get; } = new()
@@ -25,9 +25,9 @@ internal static class Colours
         Conventions = told => told is ["6-0"] ? [new(["1-5"], "taking years that end in 1 to 5")] : [new(["6-0"], "taking years that end in 6 to 0")],
         Read = (text, told) => told switch
         {
-            [] or ["1-5"] => Outcome.Of(QueenLow.In(text), $"no colour of a queen stands in {Pieces.Quoted(text)}"),
-            ["6-0"] => Outcome.Of(QueenHigh.In(text), $"no colour of a queen stands in {Pieces.Quoted(text)}"),
-            _ => new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} is neither `1-5` nor `6-0`"),
+            [] or ["1-5"] => ReadingResult.Of(QueenLow.In(text), $"no colour of a queen stands in {TextPieces.Quoted(text)}"),
+            ["6-0"] => ReadingResult.Of(QueenHigh.In(text), $"no colour of a queen stands in {TextPieces.Quoted(text)}"),
+            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `1-5` nor `6-0`"),
         },
     };
 }

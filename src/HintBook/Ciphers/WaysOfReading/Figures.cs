@@ -9,32 +9,32 @@ internal static class Figures
         "figures",
         "The numbers that are written in figures, in order.",
         "No source: reading off.",
-        text => Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, run)), $"no figure stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, run)), $"no figure stands in {TextPieces.Quoted(text)}"));
 
     public static Way WordLengths { get; } = Way.Bare(
         "word-lengths",
         "How many letters each word has.",
         "No source: counting.",
-        text => Outcome.Of(
-            from word in Pieces.Words(text)
-            let letters = Pieces.Letters(word.Value).Count()
+        text => ReadingResult.Of(
+            from word in TextPieces.Words(text)
+            let letters = TextPieces.Letters(word.Value).Count()
             where letters > 0
             select new Row(word.Value, letters.ToString(CultureInfo.InvariantCulture)),
-            $"no word stands in {Pieces.Quoted(text)}"));
+            $"no word stands in {TextPieces.Quoted(text)}"));
 
     public static Way WordsInLines { get; } = Way.Bare(
         "words-in-lines",
         "How many words each line has.",
         "No source: counting.",
-        text => Outcome.Of(
-            Pieces.Lines(text).Select(line => new Row(line, Pieces.Words(line).Count().ToString(CultureInfo.InvariantCulture))),
+        text => ReadingResult.Of(
+            TextPieces.Lines(text).Select(line => new Row(line, TextPieces.Words(line).Count().ToString(CultureInfo.InvariantCulture))),
             "the text has no line"));
 
     public static Way Capitals { get; } = Way.Bare(
         "capitals",
         "The capital letters, in order.",
         "No source: reading off.",
-        text => Outcome.Of(
-            Pieces.Letters(text).Where(letter => char.IsUpper(letter, 0)).Select(letter => new Row(letter, letter)),
-            $"no capital letter stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(
+            TextPieces.Letters(text).Where(letter => char.IsUpper(letter, 0)).Select(letter => new Row(letter, letter)),
+            $"no capital letter stands in {TextPieces.Quoted(text)}"));
 }

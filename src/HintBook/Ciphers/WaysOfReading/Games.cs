@@ -10,18 +10,18 @@ internal static class Games
         "two 2, three 3, four 4, five 5, six 6, seven 7, eight 8, nine 9, ten 10, deuce 2, jack 11, knave 11, queen 12, king 13, j 11, q 12, k 13, "
         + "2 2, 3 3, 4 4, 5 5, 6 6, 7 7, 8 8, 9 9, 10 10";
 
-    private static readonly Lookup AceLow = Lookup.Of(Ranks + ", ace 1, a 1");
-    private static readonly Lookup AceHigh = Lookup.Of(Ranks + ", ace 14, a 14");
-    private static readonly Lookup Syllables = Lookup.Of("do C, re D, mi E, fa F, so G, sol G, la A, ti B, si B");
-    private static readonly Lookup Degrees = Lookup.Of("do 1, re 2, mi 3, fa 4, so 5, sol 5, la 6, ti 7, si 7, c 1, d 2, e 3, f 4, g 5, a 6, b 7");
+    private static readonly Lookup AceLow = Lookup.Parse(Ranks + ", ace 1, a 1");
+    private static readonly Lookup AceHigh = Lookup.Parse(Ranks + ", ace 14, a 14");
+    private static readonly Lookup Syllables = Lookup.Parse("do C, re D, mi E, fa F, so G, sol G, la A, ti B, si B");
+    private static readonly Lookup Degrees = Lookup.Parse("do 1, re 2, mi 3, fa 4, so 5, sol 5, la 6, ti 7, si 7, c 1, d 2, e 3, f 4, g 5, a 6, b 7");
 
     public static Way Dice { get; } = Way.Bare(
         "dice",
         "The faces ⚀ to ⚅ as 1 to 6.",
         "Unicode 15.0, names of U+2680 to U+2685.",
-        text => Outcome.Of(
+        text => ReadingResult.Of(
             text.Where(symbol => symbol is >= '⚀' and <= '⚅').Select(face => new Row(face.ToString(), ((char)('1' + face - '⚀')).ToString())),
-            $"no face of a die stands in {Pieces.Quoted(text)}"));
+            $"no face of a die stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Ranks by name, letter or picture: 2 to 10, jack 11, queen 12, king 13; the ace is 1, or 14 with <c>ace-high</c>.</summary>
     public static Way CardRanks { get; } = new()
@@ -33,7 +33,7 @@ internal static class Games
         Conventions = told => told is ["ace-high"] ? [new(["ace-low"], "counting the ace as 1")] : [new(["ace-high"], "counting the ace as 14")],
         Read = (text, told) => told is [] or ["ace-low"] or ["ace-high"]
             ? Cards(text, told is ["ace-high"])
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} is neither `ace-low` nor `ace-high`"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `ace-low` nor `ace-high`"),
     };
 
     public static Way Notes { get; } = new()
@@ -45,21 +45,21 @@ internal static class Games
         Conventions = told => told is ["degrees"] ? [new([], "reading the notes as letters")] : [new(["degrees"], "counting the notes from C")],
         Read = (text, told) => told switch
         {
-            [] or ["letters"] => Outcome.Of(Syllables.In(text), $"no syllable of a note stands in {Pieces.Quoted(text)}"),
-            ["degrees"] => Outcome.Of(Degrees.In(text), $"no note stands in {Pieces.Quoted(text)}"),
-            _ => new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} is neither `letters` nor `degrees`"),
+            [] or ["letters"] => ReadingResult.Of(Syllables.In(text), $"no syllable of a note stands in {TextPieces.Quoted(text)}"),
+            ["degrees"] => ReadingResult.Of(Degrees.In(text), $"no note stands in {TextPieces.Quoted(text)}"),
+            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `letters` nor `degrees`"),
         },
     };
 
-    private static Outcome Cards(string text, bool aceHigh)
+    private static ReadingResult Cards(string text, bool aceHigh)
     {
         var pictures = text.EnumerateRunes()
             .Where(rune => RankOf(rune) > 0)
             .Select(rune => new Row(rune.ToString(), Told(RankOf(rune), aceHigh)))
             .ToArray();
         return pictures.Length > 0
-            ? Outcome.Of(pictures, "")
-            : Outcome.Of((aceHigh ? AceHigh : AceLow).In(text), $"no playing card stands in {Pieces.Quoted(text)}");
+            ? ReadingResult.Of(pictures, "")
+            : ReadingResult.Of((aceHigh ? AceHigh : AceLow).In(text), $"no playing card stands in {TextPieces.Quoted(text)}");
     }
 
     // The block of playing cards: the last four bits are the rank, with a knight between jack and queen, which a usual pack hasn't.

@@ -16,17 +16,17 @@ internal static class Keypad
         "keypad",
         "The telephone key of each letter: A, B and C are on 2.",
         Source,
-        text => Pieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
-            ? new Outcome.Stuck($"{Pieces.Quoted(strange)} is on no key of a telephone")
-            : Outcome.Of(Pieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)), $"no letter stands in {Pieces.Quoted(text)}"));
+        text => TextPieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
+            ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} is on no key of a telephone")
+            : ReadingResult.Of(TextPieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)), $"no letter stands in {TextPieces.Quoted(text)}"));
 
     public static Way FromPresses { get; } = Way.Bare(
         "keypad-presses",
         "Keys pressed several times: 22 is B, 7777 is S; spaces part the letters.",
         Source,
-        text => Pieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
-            ? new Outcome.Stuck($"no letter comes from pressing {Pieces.Quoted(strange)}")
-            : Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {Pieces.Quoted(text)}"));
+        text => TextPieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
+            ? new ReadingResult.Stuck($"no letter comes from pressing {TextPieces.Quoted(strange)}")
+            : ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>The letters on a key, 2 to 9.</summary>
     public static string LettersOn(int key) => Keys[key];
@@ -38,7 +38,7 @@ internal static class Keypad
         return new string((char)('0' + key), Keys[key].IndexOf(letter, StringComparison.Ordinal) + 1);
     }
 
-    private static string? KeyOf(string letter) => Pieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
+    private static string? KeyOf(string letter) => TextPieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
 
     private static string? LetterOf(string presses)
     {

@@ -26,8 +26,8 @@ internal static class MorseSigns
         {
             var signs = text.Split([' ', '\t', '\n', '\r', '/', '|', ','], StringSplitOptions.RemoveEmptyEntries).Select(Plain).ToArray();
             return signs.FirstOrDefault(sign => !Signs.ContainsKey(sign)) is { } strange
-                ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't a Morse sign")
-                : Outcome.Of(signs.Select(sign => new Row(sign, Signs[sign])), "there is no Morse sign");
+                ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't a Morse sign")
+                : ReadingResult.Of(signs.Select(sign => new Row(sign, Signs[sign])), "there is no Morse sign");
         });
 
     public static Way ToSigns { get; } = Way.Bare(
@@ -36,10 +36,10 @@ internal static class MorseSigns
         Source,
         text =>
         {
-            var letters = Pieces.Set(text).Select(letter => letter.ToUpperInvariant()).ToArray();
+            var letters = TextPieces.Set(text).Select(letter => letter.ToUpperInvariant()).ToArray();
             return letters.FirstOrDefault(letter => !Letters.ContainsKey(letter)) is { } strange
-                ? new Outcome.Stuck($"Morse has no sign for {Pieces.Quoted(strange)}")
-                : letters.Length == 0 ? new Outcome.Stuck("there is no letter") : new Outcome.Gave(
+                ? new ReadingResult.Stuck($"Morse has no sign for {TextPieces.Quoted(strange)}")
+                : letters.Length == 0 ? new ReadingResult.Stuck("there is no letter") : new ReadingResult.Gave(
                     string.Join(' ', letters.Select(letter => Letters[letter])), [.. letters.Select(letter => new Row(letter, Letters[letter]))]);
         });
 

@@ -17,20 +17,20 @@ internal static class NumberWords
         "number-words",
         "The numbers that are written as English words, in order.",
         "The spelling rules of English; checked against num2words and number-to-words, which differ only in the “and”.",
-        text => Outcome.Of(In(text), $"no English number word stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(In(text), $"no English number word stands in {TextPieces.Quoted(text)}"));
 
     public static Way Count { get; } = Way.Bare(
         "count-number-words",
         "How many numbers are written as English words.",
         "No source: counting.",
         text => In(text).ToArray() is { Length: > 0 } rows
-            ? Outcome.Of([new Row(string.Join(", ", rows.Select(row => row.Read)), rows.Length.ToString(CultureInfo.InvariantCulture))], "")
-            : new Outcome.Stuck($"no English number word stands in {Pieces.Quoted(text)}"));
+            ? ReadingResult.Of([new Row(string.Join(", ", rows.Select(row => row.Read)), rows.Length.ToString(CultureInfo.InvariantCulture))], "")
+            : new ReadingResult.Stuck($"no English number word stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Every number that is written in words.</summary>
     public static IEnumerable<Row> In(string text)
     {
-        var words = Pieces.Words(text).ToArray();
+        var words = TextPieces.Words(text).ToArray();
         for (var at = 0; at < words.Length;)
         {
             var rest = new Run(text, words, at);
@@ -99,7 +99,7 @@ internal static class NumberWords
         words.Split(' ').Select((word, index) => (word, value: index * step)).ToDictionary(pair => pair.word, pair => pair.value);
 
     /// <summary>Words that still belong together: parted by spaces and hyphens alone, or by a comma after a thousand.</summary>
-    private struct Run(string text, Word[] words, int at)
+    private struct Run(string text, TextPiece[] words, int at)
     {
         private readonly int first = at;
 

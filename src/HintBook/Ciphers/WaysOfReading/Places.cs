@@ -8,7 +8,7 @@ internal static class Places
 {
     private const string Source = "The acrostic is as old as writing; no source for the rest: reading off.";
 
-    private static readonly Telling Place = new("a number from 1 to 99", "3");
+    private static readonly WayArgument Place = new("a number from 1 to 99", "3");
 
     public static Way Acrostic { get; } = new()
     {
@@ -16,14 +16,14 @@ internal static class Places
         Says = "The first letter of each line; with `{ acrostic: 3 }` the third.",
         Source = Source,
         Told = Place with { Needed = false },
-        Read = (text, told) => At(told, place => Each(Pieces.Lines(text), Pieces.Letters, place, "line")),
+        Read = (text, told) => At(told, place => Each(TextPieces.Lines(text), TextPieces.Letters, place, "line")),
     };
 
     public static Way LineEnds { get; } = Way.Bare(
-        "line-ends", "The last letter of each line.", Source, text => Last(Pieces.Lines(text)));
+        "line-ends", "The last letter of each line.", Source, text => Last(TextPieces.Lines(text)));
 
     public static Way FirstLetters { get; } = Way.Bare(
-        "first-letters", "The first letter of each word.", Source, text => Each(WordsOf(text), Pieces.Letters, 1, "word"));
+        "first-letters", "The first letter of each word.", Source, text => Each(WordsOf(text), TextPieces.Letters, 1, "word"));
 
     public static Way LastLetters { get; } = Way.Bare(
         "last-letters", "The last letter of each word.", Source, text => Last(WordsOf(text)));
@@ -34,7 +34,7 @@ internal static class Places
         Says = "The letter at one place of each word: `{ nth-letters: 2 }` takes the second.",
         Source = Source,
         Told = Place,
-        Read = (text, told) => At(told, place => Each(WordsOf(text), Pieces.Letters, place, "word")),
+        Read = (text, told) => At(told, place => Each(WordsOf(text), TextPieces.Letters, place, "word")),
     };
 
     public static Way NthWords { get; } = new()
@@ -43,7 +43,7 @@ internal static class Places
         Says = "The word at one place of each line: `{ nth-words: 2 }` takes the second.",
         Source = Source,
         Told = Place,
-        Read = (text, told) => At(told, place => Each(Pieces.Lines(text), WordsOf, place, "line")),
+        Read = (text, told) => At(told, place => Each(TextPieces.Lines(text), WordsOf, place, "line")),
     };
 
     /// <summary>Letters or words by stated places: <c>2-3-1</c> is line 2, word 3, letter 1; <c>2-3</c> is the whole word.</summary>
@@ -55,11 +55,11 @@ internal static class Places
         Told = new("places such as `2-3-1` for line, word and letter", "[ 2-3-1, 1-4-2 ]"),
         Read = (text, told) =>
         {
-            var lines = Pieces.Lines(text).Select(line => WordsOf(line).ToArray()).ToArray();
+            var lines = TextPieces.Lines(text).Select(line => WordsOf(line).ToArray()).ToArray();
             var rows = told.Select(place => (place, found: Found(lines, place))).ToArray();
             return rows.FirstOrDefault(row => row.found is null) is { place: { } lost }
-                ? new Outcome.Mistold($"the text has no place {Pieces.Quoted(lost)}")
-                : Outcome.Of(rows.Select(row => new Row(row.place, row.found!)), "it was told no place");
+                ? new ReadingResult.BadArgument($"the text has no place {TextPieces.Quoted(lost)}")
+                : ReadingResult.Of(rows.Select(row => new Row(row.place, row.found!)), "it was told no place");
         },
     };
 
@@ -70,30 +70,30 @@ internal static class Places
             .ToArray();
         if (numbers.Length is not (2 or 3) || lines.ElementAtOrDefault(numbers[0] - 1)?.ElementAtOrDefault(numbers[1] - 1) is not { } word)
             return null;
-        return numbers.Length == 2 ? word : Pieces.Letters(word).ElementAtOrDefault(numbers[2] - 1)?.ToUpperInvariant();
+        return numbers.Length == 2 ? word : TextPieces.Letters(word).ElementAtOrDefault(numbers[2] - 1)?.ToUpperInvariant();
     }
 
-    private static IEnumerable<string> WordsOf(string text) => Pieces.Words(text).Select(word => word.Value);
+    private static IEnumerable<string> WordsOf(string text) => TextPieces.Words(text).Select(word => word.Value);
 
-    private static Outcome Each(IEnumerable<string> wholes, Func<string, IEnumerable<string>> pieces, int place, string what)
+    private static ReadingResult Each(IEnumerable<string> wholes, Func<string, IEnumerable<string>> pieces, int place, string what)
     {
         var rows = wholes.Select(whole => (whole, piece: pieces(whole).ElementAtOrDefault(place - 1))).ToArray();
         return rows.FirstOrDefault(row => row.piece is null) is { whole: { } lacking }
-            ? new Outcome.Stuck($"the {what} {Pieces.Quoted(lacking)} has nothing at place {place}")
-            : Outcome.Of(rows.Select(row => new Row(row.whole, row.piece!.ToUpperInvariant())), $"the text has no {what}");
+            ? new ReadingResult.Stuck($"the {what} {TextPieces.Quoted(lacking)} has nothing at place {place}")
+            : ReadingResult.Of(rows.Select(row => new Row(row.whole, row.piece!.ToUpperInvariant())), $"the text has no {what}");
     }
 
-    private static Outcome Last(IEnumerable<string> wholes) => Outcome.Of(
+    private static ReadingResult Last(IEnumerable<string> wholes) => ReadingResult.Of(
         from whole in wholes
-        let last = Pieces.Letters(whole).LastOrDefault()
+        let last = TextPieces.Letters(whole).LastOrDefault()
         where last is not null
         select new Row(whole, last.ToUpperInvariant()),
         "the text has no letter");
 
-    private static Outcome At(ImmutableArray<string> told, Func<int, Outcome> read) => told switch
+    private static ReadingResult At(ImmutableArray<string> told, Func<int, ReadingResult> read) => told switch
     {
         [] => read(1),
         [var one] when int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place is >= 1 and <= 99 => read(place),
-        _ => new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} is no place from 1 to 99"),
+        _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is no place from 1 to 99"),
     };
 }

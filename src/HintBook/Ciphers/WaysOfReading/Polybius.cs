@@ -10,7 +10,7 @@ internal static class Polybius
 {
     private const string Source = "The square as in the codewars handbook (I and J share); other pairs are in use, so that it must be stated.";
 
-    private static readonly Telling Grid = new("the pair of letters that shares a cell, `I/J`, `C/K` or the like, or 25 letters", "I/J");
+    private static readonly WayArgument Grid = new("the pair of letters that shares a cell, `I/J`, `C/K` or the like, or 25 letters", "I/J");
 
     public static Way ToLetters { get; } = new()
     {
@@ -19,7 +19,7 @@ internal static class Polybius
         Source = Source,
         Told = Grid,
         Conventions = Other,
-        Read = (text, told) => GridIn(told) is { } grid ? Letters(text, grid, ColumnFirst(told)) : Mistold(told),
+        Read = (text, told) => GridIn(told) is { } grid ? Letters(text, grid, ColumnFirst(told)) : BadArgument(told),
     };
 
     public static Way ToFigures { get; } = new()
@@ -29,29 +29,29 @@ internal static class Polybius
         Source = Source,
         Told = Grid,
         Conventions = Other,
-        Read = (text, told) => GridIn(told) is { } grid ? Cells(text, grid, ColumnFirst(told)) : Mistold(told),
+        Read = (text, told) => GridIn(told) is { } grid ? Cells(text, grid, ColumnFirst(told)) : BadArgument(told),
     };
 
-    private static Outcome Letters(string text, string[] grid, bool columnFirst)
+    private static ReadingResult Letters(string text, string[] grid, bool columnFirst)
     {
-        var figures = string.Concat(Pieces.Figures(text));
+        var figures = string.Concat(TextPieces.Figures(text));
         if (figures.Length % 2 != 0 || figures.Any(figure => figure is < '1' or > '5'))
-            return new Outcome.Stuck($"{Pieces.Quoted(text)} isn't made of pairs of the figures 1 to 5");
-        return Outcome.Of(
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(text)} isn't made of pairs of the figures 1 to 5");
+        return ReadingResult.Of(
             figures.Chunk(2).Select(pair => new Row(new string(pair), grid[CellOf(pair[0] - '1', pair[1] - '1', columnFirst)][..1])),
-            $"no figure stands in {Pieces.Quoted(text)}");
+            $"no figure stands in {TextPieces.Quoted(text)}");
     }
 
-    private static Outcome Cells(string text, string[] grid, bool columnFirst)
+    private static ReadingResult Cells(string text, string[] grid, bool columnFirst)
     {
-        var letters = Pieces.Letters(text).Select(letter => letter.ToUpperInvariant()).ToArray();
+        var letters = TextPieces.Letters(text).Select(letter => letter.ToUpperInvariant()).ToArray();
         if (letters.FirstOrDefault(letter => CellWith(grid, letter) < 0) is { } strange)
-            return new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't in the square");
-        return Outcome.Of(
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't in the square");
+        return ReadingResult.Of(
             from letter in letters
             let cell = CellWith(grid, letter)
             select new Row(letter, columnFirst ? $"{(cell % 5) + 1}{(cell / 5) + 1}" : $"{(cell / 5) + 1}{(cell % 5) + 1}"),
-            $"no letter stands in {Pieces.Quoted(text)}");
+            $"no letter stands in {TextPieces.Quoted(text)}");
     }
 
     private static int CellOf(int first, int second, bool columnFirst) => columnFirst ? (second * 5) + first : (first * 5) + second;
@@ -70,7 +70,7 @@ internal static class Polybius
         _ => null,
     };
 
-    private static Outcome.Mistold Mistold(ImmutableArray<string> told) => new($"{Pieces.Quoted(string.Join(", ", told))} states no square");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} states no square");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) => told switch
     {

@@ -20,20 +20,20 @@ internal static class RomanNumerals
         "roman-numerals",
         "The Roman numerals that stand in capitals, as figures.",
         Source,
-        text => Outcome.Of(
-            from word in Pieces.Words(text)
+        text => ReadingResult.Of(
+            from word in TextPieces.Words(text)
             let value = Value(word.Value)
             where value is not null
             select new Row(word.Value, value.Value.ToString(CultureInfo.InvariantCulture)),
-            $"no Roman numeral in capitals stands in {Pieces.Quoted(text)}"));
+            $"no Roman numeral in capitals stands in {TextPieces.Quoted(text)}"));
 
     public static Way FromFigures { get; } = Way.Bare(
         "to-roman-numerals",
         "Each number from 1 to 3999 as a Roman numeral.",
         Source,
-        text => Pieces.Figures(text).FirstOrDefault(run => Written(run) is null) is { } strange
-            ? new Outcome.Stuck($"{Pieces.Quoted(strange)} isn't a number from 1 to 3999")
-            : Outcome.Of(Pieces.Figures(text).Select(run => new Row(run, Written(run)!)), $"no number stands in {Pieces.Quoted(text)}"));
+        text => TextPieces.Figures(text).FirstOrDefault(run => Written(run) is null) is { } strange
+            ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't a number from 1 to 3999")
+            : ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, Written(run)!)), $"no number stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>A number as a numeral; null outside of 1 to 3999.</summary>
     public static string? Written(int number)

@@ -25,7 +25,7 @@ internal static class SemaphoreArms
         Conventions = told => told.IsEmpty ? [new(["mirrored"], "taking the arms as seen by one who faces the sender")] : [new([], "taking the arms as the sender's own")],
         Read = (text, told) => told is [] or ["mirrored"]
             ? Read(text, !told.IsEmpty)
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't `mirrored`"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't `mirrored`"),
     };
 
     /// <summary>The pairs of arms for capital letters and figures: before figures the numeral sign, behind them, where a letter follows, J.</summary>
@@ -46,7 +46,7 @@ internal static class SemaphoreArms
 
     private static string ArmsOf(char letter) => Signs.First(sign => sign.Value == letter).Key;
 
-    private static Outcome Read(string text, bool mirrored)
+    private static ReadingResult Read(string text, bool mirrored)
     {
         var (rows, figures) = (new List<Row>(), false);
         foreach (var written in text.ToLowerInvariant().Split([' ', '\t', '\n', '\r', ',', ';'], StringSplitOptions.RemoveEmptyEntries))
@@ -59,15 +59,15 @@ internal static class SemaphoreArms
             }
 
             if (!Signs.TryGetValue(arms, out var letter))
-                return new Outcome.Stuck($"{Pieces.Quoted(written)} is no pair of arms that semaphore has");
+                return new ReadingResult.Stuck($"{TextPieces.Quoted(written)} is no pair of arms that semaphore has");
             figures = figures && letter is not 'J';
             if (figures && letter is not (<= 'I' or 'K'))
-                return new Outcome.Stuck($"{Pieces.Quoted(written)} is no figure in semaphore");
+                return new ReadingResult.Stuck($"{TextPieces.Quoted(written)} is no figure in semaphore");
             if (letter != 'J' || rows.Count == 0 || !IsFigure(rows[^1]))
                 rows.Add(new Row(written, figures ? FigureOf(letter) : letter.ToString()));
         }
 
-        return Outcome.Of(rows, "there is no pair of arms");
+        return ReadingResult.Of(rows, "there is no pair of arms");
     }
 
     private static bool IsFigure(Row row) => char.IsAsciiDigit(row.Gives[0]);

@@ -16,7 +16,7 @@ internal static class Shifts
         Conventions = told => ShiftIn(told) is { } shift ? [new([(-shift).ToString(CultureInfo.InvariantCulture)], "shifting the other way")] : [],
         Read = (text, told) => ShiftIn(told) is { } shift
             ? Shifted(text, [shift])
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a whole number from -25 to 25"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a whole number from -25 to 25"),
     };
 
     public static Way Vigenere { get; } = new()
@@ -28,16 +28,16 @@ internal static class Shifts
         Conventions = told => told is [var key] && IsKey(key) ? [new([Inverse(key)], "writing with the key instead of reading with it")] : [],
         Read = (text, told) => told is [var key] && IsKey(key)
             ? Shifted(text, [.. key.Select(letter => char.ToUpperInvariant(letter) - 'A')])
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a key of the letters A to Z"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a key of the letters A to Z"),
     };
 
-    private static Outcome Shifted(string text, int[] back)
+    private static ReadingResult Shifted(string text, int[] back)
     {
         var read = new StringBuilder(text.Length);
         var letters = 0;
         foreach (var symbol in text)
             read.Append(char.IsAsciiLetter(symbol) ? Shifted(symbol, back[letters++ % back.Length]) : symbol);
-        return letters == 0 ? new Outcome.Stuck($"none of the letters A to Z stands in {Pieces.Quoted(text)}") : Outcome.Of(read.ToString());
+        return letters == 0 ? new ReadingResult.Stuck($"none of the letters A to Z stands in {TextPieces.Quoted(text)}") : ReadingResult.Of(read.ToString());
     }
 
     private static char Shifted(char letter, int back)

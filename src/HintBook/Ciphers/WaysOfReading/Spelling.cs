@@ -7,7 +7,7 @@ internal static class Spelling
         "alfa A, alpha A, bravo B, charlie C, delta D, echo E, foxtrot F, golf G, hotel H, india I, juliett J, juliet J, kilo K, lima L, mike M, "
         + "november N, oscar O, papa P, quebec Q, romeo R, sierra S, tango T, uniform U, victor V, whiskey W, whisky W, x-ray X, xray X, yankee Y, zulu Z";
 
-    private static readonly Lookup Words = Lookup.Of(Table);
+    private static readonly Lookup Words = Lookup.Parse(Table);
 
     /// <summary>The first word in the table for a letter A to Z: <c>Alfa</c>.</summary>
     public static string WordFor(char letter)
@@ -20,11 +20,11 @@ internal static class Spelling
         "spelling-alphabet",
         "Alfa, Bravo, Charlie and so on, as letters.",
         "UK CAA, SERA.14020, table S14-2; the spellings alpha, juliet, whisky and xray are taken too.",
-        text => Outcome.Of(Words.In(text), $"no word of the spelling alphabet stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(Words.In(text), $"no word of the spelling alphabet stands in {TextPieces.Quoted(text)}"));
 
     public static Way Flags { get; } = Way.Bare(
         "signal-flags",
         "Signal flags by their names (Alfa, Bravo, …), as letters.",
         "The flags of the International Code of Signals have the names of the spelling alphabet; from memory.",
-        text => Outcome.Of(Words.In(text), $"no name of a signal flag stands in {Pieces.Quoted(text)}"));
+        text => ReadingResult.Of(Words.In(text), $"no name of a signal flag stands in {TextPieces.Quoted(text)}"));
 }

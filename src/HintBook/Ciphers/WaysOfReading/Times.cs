@@ -15,17 +15,17 @@ internal static partial class Times
         "24-hour",
         "Times such as `3:30 pm` as four figures: 1530.",
         Source,
-        text => Outcome.Of(
+        text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
-            $"no time stands in {Pieces.Quoted(text)}"));
+            $"no time stands in {TextPieces.Quoted(text)}"));
 
     public static Way To12 { get; } = Way.Bare(
         "12-hour",
         "Times such as `15:30` as a clock shows them: 330.",
         Source,
-        text => Outcome.Of(
+        text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{(time.Hour + 11) % 12 + 1}{time.Minute:00}")),
-            $"no time stands in {Pieces.Quoted(text)}"));
+            $"no time stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Dates in the form that is stated by letters: <c>ddmm</c>, <c>mmddyy</c>, <c>yyyy</c>; one letter leaves the nought out.</summary>
     public static Way Dates { get; } = new()
@@ -38,18 +38,18 @@ internal static partial class Times
             ? [.. new[] { Swapped(form) }.Where(other => other != form).Select(other => new Convention([other], $"writing the date as {other}"))]
             : [],
         Read = (text, told) => told is not [var form] || !Form().IsMatch(form)
-            ? new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a form such as `ddmm`")
+            ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as `ddmm`")
             : DatesIn(text, form),
     };
 
-    private static Outcome DatesIn(string text, string form)
+    private static ReadingResult DatesIn(string text, string form)
     {
         var dates = Written().Matches(text).Select(match => (match.Value, Date: DateOf(match))).ToArray();
         if (Array.Find(dates, date => date.Date is null) is { Value: { } never })
-            return new Outcome.Stuck($"there is no day {Pieces.Quoted(never)}");
+            return new ReadingResult.Stuck($"there is no day {TextPieces.Quoted(never)}");
         if (form.Contains('y', StringComparison.Ordinal) && Array.Find(dates, date => date.Date!.Value.Year == NoYear) is { Value: { } yearless })
-            return new Outcome.Stuck($"{Pieces.Quoted(yearless)} has no year");
-        return Outcome.Of(dates.Select(date => new Row(date.Value, Formed(date.Date!.Value, form))), $"no date stands in {Pieces.Quoted(text)}");
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(yearless)} has no year");
+        return ReadingResult.Of(dates.Select(date => new Row(date.Value, Formed(date.Date!.Value, form))), $"no date stands in {TextPieces.Quoted(text)}");
     }
 
     // A leap year that no author writes: a date without a year may be the 29th of February.

@@ -14,7 +14,7 @@ internal static class Transpositions
         Told = new("a whole number of rails from 2 to 99", "3"),
         Read = (text, told) => told is [var one] && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var rails) && rails is >= 2 and <= 99
             ? Along(text, rails)
-            : new Outcome.Mistold($"{Pieces.Quoted(string.Join(", ", told))} isn't a number of rails from 2 to 99"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a number of rails from 2 to 99"),
     };
 
     /// <summary>
@@ -33,7 +33,7 @@ internal static class Transpositions
             : [],
         Read = (text, told) => told is ["clockwise" or "anticlockwise", _, ..]
             ? Through(text, clockwise: told[0] == "clockwise", turns: 4, told[1..])
-            : new Outcome.Mistold("it says neither `clockwise` nor `anticlockwise` before the holes"),
+            : new ReadingResult.BadArgument("it says neither `clockwise` nor `anticlockwise` before the holes"),
     };
 
     /// <summary>A mask that isn't turned, on a block of any size (Cardan, 1550).</summary>
@@ -46,27 +46,27 @@ internal static class Transpositions
         Read = (text, told) => Through(text, clockwise: true, turns: 1, told),
     };
 
-    private static Outcome Along(string text, int rails)
+    private static ReadingResult Along(string text, int rails)
     {
-        var letters = Pieces.Set(text).ToArray();
+        var letters = TextPieces.Set(text).ToArray();
         if (letters.Length == 0)
-            return new Outcome.Stuck("there is no letter");
+            return new ReadingResult.Stuck("there is no letter");
         var period = 2 * (rails - 1);
         var order = Enumerable.Range(0, letters.Length).OrderBy(place => Math.Min(place % period, period - (place % period))).ThenBy(place => place);
         var read = new string[letters.Length];
         foreach (var (from, to) in order.Index())
             read[to] = letters[from];
-        return Outcome.Of(string.Concat(read));
+        return ReadingResult.Of(string.Concat(read));
     }
 
-    private static Outcome Through(string text, bool clockwise, int turns, ImmutableArray<string> written)
+    private static ReadingResult Through(string text, bool clockwise, int turns, ImmutableArray<string> written)
     {
-        var block = Pieces.Lines(text).Select(line => Pieces.Set(line).ToArray()).ToArray();
+        var block = TextPieces.Lines(text).Select(line => TextPieces.Set(line).ToArray()).ToArray();
         if (turns > 1 && (block.Length == 0 || block.Any(line => line.Length != block.Length)))
-            return new Outcome.Stuck($"{Pieces.Quoted(text)} isn't a square of as many lines as letters");
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(text)} isn't a square of as many lines as letters");
         var holes = written.Select(Hole).ToArray();
         if (Array.FindIndex(holes, hole => hole is not { } at || at.Row >= block.Length || at.Column >= block[at.Row].Length) is >= 0 and var lost)
-            return new Outcome.Mistold($"the hole {Pieces.Quoted(written[lost])} isn't on the block");
+            return new ReadingResult.BadArgument($"the hole {TextPieces.Quoted(written[lost])} isn't on the block");
         var size = block.Length;
         var rows = new List<Row>();
         var mask = holes.Select(hole => hole!.Value);
@@ -77,8 +77,8 @@ internal static class Transpositions
         }
 
         return rows.GroupBy(row => row.Read).FirstOrDefault(same => same.Count() > 1) is { } twice
-            ? new Outcome.Mistold($"the place {twice.Key} shows twice")
-            : Outcome.Of(rows, "there is no hole");
+            ? new ReadingResult.BadArgument($"the place {twice.Key} shows twice")
+            : ReadingResult.Of(rows, "there is no hole");
     }
 
     private static (int Row, int Column)? Hole(string written) =>

@@ -22,7 +22,7 @@ internal sealed class CertainStages
     }
 
     /// <summary>Works through the steps that can be taken until nothing changes any more.</summary>
-    public static CertainStages In(GainGraph graph, Spread whole)
+    public static CertainStages In(GainGraph graph, GainReachability whole)
     {
         var certain = new CertainStages(graph);
         var reachable = whole.Order.ToHashSet();
@@ -66,7 +66,7 @@ internal sealed class CertainStages
 
     public static bool Has(BigInteger bits, int stage) => !((bits >> stage) & BigInteger.One).IsZero;
 
-    private List<int> Narrowed(Step step)
+    private List<int> Narrowed(GainStep step)
     {
         var changed = new List<int>();
         if (Before(step.Wants) is not { } here)

@@ -12,7 +12,7 @@ internal readonly record struct Gain(string Name, string? Position);
 /// <param name="Wants">What must hold.</param>
 /// <param name="Gains">What is gained.</param>
 /// <param name="Stage">The index of the stage it belongs to, or null for handling and reactions.</param>
-internal sealed record Step(Want Wants, ImmutableArray<int> Gains, int? Stage);
+internal sealed record GainStep(Want Wants, ImmutableArray<int> Gains, int? Stage);
 
 /// <summary>
 /// The box with every loss left out: a position that was reached stays reached, a thing that was held stays held. What can't
@@ -36,7 +36,7 @@ internal sealed class GainGraph
         [
             .. book.Box.Parts.Where(part => part.Free).Select(Free),
             .. book.Box.Moves.Select(move => StepOf(move, null)),
-            .. book.Box.Reactions.Select(reaction => new Step(WantOf(reaction.When), GainsOf(reaction.Changes), null)),
+            .. book.Box.Reactions.Select(reaction => new GainStep(WantOf(reaction.When), GainsOf(reaction.Changes), null)),
             .. book.Stages.SelectMany(StepsOf),
         ];
         Wanting = Steps.SelectMany((step, index) => step.Wants.Gains.Distinct().Select(gain => (gain, index)))
@@ -54,7 +54,7 @@ internal sealed class GainGraph
 
     public Want Goal { get; }
 
-    public ImmutableArray<Step> Steps { get; }
+    public ImmutableArray<GainStep> Steps { get; }
 
     /// <summary>For each gain the steps that want it.</summary>
     public ILookup<int, int> Wanting { get; }
@@ -65,17 +65,17 @@ internal sealed class GainGraph
     public Gain this[int number] => gains[number];
 
     /// <summary>Builds the graph of a book whose names have been checked.</summary>
-    public static GainGraph Of(Book book) => new(book);
+    public static GainGraph Build(Book book) => new(book);
 
     /// <summary>The number of "this stage is done".</summary>
     public int Done(int stage) => NumberOf(new Gain(Book.Stages[stage].Id.Value, null));
 
-    private Step Free(Part part) => new(
+    private GainStep Free(Part part) => new(
         WantOf(part.Needs),
         [.. part.Positions.Select(position => NumberOf(new Gain(part.Id.Value, position)))],
         null);
 
-    private IEnumerable<Step> StepsOf(Stage stage, int index)
+    private IEnumerable<GainStep> StepsOf(Stage stage, int index)
     {
         var after = stage.After.Select(id => (Want)new GainWanted(NumberOf(new Gain(id.Value, null))));
         foreach (var move in stage.Moves)
@@ -85,13 +85,13 @@ internal sealed class GainGraph
         }
 
         // A stage is done when each of its moves could be made.
-        yield return new Step(
+        yield return new GainStep(
             new AllWanted([.. stage.Moves.Select(move => WantOf(move.Needs)), .. after]),
             [Done(index)],
             index);
     }
 
-    private Step StepOf(Move move, int? stage) =>
+    private GainStep StepOf(Move move, int? stage) =>
         new(WantOf(move.Needs), GainsOf(move.Changes), stage);
 
     private ImmutableArray<int> GainsOf(ImmutableArray<Change> changes) =>

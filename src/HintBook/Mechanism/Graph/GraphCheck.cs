@@ -7,7 +7,7 @@ namespace HintBook.Mechanism.Graph;
 /// <summary>Finds what nothing gives and what nobody needs, and stages that stand where they can't be done yet.</summary>
 internal static class GraphCheck
 {
-    public static IEnumerable<Finding> In(GainGraph graph, Spread whole, ImmutableDictionary<string, StageOutlook> outlooks)
+    public static IEnumerable<Finding> In(GainGraph graph, GainReachability whole, ImmutableDictionary<string, StageSurvey> outlooks)
     {
         return [.. NothingGives(graph), .. Unneeded(graph), .. Trail(graph, whole, outlooks)];
     }
@@ -46,11 +46,11 @@ internal static class GraphCheck
         graph.Names.GetValueOrDefault(change.Name.Value)?.Attained == change.Position.Value;
 
     // Goes through the stages in the author's order, granting what a misplaced one would give, so that one mistake is said once.
-    private static IEnumerable<Finding> Trail(GainGraph graph, Spread whole, ImmutableDictionary<string, StageOutlook> outlooks)
+    private static IEnumerable<Finding> Trail(GainGraph graph, GainReachability whole, ImmutableDictionary<string, StageSurvey> outlooks)
     {
         var stages = graph.Book.Stages;
         var steps = Enumerable.Range(0, graph.Steps.Length).ToLookup(index => graph.Steps[index].Stage ?? -1);
-        var soFar = new Spread(graph);
+        var soFar = new GainReachability(graph);
         var told = new HashSet<int>();
         for (var i = 0; i < stages.Length; i++)
         {
@@ -78,7 +78,7 @@ internal static class GraphCheck
     }
 
     // The first later stage that gives it, or that leads to it through handling.
-    private static Stage? Giver(GainGraph graph, Spread whole, int lacking, int after) =>
+    private static Stage? Giver(GainGraph graph, GainReachability whole, int lacking, int after) =>
         whole.Order.Select(index => graph.Steps[index])
             .Where(step => step.Stage > after && step.Gains.Contains(lacking))
             .Select(step => graph.Book.Stages[step.Stage!.Value])

@@ -11,7 +11,7 @@ namespace HintBook.Mechanism.Graph;
 /// </summary>
 internal static class GraphSurvey
 {
-    public static ImmutableDictionary<string, StageOutlook> Of(GainGraph graph, Spread whole, ImmutableArray<StageAnswer> answers)
+    public static ImmutableDictionary<string, StageSurvey> Survey(GainGraph graph, GainReachability whole, ImmutableArray<StageAnswer> answers)
     {
         var stages = graph.Book.Stages;
         var certain = CertainStages.In(graph, whole);
@@ -38,7 +38,7 @@ internal static class GraphSurvey
         }
 
         var layers = Layers(opening, closing, graph, whole);
-        return Enumerable.Range(0, stages.Length).DistinctBy(i => stages[i].Id.Value).ToImmutableDictionary(i => stages[i].Id.Value, i => new StageOutlook
+        return Enumerable.Range(0, stages.Length).DistinctBy(i => stages[i].Id.Value).ToImmutableDictionary(i => stages[i].Id.Value, i => new StageSurvey
         {
             Reachable = answers[i].Reachable is not Claim.Refuted,
             OpensAfter = [.. opening[i].Select(group => Ids(stages, group))],
@@ -54,16 +54,16 @@ internal static class GraphSurvey
     }
 
     // For each gain the stages that give it; handling and reactions in between are followed to the stages behind them.
-    private static Ways[] WaysTo(GainGraph graph, Spread whole)
+    private static Prerequisites[] WaysTo(GainGraph graph, GainReachability whole)
     {
-        var ways = new Ways[graph.Count];
-        Array.Fill(ways, Ways.None);
+        var ways = new Prerequisites[graph.Count];
+        Array.Fill(ways, Prerequisites.None);
         foreach (var gain in graph.AtStart)
-            ways[gain] = Ways.Free;
+            ways[gain] = Prerequisites.Free;
         foreach (var step in whole.Order.Select(index => graph.Steps[index]).Where(step => step.Stage is not null))
         {
             foreach (var gain in step.Gains)
-                ways[gain] = Ways.Either(ways[gain], Ways.By(step.Stage!.Value));
+                ways[gain] = Prerequisites.Either(ways[gain], Prerequisites.By(step.Stage!.Value));
         }
 
         var handling = whole.Order.Select(index => graph.Steps[index]).Where(step => step.Stage is null).ToArray();
@@ -75,7 +75,7 @@ internal static class GraphSurvey
                 var here = WaysOf(step.Wants, ways);
                 foreach (var gain in step.Gains)
                 {
-                    var now = Ways.Either(ways[gain], here);
+                    var now = Prerequisites.Either(ways[gain], here);
                     if (now.SameAs(ways[gain]))
                         continue;
                     ways[gain] = now;
@@ -87,10 +87,10 @@ internal static class GraphSurvey
         return ways;
     }
 
-    private static Ways WaysOf(Want want, Ways[] ways) => want.Fold(
+    private static Prerequisites WaysOf(Want want, Prerequisites[] ways) => want.Fold(
         gain => ways[gain],
-        Ways.All,
-        any => any.Aggregate(Ways.None, Ways.Either));
+        Prerequisites.All,
+        any => any.Aggregate(Prerequisites.None, Prerequisites.Either));
 
     // A group is implied by another if each stage of the other has one of the group behind it on every way to its being done.
     private static ImmutableArray<BigInteger> Nearest(ImmutableArray<BigInteger> groups, BigInteger[] behindEach)
@@ -106,7 +106,7 @@ internal static class GraphSurvey
     }
 
     // How many stages at the least, one after the other, until a stage is open: one more than until the stages before it are done.
-    private static int[] Layers(ImmutableArray<BigInteger>[] opening, ImmutableArray<BigInteger>[] closing, GainGraph graph, Spread whole)
+    private static int[] Layers(ImmutableArray<BigInteger>[] opening, ImmutableArray<BigInteger>[] closing, GainGraph graph, GainReachability whole)
     {
         var depths = new int[closing.Length];
         Array.Fill(depths, closing.Length);

@@ -6,7 +6,7 @@ namespace HintBook.Mechanism.Graph;
 internal static class Lack
 {
     /// <summary>The first gain that a want lacks.</summary>
-    public static int? In(Want want, Spread whole) => want switch
+    public static int? In(Want want, GainReachability whole) => want switch
     {
         GainWanted one => whole.Has(one.Gain) ? null : one.Gain,
         AllWanted all => all.Wants.Select(part => In(part, whole)).FirstOrDefault(gain => gain is not null),

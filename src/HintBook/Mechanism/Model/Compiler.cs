@@ -62,7 +62,7 @@ internal static class Compiler
             var when = clauses.Both(clauses.Both(clauses.Of(move.Needs), after), UsedUpIsThere(effects, variables));
             acts.Add(new Act(step, when, [.. effects, .. marked], stage));
             if (move.Reversible)
-                acts.AddRange(WaysBack.Of(step, when, effects, SpokenOf(move.Needs).ToHashSet(), variables));
+                acts.AddRange(WaysBack.Derive(step, when, effects, SpokenOf(move.Needs).ToHashSet(), variables));
         }
     }
 

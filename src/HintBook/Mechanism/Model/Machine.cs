@@ -33,7 +33,7 @@ internal sealed record Machine
 
     /// <summary>The same box at rest at the start, if its reactions can't disagree; otherwise as it is.</summary>
     public Machine AtRest() =>
-        Refused is null && !Packed.Clashes.Any(this) && new Stepper(this).Start() is { } rest ? this with { Start = [.. rest] } : this;
+        Refused is null && !Packed.ReactionConflicts.Any(this) && new Stepper(this).Start() is { } rest ? this with { Start = [.. rest] } : this;
 
     /// <summary>Why the book cannot be explored at all, or null.</summary>
     public string? Refused { get; init; }

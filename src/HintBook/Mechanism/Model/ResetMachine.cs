@@ -9,7 +9,7 @@ namespace HintBook.Mechanism.Model;
 internal static class ResetMachine
 {
     /// <summary>The machine, for a box that is shipped in some positions.</summary>
-    public static Machine Of(Book book, Machine machine, int[] shipped)
+    public static Machine Build(Book book, Machine machine, int[] shipped)
     {
         var numbers = machine.Variables.Select((v, i) => (v.Id, i)).DistinctBy(pair => pair.Id).ToDictionary(pair => pair.Id, pair => pair.i);
         var titles = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value, stage => stage.Title.Value);

@@ -15,7 +15,7 @@ internal static class WaysBack
     /// <param name="effects">What it changes.</param>
     /// <param name="spoken">The names that its needs speak of.</param>
     /// <param name="variables">The variables by number.</param>
-    public static IEnumerable<Act> Of(
+    public static IEnumerable<Act> Derive(
         Step step, ImmutableArray<Clause> when, ImmutableArray<Effect> effects, IReadOnlySet<string> spoken, IReadOnlyList<Variable> variables)
     {
         var moved = effects.Where(effect => !variables[effect.Variable].IsKnowledge).ToImmutableArray();

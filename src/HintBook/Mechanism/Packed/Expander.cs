@@ -49,7 +49,7 @@ internal sealed class Expander(Machine machine, Layout layout)
 
     /// <summary>Finds what comes after a part of a layer while others do the same with theirs.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Part(Numbers states, int first, int end, Seen seen, long room)
+    public void Part(PackedNumberList states, int first, int end, VisitedSet seen, long room)
     {
         Found.Clear();
         Left.Clear();
@@ -64,10 +64,10 @@ internal sealed class Expander(Machine machine, Layout layout)
 
             for (var s = 0; s < count; s++)
             {
-                var met = Found.Count >= room ? Seen.Met.NoRoom : seen.AddAmongOthers(Next[s].Word);
-                if (met == Seen.Met.First)
+                var met = Found.Count >= room ? VisitedSet.Met.NoRoom : seen.AddAmongOthers(Next[s].Word);
+                if (met == VisitedSet.Met.First)
                     Found.Add(Next[s].Word);
-                if (met != Seen.Met.NoRoom)
+                if (met != VisitedSet.Met.NoRoom)
                     continue;
                 Left.Add(i);
                 break;

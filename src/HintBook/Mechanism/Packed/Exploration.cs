@@ -17,9 +17,9 @@ internal static class Exploration
     public static StateGraph Whole(Machine machine, Budget budget, IReadOnlyList<int[]>? starts = null, int most = int.MaxValue)
     {
         starts ??= [[.. machine.Start]];
-        if (Layout.Of(machine.Variables, Word32.WordBits) is { Bits: <= 32 } half)
+        if (Layout.Build(machine.Variables, Word32.WordBits) is { Bits: <= 32 } half)
             return Of<Word32>(machine, half, budget, starts, most);
-        return Layout.Of(machine.Variables, Word64.WordBits) switch
+        return Layout.Build(machine.Variables, Word64.WordBits) switch
         {
             { Bits: <= 64 } layout => Of<Word64>(machine, layout, budget, starts, most),
             { Bits: <= 128 } layout => Of<Word128>(machine, layout, budget, starts, most),
@@ -28,13 +28,13 @@ internal static class Exploration
     }
 
     private static StateGraph Of<T>(Machine machine, Layout layout, Budget budget, IReadOnlyList<int[]> starts, int most)
-        where T : struct, IPacked<T>
+        where T : struct, IPackedState<T>
     {
         var table = new StateTable<T>();
-        var (from, to, by) = (new Chunks<int>(), new Chunks<int>(), new Chunks<int>());
+        var (from, to, by) = (new ChunkedList<int>(), new ChunkedList<int>(), new ChunkedList<int>());
         var layers = new List<int> { 0 };
         var possible = new bool[machine.Acts.Length];
-        var (stopped, unrest) = (machine.Refused, default(Unrest));
+        var (stopped, unrest) = (machine.Refused, default(ReactionFault));
         if (layout.Bits > T.Bits)
             stopped ??= $"its positions take {layout.Bits} bits, and {T.Bits} are the most";
         if (stopped is null)
@@ -124,7 +124,7 @@ internal static class Exploration
             if (rest == Rest.Settled)
                 return true;
             stopped = rest == Rest.Loops ? "its reactions never settle" : "its reactions disagree";
-            unrest = new Unrest(
+            unrest = new ReactionFault(
                 rest,
                 last is [var number, var act] ? [.. WayTo(number), act] : [],
                 [.. settling.Ready(moved)],

@@ -10,7 +10,7 @@ namespace HintBook.Mechanism.Packed;
 internal sealed record Layout(ImmutableArray<(int Bit, int Mask)> Fields, int Bits)
 {
     /// <summary>Fields side by side in the variables' order, none across a word's end.</summary>
-    public static Layout Of(ImmutableArray<Variable> variables, int wordBits)
+    public static Layout Build(ImmutableArray<Variable> variables, int wordBits)
     {
         var fields = ImmutableArray.CreateBuilder<(int, int)>(variables.Length);
         var bit = 0;
@@ -28,7 +28,7 @@ internal sealed record Layout(ImmutableArray<(int Bit, int Mask)> Fields, int Bi
 
     /// <summary>A state from its positions.</summary>
     public T Pack<T>(ReadOnlySpan<int> positions)
-        where T : struct, IPacked<T>
+        where T : struct, IPackedState<T>
     {
         var state = default(T);
         for (var v = 0; v < positions.Length; v++)
@@ -38,11 +38,11 @@ internal sealed record Layout(ImmutableArray<(int Bit, int Mask)> Fields, int Bi
 
     /// <summary>The position of a variable in a state.</summary>
     public int At<T>(in T state, int variable)
-        where T : struct, IPacked<T> => state.Field(Fields[variable].Bit, Fields[variable].Mask);
+        where T : struct, IPackedState<T> => state.Field(Fields[variable].Bit, Fields[variable].Mask);
 
     /// <summary>Whether one of some clauses holds.</summary>
     public bool Holds<T>(in T state, ImmutableArray<Clause> clauses)
-        where T : struct, IPacked<T>
+        where T : struct, IPackedState<T>
     {
         foreach (var clause in clauses)
         {

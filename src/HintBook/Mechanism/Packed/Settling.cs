@@ -17,10 +17,10 @@ internal enum Rest
 
 /// <summary>Lets reactions happen until nothing changes any more.</summary>
 internal sealed class Settling<T>(Machine machine, Layout layout)
-    where T : struct, IPacked<T>
+    where T : struct, IPackedState<T>
 {
     private const int MostOrders = 4096;
-    private readonly bool clash = Clashes.Any(machine);
+    private readonly bool clash = ReactionConflicts.Any(machine);
 
     /// <summary>Whether there is anything to do at all.</summary>
     public bool Any { get; } = !machine.Rules.IsEmpty;

@@ -15,13 +15,13 @@ internal sealed class StateGraph
     public required int Count { get; init; }
 
     /// <summary>Where each state's acts begin in <see cref="To"/> and <see cref="By"/>; one entry more than there are states expanded.</summary>
-    public required Chunks<int> From { get; init; }
+    public required ChunkedList<int> From { get; init; }
 
     /// <summary>Where an act leads.</summary>
-    public required Chunks<int> To { get; init; }
+    public required ChunkedList<int> To { get; init; }
 
     /// <summary>Which act it is.</summary>
-    public required Chunks<int> By { get; init; }
+    public required ChunkedList<int> By { get; init; }
 
     /// <summary>By act: whether it was possible in some state.</summary>
     public required bool[] Possible { get; init; }
@@ -39,7 +39,7 @@ internal sealed class StateGraph
     public string? Stopped { get; init; }
 
     /// <summary>The first state that has no rest, with the way to it, or null.</summary>
-    public Unrest? Unrest { get; init; }
+    public ReactionFault? Unrest { get; init; }
 
     /// <summary>The distance of a state from the start.</summary>
     public int Depth(int state)
@@ -92,4 +92,4 @@ internal sealed class StateGraph
 /// <param name="Way">The acts that lead there.</param>
 /// <param name="Rules">The reactions that are ready there.</param>
 /// <param name="Positions">The position of every variable there, before the reactions.</param>
-internal sealed record Unrest(Rest Kind, List<int> Way, int[] Rules, int[] Positions);
+internal sealed record ReactionFault(Rest Kind, List<int> Way, int[] Rules, int[] Positions);

@@ -5,12 +5,12 @@ namespace HintBook.Mechanism.Packed;
 /// finds them. A state costs its own words and 4 to 8 bytes of table (filled to four fifths, then doubled).
 /// </summary>
 internal sealed class StateTable<T>
-    where T : struct, IPacked<T>
+    where T : struct, IPackedState<T>
 {
     private int[] slots = new int[1024];
 
     /// <summary>The states by number.</summary>
-    public Chunks<T> States { get; } = new();
+    public ChunkedList<T> States { get; } = new();
 
     /// <summary>Bytes held.</summary>
     public long Bytes => States.Bytes + ((long)slots.Length * sizeof(int));

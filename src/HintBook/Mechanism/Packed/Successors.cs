@@ -11,7 +11,7 @@ namespace HintBook.Mechanism.Packed;
 /// then to those that don't ask. At the acts themselves nothing is left to test, so the cost is the acts found and the nodes on the way.
 /// </summary>
 internal sealed class Successors<T>
-    where T : struct, IPacked<T>
+    where T : struct, IPackedState<T>
 {
     private readonly Node[] nodes;
     private readonly int[] children;

@@ -5,7 +5,7 @@ using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Reduced;
 
-/// <summary>The answers from thrifty explorations: one for what can be reached, and one for each thing that may be certain.</summary>
+/// <summary>The answers from exploration explorations: one for what can be reached, and one for each thing that may be certain.</summary>
 internal sealed class ByReduction
 {
     private const int Few = 2_000;
@@ -14,20 +14,20 @@ internal sealed class ByReduction
     private readonly Budget budget;
     private readonly int most;
     private readonly Attainable things;
-    private readonly RelaxedCertain certain;
-    private readonly Relaxed? gained;
+    private readonly RelaxedLandmarks certain;
+    private readonly DeleteRelaxation? gained;
     private readonly ImmutableArray<ImmutableArray<Clause>> targets;
-    private readonly Dictionary<int, Roaming> roamings = [];
+    private readonly Dictionary<int, FreeParts> roamings = [];
     private readonly Dictionary<int, Independence> independences = [];
 
-    private ByReduction(Machine machine, Budget budget, int most, bool gaining)
+    private ByReduction(Machine machine, Budget budget, int most, bool monotone)
     {
         (this.machine, this.budget, this.most) = (machine, budget, most);
         things = new Attainable(machine);
-        var roaming = RoamingBut(-1);
-        var relaxed = new Relaxed(roaming.Reduced);
-        gained = gaining && Gaining.Only(roaming.Reduced, relaxed) ? relaxed : null;
-        certain = new RelaxedCertain(machine, gained is not null);
+        var freeParts = FreePartsBut(-1);
+        var relaxed = new DeleteRelaxation(freeParts.Reduced);
+        gained = monotone && Monotone.Only(freeParts.Reduced, relaxed) ? relaxed : null;
+        certain = new RelaxedLandmarks(machine, gained is not null);
         targets = [.. machine.StageActs.Select(acts => acts.SelectMany(a => machine.Acts[a].When).ToImmutableArray()), machine.Goal];
     }
 
@@ -35,13 +35,13 @@ internal sealed class ByReduction
     /// <param name="machine">What to explore.</param>
     /// <param name="budget">What it may use.</param>
     /// <param name="most">The most states to store for one question.</param>
-    /// <param name="gaining">Whether nothing need be explored where the box only gains.</param>
-    public static Outlook? Of(Machine machine, Budget budget, int most = Few, bool gaining = true) =>
-        machine.Refused is not null || Packed.Clashes.Any(machine) ? null : new ByReduction(machine, budget, most, gaining).Find();
+    /// <param name="monotone">Whether nothing need be explored where the box only gains.</param>
+    public static ExplorationResult? Explore(Machine machine, Budget budget, int most = Few, bool monotone = true) =>
+        machine.Refused is not null || Packed.ReactionConflicts.Any(machine) ? null : new ByReduction(machine, budget, most, monotone).Find();
 
-    private Outlook? Find()
+    private ExplorationResult? Find()
     {
-        var roaming = RoamingBut(-1);
+        var freeParts = FreePartsBut(-1);
         var main = gained is null ? Run(new Question(), [.. Enumerable.Repeat(true, machine.Acts.Length)], most) : null;
         if (main is { Complete: false })
             return null;
@@ -51,14 +51,14 @@ internal sealed class ByReduction
 
         var ways = new Lazy<List<int>>?[targets.Length];
         for (var t = 0; t < machine.StageActs.Length; t++)
-            ways[t] = gained is null ? WayToStage(main!, roaming, t) : Gained(machine.StageActs[t], roaming);
+            ways[t] = gained is null ? WayToStage(main!, freeParts, t) : Gained(machine.StageActs[t], freeParts);
         var (before, exact) = (default(Bits[]), true);
         var solved = gained is null ? main!.Goal?.Acts() : gained.Happens(gained.Goal) ? gained.PlanOf(gained.Goal) : null;
         if (solved is not null)
         {
-            solved = roaming.Real(solved, machine.Goal);
-            if (gained is null || certain.Of(machine.Goal) is not { } needed || !solved.TrueForAll(act => needed[act]))
-                solved = Shortened.Of(machine, solved, machine.Goal, thorough: true);
+            solved = freeParts.Real(solved, machine.Goal);
+            if (gained is null || certain.Before(machine.Goal) is not { } needed || !solved.TrueForAll(act => needed[act]))
+                solved = PlanShortening.Shorten(machine, solved, machine.Goal, thorough: true);
             var way = solved;
             ways[^1] = new Lazy<List<int>>(() => way);
         }
@@ -67,7 +67,7 @@ internal sealed class ByReduction
         var atLeast = before[^1].Members().TakeWhile(n => n < machine.Acts.Length).Count();
         if (solved is not null && atLeast < solved.Count)
             atLeast = Needed(solved, before[^1], atLeast);
-        return new Outlook
+        return new ExplorationResult
         {
             Explored = "reduced",
             Why = null,
@@ -75,7 +75,7 @@ internal sealed class ByReduction
             AtLeast = atLeast,
             Possible = main?.Possible ?? [.. Enumerable.Range(0, machine.Acts.Length).Select(gained!.Happens)],
             WayToStage = ways[..^1],
-            Tour = gained is null ? null : new Lazy<List<int>>(() => roaming.Real(gained.Acts, Clauses.Always)),
+            Tour = gained is null ? null : new Lazy<List<int>>(() => freeParts.Real(gained.Acts, Clauses.Always)),
             DeadEnds = solved is null || gained is not null ? [] : DeadEnds(main!),
             DeadEndsShortest = false,
             WayWithout = act => WayWithout(act, solved),
@@ -86,54 +86,54 @@ internal sealed class ByReduction
         };
     }
 
-    private Roaming RoamingBut(int variable)
+    private FreeParts FreePartsBut(int variable)
     {
         if (!roamings.TryGetValue(variable, out var found))
-            roamings[variable] = found = new Roaming(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
+            roamings[variable] = found = new FreeParts(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
         return found;
     }
 
-    private (Roaming Roaming, Independence Independence) On(int variable)
+    private (FreeParts FreeParts, Independence Independence) On(int variable)
     {
         if (variable >= 0 && machine.Variables[variable].Named is not Part { Free: true })
             variable = -1;
-        var roaming = RoamingBut(variable);
+        var freeParts = FreePartsBut(variable);
         if (!independences.TryGetValue(variable, out var found))
-            independences[variable] = found = new Independence(roaming.Reduced);
-        return (roaming, found);
+            independences[variable] = found = new Independence(freeParts.Reduced);
+        return (freeParts, found);
     }
 
-    private Lazy<List<int>>? Gained(ImmutableArray<int> acts, Roaming roaming)
+    private Lazy<List<int>>? Gained(ImmutableArray<int> acts, FreeParts freeParts)
     {
         var open = acts.Where(gained!.Happens).ToList();
         if (open.Count == 0)
             return null;
         var first = open.MinBy(gained.RankOf);
-        return new Lazy<List<int>>(() => roaming.Real(gained.PlanOf(first), machine.Acts[first].When));
+        return new Lazy<List<int>>(() => freeParts.Real(gained.PlanOf(first), machine.Acts[first].When));
     }
 
     private static HashSet<int> Asked(ImmutableArray<Clause> when) =>
         [.. when.SelectMany(clause => clause.Literals).Select(literal => literal.Variable)];
 
-    private Thrifty Run(Question question, bool[] wanted, int most)
+    private PartialOrder Run(Question question, bool[] wanted, int most)
     {
         var moved = question.WithoutAct >= 0 && machine.Acts[question.WithoutAct].Step.Kind == StepKind.FreeMove
             ? machine.Acts[question.WithoutAct].Effects[0].Variable
             : question.CutAtGoal ? GoalFixed
             : question.Variable;
-        var (roaming, independence) = On(moved);
-        var thrifty = new Thrifty(roaming.Reduced, independence, question, wanted);
-        thrifty.Run(budget, most);
-        budget.Stored += thrifty.Stored;
-        return thrifty;
+        var (freeParts, independence) = On(moved);
+        var exploration = new PartialOrder(freeParts.Reduced, independence, question, wanted);
+        exploration.Run(budget, most);
+        budget.Stored += exploration.Stored;
+        return exploration;
     }
 
-    private Lazy<List<int>>? WayToStage(Thrifty found, Roaming roaming, int stage)
+    private Lazy<List<int>>? WayToStage(PartialOrder found, FreeParts freeParts, int stage)
     {
         foreach (var act in machine.StageActs[stage])
         {
             if (found.WayTo[act] is { } trail)
-                return new Lazy<List<int>>(() => Shortened.Of(machine, roaming.Real(trail.Acts(), machine.Acts[act].When), machine.Acts[act].When, thorough: false));
+                return new Lazy<List<int>>(() => PlanShortening.Shorten(machine, freeParts.Real(trail.Acts(), machine.Acts[act].When), machine.Acts[act].When, thorough: false));
         }
 
         return null;
@@ -145,22 +145,22 @@ internal sealed class ByReduction
             return known;
         if (gained is not null)
         {
-            var roaming = RoamingBut(-1);
-            var without = new Relaxed(roaming.Reduced, act);
+            var freeParts = FreePartsBut(-1);
+            var without = new DeleteRelaxation(freeParts.Reduced, act);
             return without.Happens(without.Goal)
-                ? Shortened.Of(machine, roaming.Real(without.PlanOf(without.Goal), machine.Goal), machine.Goal, thorough: true)
+                ? PlanShortening.Shorten(machine, freeParts.Real(without.PlanOf(without.Goal), machine.Goal), machine.Goal, thorough: true)
                 : null;
         }
 
         var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
-        return found.Goal is null ? null : Shortened.Of(machine, On(-1).Roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
+        return found.Goal is null ? null : PlanShortening.Shorten(machine, On(-1).FreeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
     }
 
     // What one way attains bounds what is certain from above, the relaxation from below; what lies between is asked for one by one.
     private (Bits[] Before, bool Exact) Certain(Lazy<List<int>>?[] ways)
     {
         var start = Attained([], null);
-        var known = targets.Select(when => certain.Of(when) ?? new Bits(things.Count)).ToArray();
+        var known = targets.Select(when => certain.Before(when) ?? new Bits(things.Count)).ToArray();
         foreach (var one in known)
             one.Or(start);
         var open = new Bits(things.Count);
@@ -179,12 +179,12 @@ internal sealed class ByReduction
                 continue;
             var question = QuestionOf(number);
             var found = Run(question, wanted, most);
-            var roaming = On(question.Variable).Roaming;
+            var freeParts = On(question.Variable).FreeParts;
             foreach (var t in asking)
             {
-                var way = t < machine.StageActs.Length ? WayToStage(found, roaming, t)?.Value
+                var way = t < machine.StageActs.Length ? WayToStage(found, freeParts, t)?.Value
                     : found.Goal is null ? null
-                    : Shortened.Of(machine, roaming.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
+                    : PlanShortening.Shorten(machine, freeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
                 if (way is not null)
                     attained[t].And(Attained(way, asked));
                 if (way is null && found.Complete)
@@ -255,19 +255,19 @@ internal sealed class ByReduction
         return atLeast;
     }
 
-    private List<List<int>>? DeadEnds(Thrifty main)
+    private List<List<int>>? DeadEnds(PartialOrder main)
     {
         if (!main.DeadEnds().Any())
             return [];
         var cut = Run(new Question { CutAtGoal = true }, new bool[machine.Acts.Length], most);
         if (!cut.Complete)
             return null;
-        var roaming = On(GoalFixed).Roaming;
+        var freeParts = On(GoalFixed).FreeParts;
         var closed = new Dictionary<int, List<int>>();
-        foreach (var trail in cut.DeadEnds().Take(Everything.MostDeadEnds * 3))
+        foreach (var trail in cut.DeadEnds().Take(WholeGraph.MostDeadEnds * 3))
         {
-            var way = UpToTheDoor(roaming.Real(trail.Acts(), Clauses.Always));
-            if (way.Count > 0 && closed.Count < Everything.MostDeadEnds)
+            var way = UpToTheDoor(freeParts.Real(trail.Acts(), Clauses.Always));
+            if (way.Count > 0 && closed.Count < WholeGraph.MostDeadEnds)
                 closed.TryAdd(way[^1], way);
         }
 
@@ -294,14 +294,14 @@ internal sealed class ByReduction
 
         bool Of(Machine from)
         {
-            var roaming = new Roaming(from, new HashSet<int>());
-            var thrifty = new Thrifty(roaming.Reduced, new Independence(roaming.Reduced), new Question { GoalOnly = true }, new bool[machine.Acts.Length]);
-            thrifty.Run(budget, most);
-            return thrifty.Goal is not null;
+            var freeParts = new FreeParts(from, new HashSet<int>());
+            var exploration = new PartialOrder(freeParts.Reduced, new Independence(freeParts.Reduced), new Question { GoalOnly = true }, new bool[machine.Acts.Length]);
+            exploration.Run(budget, most);
+            return exploration.Goal is not null;
         }
     }
 
-    private bool Conflicts(Thrifty main)
+    private bool Conflicts(PartialOrder main)
     {
         var independence = On(-1).Independence;
         var possible = Enumerable.Range(0, independence.Conflicts.Length)
@@ -319,7 +319,7 @@ internal sealed class ByReduction
         {
             var way = ways[t]?.Value ?? [];
             if (way.Exists(act => machine.Acts[act].Stage >= 0 && !before[t][act]))
-                way = Shortened.Of(machine, way, targets[t], thorough: true);
+                way = PlanShortening.Shorten(machine, way, targets[t], thorough: true);
             var stages = new Bits(machine.StageActs.Length);
             foreach (var act in way.Where(act => machine.Acts[act].Stage >= 0))
             {

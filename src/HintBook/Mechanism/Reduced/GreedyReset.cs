@@ -62,7 +62,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
             state = found.State;
         }
 
-        return Shortened.Of(back with { Start = [.. solved] }, plan, back.Goal, thorough: true);
+        return PlanShortening.Shorten(back with { Start = [.. solved] }, plan, back.Goal, thorough: true);
     }
 
     /// <summary>No plan has fewer steps: so many things are out of place that no two of them are put right by the same act.</summary>

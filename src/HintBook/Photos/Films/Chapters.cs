@@ -18,7 +18,7 @@ public static class Chapters
     /// <param name="book">The book.</param>
     /// <param name="film">The film, as in <see cref="Clip.File"/>.</param>
     /// <param name="length">How long it is, where that is known.</param>
-    public static ImmutableArray<Chapter> Of(Book book, string film, TimeSpan? length)
+    public static ImmutableArray<Chapter> List(Book book, string film, TimeSpan? length)
     {
         var stages = book.Stages.Where(stage => stage.Clip?.File.Value == film).OrderBy(stage => stage.Clip!.From).ToArray();
         return

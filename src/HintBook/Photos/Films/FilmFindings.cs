@@ -26,7 +26,7 @@ internal static class FilmFindings
     /// <param name="book">The book.</param>
     /// <param name="film">The film, as in <see cref="Clip.File"/>.</param>
     /// <param name="length">How long it is, where that is known.</param>
-    public static IEnumerable<Finding> Of(Book book, string film, TimeSpan? length)
+    public static IEnumerable<Finding> Check(Book book, string film, TimeSpan? length)
     {
         var stages = book.Stages.Where(stage => stage.Clip?.File.Value == film).ToArray();
         if (length is not { } end)

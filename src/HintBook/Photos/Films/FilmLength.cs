@@ -12,7 +12,7 @@ internal static class FilmLength
     /// kinds of file, for one that doesn't say, and for one that is cut short before it says.
     /// </summary>
     /// <param name="film">The file, from its start; it must be able to seek.</param>
-    public static TimeSpan? Of(Stream film)
+    public static TimeSpan? Read(Stream film)
     {
         if (Find(film, film.Length, "moov") is not { } movie || Find(film, movie, "mvhd") is not { } end)
             return null;

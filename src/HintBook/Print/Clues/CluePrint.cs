@@ -19,9 +19,9 @@ public static class CluePrint
     /// <param name="clue">What was made.</param>
     /// <param name="path">The file's path, with one of <see cref="Endings"/>.</param>
     /// <param name="paper">The sheets.</param>
-    public static (ImmutableArray<MadeFile> Files, string? NoRoom) Of(MadeClue clue, string path, Paper paper)
+    public static (ImmutableArray<MadeFile> Files, string? NoRoom) Make(MadeClue clue, string path, Paper paper)
     {
-        var (sheets, noRoom) = ClueSheets.Of(clue, paper);
+        var (sheets, noRoom) = ClueSheets.Layout(clue, paper);
         if (noRoom is not null)
             return ([], noRoom);
         if (path.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))

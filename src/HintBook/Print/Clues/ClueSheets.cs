@@ -16,7 +16,7 @@ internal static class ClueSheets
     private const double HalfCapital = 0.364;
 
     /// <summary>One sheet, or two for a clue with a mask; or why there is no room.</summary>
-    public static (ImmutableArray<Sheet> Sheets, string? NoRoom) Of(MadeClue clue, Paper paper)
+    public static (ImmutableArray<Sheet> Sheets, string? NoRoom) Layout(MadeClue clue, Paper paper)
     {
         var size = Size.Of(paper);
         var piece = Piece(clue, size.Width - (2 * Margin));

@@ -12,7 +12,7 @@ internal sealed class SchemaText
     private SchemaText(Utf8JsonWriter json) => this.json = json;
 
     /// <summary>The schema as indented JSON with a line break at its end.</summary>
-    public static string Of(FieldsShape shape, string title)
+    public static string Write(FieldsShape shape, string title)
     {
         using var memory = new MemoryStream();
         using (var writer = new Utf8JsonWriter(memory, new JsonWriterOptions

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Spoilers.Tongues;
+using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers.ReadingLevels;
 
@@ -11,9 +11,9 @@ namespace HintBook.Spoilers.ReadingLevels;
 public sealed record HelpTable(string Language, bool Graded, ImmutableArray<HelpRow> Rows)
 {
     /// <summary>Measures every nudge, clue and answer of a book. Titles, headings and the marks of Markdown don't count.</summary>
-    public static HelpTable Of(Book book)
+    public static HelpTable Measure(Book book)
     {
-        var graded = Tongue.Of(book.Language.Value) == English.Tongue;
+        var graded = SearchLanguage.For(book.Language.Value) == English.Language;
         return new(book.Language.Value, graded, [.. book.Stages.SelectMany(stage => StepsOf(stage, graded))]);
     }
 
@@ -26,7 +26,7 @@ public sealed record HelpTable(string Language, bool Graded, ImmutableArray<Help
 
     private static HelpRow Row(Stage stage, Place tier, Prose text, bool graded)
     {
-        var reckoned = Reckoned.In(text.Markdown);
+        var reckoned = TextLength.In(text.Markdown);
         return new(stage, tier, reckoned.Words, reckoned.Sentences, graded ? reckoned.Grade : null);
     }
 }

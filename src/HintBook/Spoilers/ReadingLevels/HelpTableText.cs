@@ -32,7 +32,7 @@ public static class HelpTableText
     }
 
     /// <summary>For programs: <c>{"language","graded","steps":[{"stage","title","tier","words","sentences","grade"}]}</c>; <c>grade</c> is null where none is known.</summary>
-    public static string WriteJson(HelpTable table) => JsonText.Of(json =>
+    public static string WriteJson(HelpTable table) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("language", table.Language);

@@ -35,8 +35,8 @@ public class NaiveModelTests
         {
             foreach (var stage in book.Stages.Where(stage => !done.Contains(stage.Id.Value)))
             {
-                var outlook = survey.Stages[stage.Id.Value];
-                var said = outlook.Reachable && outlook.OpensAfter.All(group => group.Any(done.Contains));
+                var result = survey.Stages[stage.Id.Value];
+                var said = result.Reachable && result.OpensAfter.All(group => group.Any(done.Contains));
                 Assert.Equal(IsOpen(book, stage, done), said);
             }
         }

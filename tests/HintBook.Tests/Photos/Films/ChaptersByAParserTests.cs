@@ -29,7 +29,7 @@ public class ChaptersByAParserTests
             A.Stage("lid") with { Title = A.Value(title), Clip = A.Clip("film.mp4", 136, 183) },
             A.Stage("jar") with { Clip = A.Clip("film.mp4", 3_725, null) });
 
-        using var read = Read(Chapters.WebVtt(Chapters.Of(book, "film.mp4", TimeSpan.FromSeconds(4_000.25))));
+        using var read = Read(Chapters.WebVtt(Chapters.List(book, "film.mp4", TimeSpan.FromSeconds(4_000.25))));
 
         Assert.Empty(read.RootElement.GetProperty("errors").EnumerateArray().Select(error => error.GetString()));
         Assert.Equal(

@@ -21,15 +21,15 @@ public class ChaptersTests
         two
 
         """,
-        Chapters.WebVtt(Chapters.Of(Book(Part("one & <b>", 5, 62.5), Part("two", 62.5, null)), "a.mp4", TimeSpan.FromHours(1))).ReplaceLineEndings("\n"));
+        Chapters.WebVtt(Chapters.List(Book(Part("one & <b>", 5, 62.5), Part("two", 62.5, null)), "a.mp4", TimeSpan.FromHours(1))).ReplaceLineEndings("\n"));
 
     [Fact]
     public void The_plain_list_has_a_line_for_each() =>
-        Assert.Equal("0:05 one\n1:02:03 two\n", Chapters.Plain(Chapters.Of(Book(Part("one", 5, 9), Part("two", 3723, null)), "a.mp4", null)));
+        Assert.Equal("0:05 one\n1:02:03 two\n", Chapters.Plain(Chapters.List(Book(Part("one", 5, 9), Part("two", 3723, null)), "a.mp4", null)));
 
     [Fact]
     public void A_clip_without_an_end_ends_where_the_next_begins() =>
-        Assert.Equal(TimeSpan.FromSeconds(30), Chapters.Of(Book(Part("one", 5, null), Part("two", 30, 40)), "a.mp4", null)[0].To);
+        Assert.Equal(TimeSpan.FromSeconds(30), Chapters.List(Book(Part("one", 5, null), Part("two", 30, 40)), "a.mp4", null)[0].To);
 
     [Fact]
     public void Clips_inside_the_film_and_in_order_need_no_word() => Assert.Empty(Said(60, Part("one", 5, 20), Part("two", 20, null)));
@@ -47,7 +47,7 @@ public class ChaptersTests
     public void A_film_that_does_not_say_how_long_it_is_is_a_note() => Assert.Equal(["HB5204"], Said(null, Part("one", 5, 20)));
 
     private static IEnumerable<string> Said(double? length, params Stage[] stages) =>
-        FilmFindings.Of(Book(stages), "a.mp4", length is { } seconds ? TimeSpan.FromSeconds(seconds) : null).Select(finding => finding.Code.Id);
+        FilmFindings.Check(Book(stages), "a.mp4", length is { } seconds ? TimeSpan.FromSeconds(seconds) : null).Select(finding => finding.Code.Id);
 
     private static Book Book(params Stage[] stages) => A.Book(stages);
 

@@ -49,6 +49,6 @@ public class FilmLengthTests
     private static TimeSpan? Of(byte[] film)
     {
         using var stream = new MemoryStream(film);
-        return FilmLength.Of(stream);
+        return FilmLength.Read(stream);
     }
 }

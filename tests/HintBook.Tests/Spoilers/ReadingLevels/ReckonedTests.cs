@@ -8,7 +8,7 @@ public class ReckonedTests
     [Fact]
     public void The_published_sentence_has_its_published_grade()
     {
-        var reckoned = Reckoned.In("The Australian platypus is seemingly a hybrid of a mammal and reptilian creature.");
+        var reckoned = TextLength.In("The Australian platypus is seemingly a hybrid of a mammal and reptilian creature.");
 
         Assert.Equal((13, 1, 24), (reckoned.Words, reckoned.Sentences, reckoned.Syllables));
         Assert.Equal(11.3, Assert.NotNull(reckoned.Grade), 1);
@@ -27,7 +27,7 @@ public class ReckonedTests
     [InlineData("", 0, 0)]
     public void Words_and_sentences_are_counted(string markdown, int words, int sentences)
     {
-        var reckoned = Reckoned.In(markdown);
+        var reckoned = TextLength.In(markdown);
         Assert.Equal((words, sentences), (reckoned.Words, reckoned.Sentences));
     }
 
@@ -40,7 +40,7 @@ public class ReckonedTests
     [InlineData("Turn the `lid`.")]
     [InlineData("Turn&nbsp;the lid.")]
     [InlineData("Turn the { name } lid.")]
-    public void Marks_and_headings_are_not_counted(string markdown) => Assert.Equal((3, 1), (Reckoned.In(markdown).Words, Reckoned.In(markdown).Sentences));
+    public void Marks_and_headings_are_not_counted(string markdown) => Assert.Equal((3, 1), (TextLength.In(markdown).Words, TextLength.In(markdown).Sentences));
 
     [Theory]
     [InlineData(".")]
@@ -49,8 +49,8 @@ public class ReckonedTests
     [InlineData(". ")]
     [InlineData("\"")]
     public void A_megabyte_of_anything_is_counted_at_once(string piece) =>
-        Assert.True(Reckoned.In(string.Concat(Enumerable.Repeat(piece, 1_000_000 / piece.Length))).Words >= 0);
+        Assert.True(TextLength.In(string.Concat(Enumerable.Repeat(piece, 1_000_000 / piece.Length))).Words >= 0);
 
     [Fact]
-    public void A_text_without_words_has_no_grade() => Assert.Null(Reckoned.In("…").Grade);
+    public void A_text_without_words_has_no_grade() => Assert.Null(TextLength.In("…").Grade);
 }

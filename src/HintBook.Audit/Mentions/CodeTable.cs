@@ -1,0 +1,37 @@
+using System.Text;
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>All codes by their symbols.</summary>
+internal sealed class CodeTable
+{
+    private readonly Dictionary<string, List<(int Secret, bool Sure)>> codes = [];
+    private readonly Dictionary<string, List<(int Secret, bool Sure)>>.AlternateLookup<ReadOnlySpan<char>> lookup;
+    private readonly FoldedText folded = new(AuditLanguage.Unknown);
+
+    public CodeTable() => lookup = codes.GetAlternateLookup<ReadOnlySpan<char>>();
+
+    /// <summary>How many symbols the longest has; 0 if there are none.</summary>
+    public int Longest { get; private set; }
+
+    /// <summary>Adds a code.</summary>
+    /// <returns>Whether it has a symbol to look for.</returns>
+    public bool Add(int secret, AuditSpelling spelling)
+    {
+        folded.Read(spelling.Text, isProse: false);
+        var symbols = new StringBuilder();
+        foreach (var word in folded.Words)
+            symbols.Append(folded.Of(word));
+        if (symbols.Length == 0)
+            return false;
+        Longest = Math.Max(Longest, symbols.Length);
+        if (!codes.TryGetValue(symbols.ToString(), out var same))
+            codes[symbols.ToString()] = same = [];
+        same.Add((secret, spelling.Sure));
+        return true;
+    }
+
+    /// <summary>The secrets whose code it is, and whether such a code can mean nothing else.</summary>
+    public IReadOnlyList<(int Secret, bool Sure)> Of(ReadOnlySpan<char> symbols) => lookup.TryGetValue(symbols, out var same) ? same : [];
+}

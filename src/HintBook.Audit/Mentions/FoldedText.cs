@@ -1,0 +1,233 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>What parts a word from the one before it; the greater, the more.</summary>
+internal enum Parting : byte
+{
+    /// <summary>Nothing: a script without spaces.</summary>
+    Nothing,
+
+    /// <summary>Hyphens, and a line's end behind one.</summary>
+    Hyphen,
+
+    /// <summary>The apostrophe behind a word that lost its vowel.</summary>
+    Elision,
+
+    /// <summary>Spaces, quotes, brackets and other signs.</summary>
+    Space,
+
+    /// <summary>A comma: a name doesn't go on behind it, though a code does.</summary>
+    Comma,
+
+    /// <summary>The end of a sentence or of a clause.</summary>
+    Stop,
+
+    /// <summary>An empty line: nothing goes on behind it.</summary>
+    Paragraph,
+}
+
+/// <summary>A word of a text: a run of letters and digits.</summary>
+/// <param name="Start">Where it begins in the text.</param>
+/// <param name="End">The offset behind it, a possessive included.</param>
+/// <param name="From">Where its bare letters begin.</param>
+/// <param name="Length">How many bare letters it has.</param>
+/// <param name="Parting">What stands before it.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct FoldedWord(int Start, int End, int From, int Length, Parting Parting);
+
+/// <summary>
+/// A text as words of bare letters: small, without accents, in one width, figures of all scripts as 0 to 9; soft hyphens and
+/// joiners are not there. One thread fills it again and again.
+/// </summary>
+internal sealed class FoldedText(AuditLanguage language)
+{
+    private readonly List<FoldedWord> words = [];
+    private char[] letters = new char[512];
+    private int used;
+
+    /// <summary>The words of the text that was read last.</summary>
+    public ReadOnlySpan<FoldedWord> Words => CollectionsMarshal.AsSpan(words);
+
+    /// <summary>The bare letters of a word.</summary>
+    public ReadOnlySpan<char> Of(in FoldedWord word) => letters.AsSpan(word.From, word.Length);
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="text">Any text.</param>
+    /// <param name="isProse">Whether full stops end sentences; in addresses and names of files every sign is just one between words.</param>
+    public void Read(string text, bool isProse)
+    {
+        words.Clear();
+        used = 0;
+        // No letter becomes more than three.
+        if (letters.Length < 3 * text.Length)
+            letters = new char[3 * text.Length];
+        var (parting, lines) = (Parting.Paragraph, 0);
+        for (var at = 0; at < text.Length;)
+        {
+            var kind = KindAt(text, at, out var width);
+            if (kind is Kind.Letter or Kind.Alone)
+            {
+                at = ReadWord(text, at, parting, alone: kind == Kind.Alone);
+                (parting, lines) = (Parting.Nothing, 0);
+                continue;
+            }
+
+            at += width;
+            var found = kind switch
+            {
+                Kind.Unheard => Parting.Nothing,
+                Kind.Hyphen => Parting.Hyphen,
+                Kind.Apostrophe when parting == Parting.Nothing && words.Count > 0 && IsElided(Of(words[^1])) => Parting.Elision,
+                Kind.Line when ++lines > 1 => Parting.Paragraph,
+                Kind.Line when parting == Parting.Hyphen => Parting.Hyphen,
+                Kind.Comma when isProse => Parting.Comma,
+                Kind.Stop when isProse => Parting.Stop,
+                _ => Parting.Space,
+            };
+            if (found > parting)
+                parting = found;
+        }
+    }
+
+    private int ReadWord(string text, int start, Parting parting, bool alone)
+    {
+        var (at, end, from) = (start, start, used);
+        while (at < text.Length)
+        {
+            var kind = KindAt(text, at, out var width);
+            if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
+            {
+                if (IsElided(letters.AsSpan(from, used - from)))
+                    break;
+                if (IsPossessive(text, next))
+                {
+                    (at, end) = (next + 1, next + 1);
+                    break;
+                }
+            }
+            else if (kind == Kind.Letter && !alone)
+            {
+                Append(text, at);
+                end = at + width;
+            }
+            else if (kind == Kind.Alone && alone && at == start)
+            {
+                Append(text, at);
+                end = at + width;
+            }
+            else if (kind != Kind.Unheard)
+            {
+                break;
+            }
+
+            at += width;
+        }
+
+        words.Add(new(start, end, from, used - from, parting));
+        return at;
+    }
+
+    private bool IsElided(ReadOnlySpan<char> word)
+    {
+        foreach (var elided in language.Elided)
+        {
+            if (word.SequenceEqual(elided))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsPossessive(string text, int at) =>
+        text[at] is 's' or 'S' && KindOf(text, Heard(text, at + 1)) is not (Kind.Letter or Kind.Apostrophe);
+
+    // The next place where there is something to hear.
+    private static int Heard(string text, int at)
+    {
+        while (at < text.Length && KindAt(text, at, out var width) == Kind.Unheard)
+            at += width;
+        return at;
+    }
+
+    private static Kind KindOf(string text, int at) => at < text.Length ? KindAt(text, at, out _) : Kind.Space;
+
+    private void Append(string text, int at)
+    {
+        var letter = text[at];
+        if (letter < 0x80)
+        {
+            letters[used++] = letter is >= 'A' and <= 'Z' ? (char)(letter + ('a' - 'A')) : letter;
+            return;
+        }
+
+        var rune = Rune.GetRuneAt(text, at);
+        var digit = CharUnicodeInfo.GetDigitValue(text, at);
+        if (digit >= 0)
+            letters[used++] = (char)('0' + digit);
+        else
+            used += Accents.Bare(rune, letters.AsSpan(used));
+    }
+
+    private static Kind KindAt(string text, int at, out int width)
+    {
+        var letter = text[at];
+        width = 1;
+        if (letter < 0x80)
+            return Ascii[letter];
+        if (!Rune.TryGetRuneAt(text, at, out var rune))
+            return Kind.Space;
+        width = rune.Utf16SequenceLength;
+        return rune.Value switch
+        {
+            0x2019 or 0x02BC or 0xFF07 => Kind.Apostrophe,
+            0x2014 or 0x2015 or 0x3001 or 0xFF0C => Kind.Comma,
+            0x2026 or 0x3002 or 0x2029 => Kind.Stop,
+            0x2212 => Kind.Hyphen,
+            // Makes an Arabic word longer on paper.
+            0x0640 => Kind.Unheard,
+            >= 0xFF01 and <= 0xFF5E => Ascii[rune.Value - 0xFEE0],
+            _ when CharUnicodeInfo.GetDigitValue(text, at) >= 0 => Kind.Letter,
+            _ when IsWrittenWithoutSpaces(rune.Value) => Kind.Alone,
+            _ => Rune.GetUnicodeCategory(rune) switch
+            {
+                UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => Kind.Unheard,
+                UnicodeCategory.DashPunctuation => Kind.Hyphen,
+                _ when Rune.IsLetterOrDigit(rune) || Accents.IsLetterInDisguise(rune) => Kind.Letter,
+                _ => Kind.Space,
+            },
+        };
+    }
+
+    // Thai, Lao, Khmer, Burmese and the scripts of China and Japan: every letter counts as a word there, since no space does.
+    private static bool IsWrittenWithoutSpaces(int letter) => letter is (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
+        or (>= 0x1780 and <= 0x17FF) or (>= 0x2E80 and <= 0x2FDF) or (>= 0x3040 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF)
+        or (>= 0xF900 and <= 0xFAFF) or (>= 0x20000 and <= 0x3FFFF);
+
+    private static readonly Kind[] Ascii = [.. Enumerable.Range(0, 0x80).Select(letter => (char)letter switch
+    {
+        (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') => Kind.Letter,
+        '-' or '_' => Kind.Hyphen,
+        '\n' => Kind.Line,
+        '\'' => Kind.Apostrophe,
+        ',' => Kind.Comma,
+        '.' or ';' or ':' or '!' or '?' or '|' or '=' => Kind.Stop,
+        _ => Kind.Space,
+    })];
+
+    private enum Kind : byte
+    {
+        Space,
+        Letter,
+        Alone,
+        Unheard,
+        Apostrophe,
+        Hyphen,
+        Line,
+        Comma,
+        Stop,
+    }
+}

@@ -1,0 +1,66 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>Arabic. What is written as one with a noun makes forms of it.</summary>
+internal static class AuditArabic
+{
+    private static readonly string[] Before = ["", "ال", "و", "ف", "ب", "ك", "ل", "وال", "فال", "بال", "كال", "لل", "وبال", "ولل", "فلل", "وب", "ول"];
+    private static readonly string[] Units = ["صفر", "واحد", "اثنان", "ثلاثة", "أربعة", "خمسة", "ستة", "سبعة", "ثمانية", "تسعة", "عشرة"];
+    private static readonly string[] Tens = ["", "", "عشرون", "ثلاثون", "أربعون", "خمسون", "ستون", "سبعون", "ثمانون", "تسعون"];
+    private static readonly string[] Joined = ["", "", "", "ثلاث", "أربع", "خمس", "ست", "سبع", "ثمان", "تسع"];
+
+    public static AuditLanguage Language { get; } = new()
+    {
+        Code = "ar",
+        Determiners = "هذا هذه ذلك تلك",
+        Prepositions = "من في على عن إلى مع تحت فوق خلف",
+        Between = "و ثم",
+        Same =
+        [
+            "واحد واحدة أحد إحدى", "اثنان اثنين اثنا اثني اثنتان اثنتين اثنتا اثنتي", "ثلاثة ثلاث", "أربعة أربع", "خمسة خمس", "ستة ست", "سبعة سبع", "ثمانية ثماني ثمان", "تسعة تسع", "عشرة عشر",
+            "عشرون عشرين", "ثلاثون ثلاثين", "أربعون أربعين", "خمسون خمسين", "ستون ستين", "سبعون سبعين", "ثمانون ثمانين", "تسعون تسعين",
+            "مئة مائة", "مئتان مائتان مئتين مائتين", "ألف آلاف ألفا", "ألفان ألفين",
+        ],
+        Forms = static (word, _) => Forms(word),
+        Numbers = Numbers,
+        AndBefore = "و",
+    };
+
+    private static IEnumerable<string> Forms(string word)
+    {
+        var bare = word.Length > 4 && word.StartsWith("ال", StringComparison.Ordinal) ? word[2..] : word;
+        string[] numbers = bare.Length > 3 && bare[^1] == 'ه' ? [bare, bare[..^1] + "ات"] : bare.Length > 4 && bare.EndsWith("ات", StringComparison.Ordinal) ? [bare, bare[..^2] + "ه"] : [bare];
+        return numbers.SelectMany(form => Before.Select(before => before + form)).Prepend(word).Distinct();
+    }
+
+    private static IEnumerable<(string, int)> Numbers()
+    {
+        for (var number = 0; number < 10_000; number++)
+        {
+            var rest = Below(number % 100);
+            foreach (var hundreds in Hundreds(number / 100 % 10))
+            {
+                var said = string.Join(' ', ((string[])[Thousands(number / 1000), hundreds, rest]).Where(part => part.Length > 0));
+                yield return (said.Length == 0 ? Units[0] : said, number);
+            }
+        }
+    }
+
+    private static string Thousands(int figure) => figure switch { 0 => "", 1 => "ألف", 2 => "ألفان", _ => Units[figure] + " ألف" };
+
+    private static string[] Hundreds(int figure) => figure switch
+    {
+        0 => [""],
+        1 => ["مئة"],
+        2 => ["مئتان"],
+        _ => [Units[figure] + " مئة", Joined[figure] + "مئة", Joined[figure] + "مائة"],
+    };
+
+    private static string Below(int number) => number switch
+    {
+        0 => "",
+        <= 10 => Units[number],
+        < 20 => Units[number - 10] + " عشرة",
+        _ when number % 10 == 0 => Tens[number / 10],
+        _ => Units[number % 10] + " " + Tens[number / 10],
+    };
+}

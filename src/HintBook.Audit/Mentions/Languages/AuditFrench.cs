@@ -1,0 +1,80 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>French.</summary>
+internal static class AuditFrench
+{
+    private static readonly string[] Units = "zéro un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize".Split(' ');
+    private static readonly string[] Tens = ["", "dix", "vingt", "trente", "quarante", "cinquante", "soixante", "septante", "huitante", "nonante"];
+    private static readonly string[] WithAux = ["vitrail", "travail", "corail", "email", "soupirail", "vantail", "bail"];
+
+    public static AuditLanguage Language { get; } = new()
+    {
+        Code = "fr",
+        Determiners = "le la les l un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs",
+        Prepositions = "de en dans sous sur à avec sans pour derrière devant contre",
+        Between = "et puis ensuite",
+        Same = ["de du des d", "à au aux", "un une", "cent cents", "vingt vingts", "huitante octante"],
+        Forms = static (word, _) => Forms(word),
+        Numbers = Numbers,
+        Elided = ["l", "d", "qu", "n", "s", "j", "c", "m", "t", "jusqu", "lorsqu", "puisqu", "quoiqu"],
+    };
+
+    private static IEnumerable<string> Forms(string word)
+    {
+        if (word.Length < 3)
+            return [word];
+        return Singulars(word).Prepend(word).SelectMany(one => (string[])[one, .. Plurals(one)]).Distinct();
+    }
+
+    private static IEnumerable<string> Plurals(string word)
+    {
+        yield return word + "s";
+        yield return word + "x";
+        if (word.EndsWith("al", StringComparison.Ordinal))
+            yield return word[..^1] + "ux";
+        if (WithAux.Contains(word))
+            yield return word[..^2] + "ux";
+        if (word == "oeil")
+            yield return "yeux";
+    }
+
+    private static IEnumerable<string> Singulars(string word)
+    {
+        if (word.Length > 3 && word[^1] is 's' or 'x')
+            yield return word[..^1];
+        if (word.Length > 4 && word.EndsWith("aux", StringComparison.Ordinal))
+        {
+            yield return word[..^2] + "l";
+            yield return word[..^2] + "il";
+        }
+    }
+
+    private static IEnumerable<(string, int)> Numbers()
+    {
+        for (var number = 0; number < 10_000; number++)
+        {
+            var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
+            var start = (thousands > 1 ? Units[thousands] + " " : "") + (thousands > 0 ? "mille " : "") + (hundreds > 1 ? Units[hundreds] + " " : "") + (hundreds > 0 ? "cent " : "");
+            if (rest == 0 && number > 0)
+            {
+                yield return (start.TrimEnd(), number);
+                continue;
+            }
+
+            yield return (start + Below(rest), number);
+            // Switzerland, Belgium.
+            if (rest >= 70)
+                yield return (start + Tens[rest / 10] + (rest % 10 > 0 ? " " + Units[rest % 10] : ""), number);
+        }
+    }
+
+    private static string Below(int number) => number switch
+    {
+        <= 16 => Units[number],
+        < 20 => "dix " + Units[number - 10],
+        < 70 => Tens[number / 10] + (number % 10 > 0 ? " " + Units[number % 10] : ""),
+        < 80 => "soixante " + Below(number - 60),
+        80 => "quatre vingt",
+        _ => "quatre vingt " + Below(number - 80),
+    };
+}

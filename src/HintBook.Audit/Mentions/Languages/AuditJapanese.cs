@@ -1,0 +1,27 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>Japanese: each letter is read as a word.</summary>
+internal static class AuditJapanese
+{
+    private const string Figures = "〇一二三四五六七八九";
+
+    public static AuditLanguage Language { get; } = new()
+    {
+        Code = "ja",
+        Between = "の と",
+        Same = ["〇 零"],
+        Numbers = Numbers,
+        IsUnspaced = true,
+    };
+
+    private static IEnumerable<(string, int)> Numbers()
+    {
+        for (var number = 0; number < 10_000; number++)
+        {
+            var said = Times(number / 1000, '千') + Times(number / 100 % 10, '百') + Times(number / 10 % 10, '十') + (number % 10 > 0 || number == 0 ? $"{Figures[number % 10]}" : "");
+            yield return (string.Join(' ', said.AsEnumerable()), number);
+        }
+    }
+
+    private static string Times(int figure, char of) => figure switch { 0 => "", 1 => $"{of}", _ => $"{Figures[figure]}{of}" };
+}

@@ -1,0 +1,153 @@
+using System.Runtime.InteropServices;
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>All names as one tree of words, so that a text is walked once, however many there are.</summary>
+internal sealed class NameTree(WordNumbers numbers)
+{
+    private readonly Dictionary<(int Node, int Word), int> children = [];
+    private const int ShortestInCompound = 6, ShortestBeside = 3;
+
+    private readonly List<List<Ending>?> endings = [null];
+    private readonly Dictionary<string, (FoldedText Text, HashSet<string> Determiners)> readers = new(StringComparer.Ordinal);
+
+    /// <summary>Adds a name.</summary>
+    /// <returns>Whether it has a word to look for.</returns>
+    public bool Add(int secret, AuditSpelling spelling)
+    {
+        var language = spelling.Language is { } tag ? AuditLanguage.For(tag) : numbers.Language;
+        if (!readers.TryGetValue(language.Code, out var reader))
+            readers[language.Code] = reader = (new(language), WordNumbers.Bare(language.Determiners).ToHashSet(StringComparer.Ordinal));
+        var (folded, determiners) = reader;
+        folded.Read(spelling.Text, isProse: false);
+        List<string> words = [];
+        foreach (var word in folded.Words)
+        {
+            var bare = folded.Of(word).ToString();
+            if (bare.Length > 0 && !determiners.Contains(bare))
+                words.Add(bare);
+        }
+
+        if (words.Count == 0)
+            return false;
+        var noun = language.HasCompounds && words.Count == 1 && char.IsUpper(spelling.Text.FirstOrDefault(letter => char.IsUpper(letter))) ? words[0] : null;
+        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As == SpelledAs.Capitals, noun);
+        Insert(words, ending, language);
+        for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
+            Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
+        return true;
+    }
+
+    /// <summary>Adds every mention in a text to a list.</summary>
+    /// <param name="text">The text as words.</param>
+    /// <param name="ids">The number of each word.</param>
+    /// <param name="source">The text as it is written.</param>
+    /// <param name="found">Gets the mentions.</param>
+    public void In(FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    {
+        for (var first = 0; first < ids.Length; first++)
+        {
+            Step(0, first, first, text, ids, source, found);
+            if (numbers.Language.HasCompounds && ids[first] < 0)
+                Within(first, text, found);
+        }
+    }
+
+    // A name that is part of a longer word may be one: "Rauchgerätdeckel".
+    private void Within(int at, FoldedText text, List<FoundSecret> found)
+    {
+        var word = text.Of(text.Words[at]);
+        for (var cut = ShortestBeside; cut <= word.Length - ShortestBeside; cut++)
+        {
+            if (cut >= ShortestInCompound)
+                Part(numbers.Of(word[..cut]), at, found);
+            if (word.Length - cut >= ShortestInCompound)
+                Part(numbers.Of(word[cut..]), at, found);
+        }
+    }
+
+    private void Part(int part, int at, List<FoundSecret> found)
+    {
+        if (part >= 0 && children.TryGetValue((0, part), out var node))
+            found.AddRange((endings[node] ?? []).Where(ending => !ending.Capitals).Select(ending => new FoundSecret(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false)));
+    }
+
+    // Takes the word at a place, or the word that it makes with the one behind its hyphen.
+    private void Step(int node, int first, int at, FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    {
+        if (ids[at] >= 0 && children.TryGetValue((node, ids[at]), out var next))
+            Arrive(next, first, at, text, ids, source, found);
+        if (at + 1 < ids.Length && text.Words[at + 1].Parting == Parting.Hyphen
+            && Joined(text, at) is >= 0 and var joined && children.TryGetValue((node, joined), out next))
+            Arrive(next, first, at + 1, text, ids, source, found);
+    }
+
+    private void Arrive(int node, int first, int last, FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    {
+        foreach (var ending in endings[node] ?? [])
+        {
+            var (start, end) = (text.Words[first].Start, text.Words[last].End);
+            if (ending.Capitals && !IsCapital(source.AsSpan(start..end)))
+                continue;
+            // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
+            var isSmall = ending.Noun is not null && char.IsLower(source[start]);
+            if (isSmall && !text.Of(text.Words[first]).SequenceEqual(ending.Noun))
+                continue;
+            if (numbers.Language.IsUnspaced && WordBoundary.IsPartOfWord(source, start, end))
+                continue;
+            var isSure = ending.Sure && !isSmall && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
+            found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
+        }
+
+        var at = last + 1;
+        while (at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]) == WordUse.Determiner && numbers.UseOf(ids[last]) == WordUse.Preposition)
+            at++;
+        if (at < ids.Length && GoesOn(text.Words[at]))
+            Step(node, first, at, text, ids, source, found);
+    }
+
+    private static bool GoesOn(in FoldedWord word) => word.Parting < Parting.Comma;
+
+    private static bool IsCapital(ReadOnlySpan<char> letters)
+    {
+        foreach (var letter in letters)
+        {
+            if (char.IsLower(letter))
+                return false;
+        }
+
+        return true;
+    }
+
+    private int Joined(FoldedText text, int at)
+    {
+        var (left, right) = (text.Words[at], text.Words[at + 1]);
+        Span<char> both = stackalloc char[64];
+        if (left.Length + right.Length > both.Length)
+            return -1;
+        text.Of(left).CopyTo(both);
+        text.Of(right).CopyTo(both[left.Length..]);
+        return numbers.Of(both[..(left.Length + right.Length)]);
+    }
+
+    private void Insert(List<string> words, Ending ending, AuditLanguage language)
+    {
+        var node = 0;
+        foreach (var word in words)
+        {
+            var key = (node, numbers.Add(word, language.Forms(word, words.Count == 1)));
+            if (!children.TryGetValue(key, out node))
+            {
+                node = endings.Count;
+                endings.Add(null);
+                children[key] = node;
+            }
+        }
+
+        (endings[node] ??= []).Add(ending);
+    }
+
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Ending(int Secret, bool Sure, int Words, bool Capitals, string? Noun);
+}

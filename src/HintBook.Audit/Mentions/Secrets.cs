@@ -1,0 +1,126 @@
+using System.Collections;
+using System.Collections.Immutable;
+using System.IO.Enumeration;
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>The table of who may see what, made ready to be asked about every file at once.</summary>
+internal sealed class Secrets
+{
+    private readonly AuditTable table;
+    private readonly Vocabulary vocabulary;
+    private readonly Dictionary<string, Vocabulary> others;
+    private readonly CommonSentences everywhere;
+    private readonly Dictionary<string, AuditPage> pages;
+
+    private Secrets(AuditTable table)
+    {
+        this.table = table;
+        vocabulary = new(table.Secrets, AuditLanguage.For(table.Language));
+        others = table.Pages.Select(page => page.Language ?? table.Language).Distinct().Where(language => language != table.Language)
+            .ToDictionary(language => language, language => new Vocabulary(table.Secrets, AuditLanguage.For(language)), StringComparer.Ordinal);
+        everywhere = new(table.SaidEverywhere);
+        pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
+        Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
+    }
+
+    /// <summary>What may be said where anyone looks.</summary>
+    public Scope Outside { get; }
+
+    /// <summary>Whether there is nothing to look for.</summary>
+    public bool IsEmpty => vocabulary.IsEmpty && table.Pictures.IsEmpty;
+
+    /// <summary>Makes the table ready; none has no secrets.</summary>
+    public static Secrets Of(AuditTable? table) => new(table ?? new() { Secrets = [], Outside = new BitArray(0) });
+
+    /// <summary>What the table asks for that can't be checked: a claim of no leaks must not rest on it.</summary>
+    public IEnumerable<AuditFault> Unusable(IEnumerable<string> paths) =>
+    [
+        .. pages.Keys.Except(paths, StringComparer.Ordinal).Select(path => new AuditFault(path, 0, 0, "The table of secrets names this file, and it is not there.")),
+        .. vocabulary.Wordless.Select(word => new AuditFault("", 0, 0, $"The table of secrets forbids “{word}”, which has no letter or digit to look for.")),
+    ];
+
+    /// <summary>What is known of a page; null for one that may say only what anyone may know.</summary>
+    public AuditPage? PageAt(string path) => pages.GetValueOrDefault(path);
+
+    private Vocabulary VocabularyAt(string path) =>
+        PageAt(path)?.Language is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
+
+    /// <summary>Whether a file may say everything.</summary>
+    public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));
+
+    /// <summary>A search for one file.</summary>
+    public Listener Listen(string path) => new(this, path);
+
+    /// <summary>Listens to what one file says, on one thread.</summary>
+    internal sealed class Listener(Secrets all, string path)
+    {
+        private readonly Vocabulary.Search search = all.VocabularyAt(path).NewSearch();
+
+        /// <summary>The secrets that may not be told there, each once.</summary>
+        public IEnumerable<AuditFault> Hear(ReaderText saying)
+        {
+            var mentions = search.In(saying.Text, saying.Manner == Manner.Prose);
+            if (mentions.Count == 0)
+                return [];
+            Dictionary<int, AuditFault>? told = null;
+            foreach (var met in mentions)
+            {
+                if (saying.Scope.Has(met.Secret) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
+                    continue;
+                var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
+                if (all.everywhere.Says(saying.Text, start, end))
+                    continue;
+                var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
+                told ??= [];
+                if (!told.TryGetValue(met.Secret, out var before) || (isSure && !before.IsSure))
+                    told[met.Secret] = FaultOf(met, saying, isSure);
+            }
+
+            return told is null ? [] : [.. told.Values];
+        }
+
+        /// <summary>The secrets that a picture shows where it may not.</summary>
+        public IEnumerable<AuditFault> See(string address, int line, int column, Scope scope)
+        {
+            if (all.table.Pictures.IsEmpty)
+                return [];
+            var name = address[(address.LastIndexOf('/') + 1)..];
+            var end = name.AsSpan().IndexOfAny('-', '.');
+            return all.table.Pictures.TryGetValue(end < 0 ? name : name[..end], out var shown)
+                ? shown.Where(secret => !scope.Has(secret)).Select(secret => new AuditFault(path, line, column, $"The picture “{name}” shows the secret “{all.table.Secrets[secret].Name}”, {scope.When}.")
+                {
+                    Secret = all.table.Secrets[secret].Name,
+                    IsSure = scope.IsSureOf(secret),
+                })
+                : [];
+        }
+
+        private static bool IsOnlyAWord(in FoundSecret met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };
+
+        private static bool IsProbablyTheProgrammers(in FoundSecret met, Manner manner) =>
+            met.Words == 1 && (manner == Manner.Remark || (manner == Manner.Quoted && !met.IsCode));
+
+        // "Iron key" may be known where "key" is a secret; and of two secrets the longer says it all.
+        private bool IsPartOfSomethingKnown(in FoundSecret met, IReadOnlyList<FoundSecret> mentions, Scope scope)
+        {
+            foreach (var other in mentions)
+            {
+                if (other.Secret != met.Secret && all.table.Secrets[other.Secret].Covers && other.First <= met.First && other.Last >= met.Last
+                    && (scope.Has(other.Secret) || (other.Sure && other.Last - other.First > met.Last - met.First)))
+                    return true;
+            }
+
+            return false;
+        }
+
+        private AuditFault FaultOf(in FoundSecret met, ReaderText saying, bool isSure)
+        {
+            var name = all.table.Secrets[met.Secret].Name;
+            var told = saying.Text[search.Text.Words[met.First].Start..search.Text.Words[met.Last].End].ReplaceLineEndings(" ");
+            var how = string.Equals(told, name, StringComparison.OrdinalIgnoreCase) ? "" : $", as “{told}”";
+            return new(path, saying.Line, saying.Column, $"The secret “{name}” stands {saying.Where}{how}, {saying.Scope.When}.") { Secret = name, IsSure = isSure };
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary>Prints how a verb ended, and gives its exit code.</summary>
+internal static class OutcomePrinter
+{
+    /// <summary>A book with mistakes that must be mended before what was asked for can be done.</summary>
+    /// <param name="what">What can't be done, as the start of a sentence.</param>
+    /// <param name="findings">The mistakes.</param>
+    /// <param name="terminal">Where it is said.</param>
+    public static int NotReady(string what, Findings findings, Terminal terminal)
+    {
+        terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
+        terminal.Error.WriteLine($"{what}: {FindingCount.Say(findings, withNotes: false)}");
+        return ExitCode.BookHasErrors;
+    }
+
+    /// <summary>How a publish ended.</summary>
+    public static int Print(PublishOutcome outcome, bool withNotes, Terminal terminal, Func<Report, string> told)
+    {
+        switch (outcome)
+        {
+            case Published(var report):
+                terminal.Error.Write(FindingsText.Write(report.Findings, withNotes, terminal.ColourError));
+                terminal.Out.Write(told(report));
+                return ExitCode.Fine;
+            case Rejected(var findings):
+                terminal.Error.Write(FindingsText.Write(findings, withNotes, terminal.ColourError));
+                terminal.Error.WriteLine($"Nothing was published: {FindingCount.Say(findings, withNotes)}");
+                return ExitCode.BookHasErrors;
+            case Failed failed:
+                terminal.Error.WriteLine(failed.Message);
+                terminal.Error.WriteLine(failed.Help);
+                return failed.Kind == FailureKind.Usage ? ExitCode.WrongUsage : ExitCode.MachineFailed;
+            default:
+                throw new InvalidOperationException("A publish ends in no other way.");
+        }
+    }
+}

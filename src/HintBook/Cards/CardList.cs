@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards.Codes;
+
+namespace HintBook.Cards;
+
+/// <summary>A card that is to be printed.</summary>
+/// <param name="Name">What tells it from the others and gives nothing away: <c>box</c>, or the name of a stage's page.</param>
+/// <param name="Stage">The stage it helps with; null for the box's own card. For the maker's eyes only.</param>
+/// <param name="Address">The address as it is printed in letters.</param>
+/// <param name="Code">The address as it is printed in a QR code; null where no code is large enough.</param>
+internal sealed record Card(string Name, Stage? Stage, string Address, QrMatrix? Code)
+{
+    /// <summary>The name of the box's own card.</summary>
+    public const string Box = "box";
+
+    /// <summary>What the code says.</summary>
+    public string Says => CardList.Ascii(Address);
+}
+
+/// <summary>Which cards a book has.</summary>
+internal static class CardList
+{
+    /// <summary>The box's card first, then those of the stages in the author's order, as far as the author wants them.</summary>
+    public static ImmutableArray<Card> Build(Book book, Addresses addresses)
+    {
+        IEnumerable<(string Name, Stage? Stage, string Address)> box = [(Card.Box, null, addresses.Base!)];
+        var stages =
+            from stage in book.Stages
+            select (Name: addresses.Names[stage.Id.Value][0], Stage: (Stage?)stage, Address: addresses.PrintedFor(stage.Id.Value)!);
+        var wanted = book.Cards switch
+        {
+            CardChoice.Box => box,
+            CardChoice.Stages => stages,
+            _ => box.Concat(stages),
+        };
+        return [.. wanted.AsParallel().AsOrdered().Select(card => new Card(card.Name, card.Stage, card.Address, QrMatrix.Encode(Ascii(card.Address))))];
+    }
+
+    /// <summary>An address as every reader understands it: a host in other letters as its ASCII name, other signs in per cent.</summary>
+    public static string Ascii(string address) =>
+        address.All(char.IsAscii) || !Uri.TryCreate(address, UriKind.Absolute, out var uri)
+            ? address
+            : new UriBuilder(uri) { Host = uri.IdnHost }.Uri.AbsoluteUri;
+}

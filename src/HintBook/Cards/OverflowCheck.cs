@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards.Typesetting;
+using HintBook.Text;
+
+namespace HintBook.Cards;
+
+/// <summary>Finds what a card has no room for.</summary>
+internal static class OverflowCheck
+{
+    public static IEnumerable<Finding> In(Book book, ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words) =>
+        [.. Addresses(book, cards), .. Front(book, front), .. Wording(book, paper, words)];
+
+    private static IEnumerable<Finding> Addresses(Book book, ImmutableArray<Card> cards)
+    {
+        var at = book.Address?.At ?? book.Title.At;
+        var byCode = cards.ToLookup(card => card.Code is { } code && CardBack.ModuleOf(code) >= CardBack.LeastModule);
+        if (byCode[false].MaxBy(card => card.Says.Length) is { } longest)
+            yield return CardFindings.TooLongForTheCode(at, byCode[false].Count(), longest.Says, longest.Code is { } code ? CardBack.ModuleOf(code) : null);
+        var byWords = byCode[true].Where(card => !CardBack.AddressOf(card.Address).Whole).ToArray();
+        if (byWords.MaxBy(card => card.Address.Length) is { } wordiest)
+            yield return CardFindings.TooLongForTheWords(at, byWords.Length, wordiest.Address);
+    }
+
+    private static IEnumerable<Finding> Front(Book book, CardFront front)
+    {
+        if (front.TitleCut)
+            yield return CardFindings.CutTitle(book.Title.At);
+        if (front.CautionsLeftOut > 0)
+            yield return CardFindings.LeftOutCautions(book.Cautions[0].At, front.CautionsLeftOut);
+    }
+
+    private static IEnumerable<Finding> Wording(Book book, Paper paper, CardWords words)
+    {
+        SetText[] texts =
+        [
+            CardBack.HeadOf(words), CardBack.ScanOf(words), CardFront.RulesOf(words), CardFront.MoreOf(words),
+            .. MakersSheet.Heads(paper, words).Select(head => head.Text),
+        ];
+        return texts.Where(text => !text.Whole).Select(text => CardFindings.CutWords(book.Language, string.Join(' ', text.Lines)));
+    }
+}

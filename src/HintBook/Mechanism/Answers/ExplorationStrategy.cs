@@ -1,0 +1,54 @@
+using HintBook.Mechanism.Model;
+using HintBook.Mechanism.Packed;
+using HintBook.Mechanism.Reduced;
+
+namespace HintBook.Mechanism.Answers;
+
+/// <summary>Chooses how a machine is explored.</summary>
+internal static class ExplorationStrategy
+{
+    private const int MostStatesToSettleWhatIsOpen = 500_000;
+    private const long MostBytesToSettleWhatIsOpen = 1 << 25;
+    private const int MostToReach = 20_000_000;
+    private const int ManyStates = 100_000;
+
+    /// <summary>
+    /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
+    /// may be few enough of them.
+    /// </summary>
+    public static (ExplorationResult Explore, ReactionFault? Unrest) Explore(Machine machine, Budget budget)
+    {
+        var reduced = budget.Limits.Reduce ? ByReduction.Explore(machine, budget) : null;
+        if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
+            return (reduced, null);
+        var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostToSettle(machine));
+        if (graph.Stopped is null)
+            return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest);
+        budget.Forgive();
+        if (budget.Limits.Reduce && budget.Why is null)
+            reduced ??= ByReduction.Explore(machine, budget, ManyStates);
+        if (reduced is null)
+            return (Read(graph, budget), graph.Unrest);
+        return (Better(reduced, graph, machine, budget), graph.Unrest);
+    }
+
+    // Large boxes rarely have few states, and each of theirs is large.
+    private static int MostToSettle(Machine machine) =>
+        (int)Math.Min(MostStatesToSettleWhatIsOpen, MostBytesToSettleWhatIsOpen / (4 + Math.Max(1, machine.Variables.Length)));
+
+    // Whatever was reached before it stopped was reached by a shortest way; without the acts between them more states can be reached.
+    private static ExplorationResult Better(ExplorationResult reduced, StateGraph graph, Machine machine, Budget budget)
+    {
+        var partly = PartialGraph.Answer(graph);
+        if (partly.Way is not null)
+            return reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
+        if (reduced.Way is null || budget.Why is not null || BreadthFirst.Explore(machine, budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is not { } reach)
+            return reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) };
+        return reach.WayToGoal() is { } way
+            ? reduced with { Way = way, AtLeast = way.Count }
+            : reduced with { AtLeast = Math.Max(reduced.AtLeast, reach.Layers) };
+    }
+
+    /// <summary>The answers of a graph, all there or not.</summary>
+    public static ExplorationResult Read(StateGraph graph, Budget budget) => graph.Stopped is null ? WholeGraph.Answer(graph, budget) : PartialGraph.Answer(graph);
+}

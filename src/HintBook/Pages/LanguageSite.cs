@@ -1,0 +1,118 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Text;
+using Scriban.Runtime;
+
+namespace HintBook.Pages;
+
+/// <summary>What all pages of one site share, made once and only read afterwards.</summary>
+internal sealed class LanguageSite
+{
+    /// <summary>
+    /// What a page may load and do: only what lies beside it. Nothing inline, nothing from elsewhere, no forms, no frames
+    /// (W3C Content Security Policy Level 3).
+    /// </summary>
+    public const string Policy =
+        "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'";
+
+    private readonly HashSet<Stage> untranslated = [];
+    private readonly Html foreign = Html.Empty;
+
+    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose)
+    {
+        Plan = plan;
+        Theme = theme;
+        Words = words;
+        Folder = plan.Languages.FirstOrDefault(language => language.Tag == plan.Book.Language.Value)?.Folder ?? "";
+        Root = Folder.Length == 0 ? "" : "../";
+        Prose = prose;
+        Site = SiteView();
+        Assets = View.Assets(theme, Root);
+        WordsView = View.Words(words);
+        if (plan.Book.Source is { } source)
+        {
+            untranslated = new(source.Stages, ReferenceEqualityComparer.Instance);
+            foreign = new Html($" lang=\"{source.Language.Value}\" dir=\"{TextDirection.Of(source.Language.Value)}\"");
+        }
+
+        Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
+        Opened = NextStages.OpenedBy(plan);
+        Ends = NextStages.Ends(plan, Opened);
+    }
+
+    public SitePlan Plan { get; }
+
+    public Book Book => Plan.Book;
+
+    public Theme Theme { get; }
+
+    public ThemeWords Words { get; }
+
+    /// <summary>Where the pages stand in the site: nothing, or a folder with a slash behind it.</summary>
+    public string Folder { get; }
+
+    /// <summary>The way from a page to the site's own folder: nothing, or <c>../</c>.</summary>
+    public string Root { get; }
+
+    public ProseSet Prose { get; }
+
+    /// <summary>The stages by id.</summary>
+    public FrozenDictionary<string, Stage> Stages { get; }
+
+    /// <summary>The stages that each stage helps to open, in the author's order.</summary>
+    public FrozenDictionary<string, ImmutableArray<string>> Opened { get; }
+
+    /// <summary>The stages that end the box.</summary>
+    public FrozenSet<string> Ends { get; }
+
+    private ScriptObject Site { get; }
+
+    private ScriptObject Assets { get; }
+
+    private ScriptObject WordsView { get; }
+
+    public static (LanguageSite Site, ImmutableArray<Finding> Findings) Build(SitePlan plan, Theme theme)
+    {
+        var (words, language) = theme.WordsIn(plan.Book.Language);
+        var (prose, left) = ProseSet.Of(plan.Book, words);
+        return (new(plan, theme, words, prose), [.. language.All, .. left]);
+    }
+
+    /// <summary>The address of a file of the site, as a page writes it.</summary>
+    public string From(string path) => Root + path;
+
+    /// <summary>What says the language of a stage's texts, where it isn't the page's: that of a stage which isn't translated (WCAG 2.2, 3.1.2).</summary>
+    public Html LanguageOf(Stage stage) => untranslated.Contains(stage) ? foreign : Html.Empty;
+
+    /// <summary>The names that a template sees: <c>site</c>, <c>words</c>, <c>assets</c>, <c>page</c> and what the page adds.</summary>
+    public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)
+    {
+        var names = View.Of(more);
+        names["site"] = Site;
+        names["words"] = WordsView;
+        names["assets"] = Assets;
+        names["page"] = page;
+        return names;
+    }
+
+    private ScriptObject SiteView() => View.Of(
+        ("title", Book.Title.Value),
+        ("language", Book.Language.Value),
+        ("dir", TextDirection.Of(Book.Language.Value)),
+        // Several books can share one host, or the whole of file://: what the reader did is kept under the book's own name.
+        ("key", Addresses.Derive(Book.Identity, "")),
+        ("root", Root),
+        ("policy", Policy),
+        ("preview", Words.Say("preview", ("book", Book.Title.Value))),
+        ("preview_image", PreviewImage(Plan)),
+        ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null));
+
+    // A preview needs a whole address; only the front photo shows nothing but the closed box.
+    private static string? PreviewImage(SitePlan plan) =>
+        plan.Addresses.Base is { } site
+        && plan.Book.Photos.FirstOrDefault(photo => photo.Place == Place.Front) is { } front
+        && plan.Pictures.GetValueOrDefault(front.File.Value) is { } picture
+            ? site + picture.Largest.Path
+            : null;
+}

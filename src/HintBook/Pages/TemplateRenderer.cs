@@ -1,0 +1,152 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using HintBook.Text;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// Prints pages from a theme's templates, on as many threads as ask for it. Each thread borrows a context that has been used
+/// before: making one costs more than a page.
+/// </summary>
+internal sealed class TemplateRenderer(Theme theme)
+{
+    /// <summary>The templates that every theme has.</summary>
+    public static readonly ImmutableArray<string> Pages = ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
+
+    private readonly ConcurrentBag<HtmlContext> idle = [];
+
+    /// <summary>Renders one page.</summary>
+    /// <param name="template">One of <see cref="Pages"/>.</param>
+    /// <param name="view">The names that the template can use.</param>
+    /// <exception cref="TemplateFailure">The template doesn't work with this view.</exception>
+    public ReadOnlyMemory<byte> Print(string template, ScriptObject view)
+    {
+        var context = idle.TryTake(out var used) ? used : new HtmlContext(theme);
+        var page = context.Print(template, view);
+        // Only a context whose rendering ended well goes back: a failure leaves its stacks half full.
+        idle.Add(context);
+        return page;
+    }
+}
+
+/// <summary>A template that doesn't work with what it is given.</summary>
+internal sealed class TemplateFailure(Finding finding, Exception? cause) : InvalidOperationException(finding.Message, cause)
+{
+    /// <summary>What to tell the author.</summary>
+    public Finding Finding { get; } = finding;
+}
+
+/// <summary>A template's surroundings: strict about names, without clock or chance, and escaping all that isn't <see cref="Html"/>.</summary>
+internal sealed class HtmlContext : TemplateContext
+{
+    private static readonly ScriptObject Functions = PureFunctions();
+
+    private readonly Theme theme;
+    private readonly Utf8Output page = new();
+
+    public HtmlContext(Theme theme)
+        : base(Functions)
+    {
+        this.theme = theme;
+        StrictVariables = true;
+        EnableRelaxedMemberAccess = false;
+        EnableRelaxedTargetAccess = false;
+        // The largest book has a few thousand stages on one page; this only stops a template that never ends.
+        LoopLimit = 1_000_000;
+        LimitToString = 0;
+        NewLine = "\n";
+        PushOutput(page);
+    }
+
+    public ReadOnlyMemory<byte> Print(string template, ScriptObject view)
+    {
+        if (!theme.Templates.ContainsKey(template))
+            throw new TemplateFailure(PageFindings.NoSuchFile(theme.Name, template), cause: null);
+        page.Clear();
+        PushGlobal(view);
+        Evaluate(template, SourceSpan());
+        PopGlobal();
+        return page.Copy();
+    }
+
+    /// <summary>Writes a part into the page at the place where it is asked for, with the names that are known there.</summary>
+    public void Evaluate(string template, SourceSpan from)
+    {
+        var found = theme.Templates.GetValueOrDefault(template)
+            ?? throw new ScriptRuntimeException(from, $"the theme {theme.Name} has no {template}.");
+        if (found.Parsed.HasErrors)
+            throw new TemplateFailure(found.Problems.First(), cause: null);
+        try
+        {
+            Evaluate(found.Parsed.Page!);
+        }
+        catch (ScriptRuntimeException problem)
+        {
+            // Scriban wraps what a part throws: the innermost place is the one to mend.
+            var finding = (problem.InnerException as TemplateFailure)?.Finding
+                ?? PageFindings.Template(ThemeTemplate.Place(found.File, problem.Span), problem.OriginalMessage);
+            throw new TemplateFailure(finding, problem);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override TemplateContext Write(SourceSpan span, object? textAsObject)
+    {
+        switch (textAsObject)
+        {
+            case null:
+                return this;
+            case Html html:
+                return Write(html.Text);
+            default:
+                var text = textAsObject as string ?? ObjectToString(textAsObject);
+                if (ReferenceEquals(Output, page))
+                    page.WriteEscaped(text);
+                else
+                    Write(System.Net.WebUtility.HtmlEncode(text));
+                return this;
+        }
+    }
+
+    private static SourceSpan SourceSpan() => new("", default, default);
+
+    private static ScriptObject PureFunctions()
+    {
+        var all = (ScriptObject)GetDefaultBuiltinObject();
+        var pure = new ScriptObject
+        {
+            ["array"] = all["array"],
+            ["string"] = all["string"],
+            ["empty"] = all["empty"],
+            ["include"] = new Include(),
+        };
+        pure.IsReadOnly = true;
+        return pure;
+    }
+
+    private sealed class Include : IScriptCustomFunction
+    {
+        public int RequiredParameterCount => 1;
+
+        public int ParameterCount => 1;
+
+        public ScriptVarParamKind VarParamKind => ScriptVarParamKind.None;
+
+        public Type ReturnType => typeof(void);
+
+        public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), "name");
+
+        public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+        {
+            ((HtmlContext)context).Evaluate($"{arguments[0]}", callerContext?.Span ?? SourceSpan());
+            return null;
+        }
+
+        public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+            ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
+    }
+}

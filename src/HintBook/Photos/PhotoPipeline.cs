@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.Formats.Jpeg;
+using SixLabors.ImageSharp.Formats.Png;
+using SixLabors.ImageSharp.Formats.Webp;
+using SixLabors.ImageSharp.Metadata;
+using SixLabors.ImageSharp.PixelFormats;
+using SixLabors.ImageSharp.Processing;
+
+namespace HintBook.Photos;
+
+/// <summary>
+/// Turns the author's photo into the pictures of the site: upright, without a word of metadata, in several widths, as JPEG.
+/// A pure function of its bytes, on one thread: whoever has many photos develops several at a time.
+/// </summary>
+public static class PhotoPipeline
+{
+    // A JPEG's sides are 16-bit numbers (ITU-T T.81, B.2.2).
+    private const int LongestSide = 65_535;
+
+    // Three decoders, so that no other kind of file ever reaches one, and none of them reads metadata: what isn't read can't
+    // be published.
+    private static readonly Configuration Decoding = ThreeKinds();
+
+    /// <summary>What a photo's pictures are kept and named under; the same key means the same bytes.</summary>
+    /// <inheritdoc cref="PhotoKey.Compute"/>
+    public static PhotoKey KeyOf(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings) =>
+        PhotoKey.Compute(original.Span, salt, settings);
+
+    /// <summary>Develops one photo. Never throws for what is in the file.</summary>
+    /// <param name="original">The photo as the author saved it: JPEG, PNG or WebP. Transparency comes out on white.</param>
+    /// <param name="salt">The book's identity.</param>
+    /// <param name="settings">Widths, quality and limits.</param>
+    public static PhotoResult Develop(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings)
+    {
+        try
+        {
+            return Inspect(original, settings, out var header) is { } problem
+                ? new RejectedPhoto(problem)
+                : Print(original, Orientation.Read(header.Exif), KeyOf(original, salt, settings), settings);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // A decoder that meets damaged bytes may throw anything from its own exceptions to an index out of range.
+            return new RejectedPhoto(new Broken());
+        }
+    }
+
+    /// <summary>What is wrong with a photo as far as its header and its end tell; null if nothing is. Nothing is decoded.</summary>
+    public static PhotoProblem? Glance(ReadOnlyMemory<byte> original, PhotoSettings settings) => Inspect(original, settings, out _);
+
+    private static PhotoProblem? Inspect(ReadOnlyMemory<byte> original, PhotoSettings settings, out ImageHeader header)
+    {
+        header = default;
+        if (original.Length > settings.MaxFileBytes)
+            return new TooLarge(original.Length);
+        if (ImageHeader.Read(original) is not { } found)
+            return new NotAPicture(ImageHeader.LooksLike(original.Span));
+        header = found;
+        return Look(original, found, settings);
+    }
+
+    private static PhotoProblem? Look(ReadOnlyMemory<byte> original, ImageHeader header, PhotoSettings settings)
+    {
+        if (Identify(original) is not { } info)
+            return header.Complete ? new Broken() : new CutShort();
+        if ((long)info.Width * info.Height > settings.MaxPixels || Math.Max(info.Width, info.Height) > LongestSide)
+            return new TooManyPixels(info.Width, info.Height);
+        if (header.Moving)
+            return new Moving();
+        return header.Complete ? null : new CutShort();
+    }
+
+    private static IImageInfo? Identify(ReadOnlyMemory<byte> original)
+    {
+        var shared = MemoryMarshal.TryGetArray(original, out var array) ? array : original.ToArray();
+        using var stream = new MemoryStream(shared.Array!, shared.Offset, shared.Count, writable: false);
+        try
+        {
+            return Image.Identify(Decoding, stream);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // A header that stops half-way throws; which of the two problems it is, the structure knows better.
+            return null;
+        }
+    }
+
+    private static ResizedPhoto Print(ReadOnlyMemory<byte> original, int orientation, PhotoKey key, PhotoSettings settings)
+    {
+        using var stored = Image.Load(Decoding, original.Span);
+        var turned = Orientation.SwapsSides(orientation) ? new Size(stored.Height, stored.Width) : stored.Size();
+        var widths = WidthsFor(turned.Width, settings);
+        using var upright = Upright(stored, orientation, new Size(widths[^1], HeightAt(widths[^1], turned)));
+        Forget(upright.Metadata);
+
+        // From the largest down, each from the one before: shrinking a small picture again costs far less than the camera's own.
+        var prints = new Stack<(PictureFile File, ReadOnlyMemory<byte> Bytes)>();
+        foreach (var width in widths.Reverse())
+        {
+            if (width < upright.Width)
+                upright.Mutate(picture => picture.Resize(width, HeightAt(width, turned)));
+            prints.Push((new(key.PathOf(width), width, upright.Height), Encode(upright, settings.Quality)));
+        }
+
+        return new(key, new([.. prints.Select(print => print.File)]), [.. prints.Select(print => print.Bytes)]);
+    }
+
+    /// <summary>The largest print: shrunk first and turned then, since turning the camera's own pixels takes three times as long as shrinking them.</summary>
+    private static Image<Rgb24> Upright(Image stored, int orientation, Size size)
+    {
+        var lying = Orientation.SwapsSides(orientation) ? new Size(size.Height, size.Width) : size;
+        stored.Mutate(picture =>
+        {
+            if (picture.GetCurrentSize() != lying)
+                picture.Resize(lying);
+            Orientation.Mend(picture, orientation);
+            if (stored is not Image<Rgb24>)
+                picture.BackgroundColor(Color.White);
+        });
+        return stored.CloneAs<Rgb24>(Decoding);
+    }
+
+    /// <summary>The widths wanted that the photo has; its own where it is narrower than all of them. Nothing is ever enlarged.</summary>
+    private static ImmutableArray<int> WidthsFor(int width, PhotoSettings settings) =>
+        settings.Widths.Where(wanted => wanted <= width).Distinct().Order().DefaultIfEmpty(width).ToImmutableArray();
+
+    private static int HeightAt(int width, Size of) =>
+        Math.Max(1, (int)Math.Round((double)of.Height * width / of.Width, MidpointRounding.AwayFromZero));
+
+    private static byte[] Encode(Image<Rgb24> picture, int quality)
+    {
+        using var stream = new MemoryStream();
+        picture.Save(stream, new JpegEncoder { Quality = quality, ColorType = JpegColorType.YCbCrRatio420 });
+        return stream.ToArray();
+    }
+
+    // The decoders were told to read none of this; a later release of theirs must not be able to change that unnoticed. The
+    // colour profile goes too, and the pixels stay as they are: the library has no conversion between profiles, so a photo in
+    // a wider space than sRGB (a phone's Display P3) comes out a little paler than it was taken.
+    private static void Forget(ImageMetadata metadata)
+    {
+        (metadata.ExifProfile, metadata.XmpProfile, metadata.IptcProfile) = (null, null, null);
+        metadata.IccProfile = null;
+        (metadata.HorizontalResolution, metadata.VerticalResolution) = (1, 1);
+        metadata.ResolutionUnits = PixelResolutionUnit.AspectRatio;
+    }
+
+    private static Configuration ThreeKinds()
+    {
+        var three = new Configuration(new JpegConfigurationModule(), new PngConfigurationModule(), new WebpConfigurationModule())
+        {
+            MaxDegreeOfParallelism = 1,
+        };
+        three.ImageFormatsManager.SetDecoder(JpegFormat.Instance, new JpegDecoder { IgnoreMetadata = true });
+        three.ImageFormatsManager.SetDecoder(PngFormat.Instance, new PngDecoder { IgnoreMetadata = true });
+        three.ImageFormatsManager.SetDecoder(WebpFormat.Instance, new WebpDecoder { IgnoreMetadata = true });
+        return three;
+    }
+}

@@ -1,0 +1,55 @@
+using HintBook.Pages;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>How a publish ended.</summary>
+public abstract record PublishOutcome;
+
+/// <summary>It is done.</summary>
+/// <param name="Report">What was made and checked.</param>
+public sealed record Published(Report Report) : PublishOutcome
+{
+    /// <summary>What the site was made from; null where there was none to make.</summary>
+    internal MadeSite? Made { get; init; }
+}
+
+/// <summary>What a site was made from.</summary>
+/// <param name="Plan">The plan of its pages.</param>
+/// <param name="Theme">How it looks.</param>
+internal sealed record MadeSite(SitePlan Plan, Theme Theme);
+
+/// <summary>The book has errors; whatever was published before stands untouched.</summary>
+/// <param name="Findings">What to mend.</param>
+public sealed record Rejected(Findings Findings) : PublishOutcome;
+
+/// <summary>It could not be done, the book aside; whatever was published before stands untouched.</summary>
+/// <param name="Kind">Whose matter it is.</param>
+/// <param name="Message">What happened, in one sentence.</param>
+/// <param name="Help">What to do.</param>
+public sealed record Failed(FailureKind Kind, string Message, string Help) : PublishOutcome;
+
+/// <summary>How to publish.</summary>
+public sealed record PublishOptions
+{
+    /// <summary>The output folder; null for <c>published</c> in the book.</summary>
+    public string? Output { get; init; }
+
+    /// <summary>The output folder of a book.</summary>
+    public string OutputFor(string book) => Output ?? Path.Combine(book, "published");
+
+    /// <summary>The sheets that the cards are printed on.</summary>
+    public Cards.Paper Paper { get; init; }
+
+    /// <summary>Told how far the work has come, from any thread.</summary>
+    public Action<PublishProgress> Say { get; init; } = _ => { };
+
+    /// <summary>Told how far the look into the mechanism has come.</summary>
+    public IProgress<Mechanism.SolveProgress>? Solving { get; init; }
+
+    /// <summary>Writes one file; tests put a full disk here.</summary>
+    internal Action<string, ReadOnlyMemory<byte>> WriteFile { get; init; } = (path, content) => File.WriteAllBytes(path, content.Span);
+
+    /// <summary>Told of each step of the swap; tests stop here as a power cut would.</summary>
+    internal Action<string> Watch { get; init; } = _ => { };
+}
