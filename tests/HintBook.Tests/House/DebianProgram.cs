@@ -36,5 +36,6 @@ internal static class DebianProgram
 
     /// <summary>Whether a program is on the path.</summary>
     public static bool IsThere(string program) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+            .Any(folder => File.Exists(Path.Combine(folder, OperatingSystem.IsWindows() ? program + ".exe" : program)));
 }
