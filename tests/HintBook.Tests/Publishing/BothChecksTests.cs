@@ -51,7 +51,7 @@ public class BothChecksTests
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && fault.IsSure);
                 Assert.Equal((true, true), (inSource, inPage));
             },
-            iter: 100,
+            iter: 60,
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
@@ -60,8 +60,8 @@ public class BothChecksTests
     [InlineData("fr")]
     [InlineData("es")]
     [InlineData("ja")]
-    [InlineData("ar")]
-    public void A_secret_in_any_spelling_of_a_language_is_found_in_the_source_and_in_the_finished_page(string language) =>
+    [InlineData("ar", "0-2CJY8BdGc2")]
+    public void A_secret_in_any_spelling_of_a_language_is_found_in_the_source_and_in_the_finished_page(string language, string? seed = null) =>
         Gen.Select(Gen.OneOf(Places), SpelledIn.Any(language)).Sample(
             (place, secret) =>
             {
@@ -70,7 +70,8 @@ public class BothChecksTests
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret);
                 Assert.Equal((true, true), (inSource, inPage));
             },
-            iter: 60,
+            seed,
+            iter: 40,
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
