@@ -51,6 +51,7 @@ internal static class DebianPackages
         {
             var start = new ProcessStartInfo(AptGet, ["--yes", "-o", $"DPkg::Lock::Timeout={Patience.TotalSeconds:0}", .. arguments])
             {
+                UseShellExecute = false,
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,
             };
