@@ -15,7 +15,8 @@ internal static class Guide
     /// <summary>A page's title: its first line.</summary>
     public static string TitleOf(string page) => page[..page.IndexOf('\n', StringComparison.Ordinal)].TrimStart('#', ' ');
 
-    private static string Read(string name)
+    /// <summary>The text of an embedded file.</summary>
+    public static string Read(string name)
     {
         using var reader = new StreamReader(typeof(Guide).Assembly.GetManifestResourceStream(name)!);
         return reader.ReadToEnd();

@@ -25,11 +25,11 @@ internal static class AuditVerb
             return ExitCode.WrongUsage;
         }
 
-        var book = BookLook.At(path ?? Path.Combine(folder, ".."), folder, terminal, stop);
-        if (book.Book is null || book.Survey is null || book.Addresses is null)
-            return OutcomePrinter.NotReady("Without its book the site can't be audited", book.Findings, terminal);
+        var looked = CheckedBook.At(path ?? Path.Combine(folder, ".."), folder, terminal, stop);
+        if (CheckedBook.ExaminedOf(looked) is not { } book)
+            return OutcomePrinter.NotReady("Without its book the site can't be audited", looked.Findings, terminal);
 
-        var (report, faults) = AuditWork.Of(folder, book);
+        var (report, faults) = FinishedAudit.Run(folder, book, looked.Findings);
         var findings = Findings.Of(faults);
         terminal.Out.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourOut));
         terminal.Out.WriteLine(Told(report, findings));

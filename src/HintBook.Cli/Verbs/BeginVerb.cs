@@ -1,5 +1,5 @@
 using System.CommandLine;
-using HintBook.Publishing;
+using HintBook.Starting;
 
 namespace HintBook.Cli.Verbs;
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using HintBook.Publishing;
+using HintBook.Books;
+using HintBook.Checking;
 using HintBook.Spoilers.ReadingLevels;
 using HintBook.Text;
 
@@ -23,13 +24,13 @@ internal static class CheckVerb
         });
         verb.SetAction(parsed => parsed.GetValue(table)
             ? Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal)
-            : Check(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
+            : Run(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
         return verb;
     }
 
     private static int Table(string path, string format, Terminal terminal)
     {
-        var (book, read) = CheckedBook.Named(path);
+        var (book, read) = Check.Names(path);
         if (book is null || book.Stages.IsEmpty)
             return OutcomePrinter.NotReady("There is no help to measure yet", read, terminal);
         var table = HelpTable.Measure(book);
@@ -37,9 +38,9 @@ internal static class CheckVerb
         return ExitCode.Fine;
     }
 
-    private static int Check(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
+    private static int Run(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
     {
-        var book = BookLook.At(path, null, terminal, stop).WithPages();
+        var book = CheckedBook.At(path, null, terminal, stop);
         terminal.Out.Write(format switch
         {
             "json" => FindingsJson.Write(path, book.Findings, withNotes),
@@ -49,11 +50,16 @@ internal static class CheckVerb
         return book.Findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
     }
 
-    private static string Told(CheckedBook book, bool withNotes)
+    private static string Told(Checked book, bool withNotes)
     {
         var counts = FindingCount.Say(book.Findings, withNotes);
-        return book.Book is null
-            ? counts + "\n"
-            : $"“{book.Book.Title}”, {Words.Count(book.Book.Stages.Length, "stage")}: {counts}\n";
+        return book switch
+        {
+            Sound sound => Of(sound.Examined.Book),
+            Faulty faulty => Of(faulty.Book),
+            _ => counts + "\n",
+        };
+
+        string Of(Book read) => $"“{read.Title}”, {Words.Count(read.Stages.Length, "stage")}: {counts}\n";
     }
 }

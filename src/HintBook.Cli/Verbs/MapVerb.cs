@@ -36,9 +36,9 @@ internal static class MapVerb
             return ExitCode.WrongUsage;
         }
 
-        var book = BookLook.At(path, null, terminal, stop);
-        if (book.Book is null || book.Survey is null || book.Theme is null)
-            return OutcomePrinter.NotReady("No map can be drawn", book.Findings, terminal);
+        var looked = CheckedBook.At(path, null, terminal, stop);
+        if (CheckedBook.ExaminedOf(looked) is not { } book)
+            return OutcomePrinter.NotReady("No map can be drawn", looked.Findings, terminal);
 
         var words = MapWords.Of(book.Theme.WordsIn(book.Book.Language).Words.Entries);
         var map = write!(StageMap.Build(book.Book, book.Survey), words, spoilerFree);

@@ -1,6 +1,6 @@
 using System.CommandLine;
+using HintBook.Checking;
 using HintBook.Ciphers;
-using HintBook.Publishing;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
@@ -34,8 +34,8 @@ internal static class ProveVerb
 
     private static int Prove(string path, bool asJson, bool withNotes, Terminal terminal)
     {
-        var (book, read) = CheckedBook.Named(path);
-        if (read.AnyError || book is null)
+        var (book, read) = Check.Names(path);
+        if (book is null)
             return OutcomePrinter.NotReady("The codes can't be looked at yet", read, terminal);
 
         var proofs = Proofs.Prove(book);

@@ -3,8 +3,8 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using HintBook.Books;
+using HintBook.Checking;
 using HintBook.Mechanism;
-using HintBook.Publishing;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
@@ -41,8 +41,8 @@ internal static class SolvingVerb
         var verb = new Command(name, description) { book, format, memory, time, notes };
         verb.SetAction(parsed =>
         {
-            var read = CheckedBook.Named(parsed.GetValue(book)!);
-            if (read.Findings.AnyError || read.Book is null)
+            var read = Check.Names(parsed.GetValue(book)!);
+            if (read.Book is null)
                 return OutcomePrinter.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);

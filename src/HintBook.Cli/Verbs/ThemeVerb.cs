@@ -1,6 +1,6 @@
 using System.CommandLine;
 using HintBook.Pages;
-using HintBook.Publishing;
+using HintBook.Starting;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;

@@ -78,6 +78,9 @@ public sealed record Book
     /// <summary>The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's language.</summary>
     public Book? Source { get; init; }
 
+    /// <summary>The stages that nobody has translated, so that they stand in the language of <see cref="Source"/>; compared by reference.</summary>
+    public IReadOnlySet<Stage> Untranslated => new HashSet<Stage>(Source?.Stages ?? [], ReferenceEqualityComparer.Instance);
+
     /// <summary>What addresses are derived from: see <see cref="Id"/>.</summary>
     public string Identity => Id?.Value ?? Address?.Value ?? Title.Value;
 }

@@ -27,7 +27,8 @@ public static class CardPrint
     /// <param name="addresses">Where its pages live; every stage of the book has a name there.</param>
     /// <param name="paper">The sheet to print on.</param>
     /// <param name="words">What the cards say besides the author's own words.</param>
-    public static (CardSet Set, Findings Findings) Print(Book book, Addresses addresses, Paper paper, CardWords words)
+    /// <param name="work">Counts the codes that are decoded.</param>
+    public static (CardSet Set, Findings Findings) Print(Book book, Addresses addresses, Paper paper, CardWords words, WorkLog? work = null)
     {
         if (addresses.Base is null)
             return (CardSet.None, Findings.Of([CardFindings.WithoutAddress(book.Title.At)]));
@@ -35,12 +36,12 @@ public static class CardPrint
         var cards = CardList.Build(book, addresses);
         var front = CardFront.Layout(book, words);
         var findings = Findings.Of([.. Legibility.In(book, words), .. OverflowCheck.In(book, cards, front, paper, words)]);
-        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, paper, words, findings);
+        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, paper, words, findings, work);
     }
 
     /// <summary>Prints cards whose codes may be any: what they say is found out by reading them.</summary>
     internal static (CardSet Set, Findings Findings) Print(
-        Book book, ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words, Findings findings)
+        Book book, ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words, Findings findings, WorkLog? work = null)
     {
         var title = Letters.Printable(book.Title.Value).Text;
         ImmutableArray<PrintedPage> pages = [.. CardSheets.Layout(cards, front, paper, words), .. MakersSheet.Layout(cards, title, paper, words)];
@@ -50,7 +51,7 @@ public static class CardPrint
                 PdfDrawing.Add(document, page);
         });
         var pictures = cards.AsParallel().AsOrdered().Select(card => QrImages.Png(card.Code!, CardBack.ModuleOf(card.Code!))).ToImmutableArray();
-        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, paper);
+        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, paper, work);
         return (new([new("cards.pdf", () => pdf), .. cards.SelectMany((card, i) => Pictures(card, pictures[i]))], readBack), findings.And(unread));
     }
 

@@ -11,12 +11,18 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
 {
     private const int MostTold = 4;
 
+    /// <summary>No codes.</summary>
+    public static Proofs None { get; } = new([], []);
+
     /// <summary>
     /// Reads every clue as its code says, and as a solver might who doesn't know how. Never throws, whatever is written in the
     /// book. The time grows with the length of the clues.
     /// </summary>
-    public static Proofs Prove(Book book)
+    /// <param name="book">The book.</param>
+    /// <param name="work">Counts how often this is worked out.</param>
+    public static Proofs Prove(Book book, WorkLog? work = null)
     {
+        work?.Did(Work.ProveCodes);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         ImmutableArray<Book> copies = [.. book.Copies.Select(book.As)];
         var proofs = book.Box.Codes.Select((code, place) =>

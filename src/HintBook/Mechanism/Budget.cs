@@ -9,7 +9,7 @@ namespace HintBook.Mechanism;
 /// <param name="stop">Ends everything as soon as it is asked for.</param>
 internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop)
 {
-    private readonly long start = time.GetTimestamp();
+    private long start = time.GetTimestamp();
     private double told = 1;
 
     /// <summary>Why the run had to stop, or null while it may go on.</summary>
@@ -46,6 +46,9 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
             : null;
         return Why is not null;
     }
+
+    /// <summary>Another budget that has used as much so far.</summary>
+    public Budget Fork() => new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored };
 
     /// <summary>Lets a smaller exploration be tried after one that was too large, unless time is up.</summary>
     public void Forgive()

@@ -35,7 +35,11 @@ public sealed record ResetPlan
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once.</param>
     public static ResetPlan Find(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        new ResetPlanner(book, new Budget(limits, TimeProvider.System, progress, stop)).Plan();
+        Find(Explored.Explore(book, limits, progress, stop));
+
+    /// <summary>Finds the plan of a box that has been explored, within what its limits have left.</summary>
+    /// <param name="explored">The explored box.</param>
+    public static ResetPlan Find(Explored explored) => new ResetPlanner(explored).Plan();
 
     /// <summary>No plan, and nothing to tell the author beside what is told already.</summary>
     /// <param name="why">What stands in the way, as a sentence.</param>

@@ -14,6 +14,7 @@ public sealed class Solver
     private const int MostForCounting = 400_000;
     private const int MostForCountingBesides = 8_000;
     private const int MostToCountBesides = 24;
+    private readonly Explored explored;
     private readonly Book book;
     private readonly Machine machine;
     private readonly Budget budget;
@@ -26,12 +27,13 @@ public sealed class Solver
     private readonly Placed[] places;
     private readonly string[] names;
     private readonly int[][] done;
-    private ReactionFault? unrest;
+    private ReactionFault? fault;
 
-    private Solver(Book book, Budget budget, bool forPages)
+    private Solver(Explored explored, bool forPages)
     {
-        (this.book, this.budget, this.forPages) = (book, budget, forPages);
-        machine = Compiler.Compile(book);
+        (book, budget, this.explored, this.forPages) = (explored.Book, explored.Continued(), explored, forPages);
+        machine = explored.Machine;
+        fault = explored.Fault;
         things = new Attainable(machine);
         (row, facts, places) = (new int[things.Count], new string[things.Count], new Placed[things.Count]);
         names = new string[book.Stages.Length];
@@ -46,26 +48,22 @@ public sealed class Solver
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     public static Solution Solve(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        Solve(book, limits, TimeProvider.System, progress, stop);
+        Solve(Explored.Explore(book, limits, progress, stop));
+
+    /// <summary>All that can be said of a box that has been explored, within what its limits have left.</summary>
+    /// <param name="explored">The explored box.</param>
+    public static Solution Solve(Explored explored) => new Solver(explored, forPages: false).Solve();
 
     /// <summary>
     /// What pages and findings need, sooner: <see cref="Solution.Widest"/> and <see cref="Solution.Orders"/> are left at 0 and not exact, and
     /// where one way shows that all the stages can be reached, the claims of single stages come without a way of their own.
     /// </summary>
-    /// <param name="book">The book.</param>
-    /// <param name="limits">What may be used.</param>
-    /// <param name="progress">Told after the first second.</param>
-    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
-    public static Solution ForPages(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        new Solver(book, new Budget(limits, TimeProvider.System, progress, stop), forPages: true).Solve();
-
-    /// <summary>The same, with a clock that is passed in.</summary>
-    internal static Solution Solve(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
-        new Solver(book, new Budget(limits, time, progress, stop), forPages: false).Solve();
+    /// <param name="explored">The explored box.</param>
+    public static Solution ForPages(Explored explored) => new Solver(explored, forPages: true).Solve();
 
     private Solution Solve()
     {
-        var result = Explore(machine);
+        var result = explored.Result;
         if (forPages && result.Tour is { } tour)
             Checked(tour.Value, _ => Visits(tour.Value.ToHashSet(), result), "every stage has been open");
         var way = result.Way is null ? default : Checked(result.Way, replayer => replayer.Solved, "the box is solved");
@@ -107,10 +105,10 @@ public sealed class Solver
     private bool Visits(HashSet<int> tour, ExplorationResult result) =>
         machine.StageActs.Zip(result.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
 
-    private ExplorationResult Explore(Machine explored)
+    private ExplorationResult Explore(Machine other)
     {
-        var (result, found) = ExplorationStrategy.Explore(explored, budget);
-        unrest ??= found;
+        var (result, found, _) = ExplorationStrategy.Explore(other, budget);
+        fault ??= found;
         return result;
     }
 
@@ -310,13 +308,13 @@ public sealed class Solver
 
     private IEnumerable<Finding> Unresting()
     {
-        if (unrest is null)
+        if (fault is null)
             yield break;
-        var rules = unrest.Rules.Select(r => $"reaction {r + 1}").ToArray();
-        var at = book.Box.Reactions[unrest.Rules.Length > 0 ? unrest.Rules[0] : 0].At;
-        var way = unrest.Way.Count == 0 ? "As the box is shipped" : $"After {SolutionFindings.Say([.. unrest.Way.Select(act => machine.Acts[act].Step)])}";
-        var state = string.Join(", ", machine.Variables.Zip(unrest.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
-        yield return unrest.Kind == Rest.Loops
+        var rules = fault.Rules.Select(r => $"reaction {r + 1}").ToArray();
+        var at = book.Box.Reactions[fault.Rules.Length > 0 ? fault.Rules[0] : 0].At;
+        var way = fault.Way.Count == 0 ? "As the box is shipped" : $"After {SolutionFindings.Say([.. fault.Way.Select(act => machine.Acts[act].Step)])}";
+        var state = string.Join(", ", machine.Variables.Zip(fault.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
+        yield return fault.Kind == Rest.Loops
             ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
             : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
     }

@@ -21,19 +21,25 @@ public static class Surveyor
     /// <param name="limits">What it may use; null for <see cref="Limits"/>.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
+    /// <param name="work">Counts how often the box is compiled and explored.</param>
     /// <returns>The survey, or null where there are mistakes to mend first; and the findings.</returns>
     public static (Survey? Survey, Findings Findings) Survey(
-        Book book, bool whole, SolveLimits? limits = null, IProgress<SolveProgress>? progress = null, CancellationToken stop = default)
+        Book book,
+        bool whole,
+        SolveLimits? limits = null,
+        IProgress<SolveProgress>? progress = null,
+        CancellationToken stop = default,
+        WorkLog? work = null)
     {
         var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)
             return (null, names);
-        limits ??= Limits;
-        // The way back doesn't wait for the way there: each has a core of its own.
-        var planned = Task.Run(() => ResetPlan.Find(book, limits, null, stop), CancellationToken.None);
+        var explored = Explored.Explore(book, limits ?? Limits, progress, stop);
+        // The way back has a core of its own.
+        var planned = Task.Run(() => ResetPlan.Find(explored), CancellationToken.None);
         var graph = GainGraph.Build(book);
         var all = GainReachability.Whole(graph);
-        var solution = Solver.ForPages(book, limits, progress, stop);
+        var solution = Solver.ForPages(explored);
         var stages = GraphSurvey.Survey(graph, all, solution.Stages);
         var back = planned.GetAwaiter().GetResult();
         if (solution.Opens is not Claim.Proved)

@@ -11,7 +11,7 @@ internal static class HelpAddress
     public static string? Write(LanguageSite site, string page) => site.Book.Maker?.Help?.Value switch
     {
         { } help when help.StartsWith(Mail, StringComparison.OrdinalIgnoreCase) => WithLetter(help, site, page),
-        { } help when ProseHtml.Leads(help) => help,
+        { } help when Link.Leads(help) => help,
         _ => null,
     };
 

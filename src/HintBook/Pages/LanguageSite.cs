@@ -16,10 +16,10 @@ internal sealed class LanguageSite
     public const string Policy =
         "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'";
 
-    private readonly HashSet<Stage> untranslated = [];
+    private readonly IReadOnlySet<Stage> untranslated;
     private readonly Html foreign = Html.Empty;
 
-    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose)
+    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, ImmutableArray<WhereAnswer> where)
     {
         Plan = plan;
         Theme = theme;
@@ -27,18 +27,17 @@ internal sealed class LanguageSite
         Folder = plan.Languages.FirstOrDefault(language => language.Tag == plan.Book.Language.Value)?.Folder ?? "";
         Root = Folder.Length == 0 ? "" : "../";
         Prose = prose;
-        Site = SiteView();
+        SiteNames = SiteView();
         Assets = View.Assets(theme, Root);
         WordsView = View.Words(words);
+        untranslated = plan.Book.Untranslated;
         if (plan.Book.Source is { } source)
-        {
-            untranslated = new(source.Stages, ReferenceEqualityComparer.Instance);
             foreign = new Html($" lang=\"{source.Language.Value}\" dir=\"{TextDirection.Of(source.Language.Value)}\"");
-        }
 
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
         Opened = NextStages.OpenedBy(plan);
         Ends = NextStages.Ends(plan, Opened);
+        Where = where;
     }
 
     public SitePlan Plan { get; }
@@ -66,17 +65,21 @@ internal sealed class LanguageSite
     /// <summary>The stages that end the box.</summary>
     public FrozenSet<string> Ends { get; }
 
-    private ScriptObject Site { get; }
+    /// <summary>Where “Where am I?” leads, by the ids of parts and stages.</summary>
+    public ImmutableArray<WhereAnswer> Where { get; }
+
+    private ScriptObject SiteNames { get; }
 
     private ScriptObject Assets { get; }
 
     private ScriptObject WordsView { get; }
 
-    public static (LanguageSite Site, ImmutableArray<Finding> Findings) Build(SitePlan plan, Theme theme)
+    public static (LanguageSite Site, ImmutableArray<Finding> Findings) Build(
+        SitePlan plan, Theme theme, ImmutableArray<WhereAnswer> where, RunResults? results = null)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
-        var (prose, left) = ProseSet.Of(plan.Book, words);
-        return (new(plan, theme, words, prose), [.. language.All, .. left]);
+        var (prose, left) = ProseSet.Build(plan.Book, Working.Build(plan.Proofs, words), results);
+        return (new(plan, theme, words, prose, where), [.. language.All, .. left]);
     }
 
     /// <summary>The address of a file of the site, as a page writes it.</summary>
@@ -89,7 +92,7 @@ internal sealed class LanguageSite
     public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)
     {
         var names = View.Of(more);
-        names["site"] = Site;
+        names["site"] = SiteNames;
         names["words"] = WordsView;
         names["assets"] = Assets;
         names["page"] = page;

@@ -9,9 +9,6 @@ namespace HintBook.Pages;
 /// <summary>What makes a site stay on a device: the web app manifest and the worker that keeps every file (W3C Web Application Manifest, W3C Service Workers).</summary>
 public static class Offline
 {
-    /// <summary>The worker's file, in a theme and in the site; it must stand above all that it keeps.</summary>
-    internal const string Worker = "sw.js";
-
     private const string Manifest = "manifest.webmanifest";
 
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -28,7 +25,7 @@ public static class Offline
         return
         [
             new MadeFile(Manifest, () => ManifestOf(book, theme)),
-            new MadeFile(Worker, () => Encoding.UTF8.GetBytes($"""
+            new MadeFile(Theme.WorkerFile, () => Encoding.UTF8.GetBytes($"""
                 const site = {Text(Addresses.Derive(book.Identity, ""))};
                 const version = {Text(VersionOf(kept))};
                 const files = [{string.Join(", ", kept.Select(file => Text(file.Path)))}];

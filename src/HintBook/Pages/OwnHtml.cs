@@ -52,7 +52,7 @@ internal static class OwnHtml
 
         foreach (var attribute in element.Attributes.ToArray())
         {
-            if (Attributes.Contains(attribute.Name) && (attribute.Name != "href" || ProseHtml.Leads(attribute.Value)))
+            if (Attributes.Contains(attribute.Name) && (attribute.Name != "href" || Link.Leads(attribute.Value)))
                 continue;
             leftOut.Add(attribute.Name);
             element.RemoveAttribute(attribute.Name);

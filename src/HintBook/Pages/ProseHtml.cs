@@ -10,8 +10,8 @@ namespace HintBook.Pages;
 
 /// <summary>
 /// Turns an author's Markdown into HTML: CommonMark 0.31.2 and no extension, with four departures. HTML in the text is shown
-/// as text, for it could load or hide things, unless the author asks for it; it never runs, the page's policy sees to that. Links lead only where <see cref="Leads"/> says. Images are not resolved,
-/// only named photos are published. Headings stand two levels lower, below the page's title and the tier's name.
+/// as text, for it could load or hide things, unless the author asks for it; it never runs, the page's policy sees to that.
+/// Links lead only where <see cref="Link.Leads"/> says. Images are not resolved, only named photos are published. Headings stand two levels lower, below the page's title and the tier's name.
 /// </summary>
 internal static class ProseHtml
 {
@@ -28,7 +28,7 @@ internal static class ProseHtml
     /// <param name="prose">The text.</param>
     /// <param name="working">What stands for <c>{{ working: code }}</c>; without it that is a text like any other.</param>
     /// <param name="html">Whether HTML in the text stays HTML.</param>
-    public static (Html Html, ImmutableArray<Finding> Findings) Render(Prose prose, Working? working = null, bool html = false)
+    public static RenderedProse Render(Prose prose, Working? working = null, bool html = false)
     {
         var pipeline = html ? WithHtml : CommonMark;
         try
@@ -38,22 +38,16 @@ internal static class ProseHtml
             Mend(document, prose, findings);
             if (working is not null && Working.IsIn(prose.Markdown))
                 PutWorkings(document, prose, working, findings);
-            return (html ? Fitting(document.ToHtml(pipeline), prose, findings) : new Html(document.ToHtml(pipeline)), findings.ToImmutable());
+            var text = html ? Fitting(document.ToHtml(pipeline), prose, findings) : new Html(document.ToHtml(pipeline));
+            return new(text, findings.ToImmutable());
         }
         catch (ArgumentException)
         {
-            return (Html.Empty, [MarkdownFindings.Deep(prose.At)]);
+            return new(Html.Empty, [MarkdownFindings.Deep(prose.At)]);
         }
     }
 
-    /// <summary>Whether a link may lead to an address: <c>http</c>, <c>https</c>, <c>mailto</c>, or a place on the same page.</summary>
-    public static bool Leads(string address) => address.StartsWith('#') || LeadsOut(address)
-        || address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase);
-
     private static MarkdownPipelineBuilder Plain() => new MarkdownPipelineBuilder { MaximumNestingDepth = Deepest }.UsePreciseSourceLocation();
-
-    private static bool LeadsOut(string address) =>
-        address.StartsWith("https://", StringComparison.OrdinalIgnoreCase) || address.StartsWith("http://", StringComparison.OrdinalIgnoreCase);
 
     private static Html Fitting(string html, Prose prose, ImmutableArray<Finding>.Builder findings)
     {
@@ -77,18 +71,18 @@ internal static class ProseHtml
                     findings.Add(MarkdownFindings.Image(Place(prose, image), AddressOf(image)));
                     image.ReplaceBy(new LiteralInline(DescriptionOf(image)), copyChildren: false);
                     break;
-                case LinkInline link when !Leads(AddressOf(link)):
+                case LinkInline link when !Link.Leads(AddressOf(link)):
                     findings.Add(MarkdownFindings.Link(Place(prose, link), AddressOf(link)));
                     KeepText(link);
                     break;
-                case LinkInline link when LeadsOut(AddressOf(link)):
+                case LinkInline link when Link.LeadsOut(AddressOf(link)):
                     link.GetAttributes().AddProperty("rel", "noreferrer");
                     break;
-                case AutolinkInline { IsEmail: false } link when !Leads(link.Url):
+                case AutolinkInline { IsEmail: false } link when !Link.Leads(link.Url):
                     findings.Add(MarkdownFindings.Link(Place(prose, link), link.Url));
                     link.ReplaceBy(new LiteralInline(link.Url));
                     break;
-                case AutolinkInline { IsEmail: false } link when LeadsOut(link.Url):
+                case AutolinkInline { IsEmail: false } link when Link.LeadsOut(link.Url):
                     link.GetAttributes().AddProperty("rel", "noreferrer");
                     break;
             }
@@ -149,3 +143,8 @@ internal static class ProseHtml
         return new(prose.At.File, prose.At.Start + node.Span.Start, prose.At.Start + Math.Min(node.Span.End + 1, prose.Markdown.Length));
     }
 }
+
+/// <summary>A piece of prose as HTML.</summary>
+/// <param name="Html">What stands on the page.</param>
+/// <param name="Findings">What was left out of it.</param>
+internal sealed record RenderedProse(Html Html, ImmutableArray<Finding> Findings);

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Ciphers;
 using HintBook.Text;
 
 namespace HintBook.Pages;
@@ -13,29 +12,45 @@ internal sealed class ProseSet
 
     private ProseSet(FrozenDictionary<Prose, Html> html) => this.html = html;
 
-    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Of(Book book, ThemeWords words)
+    /// <summary>Turns the texts of a book into HTML.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="working">The workings that answers may ask for.</param>
+    /// <param name="results">Keeps what was made for the next run, or null.</param>
+    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Build(Book book, Working working, RunResults? results = null)
     {
-        var all = book.Stages
+        var answers = book.Stages.Select(stage => stage.Answer).ToHashSet<Prose>(ReferenceEqualityComparer.Instance);
+        var made = book.Stages
             .SelectMany(stage => new[] { stage.Nudge, stage.Clue, stage.Answer, stage.Reset })
             .Append(book.Welcome)
             .Append(book.Care)
             .OfType<Prose>()
-            .ToArray();
-        // Most books show no working: then nothing needs to be worked out.
-        var working = Array.Exists(all, prose => Working.IsIn(prose.Markdown)) ? Working.Build(Proofs.Prove(book), words) : null;
-        var answers = book.Stages.Select(stage => stage.Answer).OfType<Prose>().ToHashSet<Prose>(ReferenceEqualityComparer.Instance);
-        var made = all
             .Distinct(ReferenceEqualityComparer.Instance)
             .Cast<Prose>()
             .AsParallel()
             .AsOrdered()
-            .Select(prose => (prose, made: ProseHtml.Render(prose, answers.Contains(prose) ? working : working?.BeforeTheAnswer, book.Html)))
+            .Select(prose => (prose, made: Render(prose)))
             .ToArray();
         return (
-            new(made.ToFrozenDictionary(each => each.prose, each => each.made.Html, (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),
+            new(made.ToFrozenDictionary(
+                each => each.prose,
+                each => each.made.Html,
+                (IEqualityComparer<Prose>)ReferenceEqualityComparer.Instance)),
             [.. made.SelectMany(each => each.made.Findings)]);
+
+        RenderedProse Render(Prose prose)
+        {
+            // A working also depends on the codes of the book; everything else follows from the text and its place in the file.
+            if (Working.IsIn(prose.Markdown))
+                return ProseHtml.Render(prose, answers.Contains(prose) ? working : working.BeforeTheAnswer, book.Html);
+            return results is null
+                ? ProseHtml.Render(prose, html: book.Html)
+                : results.Get("prose", KeyOf(prose, book.Html), () => ProseHtml.Render(prose, html: book.Html));
+        }
     }
 
     /// <summary>The HTML of a piece of this book's prose, or null for none.</summary>
     public Html? Of(Prose? prose) => prose is null ? null : html[prose];
+
+    private static string KeyOf(Prose prose, bool html) =>
+        RunResults.KeyOf(prose.At.File.Path, prose.At.File.Text, $"{prose.At.Start} {html}", prose.Markdown);
 }

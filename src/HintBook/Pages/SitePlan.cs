@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Ciphers;
 using HintBook.Mechanism;
 using HintBook.Photos;
 
@@ -16,6 +17,9 @@ public sealed record SitePlan
 
     /// <summary>Where each stage's page lives.</summary>
     public required Addresses Addresses { get; init; }
+
+    /// <summary>What is proved of the codes, for the workings that texts ask for.</summary>
+    public Proofs Proofs { get; init; } = Proofs.None;
 
     /// <summary>The published pictures by <see cref="Photo.File"/>; a photo that is not among them is left out of the pages.</summary>
     public ImmutableDictionary<string, Picture> Pictures { get; init; } = ImmutableDictionary<string, Picture>.Empty;

@@ -19,9 +19,9 @@ internal static class SolutionPage
     private static ScriptObject Film(LanguageSite site, string file, PublishedFilm film) => View.Of(
         ("src", site.From(film.Path)),
         ("track", site.From(film.Chapters)),
-        ("captions", View.Captions(film, site)),
+        ("captions", FilmView.Captions(film, site)),
         ("chapters", View.List(Chapters.List(site.Book, file, null).Select(chapter => View.Of(
-            ("href", View.PartOf(site.From(film.Path), chapter.From, chapter.To)),
+            ("href", FilmView.PartOf(site.From(film.Path), chapter.From, chapter.To)),
             ("time", Chapters.Clock(chapter.From)),
             ("title", chapter.Stage.Title.Value))))));
 
@@ -32,5 +32,5 @@ internal static class SolutionPage
         ("cautions", View.Cautions(stage.Cautions, site.Words)),
         ("text", site.Prose.Of(stage.Answer)),
         ("photos", PhotoView.Build(stage.Photos, Place.Answer, site)),
-        ("film", View.Film(stage.Clip, site)));
+        ("film", FilmView.OfClip(stage.Clip, site)));
 }

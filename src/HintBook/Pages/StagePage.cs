@@ -33,7 +33,7 @@ internal static class StagePage
                 ("nudge", Tier(site, stage, stage.Nudge, Place.Nudge)),
                 ("clue", Tier(site, stage, stage.Clue, Place.Clue)),
                 ("answer", Tier(site, stage, stage.Answer, Place.Answer)),
-                ("film", View.Film(stage.Clip, site)))),
+                ("film", FilmView.OfClip(stage.Clip, site)))),
             ("next", Next(site, stage)));
     }
 
@@ -72,21 +72,5 @@ internal static class StagePage
             .Order(StringComparer.Ordinal));
         return $"stage {photos} {!stage.Cautions.IsEmpty} {stage.Cautions.Any(c => c.Note is not null)} {stage.Clip is not null} "
             + $"{stage.Minutes is not null} {Math.Min(alone, 2)} {opened.Length > alone}";
-    }
-}
-
-/// <summary>A link to a stage's page: title, sign, and when it opens.</summary>
-internal static class StageLink
-{
-    public static ScriptObject Of(LanguageSite site, string id)
-    {
-        var stage = site.Stages[id];
-        return View.Of(
-            ("title", stage.Title.Value),
-            ("sign", stage.Sign.Value),
-            ("lang", site.LanguageOf(stage)),
-            ("page", site.Plan.Addresses.Names[id][0]),
-            ("href", site.Plan.Addresses.PageOf(id)),
-            ("after", NextStages.Groups(site.Plan, id)));
     }
 }

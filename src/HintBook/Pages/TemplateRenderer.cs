@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using HintBook.Text;
 using Scriban;
 using Scriban.Parsing;
@@ -14,13 +13,10 @@ namespace HintBook.Pages;
 /// </summary>
 internal sealed class TemplateRenderer(Theme theme)
 {
-    /// <summary>The templates that every theme has.</summary>
-    public static readonly ImmutableArray<string> Pages = ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
-
     private readonly ConcurrentBag<HtmlContext> idle = [];
 
     /// <summary>Renders one page.</summary>
-    /// <param name="template">One of <see cref="Pages"/>.</param>
+    /// <param name="template">One of <see cref="Theme.Pages"/>.</param>
     /// <param name="view">The names that the template can use.</param>
     /// <exception cref="TemplateFailure">The template doesn't work with this view.</exception>
     public ReadOnlyMemory<byte> Print(string template, ScriptObject view)

@@ -17,6 +17,13 @@ public sealed record Theme
     /// <summary>The theme of a book that names none.</summary>
     public const string Default = "parlour";
 
+    /// <summary>The file that keeps a site on the reader's device, in a theme and in the site; it must stand above all that it keeps.</summary>
+    internal const string WorkerFile = "sw.js";
+
+    /// <summary>The templates that every theme has.</summary>
+    internal static readonly ImmutableArray<string> Pages =
+        ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
+
     private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
 
     private Theme()
@@ -82,7 +89,7 @@ public sealed record Theme
             templates.Add(key, template);
         }
 
-        findings.AddRange(TemplateRenderer.Pages.Where(page => !texts.ContainsKey(page)).Select(page => PageFindings.NoSuchFile(name, page)));
+        findings.AddRange(Pages.Where(page => !texts.ContainsKey(page)).Select(page => PageFindings.NoSuchFile(name, page)));
 
         var words = ImmutableSortedDictionary.CreateBuilder<string, ThemeWords>(StringComparer.Ordinal);
         foreach (var (key, file) in files.Where(file => IsWords(file.Key)))
@@ -105,7 +112,7 @@ public sealed record Theme
             Name = name,
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
-            Worker = texts.GetValueOrDefault(Offline.Worker),
+            Worker = texts.GetValueOrDefault(WorkerFile),
             Assets = files
                 .Where(file => IsAsset(file.Key))
                 .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),
@@ -135,7 +142,7 @@ public sealed record Theme
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
 
     // A theme may explain itself to whoever changes it; readers don't get that.
-    private static bool IsAsset(string name) => !IsWords(name) && name != Offline.Worker && Path.GetExtension(name) is not (".html" or ".md");
+    private static bool IsAsset(string name) => !IsWords(name) && name != WorkerFile && Path.GetExtension(name) is not (".html" or ".md");
 
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);

@@ -33,7 +33,8 @@ internal static class WherePage
                 .GroupBy(stage => string.Join(' ', Behind(stage).Select(landmark => landmark.Part.Id.Value)))
                 .Select(alike => (Behind: Behind(alike.First()), Stages: alike))
                 .OrderBy(answer => answer.Behind.Length == 0)
-                .Select(answer => new WhereAnswer([.. Latest(answer.Behind).Select(landmark => landmark.Part)], Levels(Known(answer.Behind), answer.Stages))),
+                .Select(answer => new WhereAnswer(
+                    [.. Latest(answer.Behind).Select(landmark => landmark.Part.Id.Value)], Levels(Known(answer.Behind), answer.Stages))),
         ];
 
         Landmark[] Behind(int stage) => [.. landmarks.Where(landmark => Overlap(landmark.Movers, certain[stage]))];
@@ -44,7 +45,7 @@ internal static class WherePage
 
         BitArray Known(Landmark[] behind) => behind.Aggregate(new BitArray(stages.Length), (known, landmark) => known.Or(landmark.Certain));
 
-        ImmutableArray<ImmutableArray<Stage>> Levels(BitArray known, IEnumerable<int> shown)
+        ImmutableArray<ImmutableArray<string>> Levels(BitArray known, IEnumerable<int> shown)
         {
             // What must be done before them and isn't certain yet has to be asked for as well.
             var wanted = new BitArray(stages.Length);
@@ -55,13 +56,13 @@ internal static class WherePage
             }
 
             wanted.And(new BitArray(known).Not());
-            var levels = ImmutableArray.CreateBuilder<ImmutableArray<Stage>>();
+            var levels = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
             while (levels.Count < MostLevels)
             {
                 int[] level = [.. Enumerable.Range(0, stages.Length).Where(stage => wanted[stage] && IsWithin(certain[stage], known))];
                 if (level.Length == 0)
                     break;
-                levels.Add([.. level.Select(stage => stages[stage])]);
+                levels.Add([.. level.Select(stage => stages[stage].Id.Value)]);
                 foreach (var stage in level)
                 {
                     wanted[stage] = false;
@@ -74,26 +75,29 @@ internal static class WherePage
     }
 
     /// <summary>The stages that a reader finds only by many taps: one for the answer, one for each “I’m past all of these”, one for the sign.</summary>
-    /// <param name="plan">The site.</param>
-    public static IEnumerable<Finding> FarAway(SitePlan plan) =>
-        from found in AnswersOf(plan).SelectMany(answer => answer.Levels.SelectMany((level, deep) => level.Select(stage => (Stage: stage, Taps: deep + 2))))
-        group found.Taps by found.Stage into ways
-        where ways.Min() > FewTaps
-        select PageFindings.FarAway(ways.Key, ways.Min());
+    /// <param name="book">The book.</param>
+    /// <param name="answers">Where the questions lead.</param>
+    public static IEnumerable<Finding> FarAway(Book book, ImmutableArray<WhereAnswer> answers) =>
+        from answer in answers
+        from level in answer.Levels.Index()
+        from found in level.Item
+        group level.Index + 2 by found into taps
+        where taps.Min() > FewTaps
+        select PageFindings.FarAway(book.Stages.First(stage => stage.Id.Value == taps.Key), taps.Min());
 
     private static ScriptObject Names(LanguageSite site)
     {
-        var answers = AnswersOf(site.Plan);
+        var parts = site.Book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value, part => part.Name);
         return site.Page(
             PageHead.Build(site, "where", "where.html"),
-            ("answers", View.List(answers.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
-                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => part.Name))),
+            ("answers", View.List(site.Where.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
+                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part]))),
                 ("levels", Levels(site, answer.Levels)))))),
-            ("nothing", View.List(answers.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
+            ("nothing", View.List(site.Where.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
     }
 
-    private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<Stage>> levels) =>
-        View.List(levels.Select(level => View.List(level.Select(stage => StageLink.Of(site, stage.Id.Value)))));
+    private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<string>> levels) =>
+        View.List(levels.Select(level => View.List(level.Select(stage => StageLink.Of(site, stage)))));
 
     private static BitArray[] CertainBefore(SitePlan plan)
     {
@@ -131,8 +135,3 @@ internal static class WherePage
 
     private sealed record Landmark(Part Part, BitArray Movers, BitArray Certain);
 }
-
-/// <summary>One answer to the first question, and where it leads.</summary>
-/// <param name="Parts">What the reader moved last of all that shows on the closed box; nothing yet where there are none.</param>
-/// <param name="Levels">The stages whose signs are shown, those of the next level once the reader is past all of one.</param>
-internal sealed record WhereAnswer(ImmutableArray<Part> Parts, ImmutableArray<ImmutableArray<Stage>> Levels);

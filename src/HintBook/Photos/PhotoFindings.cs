@@ -26,14 +26,15 @@ internal static class PhotoFindings
         _ => [],
     };
 
-    /// <summary>What a glance tells: a problem, or only that there are no words for it.</summary>
-    public static IEnumerable<Finding> OfGlance(Photo photo, PhotoProblem? problem, PhotoSettings settings) =>
-        problem is not null ? [OfProblem(photo, problem, settings)]
-        : photo.Alt is null ? [OfMissingAlt(photo)]
-        : [];
+    /// <summary>What there is to say about one photo before it is developed.</summary>
+    public static IEnumerable<Finding> Check(Photo photo, PhotoPlan plan, PhotoSettings settings) => plan switch
+    {
+        UnfitPhoto(var problem) => [OfProblem(photo, problem, settings)],
+        PlannedPhoto planned => OfPicture(photo, planned.Picture, settings),
+        _ => [],
+    };
 
-    /// <summary>What there is to say about a photo whose picture is known, be it developed or kept from the last time.</summary>
-    public static IEnumerable<Finding> OfPicture(Photo photo, Picture picture, PhotoSettings settings)
+    private static IEnumerable<Finding> OfPicture(Photo photo, Picture picture, PhotoSettings settings)
     {
         if (photo.Alt is null)
             yield return OfMissingAlt(photo);

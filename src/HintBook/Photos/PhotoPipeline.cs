@@ -23,22 +23,45 @@ public static class PhotoPipeline
     // be published.
     private static readonly Configuration Decoding = ThreeKinds();
 
-    /// <summary>What a photo's pictures are kept and named under; the same key means the same bytes.</summary>
-    /// <inheritdoc cref="PhotoKey.Compute"/>
-    public static PhotoKey KeyOf(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings) =>
-        PhotoKey.Compute(original.Span, salt, settings);
-
-    /// <summary>Develops one photo. Never throws for what is in the file.</summary>
-    /// <param name="original">The photo as the author saved it: JPEG, PNG or WebP. Transparency comes out on white.</param>
+    /// <summary>
+    /// What a photo's pictures will be, as its header and its end tell; nothing is decoded. Never throws for what is in the file.
+    /// </summary>
+    /// <param name="original">The photo as the author saved it: JPEG, PNG or WebP.</param>
     /// <param name="salt">The book's identity.</param>
     /// <param name="settings">Widths, quality and limits.</param>
-    public static PhotoResult Develop(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings)
+    public static PhotoPlan Plan(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings)
+    {
+        if (original.Length > settings.MaxFileBytes)
+            return new UnfitPhoto(new TooLarge(original.Length));
+        if (ImageHeader.Read(original) is not { } header)
+            return new UnfitPhoto(new NotAPicture(ImageHeader.LooksLike(original.Span)));
+        if (Identify(original) is not { } info)
+            return new UnfitPhoto(header.Complete ? new Broken() : new CutShort());
+        if ((long)info.Width * info.Height > settings.MaxPixels || Math.Max(info.Width, info.Height) > LongestSide)
+            return new UnfitPhoto(new TooManyPixels(info.Width, info.Height));
+        if (header.Moving)
+            return new UnfitPhoto(new Moving());
+        if (!header.Complete)
+            return new UnfitPhoto(new CutShort());
+
+        var orientation = Orientation.Read(header.Exif);
+        var upright = Turned(new Size(info.Width, info.Height), orientation);
+        var key = PhotoKey.Compute(original.Span, salt, settings);
+        return new PlannedPhoto(
+            key,
+            orientation,
+            new([.. WidthsFor(upright.Width, settings).Select(width => new PictureFile(key.PathOf(width), width, HeightAt(width, upright)))]));
+    }
+
+    /// <summary>Develops one photo. Never throws for what is in the file. Transparency comes out on white.</summary>
+    /// <param name="original">The photo's bytes, from which the plan was made.</param>
+    /// <param name="plan">What its pictures will be.</param>
+    /// <param name="settings">The settings of the plan.</param>
+    public static PhotoResult Develop(ReadOnlyMemory<byte> original, PlannedPhoto plan, PhotoSettings settings)
     {
         try
         {
-            return Inspect(original, settings, out var header) is { } problem
-                ? new RejectedPhoto(problem)
-                : Print(original, Orientation.Read(header.Exif), KeyOf(original, salt, settings), settings);
+            return Print(original, plan, settings);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -47,30 +70,14 @@ public static class PhotoPipeline
         }
     }
 
-    /// <summary>What is wrong with a photo as far as its header and its end tell; null if nothing is. Nothing is decoded.</summary>
-    public static PhotoProblem? Glance(ReadOnlyMemory<byte> original, PhotoSettings settings) => Inspect(original, settings, out _);
-
-    private static PhotoProblem? Inspect(ReadOnlyMemory<byte> original, PhotoSettings settings, out ImageHeader header)
+    /// <summary>Plans and develops one photo.</summary>
+    /// <inheritdoc cref="Plan"/>
+    public static PhotoResult Develop(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings) => Plan(original, salt, settings) switch
     {
-        header = default;
-        if (original.Length > settings.MaxFileBytes)
-            return new TooLarge(original.Length);
-        if (ImageHeader.Read(original) is not { } found)
-            return new NotAPicture(ImageHeader.LooksLike(original.Span));
-        header = found;
-        return Look(original, found, settings);
-    }
-
-    private static PhotoProblem? Look(ReadOnlyMemory<byte> original, ImageHeader header, PhotoSettings settings)
-    {
-        if (Identify(original) is not { } info)
-            return header.Complete ? new Broken() : new CutShort();
-        if ((long)info.Width * info.Height > settings.MaxPixels || Math.Max(info.Width, info.Height) > LongestSide)
-            return new TooManyPixels(info.Width, info.Height);
-        if (header.Moving)
-            return new Moving();
-        return header.Complete ? null : new CutShort();
-    }
+        PlannedPhoto plan => Develop(original, plan, settings),
+        UnfitPhoto(var problem) => new RejectedPhoto(problem),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 
     private static IImageInfo? Identify(ReadOnlyMemory<byte> original)
     {
@@ -87,27 +94,32 @@ public static class PhotoPipeline
         }
     }
 
-    private static ResizedPhoto Print(ReadOnlyMemory<byte> original, int orientation, PhotoKey key, PhotoSettings settings)
+    private static ResizedPhoto Print(ReadOnlyMemory<byte> original, PlannedPhoto plan, PhotoSettings settings)
     {
         using var stored = Image.Load(Decoding, original.Span);
-        var turned = Orientation.SwapsSides(orientation) ? new Size(stored.Height, stored.Width) : stored.Size();
-        var widths = WidthsFor(turned.Width, settings);
-        using var upright = Upright(stored, orientation, new Size(widths[^1], HeightAt(widths[^1], turned)));
+        var largest = plan.Picture.Largest;
+        using var upright = Upright(stored, plan.Orientation, new Size(largest.Width, largest.Height));
         Forget(upright.Metadata);
 
         // From the largest down, each from the one before: shrinking a small picture again costs far less than the camera's own.
-        var prints = new Stack<(PictureFile File, ReadOnlyMemory<byte> Bytes)>();
-        foreach (var width in widths.Reverse())
+        var prints = new Stack<ReadOnlyMemory<byte>>();
+        foreach (var file in plan.Picture.Files.Reverse())
         {
-            if (width < upright.Width)
-                upright.Mutate(picture => picture.Resize(width, HeightAt(width, turned)));
-            prints.Push((new(key.PathOf(width), width, upright.Height), Encode(upright, settings.Quality)));
+            if (file.Width < upright.Width)
+                upright.Mutate(picture => picture.Resize(file.Width, file.Height));
+            prints.Push(Encode(upright, settings.Quality));
         }
 
-        return new(key, new([.. prints.Select(print => print.File)]), [.. prints.Select(print => print.Bytes)]);
+        return new(plan.Key, plan.Picture, [.. prints]);
     }
 
-    /// <summary>The largest print: shrunk first and turned then, since turning the camera's own pixels takes three times as long as shrinking them.</summary>
+    private static Size Turned(Size stored, int orientation) =>
+        Orientation.SwapsSides(orientation) ? new Size(stored.Height, stored.Width) : stored;
+
+    /// <summary>
+    /// The largest print: shrunk first and turned then, since turning the camera's own pixels takes three times as long as
+    /// shrinking them.
+    /// </summary>
     private static Image<Rgb24> Upright(Image stored, int orientation, Size size)
     {
         var lying = Orientation.SwapsSides(orientation) ? new Size(size.Height, size.Width) : size;

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
-using HintBook.Photos;
-using HintBook.Reading.Folder;
+using HintBook.Checking.Media;
+using HintBook.Pages;
 using HintBook.Spoilers;
 
 namespace HintBook.Publishing;
@@ -12,21 +12,26 @@ namespace HintBook.Publishing;
 /// <summary>Writes down for the audit who may see what: all that the audit ever learns of a book.</summary>
 internal static class AuditTables
 {
-    /// <summary>The table of a book that has been read and surveyed.</summary>
-    public static AuditTable Of(CheckedBook book)
+    /// <summary>The table of a book.</summary>
+    /// <param name="source">The book in its own language.</param>
+    /// <param name="sayable">What may be said where, for it and for each translation.</param>
+    /// <param name="addresses">Where its pages live.</param>
+    /// <param name="theme">How it looks: its sentences stand on every site.</param>
+    /// <param name="photos">The photos that are published.</param>
+    public static AuditTable Build(
+        Book source, ImmutableArray<MayBeSaid> sayable, Addresses addresses, Theme theme, ImmutableArray<BookPhoto> photos)
     {
-        var (source, addresses) = (book.Book!, book.Addresses!);
         Book[] languages = [source, .. source.Translations];
-        MayBeSaid[] sayable = [.. languages.Select(each => MayBeSaid.Derive(each, book.Survey!))];
         return new()
         {
             Secrets = [.. languages.SelectMany((each, i) => SecretsOf(each, sayable[i]))],
             Outside = Joined([.. sayable.Select(each => each.Outside)]),
-            Pages = [.. languages.SelectMany((each, i) => PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
+            Pages = [.. languages.SelectMany((each, i) =>
+                PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
             // The film's chapters belong to the page of the whole solution.
             Free = ["films/*.vtt"],
-            Pictures = PicturesOf(book, sayable[0]),
-            SaidEverywhere = [.. languages.SelectMany(each => book.Theme!.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
+            Pictures = PicturesOf(source, photos, sayable[0]),
+            SaidEverywhere = [.. languages.SelectMany(each => theme.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
@@ -37,11 +42,11 @@ internal static class AuditTables
     {
         var outside = among(sayable.Outside);
         var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
-        var untranslated = new HashSet<Stage>(book.Source?.Stages ?? [], ReferenceEqualityComparer.Instance);
+        var untranslated = book.Untranslated;
         return
         [
             .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)
-                .Select(page => page with { Language = (untranslated.Contains(stage) ? book.Source! : book).Language.Value })),
+                .Select(page => page with { Language = (book.Source is { } source && untranslated.Contains(stage) ? source : book).Language.Value })),
             .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
             new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true, Language = book.Language.Value },
             .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },
@@ -102,26 +107,23 @@ internal static class AuditTables
         folds.ToImmutableDictionary(fold => fold.Name, fold => fold.May, StringComparer.Ordinal);
 
     // A picture's name follows from the photo that it was made from.
-    private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(CheckedBook book, MayBeSaid sayable)
+    private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(
+        Book book, ImmutableArray<BookPhoto> photos, MayBeSaid sayable)
     {
         var numbers = sayable.Secrets.Where(secret => secret.Kind != SecretKind.Title)
             .GroupBy(secret => secret.Id)
             // Of a code the picture shows what opens the lock.
             .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
-        if (book.Folder is not { } folder)
-            return ImmutableDictionary<string, ImmutableArray<int>>.Empty;
-        return book.Book!.Photos.Concat(book.Book.Stages.SelectMany(stage => stage.Photos))
-            .GroupBy(photo => photo.File.Value)
-            .Select(same => (Photo: same.First(), Shows: same.SelectMany(photo => photo.Shows).Where(shown => numbers.ContainsKey(shown.Value)).Select(shown => numbers[shown.Value]).Distinct().ToImmutableArray()))
-            .Where(shown => !shown.Shows.IsEmpty)
-            .Select(shown => (Name: NameOf(folder, book.Book.Identity, shown.Photo), shown.Shows))
-            .Where(shown => shown.Name is not null)
-            .DistinctBy(shown => shown.Name)
-            .ToImmutableDictionary(shown => shown.Name!, shown => shown.Shows, StringComparer.Ordinal);
+        var shown = book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos))
+            .SelectMany(photo => photo.Shows.Select(shown => (photo.File, Shown: shown.Value)))
+            .Where(each => numbers.ContainsKey(each.Shown))
+            .ToLookup(each => each.File.Value, each => numbers[each.Shown], StringComparer.Ordinal);
+        return photos
+            .Where(photo => shown.Contains(photo.File.File.Value))
+            .GroupBy(photo => Path.GetFileName(photo.Plan.Key.PathOf(0)).Split('-')[0], StringComparer.Ordinal)
+            .ToImmutableDictionary(
+                same => same.Key,
+                same => same.SelectMany(photo => shown[photo.File.File.Value]).Distinct().ToImmutableArray(),
+                StringComparer.Ordinal);
     }
-
-    private static string? NameOf(BookFolder folder, string identity, Photo photo) =>
-        folder.ReadBytes(photo.File.Value, photo.File.At, PhotoSettings.Standard.MaxFileBytes, []) is { } bytes
-            ? Path.GetFileName(PhotoPipeline.KeyOf(bytes, identity, PhotoSettings.Standard).PathOf(0)).Split('-')[0]
-            : null;
 }

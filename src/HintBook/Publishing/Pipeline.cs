@@ -1,97 +1,114 @@
 using HintBook.Cards;
 using HintBook.Cards.ReadingBack;
+using HintBook.Checking;
 using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
 
-/// <summary>The whole way from a folder of text to a site and printed cards, on one page. It has no logic of its own: each room does its part.</summary>
+/// <summary>The whole way from a checked book to a site and printed cards, on one page. It has no logic of its own: each room does its part.</summary>
 public static class Pipeline
 {
-    /// <summary>Publishes a book: the site, the cards and the report, or nothing at all.</summary>
-    public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
-    {
-        var output = options.OutputFor(path);
-        var book = CheckedBook.Of(path, output, options.Solving, stop);
-        stop.ThrowIfCancellationRequested();
-        if (book.Findings.AnyError)
-            return new Rejected(book.WithPages().Findings);
+    /// <summary>Checks a book and publishes it: the site, the cards and the report, or nothing at all.</summary>
+    public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => Checked(path, options, stop) switch
+        {
+            Sound sound => MakeAll(sound, options.OutputFor(path), options, stop),
+            var faulty => new Rejected(faulty.Findings),
+        });
 
-        using var folder = OutputFolder.Open(output, path);
+    /// <summary>Publishes a book that has been checked.</summary>
+    public static PublishOutcome Publish(Sound book, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, stop));
+
+    /// <summary>Checks a book and prints its cards alone, beside whatever site was published last.</summary>
+    public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => Checked(path, options, stop) switch
+        {
+            Sound sound => MakeCards(sound, options.OutputFor(path), options, stop),
+            var faulty => new Rejected(faulty.Findings),
+        });
+
+    private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
+    {
+        var given = new CheckOptions { LastPublished = options.OutputFor(path), Progress = options.Solving, Stop = stop, Work = options.Work };
+        var result = Check.Run(path, given);
+        stop.ThrowIfCancellationRequested();
+        return result;
+    }
+
+    private static PublishOutcome MakeAll(Sound sound, string output, PublishOptions options, CancellationToken stop)
+    {
+        var book = sound.Examined;
+        using var folder = OutputFolder.Open(output, book.Folder.Root);
         var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
 
-        var (pictures, developed, photoFindings) = PictureWork.Of(book, writer, folder.Cache);
-        var plan = new SitePlan
-        {
-            Book = book.Book!,
-            Survey = book.Survey!,
-            Addresses = book.Addresses!,
-            Pictures = pictures,
-            Films = FilmWork.Of(book, writer),
-        };
-        var (pages, pageFindings) = Site.Build(plan, book.Theme!);
-        var words = CardWords.Of(book.Theme!.WordsIn(plan.Book.Language).Words, book.Theme.InEnglish);
-        var (cards, cardFindings) = CardPrint.Print(plan.Book, plan.Addresses, options.Paper, words);
-        var findings = book.Findings.And([.. photoFindings.All, .. FilmWork.Glance(plan.Book, book.Folder!), .. pageFindings.All, .. cardFindings.All]);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        FilmWork.Run(book, writer);
+        var (cards, cardFindings) = CardsOf(book, options);
+        var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        writer.WriteAll("pages", "site", pages);
-        writer.WriteAll("offline", "site", Offline.Build(plan.Book, book.Theme!, writer.Kept("site/")));
+        writer.WriteAll("pages", "site", book.Site.Files);
+        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/")));
         writer.WriteAll("cards", "print", cards.Files);
-        var (audit, faults) = AuditWork.Of(folder.Next, book);
+        var (audit, faults) = FinishedAudit.Run(folder.Next, book, findings);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(book, folder, writer, pictures.Count, developed, cards.ReadBack, audit, findings);
+        var report = ReportOf(book, folder, writer, developed, cards.ReadBack, audit, findings);
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys, options.Watch);
-        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Made = new MadeSite(plan, book.Theme!) };
-    });
+        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Book = book };
+    }
 
-    /// <summary>Prints the cards alone, beside whatever site was published last.</summary>
-    public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) => Guarded(() =>
+    private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
-        var output = options.OutputFor(path);
-        var book = CheckedBook.Of(path, output, options.Solving, stop);
-        stop.ThrowIfCancellationRequested();
-        if (book.Findings.AnyError)
-            return new Rejected(book.Findings);
-
-        using var folder = OutputFolder.Open(output, path);
+        var book = sound.Examined;
+        using var folder = OutputFolder.Open(output, book.Folder.Root);
         var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
-        var (words, language) = book.Theme!.WordsIn(book.Book!.Language);
-        var (cards, cardFindings) = CardPrint.Print(book.Book, book.Addresses!, options.Paper, CardWords.Of(words, book.Theme.InEnglish));
-        var findings = book.Findings.And([.. language.All, .. cardFindings.All]);
+        var (cards, cardFindings) = CardsOf(book, options);
+        var findings = sound.Findings.And(cardFindings.All);
         if (findings.AnyError)
             return new Rejected(findings);
 
         writer.WriteAll("cards", "print", cards.Files);
-        findings = findings.And(AuditWork.OfCards(writer.PathOf("print"), site: null, book));
+        findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
         folder.Swap(["print"], writer.Made.Keys, options.Watch);
-        var report = ReportOf(book, folder, writer, 0, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
-        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) });
-    });
+        var report = ReportOf(book, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
+        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Book = book };
+    }
+
+    private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
+    {
+        var (words, _) = book.Theme.WordsIn(book.Book.Language);
+        return CardPrint.Print(book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish), options.Work);
+    }
 
     private static Report ReportOf(
-        CheckedBook book, OutputFolder folder, OutputWriter writer, int photos, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings) => new()
+        Examined book, OutputFolder folder, OutputWriter writer, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings)
+    {
+        var site = writer.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).ToArray();
+        return new()
         {
-            Book = book.Book!.Title.Value,
+            Book = book.Book.Title.Value,
             Folder = folder.Root,
-            Pages = writer.Made.Keys.Count(file => file.StartsWith("site/", StringComparison.Ordinal) && file.EndsWith(".html", StringComparison.Ordinal)),
-            Photos = photos,
+            Pages = site.Count(file => file.Key.EndsWith(".html", StringComparison.Ordinal)),
+            Photos = site.Length == 0 ? 0 : book.Media.Photos.Length,
             Developed = developed,
-            SiteBytes = writer.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).Sum(file => file.Value),
+            SiteBytes = site.Sum(file => file.Value),
             Cards = cards,
             Audit = audit,
             Findings = findings,
         };
+    }
 
     // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
     internal static PublishOutcome Guarded(Func<PublishOutcome> work)

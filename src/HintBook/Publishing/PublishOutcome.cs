@@ -1,4 +1,4 @@
-using HintBook.Pages;
+using HintBook.Checking;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -10,14 +10,9 @@ public abstract record PublishOutcome;
 /// <param name="Report">What was made and checked.</param>
 public sealed record Published(Report Report) : PublishOutcome
 {
-    /// <summary>What the site was made from; null where there was none to make.</summary>
-    internal MadeSite? Made { get; init; }
+    /// <summary>The book that it was made from; null for a shelf.</summary>
+    internal Examined? Book { get; init; }
 }
-
-/// <summary>What a site was made from.</summary>
-/// <param name="Plan">The plan of its pages.</param>
-/// <param name="Theme">How it looks.</param>
-internal sealed record MadeSite(SitePlan Plan, Theme Theme);
 
 /// <summary>The book has errors; whatever was published before stands untouched.</summary>
 /// <param name="Findings">What to mend.</param>
@@ -46,6 +41,9 @@ public sealed record PublishOptions
 
     /// <summary>Told how far the look into the mechanism has come.</summary>
     public IProgress<Mechanism.SolveProgress>? Solving { get; init; }
+
+    /// <summary>Counts what is worked out; tests hold each kind of work to its number.</summary>
+    internal WorkLog? Work { get; init; }
 
     /// <summary>Writes one file; tests put a full disk here.</summary>
     internal Action<string, ReadOnlyMemory<byte>> WriteFile { get; init; } = (path, content) => File.WriteAllBytes(path, content.Span);

@@ -31,11 +31,16 @@ public static class Shelf
             return new Rejected(Findings.None);
 
         var writer = new OutputWriter(place.Next, options.WriteFile, options.Say, stop);
-        var shelved = books.Select(book => (book.Name, ((Published)book.Outcome).Report, Made: ((Published)book.Outcome).Made!)).ToArray();
+        var shelved =
+            (from each in books
+             let published = each.Outcome as Published
+             let book = published?.Book
+             where book is not null
+             select (each.Name, published.Report, Book: book)).ToArray();
         foreach (var (name, report, _) in shelved)
             CopySite(Path.Combine(report.Folder, "site"), name, writer);
-        var onShelf = shelved.Select(book => new ShelvedBook($"{book.Name}/", book.Made.Plan.Book, book.Made.Plan.Pictures)).ToArray();
-        writer.WriteAll("shelf", "site", ShelfPage.Build(onShelf, shelved[0].Made.Theme));
+        var onShelf = shelved.Select(each => new ShelvedBook($"{each.Name}/", each.Book.Book, each.Book.Media.Pictures)).ToArray();
+        writer.WriteAll("shelf", "site", ShelfPage.Build(onShelf, shelved[0].Book.Theme));
         place.Swap(["site"], writer.Made.Keys, options.Watch);
         return new Published(shelved[0].Report with
         {
@@ -60,12 +65,13 @@ public static class Shelf
 
     private static IEnumerable<Finding> Elsewhere(ShelvedBook[] books) =>
         from shelved in books
-        where shelved.Book.Address is { } address && !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
+        from address in shelved.Book.Address is { } known ? new[] { known } : []
+        where !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
         select new Finding
         {
             Code = ElsewhereCode,
-            At = shelved.Book.Address!.Value.At,
-            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {shelved.Book.Address!.Value.Value}.",
+            At = address.At,
+            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
             Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
         };
 

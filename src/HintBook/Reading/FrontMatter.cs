@@ -26,6 +26,10 @@ internal static class FrontMatter
         return (null, file.Whole);
     }
 
+    /// <summary>A stage file's text as far as its keys go: all of a YAML file, and of a Markdown file what stands above its text.</summary>
+    public static string KeysOf(SourceFile file) =>
+        file.Path.EndsWith(".md", StringComparison.Ordinal) && Split(file, []).Keys is { } keys ? file.Text[..keys.End] : file.Text;
+
     private static bool IsFence(string text, int line) =>
         text.AsSpan(line, Lines.Next(text, line) - line).TrimEnd() is "---";
 }

@@ -17,22 +17,24 @@ public sealed record ReadBook(BookFolder? Folder, Book? Book, Findings Findings)
 public static class Reader
 {
     /// <summary>Reads everything that can be read; never throws for anything that is in the folder.</summary>
-    public static ReadBook Read(string path)
+    /// <param name="path">The book's folder.</param>
+    /// <param name="results">Keeps what each stage's file says for the next run; null for a run that stands alone.</param>
+    public static ReadBook Read(string path, RunResults? results = null)
     {
         var findings = new List<Finding>();
         var folder = BookFolder.Open(path, findings);
-        var book = folder is null ? null : ReadBook(folder, findings);
+        var book = folder is null ? null : ReadBook(folder, results, findings);
         return new ReadBook(folder, book, Findings.Of(findings));
     }
 
-    private static Book? ReadBook(BookFolder folder, List<Finding> findings)
+    private static Book? ReadBook(BookFolder folder, RunResults? results, List<Finding> findings)
     {
         var written = folder.ReadText("book.yaml", findings);
         var file = written ?? SourceFile.Unread("book.yaml");
         if (written is null || KeysIn(file, findings) is not { } keys)
         {
             // The stages have mistakes of their own to tell, whatever stands in the way here.
-            Stages.In(folder, file, Translations.Stages, [], new Dictionary<string, Named>(), findings);
+            Stages.In(folder, file, Translations.Stages, [], new Dictionary<string, Named>(), results, findings);
             return null;
         }
 
@@ -67,9 +69,9 @@ public static class Reader
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
             Copies = Copies.Read(keys),
-            Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, findings),
+            Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, results, findings),
         };
-        return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, findings))] };
+        return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, results, findings))] };
     }
 
     private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)

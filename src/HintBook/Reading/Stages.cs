@@ -12,7 +12,6 @@ namespace HintBook.Reading;
 /// <summary>Reads the files in the folder <c>stages</c>.</summary>
 internal static partial class Stages
 {
-    private static readonly string[] TierKeys = ["nudge", "clue", "answer", "reset"];
     private static readonly string[] MoveKeys = ["does", "gives", "takes"];
 
     /// <summary>All stages in the author's order: by number, then by name.</summary>
@@ -21,14 +20,21 @@ internal static partial class Stages
     /// <param name="within">Where the files are: <c>stages</c>, or for another language such as <c>stages/fr</c>.</param>
     /// <param name="languages">Languages whose folders lie beside the files.</param>
     /// <param name="names">The names of the box.</param>
+    /// <param name="results">Keeps what each file says for the next run, or null.</param>
     /// <param name="findings">Where findings go.</param>
     public static ImmutableArray<Stage> In(
-        BookFolder folder, SourceFile? book, string within, IReadOnlyCollection<string> languages, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
+        BookFolder folder,
+        SourceFile? book,
+        string within,
+        IReadOnlyCollection<string> languages,
+        IReadOnlyDictionary<string, Named> names,
+        RunResults? results,
+        List<Finding> findings)
     {
         if (folder.FilesIn(within, findings)?.Where(name => !languages.Contains(name)).ToArray() is not { } files)
             return [];
         var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Length];
-        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], names));
+        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], names, results));
 
         findings.AddRange(read.SelectMany(one => one.Findings));
         var stages = new List<Stage>();
@@ -48,7 +54,8 @@ internal static partial class Stages
         return [.. stages];
     }
 
-    private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(BookFolder folder, string within, string name, IReadOnlyDictionary<string, Named> names)
+    private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(
+        BookFolder folder, string within, string name, IReadOnlyDictionary<string, Named> names, RunResults? results)
     {
         var findings = new List<Finding>();
         var unread = SourceFile.Unread($"{within}/{name}");
@@ -67,43 +74,19 @@ internal static partial class Stages
 
         var number = int.Parse(parts.Groups["number"].ValueSpan, CultureInfo.InvariantCulture);
         var id = parts.Groups["id"].Value;
-        var stage = folder.ReadText(unread.Path, findings) is { } file
-            ? ReadStage(folder, file, id, names, findings)
-            : StageOf(folder, unread, id, Keys.Empty(unread.Top), Tiers.None, names, findings);
-        return (number, stage, findings);
+        var written = folder.ReadText(unread.Path, findings) is { } file ? WrittenIn(file, results) : WrittenStage.Nothing(unread);
+        findings.AddRange(written.Findings);
+        return (number, StageOf(folder, written, id, names, findings), findings);
     }
 
-    // Whatever can't be read, the stage is there: what other files say of it must not become a mistake too.
-    private static Stage ReadStage(BookFolder folder, SourceFile file, string id, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
-    {
-        var markdown = file.Path.EndsWith(".md", StringComparison.Ordinal);
-        var (keySpan, body) = markdown ? FrontMatter.Split(file, findings) : (file.Whole, file.Whole);
-        var keys = keySpan is { } span ? KeysIn(span, findings) : null;
-        if (markdown && keys is not null)
-            findings.AddRange(keys.Entries.Where(e => TierKeys.Contains(e.Key.Value)).Select(e => StageFindings.TierInKeys(e.Key.At, e.Key.Value)));
-
-        var tiers = (markdown, keys) switch
-        {
-            (true, _) when keySpan is not null => Tiers.InMarkdown(body, findings),
-            (false, { } written) => Tiers.InKeys(written, findings),
-            _ => Tiers.None,
-        };
-        return StageOf(folder, file, id, keys ?? Keys.Empty(file.Top), tiers, names, findings);
-    }
-
-    private static YamlMap? KeysIn(Span span, List<Finding> findings)
-    {
-        var node = YamlText.Read(span, findings);
-        if (node is YamlScalar { IsEmpty: true })
-            node = Keys.Empty(span with { End = span.Start });
-        if (node is not null)
-            ShapeCheck.Fits(node, BookShapes.Stage, "the stage", findings);
-        return node as YamlMap;
-    }
+    private static WrittenStage WrittenIn(SourceFile file, RunResults? results) => results is null
+        ? WrittenStage.Read(file)
+        : results.Get("stage", RunResults.KeyOf(file.Path, file.Text), () => WrittenStage.Read(file));
 
     private static Stage StageOf(
-        BookFolder folder, SourceFile file, string id, YamlMap keys, Tiers tiers, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
+        BookFolder folder, WrittenStage written, string id, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
     {
+        var (file, keys, tiers, _) = written;
         var none = new Prose("", file.Top);
         var title = keys.Text("title") ?? new Located<string>(id, file.Top);
         return new Stage

@@ -26,11 +26,11 @@ internal static class Translations
     }
 
     /// <summary>The book in one other language.</summary>
-    public static Book Read(BookFolder folder, Book book, Located<string> language, List<Finding> findings)
+    public static Book Read(BookFolder folder, Book book, Located<string> language, RunResults? results, List<Finding> findings)
     {
         var file = $"book.{language.Value}.yaml";
         var keys = KeysIn(folder, file, language, findings);
-        var stages = StagesIn(folder, book, language, findings);
+        var stages = StagesIn(folder, book, language, results, findings);
         return book with
         {
             Language = language,
@@ -60,11 +60,13 @@ internal static class Translations
         return node as YamlMap ?? Keys.Empty(language.At);
     }
 
-    private static Dictionary<string, Stage> StagesIn(BookFolder folder, Book book, Located<string> language, List<Finding> findings)
+    private static Dictionary<string, Stage> StagesIn(
+        BookFolder folder, Book book, Located<string> language, RunResults? results, List<Finding> findings)
     {
         var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
         var ids = book.Stages.Select(stage => stage.Id.Value).ToHashSet();
-        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, findings).ToDictionary(stage => stage.Id.Value);
+        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, results, findings)
+            .ToDictionary(stage => stage.Id.Value);
         findings.AddRange(read.Values.Where(stage => !ids.Contains(stage.Id.Value)).Select(stage => TranslationFindings.NoSuchStage(stage, ids)));
         findings.AddRange(book.Stages.Where(stage => !read.ContainsKey(stage.Id.Value)).Select(stage => TranslationFindings.NotTranslated(stage, language.Value)));
         return read;

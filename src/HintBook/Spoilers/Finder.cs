@@ -172,14 +172,14 @@ internal sealed record NotSought(Secret Secret, string Spelling, string Why);
 /// <param name="Spelling">As it is written; of symbols the figures and small letters alone.</param>
 /// <param name="As">How it may be written.</param>
 /// <param name="Sureness">How sure its mentions are.</param>
-internal sealed record SoughtSpelling(Secret Secret, string Spelling, SoughtAs As, Sureness Sureness)
+public sealed record SoughtSpelling(Secret Secret, string Spelling, SoughtAs As, Sureness Sureness)
 {
     /// <summary>Whether it is a name in the language from which the book was translated.</summary>
     public bool IsUntranslated { get; init; }
 }
 
 /// <summary>The ways in which a spelling is met.</summary>
-internal enum SoughtAs
+public enum SoughtAs
 {
     /// <summary>As words.</summary>
     Name,

@@ -15,10 +15,10 @@ internal sealed class Finders
     private Finders(Finder own, Finder source, HashSet<Span> untranslated) => (this.own, this.source, this.untranslated) = (own, source, untranslated);
 
     /// <summary>What can't be looked for, and why.</summary>
-    public IReadOnlyList<NotSought> Unlooked => own.NotSought;
+    public IReadOnlyList<NotSought> NotSought => own.NotSought;
 
     /// <summary>What is looked for, and how surely it is met.</summary>
-    public IReadOnlyList<SoughtSpelling> Looked => own.Sought;
+    public IReadOnlyList<SoughtSpelling> Sought => own.Sought;
 
     /// <summary>Makes the secrets of a book ready to be looked for.</summary>
     public static Finders Build(Book book, ImmutableArray<Secret> secrets)

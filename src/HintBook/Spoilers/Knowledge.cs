@@ -66,7 +66,7 @@ internal sealed class Knowledge
     /// <summary>What a stage has to do with the names of the box.</summary>
     public Effects EffectsOf(string stage) => effects[stage];
 
-    /// <summary>What may be mentioned in each tier of a stage, by <see cref="Tier"/>; of titles see <see cref="KnowsTitle"/>.</summary>
+    /// <summary>What may be mentioned in each tier of a stage, by <see cref="Tier"/>; of titles see <see cref="KnownTitles"/>.</summary>
     public BitArray[] Of(string stage)
     {
         var known = survey.Stages[stage];
@@ -88,18 +88,6 @@ internal sealed class Knowledge
         Know(answer, own.Needs);
         Know(answer, own.SetsOff);
         return [outside, certain, certain, clue, answer];
-    }
-
-    /// <summary>Whether a title is no secret on a stage's page: it is its own, or its sign holds for everyone who is there.</summary>
-    /// <param name="title">The stage whose title it is.</param>
-    /// <param name="stage">The stage on whose page it stands.</param>
-    /// <param name="tier">Where on the page; whoever reads the answer has done the stage.</param>
-    public bool KnowsTitle(string title, string stage, Tier tier)
-    {
-        var before = survey.Stages[stage].CertainBefore;
-        return title == stage || before.Contains(title)
-            || (survey.Stages[title] is { Reachable: true, OpensAfter.IsEmpty: false } known
-                && known.OpensAfter.All(group => group.Any(done => before.Contains(done) || (tier == Tier.Answer && done == stage))));
     }
 
     // What everyone has met who has made all the moves of a stage.

@@ -21,7 +21,7 @@ internal static class Ladder
         var words = new WordList(SearchLanguage.For(book.Language.Value));
         var reader = new WordReader(words);
         // What nobody has translated is looked at in its own language.
-        var untranslated = new HashSet<Stage>(book.Source?.Stages ?? [], ReferenceEqualityComparer.Instance);
+        var untranslated = book.Untranslated;
         return book.Stages.Where(stage => !untranslated.Contains(stage)).SelectMany(stage => LeftOut(stage, names, words, reader).Concat(Repeats(stage, reader)));
     }
 

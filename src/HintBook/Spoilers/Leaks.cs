@@ -8,7 +8,7 @@ using HintBook.Text;
 namespace HintBook.Spoilers;
 
 /// <summary>From a book and its survey to what is told too early: the one door of this room.</summary>
-public static class Leaks
+internal static class Leaks
 {
     /// <summary>
     /// Every mention of a secret at a place where it isn't certain to be known, every answer that leaves something out, and what couldn't
@@ -16,13 +16,18 @@ public static class Leaks
     /// </summary>
     /// <param name="book">The book.</param>
     /// <param name="survey">What is proved of its box.</param>
-    public static Findings In(Book book, Survey survey)
+    /// <param name="work">Counts how often this is worked out.</param>
+    /// <returns>What may be said where, for whoever checks what is made of the book; and the findings.</returns>
+    public static (MayBeSaid MayBeSaid, Findings Findings) In(Book book, Survey survey, WorkLog? work = null)
     {
+        work?.Did(Work.CollectSecrets, book.Language.Value);
         var secrets = Secret.Collect(book);
         var finders = Finders.Build(book, secrets);
         var knowledge = new Knowledge(book, survey, secrets);
+        var titles = new KnownTitles(survey, secrets);
         var allowed = new Allowances(book, secrets);
-        var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, survey);
+        var mayBeSaid = MayBeSaid.Derive(book, survey, secrets, finders, knowledge, titles, allowed);
+        var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, titles, survey);
         var findings = new List<Finding>();
         var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
@@ -41,16 +46,26 @@ public static class Leaks
 
         findings.AddRange(Ladder.In(book));
         // What a code is called matters little beside the code itself.
-        findings.AddRange(finders.Unlooked.Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null).Select(LeakFindings.NotLookedFor));
+        findings.AddRange(finders.NotSought
+            .Where(one => one.Secret.Kind == SecretKind.Answer || knowledge.AnswerOf(one.Secret.Id) is null)
+            .Select(LeakFindings.NotLookedFor));
         findings.AddRange(allowed.Unused);
         if (SearchLanguage.For(book.Language.Value) == SearchLanguage.Unknown)
             findings.Add(LeakFindings.Language(book.Language, book.File));
-        return Findings.Of(findings);
+        return (mayBeSaid, Findings.Of(findings));
     }
 
-    private sealed record Search(ImmutableArray<Secret> Secrets, Finders Finders, Allowances Allowed, Reasons Reasons, Knowledge Knowledge, Survey Survey)
+    private sealed record Search(
+        ImmutableArray<Secret> Secrets,
+        Finders Finders,
+        Allowances Allowed,
+        Reasons Reasons,
+        Knowledge Knowledge,
+        KnownTitles Titles,
+        Survey Survey)
     {
-        // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said. In one text a secret is told once.
+        // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said.
+        // In one text a secret is told once.
         public List<Finding> In(Passage passage, Stage? stage, BitArray known)
         {
             var mentions = Finders.In(passage);
@@ -62,7 +77,11 @@ public static class Leaks
             for (var i = 0; i < mentions.Count; i++)
             {
                 var mention = mentions[i];
-                if (known[mention.Secret] || IsKnownTitle(Secrets[mention.Secret], stage, passage.Tier) || told.Contains(mention.Secret) || IsCovered(i, mentions, known, longest) || Allowed.Cover(mention.Secret, stage?.Id.Value))
+                if (known[mention.Secret]
+                    || IsKnownTitle(Secrets[mention.Secret], stage, passage.Tier)
+                    || told.Contains(mention.Secret)
+                    || IsCovered(i, mentions, known, longest)
+                    || Allowed.Cover(mention.Secret, stage?.Id.Value))
                     continue;
                 told.Add(mention.Secret);
                 var secret = Secrets[mention.Secret];
@@ -91,10 +110,11 @@ public static class Leaks
             let secret = Knowledge.AnswerOf(shown.Value) ?? name
             where !known[secret.Number] && !Allowed.Cover(secret.Number, stage?.Id.Value)
             let tier = Passage.TierOf(photo.Place)!.Value
-            select LeakFindings.Shown(secret, shown.At, stage is null ? Passage.In(tier) : $"{Passage.In(tier)} of “{stage.Title.Value}”", Reasons.Of(secret, stage, tier));
+            let place = stage is null ? Passage.In(tier) : $"{Passage.In(tier)} of “{stage.Title.Value}”"
+            select LeakFindings.Shown(secret, shown.At, place, Reasons.Of(secret, stage, tier));
 
         private bool IsKnownTitle(Secret secret, Stage? stage, Tier tier) =>
-            secret.Kind == SecretKind.Title && stage is not null && Knowledge.KnowsTitle(secret.Id, stage.Id.Value, tier);
+            secret.Kind == SecretKind.Title && stage is not null && Titles.Knows(secret.Id, stage.Id.Value, tier);
 
         // What a stage itself gives is secret there whatever else couldn't be proved.
         private bool IsExact(Secret secret, Stage? stage) =>

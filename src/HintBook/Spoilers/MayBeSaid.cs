@@ -10,20 +10,17 @@ namespace HintBook.Spoilers;
 /// <param name="Sought">The spellings that are looked for.</param>
 /// <param name="Outside">The secrets that may be mentioned where anyone looks.</param>
 /// <param name="Stages">The same for the pages of the stages that can be reached.</param>
-internal sealed record MayBeSaid(
+public sealed record MayBeSaid(
     ImmutableArray<Secret> Secrets, ImmutableArray<SoughtSpelling> Sought, BitArray Outside, ImmutableDictionary<string, MayBeSaidOfStage> Stages)
 {
-    public static MayBeSaid Derive(Book book, Survey survey)
+    /// <summary>Derives the sets from what the search for leaks has made ready.</summary>
+    internal static MayBeSaid Derive(
+        Book book, Survey survey, ImmutableArray<Secret> secrets, Finders finders, Knowledge knowledge, KnownTitles titles, Allowances allowances)
     {
-        var secrets = Secret.Collect(book);
-        var finder = Finders.Build(book, secrets);
-        var knowledge = new Knowledge(book, survey, secrets);
-        var allowances = new Allowances(book, secrets);
         var allowed = SetOf(allowances.Of(null), secrets);
-        var titles = new Titles(book, survey, secrets);
         return new(
             secrets,
-            [.. finder.Looked],
+            [.. finders.Sought],
             new BitArray(knowledge.Outside).Or(allowed),
             book.Stages.DistinctBy(stage => stage.Id.Value)
                 .Where(stage => survey.Stages[stage.Id.Value].Reachable)
@@ -37,8 +34,8 @@ internal sealed record MayBeSaid(
             titles.Let(own, id);
             var (sign, clue, answer) = (tiers[(int)Tier.Sign].Or(own), tiers[(int)Tier.Clue].Or(own), tiers[(int)Tier.Answer].Or(own));
             titles.LetDone(answer, id);
-            var sure = survey.Stages[id].Exact ? null : SetOf(secrets.Where(secret => knowledge.EffectsOf(id).Gives.Contains(secret.Id)).Select(secret => secret.Number), secrets);
-            return new(sign, clue, answer, sure);
+            var given = secrets.Where(secret => knowledge.EffectsOf(id).Gives.Contains(secret.Id)).Select(secret => secret.Number);
+            return new(sign, clue, answer, survey.Stages[id].Exact ? null : SetOf(given, secrets));
         }
     }
 
@@ -56,49 +53,4 @@ internal sealed record MayBeSaid(
 /// <param name="Clue">In its clue.</param>
 /// <param name="Answer">In its answer, and to whoever has done it.</param>
 /// <param name="Sure">The secrets of which it is sure that they may not be mentioned where they aren't in these sets; null for all.</param>
-internal sealed record MayBeSaidOfStage(BitArray Sign, BitArray Clue, BitArray Answer, BitArray? Sure);
-
-/// <summary><see cref="Knowledge.KnowsTitle"/> for all pages at once: thousands of stages have millions of pairs.</summary>
-internal sealed class Titles
-{
-    private readonly Survey survey;
-    private readonly Dictionary<string, int> stages;
-    private readonly int[] numbers;
-    private readonly int[][][] opensAfter;
-
-    public Titles(Book book, Survey survey, ImmutableArray<Secret> secrets)
-    {
-        this.survey = survey;
-        var titles = secrets.Where(secret => secret.Kind == SecretKind.Title).DistinctBy(secret => secret.Id).ToArray();
-        numbers = [.. titles.Select(title => title.Number)];
-        stages = titles.Index().ToDictionary(title => title.Item.Id, title => title.Index);
-        opensAfter = [.. titles.Select(title => survey.Stages[title.Id] is { Reachable: true } known ? GroupsOf(known) : [])];
-    }
-
-    /// <summary>Adds the titles that are no secret to whoever reads a stage's page.</summary>
-    public void Let(BitArray known, string stage)
-    {
-        var before = new bool[numbers.Length];
-        foreach (var id in survey.Stages[stage].CertainBefore)
-            before[stages[id]] = true;
-        for (var title = 0; title < numbers.Length; title++)
-            known[numbers[title]] |= before[title] || (opensAfter[title].Length > 0 && Array.TrueForAll(opensAfter[title], group => Array.Exists(group, done => before[done])));
-        known[numbers[stages[stage]]] = true;
-    }
-
-    /// <summary>Adds the titles of what opens for whoever has done a stage.</summary>
-    public void LetDone(BitArray known, string stage)
-    {
-        var own = stages[stage];
-        for (var title = 0; title < numbers.Length; title++)
-        {
-            if (Array.Exists(opensAfter[title], group => Array.IndexOf(group, own) >= 0)
-                && Array.TrueForAll(opensAfter[title], group => Array.Exists(group, done => done == own || IsBefore(done, stage))))
-                known[numbers[title]] = true;
-        }
-    }
-
-    private bool IsBefore(int done, string stage) => survey.Stages[stage].CertainBefore.Any(id => stages[id] == done);
-
-    private int[][] GroupsOf(StageSurvey known) => [.. known.OpensAfter.Select(group => group.Select(id => stages[id]).ToArray())];
-}
+public sealed record MayBeSaidOfStage(BitArray Sign, BitArray Clue, BitArray Answer, BitArray? Sure);

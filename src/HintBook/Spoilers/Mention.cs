@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace HintBook.Spoilers;
 
 /// <summary>How sure it is that words of a text mean a secret.</summary>
-internal enum Sureness
+public enum Sureness
 {
     /// <summary>They could mean something else: a number of two figures, or words that stand between.</summary>
     Likely,

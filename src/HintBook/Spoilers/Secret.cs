@@ -5,7 +5,7 @@ using HintBook.Text;
 namespace HintBook.Spoilers;
 
 /// <summary>What sort of thing is kept from the reader.</summary>
-internal enum SecretKind
+public enum SecretKind
 {
     /// <summary>A part, thing, fact or code by its names.</summary>
     Name,
@@ -28,7 +28,7 @@ internal enum SecretKind
 /// <param name="At">Where it is declared.</param>
 /// <param name="Open">Whether it is no secret: it shows on the closed box.</param>
 /// <param name="Serial">The first copy whose answer it is; null for what all copies have.</param>
-internal sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open, string? Serial = null)
+public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArray<string> Spellings, Span At, bool Open, string? Serial = null)
 {
     /// <summary>Those of its spellings that stand in the language from which the book was translated.</summary>
     public ImmutableArray<string> Untranslated { get; init; } = [];

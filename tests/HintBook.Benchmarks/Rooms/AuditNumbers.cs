@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using HintBook.Benchmarks.Books;
+using HintBook.Checking;
 using HintBook.Pages;
 using HintBook.Publishing;
 
@@ -20,12 +21,14 @@ internal static class AuditNumbers
         {
             var source = Path.Combine(root, "book");
             MadeBook.Write(source, stages: 2000, photos: 0, cards: false);
-            CheckedBook book = null!;
-            var check = Best(() => book = CheckedBook.Of(source));
+            Sound? sound = null;
+            var check = Best(() => sound = Check.Run(source) as Sound);
+            if (sound?.Examined is not { } book)
+                throw new InvalidOperationException("The book that was made has errors.");
             var make = Best(() => Write(book, root));
-            var table = Best(() => _ = AuditTables.Of(book));
+            var table = Best(() => _ = AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos));
             var faults = 0;
-            var audit = Best(() => faults = AuditWork.Of(root, book).Findings.Count());
+            var audit = Best(() => faults = FinishedAudit.Run(root, book, sound.Findings).Findings.Count());
             Console.WriteLine($"reading and checking   {check:0.00} s");
             Console.WriteLine($"making and writing     {make:0.00} s");
             Console.WriteLine($"audit                  {audit:0.00} s ({table:0.00} s of it the table), {faults} findings");
@@ -37,10 +40,9 @@ internal static class AuditNumbers
         }
     }
 
-    private static void Write(CheckedBook book, string root)
+    private static void Write(Examined book, string root)
     {
-        var plan = new SitePlan { Book = book.Book!, Survey = book.Survey!, Addresses = book.Addresses! };
-        foreach (var file in Site.Build(plan, book.Theme!).Files)
+        foreach (var file in Site.Build(book.Site.Plan, book.Theme).Site.Files)
         {
             var path = Path.Combine(root, "site", file.Path);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

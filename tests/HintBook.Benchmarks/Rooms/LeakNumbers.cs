@@ -55,7 +55,7 @@ internal static class LeakNumbers
         var book = Reader.Read(folder).Book!;
         Directory.Delete(folder, recursive: true);
         var survey = Surveyor.Survey(book, whole: true).Survey!;
-        var findings = Leaks.In(book, survey).All;
+        var findings = Leaks.In(book, survey).Findings.All;
         foreach (var kind in findings.GroupBy(finding => finding.Code.Id))
             Console.WriteLine($"                {kind.Count()} × {kind.Key}, such as: {kind.First().Message}");
         return Best(() => _ = Leaks.In(book, survey));

@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Checking;
 using HintBook.Mechanism;
 using HintBook.Publishing;
 using HintBook.Text;
@@ -10,12 +11,12 @@ internal sealed class PublishedSite : IDisposable
 {
     private readonly FolderServer server;
 
-    private PublishedSite(string name, CheckedBook book, string folder)
+    private PublishedSite(string name, Examined book, string folder)
     {
         Name = name;
-        Book = book.Book!;
-        Survey = book.Survey!;
-        Addresses = book.Addresses!;
+        Book = book.Book;
+        Survey = book.Survey;
+        Addresses = book.Addresses;
         Folder = folder;
         server = FolderServer.Of(folder);
     }
@@ -49,12 +50,15 @@ internal sealed class PublishedSite : IDisposable
     /// <summary>Publishes a book. A publish keeps <c>addresses.lock</c> in the book, so the book must be the tests' own to write in.</summary>
     public static PublishedSite Of(string name, string book, string output) => Pipeline.Publish(book, new PublishOptions { Output = output }) switch
     {
-        Published => new PublishedSite(name, CheckedBook.Of(book, output), Path.Combine(output, "site")),
+        Published => new PublishedSite(name, SoundOf(book, output).Examined, Path.Combine(output, "site")),
         Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
         var other => throw new InvalidOperationException($"{name} was not published: {other}"),
     };
 
     public void Dispose() => server.Dispose();
+
+    private static Sound SoundOf(string book, string output) =>
+        Check.Run(book, new() { LastPublished = output }) as Sound ?? throw new InvalidOperationException($"{book} was published and isn't sound.");
 }
 
 /// <summary>Where a reader has the site from.</summary>

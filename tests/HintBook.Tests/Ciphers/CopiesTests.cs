@@ -141,6 +141,6 @@ public sealed class CopiesTests : IDisposable
             "title: The lid\nsign: It is shut.\nmoves: [ { name: read, gives: [ number ] }, { name: set, needs: [ number ], gives: [ honey ] } ]\n" + string.Concat(help.Select(one => $"{one.Key}: {one.Value}\n")));
         var (_, read, findings) = book.Read();
         Assert.Empty(findings.All);
-        return [.. Leaks.In(read!, Surveyor.Survey(read!, whole: true).Survey!).Shown(withNotes: false)];
+        return [.. Leaks.In(read!, Surveyor.Survey(read!, whole: true).Survey!).Findings.Shown(withNotes: false)];
     }
 }

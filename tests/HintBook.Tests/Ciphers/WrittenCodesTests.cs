@@ -1,5 +1,5 @@
 using HintBook.Ciphers;
-using HintBook.Publishing;
+using HintBook.Checking;
 using HintBook.Tests.Reading;
 using HintBook.Text;
 
@@ -84,5 +84,5 @@ public sealed class WrittenCodesTests : IDisposable
     private void Write(string codes) => book.With("book.yaml", BookOnDisk.Keys + codes + "\n");
 
     // The small book gives no code to its solver; what its mechanism says to that is not what these tests are about.
-    private Finding[] Findings() => [.. CheckedBook.Of(book.Path).Findings.All.Where(finding => finding.Code.Id[2] is '1' or '4')];
+    private Finding[] Findings() => [.. Check.Run(book.Path).Findings.All.Where(finding => finding.Code.Id[2] is '1' or '4')];
 }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using HintBook.Checking;
 using HintBook.Cli;
 using HintBook.Mechanism;
 using HintBook.Publishing;
@@ -18,19 +19,25 @@ public sealed partial class GuideTests : IDisposable
     public void The_book_on_a_page_does_what_the_page_says(string page)
     {
         var book = Unfold(Guide.Pages[page]);
-        var read = CheckedBook.Of(book).WithPages();
+        var read = Check.Run(book);
         Assert.Empty(FindingsText.Write(read.Findings, withNotes: false));
+        var examined = Assert.IsType<Sound>(read).Examined;
 
-        var solution = Solver.Solve(read.Book!, SolveLimits.Default);
+        var solution = Solver.Solve(examined.Book, SolveLimits.Default);
         Assert.Equal(Quoted(Guide.Pages[page]), Assert.IsType<Claim.Proved>(solution.Shortest).Way.Select(step => step.Says));
         Assert.IsType<Claim.Proved>(solution.NoDeadEnds);
-        Assert.IsType<Claim.Proved>(ResetPlan.Find(read.Book!, SolveLimits.Default).Possible);
+        Assert.IsType<Claim.Proved>(ResetPlan.Find(examined.Book, SolveLimits.Default).Possible);
         Assert.IsType<Published>(Pipeline.Publish(book, new PublishOptions()));
     }
 
     [Fact]
-    public void Without_a_name_the_pages_are_listed() =>
-        Assert.Equal(Guide.Pages.Count, Said.By("guide").Out.TrimEnd().Split('\n').Length);
+    public void Without_a_name_the_pages_are_listed_and_how_to_ask_for_a_finding()
+    {
+        var said = Said.By("guide").Out.Split("\n\n");
+
+        Assert.Equal(Guide.Pages.Keys, said[0].Split('\n').Select(line => line.Split(' ')[0]));
+        Assert.Contains("`hintbook guide --findings`", said[1], StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_page_that_is_not_there_is_answered_with_the_nearest()

@@ -1,3 +1,4 @@
+using HintBook.Starting;
 using HintBook.Cli;
 using HintBook.Pages;
 using HintBook.Publishing;

@@ -32,7 +32,7 @@ public class AnyTextTests
             string[] made = ["p", "h3", "h4", "h5", "h6", "em", "strong", "a", "code", "pre", "ul", "ol", "li", "blockquote", "hr", "br"];
             var body = Sites.Fragment(ProseHtml.Render(A.Prose(text)).Html.Text).Body!;
             Assert.All(body.QuerySelectorAll("*"), element => Assert.Contains(element.LocalName, made));
-            Assert.All(body.QuerySelectorAll("a"), link => Assert.True(ProseHtml.Leads(link.GetAttribute("href")!)));
+            Assert.All(body.QuerySelectorAll("a"), link => Assert.True(Link.Leads(link.GetAttribute("href")!)));
         },
         iter: 1000);
 

@@ -70,13 +70,13 @@ public class HeadTests
     public void Every_link_inside_the_site_names_a_file_that_is_there(string theme)
     {
         var plan = Sites.Everything();
-        var (files, _) = Site.Build(plan, Theme.BuiltIn(theme).Theme);
-        var there = files.Select(file => file.Path)
+        var (site, _) = Site.Build(plan, Theme.BuiltIn(theme).Theme);
+        var there = site.Files.Select(file => file.Path)
             .Concat(plan.Films.Values.SelectMany(film => film.Captions.Values.Append(film.Path).Append(film.Chapters)))
             .Concat(plan.Pictures.Values.SelectMany(picture => picture.Files).Select(file => file.Path))
             .ToHashSet(StringComparer.Ordinal);
 
-        foreach (var html in Sites.Texts(files).Values)
+        foreach (var html in Sites.Texts(site.Files).Values)
         {
             var page = Sites.Parse(html);
             var leads = page.QuerySelectorAll("a[href], link[href]").Select(each => each.GetAttribute("href")!)
@@ -124,7 +124,7 @@ public class HeadTests
     public void A_page_runs_in_its_languages_direction(string language, string direction)
     {
         var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Language = A.Value(language) });
-        var page = Sites.Parse(Sites.Texts(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Files)["index.html"]);
+        var page = Sites.Parse(Sites.Texts(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Site.Files)["index.html"]);
 
         Assert.Equal(language, page.DocumentElement.GetAttribute("lang"));
         Assert.Equal(direction, page.DocumentElement.GetAttribute("dir"));

@@ -8,7 +8,7 @@ namespace HintBook.Tests.Pages;
 // A site in several languages: the same page names in a folder for each, one set of pictures, and a switch on every page.
 public class LanguagesTests
 {
-    private static readonly ImmutableSortedDictionary<string, string> Pages = Sites.Texts(Site.Build(Plan(), Theme.BuiltIn(Theme.Default).Theme).Files);
+    private static readonly ImmutableSortedDictionary<string, string> Pages = Sites.Texts(Site.Build(Plan(), Theme.BuiltIn(Theme.Default).Theme).Site.Files);
 
     [Fact]
     public void Every_page_stands_in_every_language() =>

@@ -16,14 +16,14 @@ public partial class MediaFragmentTests
     [InlineData(3.5, 7.25, "film.mp4#t=3.5,7.25")]
     [InlineData(3723, null, "film.mp4#t=3723")]
     public void A_part_is_written_as_the_cases_write_it(double from, double? to, string fragment) =>
-        Assert.Equal(fragment, View.PartOf("film.mp4", TimeSpan.FromSeconds(from), to is { } end ? TimeSpan.FromSeconds(end) : null));
+        Assert.Equal(fragment, FilmView.PartOf("film.mp4", TimeSpan.FromSeconds(from), to is { } end ? TimeSpan.FromSeconds(end) : null));
 
     [Fact]
     public void Whatever_the_times_are_the_fragment_is_in_the_grammar_and_says_them() =>
         Gen.Select(Gen.Int[0, 100_000_000], Gen.Int[1, 100_000_000]).Sample((from, length) =>
         {
             var (start, end) = (TimeSpan.FromMilliseconds(from), TimeSpan.FromMilliseconds((double)from + length));
-            var match = Fragment().Match(View.PartOf("f", start, end));
+            var match = Fragment().Match(FilmView.PartOf("f", start, end));
 
             Assert.True(match.Success);
             Assert.Equal((start, end), (Time("from"), Time("to")));

@@ -18,7 +18,7 @@ public class NuCheckerTests
         {
             foreach (var theme in Theme.BuiltInNames)
             {
-                foreach (var (name, html) in Sites.Texts(Site.Build(Sites.Everything(), Theme.BuiltIn(theme).Theme).Files))
+                foreach (var (name, html) in Sites.Texts(Site.Build(Sites.Everything(), Theme.BuiltIn(theme).Theme).Site.Files))
                     Write(root, theme, name, html);
             }
 

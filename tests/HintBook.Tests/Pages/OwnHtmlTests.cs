@@ -41,8 +41,8 @@ public class OwnHtmlTests
     public void No_stray_tag_opens_what_is_closed(string nudge)
     {
         var book = A.Book(A.Stage("lid") with { Nudge = A.Prose(nudge) }) with { Html = true };
-        var (files, _) = Site.Build(Sites.Plan(book), Theme.BuiltIn(Theme.Default).Theme);
-        var page = Sites.Parse(Sites.Texts(files)[A.Addresses(book).PageOf("lid")]);
+        var (site, _) = Site.Build(Sites.Plan(book), Theme.BuiltIn(Theme.Default).Theme);
+        var page = Sites.Parse(Sites.Texts(site.Files)[A.Addresses(book).PageOf("lid")]);
 
         Assert.DoesNotContain("free", Sites.Uncovered(page), StringComparison.Ordinal);
         Assert.DoesNotContain("lid-answer", Sites.Uncovered(page), StringComparison.Ordinal);

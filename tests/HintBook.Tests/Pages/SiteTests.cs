@@ -18,10 +18,10 @@ public class SiteTests
 
         SortedDictionary<string, string> Bytes(bool ordered)
         {
-            var (files, _) = Site.Build(Sites.Everything(), Theme.BuiltIn(theme).Theme);
+            var (site, _) = Site.Build(Sites.Everything(), Theme.BuiltIn(theme).Theme);
             var made = ordered
-                ? files.Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)))
-                : files.Reverse().AsParallel().Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)));
+                ? site.Files.Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)))
+                : site.Files.Reverse().AsParallel().Select(file => (file.Path, Text: Encoding.UTF8.GetString(file.Content().Span)));
             return new(made.ToDictionary(file => file.Path, file => file.Text), StringComparer.Ordinal);
         }
     }
@@ -46,10 +46,10 @@ public class SiteTests
     public void A_stage_page_with_all_it_needs_weighs_at_most_30_kB_compressed(string theme)
     {
         var plan = Sites.Everything();
-        var (files, _) = Site.Build(plan, Theme.BuiltIn(theme).Theme);
+        var (site, _) = Site.Build(plan, Theme.BuiltIn(theme).Theme);
 
         Assert.InRange(
-            files.Where(file => file.Path.StartsWith("assets/", StringComparison.Ordinal) || file.Path == plan.Addresses.PageOf("lid"))
+            site.Files.Where(file => file.Path.StartsWith("assets/", StringComparison.Ordinal) || file.Path == plan.Addresses.PageOf("lid"))
                 .Sum(file => Compressed(file.Content())),
             1_000,
             30_000);

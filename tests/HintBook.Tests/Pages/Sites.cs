@@ -38,9 +38,9 @@ internal static class Sites
     public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan, string theme = Theme.Default)
     {
         var (parsed, wrong) = Parsed[theme].Value;
-        var (files, findings) = Site.Build(plan, parsed);
+        var (site, findings) = Site.Build(plan, parsed);
         Assert.Empty(wrong.And(findings.All).All);
-        return Texts(files);
+        return Texts(site.Files);
     }
 
     public static ImmutableSortedDictionary<string, string> Texts(IEnumerable<MadeFile> files) =>

@@ -35,7 +35,7 @@ public class PictureRecordTests
 
     [Fact]
     public void A_record_of_another_photo_is_a_miss() =>
-        Assert.Null(PictureRecord.Read(Written, PhotoPipeline.KeyOf(new byte[] { 1 }, "a book", PhotoSettings.Standard)));
+        Assert.Null(PictureRecord.Read(Written, PhotoKey.Compute(new byte[] { 1 }, "a book", PhotoSettings.Standard)));
 
     [Theory]
     [InlineData("")]

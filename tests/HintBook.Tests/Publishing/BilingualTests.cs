@@ -1,3 +1,4 @@
+using HintBook.Checking;
 using HintBook.Publishing;
 using HintBook.Text;
 
@@ -55,8 +56,9 @@ public class BilingualTests
     {
         using var book = new Copy("Les six roues attendent un mot. Lis tout ce qu’il y a à lire.");
         Assert.IsType<Published>(Pipeline.Publish(book.Folder, new PublishOptions { Output = book.Output }));
-        var read = CheckedBook.Of(book.Folder);
-        Assert.Empty(read.Findings.All.Concat(AuditWork.Of(book.Output, read).Findings).Where(finding => finding.Code.Severity != Severity.Note).Select(finding => $"{finding.Code.Id} {finding.Message}"));
+        var sound = Assert.IsType<Sound>(Check.Run(book.Folder));
+        var audited = FinishedAudit.Run(book.Output, sound.Examined, sound.Findings).Findings;
+        Assert.Empty(sound.Findings.All.Concat(audited).Where(finding => finding.Code.Severity != Severity.Note).Select(finding => $"{finding.Code.Id} {finding.Message}"));
     }
 
     [Theory]
@@ -67,7 +69,7 @@ public class BilingualTests
     public void What_the_translation_gives_away_is_found(string nudge, string words)
     {
         using var book = new Copy(nudge);
-        var finding = Assert.Single(CheckedBook.Of(book.Folder).Findings.All, finding => finding.Code.Id == "HB3101");
+        var finding = Assert.Single(Check.Run(book.Folder).Findings.All, finding => finding.Code.Id == "HB3101");
         Assert.Equal(words, finding.At.Text);
     }
 

@@ -1,4 +1,5 @@
 using HintBook.Publishing;
+using HintBook.Starting;
 
 namespace HintBook.Tests.Publishing;
 

@@ -47,7 +47,7 @@ public class BothChecksTests
             (place, secret) =>
             {
                 var book = place.Put(Cabinet(secret.Secret, secret.IsCode), $"It is {secret.Written} there");
-                var inSource = Leaks.In(book, SurveyOf(book)).All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
+                var inSource = Leaks.In(book, SurveyOf(book)).Findings.All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && fault.IsSure);
                 Assert.Equal((true, true), (inSource, inPage));
             },
@@ -66,7 +66,7 @@ public class BothChecksTests
             (place, secret) =>
             {
                 var book = place.Put(Cabinet(secret.Secret, secret.IsCode) with { Language = A.Value(language) }, $"… {secret.Written} …");
-                var inSource = Leaks.In(book, SurveyOf(book)).All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
+                var inSource = Leaks.In(book, SurveyOf(book)).Findings.All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret);
                 Assert.Equal((true, true), (inSource, inPage));
             },
@@ -86,7 +86,7 @@ public class BothChecksTests
     public void A_book_without_leaks_has_none_in_its_pages()
     {
         var book = Cabinet("brass bee", isCode: false);
-        Assert.Empty(Leaks.In(book, SurveyOf(book)).All.Where(finding => finding.Code.Severity == Severity.Error));
+        Assert.Empty(Leaks.In(book, SurveyOf(book)).Findings.All.Where(finding => finding.Code.Severity == Severity.Error));
         Assert.Empty(Audited(book));
     }
 
@@ -126,9 +126,9 @@ public class BothChecksTests
         var survey = SurveyOf(book);
         var plan = Pages.Sites.Plan(book, survey);
         using var site = new HintBook.Tests.Audit.Site();
-        foreach (var file in HintBook.Pages.Site.Build(plan, Parlour).Files)
+        foreach (var file in HintBook.Pages.Site.Build(plan, Parlour).Site.Files)
             site.Write(file.Path, file.Content().ToArray());
-        var table = AuditTables.Of(new CheckedBook(null, book, survey, plan.Addresses, AddressLock.Nothing, Parlour, Findings.Of([])));
+        var table = AuditTables.Build(book, [Leaks.In(book, survey).MayBeSaid], plan.Addresses, Parlour, []);
         return [.. site.Audit(table).Faults.Where(fault => fault.Secret is not null)];
     }
 }

@@ -1,4 +1,4 @@
-using HintBook.Publishing;
+using HintBook.Checking;
 using HintBook.Text;
 
 namespace HintBook.Tests.Reading;
@@ -20,7 +20,7 @@ public class CasesTests
     {
         var book = Path.Combine(Folder, name);
         var expected = Path.Combine(book, "findings.txt");
-        var said = FindingsText.Write(CheckedBook.Of(book).Findings, withNotes: true);
+        var said = FindingsText.Write(Check.Run(book).Findings, withNotes: true);
         if (Environment.GetEnvironmentVariable("HINTBOOK_ACCEPT") == "1")
             File.WriteAllText(expected, said);
         Assert.Equal(File.ReadAllText(expected), said);

@@ -157,7 +157,7 @@ public class LeaksTests
     }
 
     private static Finding[] Said((HintBook.Books.Book Book, Survey Survey) read, bool notes = false) =>
-        [.. Leaks.In(read.Book, read.Survey).Shown(notes)];
+        [.. Leaks.In(read.Book, read.Survey).Findings.Shown(notes)];
 
     // Two ways in: the hatch gives a brass bee, and with it a velvet bolt is drawn by a code; the attic needs neither.
     private static BookOnDisk Cellar(

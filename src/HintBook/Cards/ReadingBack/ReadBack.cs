@@ -15,25 +15,33 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
 
     /// <summary>Reads every card twice, on all cores: from its picture, and from its place on the PDF's back sides.</summary>
     internal static (ReadBack Counts, ImmutableArray<Finding> Findings) Run(
-        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, Paper paper)
+        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, Paper paper, WorkLog? work)
     {
         var fromPictures = cards.AsParallel().AsOrdered()
-            .Select((card, i) => Judge(book, card, $"qr/{card.Name}.png", CodeReader.ReadPng(pictures[i])))
+            .Select((card, i) =>
+            {
+                work?.Did(Work.DecodePicture, card.Name);
+                return Judge(book, card, $"qr/{card.Name}.png", CodeReader.ReadPng(pictures[i]));
+            })
             .ToImmutableArray();
         var backs = CardBacks.In(pdf, Imposition.SheetsFor(cards.Length));
         var fromPdf = cards.Chunk(Imposition.PerSheet).Zip(backs).AsParallel().AsOrdered()
-            .SelectMany((sheet, number) => OnSheet(book, sheet.First, sheet.Second, number, paper))
+            .SelectMany((sheet, number) => OnSheet(book, sheet.First, sheet.Second, number, paper, work))
             .ToImmutableArray();
 
         var found = fromPictures.Concat(fromPdf).OfType<Finding>().ToImmutableArray();
         return (new(cards.Length, fromPictures.Count(finding => finding is null), fromPdf.Count(finding => finding is null)), found);
     }
 
-    private static IEnumerable<Finding?> OnSheet(Book book, Card[] cards, CardBacks back, int sheet, Paper paper)
+    private static IEnumerable<Finding?> OnSheet(Book book, Card[] cards, CardBacks back, int sheet, Paper paper, WorkLog? work)
     {
         var pixels = back.Pixels();
         var where = $"cards.pdf, page {CardSheets.PageOfBacks(sheet) + 1}";
-        return [.. cards.Select((card, slot) => Judge(book, card, where, Read(pixels, CardBack.CodeOn(Imposition.Back(paper, slot)))))];
+        return [.. cards.Select((card, slot) =>
+        {
+            work?.Did(Work.DecodePdf, card.Name);
+            return Judge(book, card, where, Read(pixels, CardBack.CodeOn(Imposition.Back(paper, slot))));
+        })];
     }
 
     private static string? Read(Raster? page, Rect place)

@@ -16,20 +16,20 @@ internal static class ExplorationStrategy
     /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
     /// may be few enough of them.
     /// </summary>
-    public static (ExplorationResult Explore, ReactionFault? Unrest) Explore(Machine machine, Budget budget)
+    public static (ExplorationResult Result, ReactionFault? Fault, StateGraph? Graph) Explore(Machine machine, Budget budget)
     {
         var reduced = budget.Limits.Reduce ? ByReduction.Explore(machine, budget) : null;
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
-            return (reduced, null);
+            return (reduced, null, null);
         var graph = Exploration.Whole(machine, budget, most: reduced is null ? int.MaxValue : MostToSettle(machine));
         if (graph.Stopped is null)
-            return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest);
+            return (Read(graph, budget) with { Precedence = reduced?.Precedence }, graph.Unrest, graph);
         budget.Forgive();
         if (budget.Limits.Reduce && budget.Why is null)
             reduced ??= ByReduction.Explore(machine, budget, ManyStates);
         if (reduced is null)
-            return (Read(graph, budget), graph.Unrest);
-        return (Better(reduced, graph, machine, budget), graph.Unrest);
+            return (Read(graph, budget), graph.Unrest, null);
+        return (Better(reduced, graph, machine, budget), graph.Unrest, null);
     }
 
     // Large boxes rarely have few states, and each of theirs is large.

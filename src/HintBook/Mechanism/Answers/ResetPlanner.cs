@@ -13,16 +13,16 @@ internal sealed class ResetPlanner
     private const int MostStatesBesides = 50_000;
     private const int MostToReach = 20_000_000;
     private const int MostPlacesBesides = 1_000_000;
+    private readonly Explored explored;
     private readonly Book book;
     private readonly Budget budget;
     private readonly Machine machine;
     private readonly Stepper stepper;
 
     /// <summary>Prepares it.</summary>
-    public ResetPlanner(Book book, Budget budget)
+    public ResetPlanner(Explored explored)
     {
-        (this.book, this.budget) = (book, budget);
-        machine = Compiler.Compile(book);
+        (this.explored, book, budget, machine) = (explored, explored.Book, explored.Continued(), explored.Machine);
         stepper = new Stepper(machine);
     }
 
@@ -31,9 +31,8 @@ internal sealed class ResetPlanner
     {
         if (machine.Refused is not null || stepper.Start() is not { } shipped)
             return Nothing(machine.Refused ?? "its reactions never settle");
-        var (solution, _) = ExplorationStrategy.Explore(machine, budget);
-        if (solution.Way is not { } opening)
-            return Nothing(solution.Why ?? "the box can't be opened");
+        if (explored.Result.Way is not { } opening)
+            return Nothing(explored.Result.Why ?? "the box can't be opened");
         var from = Exhausted(opening, shipped);
         var solved = from.Aggregate(shipped, (state, act) => stepper.After(act, state)!);
         var back = ResetMachine.Build(book, machine, shipped);
@@ -95,7 +94,7 @@ internal sealed class ResetPlanner
         var greedily = budget.Limits.Reduce && !ReactionConflicts.Any(back);
         if (greedily && greedy.PutsBackAnything(new WaitingReasons(machine).Attainable, Movable()))
             return new Claim.Proved(plan);
-        var forward = Exploration.Whole(machine, budget);
+        var forward = explored.Graph ?? Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
         var ends = Ends(forward, back);

@@ -1,0 +1,26 @@
+using HintBook.Checking;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary>Checks a book while a line says how far the exploration of its mechanism has come.</summary>
+internal static class CheckedBook
+{
+    /// <inheritdoc cref="Check.Run"/>
+    /// <param name="path">The book's folder.</param>
+    /// <param name="lastPublished">The output folder of the last publish, or null.</param>
+    /// <param name="terminal">Where progress is said.</param>
+    /// <param name="stop">Ends the exploration.</param>
+    public static Checked At(string path, string? lastPublished, Terminal terminal, CancellationToken stop)
+    {
+        using var progress = new Progress(terminal);
+        return Check.Run(path, new() { LastPublished = lastPublished, Progress = progress, Stop = stop });
+    }
+
+    /// <summary>What was found out about a book, with its errors or without; null where something must be mended first.</summary>
+    public static Examined? ExaminedOf(Checked book) => book switch
+    {
+        Sound sound => sound.Examined,
+        Faulty faulty => faulty.Examined,
+        _ => null,
+    };
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using HintBook.Books;
+using HintBook.Checking.Media;
+using HintBook.Ciphers;
+using HintBook.Mechanism;
+using HintBook.Pages;
+using HintBook.Reading;
+using HintBook.Reading.Folder;
+using HintBook.Spoilers;
+using HintBook.Text;
+
+namespace HintBook.Checking;
+
+/// <summary>
+/// From a folder to all that can be known of its book without making anything. Every verb starts here. The steps have no logic of
+/// their own: each room does its part, and each result is handed on.
+/// </summary>
+public static class Check
+{
+    /// <summary>Checks a book. Photos are looked at, not developed; nothing is written.</summary>
+    /// <param name="path">The book's folder.</param>
+    /// <param name="options">What the check is given besides; null for nothing.</param>
+    public static Checked Run(string path, CheckOptions? options = null)
+    {
+        var given = options ?? new();
+        var result = Run(path, given);
+        if (given.Stop.IsCancellationRequested)
+            given.Results?.Forget();
+        else
+            given.Results?.EndRun();
+        return result;
+
+        static Checked Run(string path, CheckOptions given)
+        {
+            var (folder, book, read) = Reader.Read(path, given.Results);
+            return folder is null || book is null ? new Unreadable { Findings = read } : Examine(folder, book, read, given);
+        }
+    }
+
+    /// <summary>Reads a book as far as its mechanism and its codes can be looked at: the files, and the names in them.</summary>
+    /// <param name="path">The book's folder.</param>
+    /// <returns>The book, null while there are errors to mend first, and the findings.</returns>
+    public static (Book? Book, Findings Findings) Names(string path)
+    {
+        var (_, book, read) = Reader.Read(path);
+        var findings = book is null ? read : read.And(NameCheck.Run(book));
+        return (findings.AnyError ? null : book, findings);
+    }
+
+    private static Checked Examine(BookFolder folder, Book book, Findings read, CheckOptions given)
+    {
+        var more = new List<Finding>();
+        var (survey, surveyed) = SurveyOf(book, whole: !read.AnyError, given);
+        var proofs = ProofsOf(book, given);
+        var kept = KeptAddresses.Read(folder, given.LastPublished, more);
+        var (addresses, next, moved) = AddressPlan.Plan(book, kept);
+        var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
+        var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
+        if (survey is null)
+            return new Faulty { Book = book, Examined = null, Findings = findings };
+
+        var spoilers = new[] { book }.Concat(book.Translations).Select(each => Leaks.In(each, survey, given.Work)).ToImmutableArray();
+        var (media, looked) = MediaCheck.Run(book, folder, given.Work);
+        var plan = new SitePlan
+        {
+            Book = book,
+            Survey = survey,
+            Addresses = addresses,
+            Proofs = proofs,
+            Pictures = media.Pictures,
+            Films = media.PublishedFilms,
+        };
+        var (site, paged) = Site.Build(plan, theme, given.Results, given.Work);
+        var examined = new Examined
+        {
+            Folder = folder,
+            Book = book,
+            Survey = survey,
+            Proofs = proofs,
+            MayBeSaid = [.. spoilers.Select(each => each.MayBeSaid)],
+            Addresses = addresses,
+            Kept = next,
+            Theme = theme,
+            Media = media,
+            Site = site,
+        };
+        findings = findings.And([.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All]);
+        return findings.AnyError
+            ? new Faulty { Book = book, Examined = examined, Findings = findings }
+            : new Sound { Examined = examined, Findings = findings };
+    }
+
+    // The mechanism looks at book.yaml and at the keys of the stages; a change below the keys leaves all of it as it was, places included.
+    private static (Survey? Survey, Findings Findings) SurveyOf(Book book, bool whole, CheckOptions given)
+    {
+        if (given.Results is not { } results)
+            return Survey().Value;
+        var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
+        var content = RunResults.KeyOf([$"{whole}", book.File.Text, .. keys]);
+        return results.Get("survey", content, Survey).Value;
+
+        StrongBox<(Survey?, Findings)> Survey() =>
+            new(Surveyor.Survey(book, whole, null, given.Progress, given.Stop, given.Work));
+    }
+
+    private static Proofs ProofsOf(Book book, CheckOptions given) => given.Results is { } results
+        ? results.Get("proofs", RunResults.KeyOf(book.File.Text), () => Proofs.Prove(book, given.Work))
+        : Proofs.Prove(book, given.Work);
+}

@@ -1,0 +1,23 @@
+using HintBook.Mechanism;
+using HintBook.Text;
+
+namespace HintBook.Checking;
+
+/// <summary>What a check is given besides the book.</summary>
+public sealed record CheckOptions
+{
+    /// <summary>A folder with the addresses of the last publish, for a book that can't keep its own; or null.</summary>
+    public string? LastPublished { get; init; }
+
+    /// <summary>Told how far the exploration of the mechanism has come.</summary>
+    public IProgress<SolveProgress>? Progress { get; init; }
+
+    /// <summary>Ends the exploration; what wasn't looked at until then is not proved.</summary>
+    public CancellationToken Stop { get; init; }
+
+    /// <summary>Results of earlier checks in the same process, so that only what a changed file touches is done again; or null.</summary>
+    public RunResults? Results { get; init; }
+
+    /// <summary>Counts what is worked out; tests hold each kind of work to its number.</summary>
+    public WorkLog? Work { get; init; }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using HintBook.Audit;
+using HintBook.Books;
+using HintBook.Checking;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>Has the finished files read cold, by code that knows nothing of how they were made.</summary>
+public static class FinishedAudit
+{
+    /// <summary>Something in a finished file.</summary>
+    public static readonly FindingCode FaultCode = new("HB7401", Severity.Error, "the finished site isn't right");
+
+    /// <summary>Something in a finished file that may be wrong.</summary>
+    public static readonly FindingCode DoubtCode = new("HB7402", Severity.Warning, "the finished site may tell a secret");
+
+    /// <summary>Audits a site and what was printed beside it.</summary>
+    /// <param name="output">The folder that holds <c>site</c> and perhaps <c>print</c>.</param>
+    /// <param name="book">The book they were made from.</param>
+    /// <param name="told">What the author has been told of the book.</param>
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(string output, Examined book, Findings told)
+    {
+        var table = TableOf(book);
+        var (site, print) = (Path.Combine(output, "site"), Path.Combine(output, "print"));
+        var report = SiteAudit.Run(site, table);
+        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(print, site, table).Faults], book, told));
+    }
+
+    /// <summary>Audits printed cards that were made by themselves.</summary>
+    /// <param name="print">The folder with the cards.</param>
+    /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
+    /// <param name="book">The book they were made from.</param>
+    /// <param name="told">What the author has been told of the book.</param>
+    public static IEnumerable<Finding> RunOnCards(string print, string? site, Examined book, Findings told) =>
+        FindingsOf(PrintAudit.Run(print, site, TableOf(book)).Faults, book, told);
+
+    private static AuditTable TableOf(Examined book) =>
+        AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos);
+
+    private static IEnumerable<Finding> FindingsOf(ImmutableArray<AuditFault> faults, Examined book, Findings told)
+    {
+        // What the source says in doubt has been told there.
+        var doubts = told.All.Where(finding => finding.Code.Id.StartsWith("HB31", StringComparison.Ordinal))
+            .Select(finding => finding.Message)
+            .ToArray();
+        return faults
+            .Where(fault => fault.IsSure || !doubts.Any(doubt => doubt.Contains($"“{fault.Secret}”", StringComparison.Ordinal)))
+            .Select(fault => FindingOf(fault, book.Book, book.Addresses));
+    }
+
+    private static Finding FindingOf(AuditFault fault, Book book, Addresses addresses)
+    {
+        var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
+        return new Finding
+        {
+            Code = fault.IsSure ? FaultCode : DoubtCode,
+            At = stage?.Title.At ?? book.Title.At,
+            Message = $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}",
+            Help = stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.",
+        };
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Concurrent;
+using HintBook.Checking;
+using HintBook.Checking.Media;
+using HintBook.Photos;
+using HintBook.Text;
+
+namespace HintBook.Publishing;
+
+/// <summary>Develops a book's photos on all cores, and takes those that haven't changed from the cache.</summary>
+internal static class PhotoWork
+{
+    private static readonly PhotoSettings Settings = MediaCheck.Settings;
+
+    /// <summary>Writes the pictures, and says how many had to be developed and what couldn't be.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="writer">Where the site is put together.</param>
+    /// <param name="cache">The folder with the pictures of earlier publishes.</param>
+    public static (int Developed, IEnumerable<Finding> Findings) Run(Examined book, OutputWriter writer, string cache)
+    {
+        var findings = new ConcurrentBag<Finding>();
+        var developed = 0;
+        Directory.CreateDirectory(cache);
+        writer.ForEach("photos", book.Media.Photos, photo =>
+        {
+            if (Kept(photo.Plan, cache) is { } kept)
+            {
+                foreach (var (path, content) in kept)
+                    writer.Write(Path.Combine("site", path), content);
+                return;
+            }
+
+            Interlocked.Increment(ref developed);
+            foreach (var finding in Develop(photo, book, writer, cache))
+                findings.Add(finding);
+        });
+        return (developed, findings);
+    }
+
+    private static IEnumerable<Finding> Develop(BookPhoto photo, Examined book, OutputWriter writer, string cache)
+    {
+        var findings = new List<Finding>();
+        if (book.Folder.ReadBytes(photo.File.File.Value, photo.File.File.At, Settings.MaxFileBytes, findings) is not { } bytes)
+            return findings;
+        var result = PhotoPipeline.Develop(bytes, photo.Plan, Settings);
+        if (result is not ResizedPhoto resized)
+            return PhotoFindings.Check(photo.File, result, Settings);
+        foreach (var (file, content) in resized.Picture.Files.Zip(resized.Bytes))
+        {
+            writer.Write(Path.Combine("site", file.Path), content);
+            File.WriteAllBytes(Path.Combine(cache, Path.GetFileName(file.Path)), content.Span);
+        }
+
+        File.WriteAllText(RecordOf(photo.Plan.Key, cache), PictureRecord.Of(resized).Write());
+        return [];
+    }
+
+    // A cache that was cut short, mixed up or tampered with is a miss, never an error.
+    private static List<(string Path, byte[] Content)>? Kept(PlannedPhoto plan, string cache)
+    {
+        try
+        {
+            if (!File.Exists(RecordOf(plan.Key, cache)) || PictureRecord.Read(File.ReadAllText(RecordOf(plan.Key, cache)), plan.Key) is not { } record)
+                return null;
+            if (!record.Picture.Files.SequenceEqual(plan.Picture.Files))
+                return null;
+            var files = record.Picture.Files
+                .Select(file => (File: file, Content: File.ReadAllBytes(Path.Combine(cache, Path.GetFileName(file.Path)))))
+                .ToArray();
+            return files.All(file => record.Holds(file.File, file.Content)) ? [.. files.Select(file => (file.File.Path, file.Content))] : null;
+        }
+        catch (IOException)
+        {
+            return null;
+        }
+    }
+
+    private static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
+}

@@ -1,0 +1,72 @@
+using System.Text;
+using HintBook.Cli;
+using HintBook.Reading.Shapes;
+using HintBook.Tests.Cli.Findings;
+using HintBook.Tests.House;
+using HintBook.Text;
+
+namespace HintBook.Tests.Reading;
+
+// What an author can write, and what is said when it is wrong, stands in the room's README. It is written from the shapes that check the files.
+public class FormatReadmeTests
+{
+    [Fact]
+    public void The_readme_of_reading_tells_every_key_and_every_finding() =>
+        WrittenFromTheCode.EndsWith(
+            Keys("`book.yaml`", BookShapes.Book) + Keys("A stage", BookShapes.Stage) + Keys("`book.fr.yaml` and the like", BookShapes.Translation) + Codes(),
+            "src", "HintBook", "Reading", "README.md");
+
+    private static string Keys(string title, FieldsShape shape)
+    {
+        var text = new StringBuilder($"\n## {title}\n\n| key | takes | what it means |\n|---|---|---|\n");
+        foreach (var (key, field, takes) in KeyRows.Of(shape))
+            text.Append($"| `{key}`{(field.Required ? ", always" : "")} | {Cell(takes)} | {Cell(field.Says)} |\n");
+        return text.ToString();
+    }
+
+    private static string Codes()
+    {
+        var text = new StringBuilder("\n## The findings\n\n| code | weight | title | what it means |\n|---|---|---|---|\n");
+        foreach (var code in FindingCodes.All)
+        {
+            var means = FindingPages.Of(code.Id) is { } page ? FindingPage.Parse(page).FirstSentence : "";
+            text.Append($"| {code.Id} | {code.Severity.Word()} | {Cell(code.Title)} | {Cell(means)} |\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
+}
+
+/// <summary>The keys of a shape and of what lies in it, each with its way there: <c>parts.NAME.positions</c>.</summary>
+internal static class KeyRows
+{
+    public static IEnumerable<(string Key, Field Field, string Takes)> Of(FieldsShape shape) => In(shape, "", []);
+
+    private static IEnumerable<(string Key, Field Field, string Takes)> In(FieldsShape shape, string way, Dictionary<FieldsShape, string> told)
+    {
+        foreach (var field in shape.Fields)
+        {
+            var key = way + field.Key;
+            var inner = Inside(field.Shape, key).DistinctBy(each => each.Shape).ToArray();
+            var before = inner.Select(each => told.GetValueOrDefault(each.Shape)).OfType<string>().FirstOrDefault();
+            yield return (key, field, field.Shape.Wanted + (before is null ? "" : $"; its keys are those of `{before}`"));
+            foreach (var (below, fields) in inner.Where(each => told.TryAdd(each.Shape, key)))
+            {
+                foreach (var row in In(fields, below + ".", told))
+                    yield return row;
+            }
+        }
+    }
+
+    // The keys that lie directly in a shape, in lists and under names of the author's choice too. A shape that is met again is told once.
+    private static IEnumerable<(string Way, FieldsShape Shape)> Inside(Shape? shape, string way) => shape switch
+    {
+        FieldsShape fields => [(way, fields)],
+        ListShape list => Inside(list.Item, way),
+        NamedShape named => Inside(named.Value, way + ".NAME"),
+        EitherShape either => [.. Inside(either.Keys, way), .. Inside(either.List, way)],
+        _ => [],
+    };
+}
