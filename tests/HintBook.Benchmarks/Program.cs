@@ -5,8 +5,9 @@ using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without a word: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `audit` the audit, `codes` the proofs of codes, `rooms`
-// single rooms. `floor-…` is one side of a whole-process run, started by it as a process of its own.
+// Without arguments: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `audit` the audit,
+// `codes` the proofs of codes, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some: without any it would ask).
+// `floor-…` is one side of a whole-process run, started by it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),
@@ -16,7 +17,7 @@ return args switch
     ["audit"] => AuditNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["codes"] => CodeNumbers.Print(),
-    ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest).Any() ? 0 : 2,
+    ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest is [] ? ["--filter", "*"] : rest).Any() ? 0 : 2,
     _ => Usage(),
 };
 

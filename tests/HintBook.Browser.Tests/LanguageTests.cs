@@ -9,7 +9,7 @@ public class LanguageTests(ReadingRoom room)
     [Fact]
     public async Task The_readers_own_language_comes_first_and_a_choice_stays()
     {
-        using var site = Bilingual("bilingual, chosen");
+        var site = room.Shelf.Bilingual;
         await using var reader = await room.Seat(site, new Circumstances(Locale: "fr-CA"));
 
         await reader.OpenStage("plover");
@@ -28,7 +28,7 @@ public class LanguageTests(ReadingRoom room)
     [InlineData(false, "fr-CA")]
     public async Task Without_script_or_a_language_they_share_the_books_own_comes_with_a_switch(bool script, string locale)
     {
-        using var site = Bilingual($"bilingual, {locale}");
+        var site = room.Shelf.Bilingual;
         await using var reader = await room.Seat(site, new Circumstances(Script: script, Locale: locale));
 
         await reader.OpenStage("plover");
@@ -41,7 +41,7 @@ public class LanguageTests(ReadingRoom room)
     [Fact]
     public async Task A_page_that_was_opened_in_another_language_stays_in_it()
     {
-        using var site = Bilingual("bilingual, opened");
+        var site = room.Shelf.Bilingual;
         await using var reader = await room.Seat(site, new Circumstances());
 
         await reader.Open($"fr/{site.PageOf("plover")}");
@@ -52,7 +52,7 @@ public class LanguageTests(ReadingRoom room)
     [Fact]
     public async Task The_switch_breaks_no_rule_and_fits_the_narrowest_page()
     {
-        using var site = Bilingual("bilingual, narrow");
+        var site = room.Shelf.Bilingual;
         await using var reader = await room.Seat(site, new Circumstances(), new ViewportSize { Width = 320, Height = 640 });
         foreach (var page in new[] { "index.html", "fr/index.html", $"fr/{site.PageOf("plover")}", $"fr/{site.PageOf("heron")}" })
         {
@@ -60,19 +60,5 @@ public class LanguageTests(ReadingRoom room)
             Assert.Equal(2, await reader.Page.Locator("[data-language]:visible").CountAsync());
             Complaint.None([.. await AccessTests.Broken(reader, page), .. await WidthTests.TooWide(reader, page)]);
         }
-    }
-
-    private PublishedSite Bilingual(string test)
-    {
-        var book = room.Shelf.SmallBookFor(test);
-        var keys = Path.Combine(book, "book.yaml");
-        File.WriteAllText(keys, File.ReadAllText(keys) + "\nlanguages: [ fr ]\n");
-        File.WriteAllText(Path.Combine(book, "book.fr.yaml"), "title: La table aux oiseaux\n");
-        var stage = Directory.GetFiles(Path.Combine(book, "stages"), "*plover.md").Single();
-        Directory.CreateDirectory(Path.Combine(book, "stages", "fr"));
-        File.WriteAllText(
-            Path.Combine(book, "stages", "fr", Path.GetFileName(stage)),
-            File.ReadAllText(stage).Replace(SmallBook.TitleOf("plover"), "Le pluvier", StringComparison.Ordinal));
-        return PublishedSite.Of("bilingual", book, book + ", published");
     }
 }

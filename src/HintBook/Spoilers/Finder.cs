@@ -4,7 +4,7 @@ using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
-/// <summary>Finds the mentions of all secrets in a text, reading it once. Keeps its room for the next text, so one thread asks it.</summary>
+/// <summary>Finds the mentions of all secrets in a text, reading it once. Not thread-safe: buffers are reused for the next text.</summary>
 internal sealed class Finder
 {
     private const int ShortestCode = 2;
@@ -45,9 +45,9 @@ internal sealed class Finder
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
-        string[] names = [.. secrets.SelectMany(secret => secret.Spellings)];
-        own = new NameJudge(words, phrases, names, open);
-        others = other == language ? own : NameJudge.Build(other, names, open);
+        phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
+        own = new NameJudge(words, phrases, open);
+        others = other == language ? own : NameJudge.Build(other, open);
         foreach (var secret in secrets)
         {
             foreach (var spelling in secret.Spellings)

@@ -13,22 +13,18 @@ internal sealed class NameJudge
     /// <summary>Judges with the words that a search has.</summary>
     /// <param name="words">The words of the language.</param>
     /// <param name="phrases">Reads names into them.</param>
-    /// <param name="names">The names that will be judged.</param>
     /// <param name="openTexts">What anyone may read.</param>
-    public NameJudge(WordList words, Phrases phrases, IEnumerable<string> names, IEnumerable<string> openTexts)
+    public NameJudge(WordList words, Phrases phrases, IEnumerable<string> openTexts)
     {
         (this.words, this.phrases, reader) = (words, phrases, new WordReader(words));
-        // The names first: a word of an open text that is a name's with a prefix must not become a word of its own, or the name isn't found in it.
-        foreach (var name in names)
-            phrases.Learn(name);
         openWords = [.. openTexts.SelectMany(phrases.TellingWords)];
     }
 
     /// <summary>Judges names of another language than that of the texts.</summary>
-    public static NameJudge Build(SearchLanguage language, IEnumerable<string> names, IEnumerable<string> openTexts)
+    public static NameJudge Build(SearchLanguage language, IEnumerable<string> openTexts)
     {
         var list = new WordList(language);
-        return new(list, new Phrases(list), names, openTexts);
+        return new(list, new Phrases(list), openTexts);
     }
 
     /// <summary>How many words of a name tell something, how many of those are everyday ones, and whether anyone knows all of them.</summary>

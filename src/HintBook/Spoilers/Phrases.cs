@@ -20,6 +20,25 @@ internal sealed class Phrases(WordList words)
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
+    /// <summary>
+    /// Makes the words of texts known before any name is added. A language with prefixes needs that: a word is known by its stem only if
+    /// the stem is known already, and a text may have the one where another text has the other.
+    /// </summary>
+    public void AddWords(IEnumerable<string> texts)
+    {
+        if (!hasPrefixes)
+            return;
+        var all = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var text in texts)
+        {
+            reader.Read(text);
+            foreach (var word in reader.Words)
+                all.Add(reader.Bare(word).ToString());
+        }
+
+        words.AddAll(all);
+    }
+
     /// <summary>Adds a name with the other ways in which it is said.</summary>
     /// <param name="secret">Whose name it is.</param>
     /// <param name="name">As the author wrote it.</param>

@@ -90,6 +90,13 @@ internal sealed class WordList
         return roles.Count - 1;
     }
 
+    /// <summary>Adds words of bare letters, each stem before the words that are made of it with a prefix, for those are longer.</summary>
+    public void AddAll(IEnumerable<string> bare)
+    {
+        foreach (var word in bare.OrderBy(FoldedLength).ThenBy(word => word, StringComparer.Ordinal))
+            Add(word);
+    }
+
     /// <summary>What kind of word it is.</summary>
     public WordRole RoleOf(int number) => number < 0 ? WordRole.None : roles[number];
 
@@ -123,6 +130,14 @@ internal sealed class WordList
 
     // Asked for every word of every text: English without the detour.
     private int Folded(Span<char> word) => isEnglish ? EnglishForms.Fold(word) : Language.Fold(word);
+
+    private int FoldedLength(string bare)
+    {
+        Span<char> room = stackalloc char[LongestWord];
+        var length = Math.Min(bare.Length, LongestWord);
+        bare.AsSpan(0, length).CopyTo(room);
+        return Folded(room[..length]);
+    }
 
     private static string BareOf(string word, WordReader reader)
     {

@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using HintBook.Tests.House;
 
 namespace HintBook.Browser.Tests.Browsers;
 
@@ -7,14 +7,12 @@ namespace HintBook.Browser.Tests.Browsers;
 /// <param name="ways">How one can be installed here, tried in this order.</param>
 internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[] ways)
 {
-    private const string AptGet = "/usr/bin/apt-get";
-
     /// <summary>The setup of this machine.</summary>
     /// <param name="own">Where Playwright keeps the browser that it installs itself.</param>
     public static BrowserSetup Here(string own) => new(
         () => InstalledBrowser.Find() ?? (File.Exists(own) ? own : null),
-        OnDebianAsRoot()
-            ? [new Way("apt-get install chromium", () => Run(AptGet, "update") && Run(AptGet, "install", "-y", "chromium")), ByPlaywright]
+        DebianPackages.MayBeInstalled
+            ? [new Way("apt-get install chromium", () => DebianPackages.Install("chromium") is null), ByPlaywright]
             : [ByPlaywright]);
 
     private static Way ByPlaywright { get; } = new("playwright install chromium", () => Microsoft.Playwright.Program.Main(["install", "chromium"]) == 0);
@@ -33,17 +31,6 @@ internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[]
 
         throw new InvalidOperationException(
             $"The browser tests need Chromium, Chrome or Edge: none is installed, and `{string.Join("` and `", ways.Select(way => way.Command))}` failed; install one and run the tests again.");
-    }
-
-    private static bool OnDebianAsRoot() => OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && File.Exists(AptGet);
-
-    private static bool Run(string program, params string[] arguments)
-    {
-        var start = new ProcessStartInfo(program, arguments);
-        start.Environment["DEBIAN_FRONTEND"] = "noninteractive";
-        using var process = Process.Start(start);
-        process?.WaitForExit();
-        return process?.ExitCode == 0;
     }
 
     /// <summary>One way of installing a browser.</summary>

@@ -9,12 +9,19 @@ internal sealed class Shelf : IDisposable
     /// <summary>The name of the project's example.</summary>
     public const string Example = "content-example";
 
+    private readonly Lazy<PublishedSite> bilingual;
+
     // A space and letters beyond ASCII, as on many a memory stick.
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook größe ").FullName;
     private readonly ConcurrentDictionary<(string Book, string Theme, string Language), Lazy<PublishedSite>> sites = [];
 
     /// <summary>The names of the books: the small one, and the project's example.</summary>
     public static IEnumerable<string> Names => ExampleFolder is null ? [SmallBook.Title] : [SmallBook.Title, Example];
+
+    public Shelf() => bilingual = new(PublishBilingual);
+
+    /// <summary>The small book in English, with one stage and the title in French as well.</summary>
+    public PublishedSite Bilingual => bilingual.Value;
 
     /// <summary>The small book as it is for a reader who has not asked for anything else.</summary>
     public PublishedSite Small => this[SmallBook.Title, new()];
@@ -29,18 +36,20 @@ internal sealed class Shelf : IDisposable
     {
         foreach (var site in sites.Values.Where(site => site.IsValueCreated))
             site.Value.Dispose();
+        if (bilingual.IsValueCreated)
+            bilingual.Value.Dispose();
         Directory.Delete(folder, recursive: true);
     }
 
-    /// <summary>A copy of the small book of a test's own, to publish more than once.</summary>
+    /// <summary>A copy of the small book of a test's own, to publish into the folder of its name with ", published".</summary>
     public string SmallBookFor(string test)
     {
         var book = Path.Combine(folder, test);
         SmallBook.WriteTo(book);
+        CopyPictures(SmallBook.Title, book + ", published");
         return book;
     }
 
-    // The pictures are the same in every theme: they are developed once.
     private PublishedSite Publish(string name, string theme, string language)
     {
         var book = Path.Combine(folder, name, theme, language);
@@ -54,9 +63,26 @@ internal sealed class Shelf : IDisposable
         File.WriteAllLines(settings, [.. others, $"theme: {theme}", $"language: {language}"]);
         var output = book + ", published";
         if (theme != Pages.Theme.Default || language != new Circumstances().Language)
-            Copy(Path.Combine(this[name, new()].Folder, "..", ".hintbook", "cache"), Path.Combine(output, ".hintbook", "cache"));
+            CopyPictures(name, output);
         return PublishedSite.Of(name, book, output);
     }
+
+    private PublishedSite PublishBilingual()
+    {
+        var book = SmallBookFor("bilingual");
+        File.AppendAllText(Path.Combine(book, "book.yaml"), "\nlanguages: [ fr ]\n");
+        File.WriteAllText(Path.Combine(book, "book.fr.yaml"), "title: La table aux oiseaux\n");
+        var stage = Directory.GetFiles(Path.Combine(book, "stages"), "*plover.md").Single();
+        Directory.CreateDirectory(Path.Combine(book, "stages", "fr"));
+        File.WriteAllText(
+            Path.Combine(book, "stages", "fr", Path.GetFileName(stage)),
+            File.ReadAllText(stage).Replace(SmallBook.TitleOf("plover"), "Le pluvier", StringComparison.Ordinal));
+        return PublishedSite.Of("bilingual", book, book + ", published");
+    }
+
+    // The pictures are the same in every theme and language: they are developed once.
+    private void CopyPictures(string name, string output) =>
+        Copy(Path.Combine(this[name, new()].Folder, "..", ".hintbook", "cache"), Path.Combine(output, ".hintbook", "cache"));
 
     private static string? FindExample()
     {

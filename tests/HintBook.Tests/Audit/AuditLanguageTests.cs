@@ -1,5 +1,6 @@
 using System.Globalization;
 using HintBook.Audit;
+using HintBook.Tests.House;
 using HintBook.Tests.Spoilers.Languages;
 using Humanizer;
 
@@ -42,7 +43,8 @@ public class AuditLanguageTests(ITestOutputHelper output)
     public void A_number_is_told_as_another_library_says_it(string language)
     {
         var culture = new NamedCulture(language);
-        int[] numbers = [.. Enumerable.Range(100, 9900)];
+        // Seven shares no factor with ten: all pairs of figures that stand together are there. A soak tries every number.
+        int[] numbers = [.. Enumerable.Range(100, 9900).Where(number => Soak.IsOn || number % 7 == 0)];
         var secrets = Table.Of([.. numbers.Select(number => Table.Code(number.ToString(CultureInfo.InvariantCulture)))]) with { Language = language };
         using var site = Site.Good().Write("b.html", Site.Page("")).Write("note.txt", string.Join("\n\n", numbers.Select(number => number.ToWords(culture))));
         var told = site.Audit(secrets).Faults.Select(fault => fault.Secret).ToHashSet();

@@ -53,7 +53,7 @@ public class InsertionTests
                 var table = Table.Of(Table.Name("an unheard-of thing"), secret.IsCode ? Table.Code(secret.Secret) : Table.Name(secret.Secret));
                 return site.Audit(table).Faults.Any(fault => fault.Secret == secret.Secret);
             },
-            iter: 1000,
+            iter: 300,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
     [Fact]

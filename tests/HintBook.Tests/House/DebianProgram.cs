@@ -1,23 +1,27 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 
 namespace HintBook.Tests.House;
 
-/// <summary>Programs from Debian that tests ask for a second opinion. Where they may be installed they are; elsewhere the test is skipped and says why.</summary>
+/// <summary>
+/// Programs from Debian that tests ask for a second opinion. Where they may be installed they are; elsewhere the test is skipped and says why.
+/// </summary>
 internal static class DebianProgram
 {
-    /// <summary>Makes sure that a program is there, or skips the test.</summary>
-    public static void Have(string program, string package)
-    {
-        if (IsThere(program))
-            return;
-        if (File.Exists("/etc/debian_version") && Environment.UserName == "root")
-        {
-            Run("/", "apt-get", "update");
-            Run("/", "apt-get", "install", "--yes", "--no-install-recommends", package);
-        }
+    // What went wrong with a package is asked once in a run.
+    private static readonly ConcurrentDictionary<string, Lazy<string?>> Installed = new(StringComparer.Ordinal);
 
-        if (!IsThere(program))
-            Assert.Skip($"{program} is not installed here (on Debian: apt install {package}).");
+    /// <summary>Makes sure that a program is there, or skips the test.</summary>
+    public static void Have(string program, string package) => Have(program, package, () => IsThere(program));
+
+    /// <summary>Makes sure that what a package brings is there, or skips the test.</summary>
+    public static void Have(string what, string package, Func<bool> isThere)
+    {
+        if (isThere())
+            return;
+        var failed = DebianPackages.MayBeInstalled ? Installed.GetOrAdd(package, new Lazy<string?>(() => DebianPackages.Install(package))).Value : null;
+        if (!isThere())
+            Assert.Skip($"{what} is not installed here (on Debian: apt install {package}). {failed}".TrimEnd());
     }
 
     /// <summary>Runs a program in a folder and gives what it printed.</summary>
@@ -32,5 +36,6 @@ internal static class DebianProgram
 
     /// <summary>Whether a program is on the path.</summary>
     public static bool IsThere(string program) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+            .Any(folder => File.Exists(Path.Combine(folder, OperatingSystem.IsWindows() ? program + ".exe" : program)));
 }

@@ -1,14 +1,14 @@
-using System.ComponentModel;
 using System.Diagnostics;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
 using HintBook.Maps;
+using HintBook.Tests.House;
 using static HintBook.Tests.Maps.MapBooks;
 
 namespace HintBook.Tests.Maps;
 
-/// <summary>Read by Graphviz itself (Debian's package graphviz) where it is installed.</summary>
+/// <summary>Read by Graphviz itself (Debian's package graphviz).</summary>
 public class DotMapTests
 {
     [Fact]
@@ -51,27 +51,20 @@ public class DotMapTests
 
     private static string Dot(string format, string text)
     {
-        try
+        DebianProgram.Have("dot", "graphviz");
+        using var dot = Process.Start(new ProcessStartInfo("dot", ["-T" + format])
         {
-            using var dot = Process.Start(new ProcessStartInfo("dot", ["-T" + format])
-            {
-                UseShellExecute = false,
-                RedirectStandardInput = true,
-                RedirectStandardOutput = true,
-                StandardInputEncoding = new UTF8Encoding(false),
-                StandardOutputEncoding = Encoding.UTF8,
-            })!;
-            dot.StandardInput.Write(text);
-            dot.StandardInput.Close();
-            var output = dot.StandardOutput.ReadToEnd();
-            dot.WaitForExit();
-            Assert.Equal(0, dot.ExitCode);
-            return output;
-        }
-        catch (Win32Exception)
-        {
-            Assert.Skip("Graphviz is not installed: on Debian, apt-get install graphviz.");
-            throw;
-        }
+            UseShellExecute = false,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            StandardInputEncoding = new UTF8Encoding(false),
+            StandardOutputEncoding = Encoding.UTF8,
+        })!;
+        dot.StandardInput.Write(text);
+        dot.StandardInput.Close();
+        var output = dot.StandardOutput.ReadToEnd();
+        dot.WaitForExit();
+        Assert.Equal(0, dot.ExitCode);
+        return output;
     }
 }

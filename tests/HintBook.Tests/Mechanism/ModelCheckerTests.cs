@@ -16,7 +16,7 @@ public partial class ModelCheckerTests
     {
         DebianProgram.Have("spin", "spin");
         DebianProgram.Have("gcc", "gcc");
-        RandomBoxes.Any.Where(book => book.Box.Reactions.IsEmpty).Array[12].Sample(
+        RandomBoxes.Any.Where(book => book.Box.Reactions.IsEmpty).Array[4].Sample(
             books => Parallel.ForEach(books, Compare), iter: 1, print: books => string.Join("\n\n", books.Select(BookText.Of)));
     }
 

@@ -1,4 +1,3 @@
-using CsCheck;
 
 namespace HintBook.Tests.Mechanism;
 

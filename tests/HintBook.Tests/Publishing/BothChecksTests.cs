@@ -51,7 +51,7 @@ public class BothChecksTests
                 var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && fault.IsSure);
                 Assert.Equal((true, true), (inSource, inPage));
             },
-            iter: 100,
+            iter: 60,
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
@@ -76,7 +76,7 @@ public class BothChecksTests
     [InlineData("ja")]
     [InlineData("ar")]
     public void A_secret_in_any_spelling_of_a_language_is_found_in_the_source_and_in_the_finished_page(string language) =>
-        InSourceAndPage(language, seed: null, iterations: 60);
+        InSourceAndPage(language, seed: null, iterations: 40);
 
     [Fact]
     public void A_secret_in_the_title_of_a_stage_that_is_open_from_the_start_is_found_in_the_finished_pages()

@@ -58,8 +58,7 @@ public partial class UnicodeTests
     private static IEnumerable<string> Lines(string name)
     {
         var file = Path.Combine(Folder, name);
-        if (!File.Exists(file) && !File.Exists(file + ".bz2"))
-            Assert.Skip($"{file} isn't here (on Debian: apt install unicode-data).");
+        DebianProgram.Have(file, "unicode-data", () => File.Exists(file) || File.Exists(file + ".bz2"));
         var text = File.Exists(file) ? File.ReadAllText(file) : Unpacked(file + ".bz2");
         return text.Split('\n').Select(line => line.Split('#')[0].Trim()).Where(line => line.Length > 0);
     }

@@ -40,7 +40,7 @@ public class NaiveModelTests
                 Assert.Equal(IsOpen(book, stage, done), said);
             }
         }
-    }, iter: 1000, threads: 1);
+    }, iter: 500, threads: 1);
 
     [Fact]
     public void What_is_certain_before_a_stage_is_done_whenever_it_is_open() => Small.Sample(book =>
@@ -54,7 +54,7 @@ public class NaiveModelTests
             if (open.Length > 0)
                 Assert.Equal(open.Aggregate((left, right) => left.Intersect(right)).Order(), survey.Stages[stage.Id.Value].CertainBefore);
         }
-    }, iter: 1000, threads: 1);
+    }, iter: 500, threads: 1);
 
     [Fact]
     public void Layers_are_the_rounds_in_which_everything_open_is_done_at_once() => Small.Sample(book =>
@@ -71,7 +71,7 @@ public class NaiveModelTests
         }
 
         Assert.Equal(book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable).Select(stage => stage.Id.Value), done.Order());
-    }, iter: 1000, threads: 1);
+    }, iter: 500, threads: 1);
 
     // Facts that are known once these stages are done, the box doing what it does by itself.
     private static HashSet<string> KnownAfter(Book book, ImmutableHashSet<string> done)

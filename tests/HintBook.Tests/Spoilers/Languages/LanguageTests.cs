@@ -44,6 +44,25 @@ public class LanguageTests(ITestOutputHelper output)
         Assert.True(missed.Length == 0, $"{missed.Length}: {string.Join("; ", missed.Take(12))}");
     }
 
+    // Arabic writes "in" and "with" as one with the word behind them. Which of the two forms the search learns first doesn't matter.
+    [Theory]
+    [InlineData("بالمدخنة", "المدخنة")]
+    [InlineData("المدخنة", "بالمدخنة")]
+    [InlineData("مدخنة", "للمدخنة")]
+    public void A_name_is_found_in_either_form_though_an_open_text_has_the_other(string open, string written)
+    {
+        var finder = new Finder(Hidden.Names("المدخنة"), "ar", open);
+        Assert.Equal([open, written], new[] { open, written }.Where(text => finder.In($"… {text} …").Count == 1));
+    }
+
+    [Fact]
+    public void A_name_is_found_though_another_has_the_same_word_with_a_prefix()
+    {
+        var names = Hidden.Names("صندوق بالمدخنة", "المدخنة");
+        Assert.Equal(["المدخنة"], Hidden.In("انظر خلف المدخنة.", names, "ar"));
+        Assert.Equal(["المدخنة"], Hidden.In("ابدأ بالمدخنة.", names, "ar"));
+    }
+
     [Theory]
     [InlineData("en", true)]
     [InlineData("fr-CH", true)]
