@@ -101,7 +101,7 @@ internal static class ProseHtml
                 continue;
             }
 
-            var (table, wrong) = working.Build(code, Place(prose, paragraph));
+            var (table, wrong) = working.TableOf(code, Place(prose, paragraph));
             if (wrong is not null)
                 findings.Add(wrong);
             var parent = paragraph.Parent!;
