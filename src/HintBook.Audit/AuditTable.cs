@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 
 namespace HintBook.Audit;
 
-/// <summary>Who may see what: plain data about plain files, so that the audit depends on nothing that made them.</summary>
+/// <summary>What a site may tell, and where. Plain data about plain files, so that the audit depends on nothing that made them.</summary>
 public sealed record AuditTable
 {
     /// <summary>
@@ -28,8 +28,8 @@ public sealed record AuditTable
     public ImmutableArray<string> SaidEverywhere { get; init; } = [];
 
     /// <summary>
-    /// The language of pages that name no other, and of all other files, as a BCP 47 tag. Of English, German, French, Spanish, Japanese and Arabic the
-    /// forms of words and the number words are known; in others words count only as they are written.
+    /// The language of pages that name no other, and of all other files, as a BCP 47 tag. The forms of words and the number words are known in
+    /// English, German, French, Spanish, Japanese and Arabic; in other languages a word is found only as it is written.
     /// </summary>
     public string Language { get; init; } = "en";
 
@@ -86,12 +86,12 @@ public enum SpelledAs
 /// </param>
 public sealed record AuditPage(string File, BitArray Shown, ImmutableDictionary<string, BitArray> Folds)
 {
-    /// <summary>Whether a link on it may say what the page shows to which it leads: a page that leads readers on by the signs of stages.</summary>
+    /// <summary>Whether a link on it may say what its target page shows. True for a page that leads readers on by the signs of stages.</summary>
     public bool IsSignpost { get; init; }
 
     /// <summary>The language of its text; null for that of the table.</summary>
     public string? Language { get; init; }
 
-    /// <summary>The secrets of which it is sure that they may not be told here; null for all.</summary>
+    /// <summary>The secrets that are proved to be unknown here, so that telling one is a fault and no doubt; null for all.</summary>
     public BitArray? Sure { get; init; }
 }

@@ -6,17 +6,17 @@ using MetadataExtractor.Formats.Xmp;
 
 namespace HintBook.Audit;
 
-/// <summary>Reads what pictures and films carry besides what they show: Exif, IPTC, XMP, remarks, texts.</summary>
+/// <summary>Reads the metadata of pictures and films: Exif, IPTC, XMP, comments, texts.</summary>
 internal static class MediaReader
 {
-    // What they say of themselves in numbers is for programs.
+    // Directories of technical values only.
     private static readonly HashSet<string> Technical = new(StringComparer.Ordinal)
     {
         "File Type", "File", "JPEG", "JFIF", "Huffman", "ICC Profile",
         "PNG-IHDR", "PNG-sRGB", "PNG-gAMA", "PNG-pHYs", "WebP", "GIF Header", "QuickTime File Type",
     };
 
-    /// <summary>What a file's metadata tells that it may not. What can't be taken apart is told.</summary>
+    /// <summary>The secrets that a file's metadata tells too early, and a doubt for metadata that can't be read.</summary>
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
         if (secrets.IsEmpty)
@@ -43,12 +43,12 @@ internal static class MediaReader
         }
         catch (ImageProcessingException)
         {
-            // No kind of file that has metadata that anybody reads.
+            // The library knows no metadata in this kind of file.
             return new(path);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            // The reader of metadata throws many kinds of exceptions for damaged files.
+            // The library throws many kinds of exceptions for damaged files.
             return new(path) { Faults = [Damaged(path, "all of it")] };
         }
     }
@@ -72,7 +72,7 @@ internal static class MediaReader
         _ => [],
     };
 
-    // Standards of different ages name different encodings; what is UTF-8 is meant as UTF-8.
+    // The standards name different encodings. Bytes that are valid UTF-8 are read as UTF-8.
     private static string TextOf(StringValue text)
     {
         try

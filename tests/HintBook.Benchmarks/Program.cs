@@ -5,9 +5,9 @@ using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without arguments: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets, `audit` the audit,
-// `codes` the proofs of codes, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some: without any it would ask).
-// `floor-…` is one side of a whole-process run, started by it as a process of its own.
+// Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets,
+// `audit` the audit, `codes` the proofs of codes, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
+// `floor-…` is the floor of a whole-process run, which starts it as a process of its own.
 return args switch
 {
     [] => WholeRuns.Run(),

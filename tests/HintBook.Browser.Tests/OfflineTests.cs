@@ -76,7 +76,8 @@ public class OfflineTests(ReadingRoom room)
         Assert.DoesNotContain(true, await Ticks(reader));
     }
 
-    private static Task<bool[]> Ticks(Reader reader) => reader.Page.EvaluateAsync<bool[]>("() => [...document.querySelectorAll('[data-tick]')].map(box => box.checked)");
+    private static Task<bool[]> Ticks(Reader reader) =>
+        reader.Page.EvaluateAsync<bool[]>("() => [...document.querySelectorAll('[data-tick]')].map(box => box.checked)");
 
     // Ready means that the worker has kept every file.
     private static async Task Settled(Reader reader) => await reader.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => 0)");

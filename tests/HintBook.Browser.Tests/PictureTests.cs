@@ -27,9 +27,11 @@ public class PictureTests(ReadingRoom room)
     {
         var site = room.Shelf[book, circumstances];
         await using var reader = await room.Seat(site, circumstances);
-        var folder = Path.Combine(AppContext.BaseDirectory, "screenshots", book, $"{circumstances.Theme}-{circumstances.Language}-{(circumstances.Phone ? "phone" : "desk")}-{(circumstances.Dark ? "dark" : "light")}");
+        var (screen, light) = (circumstances.Phone ? "phone" : "desk", circumstances.Dark ? "dark" : "light");
+        var name = $"{circumstances.Theme}-{circumstances.Language}-{screen}-{light}";
+        var folder = Path.Combine(AppContext.BaseDirectory, "screenshots", book, name);
 
-        foreach (var (name, page, opened) in new[]
+        foreach (var (picture, page, opened) in new[]
         {
             ("front", "index.html", false),
             ("stage-closed", site.FullestStagePage, false),
@@ -46,10 +48,15 @@ public class PictureTests(ReadingRoom room)
                 await reader.OpenAllByHand();
             await reader.LoadPictures();
 
-            var file = Path.Combine(folder, name + ".png");
+            var file = Path.Combine(folder, picture + ".png");
             var width = circumstances.Phone ? 390 : 1280;
             var height = await reader.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
-            await reader.Page.ScreenshotAsync(new() { Path = file, FullPage = true, Clip = new() { Width = width, Height = Math.Min(height, TallestPicture) } });
+            await reader.Page.ScreenshotAsync(new()
+            {
+                Path = file,
+                FullPage = true,
+                Clip = new() { Width = width, Height = Math.Min(height, TallestPicture) },
+            });
             Assert.Equal(width, Image.Identify(file).Width);
         }
     }

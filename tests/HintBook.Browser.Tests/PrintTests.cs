@@ -58,8 +58,10 @@ public class PrintTests(ReadingRoom room)
               .map(step => {
                 const texts = document.createTreeWalker(step, NodeFilter.SHOW_TEXT);
                 const drawn = [];
-                while (texts.nextNode())
-                  if (texts.currentNode.parentElement.checkVisibility() && !texts.currentNode.parentElement.closest('svg')) drawn.push(texts.currentNode.data.replace(/\s+/g, ''));
+                while (texts.nextNode()) {
+                  const around = texts.currentNode.parentElement;
+                  if (around.checkVisibility() && !around.closest('svg')) drawn.push(texts.currentNode.data.replace(/\s+/g, ''));
+                }
                 return drawn.filter(text => text);
               })
             """,
@@ -70,7 +72,12 @@ public class PrintTests(ReadingRoom room)
             Margin = new() { Top = "15mm", Right = "15mm", Bottom = "15mm", Left = "15mm" },
         }));
         var pages = pdf.GetPages().Select(page => string.Concat(page.Letters.Select(letter => letter.Value.Trim()))).ToArray();
-        return (steps.Length, [.. steps.Select(step => pages.Select(page => Missing(step, page)).MinBy(missing => missing.Length)!).Where(missing => missing.Length > 0).Select(missing => $"On another page: {string.Join(" | ", missing)}")]);
+        var broken =
+            from step in steps
+            let missing = pages.Select(page => Missing(step, page)).MinBy(missing => missing.Length)!
+            where missing.Length > 0
+            select $"On another page: {string.Join(" | ", missing)}";
+        return (steps.Length, [.. broken]);
 
         static string[] Missing(string[] step, string page) => [.. step.Where(text => !page.Contains(text, StringComparison.Ordinal))];
     }

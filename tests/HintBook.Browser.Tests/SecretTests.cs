@@ -17,9 +17,10 @@ public class SecretTests(ReadingRoom room)
         {
             await reader.Open(page);
             var (seen, heard, head) = (await reader.Seen(), await reader.Heard(), await reader.Head());
-            told.AddRange(Secrets.HeldBackOn(site, page).Where(secret => Tells(seen, secret)).Select(secret => $"{page} shows: {secret}"));
-            told.AddRange(Secrets.HeldBackOn(site, page).Where(secret => Tells(heard, secret)).Select(secret => $"{page} says: {secret}"));
-            told.AddRange(Secrets.NeverInHeads(site).Where(secret => Tells(head, secret)).Select(secret => $"the title, metadata or addresses of {page}: {secret}"));
+            var (heldBack, neverInHeads) = (Secrets.HeldBackOn(site, page), Secrets.NeverInHeads(site));
+            told.AddRange(heldBack.Where(secret => Tells(seen, secret)).Select(secret => $"{page} shows: {secret}"));
+            told.AddRange(heldBack.Where(secret => Tells(heard, secret)).Select(secret => $"{page} says: {secret}"));
+            told.AddRange(neverInHeads.Where(secret => Tells(head, secret)).Select(secret => $"the title, metadata or addresses of {page}: {secret}"));
         }
 
         var addresses = string.Join('\n', reader.Network.Requests);

@@ -53,7 +53,9 @@ public class ShiftTests(ReadingRoom room)
           for (let frame = 0; frame < 3; frame++) await new Promise(done => requestAnimationFrame(() => setTimeout(done)));
           shifts.push(...watch.takeRecords());
           const rect = ({ x, y, width, height }) => [x, y, width, height].join(' ');
-          return shifts.map(shift => `${shift.value}: ` + shift.sources.map(source => `${source.node?.outerHTML ?? source.node?.textContent} from ${rect(source.previousRect)} to ${rect(source.currentRect)}`).join('; '));
+          const told = source =>
+            `${source.node?.outerHTML ?? source.node?.textContent} from ${rect(source.previousRect)} to ${rect(source.currentRect)}`;
+          return shifts.map(shift => `${shift.value}: ` + shift.sources.map(told).join('; '));
         }
         """);
 }

@@ -9,7 +9,9 @@ public class WidthTests(ReadingRoom room)
     public static TheoryData<string, Circumstances> Books =>
     [
         .. from book in Shelf.Names select new TheoryDataRow<string, Circumstances>(book, new()),
-        .. from theme in Circumstances.Themes where theme != Pages.Theme.Default select new TheoryDataRow<string, Circumstances>(SmallBook.Title, new(Theme: theme)),
+        .. from theme in Circumstances.Themes
+           where theme != Pages.Theme.Default
+           select new TheoryDataRow<string, Circumstances>(SmallBook.Title, new(Theme: theme)),
         new TheoryDataRow<string, Circumstances>(SmallBook.Title, Circumstances.FromTheRight),
     ];
 
@@ -26,7 +28,13 @@ public class WidthTests(ReadingRoom room)
             await Look($"{page} closed");
             await reader.OpenAll();
             await Look($"{page} opened");
-            await reader.Page.EvaluateAsync("() => document.documentElement.style.fontSize = 2 * parseFloat(getComputedStyle(document.documentElement).fontSize) + 'px'");
+            await reader.Page.EvaluateAsync(
+                """
+                () => {
+                  const root = document.documentElement;
+                  root.style.fontSize = 2 * parseFloat(getComputedStyle(root).fontSize) + 'px';
+                }
+                """);
             await Look($"{page} opened, large");
             await reader.Page.EvaluateAsync("() => { for (const each of document.querySelectorAll('details')) each.open = false; }");
             await Look($"{page} closed, large");
@@ -88,11 +96,16 @@ public class WidthTests(ReadingRoom room)
     {
         var elements = await reader.Page.EvaluateAsync<string[]>(
             """
-            () => [...document.body.querySelectorAll('*')]
-              .filter(each => each.checkVisibility() && !each.closest('.skip, svg'))
-              .filter(each => each.getBoundingClientRect().right > innerWidth + 0.5 || each.getBoundingClientRect().left < -0.5 || each.scrollWidth > each.clientWidth + 1 && each.clientWidth > 0 && getComputedStyle(each).overflowX !== 'visible')
-              .map(each => each.outerHTML.slice(0, 120))
-              .concat(document.documentElement.scrollWidth > innerWidth ? [`the page is ${document.documentElement.scrollWidth} px wide`] : [])
+            () => {
+              const leaves = box => box.right > innerWidth + 0.5 || box.left < -0.5;
+              const cuts = each => each.scrollWidth > each.clientWidth + 1 && each.clientWidth > 0 && getComputedStyle(each).overflowX !== 'visible';
+              const width = document.documentElement.scrollWidth;
+              return [...document.body.querySelectorAll('*')]
+                .filter(each => each.checkVisibility() && !each.closest('.skip, svg'))
+                .filter(each => leaves(each.getBoundingClientRect()) || cuts(each))
+                .map(each => each.outerHTML.slice(0, 120))
+                .concat(width > innerWidth ? [`the page is ${width} px wide`] : []);
+            }
             """);
         return elements.Select(element => $"{page}: {element}");
     }

@@ -36,8 +36,11 @@ internal static class Details
         var brass = Brass(y - (size * 1.1f), y + (size * 1.3f));
         foreach (var side in new[] { -1, 1 })
         {
-            canvas.Set(Shape.Oval(x + (side * size * 0.72f), y + (size * 0.12f), size * 0.72f, size * 0.24f, side * 28 * Turn), Metal(0xD9C27E, y - size, y + size, 6), 8, size * 0.08f);
-            canvas.Set(Shape.Oval(x + (side * size * 0.55f), y + (size * 0.45f), size * 0.5f, size * 0.18f, side * 55 * Turn), Metal(0xD9C27E, y - size, y + size, 6), 8, size * 0.06f);
+            var wing = Metal(0xD9C27E, y - size, y + size, 6);
+            var front = Shape.Oval(x + (side * size * 0.72f), y + (size * 0.12f), size * 0.72f, size * 0.24f, side * 28 * Turn);
+            var hind = Shape.Oval(x + (side * size * 0.55f), y + (size * 0.45f), size * 0.5f, size * 0.18f, side * 55 * Turn);
+            canvas.Set(front, wing, 8, size * 0.08f);
+            canvas.Set(hind, wing, 8, size * 0.06f);
         }
 
         var tail = Shape.Oval(x, y + (size * 0.62f), size * 0.36f, size * 0.72f);

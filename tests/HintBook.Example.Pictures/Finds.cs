@@ -21,7 +21,12 @@ internal static class Finds
         var canvas = new Canvas(Cloth);
         canvas.Set(Shape.Convex((930, 360), (1260, 300), (1330, 960), (930, 960)), Wood(Walnut, 141, upright: true), 12, 26);
         for (var fold = 0; fold < 5; fold++)
-            canvas.Set(Shape.Convex((900 + (fold * 8), 430 + (fold * 14)), (1000 + (fold * 40), 400 + (fold * 8)), (1010 + (fold * 40), 920), (900 + (fold * 8), 900)), Flat(Colour.Hex(0x8A4F2B) * (0.8f + (fold * 0.07f))), 14, 8);
+        {
+            var (left, right) = (900 + (fold * 8), 1000 + (fold * 40));
+            var leather = Shape.Convex((left, 430 + (fold * 14)), (right, 400 + (fold * 8)), (right + 10, 920), (left, 900));
+            canvas.Set(leather, Flat(Colour.Hex(0x8A4F2B) * (0.8f + (fold * 0.07f))), 14, 8);
+        }
+
         canvas.Set(Shape.Convex((640, 130), (760, 90), (850, 330), (440, 330)), Metal(0xB5B2A8, 90, 330), 12, 16);
         canvas.Raise(Shape.Oval(700, 112, 62, 22, -0.32f), Flat(0x1E1A16), -8);
         canvas.Set(Shape.Box(420, 340, 880, 1010, 26), SideLit, 14, 26);
@@ -38,7 +43,16 @@ internal static class Finds
         canvas.Set(Shape.Box(330, 60, 1270, 1140, 6), (x, y) => Colour.Hex(0xF4E9CF) * (0.97f + (0.04f * Noise.Cloud(x * 0.01f, y * 0.01f, 151))), 4, 14);
         foreach (var fold in new[] { 420, 780 })
             canvas.Shade(Shape.Line(330, fold, 1270, fold, 3), 0, 2, 8, 0.35f);
-        var letter = new[] { "Dear Neighbour,", "I went round all of it", "this morning. Five hives,", "one queen, seven drones,", "three swarms, and not", "a cloud over the Row.", "Yours, E. L." };
+        string[] letter =
+        [
+            "Dear Neighbour,",
+            "I went round all of it",
+            "this morning. Five hives,",
+            "one queen, seven drones,",
+            "three swarms, and not",
+            "a cloud over the Row.",
+            "Yours, E. L.",
+        ];
         for (var line = 0; line < letter.Length; line++)
             canvas.Write(letter[line], 420, 120 + (line * 84), 38, Flat(0x27406B), 0.11f);
         var years = new[] { (0xFFFFFF, "1 6"), (0xE9C02B, "2 7"), (0xB3261E, "3 8"), (0x2F7D3B, "4 9"), (0x2B5DA8, "5 0") };

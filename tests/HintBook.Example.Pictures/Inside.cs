@@ -88,7 +88,9 @@ internal static class Inside
                 break;
             default:
                 canvas.Fill(Shape.Convex((x, y - 48), (x + 44, y - 6), (x + 26, y + 34), (x - 26, y + 34), (x - 44, y - 6)).Rim(5), burn);
-                canvas.Fill(Shape.Line(x, y - 30, x, y + 62, 5), burn).Fill(Shape.Line(x, y + 24, x + 28, y - 4, 4), burn).Fill(Shape.Line(x, y + 24, x - 28, y - 4, 4), burn);
+                canvas.Fill(Shape.Line(x, y - 30, x, y + 62, 5), burn);
+                canvas.Fill(Shape.Line(x, y + 24, x + 28, y - 4, 4), burn);
+                canvas.Fill(Shape.Line(x, y + 24, x - 28, y - 4, 4), burn);
                 break;
         }
     }

@@ -130,7 +130,9 @@ internal static class Outside
         canvas.Raise(Shape.Box(500, 60, 1100, 170, 55), Flat(0x1E120A), -12);
         canvas.Raise(Shape.Box(260, 290, 1340, 830, 12), Wood(Walnut, 81), -20);
         FiveWheels(canvas, 400, 130);
-        canvas.Set(Shape.Round(800, 680, 120), Brass(560, 800), 14, 8).Raise(Shape.Round(800, 680, 92), Wood(Pine, 83), 12).Set(Shape.Round(870, 680, 12), Brass(668, 692), 5, 4);
+        canvas.Set(Shape.Round(800, 680, 120), Brass(560, 800), 14, 8);
+        canvas.Raise(Shape.Round(800, 680, 92), Wood(Pine, 83), 12);
+        canvas.Set(Shape.Round(870, 680, 12), Brass(668, 692), 5, 4);
         canvas.Set(Shape.Convex((260, 850), (1340, 850), (1400, 1120), (200, 1120)), Wood(Pine, 7), 14, 30);
         foreach (var x in new[] { 360, 1160 })
             canvas.Set(Shape.Box(x, 826, x + 90, 872, 8), Brass(826, 872), 6, 6);

@@ -63,8 +63,12 @@ internal sealed record Shape(float Left, float Top, float Right, float Bottom, F
 
     public Shape Without(Shape other) => this with { Distance = (x, y) => MathF.Max(Distance(x, y), -other.Distance(x, y)) };
 
-    public Shape And(Shape other) =>
-        new(MathF.Min(Left, other.Left), MathF.Min(Top, other.Top), MathF.Max(Right, other.Right), MathF.Max(Bottom, other.Bottom), (x, y) => MathF.Min(Distance(x, y), other.Distance(x, y)));
+    public Shape And(Shape other) => new(
+        MathF.Min(Left, other.Left),
+        MathF.Min(Top, other.Top),
+        MathF.Max(Right, other.Right),
+        MathF.Max(Bottom, other.Bottom),
+        (x, y) => MathF.Min(Distance(x, y), other.Distance(x, y)));
 
     public Shape Moved(float dx, float dy) =>
         new(Left + dx, Top + dy, Right + dx, Bottom + dy, (x, y) => Distance(x - dx, y - dy));

@@ -13,7 +13,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private const int MostBetween = 2;
     private const char FirstUnspaced = '\u3040';
 
-    // Within a longer row of figures a short code stands by chance.
+    // A short code is likely to appear in a longer row of figures by chance.
     private const int ShortestInARow = 3, SurelyInARow = 4;
 
     private readonly List<int> row = [];

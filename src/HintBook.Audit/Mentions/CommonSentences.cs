@@ -3,16 +3,16 @@ using System.Collections.Immutable;
 namespace HintBook.Audit.Mentions;
 
 /// <summary>
-/// Sentences that stand on every site, whatever its secrets are called: a caution that speaks of a battery gives no battery away.
-/// Asked only where a secret was met.
+/// Sentences of the theme that are on every site, whatever its secrets: a caution about a battery doesn't tell that there is one.
+/// Called only where a secret was found.
 /// </summary>
 internal sealed class CommonSentences(ImmutableArray<string> sentences)
 {
-    // What stands in braces is filled in and may be anything.
+    // A placeholder in braces may be filled with anything.
     private readonly string[] pieces =
         [.. sentences.SelectMany(sentence => sentence.Split('{', '}').Where((piece, i) => i % 2 == 0 && piece.Length > 0)).Distinct(StringComparer.Ordinal)];
 
-    /// <summary>Whether a stretch of a text stands there as part of such a sentence.</summary>
+    /// <summary>Whether a range of a text is part of such a sentence.</summary>
     public bool Says(string text, int start, int end)
     {
         var mention = text[start..end];

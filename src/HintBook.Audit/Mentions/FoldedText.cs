@@ -5,7 +5,7 @@ using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
-/// <summary>What parts a word from the one before it; the greater, the more.</summary>
+/// <summary>What separates a word from the one before it, from the weakest to the strongest.</summary>
 internal enum Parting : byte
 {
     /// <summary>Nothing: a script without spaces.</summary>
@@ -40,8 +40,8 @@ internal enum Parting : byte
 internal readonly record struct FoldedWord(int Start, int End, int From, int Length, Parting Parting);
 
 /// <summary>
-/// A text as words of bare letters: small, without accents, in one width, figures of all scripts as 0 to 9; soft hyphens and
-/// joiners are not there. Reuses its buffers for the next text; not thread-safe.
+/// A text as words of bare letters: lower case, without accents, in one width, digits of all scripts as 0 to 9, without soft hyphens and
+/// joiners. Reuses its buffers for the next text; not thread-safe.
 /// </summary>
 internal sealed class FoldedText(AuditLanguage language)
 {
@@ -73,7 +73,7 @@ internal sealed class FoldedText(AuditLanguage language)
     {
         words.Clear();
         used = 0;
-        // No letter becomes more than three.
+        // A letter folds to at most three.
         if (letters.Length < 3 * text.Length)
             letters = new char[3 * text.Length];
         var (parting, lines) = (Parting.Paragraph, 0);
@@ -156,7 +156,7 @@ internal sealed class FoldedText(AuditLanguage language)
     private static bool IsPossessive(string text, int at) =>
         text[at] is 's' or 'S' && KindOf(text, Heard(text, at + 1)) is not (Kind.Letter or Kind.Apostrophe);
 
-    // The next place where there is something to hear.
+    // Skips soft hyphens, joiners and combining marks.
     private static int Heard(string text, int at)
     {
         while (at < text.Length && KindAt(text, at, out var width) == Kind.Unheard)
@@ -198,7 +198,7 @@ internal sealed class FoldedText(AuditLanguage language)
             0x2014 or 0x2015 or 0x3001 or 0xFF0C => Kind.Comma,
             0x2026 or 0x3002 or 0x2029 => Kind.Stop,
             0x2212 => Kind.Hyphen,
-            // Makes an Arabic word longer on paper.
+            // The tatweel only stretches an Arabic word.
             0x0640 => Kind.Unheard,
             >= 0xFF01 and <= 0xFF5E => Ascii[rune.Value - 0xFEE0],
             _ when CharUnicodeInfo.GetDigitValue(text, at) >= 0 => Kind.Letter,
@@ -214,7 +214,7 @@ internal sealed class FoldedText(AuditLanguage language)
         };
     }
 
-    // Thai, Lao, Khmer, Burmese and the scripts of China and Japan: every letter counts as a word there, since no space does.
+    // Thai, Lao, Khmer, Burmese, Chinese and Japanese are written without spaces: every letter counts as a word.
     private static bool IsWrittenWithoutSpaces(int letter) => letter is (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
         or (>= 0x1780 and <= 0x17FF) or (>= 0x2E80 and <= 0x2FDF) or (>= 0x3040 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF)
         or (>= 0xF900 and <= 0xFAFF) or (>= 0x20000 and <= 0x3FFFF);

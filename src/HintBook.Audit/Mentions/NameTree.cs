@@ -3,7 +3,7 @@ using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
-/// <summary>All names as one tree of words, so that a text is walked once, however many there are.</summary>
+/// <summary>All names as one tree of words: a text is searched in one pass, whatever the number of names.</summary>
 internal sealed class NameTree(WordNumbers numbers)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];

@@ -5,7 +5,7 @@ using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
-/// <summary>The table of who may see what, made ready to be asked about every file at once.</summary>
+/// <summary>The table, indexed for searches. Shared by all threads; each file gets a search of its own.</summary>
 internal sealed class Secrets
 {
     private readonly AuditTable table;
@@ -31,10 +31,10 @@ internal sealed class Secrets
     /// <summary>Whether there is nothing to look for.</summary>
     public bool IsEmpty => vocabulary.IsEmpty && table.Pictures.IsEmpty;
 
-    /// <summary>Makes the table ready; none has no secrets.</summary>
+    /// <summary>Indexes a table. Without a table there are no secrets.</summary>
     public static Secrets Of(AuditTable? table) => new(table ?? new() { Secrets = [], Outside = new BitArray(0) });
 
-    /// <summary>What the table asks for that can't be checked: a claim of no leaks must not rest on it.</summary>
+    /// <summary>Pages of the table that don't exist and secrets that can't be searched for: faults, since they would pass unchecked.</summary>
     public IEnumerable<AuditFault> Unusable(IEnumerable<string> paths) =>
     [
         .. from path in pages.Keys.Except(paths, StringComparer.Ordinal)
@@ -55,7 +55,7 @@ internal sealed class Secrets
     /// <summary>A search for one file.</summary>
     public Listener Listen(string path) => new(this, path);
 
-    /// <summary>Listens to what one file says, on one thread.</summary>
+    /// <summary>Searches the texts of one file. Not thread-safe.</summary>
     internal sealed class Listener(Secrets all, string path)
     {
         private readonly Vocabulary.Search search = all.VocabularyAt(path).NewSearch();
@@ -108,7 +108,7 @@ internal sealed class Secrets
         private static bool IsProbablyTheProgrammers(in FoundSecret met, Manner manner) =>
             met.Words == 1 && (manner == Manner.Remark || (manner == Manner.Quoted && !met.IsCode));
 
-        // "Iron key" may be known where "key" is a secret; and of two secrets the longer says it all.
+        // "Iron key" may be known where "key" is a secret. Of two overlapping secrets only the longer is reported.
         private bool IsPartOfSomethingKnown(in FoundSecret met, IReadOnlyList<FoundSecret> mentions, Scope scope)
         {
             foreach (var other in mentions)

@@ -15,7 +15,7 @@ internal static class Chain
         if (sourced && Source(code, sources) is { } unsourced)
             return ("", steps, unsourced);
         var start = sourced ? sources.SourceOf(code)?.Answer.Value : code.Clue?.Value;
-        return (start ?? "", steps, start is null ? CipherFindings.NoClue(code) : Wrong(steps, sources));
+        return (start ?? "", steps, Wrong(steps, sources) ?? (start is null ? CipherFindings.NoClue(code) : null));
     }
 
     /// <summary>Reads step by step until one goes wrong.</summary>
@@ -113,17 +113,22 @@ internal static class Chain
             return CipherFindings.UnknownSource(id, "code", known);
         }
 
-        var way = new List<string> { code.Id.Value };
-        for (var next = sources.SourceOf(code); next is not null; next = sources.SourceOf(next))
+        return CircleOf(code, sources) is { } circle ? CipherFindings.Circle(circle[0].Reads[0], circle.Select(each => each.Id.Value)) : null;
+    }
+
+    // From the code that the book declares first and back to it, so that every code of a circle has the same finding. Null if a code's
+    // sources come to an end or lead into a circle that it isn't part of.
+    private static List<Code>? CircleOf(Code code, ReadingSources sources)
+    {
+        var way = new List<Code> { code };
+        for (var next = sources.SourceOf(code); next != code; next = sources.SourceOf(next))
         {
-            var seen = way.IndexOf(next.Id.Value);
-            way.Add(next.Id.Value);
-            if (seen == 0)
-                return CipherFindings.Circle(step, way);
-            if (seen > 0)
+            if (next is null || way.Contains(next))
                 return null;
+            way.Add(next);
         }
 
-        return null;
+        var first = way.IndexOf(sources.Codes.First(way.Contains));
+        return [.. way[first..], .. way[..first], way[first]];
     }
 }

@@ -19,6 +19,9 @@ internal static class CodeProof
         if (code.Answer.Value.Length == 0)
             return (new Proof(code, new Verdict.NotProved("it has no answer"), [], []), []);
         ImmutableArray<Finding> unfit = Fit.Wrong(code) is { } misfit ? [misfit] : [];
+        // Every clue gives another answer than one that nobody can set.
+        if (unfit is [{ Code: var lacking } nothing] && lacking == CipherFindings.NothingToSetCode)
+            return (new Proof(code, new Verdict.Refuted(nothing), [], []), unfit);
         if (code.Reads.IsEmpty)
             return (Unread(code), code is { Lock: not null, Clue: not null } ? [.. unfit, CipherFindings.NoReads(code)] : unfit);
 

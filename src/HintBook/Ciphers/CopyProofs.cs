@@ -31,7 +31,12 @@ internal static class CopyProofs
             return (new Proof(code, new Verdict.NotProved("it differs by copy, and the book has no copies"), [], []), [.. missing]);
 
         var proved = copies.Select(own => (own.Copy, Own: CodeProof.Of(own.Sources.Codes[place], own.Sources))).ToArray();
-        var told = proved.SelectMany(one => one.Own.Findings, (one, finding) => (one.Copy.Serial.Value, finding));
+        var told =
+            from one in proved
+            from finding in one.Own.Findings
+            // A clue that a copy lacks is a finding already.
+            where finding.Code != CipherFindings.NoClueCode || code.ClueByCopy is not { } name || one.Copy[name.Value] is not null
+            select (one.Copy.Serial.Value, finding);
         var verdict = new Verdict.ByCopy([.. proved.Select(one => new CopyProof(one.Copy, one.Own.Proof))]);
         return (new Proof(code, verdict, [], []), [.. missing, .. Merged(told, copies.Length)]);
     }

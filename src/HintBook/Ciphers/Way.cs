@@ -24,12 +24,12 @@ internal sealed record Way
     public bool CanBeBare => Told is not { Needed: true };
 
     /// <summary>
-    /// Whether a solver may take it for the whole reading of a clue. False for a way that only reorders what was read, reckons with it,
-    /// writes it in signs, or doubles another way.
+    /// Whether a solver may take it for the whole reading of a clue. False for a way that only reorders what was read, calculates with
+    /// it, writes it in signs, or gives what another way gives.
     /// </summary>
     public bool StandsAlone { get; init; } = true;
 
-    /// <summary>What a solver might take for granted instead, given what the author told it; the likeliest first.</summary>
+    /// <summary>Other conventions that a solver might assume, given the author's arguments; the likeliest first.</summary>
     public Func<ImmutableArray<string>, IEnumerable<Convention>> Conventions { get; init; } = _ => [];
 
     /// <summary>A way that is told nothing.</summary>

@@ -44,7 +44,11 @@ internal static class MadeBook
             text.Append("address: https://nobody.example/made/\n");
         text.Append(CultureInfo.InvariantCulture, $"goal: [ token-{stages - 1} ]\nthings:\n");
         for (var i = 0; i < stages; i++)
-            text.Append(CultureInfo.InvariantCulture, $"  token-{i}: {{ name: token {i}, place: in its place{(IsNeeded(i, stages) ? "" : ", red-herring: true")} }}\n");
+        {
+            var redHerring = IsNeeded(i, stages) ? "" : ", red-herring: true";
+            text.Append(CultureInfo.InvariantCulture, $"  token-{i}: {{ name: token {i}, place: in its place{redHerring} }}\n");
+        }
+
         return text.ToString();
     }
 

@@ -16,7 +16,9 @@ internal static class CodeNumbers
         "answer: \"5173\"\n    lock: { wheels: 4, symbols: 0-9 }\n    clue: Five hives, one queen, seven drones, three swarms\n    reads: [ number-words ]",
         "answer: \"255\"\n    lock: { wheels: 3, symbols: 0-9 }\n    clue: Bring every egg\n    reads: [ first-letters, letters-to-numbers ]",
         "answer: \"32514\"\n    lock: { wheels: 5, symbols: \"12345\" }\n    clue: red, yellow, blue, white, green\n    reads: [ queen-colours ]",
-        "answer: CLO\n    lock: { wheels: 3, symbols: A-Z }\n    clue: |\n      Cold mornings keep the bees within,\n      Light winds at noon will call them out,\n      Over the wall and down the lane\n    reads: [ acrostic ]",
+        "answer: CLO\n    lock: { wheels: 3, symbols: A-Z }\n    clue: |\n"
+            + "      Cold mornings keep the bees within,\n      Light winds at noon will call them out,\n      Over the wall and down the lane\n"
+            + "    reads: [ acrostic ]",
         "answer: \"1530\"\n    lock: { wheels: 4, symbols: 0-9 }\n    clue: The train leaves at 3:30 pm\n    reads: [ 24-hour ]",
     ];
 
@@ -30,9 +32,11 @@ internal static class CodeNumbers
             var book = Reader.Read(folder).Book!;
             var first = Milliseconds(book, out var proofs);
             var best = Enumerable.Range(0, 20).Min(_ => Milliseconds(book, out var _));
+            var proved = proofs.Codes.Count(proof => proof.Says is Verdict.Proved);
+            var others = proofs.Codes.Sum(proof => proof.Others.Length);
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{proofs.Codes.Count(proof => proof.Says is Verdict.Proved)} of {Codes} codes proved, {proofs.Codes.Sum(proof => proof.Others.Length)} other readings: {first:0} ms at first, {best:0} ms at best (processor)"));
+                $"{proved} of {Codes} codes proved, {others} other readings: {first:0} ms at first, {best:0} ms at best (processor)"));
             return 0;
         }
         finally

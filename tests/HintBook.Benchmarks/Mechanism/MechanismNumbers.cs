@@ -52,11 +52,13 @@ internal static class MechanismNumbers
         }
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{name,-32} {states,9} states, {moves} moves {states / seconds / 1e6,6:0.00} million states/s {bytes,6:0.0} bytes a state; two cores {one / two:0.00} times as fast"));
+            $"{name,-32} {states,9} states, {moves} moves {states / seconds / 1e6,6:0.00} million states/s {bytes,6:0.0} bytes a state; "
+            + $"two cores {one / two:0.00} times as fast"));
         if (floored && ModelChecker.Of(machine) is { } floor)
         {
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{"    spin",-32} {floor.States,9} states {floor.States / floor.Seconds / 1e6,6:0.00} million states/s {floor.Bytes,6:0.0} bytes a state; ours {states / seconds / (floor.States / floor.Seconds):0.0} times as fast in {bytes / floor.Bytes:0.000} of the bytes"));
+                $"{"    spin",-32} {floor.States,9} states {floor.States / floor.Seconds / 1e6,6:0.00} million states/s {floor.Bytes,6:0.0} bytes a state; "
+                + $"ours {states / seconds / (floor.States / floor.Seconds):0.0} times as fast in {bytes / floor.Bytes:0.000} of the bytes"));
         }
     }
 
@@ -69,7 +71,7 @@ internal static class MechanismNumbers
             ExploreOnce(name, machine);
     }
 
-    // A frame of its own, so that the graph before is gone when the next is weighed.
+    // Not inlined, so that the previous graph is garbage when the memory of the next is measured.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void ExploreOnce(string name, Machine machine)
     {
@@ -79,7 +81,8 @@ internal static class MechanismNumbers
         var seconds = (Environment.CpuUsage.TotalTime - busy).TotalSeconds;
         var bytes = (double)(GC.GetTotalMemory(forceFullCollection: true) - held) / graph.Count;
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{name,-32} {graph.Count,9} states {seconds,6:0.00} s of processor {graph.Count / seconds / 1e6,6:0.00} million states/s {bytes,6:0.0} bytes a state, acts between them included{(graph.Stopped is null ? "" : $" ({graph.Stopped})")}"));
+            $"{name,-32} {graph.Count,9} states {seconds,6:0.00} s of processor {graph.Count / seconds / 1e6,6:0.00} million states/s "
+            + $"{bytes,6:0.0} bytes a state, acts between them included{(graph.Stopped is null ? "" : $" ({graph.Stopped})")}"));
         GC.KeepAlive(graph);
     }
 
@@ -90,8 +93,12 @@ internal static class MechanismNumbers
             var watch = Stopwatch.StartNew();
             var busy = Environment.CpuUsage.TotalTime;
             var solution = Solver.Solve(book, SolveLimits.Default);
+            var (real, processor) = (watch.Elapsed.TotalMilliseconds, (Environment.CpuUsage.TotalTime - busy).TotalMilliseconds);
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{name,-32} {watch.Elapsed.TotalMilliseconds,7:0} ms ({(Environment.CpuUsage.TotalTime - busy).TotalMilliseconds,6:0} of processor) {solution.States,9} states  {solution.Explored} opens {solution.Opens.Word}, shortest {solution.Shortest.Word}, no dead ends {solution.NoDeadEnds.Word}, exact {solution.Stages.Count(s => s.Exact)}/{solution.Stages.Length}, widest {solution.Widest.Count}{(solution.Widest.Exact ? "" : "?")}, orders {Short(solution.Orders.ToString())}"));
+                $"{name,-32} {real,7:0} ms ({processor,6:0} of processor) {solution.States,9} states  {solution.Explored} "
+                + $"opens {solution.Opens.Word}, shortest {solution.Shortest.Word}, no dead ends {solution.NoDeadEnds.Word}, "
+                + $"exact {solution.Stages.Count(s => s.Exact)}/{solution.Stages.Length}, "
+                + $"widest {solution.Widest.Count}{(solution.Widest.Exact ? "" : "?")}, orders {Short(solution.Orders.ToString())}"));
         }
     }
 

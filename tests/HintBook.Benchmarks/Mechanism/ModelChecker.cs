@@ -36,7 +36,12 @@ internal sealed partial record ModelChecker(long States, double Seconds, double 
 
     private static (string Said, bool Well) Run(string folder, string command)
     {
-        using var process = Process.Start(new ProcessStartInfo("bash", ["-c", $"{{ {command}; }} 2>&1"]) { WorkingDirectory = folder, RedirectStandardOutput = true, UseShellExecute = false })!;
+        using var process = Process.Start(new ProcessStartInfo("bash", ["-c", $"{{ {command}; }} 2>&1"])
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+        })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return (said, process.ExitCode == 0);

@@ -26,12 +26,22 @@ internal static class LeakNumbers
         var vocabulary = Enumerable.Range(0, 8000).Select(_ => Word(random)).ToArray();
         var phrases = Enumerable.Range(0, Secrets)
             .Select(i => i % 5 == 0 ? $"{random.Next(1000, 99999)}" : $"{Any(vocabulary, random)} {Any(vocabulary, random)}").ToArray();
-        var texts = Enumerable.Range(0, Texts).Select(i =>
-            string.Join(' ', Enumerable.Range(0, Words).Select(w => w == 60 && i % 7 == 0 ? Any(phrases, random) : w % 17 == 0 ? Any(["the", "and", "of", "five", "3", "is"], random) : Any(vocabulary, random)))).ToArray();
+        var texts = Enumerable.Range(0, Texts)
+            .Select(text => string.Join(' ', Enumerable.Range(0, Words).Select(word =>
+                word == 60 && text % 7 == 0 ? Any(phrases, random)
+                : word % 17 == 0 ? Any(["the", "and", "of", "five", "3", "is"], random)
+                : Any(vocabulary, random))))
+            .ToArray();
 
         ImmutableArray<Secret> secrets =
         [
-            .. phrases.Select((phrase, i) => new Secret(i, char.IsAsciiDigit(phrase[0]) ? SecretKind.Answer : SecretKind.Name, $"{i}", [phrase], SourceFile.Unread("book.yaml").Top, Open: false)),
+            .. phrases.Select((phrase, i) => new Secret(
+                i,
+                char.IsAsciiDigit(phrase[0]) ? SecretKind.Answer : SecretKind.Name,
+                $"{i}",
+                [phrase],
+                SourceFile.Unread("book.yaml").Top,
+                Open: false)),
         ];
         var found = 0;
         var made = Best(() => _ = new Finder(secrets));
@@ -70,7 +80,13 @@ internal static class LeakNumbers
             File.WriteAllLines(Path.Combine(folder, "texts"), texts);
             return Best(() =>
             {
-                using var grep = Process.Start(new ProcessStartInfo("grep", ["-c", "-F", "-i", "-f", "phrases", "texts"]) { WorkingDirectory = folder, RedirectStandardOutput = true, UseShellExecute = false, Environment = { ["LC_ALL"] = "C" } })!;
+                using var grep = Process.Start(new ProcessStartInfo("grep", ["-c", "-F", "-i", "-f", "phrases", "texts"])
+                {
+                    WorkingDirectory = folder,
+                    RedirectStandardOutput = true,
+                    UseShellExecute = false,
+                    Environment = { ["LC_ALL"] = "C" },
+                })!;
                 grep.StandardOutput.ReadToEnd();
                 grep.WaitForExit();
             }, rounds: 1);

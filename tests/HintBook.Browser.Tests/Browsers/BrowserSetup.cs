@@ -2,7 +2,7 @@ using HintBook.Tests.House;
 
 namespace HintBook.Browser.Tests.Browsers;
 
-/// <summary>Finds a browser for the tests, and brings one if the machine has none.</summary>
+/// <summary>Finds a browser for the tests, or installs one.</summary>
 /// <param name="find">The browser that is installed, or null.</param>
 /// <param name="ways">How one can be installed here, tried in this order.</param>
 internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[] ways)
@@ -17,7 +17,7 @@ internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[]
 
     private static Way ByPlaywright { get; } = new("playwright install chromium", () => Microsoft.Playwright.Program.Main(["install", "chromium"]) == 0);
 
-    /// <summary>The program to start. Tests without a browser prove nothing, so that none is an error and never a skip.</summary>
+    /// <summary>The program to start. A missing browser is an error, not a skip: without one the tests prove nothing.</summary>
     /// <exception cref="InvalidOperationException">There is none and none could be installed.</exception>
     public string Browser()
     {
@@ -29,8 +29,9 @@ internal sealed class BrowserSetup(Func<string?> find, params BrowserSetup.Way[]
                 return fresh;
         }
 
+        var commands = string.Join("` and `", ways.Select(way => way.Command));
         throw new InvalidOperationException(
-            $"The browser tests need Chromium, Chrome or Edge: none is installed, and `{string.Join("` and `", ways.Select(way => way.Command))}` failed; install one and run the tests again.");
+            $"The browser tests need Chromium, Chrome or Edge: none is installed, and `{commands}` failed; install one and run the tests again.");
     }
 
     /// <summary>One way of installing a browser.</summary>

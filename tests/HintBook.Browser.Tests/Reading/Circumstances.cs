@@ -79,7 +79,8 @@ public sealed record Circumstances(
     public static Circumstances[] LooksIn(string theme) => [new(Phone: true, Dark: false, Theme: theme), new(Phone: false, Dark: true, Theme: theme)];
 
     public override string ToString() =>
-        $"{Theme}, {Language}, script {(Script ? "on" : "off")}, {(Phone ? "phone" : "desk")}, {(Dark ? "dark" : "light")}, {(Source == Source.Http ? "http" : "file")}";
+        $"{Theme}, {Language}, script {(Script ? "on" : "off")}, {(Phone ? "phone" : "desk")}, "
+        + $"{(Dark ? "dark" : "light")}, {(Source == Source.Http ? "http" : "file")}";
 
     private static TheoryData<Circumstances> Rows(IEnumerable<Circumstances> circumstances) => [.. circumstances];
 }

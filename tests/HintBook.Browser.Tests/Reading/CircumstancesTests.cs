@@ -5,7 +5,14 @@ public class CircumstancesTests
     [Fact]
     public void Each_two_choices_meet_in_all_their_ways()
     {
-        Func<Circumstances, string>[] choices = [one => one.Theme, one => $"script {one.Script}", one => $"phone {one.Phone}", one => $"dark {one.Dark}", one => $"{one.Source}"];
+        Func<Circumstances, string>[] choices =
+        [
+            one => one.Theme,
+            one => $"script {one.Script}",
+            one => $"phone {one.Phone}",
+            one => $"dark {one.Dark}",
+            one => $"{one.Source}",
+        ];
         var missing =
             from first in Enumerable.Range(0, choices.Length)
             from second in Enumerable.Range(first + 1, choices.Length - first - 1)

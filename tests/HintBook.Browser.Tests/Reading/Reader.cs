@@ -79,7 +79,7 @@ internal sealed class Reader : IAsyncDisposable
             await Press(Words.AnswerNow);
     }
 
-    /// <summary>Pulls the plug: from now on nothing comes from the network.</summary>
+    /// <summary>Cuts the network off from now on.</summary>
     public Task GoOffline() => context.SetOfflineAsync(true);
 
     /// <summary>Follows a link that can be seen.</summary>
@@ -218,7 +218,8 @@ internal sealed class Reader : IAsyncDisposable
               const now = document.activeElement;
               if (!now || now === document.body || now === document.documentElement) return null;
               const place = [...document.querySelectorAll('*')].indexOf(now);
-              return `${place} ${now.localName} ${now.getAttribute('href') || ''}> ${now.textContent.trim().replace(/\s+/g, ' ')} ${now.getAttribute('aria-label') || ''}`;
+              const text = now.textContent.trim().replace(/\s+/g, ' ');
+              return `${place} ${now.localName} ${now.getAttribute('href') || ''}> ${text} ${now.getAttribute('aria-label') || ''}`;
             }
             """);
     }

@@ -3,7 +3,10 @@ using HintBook.Browser.Tests.Reading;
 
 namespace HintBook.Browser.Tests.Sites;
 
-/// <summary>The books that are read in these tests, published once for each theme and language that is asked for, into a folder that goes when the tests end.</summary>
+/// <summary>
+/// The books that these tests read. Each is published once for each theme and language that is asked for, into a folder that is deleted when
+/// the tests end.
+/// </summary>
 internal sealed class Shelf : IDisposable
 {
     /// <summary>The name of the project's example.</summary>
@@ -11,7 +14,7 @@ internal sealed class Shelf : IDisposable
 
     private readonly Lazy<PublishedSite> bilingual;
 
-    // A space and letters beyond ASCII, as on many a memory stick.
+    // A path with a space and letters beyond ASCII.
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook größe ").FullName;
     private readonly ConcurrentDictionary<(string Book, string Theme, string Language), Lazy<PublishedSite>> sites = [];
 
@@ -59,7 +62,8 @@ internal sealed class Shelf : IDisposable
             Copy(ExampleFolder!, book);
 
         var settings = Path.Combine(book, "book.yaml");
-        var others = File.ReadLines(settings).Where(line => !line.StartsWith("theme:", StringComparison.Ordinal) && !line.StartsWith("language:", StringComparison.Ordinal));
+        var others = File.ReadLines(settings)
+            .Where(line => !line.StartsWith("theme:", StringComparison.Ordinal) && !line.StartsWith("language:", StringComparison.Ordinal));
         File.WriteAllLines(settings, [.. others, $"theme: {theme}", $"language: {language}"]);
         var output = book + ", published";
         if (theme != Pages.Theme.Default || language != new Circumstances().Language)

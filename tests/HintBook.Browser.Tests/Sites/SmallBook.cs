@@ -105,7 +105,12 @@ internal static class SmallBook
               sign: { file: sign.jpg, alt: Picture of the plover sign. }
               nudge: { file: nudge.jpg, alt: Picture of the plover nudge. }
               clue: { file: clue.jpg, alt: Picture of the plover clue. }
-              answer: { file: answer.jpg, alt: Picture of the plover answer., marks: [ { at: [ 25, 40 ], says: Mark of the plover answer. }, { at: [ 98, 2 ], says: Second mark of the plover answer. } ] }
+              answer:
+                file: answer.jpg
+                alt: Picture of the plover answer.
+                marks:
+                - { at: [ 25, 40 ], says: Mark of the plover answer. }
+                - { at: [ 98, 2 ], says: Second mark of the plover answer. }
               reset: { file: back.jpg, alt: Picture of the plover way back. }
             """,
         "heron" => "needs: [ { latch-a: ajar } ]\ndoes: { latch-b: ajar }\nundo: { does: { latch-b: shut } }",

@@ -1,6 +1,6 @@
 namespace HintBook.Audit.Mentions.Languages;
 
-/// <summary>Arabic. What is written as one with a noun makes forms of it.</summary>
+/// <summary>Arabic. The article, prepositions and conjunctions are written as one with the noun, so they count as its forms.</summary>
 internal static class AuditArabic
 {
     private static readonly string[] Before = ["", "ال", "و", "ف", "ب", "ك", "ل", "وال", "فال", "بال", "كال", "لل", "وبال", "ولل", "فلل", "وب", "ول"];

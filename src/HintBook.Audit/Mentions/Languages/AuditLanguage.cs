@@ -1,8 +1,8 @@
 namespace HintBook.Audit.Mentions.Languages;
 
 /// <summary>
-/// What the audit knows of a language: words that add nothing, the forms of a noun, and how numbers are said. Chosen by hand and from memory; shared
-/// with nothing that checks the source.
+/// What the audit knows of a language: words that add nothing, the forms of a noun, and how numbers are said. Chosen by hand and from memory;
+/// nothing is shared with the check of the source.
 /// </summary>
 internal sealed record AuditLanguage
 {
@@ -21,7 +21,7 @@ internal sealed record AuditLanguage
     /// <summary>Words said between the figures of a code.</summary>
     public string Between { get; init; } = "";
 
-    /// <summary>Words that count as another one: <c>du</c> as <c>de</c>. First the one that stays.</summary>
+    /// <summary>Words that count as the same word, such as <c>de du</c>, parted by spaces.</summary>
     public string[] Same { get; init; } = [];
 
     /// <summary>All forms of a word of small bare letters; of a lone noun only those that can be no other word.</summary>

@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.Making;
 /// <summary>Blocks of letters with a mask that shows some of them.</summary>
 internal static class Grilles
 {
-    // What has room on a sheet of paper beside its marks.
+    // The most rows and columns that a sheet of paper has room for.
     private const int MostCells = 16;
 
     public static ClueWay Turning { get; } = new()
@@ -75,7 +75,7 @@ internal static class Grilles
             return new Draft.None($"The answer has {wish.Answer.Length} symbols, and {stated.Length} holes are stated.");
         var rows = Math.Max(4, stated.Select(hole => hole!.Value.Row + 1).DefaultIfEmpty(0).Max());
         var columns = Math.Max(4, stated.Select(hole => hole!.Value.Column + 1).DefaultIfEmpty(0).Max());
-        // Four letters that mean nothing for each that does, as far as there is room.
+        // Four filler letters for each letter of the answer, as far as there is room.
         for (; rows < MostCells && (rows * columns < 5 * wish.Answer.Length || columns < rows); columns = Math.Max(columns, rows))
             rows++;
         if (rows > MostCells || columns > MostCells || rows * columns < wish.Answer.Length)
@@ -104,7 +104,7 @@ internal static class Grilles
            select Quarter((cell / (size / 2), cell % (size / 2)), size, choices.Below(4), clockwise: true),
     ];
 
-    // Neighbours could be read without the mask, and leave little card between them: they are taken last.
+    // Adjacent holes are easy to guess without the mask and leave little card between them, so they are used last.
     private static (int Row, int Column)[] Apart((int Row, int Column)[] cells, int count)
     {
         List<(int Row, int Column)> taken = [];

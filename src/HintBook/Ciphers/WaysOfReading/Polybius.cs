@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
-/// The square of five by five, row before column. Five times five holds one letter too few, and which two share a cell
-/// differs from book to book: so the grid is always stated, as the pair that shares or written out.
+/// The square of five by five, row before column. It has 25 cells for 26 letters, and sources differ about the two that share a cell. So
+/// the grid is always stated: as the pair that shares a cell, or written out.
 /// </summary>
 internal static class Polybius
 {

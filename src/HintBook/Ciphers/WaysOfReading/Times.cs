@@ -54,7 +54,7 @@ internal static partial class Times
         return ReadingResult.Of(dates.Select(date => new Row(date.Value, Formed(date.Date!.Value, form))), $"no date stands in {TextPieces.Quoted(text)}");
     }
 
-    // A leap year that no author writes: a date without a year may be the 29th of February.
+    // A date without a year may be 29 February, so it is checked in a leap year that no author writes.
     private const int NoYear = 4;
 
     private static DateOnly? DateOf(Match match)
