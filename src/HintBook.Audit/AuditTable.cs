@@ -6,7 +6,10 @@ namespace HintBook.Audit;
 /// <summary>Who may see what: plain data about plain files, so that the audit depends on nothing that made them.</summary>
 public sealed record AuditTable
 {
-    /// <summary>What is kept from the reader, and what isn't but may hold a secret's name in its own. Sets elsewhere in the table name them by their place here.</summary>
+    /// <summary>
+    /// What is kept from the reader, and what isn't kept but may have a secret's name in its own. The sets of the table hold the indices
+    /// of this list.
+    /// </summary>
     public required ImmutableArray<AuditSecret> Secrets { get; init; }
 
     /// <summary>What anyone may know: said in titles, previews, addresses, file names, and on every page that isn't in <see cref="Pages"/>.</summary>
@@ -42,7 +45,10 @@ public sealed record AuditTable
 /// <param name="Spellings">What is looked for.</param>
 public sealed record AuditSecret(string Name, ImmutableArray<AuditSpelling> Spellings)
 {
-    /// <summary>Whether a secret within it isn't told where it is known: "iron key" may be, and "key" a secret. What a stage is called must itself tell nothing.</summary>
+    /// <summary>
+    /// Whether a secret within its name isn't told where it is known: "iron key" may be known, and "key" a secret. False for the title of a
+    /// stage, which must itself tell nothing.
+    /// </summary>
     public bool Covers { get; init; } = true;
 }
 
@@ -59,7 +65,9 @@ public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, 
 /// <summary>How a spelling is met.</summary>
 public enum SpelledAs
 {
-    /// <summary>Its words one after the other: in any letter case, accent and width, in the plural, with a possessive, with hyphens or written as one.</summary>
+    /// <summary>
+    /// Its words one after the other: in any letter case, accent and width, in the plural, with a possessive, with hyphens or written as one.
+    /// </summary>
     Words,
 
     /// <summary>The same, but all in capitals.</summary>

@@ -50,7 +50,7 @@ internal static class DrawingReader
                 if (name is "href" or "xlink:href")
                     Hear(Uri.UnescapeDataString(value), "in an address", Manner.Address);
                 else if (!PageWords.Keywords.Contains(name) && !name.StartsWith("xmlns", StringComparison.Ordinal))
-                    Hear(value, $"in the attribute “{name}”", PageWords.Spoken.Contains(name) ? Manner.Prose : name == "class" ? Manner.Trade : Manner.Address);
+                    Hear(value, $"in the attribute “{name}”", MannerOf(name));
             }
 
             void End()
@@ -59,8 +59,11 @@ internal static class DrawingReader
                 line.Clear();
             }
 
-            void Hear(string said, string where, Manner manner) =>
-                faults.AddRange(secrets.IsEmpty || said.Length == 0 ? [] : listener.Hear(new(said, place.LineNumber, place.LinePosition, where, manner, secrets.Outside)));
+            void Hear(string said, string where, Manner manner)
+            {
+                if (!secrets.IsEmpty && said.Length > 0)
+                    faults.AddRange(listener.Hear(new(said, place.LineNumber, place.LinePosition, where, manner, secrets.Outside)));
+            }
         }
         catch (XmlException e)
         {
@@ -69,4 +72,9 @@ internal static class DrawingReader
 
         return new(path) { Faults = [.. faults], References = [.. references], Ids = ids };
     }
+
+    private static Manner MannerOf(string attribute) =>
+        PageWords.Spoken.Contains(attribute) ? Manner.Prose
+        : attribute == "class" ? Manner.Trade
+        : Manner.Address;
 }

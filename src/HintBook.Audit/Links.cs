@@ -83,7 +83,7 @@ internal sealed class Links(IReadOnlyCollection<SiteFile> files)
             }
         }
 
-        return string.Join('/', steps) + (written.EndsWith("/.", StringComparison.Ordinal) || written is "." or ".." || written.EndsWith("/..", StringComparison.Ordinal) ? "/" : "");
+        return string.Join('/', steps) + (written.Split('/')[^1] is "." or ".." ? "/" : "");
     }
 
     private static (string Path, string? Fragment) Split(string address)

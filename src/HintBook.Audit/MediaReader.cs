@@ -12,7 +12,8 @@ internal static class MediaReader
     // What they say of themselves in numbers is for programs.
     private static readonly HashSet<string> Technical = new(StringComparer.Ordinal)
     {
-        "File Type", "File", "JPEG", "JFIF", "Huffman", "ICC Profile", "PNG-IHDR", "PNG-sRGB", "PNG-gAMA", "PNG-pHYs", "WebP", "GIF Header", "QuickTime File Type",
+        "File Type", "File", "JPEG", "JFIF", "Huffman", "ICC Profile",
+        "PNG-IHDR", "PNG-sRGB", "PNG-gAMA", "PNG-pHYs", "WebP", "GIF Header", "QuickTime File Type",
     };
 
     /// <summary>What a file's metadata tells that it may not. What can't be taken apart is told.</summary>
@@ -66,7 +67,8 @@ internal static class MediaReader
         string[] texts => texts,
         StringValue[] texts => texts.Select(TextOf),
         IEnumerable<MetadataExtractor.KeyValuePair> pairs => pairs.SelectMany(pair => (string[])[pair.Key, TextOf(pair.Value)]),
-        byte[] when tag.Type is ExifDirectoryBase.TagUserComment or (>= ExifDirectoryBase.TagWinTitle and <= ExifDirectoryBase.TagWinSubject) => [tag.Description ?? ""],
+        byte[] when tag.Type is ExifDirectoryBase.TagUserComment or (>= ExifDirectoryBase.TagWinTitle and <= ExifDirectoryBase.TagWinSubject) =>
+            [tag.Description ?? ""],
         _ => [],
     };
 
@@ -75,7 +77,7 @@ internal static class MediaReader
     {
         try
         {
-            return SiteFile.Strict.GetString(text.Bytes);
+            return StrictUtf8.Decode(text.Bytes);
         }
         catch (DecoderFallbackException)
         {

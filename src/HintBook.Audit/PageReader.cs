@@ -8,7 +8,7 @@ namespace HintBook.Audit;
 /// <summary>Reads an HTML page: its syntax, its rules, its addresses and what it tells.</summary>
 internal static class PageReader
 {
-    // The deepest nesting that is followed: the parser puts what is deeper beside it, so that no page can overflow the stack.
+    // The parser flattens deeper nesting, so that no page can overflow the stack.
     private static readonly HtmlParserOptions Options = new() { IsKeepingSourceReferences = true, MaximumDepth = 512 };
 
     /// <summary>Reads a page.</summary>
@@ -39,8 +39,4 @@ internal static class PageReader
 
     private static IEnumerable<string?> NamesOf(IElement element) =>
         element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];
-
-    /// <summary>Where an element was written; 0 for one that the parser put in by itself.</summary>
-    public static (int Line, int Column) PlaceOf(IElement element) =>
-        element.SourceReference?.Position is { } place ? (place.Line, place.Column) : (0, 0);
 }

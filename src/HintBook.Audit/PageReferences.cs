@@ -15,7 +15,7 @@ internal static class PageReferences
     /// <summary>Every address, in the order of the page.</summary>
     public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
         from element in elements
-        let place = PageReader.PlaceOf(element)
+        let place = ElementPlace.Of(element)
         from found in Find(element)
         select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
 
@@ -42,7 +42,10 @@ internal static class PageReferences
         where address is not null
         select (kind, address);
 
-    /// <summary>The candidates of a set of pictures: an address up to a space, perhaps a width up to a comma (HTML Living Standard, "parse a srcset attribute").</summary>
+    /// <summary>
+    /// The candidates of a set of pictures: an address up to a space, perhaps a width up to a comma (HTML Living Standard, "parse a srcset
+    /// attribute").
+    /// </summary>
     private static List<(ReferenceKind Kind, string Address)> Set(IElement element, string attribute)
     {
         var found = new List<(ReferenceKind, string)>();

@@ -25,7 +25,7 @@ internal static class PageRules
             .. from message in OfHead(page, path) select new AuditFault(path, 1, 1, message),
             .. from element in all
                from message in OfPicture(element).Concat(OfScript(element)).Concat(OfIds(element, ids, known))
-               let place = PageReader.PlaceOf(element)
+               let place = ElementPlace.Of(element)
                select new AuditFault(path, place.Line, place.Column, message),
         ];
     }
@@ -108,5 +108,7 @@ internal static class PageRules
     }
 
     private static string? Meta(IDocument page, string name) =>
-        page.Head?.QuerySelectorAll("meta[name]").FirstOrDefault(meta => string.Equals(meta.GetAttribute("name"), name, StringComparison.OrdinalIgnoreCase))?.GetAttribute("content");
+        page.Head?.QuerySelectorAll("meta[name]")
+            .FirstOrDefault(meta => string.Equals(meta.GetAttribute("name"), name, StringComparison.OrdinalIgnoreCase))
+            ?.GetAttribute("content");
 }

@@ -151,7 +151,8 @@ internal sealed class PageTelling
     private void Meta(IElement meta, string content)
     {
         var name = meta.GetAttribute("name") ?? meta.GetAttribute("property") ?? "";
-        if (PageWords.KeywordMeta.Contains(name) || string.Equals(meta.GetAttribute("http-equiv"), "content-security-policy", StringComparison.OrdinalIgnoreCase))
+        var isPolicy = string.Equals(meta.GetAttribute("http-equiv"), "content-security-policy", StringComparison.OrdinalIgnoreCase);
+        if (isPolicy || PageWords.KeywordMeta.Contains(name))
             return;
         Hear(meta, content, "in a meta element", Manner.Prose, secrets.Outside);
         if (content.Contains('/', StringComparison.Ordinal))
@@ -176,13 +177,13 @@ internal sealed class PageTelling
     {
         if (element.LocalName == "figcaption" && element.ParentElement?.Children.Any(child => child.LocalName == "video") == true)
             text = PageWords.WithoutTimes(text);
-        var (at, column) = PageReader.PlaceOf(element);
+        var (at, column) = ElementPlace.Of(element);
         faults.AddRange(listener.Hear(new(text, at, column, where, manner, scope)));
     }
 
     private void See(IElement element, string address, Scope scope)
     {
-        var (at, column) = PageReader.PlaceOf(element);
+        var (at, column) = ElementPlace.Of(element);
         faults.AddRange(listener.See(address, at, column, scope));
     }
 }

@@ -2,7 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace HintBook.Audit;
 
-/// <summary>What the names of elements and attributes mean to a reader (HTML Living Standard, its indices of elements and attributes; SVG 2, its attribute index).</summary>
+/// <summary>
+/// What the names of elements and attributes mean to a reader (HTML Living Standard, its indices of elements and attributes; SVG 2, its
+/// attribute index).
+/// </summary>
 internal static partial class PageWords
 {
     /// <summary>Elements that stand in a line of text: what is before and after them is one word.</summary>
@@ -13,25 +16,38 @@ internal static partial class PageWords
     public static readonly HashSet<string> Spoken = Set(
         "alt title aria-label aria-description aria-valuetext aria-roledescription aria-placeholder placeholder label summary abbr");
 
+    private const string Addresses = "href src srcset imagesrcset poster data action formaction xlink:href cite ping";
+
+    private const string OfHtml =
+        "accept accept-charset allow as async autocapitalize autocomplete autofocus autoplay border cellpadding cellspacing "
+        + "charset checked color cols colspan contenteditable controls coords crossorigin datetime decoding default defer dir "
+        + "dirname disabled draggable enctype enterkeyhint fetchpriority for form formenctype formmethod formnovalidate formtarget "
+        + "headers height hidden high hreflang http-equiv imagesizes inert inputmode integrity is ismap kind lang list loading loop "
+        + "low max maxlength media method min minlength multiple muted nomodule nonce novalidate open optimum pattern playsinline "
+        + "popover popovertarget popovertargetaction preload property readonly referrerpolicy rel required reversed role rows "
+        + "rowspan sandbox scope selected shape size sizes slot span spellcheck srclang start step tabindex target translate type "
+        + "usemap valign width wrap";
+
+    private const string OfAria =
+        "aria-atomic aria-busy aria-checked aria-colcount aria-colindex aria-controls aria-current aria-describedby aria-details "
+        + "aria-disabled aria-expanded aria-haspopup aria-hidden aria-invalid aria-labelledby aria-level aria-live aria-modal "
+        + "aria-owns aria-posinset aria-pressed aria-readonly aria-relevant aria-required aria-selected aria-setsize aria-sort "
+        + "aria-valuemax aria-valuemin aria-valuenow";
+
+    private const string OfDrawings =
+        "xmlns xmlns:xlink xml:lang xml:space version baseprofile focusable viewbox preserveaspectratio d points x y x1 x2 y1 y2 "
+        + "cx cy r rx ry dx dy fx fy rotate transform gradienttransform gradientunits offset fill fill-opacity fill-rule stroke "
+        + "stroke-width stroke-linecap stroke-linejoin stroke-dasharray stroke-dashoffset stroke-opacity stop-color stop-opacity "
+        + "opacity clip-path clip-rule mask filter font-family font-size font-style font-weight text-anchor text-rendering "
+        + "dominant-baseline alignment-baseline letter-spacing vector-effect markerwidth markerheight refx refy orient markerunits "
+        + "marker-start marker-mid marker-end pathlength shape-rendering style";
+
     /// <summary>Attributes that hold numbers, words of the standards, or addresses, which are read elsewhere.</summary>
-    public static readonly HashSet<string> Keywords = Set(
-        "href src srcset imagesrcset poster data action formaction xlink:href cite ping "
-        + "accept accept-charset allow as async autocapitalize autocomplete autofocus autoplay border cellpadding cellspacing charset checked color cols colspan "
-        + "contenteditable controls coords crossorigin datetime decoding default defer dir dirname disabled draggable enctype enterkeyhint fetchpriority "
-        + "for form formenctype formmethod formnovalidate formtarget headers height hidden high hreflang http-equiv imagesizes inert inputmode integrity is ismap kind lang "
-        + "list loading loop low max maxlength media method min minlength multiple muted nomodule nonce novalidate open optimum pattern playsinline popover "
-        + "popovertarget popovertargetaction preload property readonly referrerpolicy rel required reversed role rows rowspan sandbox scope selected shape size sizes slot "
-        + "span spellcheck srclang start step tabindex target translate type usemap valign width wrap "
-        + "aria-atomic aria-busy aria-checked aria-colcount aria-colindex aria-controls aria-current aria-describedby aria-details aria-disabled aria-expanded aria-haspopup "
-        + "aria-hidden aria-invalid aria-labelledby aria-level aria-live aria-modal aria-owns aria-posinset aria-pressed aria-readonly aria-relevant aria-required aria-selected aria-setsize "
-        + "aria-sort aria-valuemax aria-valuemin aria-valuenow "
-        + "xmlns xmlns:xlink xml:lang xml:space version baseprofile focusable viewbox preserveaspectratio d points x y x1 x2 y1 y2 cx cy r rx ry dx dy fx fy rotate transform "
-        + "gradienttransform gradientunits offset fill fill-opacity fill-rule stroke stroke-width stroke-linecap stroke-linejoin stroke-dasharray stroke-dashoffset stroke-opacity "
-        + "stop-color stop-opacity opacity clip-path clip-rule mask filter font-family font-size font-style font-weight text-anchor text-rendering dominant-baseline "
-        + "alignment-baseline letter-spacing vector-effect markerwidth markerheight refx refy orient markerunits marker-start marker-mid marker-end pathlength shape-rendering style");
+    public static readonly HashSet<string> Keywords = Set($"{Addresses} {OfHtml} {OfAria} {OfDrawings}");
 
     /// <summary><c>meta</c> elements that speak to the browser alone.</summary>
-    public static readonly HashSet<string> KeywordMeta = Set("viewport robots referrer color-scheme theme-color format-detection twitter:card og:type og:locale");
+    public static readonly HashSet<string> KeywordMeta = Set(
+        "viewport robots referrer color-scheme theme-color format-detection twitter:card og:type og:locale");
 
     /// <summary>A text or an address without times: <c>2:16</c>, <c>#t=136,183</c>. Digits that nobody wrote are no codes.</summary>
     public static string WithoutTimes(string text) => Time().Replace(text, " ");

@@ -27,7 +27,14 @@ public static class PrintAudit
         return new(
             read.Length,
             read.Sum(one => one.Codes),
-            [.. linked.Concat(read.SelectMany(one => one.Faults)).Distinct().OrderBy(fault => fault.File, StringComparer.Ordinal).ThenBy(fault => fault.Line).ThenBy(fault => fault.Message, StringComparer.Ordinal)]);
+            [
+                .. linked
+                    .Concat(read.SelectMany(one => one.Faults))
+                    .Distinct()
+                    .OrderBy(fault => fault.File, StringComparer.Ordinal)
+                    .ThenBy(fault => fault.Line)
+                    .ThenBy(fault => fault.Message, StringComparer.Ordinal),
+            ]);
     }
 
     private static (int Codes, ImmutableArray<AuditFault> Faults) One(string folder, string path, string? site, AuditTable table, Secrets secrets)
@@ -35,7 +42,7 @@ public static class PrintAudit
         var codes = new List<(string? Says, int Page)>();
         var faults = table.PrintedPages.TryGetValue(path, out var pages)
             ? PrintReader.Faults(folder, path, pages, secrets, codes)
-            : SiteFile.Read(folder, path, secrets).Faults;
+            : SiteFileReader.Read(folder, path, secrets).Faults;
         if (path.StartsWith(Codes, StringComparison.Ordinal) && path.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
             codes.Add((QrReader.Read(File.ReadAllBytes(Path.Combine(folder, path))), 0));
         var listener = secrets.Listen(path);

@@ -13,7 +13,8 @@ internal static class PrintReader
     // Written by whatever made the file: numbers of versions, times and identifiers.
     private static readonly HashSet<string> Technical = new(StringComparer.Ordinal)
     {
-        "Producer", "CreatorTool", "CreateDate", "ModifyDate", "MetadataDate", "DocumentID", "InstanceID", "RenditionID", "part", "conformance", "format", "date",
+        "Producer", "CreatorTool", "CreateDate", "ModifyDate", "MetadataDate",
+        "DocumentID", "InstanceID", "RenditionID", "part", "conformance", "format", "date",
     };
 
     /// <summary>What a PDF tells that it may not.</summary>
@@ -51,7 +52,15 @@ internal static class PrintReader
     private static IEnumerable<(string Text, string Where)> OfDocument(PdfDocument document)
     {
         var info = document.Information;
-        foreach (var (text, entry) in ((string?, string)[])[(info.Title, "title"), (info.Author, "author"), (info.Subject, "subject"), (info.Keywords, "keywords"), (info.Creator, "creator")])
+        (string?, string)[] entries =
+        [
+            (info.Title, "title"),
+            (info.Author, "author"),
+            (info.Subject, "subject"),
+            (info.Keywords, "keywords"),
+            (info.Creator, "creator"),
+        ];
+        foreach (var (text, entry) in entries)
         {
             if (!string.IsNullOrEmpty(text))
                 yield return (text, $"in the document's {entry}");
@@ -77,8 +86,14 @@ internal static class PrintReader
     }
 
     private static IEnumerable<string> OfXmp(XDocument xmp) =>
-        xmp.Descendants().Where(element => !element.HasElements && !element.AncestorsAndSelf().Any(around => Technical.Contains(around.Name.LocalName))).Select(element => element.Value)
-            .Concat(xmp.Descendants().SelectMany(element => element.Attributes()).Where(attribute => !attribute.IsNamespaceDeclaration && !Technical.Contains(attribute.Name.LocalName)).Select(attribute => attribute.Value));
+    [
+        .. from element in xmp.Descendants()
+           where !element.HasElements && !element.AncestorsAndSelf().Any(around => Technical.Contains(around.Name.LocalName))
+           select element.Value,
+        .. from attribute in xmp.Descendants().Attributes()
+           where !attribute.IsNamespaceDeclaration && !Technical.Contains(attribute.Name.LocalName)
+           select attribute.Value,
+    ];
 
     private static IEnumerable<string> OfPage(Page page) =>
         page.GetAnnotations().Select(annotation => annotation.Content).OfType<string>().Prepend(TextOf(page.Letters));

@@ -70,9 +70,15 @@ internal static partial class ProgramText
     [GeneratedRegex(@"\\((?<hex>[0-9A-Fa-f]{1,6})\s?|\n|(?<other>.))", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex StyleEscape();
 
-    [GeneratedRegex("""/\*(?<text>.*?)(\*/|\z)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'""", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        """/\*(?<text>.*?)(\*/|\z)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'""",
+        RegexOptions.Singleline | RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex StylePiece();
 
-    [GeneratedRegex("""/\*(?<text>.*?)(\*/|\z)|//(?<text>[^\n]*)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'|`(?<text>([^`\\]|\\.)*)`""", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        """/\*(?<text>.*?)(\*/|\z)|//(?<text>[^\n]*)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'|`(?<text>([^`\\]|\\.)*)`""",
+        RegexOptions.Singleline | RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex ScriptPiece();
 }

@@ -32,12 +32,14 @@ public static class SiteAudit
             Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
     }
 
-    // The longest first: a core that came to the page of everything at the end would keep the others waiting.
+    // The longest first: a long file that is started last would keep one core busy while the others wait.
     private static SiteFile[] Read(string folder, ImmutableArray<string> paths, Secrets secrets)
     {
         var files = new SiteFile[paths.Length];
         var longestFirst = Enumerable.Range(0, paths.Length).OrderByDescending(i => new FileInfo(Path.Combine(folder, paths[i])).Length);
-        Parallel.ForEach(Partitioner.Create(longestFirst, EnumerablePartitionerOptions.NoBuffering), i => files[i] = SiteFile.Read(folder, paths[i], secrets));
+        Parallel.ForEach(
+            Partitioner.Create(longestFirst, EnumerablePartitionerOptions.NoBuffering),
+            i => files[i] = SiteFileReader.Read(folder, paths[i], secrets));
         return files;
     }
 

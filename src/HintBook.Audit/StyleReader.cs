@@ -19,7 +19,10 @@ internal static partial class StyleReader
                 ? []
                 :
                 [
-                    .. references.SelectMany(r => listener.Hear(new(Uri.UnescapeDataString(r.Address), r.Line, r.Column, "in an address", Manner.Address, secrets.Outside))),
+                    .. from reference in references
+                       let address = Uri.UnescapeDataString(reference.Address)
+                       from fault in listener.Hear(new(address, reference.Line, reference.Column, "in an address", Manner.Address, secrets.Outside))
+                       select fault,
                     .. PlainReader.Faults(path, text, secrets, ProgramText.InStyle(text), "in the style sheet"),
                 ],
         };

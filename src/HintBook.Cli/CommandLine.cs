@@ -29,7 +29,7 @@ internal static class CommandLine
         {
             foreach (var error in parsed.Errors)
                 terminal.Error.WriteLine(error.Message);
-            terminal.Error.WriteLine("Run `hintbook --help` to see how it is used.");
+            terminal.Error.WriteLine("Run “hintbook --help” to see how it is used.");
             return ExitCode.WrongUsage;
         }
 

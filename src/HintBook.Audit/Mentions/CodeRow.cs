@@ -6,7 +6,7 @@ namespace HintBook.Audit.Mentions;
 /// <summary>
 /// Finds codes in whatever way they are said: figures, number words and lone letters that follow each other are strung
 /// together, once word by word and once as English says large numbers, and the codes are looked up in the string.
-/// Keeps its room for the next text, so that one thread uses it.
+/// Reuses its buffers for the next text; not thread-safe.
 /// </summary>
 internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
 {
@@ -62,7 +62,10 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private bool IsSymbol(FoldedText text, ReadOnlySpan<int> ids, int at)
     {
         var word = text.Of(text.Words[at]);
-        return (word.Length == 1 && IsAlone(text, at)) || word.IndexOfAnyInRange('0', '9') >= 0 || numbers.ValueOf(ids[at]) is not null || numbers.Spoken?.Has(ids[at]) == true;
+        return (word.Length == 1 && IsAlone(text, at))
+            || word.IndexOfAnyInRange('0', '9') >= 0
+            || numbers.ValueOf(ids[at]) is not null
+            || numbers.Spoken?.Has(ids[at]) == true;
     }
 
     // Not the "l" of "l’abeille", nor a letter of a script without spaces.
@@ -91,7 +94,11 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         }
     }
 
-    private bool IsFigure(FoldedText text, ReadOnlySpan<int> ids, int at) => IsSymbol(text, ids, at) && (text.Words[at].Length > 1 || numbers.Spoken?.Has(ids[at]) == true || char.IsAsciiDigit(text.Of(text.Words[at])[0]));
+    private bool IsFigure(FoldedText text, ReadOnlySpan<int> ids, int at) =>
+        IsSymbol(text, ids, at)
+        && (text.Words[at].Length > 1
+            || numbers.Spoken?.Has(ids[at]) == true
+            || char.IsAsciiDigit(text.Of(text.Words[at])[0]));
 
     private void String(FoldedText text, ReadOnlySpan<int> ids, bool asOneNumber)
     {

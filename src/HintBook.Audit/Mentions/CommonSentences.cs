@@ -20,9 +20,13 @@ internal sealed class CommonSentences(ImmutableArray<string> sentences)
         {
             for (var at = piece.IndexOf(mention, StringComparison.Ordinal); at >= 0; at = piece.IndexOf(mention, at + 1, StringComparison.Ordinal))
             {
-                // A sentence of one word proves nothing but where it stands alone.
-                if ((piece.Length > mention.Length || text.AsSpan().Trim().Length == piece.Length) && start >= at && string.CompareOrdinal(text, start - at, piece, 0, piece.Length) == 0)
+                // A sentence of one word is recognised only where it is the whole text.
+                if ((piece.Length > mention.Length || text.AsSpan().Trim().Length == piece.Length)
+                    && start >= at
+                    && string.CompareOrdinal(text, start - at, piece, 0, piece.Length) == 0)
+                {
                     return true;
+                }
             }
         }
 

@@ -50,7 +50,9 @@ internal static class EnglishNouns
         var before = word[..^2];
         if (word[^2] != 'e')
             yield break;
-        if (before.Length > 1 && before[^1] is 's' or 'x' or 'z' or 'o' || before.EndsWith("ch", StringComparison.Ordinal) || before.EndsWith("sh", StringComparison.Ordinal))
+        if ((before.Length > 1 && before[^1] is 's' or 'x' or 'z' or 'o')
+            || before.EndsWith("ch", StringComparison.Ordinal)
+            || before.EndsWith("sh", StringComparison.Ordinal))
             yield return before;
         if (before.Length > 1 && before[^1] == 'i')
             yield return before[..^1] + "y";

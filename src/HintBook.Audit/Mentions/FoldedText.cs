@@ -41,7 +41,7 @@ internal readonly record struct FoldedWord(int Start, int End, int From, int Len
 
 /// <summary>
 /// A text as words of bare letters: small, without accents, in one width, figures of all scripts as 0 to 9; soft hyphens and
-/// joiners are not there. One thread fills it again and again.
+/// joiners are not there. Reuses its buffers for the next text; not thread-safe.
 /// </summary>
 internal sealed class FoldedText(AuditLanguage language)
 {
@@ -54,6 +54,17 @@ internal sealed class FoldedText(AuditLanguage language)
 
     /// <summary>The bare letters of a word.</summary>
     public ReadOnlySpan<char> Of(in FoldedWord word) => letters.AsSpan(word.From, word.Length);
+
+    /// <summary>The words of a list parted by spaces, each as its bare letters.</summary>
+    public static IEnumerable<string> BareWords(string list)
+    {
+        var folded = new FoldedText(AuditLanguage.Unknown);
+        foreach (var word in list.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            folded.Read(word, isProse: false);
+            yield return string.Concat(folded.Words.ToArray().Select(part => folded.Of(part).ToString()));
+        }
+    }
 
     /// <summary>Reads a text.</summary>
     /// <param name="text">Any text.</param>
@@ -194,7 +205,8 @@ internal sealed class FoldedText(AuditLanguage language)
             _ when IsWrittenWithoutSpaces(rune.Value) => Kind.Alone,
             _ => Rune.GetUnicodeCategory(rune) switch
             {
-                UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => Kind.Unheard,
+                UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format =>
+                    Kind.Unheard,
                 UnicodeCategory.DashPunctuation => Kind.Hyphen,
                 _ when Rune.IsLetterOrDigit(rune) || Accents.IsLetterInDisguise(rune) => Kind.Letter,
                 _ => Kind.Space,

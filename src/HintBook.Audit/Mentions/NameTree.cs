@@ -16,9 +16,9 @@ internal sealed class NameTree(WordNumbers numbers)
     /// <returns>Whether it has a word to look for.</returns>
     public bool Add(int secret, AuditSpelling spelling)
     {
-        var language = spelling.Language is { } tag ? AuditLanguage.For(tag) : numbers.Language;
+        var language = spelling.Language is { } tag ? AuditLanguages.For(tag) : numbers.Language;
         if (!readers.TryGetValue(language.Code, out var reader))
-            readers[language.Code] = reader = (new(language), WordNumbers.Bare(language.Determiners).ToHashSet(StringComparer.Ordinal));
+            readers[language.Code] = reader = (new(language), FoldedText.BareWords(language.Determiners).ToHashSet(StringComparer.Ordinal));
         var (folded, determiners) = reader;
         folded.Read(spelling.Text, isProse: false);
         List<string> words = [];
@@ -70,7 +70,12 @@ internal sealed class NameTree(WordNumbers numbers)
     private void Part(int part, int at, List<FoundSecret> found)
     {
         if (part >= 0 && children.TryGetValue((0, part), out var node))
-            found.AddRange((endings[node] ?? []).Where(ending => !ending.Capitals).Select(ending => new FoundSecret(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false)));
+        {
+            found.AddRange(
+                from ending in endings[node] ?? []
+                where !ending.Capitals
+                select new FoundSecret(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false));
+        }
     }
 
     // Takes the word at a place, or the word that it makes with the one behind its hyphen.

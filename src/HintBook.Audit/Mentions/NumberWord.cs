@@ -11,7 +11,9 @@ internal readonly record struct NumberWord(int Value, bool Repeats = false)
     /// <summary>Every number word: cardinals as in any dictionary, and what people say for nought.</summary>
     public static IEnumerable<(string Word, NumberWord Value)> All =>
     [
-        .. "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".Split(' ').Select((word, i) => (word, new NumberWord(i))),
+        .. "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
+            .Split(' ')
+            .Select((word, i) => (word, new NumberWord(i))),
         .. "twenty thirty forty fifty sixty seventy eighty ninety".Split(' ').Select((word, i) => (word, new NumberWord((i + 2) * 10))),
         .. "oh nought naught nil".Split(' ').Select(word => (word, new NumberWord(0))),
         ("hundred", new(100)),

@@ -17,9 +17,9 @@ internal sealed class Secrets
     private Secrets(AuditTable table)
     {
         this.table = table;
-        vocabulary = new(table.Secrets, AuditLanguage.For(table.Language));
+        vocabulary = new(table.Secrets, AuditLanguages.For(table.Language));
         others = table.Pages.Select(page => page.Language ?? table.Language).Distinct().Where(language => language != table.Language)
-            .ToDictionary(language => language, language => new Vocabulary(table.Secrets, AuditLanguage.For(language)), StringComparer.Ordinal);
+            .ToDictionary(language => language, language => new Vocabulary(table.Secrets, AuditLanguages.For(language)), StringComparer.Ordinal);
         everywhere = new(table.SaidEverywhere);
         pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
         Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
@@ -37,8 +37,10 @@ internal sealed class Secrets
     /// <summary>What the table asks for that can't be checked: a claim of no leaks must not rest on it.</summary>
     public IEnumerable<AuditFault> Unusable(IEnumerable<string> paths) =>
     [
-        .. pages.Keys.Except(paths, StringComparer.Ordinal).Select(path => new AuditFault(path, 0, 0, "The table of secrets names this file, and it is not there.")),
-        .. vocabulary.Wordless.Select(word => new AuditFault("", 0, 0, $"The table of secrets forbids “{word}”, which has no letter or digit to look for.")),
+        .. from path in pages.Keys.Except(paths, StringComparer.Ordinal)
+           select new AuditFault(path, 0, 0, "The table of secrets names this file, and it is not there."),
+        .. from word in vocabulary.Wordless
+           select new AuditFault("", 0, 0, $"The table of secrets forbids “{word}”, which has no letter or digit to look for."),
     ];
 
     /// <summary>What is known of a page; null for one that may say only what anyone may know.</summary>
@@ -88,13 +90,17 @@ internal sealed class Secrets
                 return [];
             var name = address[(address.LastIndexOf('/') + 1)..];
             var end = name.AsSpan().IndexOfAny('-', '.');
-            return all.table.Pictures.TryGetValue(end < 0 ? name : name[..end], out var shown)
-                ? shown.Where(secret => !scope.Has(secret)).Select(secret => new AuditFault(path, line, column, $"The picture “{name}” shows the secret “{all.table.Secrets[secret].Name}”, {scope.When}.")
+            if (!all.table.Pictures.TryGetValue(end < 0 ? name : name[..end], out var shown))
+                return [];
+            return
+                from secret in shown
+                where !scope.Has(secret)
+                let told = all.table.Secrets[secret].Name
+                select new AuditFault(path, line, column, $"The picture “{name}” shows the secret “{told}”, {scope.When}.")
                 {
-                    Secret = all.table.Secrets[secret].Name,
+                    Secret = told,
                     IsSure = scope.IsSureOf(secret),
-                })
-                : [];
+                };
         }
 
         private static bool IsOnlyAWord(in FoundSecret met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };
@@ -120,7 +126,11 @@ internal sealed class Secrets
             var name = all.table.Secrets[met.Secret].Name;
             var told = saying.Text[search.Text.Words[met.First].Start..search.Text.Words[met.Last].End].ReplaceLineEndings(" ");
             var how = string.Equals(told, name, StringComparison.OrdinalIgnoreCase) ? "" : $", as “{told}”";
-            return new(path, saying.Line, saying.Column, $"The secret “{name}” stands {saying.Where}{how}, {saying.Scope.When}.") { Secret = name, IsSure = isSure };
+            return new(path, saying.Line, saying.Column, $"The secret “{name}” stands {saying.Where}{how}, {saying.Scope.When}.")
+            {
+                Secret = name,
+                IsSure = isSure,
+            };
         }
     }
 }

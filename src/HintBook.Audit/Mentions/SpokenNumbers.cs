@@ -2,25 +2,29 @@ using System.Runtime.InteropServices;
 
 namespace HintBook.Audit.Mentions;
 
-/// <summary>Every number below ten thousand as a way through a tree of words.</summary>
+/// <summary>Every number below ten thousand as a path through a tree of words.</summary>
 internal sealed class SpokenNumbers
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private readonly List<int> values = [-1];
     private readonly HashSet<int> words = [];
 
-    public SpokenNumbers(WordNumbers numbers)
+    /// <summary>Builds the tree.</summary>
+    /// <param name="spoken">Every number as it is said, its words parted by spaces.</param>
+    /// <param name="andBefore">The "and" that is written as one with the word behind it; empty in most languages.</param>
+    /// <param name="add">Gives a word and all its forms one number, and returns it.</param>
+    public SpokenNumbers(IEnumerable<(string Said, int Number)> spoken, string andBefore, Func<string, IEnumerable<string>, int> add)
     {
         var bare = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var (said, number) in numbers.Language.Numbers!())
+        foreach (var (said, number) in spoken)
         {
             var node = 0;
             foreach (var written in said.Split(' '))
             {
                 if (!bare.TryGetValue(written, out var word))
                 {
-                    var letters = WordNumbers.Bare(written).First();
-                    bare[written] = word = numbers.Add(letters, numbers.Language.AndBefore.Length == 0 ? [letters] : [letters, numbers.Language.AndBefore + letters]);
+                    var letters = FoldedText.BareWords(written).First();
+                    bare[written] = word = add(letters, andBefore.Length == 0 ? [letters] : [letters, andBefore + letters]);
                     words.Add(word);
                 }
 

@@ -7,7 +7,9 @@ internal static class WordBoundary
 
     /// <summary>Whether a few letters of katakana are surely part of a longer word: "pin" in "pink".</summary>
     public static bool IsPartOfWord(string text, int start, int end) =>
-        end - start < ShortestAlone && ((start > 0 && IsKatakana(text[start - 1]) && IsKatakana(text[start])) || (end < text.Length && IsKatakana(text[end - 1]) && IsKatakana(text[end])));
+        end - start < ShortestAlone
+        && ((start > 0 && IsKatakana(text[start - 1]) && IsKatakana(text[start]))
+            || (end < text.Length && IsKatakana(text[end - 1]) && IsKatakana(text[end])));
 
     /// <summary>Whether they may be part of one.</summary>
     public static bool MayBePartOfWord(string text, int start, int end) =>

@@ -30,22 +30,20 @@ internal sealed class WordNumbers
     {
         Language = language;
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
-        foreach (var (words, use) in (ReadOnlySpan<(string, WordUse)>)[(language.Determiners, WordUse.Determiner), (language.Prepositions, WordUse.Preposition), (language.Between, WordUse.Between)])
-        {
-            foreach (var word in Bare(words))
-                uses[Number(word)] = use;
-        }
+        UseAs(WordUse.Determiner, language.Determiners);
+        UseAs(WordUse.Preposition, language.Prepositions);
+        UseAs(WordUse.Between, language.Between);
 
         foreach (var same in language.Same)
         {
-            var words = Bare(same).ToArray();
+            var words = FoldedText.BareWords(same).ToArray();
             foreach (var word in words[1..])
                 numbers[word] = Number(words[0]);
         }
 
         foreach (var (word, value) in language.NumberWords)
             values[Number(word)] = value;
-        Spoken = language.Numbers is null ? null : new(this);
+        Spoken = language.Numbers is { } spoken ? new(spoken(), language.AndBefore, Add) : null;
     }
 
     /// <summary>The language of the texts.</summary>
@@ -79,15 +77,10 @@ internal sealed class WordNumbers
     /// <summary>What a number word counts; null for other words.</summary>
     public NumberWord? ValueOf(int number) => number < 0 ? null : values[number];
 
-    /// <summary>The words of a list as texts have them: small letters without accents.</summary>
-    public static IEnumerable<string> Bare(string words)
+    private void UseAs(WordUse use, string words)
     {
-        var folded = new FoldedText(AuditLanguage.Unknown);
-        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            folded.Read(word, isProse: false);
-            yield return string.Concat(folded.Words.ToArray().Select(part => folded.Of(part).ToString()));
-        }
+        foreach (var word in FoldedText.BareWords(words))
+            uses[Number(word)] = use;
     }
 
     private int Number(string word)

@@ -21,7 +21,7 @@ internal static class AuditVerb
     {
         if (!Directory.Exists(Path.Combine(folder, "site")))
         {
-            terminal.Error.WriteLine($"There is no published site in `{folder}`: it has no folder `site`.");
+            terminal.Error.WriteLine($"There is no published site in “{folder}”: it has no folder “site”.");
             return ExitCode.WrongUsage;
         }
 

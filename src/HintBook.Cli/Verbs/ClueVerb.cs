@@ -26,9 +26,9 @@ internal static class ClueVerb
             if (given.GetValue(ways))
                 return;
             if (given.GetValue(code) is null)
-                given.AddError("A clue for which code? Write it after `clue`.");
+                given.AddError("A clue for which code? Write it after “clue”.");
             if (given.GetValue(way) is null)
-                given.AddError("Which kind of clue? Write `--as` and its name; `hintbook clue --ways` lists them.");
+                given.AddError("Which kind of clue? Write “--as” and its name; “hintbook clue --ways” lists them.");
         });
         verb.SetAction(parsed =>
         {
@@ -58,7 +58,7 @@ internal static class ClueVerb
     private static string? Print(MadeClue clue, string path, Cards.Paper paper, Terminal terminal)
     {
         if (!CluePrint.Endings.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase))
-            return $"`{path}` has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
+            return $"“{path}” has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
         var (files, noRoom) = CluePrint.Make(clue, path, paper);
         foreach (var file in files)
         {

@@ -32,7 +32,7 @@ internal static class MapVerb
         Func<StageMap, MapWords, bool, string>? write = SvgMap.Write;
         if (output is not null && !Writers.TryGetValue(Path.GetExtension(output).ToLowerInvariant(), out write))
         {
-            terminal.Error.WriteLine($"`{output}` has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
+            terminal.Error.WriteLine($"“{output}” has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
             return ExitCode.WrongUsage;
         }
 

@@ -20,7 +20,7 @@ internal static class ProveVerb
         verb.Validators.Add(given =>
         {
             if (given.GetValue(book) is null && !given.GetValue(ways))
-                given.AddError("Which book? Write its folder after `prove`.");
+                given.AddError("Which book? Write its folder after “prove”.");
         });
         verb.SetAction(parsed =>
         {

@@ -15,7 +15,7 @@ internal static class PublishingVerb
     public static Command Make(string name, string description, Func<string, PublishOptions, PublishOutcome> run, Func<Report, string> told, Terminal terminal)
     {
         var book = Options.Book();
-        var output = Options.Out("The output folder (default: `published` in the book).");
+        var output = Options.Out("The output folder (default: “published” in the book).");
         var paper = Options.Paper();
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, output, paper, notes };

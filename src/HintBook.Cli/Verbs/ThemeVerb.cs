@@ -27,9 +27,9 @@ internal static class ThemeVerb
         }
 
         if (!Theme.BuiltInNames.Contains(theme))
-            return Refuse($"There is no theme named `{theme}`: {(Nearest.To(theme, Theme.BuiltInNames) is { } near ? $"did you mean `{near}`?" : $"there are {Words.List(Theme.BuiltInNames)}.")}");
+            return Refuse($"There is no theme named “{theme}”. {(Nearest.To(theme, Theme.BuiltInNames) is { } near ? $"Write instead: {near}" : $"There are {Words.List(Theme.BuiltInNames)}.")}");
         if (!File.Exists(Path.Combine(book, "book.yaml")))
-            return Refuse($"`{book}` isn't a book: it has no book.yaml.");
+            return Refuse($"“{book}” isn't a book: it has no book.yaml.");
         var folder = OwnTheme.FolderOf(book, theme);
         if (Directory.Exists(folder))
             return Refuse($"{folder} is there already, and what you changed in it would be lost. Take it away first, or rename it.");
@@ -37,7 +37,7 @@ internal static class ThemeVerb
         OwnTheme.In(book, theme);
         terminal.Out.WriteLine(
             $"""
-            The theme {theme} lies in {folder}; the book uses this copy if book.yaml says `theme: {theme}`.
+            The theme {theme} lies in {folder}; the book uses this copy if book.yaml says “theme: {theme}”.
               Colours and type   {Path.Combine(folder, "theme.css")}
               Every sentence     {Path.Combine(folder, "words.en.yaml")} and its neighbours
               What a page is     {Path.Combine(folder, "README.md")} says what the templates get

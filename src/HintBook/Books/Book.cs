@@ -69,13 +69,19 @@ public sealed record Book
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<Stage> Stages { get; init; }
 
+    /// <summary>Whether there can be no others: false where the folder of stages can't be read, or a file in it that may be any stage.</summary>
+    public bool KnowsAllStages { get; init; } = true;
+
     /// <summary>
     /// The same book in other languages, each whole: what isn't translated stands in the book's own language. They differ in
     /// their texts alone, so whatever is true of the box is true of all of them.
     /// </summary>
     public ImmutableArray<Book> Translations { get; init; } = [];
 
-    /// <summary>The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's language.</summary>
+    /// <summary>
+    /// The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's
+    /// language.
+    /// </summary>
     public Book? Source { get; init; }
 
     /// <summary>The stages that nobody has translated, so that they stand in the language of <see cref="Source"/>; compared by reference.</summary>

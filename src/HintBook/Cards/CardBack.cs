@@ -73,6 +73,7 @@ internal static class CardBack
     public static PrintedBox BandAt(bool left)
     {
         var width = Imposition.Bleed + BandWidth;
-        return new(new(left ? -Imposition.Bleed : Imposition.Card.Width - BandWidth, -Imposition.Bleed, width, Imposition.Card.Height + (2 * Imposition.Bleed)), Tone.Band);
+        var x = left ? -Imposition.Bleed : Imposition.Card.Width - BandWidth;
+        return new(new(x, -Imposition.Bleed, width, Imposition.Card.Height + (2 * Imposition.Bleed)), Tone.Band);
     }
 }

@@ -18,64 +18,49 @@ internal static class CardFindings
 
     private const int LettersShown = 12;
 
-    public static Finding WithoutAddress(Span at) => new()
-    {
-        Code = NoAddress,
-        At = at,
-        Message = "The book has no address, so no cards were made: a card carries the address of a page.",
-        Help = "Say where the site will live, such as address: https://alder-row.example/beekeeper/ in book.yaml.",
-    };
+    public static Finding WithoutAddress(Span at) => NoAddress.At(
+        at,
+        "The book has no address, so no cards were made: a card carries the address of a page.",
+        "Say where the site will live, such as address: https://alder-row.example/beekeeper/ in book.yaml.");
 
     /// <summary>Addresses that no code of a readable size can hold.</summary>
     /// <param name="at">Where the address is written.</param>
     /// <param name="cards">How many cards have one, at least 1.</param>
     /// <param name="longest">The longest of them.</param>
     /// <param name="module">What a module of its code would measure in millimetres; null where no code holds it.</param>
-    public static Finding TooLongForTheCode(Span at, int cards, string longest, double? module) => new()
-    {
-        Code = AddressTooLong,
-        At = at,
-        Message = TooLong(cards, longest)
+    public static Finding TooLongForTheCode(Span at, int cards, string longest, double? module) => AddressTooLong.At(
+        at,
+        TooLong(cards, longest)
             + (module is { } side ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
-        Help = Shorten,
-    };
+        Shorten);
 
     /// <summary>Addresses that can't be printed in letters of a readable size.</summary>
     /// <param name="at">Where the address is written.</param>
     /// <param name="cards">How many cards have one, at least 1.</param>
     /// <param name="longest">The longest of them.</param>
-    public static Finding TooLongForTheWords(Span at, int cards, string longest) => new()
-    {
-        Code = AddressTooLong,
-        At = at,
-        Message = TooLong(cards, longest) + "there is no room to print it in letters that can be read.",
-        Help = Shorten,
-    };
+    public static Finding TooLongForTheWords(Span at, int cards, string longest) => AddressTooLong.At(
+        at,
+        TooLong(cards, longest) + "there is no room to print it in letters that can be read.",
+        Shorten);
 
     /// <summary>Text that the fonts have no letters for.</summary>
     /// <param name="at">Where the text is written.</param>
     /// <param name="what">Whose text it is: <c>the title</c>.</param>
     /// <param name="letters">The letters that the fonts lack.</param>
-    public static Finding LettersMissing(Span at, string what, ImmutableArray<string> letters) => new()
-    {
-        Code = MissingLetters,
-        At = at,
-        Message = $"{what} has letters that the printing fonts don't have, and they were left out: "
+    public static Finding LettersMissing(Span at, string what, ImmutableArray<string> letters) => MissingLetters.At(
+        at,
+        $"{what} has letters that the printing fonts don't have, and they were left out: "
             + string.Join(' ', letters.Take(LettersShown)) + (letters.Length > LettersShown ? " …" : "") + ".",
-        Help = "The fonts have Latin, Greek and Cyrillic letters: write it in one of these, or set this card in another program with its code from the folder qr.",
-    };
+        "The fonts have Latin, Greek and Cyrillic letters: write it in one of these, or set this card in another program with its code from the folder qr.");
 
     /// <summary>A code in which nothing was found.</summary>
     /// <param name="at">Where the card's page comes from.</param>
     /// <param name="card">The card's name.</param>
     /// <param name="where">Where the code was looked for: <c>qr/box.png</c>, <c>cards.pdf, page 2</c>.</param>
-    public static Finding CannotBeRead(Span at, string card, string where) => new()
-    {
-        Code = Unreadable,
-        At = at,
-        Message = $"The QR code of card {card} can't be read back from {where}.",
-        Help = "Nothing in the book causes this: keep the book as it is and report it.",
-    };
+    public static Finding CannotBeRead(Span at, string card, string where) => Unreadable.At(
+        at,
+        $"The QR code of card {card} can't be read back from {where}.",
+        "Nothing in the book causes this: keep the book as it is and report it.");
 
     /// <summary>A code that leads elsewhere.</summary>
     /// <param name="at">Where the card's page comes from.</param>
@@ -83,51 +68,36 @@ internal static class CardFindings
     /// <param name="where">Where the code was read.</param>
     /// <param name="wanted">The card's address.</param>
     /// <param name="read">What was read instead.</param>
-    public static Finding ReadsAs(Span at, string card, string where, string wanted, string read) => new()
-    {
-        Code = SaysOtherwise,
-        At = at,
-        Message = $"The QR code of card {card} in {where} says “{read}” and not “{wanted}”.",
-        Help = "Nothing in the book causes this: keep the book as it is and report it.",
-    };
+    public static Finding ReadsAs(Span at, string card, string where, string wanted, string read) => SaysOtherwise.At(
+        at,
+        $"The QR code of card {card} in {where} says “{read}” and not “{wanted}”.",
+        "Nothing in the book causes this: keep the book as it is and report it.");
 
-    public static Finding CutTitle(Span at) => new()
-    {
-        Code = TitleCut,
-        At = at,
-        Message = "The title is too long for a card and was cut there.",
-        Help = "About 100 letters fit.",
-    };
+    public static Finding CutTitle(Span at) => TitleCut.At(
+        at,
+        "The title is too long for a card and was cut there.",
+        "About 100 letters fit.");
 
     /// <summary>Words of the theme that were cut.</summary>
     /// <param name="language">The book's language.</param>
     /// <param name="left">What remains of them.</param>
-    public static Finding CutWords(Located<string> language, string left) => new()
-    {
-        Code = WordsCut,
-        At = language.At,
-        Message = $"The cards have no room for words of the theme in “{language.Value}”, and they were cut: “{left}”",
-        Help = "Say it shorter in the theme's words file: the keys begin with card_.",
-    };
+    public static Finding CutWords(Located<string> language, string left) => WordsCut.At(
+        language.At,
+        $"The cards have no room for words of the theme in “{language.Value}”, and they were cut: “{left}”",
+        "Say it shorter in the theme's words file: the keys begin with card_.");
 
     /// <summary>Words of the theme that the cards say in English.</summary>
     /// <param name="language">The book's language.</param>
     /// <param name="words">How many words, at least 1.</param>
-    public static Finding SaidInEnglish(Located<string> language, int words) => new()
-    {
-        Code = OtherWords,
-        At = language.At,
-        Message = $"The printing fonts have no letters for the theme's words in “{language.Value}”: the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
-        Help = "The fonts have Latin, Greek and Cyrillic letters. To have the cards in other letters, set them in another program with the codes from the folder qr.",
-    };
+    public static Finding SaidInEnglish(Located<string> language, int words) => OtherWords.At(
+        language.At,
+        $"The printing fonts have no letters for the theme's words in “{language.Value}”: the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
+        "The fonts have Latin, Greek and Cyrillic letters. To have the cards in other letters, set them in another program with the codes from the folder qr.");
 
-    public static Finding LeftOutCautions(Span at, int leftOut) => new()
-    {
-        Code = CautionsLeftOut,
-        At = at,
-        Message = $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
-        Help = "Shorten the notes of the cautions if all should stand on the card.",
-    };
+    public static Finding LeftOutCautions(Span at, int leftOut) => CautionsLeftOut.At(
+        at,
+        $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
+        "Shorten the notes of the cautions if all should stand on the card.");
 
     private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name.";
 

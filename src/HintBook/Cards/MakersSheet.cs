@@ -60,7 +60,15 @@ internal static class MakersSheet
         return things.ToImmutable();
     }
 
-    private static void Line(ImmutableArray<Printed>.Builder things, string text, Typeface face, double size, Tone tone, double left, double right, double baseline) =>
+    private static void Line(
+        ImmutableArray<Printed>.Builder things,
+        string text,
+        Typeface face,
+        double size,
+        Tone tone,
+        double left,
+        double right,
+        double baseline) =>
         Put(things, Set(text, face, size, left, right), face, tone, left, baseline);
 
     private static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double baseline) =>

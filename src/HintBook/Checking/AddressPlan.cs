@@ -50,7 +50,7 @@ internal static class AddressPlan
         var kept = book.Stages.SelectMany(stage => stage.Was.Append(stage.Id)).Select(id => id.Value).ToHashSet();
         var unlocked = book.Stages.Select(stage => stage.Id.Value).Where(id => !known.Stages.ContainsKey(id)).ToArray();
         return known.Stages
-            .Where(stage => !kept.Contains(stage.Key))
+            .Where(stage => book.KnowsAllStages && !kept.Contains(stage.Key))
             .Select(stage => AddressFindings.Lost(stage.Key, stage.Value[0], Nearest.To(stage.Key, unlocked) ?? (unlocked.Length == 1 ? unlocked[0] : null)));
     }
 

@@ -8,24 +8,25 @@ namespace HintBook.Ciphers;
 internal static class Chain
 {
     /// <summary>The steps of a code with the text that they start from, or what is wrong with them as they are written.</summary>
-    public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Plan(Code code, Book book)
+    public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Plan(Code code, ReadingSources sources)
     {
         var sourced = code.Reads is [var first, ..] && first.Way.Value == Ways.From;
         var steps = sourced ? code.Reads[1..] : code.Reads;
-        if (sourced && Source(code, book) is { } unsourced)
+        if (sourced && Source(code, sources) is { } unsourced)
             return ("", steps, unsourced);
-        var start = sourced ? Named(book, code.Reads[0].With[0].Value)!.Answer.Value : code.Clue?.Value;
-        return (start ?? "", steps, start is null ? CipherFindings.NoClue(code) : Wrong(steps, book));
+        var start = sourced ? sources.SourceOf(code)?.Answer.Value : code.Clue?.Value;
+        return (start ?? "", steps, start is null ? CipherFindings.NoClue(code) : Wrong(steps, sources));
     }
 
     /// <summary>Reads step by step until one goes wrong.</summary>
-    public static (ImmutableArray<WorkedStep> Worked, string Text, Finding? Wrong) Read(string start, ImmutableArray<ReadingStep> steps, Book book)
+    public static (ImmutableArray<WorkedStep> Worked, string Text, Finding? Wrong) Read(
+        string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
     {
         var worked = ImmutableArray.CreateBuilder<WorkedStep>();
         var text = start;
         foreach (var step in steps)
         {
-            switch (Read(text, step, book))
+            switch (Read(text, step, sources))
             {
                 case ReadingResult.Gave gave:
                     worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text));
@@ -42,11 +43,11 @@ internal static class Chain
     }
 
     /// <summary>What the steps give in the end, or null if one goes wrong.</summary>
-    public static string? End(string start, IEnumerable<ReadingStep> steps, Book book)
+    public static string? End(string start, IEnumerable<ReadingStep> steps, ReadingSources sources)
     {
         foreach (var step in steps)
         {
-            if (Read(start, step, book) is not ReadingResult.Gave gave)
+            if (Read(start, step, sources) is not ReadingResult.Gave gave)
                 return null;
             start = gave.Text;
         }
@@ -65,24 +66,23 @@ internal static class Chain
         var all => $"{{ {way}: [ {string.Join(", ", all)} ] }}",
     };
 
-    private static ReadingResult Read(string text, ReadingStep step, Book book) => step.Way.Value == Ways.Table
-        ? ReadingResult.Of(
-            new Lookup(TableOf(book, step)!.Rows.Select(row => (row.Looked.Value, row.Gives.Value))).In(text),
-            $"nothing of the table stands in {TextPieces.Quoted(text)}")
-        : Ways.Named(step.Way.Value)!.Read(text, [.. step.With.Select(told => told.Value)]);
+    private static ReadingResult Read(string text, ReadingStep step, ReadingSources sources)
+    {
+        if (step.Way.Value != Ways.Table)
+            return Ways.Named(step.Way.Value)!.Read(text, [.. step.With.Select(told => told.Value)]);
+        var rows = sources.TableNamed(step.With[0].Value)!.Rows.Select(row => (row.Looked.Value, row.Gives.Value));
+        return ReadingResult.Of(new Lookup(rows).In(text), $"nothing of the table stands in {TextPieces.Quoted(text)}");
+    }
 
-    private static Finding? Wrong(ImmutableArray<ReadingStep> steps, Book book) => steps.Select(step => Wrong(step, book)).FirstOrDefault(wrong => wrong is not null);
+    private static Finding? Wrong(ImmutableArray<ReadingStep> steps, ReadingSources sources) =>
+        steps.Select(step => Wrong(step, sources)).FirstOrDefault(wrong => wrong is not null);
 
-    private static Finding? Wrong(ReadingStep step, Book book)
+    private static Finding? Wrong(ReadingStep step, ReadingSources sources)
     {
         if (step.Way.Value == Ways.From)
             return CipherFindings.LateSource(step);
         if (step.Way.Value == Ways.Table)
-        {
-            return step.With is not [var name]
-                ? CipherFindings.BadArgument(step, "it needs the name of one table", new WayArgument("the name of a table", "flowers"))
-                : TableOf(book, step) is null ? CipherFindings.UnknownSource(name, "table", book.Tables.Select(table => table.Name.Value)) : null;
-        }
+            return WrongTable(step, sources);
 
         return Ways.Named(step.Way.Value) switch
         {
@@ -93,15 +93,28 @@ internal static class Chain
         };
     }
 
-    private static Finding? Source(Code code, Book book)
+    private static Finding? WrongTable(ReadingStep step, ReadingSources sources)
+    {
+        if (step.With is not [var name])
+            return CipherFindings.BadArgument(step, "it needs the name of one table", new WayArgument("the name of a table", "flowers"));
+        return sources.TableNamed(name.Value) is null
+            ? CipherFindings.UnknownSource(name, "table", sources.Tables.Select(table => table.Name.Value))
+            : null;
+    }
+
+    private static Finding? Source(Code code, ReadingSources sources)
     {
         var step = code.Reads[0];
-        if (step.With is not [var name])
+        if (step.With is not [var id])
             return CipherFindings.BadArgument(step, "it needs the name of one code", new WayArgument("the name of a code", "other-code"));
-        if (Named(book, name.Value) is null)
-            return CipherFindings.UnknownSource(name, "code", book.Box.Codes.Where(other => other.Id.Value != code.Id.Value).Select(other => other.Id.Value));
+        if (sources.SourceOf(code) is null)
+        {
+            var known = sources.Codes.Select(other => other.Id.Value).Where(other => other != code.Id.Value);
+            return CipherFindings.UnknownSource(id, "code", known);
+        }
+
         var way = new List<string> { code.Id.Value };
-        for (var next = Named(book, name.Value); next is not null; next = Next(next, book))
+        for (var next = sources.SourceOf(code); next is not null; next = sources.SourceOf(next))
         {
             var seen = way.IndexOf(next.Id.Value);
             way.Add(next.Id.Value);
@@ -113,12 +126,4 @@ internal static class Chain
 
         return null;
     }
-
-    /// <summary>The code that a code is read from, or null.</summary>
-    public static Code? Next(Code code, Book book) =>
-        code.Reads is [{ Way.Value: Ways.From, With: [var name] }, ..] ? Named(book, name.Value) : null;
-
-    private static Code? Named(Book book, string id) => book.Box.Codes.FirstOrDefault(code => code.Id.Value == id);
-
-    private static Table? TableOf(Book book, ReadingStep step) => book.Tables.FirstOrDefault(table => step.With is [var name] && table.Name.Value == name.Value);
 }

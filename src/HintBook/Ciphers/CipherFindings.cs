@@ -28,116 +28,94 @@ internal static class CipherFindings
     public static readonly FindingCode CopyLacksCode = new("HB4401", Severity.Error, "a copy without a value for its code");
     public static readonly FindingCode NoCopyHasCode = new("HB4402", Severity.Error, "a name that no copy has a value for");
 
-    public static Finding WrongLength(Code code, int symbols, Books.Lock held) => Of(
-        WrongLengthCode,
+    public static Finding WrongLength(Code code, int symbols, Books.Lock held) => WrongLengthCode.At(
         code.Answer.At,
         $"The answer {TextPieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",
-        "Correct the answer, or `wheels`.") with
-    {
-        Related = [new Related(held.At, "This is the lock.")],
-    };
+        "Correct the answer, or “wheels”.",
+        new Related(held.At, "This is the lock."));
 
-    public static Finding NotOnWheel(Code code, string symbol, Books.Lock held) => Of(
-        NotOnWheelCode,
+    public static Finding NotOnWheel(Code code, string symbol, Books.Lock held) => NotOnWheelCode.At(
         code.Answer.At,
         $"The answer {TextPieces.Quoted(code.Answer.Value)} can't be set: no wheel shows {TextPieces.Quoted(symbol)}.",
-        $"Each wheel shows {TextPieces.Quoted(held.Symbols)}. Correct the answer, or `symbols`.") with
-    {
-        Related = [new Related(held.At, "This is the lock.")],
-    };
+        $"Each wheel shows {TextPieces.Quoted(held.Symbols)}. Correct the answer, or “symbols”.",
+        new Related(held.At, "This is the lock."));
 
-    public static Finding NothingToSet(Code code) => Of(
-        NothingToSetCode, code.Answer.At, $"The answer of {code.Id} has nothing in it that could be set or said.", "Write the answer as a solver sets it.");
+    public static Finding NothingToSet(Code code) => NothingToSetCode.At(
+        code.Answer.At, $"The answer of {code.Id} has nothing in it that could be set or said.", "Write the answer as a solver sets it.");
 
-    public static Finding NoReads(Code code) => Of(
-        NoReadsCode,
+    public static Finding NoReads(Code code) => NoReadsCode.At(
         code.Clue!.Value.At,
         $"Nothing says how this clue gives {TextPieces.Quoted(code.Answer.Value)}, so it isn't proved.",
-        "Add `reads: [ … ]` with the ways of reading, in order; `hintbook prove --ways` lists them.");
+        "Add “reads: [ … ]” with the ways of reading, in order; “hintbook prove --ways” lists them.");
 
-    public static Finding NoClue(Code code) => Of(
-        NoClueCode,
+    public static Finding NoClue(Code code) => NoClueCode.At(
         code.Reads[0].At,
         $"{code.Id} has ways of reading, but no text to read.",
-        "Write the clue's text under `clue`, or begin with `{ from: other-code }`.");
+        "Write the clue's text under “clue”, or begin with “{ from: other-code }”.");
 
-    public static Finding UnknownWay(ReadingStep step) => Of(
-        UnknownWayCode,
+    public static Finding UnknownWay(ReadingStep step) => UnknownWayCode.At(
         step.Way.At,
-        $"There is no way of reading called `{step.Way}`.",
+        $"There is no way of reading called “{step.Way}”.",
         Nearest.To(step.Way.Value, Ways.Names) is { } near
-            ? $"Did you mean `{near}`?"
-            : $"Known are {Words.List(Ways.Names.Select(name => $"`{name}`"))}.");
+            ? $"Write instead: {near}"
+            : $"Known are {Words.List(Ways.Names.Select(name => $"“{name}”"))}.");
 
-    public static Finding BadArgument(ReadingStep step, string why, WayArgument? told) => Of(
-        BadArgumentCode,
+    public static Finding BadArgument(ReadingStep step, string why, WayArgument? told) => BadArgumentCode.At(
         step.At,
-        $"`{step.Way}` can't be read like this: {why}.",
-        told is null ? $"Write `{step.Way}` alone." : $"It wants {told.What}, such as `{{ {step.Way}: {told.Example} }}`.");
+        $"“{step.Way}” can't be read like this: {why}.",
+        told is null ? $"Write instead: {step.Way}" : $"Write instead: {{ {step.Way}: {told.Example} }}, with {told.What}.");
 
-    public static Finding Stuck(ReadingStep step, string got, string why) => Of(
-        StuckCode,
+    public static Finding Stuck(ReadingStep step, string got, string why) => StuckCode.At(
         step.At,
-        $"`{step.Way}` doesn't apply here: {why}.",
+        $"“{step.Way}” doesn't apply here: {why}.",
         $"It was given {TextPieces.Quoted(got)}. Correct the clue, or take another way at this step.");
 
-    public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => Of(
-        OtherAnswerCode,
+    public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => OtherAnswerCode.At(
         step.At,
         $"The clue of {code.Id} gives {TextPieces.Quoted(gave)}, but the answer is {TextPieces.Quoted(code.Answer.Value)}.",
-        instead is null ? "Correct the clue, the ways of reading or the answer; `hintbook prove` shows each step." : $"With {instead} here it would be the answer.") with
-    {
-        Related = [new Related(code.Answer.At, "This is the answer.")],
-    };
+        instead is null ? "Correct the clue, the ways of reading or the answer; “hintbook prove” shows each step." : $"With {instead} here it would be the answer.",
+        new Related(code.Answer.At, "This is the answer."));
 
-    public static Finding UnknownSource(Located<string> name, string kind, IEnumerable<string> known) => Of(
-        UnknownSourceCode,
+    public static Finding UnknownSource(Located<string> name, string kind, IEnumerable<string> known) => UnknownSourceCode.At(
         name.At,
-        $"The book has no {kind} called `{name}`.",
-        Nearest.To(name.Value, known) is { } near ? $"Did you mean `{near}`?"
-            : known.Any() ? $"There is {Words.List(known.Select(one => $"`{one}`"))}."
-            : kind == "table" ? "Add it to the book under `tables`." : "Add it to the book under `codes`.");
+        $"The book has no {kind} called “{name}”.",
+        Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}"
+            : known.Any() ? $"There is {Words.List(known.Select(one => $"“{one}”"))}."
+            : kind == "table" ? "Add it to the book under “tables”." : "Add it to the book under “codes”.");
 
-    public static Finding Circle(ReadingStep step, IEnumerable<string> way) => Of(
-        CircleCode,
+    public static Finding Circle(ReadingStep step, IEnumerable<string> way) => CircleCode.At(
         step.At,
         $"These codes read each other in a circle: {string.Join(" → ", way)}.",
         "Let one of them start from a clue of its own.");
 
-    public static Finding LateSource(ReadingStep step) => Of(
-        LateSourceCode, step.At, "`from` says which text is read, so it can only come first.", "Move it to the front, or take it out.");
+    public static Finding LateSource(ReadingStep step) => LateSourceCode.At(
+        step.At, "“from” says which text is read, so it can only come first.", "Move it to the front, or take it out.");
 
-    public static Finding LikelyOther(Code code, IReadOnlyCollection<OtherReading> others) => Of(
-        LikelyOtherCode,
+    public static Finding LikelyOther(Code code, IReadOnlyCollection<OtherReading> others) => LikelyOtherCode.At(
         code.Clue?.At ?? code.Answer.At,
         $"A solver may set {Told(others)}; the answer of {code.Id} is {TextPieces.Quoted(code.Answer.Value)}.",
-        $"Make the clue clearer, or say why it is clear enough: `ruled-out: {{ \"{others.First().Setting}\": the reason }}`.");
+        $"Make the clue clearer, or say why it is clear enough: “ruled-out: {{ \"{others.First().Setting}\": the reason }}”.");
 
-    public static Finding UnusedRule(RuledOut rule) => Of(
-        UnusedRuleCode, rule.Setting.At, $"No other reading of the clue gives {TextPieces.Quoted(rule.Setting.Value)}.", "Take it out of `ruled-out`, or correct it.");
+    public static Finding UnusedRule(RuledOut rule) => UnusedRuleCode.At(
+        rule.Setting.At, $"No other reading of the clue gives {TextPieces.Quoted(rule.Setting.Value)}.", "Take it out of “ruled-out”, or correct it.");
 
-    public static Finding TooLong(Code code, int most) => Of(
-        TooLongCode,
+    public static Finding TooLong(Code code, int most) => TooLongCode.At(
         code.Clue!.Value.At,
         $"The clue of {code.Id} has {code.Clue!.Value.Value.Length} characters: other readings are looked for only up to {most}.",
         "Nothing to do, unless a solver could read something else there.");
 
-    public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => Of(
-        CopyLacksCode,
+    public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => CopyLacksCode.At(
         copy.Serial.At,
-        $"Copy {copy.Serial} has no value `{name}`, which {code.Id} takes from each copy.",
-        $"Add it: `{copy.Serial}: {{ {name}: … }}`.") with
-    {
-        Related = [new Related(name.At, "Here it is asked for.")],
-    };
+        $"Copy {copy.Serial} has no value “{name}”, which {code.Id} takes from each copy.",
+        $"Add it: “{copy.Serial}: {{ {name}: … }}”.",
+        new Related(name.At, "Here it is asked for."));
 
-    public static Finding NoCopyHas(Located<string> name, ImmutableArray<Copy> copies) => Of(
-        NoCopyHasCode,
+    public static Finding NoCopyHas(Located<string> name, ImmutableArray<Copy> copies) => NoCopyHasCode.At(
         name.At,
-        $"No copy has a value `{name}`.",
-        Nearest.To(name.Value, copies.SelectMany(copy => copy.Values).Select(value => value.Name.Value)) is { } near ? $"Did you mean `{near}`?"
-            : copies.IsEmpty ? $"List the copies in book.yaml: `copies: {{ 001: {{ {name}: … }} }}`."
-            : $"Give each copy one: `{copies[0].Serial}: {{ {name}: … }}`.");
+        $"No copy has a value “{name}”.",
+        Nearest.To(name.Value, copies.SelectMany(copy => copy.Values).Select(value => value.Name.Value)) is { } near ? $"Write instead: {near}"
+            : copies.IsEmpty ? $"List the copies in book.yaml: “copies: {{ 001: {{ {name}: … }} }}”."
+            : $"Give each copy one: “{copies[0].Serial}: {{ {name}: … }}”.");
 
     /// <summary>A finding about one copy or several that have it alike.</summary>
     public static Finding InCopies(Finding finding, IReadOnlyCollection<string> serials, int copies) => finding with
@@ -148,6 +126,4 @@ internal static class CipherFindings
     };
 
     private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
-
-    private static Finding Of(FindingCode code, Span at, string message, string help) => new() { Code = code, At = at, Message = message, Help = help };
 }

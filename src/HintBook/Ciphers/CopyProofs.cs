@@ -4,14 +4,14 @@ using HintBook.Text;
 
 namespace HintBook.Ciphers;
 
-/// <summary>Codes that differ by copy: each copy's clue is read for itself, and what is wrong with several copies alike is said once.</summary>
+/// <summary>Proves codes that differ by copy: once for each copy. A finding that several copies share is reported once.</summary>
 internal static class CopyProofs
 {
     /// <summary>Whether a code has an answer or a clue of its own in each copy, or is read from a code that has.</summary>
-    public static bool Differs(Code code, Book book)
+    public static bool Differs(Code code, ReadingSources sources)
     {
         var seen = new HashSet<string>();
-        for (var next = code; next is not null && seen.Add(next.Id.Value); next = Chain.Next(next, book))
+        for (var next = code; next is not null && seen.Add(next.Id.Value); next = sources.SourceOf(next))
         {
             if (next.AnswerByCopy is not null || next.ClueByCopy is not null)
                 return true;
@@ -20,43 +20,36 @@ internal static class CopyProofs
         return false;
     }
 
-    /// <summary>One proof for each copy, and what there is to tell, with the copies that it is told of.</summary>
-    /// <param name="place">The code's place in the book.</param>
-    /// <param name="book">The book.</param>
-    /// <param name="ofCopies">The book as each copy's owner has it.</param>
-    public static (Proof Proof, IEnumerable<Finding> Findings) Prove(int place, Book book, ImmutableArray<Book> ofCopies)
+    /// <summary>One proof for each copy, and the findings, each with the copies that it is about.</summary>
+    /// <param name="code">The code as the book has it.</param>
+    /// <param name="place">Its place among the codes of the book, from 0.</param>
+    /// <param name="copies">The codes of every copy, in the author's order.</param>
+    public static (Proof Proof, ImmutableArray<Finding> Findings) Prove(Code code, int place, ImmutableArray<OwnCodes> copies)
     {
-        var code = book.Box.Codes[place];
-        var missing = Missing(code, book).ToArray();
-        if (ofCopies.IsEmpty)
-            return (new Proof(code, new Verdict.NotProved("it differs by copy, and the book has no copies"), [], []), missing);
+        var missing = Missing(code, [.. copies.Select(own => own.Copy)]);
+        if (copies.IsEmpty)
+            return (new Proof(code, new Verdict.NotProved("it differs by copy, and the book has no copies"), [], []), [.. missing]);
 
-        var proofs = ImmutableArray.CreateBuilder<CopyProof>();
-        var told = new List<(string Serial, Finding Finding)>();
-        foreach (var (copy, own) in book.Copies.Zip(ofCopies))
-        {
-            var findings = ImmutableArray.CreateBuilder<Finding>();
-            proofs.Add(new CopyProof(copy, Proofs.Prove(own.Box.Codes[place], own, findings)));
-            told.AddRange(findings.Select(finding => (copy.Serial.Value, finding)));
-        }
-
-        return (new Proof(code, new Verdict.ByCopy(proofs.ToImmutable()), [], []), missing.Concat(Merged(told, book.Copies.Length)));
+        var proved = copies.Select(own => (own.Copy, Own: CodeProof.Of(own.Sources.Codes[place], own.Sources))).ToArray();
+        var told = proved.SelectMany(one => one.Own.Findings, (one, finding) => (one.Copy.Serial.Value, finding));
+        var verdict = new Verdict.ByCopy([.. proved.Select(one => new CopyProof(one.Copy, one.Own.Proof))]);
+        return (new Proof(code, verdict, [], []), [.. missing, .. Merged(told, copies.Length)]);
     }
 
-    // What rules a setting out for one copy needs to do nothing for the others.
+    // A setting that is ruled out for one copy may be of no use in the others.
     private static IEnumerable<Finding> Merged(IEnumerable<(string Serial, Finding Finding)> told, int copies) =>
         from same in told.GroupBy(one => (one.Finding.Code, one.Finding.At, one.Finding.Message))
         let serials = same.Select(one => one.Serial).ToArray()
         where serials.Length == copies || same.Key.Code != CipherFindings.UnusedRuleCode
         select CipherFindings.InCopies(same.First().Finding, serials, copies);
 
-    private static IEnumerable<Finding> Missing(Code code, Book book)
+    private static IEnumerable<Finding> Missing(Code code, ImmutableArray<Copy> copies)
     {
         foreach (var name in new[] { code.AnswerByCopy, code.ClueByCopy }.OfType<Located<string>>())
         {
-            var without = book.Copies.Where(copy => copy[name.Value] is null).ToArray();
-            if (without.Length == book.Copies.Length)
-                yield return CipherFindings.NoCopyHas(name, book.Copies);
+            var without = copies.Where(copy => copy[name.Value] is null).ToArray();
+            if (without.Length == copies.Length)
+                yield return CipherFindings.NoCopyHas(name, copies);
             else
             {
                 foreach (var copy in without)
@@ -65,3 +58,6 @@ internal static class CopyProofs
         }
     }
 }
+
+/// <summary>A copy with the codes as its owner has them.</summary>
+internal sealed record OwnCodes(Copy Copy, ReadingSources Sources);

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Ciphers.WaysOfReading;
 using HintBook.Text;
 
 namespace HintBook.Ciphers;
 
 /// <summary>
-/// What else a solver might set: the ways that a solver tries who doesn't know which one is meant, the likeliest first. Each is
-/// a chain of ways like the author's own.
+/// Other settings that a solver might read from a clue without knowing which way is meant, the likeliest first. Each is read by a chain
+/// of steps like the author's.
 /// </summary>
 internal static class OtherReadings
 {
@@ -17,43 +18,43 @@ internal static class OtherReadings
     public const int Most = 8;
 
     private static readonly (string Way, string Says)[] Rearranged =
-        [("reverse", "read from the right"), ("sort", "put in ascending order"), ("sort-down", "put in descending order")];
+    [
+        (Rearrangements.Reverse.Name, "read from the right"),
+        (Rearrangements.Sort.Name, "put in ascending order"),
+        (Rearrangements.SortDown.Name, "put in descending order"),
+    ];
 
     private static readonly (string Way, string Says)[] ReadElsewhere =
-        [("reverse-lines", "read from the last line"), ("reverse-words", "read from the last word")];
-
-    // A way that hardly stands alone as a reading of a clue.
-    private static readonly ImmutableArray<string> NoClueAlone =
-        ["reverse", "reverse-words", "reverse-lines", "sort", "sort-down", "line-sums", "differences", "to-morse", "to-roman-numerals", "signal-flags"];
+        [(Rearrangements.ReverseLines.Name, "read from the last line"), (Rearrangements.ReverseWords.Name, "read from the last word")];
 
     /// <summary>Every other setting that fits the code's lock; none for a code that can't be set on one.</summary>
-    public static IEnumerable<OtherReading> Find(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    public static IEnumerable<OtherReading> Find(Code code, string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
     {
         if (code.Lock is not { } held || start.Length > LongestClue)
             return [];
-        return Candidates(code, start, steps, book)
-            .Select(candidate => (candidate.How, candidate.Likely, Text: Chain.End(start, candidate.Steps, book)))
+        return Candidates(code, start, steps, sources)
+            .Select(candidate => (candidate.How, candidate.Likely, Text: Chain.End(start, candidate.Steps, sources)))
             .Where(read => read.Text is not null && Fit.On(held, read.Text) && !Fit.Same(read.Text, code.Answer.Value, held))
             .Select(read => new OtherReading(Fit.Bare(read.Text!), read.How, read.Likely, Reason(code, read.Text!)))
             .DistinctBy(other => other.Setting);
     }
 
     /// <summary>The one change to one step that makes the chain give the answer, or null: which step, and what to write there.</summary>
-    public static (ReadingStep Step, string Instead)? Mending(Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+    public static (ReadingStep Step, string Instead)? Mending(Code code, string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
     {
         if (start.Length > LongestClue)
             return null;
         var changes =
             from place in Enumerable.Range(0, steps.Length)
-            from step in Habits(steps[place]).Select(habit => habit.Step).Concat(Ways.All.Where(IsBare).Select(way => Bare(way.Name, steps[place].At)))
-            let end = Chain.End(start, steps.SetItem(place, step), book)
+            from step in Habits(steps[place]).Select(habit => habit.Step).Concat(Bare(steps[place].At))
+            let end = Chain.End(start, steps.SetItem(place, step), sources)
             where end is not null && Fit.Same(end, code.Answer.Value, code.Lock)
-            select ((ReadingStep, string)?)(steps[place], $"`{Chain.Written(step)}`");
+            select ((ReadingStep, string)?)(steps[place], $"“{Chain.Written(step)}”");
         return changes.FirstOrDefault();
     }
 
     private static IEnumerable<(IEnumerable<ReadingStep> Steps, string How, bool Likely)> Candidates(
-        Code code, string start, ImmutableArray<ReadingStep> steps, Book book)
+        Code code, string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
     {
         var at = code.Answer.At;
         foreach (var place in Enumerable.Range(0, steps.Length))
@@ -62,15 +63,15 @@ internal static class OtherReadings
                 yield return (steps.SetItem(place, step), says, true);
         }
 
-        // On a lock of letters anything of the right length fits, so that fitting says nothing.
+        // A lock of letters takes any word of the right length, so fitting it says nothing.
         var telling = !code.Lock!.Symbols.All(char.IsLetter);
-        var alone = Ways.All.Where(way => IsBare(way) && !NoClueAlone.Contains(way.Name) && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
+        var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
-            yield return ([Bare(way.Name, at)], $"`{way.Name}`", telling);
+            yield return ([Bare(way.Name, at)], $"“{way.Name}”", telling);
         foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
         {
             foreach (var way in alone)
-                yield return (steps.SetItem(place, Bare(way.Name, at)), $"`{way.Name}` in place of `{steps[place].Way}`", false);
+                yield return (steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” in place of “{steps[place].Way}”", false);
         }
 
         foreach (var (way, says) in Rearranged)
@@ -83,7 +84,7 @@ internal static class OtherReadings
         from habit in Ways.Named(step.Way.Value)?.Conventions([.. step.With.Select(told => told.Value)]) ?? []
         select (step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }, habit.Says);
 
-    private static bool IsBare(Way way) => way.Told is not { Needed: true };
+    private static IEnumerable<ReadingStep> Bare(Span at) => Ways.All.Where(way => way.CanBeBare).Select(way => Bare(way.Name, at));
 
     private static ReadingStep Bare(string way, Span at) => new(new Located<string>(way, at), [], at);
 

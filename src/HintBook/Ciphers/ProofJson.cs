@@ -7,7 +7,8 @@ namespace HintBook.Ciphers;
 public static class ProofJson
 {
     /// <summary>
-    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"to"}],"others":[{"setting","how","likely","ruledOut"}],"copies":[…]}]}</c>,
+    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"to"}],
+    /// "others":[{"setting","how","likely","ruledOut"}],"copies":[…]}]}</c>,
     /// indented, ended by <c>\n</c>. <c>verdict</c> is <c>proved</c>, <c>refuted</c> or <c>not proved</c>; <c>why</c> is null where it is proved,
     /// <c>ruledOut</c> where the author hasn't answered. Where a code differs by copy, <c>answer</c> is null and <c>copies</c> has the same for each,
     /// with its <c>serial</c>; otherwise <c>copies</c> is empty.

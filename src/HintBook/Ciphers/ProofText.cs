@@ -8,7 +8,7 @@ namespace HintBook.Ciphers;
 /// <summary>What <c>prove</c> prints for people: a verdict for each code, and below it every step with what it made of each piece.</summary>
 public static class ProofText
 {
-    // A step of more pieces than this is told as a whole, with its first pieces.
+    // Of a step with more pieces than this only the first ones are printed.
     private const int MostRows = 40;
     private const int Widest = 44;
 
@@ -33,8 +33,10 @@ public static class ProofText
             text.Append(CultureInfo.InvariantCulture, $"{way.Name}\n    {way.Says}\n    Written: {told}\n    Source: {way.Source}\n");
         }
 
-        text.Append(CultureInfo.InvariantCulture, $"{Ways.Table}\n    Looks words, or else symbols, up in one of the book's `tables`.\n    Written: {{ table: flowers }}\n");
-        text.Append(CultureInfo.InvariantCulture, $"{Ways.From}\n    Starts from the answer of another code instead of the clue.\n    Written: {{ from: other-code }}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{Ways.Table}\n    Looks words, or else symbols, up in one of the book's “tables”.\n");
+        text.Append(CultureInfo.InvariantCulture, $"    Written: {{ {Ways.Table}: flowers }}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{Ways.From}\n    Starts from the answer of another code instead of the clue.\n");
+        text.Append(CultureInfo.InvariantCulture, $"    Written: {{ {Ways.From}: other-code }}\n");
         return text.ToString();
     }
 
@@ -64,7 +66,10 @@ public static class ProofText
         foreach (var step in proof.Steps)
             Step(text, step);
         foreach (var other in proof.Others)
-            text.Append(CultureInfo.InvariantCulture, $"            a solver may set {Shown(other.Setting)} ({other.How}){(other.RuledOut is null ? "" : $": ruled out, {Shown(other.RuledOut)}")}\n");
+        {
+            var ruledOut = other.RuledOut is null ? "" : $": ruled out, {Shown(other.RuledOut)}";
+            text.Append(CultureInfo.InvariantCulture, $"            a solver may set {Shown(other.Setting)} ({other.How}){ruledOut}\n");
+        }
     }
 
     private static void Step(StringBuilder text, WorkedStep step)

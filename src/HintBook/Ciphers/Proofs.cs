@@ -9,8 +9,6 @@ namespace HintBook.Ciphers;
 /// <param name="Findings">What there is to tell.</param>
 public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding> Findings)
 {
-    private const int MostTold = 4;
-
     /// <summary>No codes.</summary>
     public static Proofs None { get; } = new([], []);
 
@@ -23,72 +21,11 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
     public static Proofs Prove(Book book, WorkLog? work = null)
     {
         work?.Did(Work.ProveCodes);
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        ImmutableArray<Book> copies = [.. book.Copies.Select(book.As)];
-        var proofs = book.Box.Codes.Select((code, place) =>
-        {
-            if (!CopyProofs.Differs(code, book))
-                return Prove(code, book, findings);
-            var (proof, told) = CopyProofs.Prove(place, book, copies);
-            findings.AddRange(told);
-            return proof;
-        });
-        return new Proofs([.. proofs], Text.Findings.Of(findings).All);
-    }
-
-    /// <summary>One code, which has one answer for everybody.</summary>
-    internal static Proof Prove(Code code, Book book, ImmutableArray<Finding>.Builder findings)
-    {
-        // An answer that isn't there has its finding from reading.
-        if (code.Answer.Value.Length == 0)
-            return new Proof(code, new Verdict.NotProved("it has no answer"), [], []);
-        var unfit = Fit.Wrong(code);
-        if (unfit is not null)
-            findings.Add(unfit);
-        if (code.Reads.IsEmpty)
-            return Unread(code, findings);
-
-        var (start, steps, wrong) = Chain.Plan(code, book);
-        if (wrong is not null)
-        {
-            findings.Add(wrong);
-            return new Proof(code, wrong.IsError ? new Verdict.Refuted(wrong) : new Verdict.NotProved("it has no clue"), [], []);
-        }
-
-        var (worked, end, stuck) = Chain.Read(start, steps, book);
-        var same = Fit.Same(end, code.Answer.Value, code.Lock);
-        var refuted = stuck ?? (same ? null : Other(code, start, steps, end, book));
-        if (refuted is not null)
-            findings.Add(refuted);
-        if ((refuted ?? unfit) is { } reason)
-            return new Proof(code, new Verdict.Refuted(reason), worked, []);
-
-        var others = OtherReadings.Find(code, start, steps, book).ToArray();
-        findings.AddRange(About(code, start, others));
-        return new Proof(code, new Verdict.Proved(), worked, [.. others.Take(OtherReadings.Most)]);
-    }
-
-    private static Proof Unread(Code code, ImmutableArray<Finding>.Builder findings)
-    {
-        if (code is { Lock: not null, Clue: not null })
-            findings.Add(CipherFindings.NoReads(code));
-        return new Proof(code, new Verdict.NotProved(code.Clue is null ? "it has no clue" : "nothing says how its clue is read"), [], []);
-    }
-
-    private static Finding Other(Code code, string start, ImmutableArray<ReadingStep> steps, string end, Book book) =>
-        OtherReadings.Mending(code, start, steps, book) is { } mending
-            ? CipherFindings.OtherAnswer(code, mending.Step, end, mending.Instead)
-            : CipherFindings.OtherAnswer(code, code.Reads[^1], end, null);
-
-    // Long shots aren't findings: there are some for every lock. The workings of a proof list them.
-    private static IEnumerable<Finding> About(Code code, string start, OtherReading[] others)
-    {
-        var likely = others.Where(other => other is { Likely: true, RuledOut: null }).Take(MostTold).ToArray();
-        if (likely.Length > 0)
-            yield return CipherFindings.LikelyOther(code, likely);
-        if (start.Length > OtherReadings.LongestClue && code is { Clue: not null, Lock: not null })
-            yield return CipherFindings.TooLong(code, OtherReadings.LongestClue);
-        foreach (var rule in code.RuledOut.Where(rule => !Array.Exists(others, other => Fit.Same(other.Setting, rule.Setting.Value, code.Lock))))
-            yield return CipherFindings.UnusedRule(rule);
+        var sources = ReadingSources.Of(book);
+        ImmutableArray<OwnCodes> copies = [.. book.Copies.Select(copy => new OwnCodes(copy, ReadingSources.Of(book.As(copy))))];
+        var proved = book.Box.Codes
+            .Select((code, place) => CopyProofs.Differs(code, sources) ? CopyProofs.Prove(code, place, copies) : CodeProof.Of(code, sources))
+            .ToArray();
+        return new Proofs([.. proved.Select(one => one.Proof)], Text.Findings.Of(proved.SelectMany(one => one.Findings)).All);
     }
 }

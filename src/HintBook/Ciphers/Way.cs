@@ -20,6 +20,15 @@ internal sealed record Way
     /// <summary>What it has to be told or may be told, or null for a bare name.</summary>
     public WayArgument? Told { get; init; }
 
+    /// <summary>Whether its bare name is enough, without an argument.</summary>
+    public bool CanBeBare => Told is not { Needed: true };
+
+    /// <summary>
+    /// Whether a solver may take it for the whole reading of a clue. False for a way that only reorders what was read, reckons with it,
+    /// writes it in signs, or doubles another way.
+    /// </summary>
+    public bool StandsAlone { get; init; } = true;
+
     /// <summary>What a solver might take for granted instead, given what the author told it; the likeliest first.</summary>
     public Func<ImmutableArray<string>, IEnumerable<Convention>> Conventions { get; init; } = _ => [];
 

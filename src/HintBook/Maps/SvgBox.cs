@@ -40,7 +40,10 @@ internal static class SvgBox
         xml.WriteEndElement();
     }
 
-    /// <summary>An empty box: rounded; broken when optional; with its corners cut off for a red herring; dotted and square where nothing leads; double for the goal.</summary>
+    /// <summary>
+    /// An empty box. Its shape tells its kind: rounded for a stage, broken when optional, with its corners cut off for a red herring,
+    /// dotted and square where nothing leads, double for the goal.
+    /// </summary>
     public static void Shape(XmlWriter xml, Frame frame, StageKind kind)
     {
         switch (kind)

@@ -2,6 +2,7 @@ using HintBook.Books;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
+using HintBook.Text;
 
 namespace HintBook.Mechanism;
 
@@ -13,10 +14,12 @@ public sealed class Explored
 {
     private readonly Budget budget;
 
-    private Explored(Book book, Budget budget)
+    private Explored(Book book, Budget budget, WorkLog? work)
     {
         (Book, this.budget) = (book, budget);
+        work?.Did(Work.Compile);
         Machine = Compiler.Compile(book);
+        work?.Did(Work.Explore);
         (Result, Fault, Graph) = ExplorationStrategy.Explore(Machine, budget);
     }
 
@@ -40,12 +43,24 @@ public sealed class Explored
     /// <param name="limits">What may be used.</param>
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
-    public static Explored Explore(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        Explore(book, limits, TimeProvider.System, progress, stop);
+    /// <param name="work">Counts how often the box is compiled and explored.</param>
+    public static Explored Explore(
+        Book book,
+        SolveLimits limits,
+        IProgress<SolveProgress>? progress = null,
+        CancellationToken stop = default,
+        WorkLog? work = null) =>
+        Explore(book, limits, TimeProvider.System, progress, stop, work);
 
     /// <summary>The same, with a clock that is passed in.</summary>
-    internal static Explored Explore(Book book, SolveLimits limits, TimeProvider time, IProgress<SolveProgress>? progress, CancellationToken stop) =>
-        new(book, new Budget(limits, time, progress, stop));
+    internal static Explored Explore(
+        Book book,
+        SolveLimits limits,
+        TimeProvider time,
+        IProgress<SolveProgress>? progress,
+        CancellationToken stop,
+        WorkLog? work = null) =>
+        new(book, new Budget(limits, time, progress, stop), work);
 
     /// <summary>What is left of the budget after exploring; one for each who asks, so that two may ask at the same time.</summary>
     internal Budget Continued() => budget.Fork();

@@ -52,37 +52,27 @@ internal static class MechanismFindings
     public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Note, "not proved that the box can be reset");
 
     /// <summary>No way leads to the goal.</summary>
-    public static Finding NeverOpens(Span at, string why) => Of(
-        NeverOpensCode,
+    public static Finding NeverOpens(Span at, string why) => NeverOpensCode.At(
         at,
         $"The goal can't be reached. {why}",
-        "Let a stage or a move that can be made give what is missing, or correct the `needs` of the last link.");
+        "Let a stage or a move that can be made give what is missing, or correct the “needs” of the last link.");
 
     /// <summary>The goal holds before anything is done.</summary>
-    public static Finding SolvedAtStart(Span at) => Of(
-        SolvedAtStartCode,
+    public static Finding SolvedAtStart(Span at) => SolvedAtStartCode.At(
         at,
         "The goal holds before anything has been done.",
-        "The first position of every part is how the box leaves you: `goal` must ask for something that isn't so yet.");
+        "The first position of every part is how the box leaves you: “goal” must ask for something that isn't so yet.");
 
     /// <summary>No way leads to a stage, nor to some others for the same reason.</summary>
-    public static Finding StageNeverReached(Stage stage, string why, IEnumerable<Stage> others) => Of(
-        StageNeverReachedCode,
+    public static Finding StageNeverReached(Stage stage, string why, IEnumerable<Stage> others) => StageNeverReachedCode.At(
         stage.Title.At,
         $"The stage “{stage.Title.Value}” can't be reached. {why}",
-        "Correct its `needs`, or let an earlier stage give what it waits for.") with
-    {
-        Related = [.. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))],
-    };
+        "Correct its “needs”, or let an earlier stage give what it waits for.",
+        [.. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))]);
 
     /// <summary>Something that can never be done or happen.</summary>
-    public static Finding NeverPossible(Span at, string described, string why) => Of(
-        NeverPossibleCode,
+    public static Finding NeverPossible(Span at, string described, string why) => NeverPossibleCode.At(
         at,
         $"{char.ToUpperInvariant(described[0])}{described[1..]} can never happen. {why}",
         "Correct its conditions, or take it out.");
-
-    /// <summary>Makes a finding of one of these kinds.</summary>
-    public static Finding Of(FindingCode code, Span at, string message, string? help = null) =>
-        new() { Code = code, At = at, Message = message, Help = help };
 }

@@ -12,60 +12,42 @@ internal static class NameFindings
     public static readonly FindingCode NoThingCode = new("HB2104", Severity.Error, "something that can't be held or known");
     public static readonly FindingCode NoStageCode = new("HB2105", Severity.Error, "a stage that doesn't exist");
 
-    public static Finding Unknown(Located<string> name, IEnumerable<string> declared) => new()
-    {
-        Code = UnknownCode,
-        At = name.At,
-        Message = $"Nothing in book.yaml is called `{name.Value}`.",
-        Help = Nearest.To(name.Value, declared) is { } near
-            ? $"Did you mean `{near}`?"
-            : "Declare it in book.yaml under `parts`, `things`, `facts` or `codes`.",
-    };
+    public static Finding Unknown(Located<string> name, IEnumerable<string> declared) => UnknownCode.At(
+        name.At,
+        $"Nothing in book.yaml is called “{name.Value}”.",
+        Nearest.To(name.Value, declared) is { } near
+            ? $"Write instead: {near}"
+            : "Declare it in book.yaml under “parts”, “things”, “facts” or “codes”.");
 
-    public static Finding NoPosition(Located<string> position, Named named) => new()
-    {
-        Code = NoPositionCode,
-        At = position.At,
-        Message = $"`{named.Id.Value}` has no position `{position.Value}`.",
-        Help = $"It can be {Words.List(named.Positions.Take(20).Select(p => $"`{p}`"), "or")}.",
-        Related = [new Related(named.Id.At, "It is declared here.")],
-    };
+    public static Finding NoPosition(Located<string> position, Named named) => NoPositionCode.At(
+        position.At,
+        $"“{named.Id.Value}” has no position “{position.Value}”.",
+        $"Write instead: {Words.List(named.Positions.Take(20).Select(p => $"“{p}”"), "or")}.",
+        new Related(named.Id.At, "It is declared here."));
 
-    public static Finding BarePart(Located<string> name, Named part) => new()
-    {
-        Code = BarePartCode,
-        At = name.At,
-        Message = $"`{name.Value}` is a part: its name alone doesn't say where it must be.",
-        Help = $"Write `{{ {name.Value}: {part.Positions[^1]} }}`, or another of its positions.",
-        Related = [new Related(part.Id.At, "It is declared here.")],
-    };
+    public static Finding BarePart(Located<string> name, Named part) => BarePartCode.At(
+        name.At,
+        $"“{name.Value}” is a part: its name alone doesn't say where it must be.",
+        $"Write instead: {{ {name.Value}: {part.Positions[^1]} }}, or another of its positions.",
+        new Related(part.Id.At, "It is declared here."));
 
-    public static Finding NoThing(Located<string> name, Named named, string position) => new()
-    {
-        Code = NoThingCode,
-        At = name.At,
-        Message = named is Part
-            ? $"`{name.Value}` is a part; it can't be given, taken or put back like a thing."
-            : $"`{name.Value}` is something one knows; it can't be taken or put back.",
-        Help = named is Part ? $"Write `does: {{ {name.Value}: {position} }}`, or declare it under `things`." : "Take it out of the list.",
-        Related = [new Related(named.Id.At, "It is declared here.")],
-    };
+    public static Finding NoThing(Located<string> name, Named named, string position) => NoThingCode.At(
+        name.At,
+        named is Part
+            ? $"“{name.Value}” is a part; it can't be given, taken or put back like a thing."
+            : $"“{name.Value}” is something one knows; it can't be taken or put back.",
+        named is Part ? $"Write instead: does: {{ {name.Value}: {position} }}, or declare it under “things”." : "Take it out of the list.",
+        new Related(named.Id.At, "It is declared here."));
 
-    public static Finding NoStart(Thing thing) => new()
-    {
-        Code = NoPositionCode,
-        At = thing.Id.At,
-        Message = $"`{thing.Id.Value}` starts at `{thing.Starts}`, where it can't be.",
-        Help = "`starts` is `hidden`, `in-hand`, or one of the places in `fits`.",
-    };
+    public static Finding NoStart(Thing thing) => NoPositionCode.At(
+        thing.Id.At,
+        $"“{thing.Id.Value}” starts at “{thing.Starts}”, where it can't be.",
+        "“starts” is “hidden”, “in-hand”, or one of the places in “fits”.");
 
-    public static Finding NoStage(Located<string> id, IEnumerable<string> stages) => new()
-    {
-        Code = NoStageCode,
-        At = id.At,
-        Message = $"There is no stage `{id.Value}`.",
-        Help = Nearest.To(id.Value, stages) is { } near
-            ? $"Did you mean `{near}`?"
-            : "A stage's id is its file name without the number and the ending.",
-    };
+    public static Finding NoStage(Located<string> id, IEnumerable<string> stages) => NoStageCode.At(
+        id.At,
+        $"There is no stage “{id.Value}”.",
+        Nearest.To(id.Value, stages) is { } near
+            ? $"Write instead: {near}"
+            : "A stage's id is its file name without the number and the ending.");
 }

@@ -183,7 +183,7 @@ public static class SolutionText
         foreach (var (index, step) in way.Take(MostMoves).Index())
             text.Append(CultureInfo.InvariantCulture, $"            {index + 1,4}  {step.Says}\n");
         if (way.Count > MostMoves)
-            text.Append(CultureInfo.InvariantCulture, $"               …  and {Thousands(way.Count - MostMoves)} more (`--format json` has them all)\n");
+            text.Append(CultureInfo.InvariantCulture, $"               …  and {Thousands(way.Count - MostMoves)} more (“--format json” has them all)\n");
     }
 
     private static void Line(StringBuilder text, Claim claim, string says) => Line(text, claim.Word, says);

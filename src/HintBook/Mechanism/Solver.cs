@@ -215,7 +215,6 @@ public sealed class Solver
             return acts.All(way.Contains) ? throw new InvalidOperationException($"a witness makes all of {id}") : path;
         }
 
-
         return solution with
         {
             Bottlenecks = [.. book.Stages.Select(stage => stage.Id.Value).Where(certain.Contains)],
@@ -312,11 +311,23 @@ public sealed class Solver
             yield break;
         var rules = fault.Rules.Select(r => $"reaction {r + 1}").ToArray();
         var at = book.Box.Reactions[fault.Rules.Length > 0 ? fault.Rules[0] : 0].At;
-        var way = fault.Way.Count == 0 ? "As the box is shipped" : $"After {SolutionFindings.Say([.. fault.Way.Select(act => machine.Acts[act].Step)])}";
-        var state = string.Join(", ", machine.Variables.Zip(fault.Positions).Where(pair => pair.First.Named is not null).Select(pair => $"{pair.First.Id}: {pair.First.Positions[pair.Second]}"));
+        var way = fault.Way.Count == 0
+            ? "As the box is shipped"
+            : $"After {SolutionFindings.Say([.. fault.Way.Select(act => machine.Acts[act].Step)])}";
+        var state = string.Join(
+            ", ",
+            from pair in machine.Variables.Zip(fault.Positions)
+            where pair.First.Named is not null
+            select $"{pair.First.Id}: {pair.First.Positions[pair.Second]}");
         yield return fault.Kind == Rest.Loops
-            ? MechanismFindings.Of(MechanismFindings.ReactionsLoop, at, $"{way} the box never comes to rest ({Words.List(rules)}; {state}).", "Let one of the reactions ask for something that the other takes away.")
-            : MechanismFindings.Of(MechanismFindings.ReactionsDisagree, at, $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).", "Let their conditions exclude each other.");
+            ? MechanismFindings.ReactionsLoop.At(
+                at,
+                $"{way} the box never comes to rest ({Words.List(rules)}; {state}).",
+                "Let one of the reactions ask for something that the other takes away.")
+            : MechanismFindings.ReactionsDisagree.At(
+                at,
+                $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).",
+                "Let their conditions exclude each other.");
     }
 
     // What the explorer says is said only after a second opinion.

@@ -34,7 +34,7 @@ public static class Surveyor
         var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)
             return (null, names);
-        var explored = Explored.Explore(book, limits ?? Limits, progress, stop);
+        var explored = Explored.Explore(book, limits ?? Limits, progress, stop, work);
         // The way back has a core of its own.
         var planned = Task.Run(() => ResetPlan.Find(explored), CancellationToken.None);
         var graph = GainGraph.Build(book);

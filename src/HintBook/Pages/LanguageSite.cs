@@ -74,7 +74,7 @@ internal sealed class LanguageSite
 
     private ScriptObject WordsView { get; }
 
-    public static (LanguageSite Site, ImmutableArray<Finding> Findings) Build(
+    public static (LanguageSite Made, ImmutableArray<Finding> Findings) Build(
         SitePlan plan, Theme theme, ImmutableArray<WhereAnswer> where, RunResults? results = null)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);

@@ -11,37 +11,25 @@ internal static class MarkdownFindings
 
     public static readonly FindingCode MarkupDropped = new("HB7204", Severity.Warning, "HTML in the text is left out");
 
-    public static Finding Markup(Span at, IReadOnlyList<string> leftOut) => new()
-    {
-        Code = MarkupDropped,
-        At = at,
-        Message = $"A page has no room for {Words.List(leftOut.Take(8))} in a text: HTML may set the text, but neither load, run, style nor ask for anything.",
-        Help = "Take it away. Photos and films go under photos: and clip:, and looks into a theme of your own.",
-    };
+    public static Finding Markup(Span at, IReadOnlyList<string> leftOut) => MarkupDropped.At(
+        at,
+        $"A page has no room for {Words.List(leftOut.Take(8))} in a text: HTML may set the text, but neither load, run, style nor ask for anything.",
+        "Take it away. Photos and films go under photos: and clip:, and looks into a theme of your own.");
 
-    public static Finding Link(Span at, string address) => new()
-    {
-        Code = LinkDropped,
-        At = at,
-        Message = $"The link to “{Short(address)}” is left out and its text kept: pages link only to http, https and mailto addresses and to #places on the same page.",
-        Help = "Write the whole address, starting with https://, or take the link away.",
-    };
+    public static Finding Link(Span at, string address) => LinkDropped.At(
+        at,
+        $"The link to “{Short(address)}” is left out and its text kept: pages link only to http, https and mailto addresses and to #places on the same page.",
+        "Write the whole address, starting with https://, or take the link away.");
 
-    public static Finding Image(Span at, string address) => new()
-    {
-        Code = ImageDropped,
-        At = at,
-        Message = $"The image “{Short(address)}” is left out and its description kept: a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
-        Help = "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.",
-    };
+    public static Finding Image(Span at, string address) => ImageDropped.At(
+        at,
+        $"The image “{Short(address)}” is left out and its description kept: a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
+        "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.");
 
-    public static Finding Deep(Span at) => new()
-    {
-        Code = TooDeep,
-        At = at,
-        Message = $"This text nests lists, quotes or emphasis more than {ProseHtml.Deepest} deep; nobody could read it.",
-        Help = "Use at most a few levels.",
-    };
+    public static Finding Deep(Span at) => TooDeep.At(
+        at,
+        $"This text nests lists, quotes or emphasis more than {ProseHtml.Deepest} deep; nobody could read it.",
+        "Use at most a few levels.");
 
     private static string Short(string address) => address.Length <= 60 ? address : address[..57] + "…";
 }

@@ -23,7 +23,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
         work?.Did(Work.FindPlaces);
         var answers = WherePage.AnswersOf(plan);
         var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, answers, results)).ToArray();
-        SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Site))];
+        SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
         var files = theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content))
             .Concat(pages.Select(page => new MadeFile(

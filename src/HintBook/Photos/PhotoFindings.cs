@@ -44,52 +44,41 @@ internal static class PhotoFindings
 
     private static Finding OfProblem(Photo photo, PhotoProblem problem, PhotoSettings settings) => problem switch
     {
-        Photos.NotAPicture(var looksLike) => On(
-            photo,
-            NotAPicture,
+        Photos.NotAPicture(var looksLike) => NotAPicture.At(
+            photo.File.At,
             $"“{photo.File}” is not a JPEG, PNG or WebP picture{(looksLike is null ? "" : $": it looks like {looksLike}")}.",
             "Open it in a photo program and save it as a JPEG; renaming the file is not enough."),
-        Photos.TooLarge(var bytes) => On(
-            photo,
-            TooLarge,
+        Photos.TooLarge(var bytes) => TooLarge.At(
+            photo.File.At,
             $"“{photo.File}” is {Mebibytes(bytes)}; photos of up to {Mebibytes(settings.MaxFileBytes)} are read.",
             "Save it as a JPEG with a quality of about 85: that is enough for any screen."),
-        Photos.TooManyPixels(var width, var height) => On(
-            photo,
-            TooManyPixels,
+        Photos.TooManyPixels(var width, var height) => TooManyPixels.At(
+            photo.File.At,
             $"“{photo.File}” says that it is {width} × {height} pixels; up to {settings.MaxPixels / 1_000_000} million pixels are read, and sides of up to 65,535.",
             $"Make it smaller: {settings.Widths.Max()} pixels in width are all that is shown."),
-        Photos.CutShort => On(
-            photo,
-            CutShort,
+        Photos.CutShort => CutShort.At(
+            photo.File.At,
             $"“{photo.File}” stops before its end: a part of the picture is missing.",
             "Copy it from the camera or phone again."),
-        Photos.Moving => On(
-            photo,
-            Moving,
+        Photos.Moving => Moving.At(
+            photo.File.At,
             $"“{photo.File}” is an animation; a photo stands still.",
             "Save the frame that matters as a JPEG, or use a clip."),
-        _ => On(
-            photo,
-            Broken,
+        _ => Broken.At(
+            photo.File.At,
             $"“{photo.File}” is damaged and can't be read as a picture.",
             "Copy it from the camera or phone again, or open it in a photo program and save it as a JPEG."),
     };
 
-    private static Finding OfSmall(Photo photo, PictureFile largest, PhotoSettings settings) => On(
-        photo,
-        Small,
+    private static Finding OfSmall(Photo photo, PictureFile largest, PhotoSettings settings) => Small.At(
+        photo.File.At,
         $"“{photo.File}” is only {Words.Count(largest.Width, "pixel")} wide; it is shown as it is, and looks coarse on most screens.",
         $"Use the original photo: {settings.Widths.Max()} pixels or more in width are best, {settings.Widths.Min()} the least.");
 
-    private static Finding OfMissingAlt(Photo photo) => On(
-        photo,
-        NoAlt,
+    private static Finding OfMissingAlt(Photo photo) => NoAlt.At(
+        photo.File.At,
         $"“{photo.File}” has no words for a reader who can't see it.",
         "Add alt: with one sentence on what the picture shows, and no more than the place where it stands may tell.");
-
-    private static Finding On(Photo photo, FindingCode code, string message, string help) =>
-        new() { Code = code, At = photo.File.At, Message = message, Help = help };
 
     private static string Mebibytes(long bytes) => $"{(bytes + (1 << 20) - 1) >> 20} MB";
 }

@@ -35,7 +35,7 @@ public static class PhotoPipeline
             return new UnfitPhoto(new TooLarge(original.Length));
         if (ImageHeader.Read(original) is not { } header)
             return new UnfitPhoto(new NotAPicture(ImageHeader.LooksLike(original.Span)));
-        if (Identify(original) is not { } info)
+        if (Identify(original) is not { Width: > 0, Height: > 0 } info)
             return new UnfitPhoto(header.Complete ? new Broken() : new CutShort());
         if ((long)info.Width * info.Height > settings.MaxPixels || Math.Max(info.Width, info.Height) > LongestSide)
             return new UnfitPhoto(new TooManyPixels(info.Width, info.Height));

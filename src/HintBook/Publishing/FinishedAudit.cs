@@ -9,6 +9,8 @@ namespace HintBook.Publishing;
 /// <summary>Has the finished files read cold, by code that knows nothing of how they were made.</summary>
 public static class FinishedAudit
 {
+    private const int MostNamed = 4;
+
     /// <summary>Something in a finished file.</summary>
     public static readonly FindingCode FaultCode = new("HB7401", Severity.Error, "the finished site isn't right");
 
@@ -46,18 +48,19 @@ public static class FinishedAudit
             .ToArray();
         return faults
             .Where(fault => fault.IsSure || !doubts.Any(doubt => doubt.Contains($"“{fault.Secret}”", StringComparison.Ordinal)))
-            .Select(fault => FindingOf(fault, book.Book, book.Addresses));
+            .GroupBy(fault => (fault.Secret, fault.IsSure, Alone: fault.Secret is null ? fault : null))
+            .Select(same => FindingOf(same.First(), [.. same.Select(fault => fault.File).Distinct().Skip(1)], book.Book, book.Addresses));
     }
 
-    private static Finding FindingOf(AuditFault fault, Book book, Addresses addresses)
+    // A secret that stands in many files most likely comes from one place of the book, such as a title: it is told once.
+    private static Finding FindingOf(AuditFault fault, string[] others, Book book, Addresses addresses)
     {
+        var more = others.Length == 0 ? ""
+            : $" It also stands in {Words.List(others.Length <= MostNamed ? others : [.. others.Take(MostNamed - 1), $"{others.Length - MostNamed + 1} more files"])}.";
         var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
-        return new Finding
-        {
-            Code = fault.IsSure ? FaultCode : DoubtCode,
-            At = stage?.Title.At ?? book.Title.At,
-            Message = $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}",
-            Help = stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.",
-        };
+        return (fault.IsSure ? FaultCode : DoubtCode).At(
+            stage?.Title.At ?? book.Title.At,
+            $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}{more}",
+            stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.");
     }
 }

@@ -42,7 +42,7 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new MachineFailure(FailureKind.Machine, $"The output folder `{path}` can't be made: {Reason(failure)}.", "Name another folder with --out.", failure);
+            throw new MachineFailure(FailureKind.Machine, $"The output folder “{path}” can't be made: {Reason(failure)}.", "Name another folder with --out.", failure);
         }
 
         var folder = new OutputFolder(root, Hold(root, path));
@@ -96,14 +96,14 @@ internal sealed class OutputFolder : IDisposable
     private static void RefuseForeign(string root, string book)
     {
         if (File.Exists(root))
-            throw new MachineFailure(FailureKind.Usage, $"`{root}` is a file, not a folder.", "Name a folder with --out.");
+            throw new MachineFailure(FailureKind.Usage, $"“{root}” is a file, not a folder.", "Name a folder with --out.");
         if (IsWithin(book, root))
-            throw new MachineFailure(FailureKind.Usage, $"`{root}` holds the book itself.", "Name a folder of its own with --out, such as `published` in the book.");
+            throw new MachineFailure(FailureKind.Usage, $"“{root}” holds the book itself.", "Name a folder of its own with --out, such as “published” in the book.");
         if (Directory.Exists(root) && !Directory.Exists(Path.Combine(root, Own)) && Directory.EnumerateFileSystemEntries(root).Any())
         {
             throw new MachineFailure(
                 FailureKind.Usage,
-                $"`{root}` isn't empty and wasn't made by a publish, so nothing is written there.",
+                $"“{root}” isn't empty and wasn't made by a publish, so nothing is written there.",
                 "Name another folder with --out, or empty this one yourself.");
         }
     }
@@ -120,8 +120,8 @@ internal sealed class OutputFolder : IDisposable
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             throw failure is IOException
-                ? new MachineFailure(FailureKind.Machine, $"Another publish is at work in `{path}`.", "Wait until it has ended, then publish again.", failure)
-                : new MachineFailure(FailureKind.Machine, $"The output folder `{path}` can't be written: {Reason(failure)}.", "Name another folder with --out.", failure);
+                ? new MachineFailure(FailureKind.Machine, $"Another publish is at work in “{path}”.", "Wait until it has ended, then publish again.", failure)
+                : new MachineFailure(FailureKind.Machine, $"The output folder “{path}” can't be written: {Reason(failure)}.", "Name another folder with --out.", failure);
         }
     }
 

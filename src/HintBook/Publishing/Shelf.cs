@@ -17,7 +17,8 @@ public static class Shelf
 
     /// <summary>Publishes every book, and when all are good the shelf. A book that isn't keeps the shelf as it was.</summary>
     /// <param name="path">The folder of books.</param>
-    /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would stand alone, with its cards.</param>
+    /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would
+    /// stand alone, with its cards.</param>
     /// <param name="told">Told how each book ended.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>
@@ -67,13 +68,10 @@ public static class Shelf
         from shelved in books
         from address in shelved.Book.Address is { } known ? new[] { known } : []
         where !address.Value.EndsWith("/" + shelved.Folder, StringComparison.Ordinal)
-        select new Finding
-        {
-            Code = ElsewhereCode,
-            At = address.At,
-            Message = $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
-            Help = $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.",
-        };
+        select ElsewhereCode.At(
+            address.At,
+            $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
+            $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.");
 
     private static void CopySite(string site, string name, OutputWriter writer)
     {

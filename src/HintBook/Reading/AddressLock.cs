@@ -68,11 +68,8 @@ internal static class AddressLockFindings
 {
     public static readonly FindingCode UnreadableCode = new("HB1501", Severity.Error, "a line of addresses.lock can't be read");
 
-    public static Finding Unreadable(Span at) => new()
-    {
-        Code = UnreadableCode,
-        At = at,
-        Message = "This line of addresses.lock can't be read, so it isn't known which printed address it stands for.",
-        Help = "Take the file from your last backup, or from the output folder of the last publish.",
-    };
+    public static Finding Unreadable(Span at) => UnreadableCode.At(
+        at,
+        "This line of addresses.lock can't be read, so it isn't known which printed address it stands for.",
+        "Take the file from your last backup, or from the output folder of the last publish.");
 }

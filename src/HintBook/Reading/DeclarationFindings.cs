@@ -7,14 +7,11 @@ internal static class DeclarationFindings
 {
     public static readonly FindingCode TwiceCode = new("HB1401", Severity.Error, "two things of one name");
 
-    public static Finding Twice(Located<string> name, Located<string> first) => new()
-    {
-        Code = TwiceCode,
-        At = name.At,
-        Message = name.Value == first.Value
-            ? $"`{name.Value}` is declared twice."
-            : $"`{name.Value}` and `{first.Value}` differ only in capital letters.",
-        Help = "Parts, things, facts and codes share one list of names: give this one another name.",
-        Related = [new Related(first.At, "The first is here.")],
-    };
+    public static Finding Twice(Located<string> name, Located<string> first) => TwiceCode.At(
+        name.At,
+        name.Value == first.Value
+            ? $"“{name.Value}” is declared twice."
+            : $"“{name.Value}” and “{first.Value}” differ only in capital letters.",
+        "Parts, things, facts and codes share one list of names: give this one another name.",
+        new Related(first.At, "The first is here."));
 }

@@ -42,6 +42,7 @@ public static class Reader
         var names = NamesOf(box, findings);
         var unset = new Located<string>("", file.Top);
         var languages = Translations.LanguagesOf(keys, findings);
+        var stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, results, findings);
         var book = new Book
         {
             File = file,
@@ -69,7 +70,8 @@ public static class Reader
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
             Copies = Copies.Read(keys),
-            Stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, results, findings),
+            Stages = stages.All,
+            KnowsAllStages = stages.AllKnown,
         };
         return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, results, findings))] };
     }

@@ -19,78 +19,80 @@ internal static class StageFindings
     public static readonly FindingCode NoStagesCode = new("HB1312", Severity.Error, "a book without stages");
     public static readonly FindingCode ClipBackwardsCode = new("HB1313", Severity.Error, "a clip that ends before it starts");
     public static readonly FindingCode TierInKeysCode = new("HB1314", Severity.Error, "a step of help among the keys of a Markdown stage");
-    public static readonly FindingCode MovesAndDoesCode = new("HB1315", Severity.Error, "a stage with `moves` and with `does` beside them");
+    public static readonly FindingCode WrongEndingCode = new("HB1316", Severity.Error, "a stage's file with a wrong ending");
+    public static readonly FindingCode MovesAndDoesCode = new("HB1315", Severity.Error, "a stage with “moves” and with “does” beside them");
 
-    public static Finding NoFrontMatter(SourceFile file) => Of(NoFrontMatterCode, file.Top,
-        "The file doesn't start with its keys between two lines `---`.",
-        "Begin the file with a line `---`, then `title: …` and `sign: …`, then another line `---`, then `# Nudge`.");
+    public static Finding NoFrontMatter(SourceFile file) => NoFrontMatterCode.At(file.Top,
+        "The file doesn't start with its keys between two lines “---”.",
+        "Begin the file with a line “---”, then “title: …” and “sign: …”, then another line “---”, then “# Nudge”.");
 
-    public static Finding FrontMatterOpen(SourceFile file) => Of(NoFrontMatterCode, file.Top,
-        "The keys at the top of this file have no end.", "Put a line `---` between the keys and `# Nudge`.");
+    public static Finding FrontMatterOpen(SourceFile file) => NoFrontMatterCode.At(file.Top,
+        "The keys at the top of this file have no end.", "Put a line “---” between the keys and “# Nudge”.");
 
-    public static Finding TierMissing(SourceFile file, string tier) => Of(TierMissingCode, file.Top,
+    public static Finding TierMissing(SourceFile file, string tier) => TierMissingCode.At(file.Top,
         $"The stage has no {tier.ToLowerInvariant()}.",
         file.Path.EndsWith(".md", StringComparison.Ordinal)
-            ? $"Add a heading `# {tier}` with at least one sentence."
-            : $"Add a key `{tier.ToLowerInvariant()}: |` with at least one sentence below it.");
+            ? $"Add a heading “# {tier}” with at least one sentence."
+            : $"Add a key “{tier.ToLowerInvariant()}: |” with at least one sentence below it.");
 
-    public static Finding TierEmpty(Span at, string tier) => Of(TierEmptyCode, at,
-        $"Nothing stands under `# {tier}`.", "Write at least one sentence there.");
+    public static Finding TierEmpty(Span at, string tier) => TierEmptyCode.At(at,
+        $"Nothing stands under “# {tier}”.", "Write at least one sentence there.");
 
-    public static Finding TierOutOfOrder(Span at, string tier, string[] order) => Of(TierOutOfOrderCode, at,
-        $"`# {tier}` stands too late in the file.",
-        $"The order is {Words.List(order.Select(name => $"`# {name}`"))}.");
+    public static Finding TierOutOfOrder(Span at, string tier, string[] order) => TierOutOfOrderCode.At(at,
+        $"“# {tier}” stands too late in the file.",
+        $"The order is {Words.List(order.Select(name => $"“# {name}”"))}.");
 
-    public static Finding TierTwice(Span at, string tier, Span first) => Of(TierTwiceCode, at,
-        $"`# {tier}` stands twice.", "Put both texts under one heading.") with
-    {
-        Related = [new Related(first, "It stands here first.")],
-    };
+    public static Finding TierTwice(Span at, string tier, Span first) => TierTwiceCode.At(at,
+        $"“# {tier}” stands twice.", "Put both texts under one heading.",
+        new Related(first, "It stands here first."));
 
-    public static Finding UnknownTier(Span at, string? nearest, string[] order) => Of(UnknownTierCode, at,
-        at.Text.Trim('#', ' ') is { Length: > 0 } words ? $"`# {words}` is no step of help." : "This heading is empty.",
+    public static Finding UnknownTier(Span at, string? nearest, string[] order) => UnknownTierCode.At(at,
+        at.Text.Trim('#', ' ') is { Length: > 0 } words ? $"“# {words}” is no step of help." : "This heading is empty.",
         nearest is not null
-            ? $"Did you mean `# {nearest}`? (For a heading inside a text use `##`.)"
-            : $"The headings are {Words.List(order.Select(name => $"`# {name}`"))}; for a heading inside a text use `##`.");
+            ? $"Write instead: # {nearest}. (For a heading inside a text use “##”.)"
+            : $"The headings are {Words.List(order.Select(name => $"“# {name}”"))}; for a heading inside a text use “##”.");
 
-    public static Finding TextBeforeHeadings(Span at) => Of(TextBeforeHeadingsCode, at,
-        "This text stands before the first heading, so no reader would ever see it.", "Put it under `# Nudge`, `# Clue` or `# Answer`.");
+    public static Finding TextBeforeHeadings(Span at) => TextBeforeHeadingsCode.At(at,
+        "This text stands before the first heading, so no reader would ever see it.", "Put it under “# Nudge”, “# Clue” or “# Answer”.");
 
-    public static Finding FileName(SourceFile file, string name) => Of(FileNameCode, file.Top,
-        $"`{name}` isn't a stage's file name.",
-        "Name it by its number and its id, such as `04-the-smoker.md`: letters, digits and hyphens.");
+    public static Finding FileName(SourceFile file, string name) => FileNameCode.At(file.Top,
+        $"“{name}” isn't a stage's file name.",
+        "Name it by its number and its id, such as “04-the-smoker.md”: letters, digits and hyphens.");
 
-    public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => Of(IdTwiceCode, file.Top,
-        id == firstId ? $"Two files are the stage `{id}`." : $"The stages `{firstId}` and `{id}` differ only in capital letters.", "Give one of them another name after its number.") with
-    {
-        Related = [new Related(first.Top, "This is the first.")],
-    };
+    public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => IdTwiceCode.At(file.Top,
+        id == firstId ? $"Two files are the stage “{id}”." : $"The stages “{firstId}” and “{id}” differ only in capital letters.", "Give one of them another name after its number.",
+        new Related(first.Top, "This is the first."));
 
-    public static Finding Ignored(SourceFile file, string name) => Of(IgnoredCode, file.Top,
-        $"`{name}` in the folder `stages` isn't read: it's neither .md nor .yaml.",
+    public static Finding Ignored(SourceFile file, string name) => IgnoredCode.At(file.Top,
+        $"“{name}” in the folder “stages” isn't read: it's neither .md nor .yaml.",
         name.Length is 2 or 3 && name.All(char.IsAsciiLetterLower) ? $"If these are the stages in another language, write languages: [ {name} ] in book.yaml."
-        : name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) ? $"Rename it to `{name[..^4]}.yaml`." : "Give it another ending, or take it out.");
+        : "Give it another ending, or take it out.");
 
-    public static Finding NestedTooDeep(Span at) => Of(NestedTooDeepCode, at,
+    /// <summary>A file that would be a stage but for its ending.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="ending">Its ending, such as <c>.md.txt</c>.</param>
+    /// <param name="id">The stage that it would be.</param>
+    public static Finding WrongEnding(SourceFile file, string name, string ending, string id)
+    {
+        var right = name[..^ending.Length] + (ending.Contains(".y", StringComparison.OrdinalIgnoreCase) ? ".yaml" : ".md");
+        return WrongEndingCode.At(file.Top,
+            $"“{name}” isn't read, since it ends in “{ending}” and not in .md or .yaml: until that is mended, the book lacks its stage “{id}”.",
+            $"Save it as plain text and name it “{right}”. If your computer shows that name already, let it show the endings of file names.");
+    }
+
+    public static Finding NestedTooDeep(Span at) => NestedTooDeepCode.At(at,
         "Lists or quotations stand inside each other far deeper than anybody can read.", "Two or three levels are enough: write it flat.");
 
-    public static Finding NoStages(SourceFile book) => Of(NoStagesCode, book.Top,
-        "The book has no stages.", "Put at least one file such as `01-the-lid.md` into the folder `stages`.");
+    public static Finding NoStages(SourceFile book) => NoStagesCode.At(book.Top,
+        "The book has no stages.", "Put at least one file such as “01-the-lid.md” into the folder “stages”.");
 
-    public static Finding ClipBackwards(Span at) => Of(ClipBackwardsCode, at,
-        "The clip ends before it starts, or just then.", "`to` must be later than `from`.");
+    public static Finding ClipBackwards(Span at) => ClipBackwardsCode.At(at,
+        "The clip ends before it starts, or just then.", "“to” must be later than “from”.");
 
-    public static Finding TierInKeys(Span at, string key) => Of(TierInKeysCode, at,
-        $"In a .md stage the {key} stands in the text, not among the keys.", $"Move it under a heading `# {char.ToUpperInvariant(key[0])}{key[1..]}`.");
+    public static Finding TierInKeys(Span at, string key) => TierInKeysCode.At(at,
+        $"In a .md stage the {key} stands in the text, not among the keys.", $"Move it under a heading “# {char.ToUpperInvariant(key[0])}{key[1..]}”.");
 
-    public static Finding MovesAndDoes(Span at, string key) => Of(MovesAndDoesCode, at,
-        $"The stage has `moves` and `{key}` beside them; it isn't clear which move does it.", $"Move `{key}` into one of the `moves`.");
-
-    private static Finding Of(FindingCode code, Span at, string message, string help) => new()
-    {
-        Code = code,
-        At = at,
-        Message = message,
-        Help = help,
-    };
+    public static Finding MovesAndDoes(Span at, string key) => MovesAndDoesCode.At(at,
+        $"The stage has “moves” and “{key}” beside them; it isn't clear which move does it.", $"Move “{key}” into one of the “moves”.");
 }

@@ -9,12 +9,19 @@ using HintBook.Text;
 
 namespace HintBook.Reading;
 
+/// <summary>The stages of a folder.</summary>
+/// <param name="All">Those that its files are, in the author's order; a file that can't be read is a stage of which only the id is known.</param>
+/// <param name="AllKnown">Whether there can be no other: the folder could be read, and of each file it is known which stage it is.</param>
+internal sealed record ReadStages(ImmutableArray<Stage> All, bool AllKnown);
+
 /// <summary>Reads the files in the folder <c>stages</c>.</summary>
 internal static partial class Stages
 {
     private static readonly string[] MoveKeys = ["does", "gives", "takes"];
+    private static readonly string[] TextEndings =
+        ["md", "markdown", "mdown", "yaml", "yml", "txt", "text", "rtf", "doc", "docx", "odt", "pages", "html", "htm"];
 
-    /// <summary>All stages in the author's order: by number, then by name.</summary>
+    /// <summary>All stages, by number, then by name.</summary>
     /// <param name="folder">The book's folder.</param>
     /// <param name="book">The file to tell of a book without stages, or null where that is no mistake.</param>
     /// <param name="within">Where the files are: <c>stages</c>, or for another language such as <c>stages/fr</c>.</param>
@@ -22,7 +29,7 @@ internal static partial class Stages
     /// <param name="names">The names of the box.</param>
     /// <param name="results">Keeps what each file says for the next run, or null.</param>
     /// <param name="findings">Where findings go.</param>
-    public static ImmutableArray<Stage> In(
+    public static ReadStages In(
         BookFolder folder,
         SourceFile? book,
         string within,
@@ -32,9 +39,10 @@ internal static partial class Stages
         List<Finding> findings)
     {
         if (folder.FilesIn(within, findings)?.Where(name => !languages.Contains(name)).ToArray() is not { } files)
-            return [];
+            return new([], AllKnown: false);
+        var taken = files.Where(IsText).Select(name => FileName().Match(name).Groups["id"].Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Length];
-        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], names, results));
+        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], taken, names, results));
 
         findings.AddRange(read.SelectMany(one => one.Findings));
         var stages = new List<Stage>();
@@ -49,35 +57,42 @@ internal static partial class Stages
                 findings.Add(StageFindings.IdTwice(stage.File, stage.Id.Value, ids[stage.Id.Value].File, ids[stage.Id.Value].Id.Value));
         }
 
-        if (files.Length == 0 && book is not null)
+        var allKnown = !read.Any(one => one.Stage is null && one.Findings.Exists(finding => finding.IsError));
+        if (stages.Count == 0 && allKnown && book is not null)
             findings.Add(StageFindings.NoStages(book));
-        return [.. stages];
+        return new([.. stages], allKnown);
     }
 
     private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(
-        BookFolder folder, string within, string name, IReadOnlyDictionary<string, Named> names, RunResults? results)
+        BookFolder folder, string within, string name, HashSet<string> taken, IReadOnlyDictionary<string, Named> names, RunResults? results)
     {
         var findings = new List<Finding>();
         var unread = SourceFile.Unread($"{within}/{name}");
-        if (!name.EndsWith(".md", StringComparison.Ordinal) && !name.EndsWith(".yaml", StringComparison.Ordinal))
+        var parts = FileName().Match(name);
+        var (id, ending) = (parts.Groups["id"].Value, parts.Groups["ending"].Value);
+        if (!IsText(name) && (taken.Contains(id) || !ending.Split('.').Any(part => TextEndings.Contains(part.ToLowerInvariant()))))
         {
             findings.Add(StageFindings.Ignored(unread, name));
             return (0, null, findings);
         }
 
-        var parts = FileName().Match(name);
-        if (!parts.Success)
+        if (!parts.Success || (IsText(name) && ending is not (".md" or ".yaml")))
         {
             findings.Add(StageFindings.FileName(unread, name));
             return (0, null, findings);
         }
 
         var number = int.Parse(parts.Groups["number"].ValueSpan, CultureInfo.InvariantCulture);
-        var id = parts.Groups["id"].Value;
-        var written = folder.ReadText(unread.Path, findings) is { } file ? WrittenIn(file, results) : WrittenStage.Nothing(unread);
+        var text = IsText(name) ? folder.ReadText(unread.Path, findings) : null;
+        if (!IsText(name))
+            findings.Add(StageFindings.WrongEnding(unread, name, ending, id));
+        // Whatever can't be read, the stage is there: what other files say of it must not become a mistake too.
+        var written = text is null ? WrittenStage.Nothing(unread) : WrittenIn(text, results);
         findings.AddRange(written.Findings);
         return (number, StageOf(folder, written, id, names, findings), findings);
     }
+
+    private static bool IsText(string name) => name.EndsWith(".md", StringComparison.Ordinal) || name.EndsWith(".yaml", StringComparison.Ordinal);
 
     private static WrittenStage WrittenIn(SourceFile file, RunResults? results) => results is null
         ? WrittenStage.Read(file)
@@ -128,6 +143,6 @@ internal static partial class Stages
         ];
     }
 
-    [GeneratedRegex(@"^(?<number>[0-9]{1,6})-(?<id>[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*)\.(md|yaml)$")]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,6})-(?<id>[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*)(?<ending>(\.[\p{L}\p{N}]+)+)$", RegexOptions.ExplicitCapture)]
     private static partial Regex FileName();
 }

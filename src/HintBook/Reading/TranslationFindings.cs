@@ -12,24 +12,22 @@ internal static class TranslationFindings
     public static readonly FindingCode NotTranslatedCode = new("HB1604", Severity.Note, "a stage that isn't translated");
     public static readonly FindingCode NoSuchNameCode = new("HB1605", Severity.Error, "a translation of a name that isn't there");
 
-    public static Finding OwnLanguage(Located<string> language) => Of(OwnLanguageCode, language.At,
-        $"“{language.Value}” is the language that the book is written in.", "Take it out of `languages`, or correct `language`.");
+    public static Finding OwnLanguage(Located<string> language) => OwnLanguageCode.At(language.At,
+        $"“{language.Value}” is the language that the book is written in.", "Take it out of “languages”, or correct “language”.");
 
-    public static Finding NoBook(Located<string> language, string file) => Of(NoBookCode, language.At,
+    public static Finding NoBook(Located<string> language, string file) => NoBookCode.At(language.At,
         $"The book says that it is in “{language.Value}”, but there is no {file}.",
-        $"Write {file} with at least `title: …` in that language, or take “{language.Value}” out of `languages`.");
+        $"Write {file} with at least “title: …” in that language, or take “{language.Value}” out of “languages”.");
 
-    public static Finding NoSuchStage(Stage stage, IReadOnlyCollection<string> ids) => Of(NoSuchStageCode, stage.File.Top,
-        $"The book has no stage `{stage.Id.Value}` that this file could translate.",
-        Nearest.To(stage.Id.Value, ids) is { } near ? $"Did you mean `{near}`? A translation has the name of the file it translates." : "Give it the name of the file it translates.");
+    public static Finding NoSuchStage(Stage stage, IReadOnlyCollection<string> ids) => NoSuchStageCode.At(stage.File.Top,
+        $"The book has no stage “{stage.Id.Value}” that this file could translate.",
+        Nearest.To(stage.Id.Value, ids) is { } near ? $"Write instead: {near}. A translation has the name of the file it translates." : "Give it the name of the file it translates.");
 
-    public static Finding NotTranslated(Stage stage, string language) => Of(NotTranslatedCode, stage.Title.At,
+    public static Finding NotTranslated(Stage stage, string language) => NotTranslatedCode.At(stage.Title.At,
         $"“{stage.Title}” isn't translated: readers in “{language}” get it as it stands here.",
         $"Copy the file to stages/{language}/ and translate it there.");
 
-    public static Finding NoSuchName(Located<string> name, string kind, IReadOnlyCollection<string> known) => Of(NoSuchNameCode, name.At,
-        $"The book has no `{name.Value}` under `{kind}`.",
-        Nearest.To(name.Value, known) is { } near ? $"Did you mean `{near}`?" : "Take it out, or write it under the same name as in book.yaml.");
-
-    private static Finding Of(FindingCode code, Span at, string message, string help) => new() { Code = code, At = at, Message = message, Help = help };
+    public static Finding NoSuchName(Located<string> name, string kind, IReadOnlyCollection<string> known) => NoSuchNameCode.At(name.At,
+        $"The book has no “{name.Value}” under “{kind}”.",
+        Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}" : "Take it out, or write it under the same name as in book.yaml.");
 }

@@ -65,10 +65,16 @@ internal static class Translations
     {
         var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
         var ids = book.Stages.Select(stage => stage.Id.Value).ToHashSet();
-        var read = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, results, findings)
-            .ToDictionary(stage => stage.Id.Value);
-        findings.AddRange(read.Values.Where(stage => !ids.Contains(stage.Id.Value)).Select(stage => TranslationFindings.NoSuchStage(stage, ids)));
-        findings.AddRange(book.Stages.Where(stage => !read.ContainsKey(stage.Id.Value)).Select(stage => TranslationFindings.NotTranslated(stage, language.Value)));
+        var (stages, allKnown) = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, results, findings);
+        var read = stages.ToDictionary(stage => stage.Id.Value);
+        findings.AddRange(
+            from stage in read.Values
+            where book.KnowsAllStages && !ids.Contains(stage.Id.Value)
+            select TranslationFindings.NoSuchStage(stage, ids));
+        findings.AddRange(
+            from stage in book.Stages
+            where allKnown && !read.ContainsKey(stage.Id.Value)
+            select TranslationFindings.NotTranslated(stage, language.Value));
         return read;
     }
 

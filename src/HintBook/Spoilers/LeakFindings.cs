@@ -24,78 +24,55 @@ internal static class LeakFindings
     /// <param name="where">The place, such as <c>the nudge</c>.</param>
     /// <param name="sureness">How sure it is that the words mean the secret, and that it isn't known there.</param>
     /// <param name="why">Where it becomes known, and why that isn't certain here.</param>
-    public static Finding Leak(Secret secret, Span at, string where, Sureness sureness, Reason why) => new()
-    {
-        Code = secret.Kind == SecretKind.Title ? TitleCode : sureness == Sureness.Sure ? LeakCode : PerhapsCode,
-        At = at,
-        Message = $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
-        Help = $"{why.Mend} To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
-        Related = why.Related,
-    };
+    public static Finding Leak(Secret secret, Span at, string where, Sureness sureness, Reason why) =>
+        (secret.Kind == SecretKind.Title ? TitleCode : sureness == Sureness.Sure ? LeakCode : PerhapsCode).At(
+            at,
+            $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
+            $"{why.Mend} To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+            why.Related);
 
     /// <summary>Words that give one copy's code to the owners of all.</summary>
-    public static Finding OfCopy(Secret secret, Span at, string where) => new()
-    {
-        Code = OfCopyCode,
-        At = at,
-        Message = $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
-        Help = $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
-        Related = [new Related(secret.At, "This is the copy's code.")],
-    };
+    public static Finding OfCopy(Secret secret, Span at, string where) => OfCopyCode.At(
+        at,
+        $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
+        $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+        new Related(secret.At, "This is the copy's code."));
 
-    public static Finding Shown(Secret secret, Span at, string where, Reason why) => new()
-    {
-        Code = ShownCode,
-        At = at,
-        Message = $"A photo {where} shows {secret.Called}. {why.Says}",
-        Help = $"Put the photo into a later step, or take another one. To let it stand, write `allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]`.",
-        Related = why.Related,
-    };
+    public static Finding Shown(Secret secret, Span at, string where, Reason why) => ShownCode.At(
+        at,
+        $"A photo {where} shows {secret.Called}. {why.Says}",
+        $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+        why.Related);
 
-    public static Finding LeftOut(Stage stage, Named named) => new()
-    {
-        Code = LeftOutCode,
-        At = stage.Answer.At with { End = EndOfLine(stage.Answer.At) },
-        Message = named is Code code
+    public static Finding LeftOut(Stage stage, Named named) => LeftOutCode.At(
+        stage.Answer.At with { End = EndOfLine(stage.Answer.At) },
+        named is Code code
             ? $"The answer of “{stage.Title.Value}” leaves out the code {code.Answer.Value} of “{named.Name}”."
             : $"The answer of “{stage.Title.Value}” doesn't say that it gives “{named.Name}”.",
-        Help = named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of `gives`.",
-        Related = [new Related(named.Id.At, "It is declared here.")],
-    };
+        named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of “gives”.",
+        new Related(named.Id.At, "It is declared here."));
 
-    public static Finding Repeats(Stage stage, Prose tier, string name, string before) => new()
-    {
-        Code = RepeatsCode,
-        At = tier.At with { End = EndOfLine(tier.At) },
-        Message = $"The {name} of “{stage.Title.Value}” says almost word for word what its {before} says.",
-        Help = "A reader who asks for more help wants to be told more.",
-    };
+    public static Finding Repeats(Stage stage, Prose tier, string name, string before) => RepeatsCode.At(
+        tier.At with { End = EndOfLine(tier.At) },
+        $"The {name} of “{stage.Title.Value}” says almost word for word what its {before} says.",
+        "A reader who asks for more help wants to be told more.");
 
-    public static Finding NotLookedFor(NotSought unlooked) => new()
-    {
-        Code = UnlookedCode,
-        At = unlooked.Secret.At,
-        Message = $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
-        Help = unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
+    public static Finding NotLookedFor(NotSought unlooked) => UnlookedCode.At(
+        unlooked.Secret.At,
+        $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
+        unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
             ? "Read the hints once with it in mind."
-            : "Mark it `seen: true` if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under `also`.",
-    };
+            : "Mark it “seen: true” if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under “also”.");
 
-    public static Finding Unused(Allowance allowance, bool isSecret) => new()
-    {
-        Code = UnusedCode,
-        At = allowance.Mention.At,
-        Message = isSecret ? $"Nothing needs the allowance for “{allowance.Mention.Value}”." : $"“{allowance.Mention.Value}” names no secret of this book.",
-        Help = isSecret ? "Take it out: otherwise it would hide a leak some day." : "Write the secret as it is declared: its name, another name of it, or its code.",
-    };
+    public static Finding Unused(Allowance allowance, bool isSecret) => UnusedCode.At(
+        allowance.Mention.At,
+        isSecret ? $"Nothing needs the allowance for “{allowance.Mention.Value}”." : $"“{allowance.Mention.Value}” names no secret of this book.",
+        isSecret ? "Take it out: otherwise it would hide a leak some day." : "Write the secret as it is declared: its name, another name of it, or its code.");
 
-    public static Finding Language(Located<string> language, SourceFile file) => new()
-    {
-        Code = LanguageCode,
-        At = language.At.End > language.At.Start ? language.At : file.Top,
-        Message = $"The hints are in `{language.Value}`, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
-        Help = "Write the other forms of a name under `also`.",
-    };
+    public static Finding Language(Located<string> language, SourceFile file) => LanguageCode.At(
+        language.At.End > language.At.Start ? language.At : file.Top,
+        $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
+        "Write the other forms of a name under “also”.");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -79,6 +79,9 @@ internal sealed class Phrases(WordList words)
         }
     }
 
+    /// <summary>Makes the words of a name matter, without looking for the name yet.</summary>
+    public void Learn(string name) => Written(name, out _);
+
     /// <summary>The words of a name that tell something, in small letters.</summary>
     public IEnumerable<int> TellingWords(string name)
     {

@@ -15,7 +15,7 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
     {
         var givers = GiversOf(secret);
         ImmutableArray<Related> related = [.. givers.Take(1).Where(giver => giver != stage).Select(giver => new Related(giver.Title.At, "Here it becomes known."))];
-        var seen = secret.Kind == SecretKind.Name && book.Box.Codes.All(code => code.Id.Value != secret.Id) ? ", or mark it `seen: true` if it shows on the closed box" : "";
+        var seen = secret.Kind == SecretKind.Name && book.Box.Codes.All(code => code.Id.Value != secret.Id) ? ", or mark it “seen: true” if it shows on the closed box" : "";
         if (stage is null)
             return new($"This is read before anything is opened{Known(givers)}.", $"Say it in other words{seen}.", related);
         if (secret.Kind == SecretKind.Title)

@@ -1,36 +1,45 @@
 namespace HintBook.Text;
 
-/// <summary>The line that a finding is about, and the marks that go below it.</summary>
-/// <param name="Line">What is shown of the line.</param>
-/// <param name="Marks">Spaces, then at least one <c>^</c> below the place.</param>
-internal sealed record Excerpt(string Line, string Marks)
+/// <summary>The line that a finding is about, with the words in question between two marks.</summary>
+/// <param name="Before">What is shown of the line before the words.</param>
+/// <param name="Marked">The words in question, as far as they are shown; empty for a mere place.</param>
+/// <param name="After">What is shown of the line after the words.</param>
+internal sealed record Excerpt(string Before, string Marked, string After)
 {
-    /// <summary>A line of more columns than this is cut around the place.</summary>
-    public const int Widest = 100;
+    /// <summary>A line of more columns than this is cut around the words; the two marks and the dots where it was cut come on top.</summary>
+    public const int Widest = 72;
+
+    /// <summary>
+    /// Stands before the words. A sign that books don't use and that terminal fonts have, since quotation marks of all kinds are found in
+    /// books.
+    /// </summary>
+    public const string Open = "►";
+
+    /// <summary>Stands after the words.</summary>
+    public const string Close = "◄";
 
     private const string More = "…";
 
-    /// <summary>
-    /// The line where the span begins, with the place underlined up to its end or the line's; null where there is no text to
-    /// show. An empty span is one mark.
-    /// </summary>
+    /// <summary>The line where the span begins; null where there is no text to show, or where the finding concerns the file as such.</summary>
     public static Excerpt? Of(Span at)
     {
         var (number, column) = at.File.PlaceOf(at.Start);
         var line = at.File.LineAt(number);
-        if (string.IsNullOrWhiteSpace(line))
+        if (at == at.File.Top || string.IsNullOrWhiteSpace(line))
             return null;
 
         var start = Math.Min(column - 1, line.Length);
         var end = Math.Clamp(start + Math.Max(0, at.End - at.Start), start, line.Length);
         var (from, to) = Window(line, start);
-        var before = (from > 0 ? More : "") + TerminalText.Shown(line.AsSpan(from, start - from));
-        var shown = before + TerminalText.Shown(line.AsSpan(start, to - start)) + (to < line.Length ? More : "");
-        var marks = Math.Max(1, TerminalText.Columns(TerminalText.Shown(line.AsSpan(start, Math.Min(end, to) - start))));
-        return new(shown.TrimEnd(), new string(' ', TerminalText.Columns(before)) + new string('^', marks));
+        var last = Math.Min(end, to);
+        var goesOn = last < end || !string.IsNullOrWhiteSpace(at.File.Text[Math.Min(at.Start + last - start, at.End)..at.End]);
+        return new(
+            (from > 0 ? More : "") + TerminalText.Shown(line.AsSpan(from, start - from)),
+            TerminalText.Shown(line.AsSpan(start, last - start)) + (goesOn ? More : ""),
+            (TerminalText.Shown(line.AsSpan(last, to - last)) + (to < line.Length && last == end ? More : "")).TrimEnd());
     }
 
-    // A third of the room goes to what stands before the place, and more where little stands after it. Pairs of surrogates stay together.
+    // A third of the room goes to what stands before the place; where little stands on one side, the other gets more. Pairs of surrogates stay together.
     private static (int From, int To) Window(string line, int start)
     {
         if (TerminalText.Columns(line) <= Widest)
@@ -40,6 +49,8 @@ internal sealed record Excerpt(string Line, string Marks)
             to += Letter(line, to);
         while (from > 0 && Wide(line, from - LetterBefore(line, from), to) <= Widest)
             from -= LetterBefore(line, from);
+        while (to < line.Length && Wide(line, from, to + Letter(line, to)) <= Widest)
+            to += Letter(line, to);
         return (from, to);
     }
 

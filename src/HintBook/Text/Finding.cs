@@ -31,7 +31,16 @@ public static class SeverityWords
 /// <param name="Id">Such as <c>HB1104</c>; the first digit is the room.</param>
 /// <param name="Severity">What every finding of this kind weighs.</param>
 /// <param name="Title">A short name for lists, in plain words.</param>
-public sealed record FindingCode(string Id, Severity Severity, string Title);
+public sealed record FindingCode(string Id, Severity Severity, string Title)
+{
+    /// <summary>A finding of this kind.</summary>
+    /// <param name="at">Where it is.</param>
+    /// <param name="message">What is wrong: one or two sentences.</param>
+    /// <param name="help">What to write instead, or null where there is nothing to advise.</param>
+    /// <param name="related">Other places that belong to it, in the order to read them.</param>
+    public Finding At(Span at, string message, string? help = null, params ImmutableArray<Related> related) =>
+        new() { Code = this, At = at, Message = message, Help = help, Related = related };
+}
 
 /// <summary>A second place that helps to understand a finding.</summary>
 /// <param name="At">The place.</param>

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace HintBook.Text;
 
-/// <summary>All findings of one run, in the order in which they are printed: by file, then by place, then by code.</summary>
+/// <summary>
+/// All findings of one run, in the order in which they are printed: first the errors of files that could not be taken into the book, since
+/// others may follow from them; then by file, by place and by code.
+/// </summary>
 /// <param name="All">The ordered list.</param>
 public sealed record Findings(ImmutableArray<Finding> All)
 {
@@ -17,7 +20,8 @@ public sealed record Findings(ImmutableArray<Finding> All)
     [
         .. findings
             .DistinctBy(f => (f.Code.Id, f.At, f.Message))
-            .OrderBy(f => f.At.File.Path == "book.yaml" ? "" : f.At.File.Path, StringComparer.Ordinal)
+            .OrderBy(f => f.IsError && f.At.File.IsUnread ? 0 : 1)
+            .ThenBy(f => f.At.File.Path == "book.yaml" ? "" : f.At.File.Path, StringComparer.Ordinal)
             .ThenBy(f => f.At.Start)
             .ThenBy(f => f.Code.Id, StringComparer.Ordinal)
             .ThenBy(f => f.Message, StringComparer.Ordinal),

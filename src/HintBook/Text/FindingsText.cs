@@ -2,12 +2,20 @@ using System.Text;
 
 namespace HintBook.Text;
 
-/// <summary>Writes findings for a person at a terminal.</summary>
+/// <summary>Writes findings for a person at a terminal of 80 columns.</summary>
 public static class FindingsText
 {
+    /// <summary>The columns that a line of text takes at most. A single word that is longer, such as an address, isn't cut.</summary>
+    public const int Columns = 80;
+
+    private const string Instead = "Write instead:";
+    private const string OfSource = "    ";
+    private const string OfText = "  ";
+
     /// <summary>
-    /// For each finding its weight, code, place and message, the line with the place underlined, other places, and what to write
-    /// instead; findings are parted by an empty line. Empty for no findings. Lines end with <c>\n</c>.
+    /// For each finding its place in words with its weight and code, the line itself with the words in question between
+    /// <c>►</c> and <c>◄</c>, what is wrong, other places, and last what to write instead; findings are parted by an empty line.
+    /// What concerns a file as such has no line. Empty for no findings. Lines end with <c>\n</c>.
     /// </summary>
     /// <param name="findings">What to write.</param>
     /// <param name="withNotes">Whether notes are written too.</param>
@@ -18,36 +26,37 @@ public static class FindingsText
     private static string One(Finding finding, Paint paint)
     {
         var text = new StringBuilder();
-        var severity = finding.Code.Severity.Word();
-        text.Append(paint.Severity(finding.Code.Severity, $"{severity} {finding.Code.Id}"));
-        text.Append($" {paint.Place(Place(finding.At))}: {TerminalText.Shown(finding.Message)}\n");
-        Source(text, finding.At, marks => paint.Severity(finding.Code.Severity, marks));
+        var severity = finding.Code.Severity;
+        text.Append($"{paint.Place(Place(finding.At))} · {paint.Severity(severity, $"{severity.Word()} {finding.Code.Id}")}\n");
+        Source(text, finding.At, words => paint.Severity(severity, words));
+        Sentences(text, finding.Message);
         foreach (var related in finding.Related)
         {
-            text.Append($"  {paint.Place(Place(related.At))}: {TerminalText.Shown(related.Message)}\n");
+            var sameFile = related.At.File == finding.At.File && related.At != related.At.File.Top;
+            Sentences(text, $"{(sameFile ? $"Line {LineOf(related.At)}" : Place(related.At))}: {related.Message}");
             Source(text, related.At, paint.Place);
         }
 
         if (finding.Help is { } help)
-            text.Append($"  {paint.Help("help:")} {string.Join("\n        ", help.Split('\n').Select(line => TerminalText.Shown(line.TrimEnd())))}\n");
+            Sentences(text, help, line => line.StartsWith(Instead, StringComparison.Ordinal) ? paint.Help(Instead) + line[Instead.Length..] : line);
         return text.ToString();
     }
 
     private static void Source(StringBuilder text, Span at, Func<string, string> painted)
     {
-        if (Excerpt.Of(at) is not { } excerpt)
-            return;
-        var number = $"{at.File.PlaceOf(at.Start).Line}";
-        text.Append($"  {number} | {excerpt.Line}\n");
-        var indent = excerpt.Marks.Length - excerpt.Marks.TrimStart().Length;
-        text.Append($"  {new string(' ', number.Length)} | {new string(' ', indent)}{painted(excerpt.Marks[indent..])}\n");
+        if (Excerpt.Of(at) is { } excerpt)
+            text.Append($"{OfSource}{excerpt.Before}{painted(Excerpt.Open + excerpt.Marked + Excerpt.Close)}{excerpt.After}\n");
     }
 
-    private static string Place(Span at)
+    private static void Sentences(StringBuilder text, string sentences, Func<string, string>? painted = null)
     {
-        var (line, column) = at.File.PlaceOf(at.Start);
-        return $"{TerminalText.Shown(at.File.Path)}:{line}:{column}";
+        foreach (var line in TerminalText.Wrapped(sentences, Columns - OfText.Length))
+            text.Append($"{OfText}{(painted is null ? line : painted(line))}\n");
     }
+
+    private static string Place(Span at) => TerminalText.Shown(at.File.Path) + (at == at.File.Top ? "" : $", line {LineOf(at)}");
+
+    private static int LineOf(Span at) => at.File.PlaceOf(at.Start).Line;
 
     private sealed record Paint(bool Colours)
     {

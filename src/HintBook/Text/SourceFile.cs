@@ -9,7 +9,13 @@ public sealed class SourceFile
     /// <param name="path">The path inside the book, with forward slashes: <c>stages/04-the-smoker.md</c>.</param>
     /// <param name="text">The whole text, decoded, without a byte-order mark.</param>
     public SourceFile(string path, string text)
+        : this(path, text, isUnread: false)
     {
+    }
+
+    private SourceFile(string path, string text, bool isUnread)
+    {
+        IsUnread = isUnread;
         Path = path;
         Text = text;
         lineStarts = StartsOfLines(text);
@@ -27,8 +33,13 @@ public sealed class SourceFile
     /// <summary>An empty span at the file's first character, for what concerns the file as such.</summary>
     public Span Top => new(this, 0, 0);
 
-    /// <summary>A file that could not be read as text: findings still need a place to point to.</summary>
-    public static SourceFile Unread(string path) => new(path, "");
+    /// <summary>Whether the file was not taken into the book: it can't be read, or its name doesn't allow it.</summary>
+    public bool IsUnread { get; }
+
+    /// <summary>A file that is not taken into the book: findings still need a place to point to.</summary>
+    /// <param name="path">The path inside the book.</param>
+    /// <param name="text">What is known of its text, to show the place of the mistake.</param>
+    public static SourceFile Unread(string path, string text = "") => new(path, text, isUnread: true);
 
     /// <summary>Turns an offset into a place as people count: line and column from 1, columns in UTF-16 units.</summary>
     public (int Line, int Column) PlaceOf(int offset)

@@ -33,6 +33,52 @@ internal static class TerminalText
         return shown.ToString();
     }
 
+    /// <summary>
+    /// The text in lines as a terminal may show them, broken at spaces and between wide letters, which have none; line breaks of the text
+    /// count as spaces. A word wider than a line stands on one of its own, uncut.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="columns">The columns of a line, at least 1.</param>
+    public static IEnumerable<string> Wrapped(string text, int columns)
+    {
+        var (line, width) = (new StringBuilder(), 0);
+        foreach (var piece in Pieces(Shown(text.ReplaceLineEndings(" "))))
+        {
+            if (width > 0 && width + Columns(piece.AsSpan().TrimEnd(' ')) > columns)
+            {
+                yield return line.ToString().TrimEnd(' ');
+                (line, width) = (new StringBuilder(), 0);
+            }
+
+            line.Append(piece);
+            width += Columns(piece);
+        }
+
+        yield return line.ToString().TrimEnd(' ');
+    }
+
+    // Words with the spaces after them. Punctuation stays with the wide letter before it.
+    private static IEnumerable<string> Pieces(string text)
+    {
+        var (start, at) = (0, 0);
+        Rune? before = null;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var afterSpace = before?.Value == ' ' && rune.Value != ' ';
+            var amongWide = before is { } letter && IsWide(letter.Value) && IsWide(rune.Value) && Rune.IsLetterOrDigit(rune);
+            if (afterSpace || amongWide)
+            {
+                yield return text[start..at];
+                start = at;
+            }
+
+            at += rune.Utf16SequenceLength;
+            before = rune;
+        }
+
+        yield return text[start..];
+    }
+
     private static int Columns(Rune rune) => rune.Value switch
     {
         '\t' => Tab,

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Text;
-using HintBook.Cards;
 using HintBook.Cards.Codes;
 using HintBook.Cards.ReadingBack;
 using HintBook.Text;
@@ -21,7 +19,7 @@ public class ReadBackTests
     [Fact]
     public void A_code_with_many_modules_flipped_is_caught_in_both_places()
     {
-        var (readBack, findings) = PrintWith(code => Flipped(code, every: 3));
+        var (readBack, findings) = PrintWith(code => SpoiltCards.Flipped(code, every: 3));
         Assert.Equal(new ReadBack(4, 3, 3), readBack);
         Assert.Equal(["HB6104", "HB6104"], findings.All.Select(finding => finding.Code.Id));
         Assert.Contains(findings.All, finding => finding.Message.Contains("cards.pdf, page 2", StringComparison.Ordinal));
@@ -41,7 +39,7 @@ public class ReadBackTests
     [Fact]
     public void A_few_flipped_modules_are_repaired_by_the_code_itself()
     {
-        var (readBack, findings) = PrintWith(code => Flipped(code, every: 200));
+        var (readBack, findings) = PrintWith(code => SpoiltCards.Flipped(code, every: 200));
         Assert.True(readBack.All);
         Assert.Empty(findings.All);
     }
@@ -83,20 +81,7 @@ public class ReadBackTests
 
     private static (ReadBack ReadBack, Findings Findings) PrintWith(Func<QrMatrix, QrMatrix> spoil)
     {
-        var book = CardBooks.Beekeeper;
-        var cards = CardList.Build(book, CardBooks.AddressesOf(book));
-        ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
-        var (set, findings) = CardPrint.Print(book, spoilt, CardFront.Layout(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
+        var (set, findings) = SpoiltCards.Print(CardBooks.Beekeeper, spoil);
         return (set.ReadBack, findings);
-    }
-
-    private static QrMatrix Flipped(QrMatrix code, int every)
-    {
-        var modules =
-            from y in Enumerable.Range(0, code.Size)
-            from x in Enumerable.Range(0, code.Size)
-            let inData = x > 8 && y > 8
-            select code[x, y] ^ (inData && ((y * code.Size) + x) % every == 0);
-        return new(code.Size, [.. modules]);
     }
 }

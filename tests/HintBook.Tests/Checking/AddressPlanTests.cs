@@ -63,8 +63,12 @@ public class AddressPlanTests
     {
         var finding = Assert.Single(AddressPlan.Plan(Printed with { Stages = [Printed.Stages[0], A.Stage("trays")] }, Lock).Findings.All);
         Assert.Equal("HB7301", finding.Code.Id);
-        Assert.Equal("If `trays` is its new name, write `was: [ tray ]` in that stage.", finding.Help);
+        Assert.Equal("If “trays” is its new name, write “was: [ tray ]” in that stage.", finding.Help);
     }
+
+    [Fact]
+    public void While_nobody_knows_which_stages_there_are_none_is_called_gone() =>
+        Assert.Empty(AddressPlan.Plan(Printed with { Stages = [Printed.Stages[0]], KnowsAllStages = false }, Lock).Findings.All);
 
     [Fact]
     public void A_site_that_moved_is_an_error_until_the_old_place_leads_on()

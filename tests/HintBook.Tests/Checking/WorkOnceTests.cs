@@ -35,7 +35,7 @@ public class WorkOnceTests
 
     private static IReadOnlyDictionary<(Work Work, string What), int> Publish()
     {
-        using var example = new ExampleCopy();
+        using var example = new WholeExample();
         var log = new WorkLog();
         Assert.IsType<Published>(Pipeline.Publish(example.Folder, new PublishOptions { Output = example.Output, Work = log }));
         return log.Times;

@@ -68,13 +68,13 @@ public sealed class CopiesTests : IDisposable
     {
         var finding = Assert.Single(Findings(Number, Two + "\n  003: { letter: one two three four }\n"));
 
-        Assert.Equal(("HB4401", "003", "Copy 003 has no value `number`, which number takes from each copy."), (finding.Code.Id, finding.At.Text, finding.Message));
+        Assert.Equal(("HB4401", "003", "Copy 003 has no value “number”, which number takes from each copy."), (finding.Code.Id, finding.At.Text, finding.Message));
         Assert.Equal("not proved", Proofs(Number, Two + "\n  003: { letter: one two three four }\n").Codes[0].Says.Word);
     }
 
     [Theory]
-    [InlineData("numbr", "Did you mean `number`?")]
-    [InlineData("serial-of-the-lid", "Give each copy one: `001: { serial-of-the-lid: … }`.")]
+    [InlineData("numbr", "Write instead: number")]
+    [InlineData("serial-of-the-lid", "Give each copy one: “001: { serial-of-the-lid: … }”.")]
     public void A_name_that_no_copy_has_is_told_with_the_nearest(string name, string help)
     {
         var finding = Assert.Single(Findings(Number.Replace("copy: number", $"copy: {name}", StringComparison.Ordinal), Two));
@@ -83,7 +83,7 @@ public sealed class CopiesTests : IDisposable
 
     [Fact]
     public void Without_any_copies_it_says_where_they_are_listed() =>
-        Assert.All(Findings(Number, ""), finding => Assert.Equal(("HB4402", true), (finding.Code.Id, finding.Help!.Contains("`copies: ", StringComparison.Ordinal))));
+        Assert.All(Findings(Number, ""), finding => Assert.Equal(("HB4402", true), (finding.Code.Id, finding.Help!.Contains("“copies: ", StringComparison.Ordinal))));
 
     [Fact]
     public void A_code_that_is_read_from_such_a_code_differs_as_well() => Assert.Equal(

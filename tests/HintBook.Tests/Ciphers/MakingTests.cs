@@ -97,23 +97,23 @@ public class MakingTests
         Assert.True(Enumerable.Range(0, 5).Select(variant => ((Attempt.Made)Clues.For(answer, way, [], variant)).Clue.Text).Distinct().Count() > 1);
 
     [Theory]
-    [InlineData("5173", "mores", "Did you mean `morse`?")]
-    [InlineData("5173", "smoke", "These ways are known: `turning-grille`,")]
+    [InlineData("5173", "mores", "Write instead: morse")]
+    [InlineData("5173", "smoke", "These ways are known: “turning-grille”,")]
     [InlineData("HIVE", "resistor-colours", "“HIVE” has none. These can:")]
-    [InlineData("B7", "keypad", "“B7” has letters. These can: `turning-grille`, `stencil`, `morse`, `rail-fence` and `semaphore`.")]
+    [InlineData("B7", "keypad", "“B7” has letters. These can: “turning-grille”, “stencil”, “morse”, “rail-fence” and “semaphore”.")]
     [InlineData("5173", "caesar", "“5173” has figures.")]
     [InlineData("12345", "turning-grille", "5 can't be parted by four")]
     [InlineData("5170", "word-lengths", "No word has 0 letters.")]
     [InlineData("5173", "keypad", "No letter stands on the key 1")]
     [InlineData("5173", "queen-colours", "from 1 to 5 alone")]
-    [InlineData("JAM", "polybius", "State another pair, such as `--with C/K`.")]
-    [InlineData("50", "letters-to-numbers", "`--with a0`")]
+    [InlineData("JAM", "polybius", "State another pair, such as “--with C/K”.")]
+    [InlineData("50", "letters-to-numbers", "“--with a0”")]
     [InlineData("", "morse", "There is nothing to make a clue for.")]
     [InlineData("Bär", "morse", "“Ä” is neither")]
     public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) => Assert.Contains(why, Refused(answer, way), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("HIVE", "turning-grille", "both", "neither `clockwise`", "begins with `clockwise` or `anticlockwise`")]
+    [InlineData("HIVE", "turning-grille", "both", "neither “clockwise”", "begins with “clockwise” or “anticlockwise”")]
     [InlineData("HIVE", "turning-grille", "clockwise", "one", "Each hole is its row and its column")]
     [InlineData("HIVEHIVE", "turning-grille", "clockwise", "1-1", "need 2 holes, and 1 are stated")]
     [InlineData("HI", "stencil", "2-2", "1-1", "row by row")]
@@ -121,7 +121,7 @@ public class MakingTests
     [InlineData("HIVE", "caesar", "99", null, "isn't a whole number from -25 to 25")]
     [InlineData("HIVE", "rail-fence", "1", null, "isn't a number of rails")]
     [InlineData("HIVE", "polybius", "J/I", null, "states no square")]
-    [InlineData("HIVE", "morse", "loud", null, "takes nothing after `--with`")]
+    [InlineData("HIVE", "morse", "loud", null, "takes nothing after “--with”")]
     public void What_can_not_be_used_is_refused_with_a_reason(string answer, string way, string one, string? other, string why) =>
         Assert.Contains(why, Refused(answer, way, other is null ? [one] : [one, other]), StringComparison.Ordinal);
 

@@ -31,7 +31,7 @@ public class OtherReadingsTests
     {
         var others = Others(Number("123", "one two three", "number-words"));
 
-        Assert.Contains(others, other => other.How == "`word-lengths`" && other.Setting == "335" && other.Likely);
+        Assert.Contains(others, other => other.How == "“word-lengths”" && other.Setting == "335" && other.Likely);
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public class OtherReadingsTests
     {
         var others = Others(Number("255", "Bring every egg", "first-letters", "letters-to-numbers"));
 
-        Assert.Contains(new OtherReading("233", "`keypad` in place of `letters-to-numbers`", Likely: false, RuledOut: null), others);
+        Assert.Contains(new OtherReading("233", "“keypad” in place of “letters-to-numbers”", Likely: false, RuledOut: null), others);
     }
 
     [Fact]

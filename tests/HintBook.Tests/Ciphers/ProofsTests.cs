@@ -72,7 +72,7 @@ public class ProofsTests
         var finding = Assert.Single(Prove(Number("12", "one two", "number-word")).Findings);
 
         Assert.Equal("HB4201", finding.Code.Id);
-        Assert.Equal("Did you mean `number-words`?", finding.Help);
+        Assert.Equal("Write instead: number-words", finding.Help);
     }
 
     [Theory]
@@ -102,12 +102,12 @@ public class ProofsTests
 
         Assert.Equal("HB4204", finding.Code.Id);
         Assert.Contains("“255”", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("`{ letters-to-numbers: a0 }`", finding.Help, StringComparison.Ordinal);
+        Assert.Contains("“{ letters-to-numbers: a0 }”", finding.Help, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("from", "numbre", "Did you mean `number`?")]
-    [InlineData("table", "flowers", "Add it to the book under `tables`.")]
+    [InlineData("from", "numbre", "Write instead: number")]
+    [InlineData("table", "flowers", "Add it to the book under “tables”.")]
     public void HB4205_a_source_must_be_in_the_book(string way, string name, string help)
     {
         var other = Number("12", "one two", "number-words");

@@ -49,7 +49,7 @@ public sealed class WrittenCodesTests : IDisposable
 
         var finding = Assert.Single(Findings());
 
-        Assert.Equal(("HB4201", "ceasar", "Did you mean `caesar`?"), (finding.Code.Id, finding.At.Text, finding.Help));
+        Assert.Equal(("HB4201", "ceasar", "Write instead: caesar"), (finding.Code.Id, finding.At.Text, finding.Help));
     }
 
     [Fact]

@@ -66,7 +66,7 @@ public sealed class CommandLineTests : IDisposable
         var said = Said.By("check", desk.Book);
 
         Assert.Equal(1, said.Exit);
-        Assert.Contains("Did you mean `sign`?", said.Out, StringComparison.Ordinal);
+        Assert.Contains("Write instead: sign", said.Out, StringComparison.Ordinal);
         Assert.Equal("", said.Error);
     }
 
@@ -112,7 +112,7 @@ public sealed class CommandLineTests : IDisposable
         var said = Said.By("publish", desk.Book, "--out", desk.Output);
 
         Assert.Equal("", said.Out);
-        Assert.Contains("Did you mean `wooden-heart`?", said.Error, StringComparison.Ordinal);
+        Assert.Contains("Write instead: wooden-heart", said.Error, StringComparison.Ordinal);
         Assert.Contains("Nothing was published: 1 error", said.Error, StringComparison.Ordinal);
     }
 

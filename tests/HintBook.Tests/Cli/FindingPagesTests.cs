@@ -1,5 +1,5 @@
 using HintBook.Cli;
-using HintBook.Tests.Cli.Findings;
+using HintBook.Tests.Cli.GuidePages;
 using HintBook.Text;
 
 namespace HintBook.Tests.Cli;

@@ -44,7 +44,7 @@ public sealed partial class GuideTests : IDisposable
     {
         var said = Said.By("guide", "captiv");
         Assert.Equal(ExitCode.WrongUsage, said.Exit);
-        Assert.Contains("`captive`", said.Error, StringComparison.Ordinal);
+        Assert.Contains("Write instead: captive.", said.Error, StringComparison.Ordinal);
     }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);

@@ -62,7 +62,7 @@ public class SolvingVerbTests
         book.With("book.yaml", BookOnDisk.Keys.Replace("goal: [ honey ]", "goal: [ hony ]", StringComparison.Ordinal));
         var said = Said.By("solve", book.Path);
         Assert.Equal(ExitCode.BookHasErrors, said.Exit);
-        Assert.Contains("`honey`", said.Error, StringComparison.Ordinal);
+        Assert.Contains("Write instead: honey", said.Error, StringComparison.Ordinal);
         Assert.Empty(said.Out);
     }
 

@@ -41,7 +41,7 @@ public sealed class TableTests : IDisposable
         var said = Said.By("check", desk.Book, "--table").Out;
 
         Assert.DoesNotContain("grade ", said, StringComparison.Ordinal);
-        Assert.Contains("No reading level: the Flesch–Kincaid formula is for English, and the book is in `de`.", said, StringComparison.Ordinal);
+        Assert.Contains("No reading level: the Flesch–Kincaid formula is for English, and the book is in “de”.", said, StringComparison.Ordinal);
     }
 
     [Fact]

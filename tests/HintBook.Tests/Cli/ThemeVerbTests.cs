@@ -47,7 +47,7 @@ public class ThemeVerbTests
     }
 
     [Theory]
-    [InlineData("parlor", "`parlour`")]
+    [InlineData("parlor", "Write instead: parlour")]
     [InlineData("shared", "parlour")]
     public void A_theme_that_isnt_there_is_answered_with_those_that_are(string theme, string answer)
     {

@@ -34,7 +34,7 @@ public class ResetPlanTests
     {
         var book = new BoxBuilder().Part("seal", "whole", "broken").Stage("seal", "", "seal=broken").Goal("seal=broken").Build();
         var plan = Reset(book);
-        Assert.Equal("It waits for `seal` to be whole, which nothing in the book gives.", Assert.IsType<Claim.Refuted>(plan.Possible).Why);
+        Assert.Equal("It waits for “seal” to be whole, which nothing in the book gives.", Assert.IsType<Claim.Refuted>(plan.Possible).Why);
         Assert.Contains(plan.Findings, f => f.Code.Id == "HB2301");
     }
 

@@ -13,7 +13,7 @@ public class SolverTests
             .Stage("drawer-opens", "key", "drawer=open").Stage("key-found", "drawer=open", "key=in-hand").Goal("drawer=open").Build();
         var solution = Solving.Of(book);
         var refuted = Assert.IsType<Claim.Refuted>(solution.Opens);
-        Assert.Equal("It waits for `drawer` to be open; that comes from “drawer-opens”, which waits for `key` in hand; that comes from “key-found”, which again waits for `drawer` to be open. So each is behind the lock that it opens: `drawer` ← `key` ← `drawer`.", refuted.Why);
+        Assert.Equal("It waits for “drawer” to be open; that comes from “drawer-opens”, which waits for “key” in hand; that comes from “key-found”, which again waits for “drawer” to be open. So each is behind the lock that it opens: “drawer” ← “key” ← “drawer”.", refuted.Why);
         Assert.Equal(["HB2201", "HB2202"], solution.Findings.Select(f => f.Code.Id));
     }
 

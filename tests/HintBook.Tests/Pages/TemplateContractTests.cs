@@ -22,7 +22,7 @@ public class TemplateContractTests
         foreach (var plan in new[] { Sites.Everything(), Sites.Plan(A.Book(A.Stage("lid"))), WithAllThereIs() })
         {
             var (theme, where) = (Theme.BuiltIn(Theme.Default).Theme, WherePage.AnswersOf(plan));
-            foreach (var page in Site.InEachLanguage(plan).SelectMany(each => Site.PagesOf(LanguageSite.Build(each, theme, where).Site)))
+            foreach (var page in Site.InEachLanguage(plan).SelectMany(each => Site.PagesOf(LanguageSite.Build(each, theme, where).Made)))
             {
                 if (!values.TryGetValue(page.Template, out var of))
                     values[page.Template] = of = new(StringComparer.Ordinal);

@@ -128,7 +128,7 @@ public class ThemeTests
         var (theme, findings) = Theme.For(A.Book(A.Stage("lid")) with { Theme = A.Value("parlor") });
 
         Assert.Equal(Theme.Default, theme.Name);
-        Assert.Equal("Write parlour.", Assert.Single(findings.All).Help);
+        Assert.Equal((PageFindings.UnknownTheme, "Write instead: parlour"), (Assert.Single(findings.All).Code, findings.All[0].Help));
     }
 
     [Fact]
@@ -137,7 +137,7 @@ public class ThemeTests
         var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Language = A.Value("it") });
         var finding = Assert.Single(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All);
 
-        Assert.Equal(Severity.Note, finding.Code.Severity);
+        Assert.Equal((PageFindings.OtherLanguage, Severity.Note), (finding.Code, finding.Code.Severity));
     }
 
     [Fact]

@@ -53,6 +53,25 @@ public class FinishedAuditTests
     }
 
     [Fact]
+    public void A_lone_word_in_a_program_is_a_doubt()
+    {
+        var finding = Assert.Single(Audit(output =>
+            File.AppendAllText(Directory.EnumerateFiles(Path.Combine(output, "site"), "*.js", SearchOption.AllDirectories).Order().First(), "\n// smoker\n")));
+        Assert.Equal("HB7402", finding.Code.Id);
+    }
+
+    [Fact]
+    public void A_secret_that_stands_on_every_page_is_told_once()
+    {
+        var finding = Assert.Single(Audit(output =>
+        {
+            foreach (var page in Directory.EnumerateFiles(Path.Combine(output, "site"), "*.html"))
+                Change(page, "</title>", " and the brass bee</title>");
+        }));
+        Assert.Matches("brass bee.* It also stands in .*, .*, .* and [0-9]+ more files\\.$", finding.Message);
+    }
+
+    [Fact]
     public void A_whole_solution_that_search_engines_may_find_is_found() =>
         Assert.Contains("search engines", Assert.Single(Audit(output => Change(Path.Combine(output, "site", "solution.html"), "<meta name=\"robots\" content=\"noindex\">", ""))).Message, StringComparison.Ordinal);
 

@@ -29,7 +29,7 @@ public sealed class FolderTests : IDisposable
     [InlineData("book.yml")]
     [InlineData("book.yaml.txt")]
     public void A_book_of_almost_the_right_name_is_pointed_out(string name) =>
-        Assert.Equal($"Rename `{name}` to `book.yaml`.", book.Without("book.yaml").With(name, "").Only().Help);
+        Assert.Equal($"Rename “{name}” to “book.yaml”.", book.Without("book.yaml").With(name, "").Only().Help);
 
     [Fact]
     public void A_folder_where_a_file_should_be() => Assert.Equal("HB1004", book.With("stages/02-two.md/x", "").Only().Code.Id);
@@ -50,7 +50,7 @@ public sealed class FolderTests : IDisposable
             large.SetLength(50 << 20);
         var finding = book.Only();
         Assert.Equal("HB1005", finding.Code.Id);
-        Assert.Equal("`book.yaml` has 50 MB; the most that is read is 4 MB.", finding.Message);
+        Assert.Equal("“book.yaml” has 50 MB; the most that is read is 4 MB.", finding.Message);
     }
 
     [Theory]
@@ -60,7 +60,7 @@ public sealed class FolderTests : IDisposable
     {
         var text = Encoding.GetEncoding(encoding);
         var finding = book.With("book.yaml", [.. text.GetPreamble(), .. text.GetBytes(BookOnDisk.Keys)]).Only();
-        Assert.Equal(("HB1006", "`book.yaml` is saved as UTF-16."), (finding.Code.Id, finding.Message));
+        Assert.Equal(("HB1006", "“book.yaml” is saved as UTF-16."), (finding.Code.Id, finding.Message));
     }
 
     [Theory]
@@ -123,7 +123,7 @@ public sealed class FolderTests : IDisposable
     {
         using var other = new BookOnDisk();
         var finding = book.WithLink("stages/02-two.md", Path.Combine(other.Path, "stages/01-the-lid.md")).Only();
-        Assert.Equal(("HB1009", "`stages/02-two.md` is a link that leads out of the book."), (finding.Code.Id, finding.Message));
+        Assert.Equal(("HB1009", "“stages/02-two.md” is a link that leads out of the book."), (finding.Code.Id, finding.Message));
     }
 
     [Fact]
@@ -131,7 +131,40 @@ public sealed class FolderTests : IDisposable
     {
         using var other = new BookOnDisk();
         Directory.Delete(Path.Combine(book.Path, "stages"), recursive: true);
-        Assert.Equal(["HB1009"], book.WithLink("stages", Path.Combine(other.Path, "stages")).Read().Findings.All.Select(finding => finding.Code.Id));
+        var read = book.WithLink("stages", Path.Combine(other.Path, "stages")).Read();
+        Assert.Equal(["HB1009"], read.Findings.All.Select(finding => finding.Code.Id));
+        Assert.False(read.Book!.KnowsAllStages);
+    }
+
+    [Theory]
+    [InlineData("02-the-cup.md.txt", "02-the-cup.md")]
+    [InlineData("02-the-cup.txt", "02-the-cup.md")]
+    [InlineData("02-the-cup.MD", "02-the-cup.md")]
+    [InlineData("02-the-cup.docx", "02-the-cup.md")]
+    [InlineData("02-the-cup.yml", "02-the-cup.yaml")]
+    [InlineData("02-the-cup.yaml.txt", "02-the-cup.yaml")]
+    public void A_stage_with_a_wrong_ending_is_a_stage_of_the_book_that_could_not_be_read(string name, string right)
+    {
+        var read = book.With($"stages/{name}", BookOnDisk.Stage()).Read();
+        var finding = Assert.Single(read.Findings.All);
+        Assert.Equal("HB1316", finding.Code.Id);
+        Assert.Contains($"“{right}”", finding.Help, StringComparison.Ordinal);
+        Assert.Equal(["the-lid", "the-cup"], read.Book!.Stages.Select(stage => stage.Id.Value));
+        Assert.True(read.Book.KnowsAllStages);
+    }
+
+    [Theory]
+    [InlineData("01-the-lid.md.bak")]
+    [InlineData("02-the-cup.jpg")]
+    [InlineData("notes.txt")]
+    public void What_is_no_stage_or_a_second_copy_of_one_is_only_said_to_be_left_out(string name) =>
+        Assert.Equal("HB1310", book.With($"stages/{name}", "x").Only().Code.Id);
+
+    [Fact]
+    public void A_stage_of_which_nobody_knows_the_name_may_be_the_one_that_another_names()
+    {
+        var codes = book.With("stages/02_the_cup.md", BookOnDisk.Stage()).With("stages/03-the-drawer.md", BookOnDisk.Stage("after: [ the-cup ]")).Codes();
+        Assert.Equal(["HB1308"], codes);
     }
 
     [Fact]
@@ -155,14 +188,14 @@ public sealed class FolderTests : IDisposable
     {
         var finding = book.With("photos/Card.jpg", "").With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]\nphotos: { clue: card.jpg }")).Only();
         Assert.Equal("HB1008", finding.Code.Id);
-        Assert.StartsWith("The file is called `Card.jpg`", finding.Help, StringComparison.Ordinal);
+        Assert.StartsWith("The file is called “Card.jpg”", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Two_stages_whose_ids_differ_in_a_capital_letter()
     {
         var finding = book.With("stages/02-The-Lid.md", BookOnDisk.Stage()).Only();
-        Assert.Equal(("HB1309", "The stages `the-lid` and `The-Lid` differ only in capital letters."), (finding.Code.Id, finding.Message));
+        Assert.Equal(("HB1309", "The stages “the-lid” and “The-Lid” differ only in capital letters."), (finding.Code.Id, finding.Message));
     }
 
     [Fact]

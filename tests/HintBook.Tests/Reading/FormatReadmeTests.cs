@@ -1,7 +1,7 @@
 using System.Text;
 using HintBook.Cli;
 using HintBook.Reading.Shapes;
-using HintBook.Tests.Cli.Findings;
+using HintBook.Tests.Cli.GuidePages;
 using HintBook.Tests.House;
 using HintBook.Text;
 

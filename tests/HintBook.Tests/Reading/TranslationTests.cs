@@ -72,7 +72,7 @@ public class TranslationTests
         var finding = Assert.Single(book.Read().Findings.All);
 
         Assert.Equal("HB1605", finding.Code.Id);
-        Assert.Contains("`honey`", finding.Help, StringComparison.Ordinal);
+        Assert.Contains("Write instead: honey", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,3 +1,6 @@
+using HintBook.Reading.Yaml;
+using HintBook.Text;
+
 namespace HintBook.Tests.Reading;
 
 /// <summary>YAML that can't be read, or that could be but must not: each is one finding at the right line.</summary>
@@ -25,6 +28,17 @@ public sealed class YamlTests : IDisposable
     {
         var finding = Assert.Single(book.With("book.yaml", yaml).Findings().All, finding => finding.Code.Id.StartsWith("HB11", StringComparison.Ordinal));
         Assert.Equal((code, line), (finding.Code.Id, finding.Place().Line));
+    }
+
+    [Theory]
+    [InlineData("[ a, [ b ] ]", "[ b ]")]
+    [InlineData("[ { a: [ b ] } ]", "{ a: [ b ] }")]
+    [InlineData("[ [] ]", "[]")]
+    public void What_stands_in_brackets_ends_with_the_closing_one(string list, string last)
+    {
+        var map = Assert.IsType<YamlMap>(YamlText.Read(new SourceFile("book.yaml", $"goal: {list} # a remark ]\n").Whole, []));
+        var read = Assert.IsType<YamlList>(map.Entries[0].Value);
+        Assert.Equal((list, last), (read.At.Text, read.Items[^1].At.Text));
     }
 
     [Fact]

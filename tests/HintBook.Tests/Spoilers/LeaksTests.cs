@@ -54,6 +54,10 @@ public class LeaksTests
     }
 
     [Fact]
+    public void Words_that_may_be_a_name_turned_round_are_a_warning() =>
+        Assert.Equal(["HB3102"], Codes(Cellar(first: new() { ["nudge"] = "Think of a bee made of brass." })));
+
+    [Fact]
     public void A_secret_is_told_once_in_a_text_however_often_it_stands_there() =>
         Assert.Equal(["HB3101"], Codes(Cellar(first: new() { ["nudge"] = string.Concat(Enumerable.Repeat("A brass bee hums. ", 20_000)) })));
 

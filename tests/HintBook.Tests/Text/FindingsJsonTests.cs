@@ -23,7 +23,8 @@ public class FindingsJsonTests
                   "line": 2,
                   "column": 1,
                   "endLine": 2,
-                  "endColumn": 5
+                  "endColumn": 5,
+                  "related": []
                 }
               ]
             }
@@ -37,6 +38,17 @@ public class FindingsJsonTests
         var finding = Only(FindingsJson.Write("b", Findings.Of([Say.At(Say.Wrong, Stage, "\"a\n b\"")])));
         Assert.Equal((2, 9), (finding.GetProperty("line").GetInt32(), finding.GetProperty("column").GetInt32()));
         Assert.Equal((3, 4), (finding.GetProperty("endLine").GetInt32(), finding.GetProperty("endColumn").GetInt32()));
+    }
+
+    [Fact]
+    public void Related_places_are_written_in_the_order_to_read_them()
+    {
+        var related = Only(FindingsJson.Write("b", Findings.Of([Say.Wrong.At(Say.Place(Stage, "need"), "It is so.", null,
+            new Related(Say.Place(new("book.yaml", "one\ntwo"), "two"), "It is declared here."), new Related(Stage.Top, "It is named here."))]))).GetProperty("related");
+        Assert.Equal(
+            """[{"message":"It is declared here.","file":"book.yaml","line":2,"column":1,"endLine":2,"endColumn":4},"""
+            + """{"message":"It is named here.","file":"stages/04-the-smoker.md","line":1,"column":1,"endLine":1,"endColumn":1}]""",
+            JsonSerializer.Serialize(related));
     }
 
     [Theory]

@@ -21,6 +21,14 @@ public class FindingsTests
     }
 
     [Fact]
+    public void An_error_of_a_file_that_was_not_taken_into_the_book_comes_before_what_may_follow_from_it()
+    {
+        var (unread, stray) = (SourceFile.Unread("stages/02-b.md.txt"), SourceFile.Unread("stages/notes.txt"));
+        Finding[] ordered = [Say.At(Say.Wrong, unread, ""), Say.At(Say.Wrong, Book, "two"), Say.At(Say.Odd, stray, "")];
+        Gen.Shuffle(ordered).Sample(shuffled => Findings.Of(shuffled).All.SequenceEqual(ordered));
+    }
+
+    [Fact]
     public void Exact_repeats_are_said_once() =>
         Assert.Single(Findings.Of([Say.At(Say.Wrong, Book, "two"), Say.At(Say.Wrong, Book, "two")]).All);
 

@@ -12,44 +12,84 @@ public partial class FindingsTextTests
     public void A_finding_shows_its_place_its_line_and_what_to_write_instead() =>
         Assert.Equal(
             """
-            error HB1101 stages/04-the-smoker.md:3:1: There is no key "need".
-              3 | need: [ card ]
-                | ^^^^
-              help: Write "needs".
+            stages/04-the-smoker.md, line 3 · error HB1101
+                ►need◄: [ card ]
+              Nothing reads the key “need”.
+              Write instead: needs
 
             """,
-            FindingsText.Write(Findings.Of([Say.At(Say.Wrong, Stage, "need", "There is no key \"need\".", "Write \"needs\".")])));
+            FindingsText.Write(Findings.Of([Say.At(Say.Wrong, Stage, "need", "Nothing reads the key “need”.", "Write instead: needs")])));
 
     [Fact]
     public void Related_places_come_before_the_help() =>
         Assert.Equal(
             """
-            warning HB2102 stages/04-the-smoker.md:3:9: The card is needed twice.
-              3 | need: [ card ]
-                |         ^^^^
-              stages/04-the-smoker.md:2:1: It is needed here as well.
-              2 | title: The smoker
-                | ^^^^^
-              help: Say it once.
+            stages/04-the-smoker.md, line 3 · warning HB2102
+                need: [ ►card◄ ]
+              The card is needed twice.
+              Line 2: It is needed here as well.
+                ►title◄: The smoker
+              book.yaml, line 1: It is declared here.
+                ►card◄: {}
+              Say it once.
 
             """,
             FindingsText.Write(Findings.Of([Say.At(Say.Odd, Stage, "card", "The card is needed twice.", "Say it once.") with
             {
-                Related = [new(Say.Place(Stage, "title"), "It is needed here as well.")],
+                Related =
+                [
+                    new(Say.Place(Stage, "title"), "It is needed here as well."),
+                    new(Say.Place(new("book.yaml", "card: {}"), "card"), "It is declared here."),
+                ],
             }])));
+
+    [Fact]
+    public void Long_sentences_are_broken_at_words_before_column_80() =>
+        Assert.Equal(
+            """
+            stages/04-the-smoker.md, line 3 · error HB1101
+                ►need◄: [ card ]
+              One two three four five six seven eight nine ten eleven twelve thirteen a bit
+              more.
+
+            """,
+            FindingsText.Write(Findings.Of(
+                [Say.At(Say.Wrong, Stage, "need", "One two three four five six seven eight nine ten eleven twelve thirteen a bit more.")])));
+
+    [Theory]
+    [InlineData("one two", 7, "one two")]
+    [InlineData("one two", 6, "one|two")]
+    [InlineData("one   two", 3, "one|two")]
+    [InlineData("a\nb\r\nc", 80, "a b c")]
+    [InlineData("longer a", 3, "longer|a")]
+    [InlineData("蜂蜜の巣箱", 6, "蜂蜜の|巣箱")]
+    [InlineData("蜂蜜。巣箱", 4, "蜂|蜜。|巣箱")]
+    [InlineData("", 5, "")]
+    public void Text_is_broken_as_a_terminal_shows_it(string text, int columns, string lines) =>
+        Assert.Equal(lines, string.Join('|', TerminalText.Wrapped(text, columns)));
+
+    [Fact]
+    public void No_line_of_words_that_fit_is_wider_than_the_terminal_and_no_word_is_lost() =>
+        Gen.OneOf("bee", "🐝", "蜂蜜", "cafe\u0301", "a-rather-long-word", "\t", "\n", "\e[31m").Array[0, 60].Sample(words =>
+        {
+            var text = string.Join(' ', words);
+            var lines = TerminalText.Wrapped(text, 20).ToArray();
+            Assert.All(lines, line => Assert.InRange(TerminalText.Columns(line), 0, 20));
+            Assert.Equal(Bare(TerminalText.Shown(text.ReplaceLineEndings(" "))), Bare(string.Concat(lines)));
+        });
 
     [Fact]
     public void An_empty_line_parts_findings_and_none_ends_in_space()
     {
         var text = FindingsText.Write(Findings.Of([Say.At(Say.Wrong, Stage, "need"), Say.At(Say.Odd, Stage, "title")]));
-        Assert.Contains("\n\nerror", text, StringComparison.Ordinal);
+        Assert.Contains("\n\nstages/", text, StringComparison.Ordinal);
         Assert.DoesNotContain(" \n", text, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Where_a_file_could_not_be_read_there_is_no_line_to_show() =>
+    public void What_concerns_a_file_as_such_has_no_line_to_show() =>
         Assert.Equal(
-            "error HB1101 stages/x.md:1:1: It is so.\n",
+            "stages/x.md · error HB1101\n  It is so.\n",
             FindingsText.Write(Findings.Of([Say.At(Say.Wrong, SourceFile.Unread("stages/x.md"), "")])));
 
     [Fact]
@@ -60,35 +100,37 @@ public partial class FindingsTextTests
     {
         var findings = Findings.Of([Say.At(Say.Mild, Stage, "card")]);
         Assert.Equal("", FindingsText.Write(findings));
-        Assert.StartsWith("note HB3103", FindingsText.Write(findings, withNotes: true), StringComparison.Ordinal);
+        Assert.Contains("note HB3103", FindingsText.Write(findings, withNotes: true), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Without_the_colours_the_text_is_the_same()
     {
-        var findings = Findings.Of([Say.At(Say.Wrong, Stage, "need", help: "Write \"needs\".")]);
+        var findings = Findings.Of([Say.At(Say.Wrong, Stage, "need", help: "Write instead: needs")]);
         var coloured = FindingsText.Write(findings, colour: true);
         Assert.Contains("\e[1;31merror HB1101\e[0m", coloured, StringComparison.Ordinal);
+        Assert.Contains("\e[1;31m►need◄\e[0m: [ card ]", coloured, StringComparison.Ordinal);
+        Assert.Contains("\e[1;32mWrite instead:\e[0m needs", coloured, StringComparison.Ordinal);
         Assert.Equal(FindingsText.Write(findings), Colour.Replace(coloured, ""));
     }
 
     [Theory]
-    [InlineData("\tdoes: x", "x", "    does: x", "          ^")]
-    [InlineData("a\tb", "\t", "a    b", " ^^^^")]
-    [InlineData("蜂蜜: 巣箱", "巣箱", "蜂蜜: 巣箱", "      ^^^^")]
-    [InlineData("🐝 bee", "bee", "🐝 bee", "   ^^^")]
-    [InlineData("cafe\u0301: x", "x", "cafe\u0301: x", "      ^")]
-    [InlineData("one", "", "one", "^")]
-    public void The_marks_stand_below_the_place_as_a_terminal_shows_it(string line, string place, string shown, string marks) =>
-        Assert.Equal(new Excerpt(shown, marks), Excerpt.Of(Say.Place(new("book.yaml", line), place)));
+    [InlineData("\tdoes: x", "x", "    does: ►x◄")]
+    [InlineData("a\tb", "\t", "a►    ◄b")]
+    [InlineData("蜂蜜: 巣箱", "巣箱", "蜂蜜: ►巣箱◄")]
+    [InlineData("🐝 bee", "🐝", "►🐝◄ bee")]
+    [InlineData("one\n", "\n", "one►◄")]
+    [InlineData("a: «b» #", "«b»", "a: ►«b»◄ #")]
+    public void The_words_in_question_stand_between_two_marks(string line, string place, string shown) =>
+        Assert.Equal(shown, Shown(Say.Place(new("book.yaml", line), place)));
 
     [Fact]
     public void A_place_of_several_lines_is_marked_to_the_end_of_the_first() =>
-        Assert.Equal(new Excerpt("a: one", "   ^^^"), Excerpt.Of(Say.Place(new("book.yaml", "a: one\n  two"), "one\n  two")));
+        Assert.Equal("a: ►one…◄", Shown(Say.Place(new("book.yaml", "a: one\n  two"), "one\n  two")));
 
     [Fact]
-    public void A_place_past_the_end_of_a_line_gets_one_mark() =>
-        Assert.Equal(new Excerpt("a:", "  ^"), Excerpt.Of(Say.Place(new("book.yaml", "a:\nb"), "\n")));
+    public void A_mere_place_is_shown_by_the_marks_alone() =>
+        Assert.Equal("a: ►◄[", Shown(new(new("book.yaml", "a: ["), 3, 3)));
 
     [Fact]
     public void Nothing_from_a_file_can_command_the_terminal() =>
@@ -100,12 +142,22 @@ public partial class FindingsTextTests
         {
             var line = string.Concat(Enumerable.Repeat(letter, before)) + "HERE" + string.Concat(Enumerable.Repeat(letter, after));
             var excerpt = Excerpt.Of(Say.Place(new("book.yaml", line), "HERE"))!;
-            var indent = excerpt.Marks.Length - 4;
-            Assert.Equal("^^^^", excerpt.Marks[indent..]);
-            Assert.Equal(indent, TerminalText.Columns(excerpt.Line.AsSpan(0, excerpt.Line.IndexOf("HERE", StringComparison.Ordinal))));
-            Assert.InRange(TerminalText.Columns(excerpt.Line), 1, Excerpt.Widest + 2);
-            Assert.DoesNotContain("\uFFFD", excerpt.Line, StringComparison.Ordinal);
+            Assert.Equal("HERE", excerpt.Marked);
+            Assert.InRange(TerminalText.Columns(excerpt.Before + excerpt.Marked + excerpt.After), 4, Excerpt.Widest + 2);
+            Assert.DoesNotContain("\uFFFD", excerpt.Before + excerpt.After, StringComparison.Ordinal);
         });
+
+    [Fact]
+    public void Words_too_long_for_a_line_are_cut_inside_of_the_marks()
+    {
+        var excerpt = Excerpt.Of(Say.Place(new("book.yaml", "a: " + new string('x', 300) + " b"), new string('x', 300)))!;
+        Assert.Equal(("a: ", ""), (excerpt.Before, excerpt.After));
+        Assert.EndsWith("x…", excerpt.Marked, StringComparison.Ordinal);
+    }
+
+    private static string? Shown(Span at) => Excerpt.Of(at) is { } excerpt ? $"{excerpt.Before}{Excerpt.Open}{excerpt.Marked}{Excerpt.Close}{excerpt.After}" : null;
+
+    private static string Bare(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 
     [GeneratedRegex(@"\e\[[0-9;]{0,9}m", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Colour { get; }

@@ -10,7 +10,7 @@ internal static class Say
     public static readonly FindingCode Mild = new("HB3103", Severity.Note, "Something is worth knowing");
 
     public static Finding At(FindingCode code, SourceFile file, string text, string message = "It is so.", string? help = null) =>
-        new() { Code = code, At = Place(file, text), Message = message, Help = help };
+        code.At(Place(file, text), message, help);
 
     public static Span Place(SourceFile file, string text)
     {

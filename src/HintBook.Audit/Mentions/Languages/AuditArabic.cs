@@ -16,7 +16,8 @@ internal static class AuditArabic
         Between = "و ثم",
         Same =
         [
-            "واحد واحدة أحد إحدى", "اثنان اثنين اثنا اثني اثنتان اثنتين اثنتا اثنتي", "ثلاثة ثلاث", "أربعة أربع", "خمسة خمس", "ستة ست", "سبعة سبع", "ثمانية ثماني ثمان", "تسعة تسع", "عشرة عشر",
+            "واحد واحدة أحد إحدى", "اثنان اثنين اثنا اثني اثنتان اثنتين اثنتا اثنتي",
+            "ثلاثة ثلاث", "أربعة أربع", "خمسة خمس", "ستة ست", "سبعة سبع", "ثمانية ثماني ثمان", "تسعة تسع", "عشرة عشر",
             "عشرون عشرين", "ثلاثون ثلاثين", "أربعون أربعين", "خمسون خمسين", "ستون ستين", "سبعون سبعين", "ثمانون ثمانين", "تسعون تسعين",
             "مئة مائة", "مئتان مائتان مئتين مائتين", "ألف آلاف ألفا", "ألفان ألفين",
         ],
@@ -28,7 +29,9 @@ internal static class AuditArabic
     private static IEnumerable<string> Forms(string word)
     {
         var bare = word.Length > 4 && word.StartsWith("ال", StringComparison.Ordinal) ? word[2..] : word;
-        string[] numbers = bare.Length > 3 && bare[^1] == 'ه' ? [bare, bare[..^1] + "ات"] : bare.Length > 4 && bare.EndsWith("ات", StringComparison.Ordinal) ? [bare, bare[..^2] + "ه"] : [bare];
+        string[] numbers = bare.Length > 3 && bare[^1] == 'ه' ? [bare, bare[..^1] + "ات"]
+            : bare.Length > 4 && bare.EndsWith("ات", StringComparison.Ordinal) ? [bare, bare[..^2] + "ه"]
+            : [bare];
         return numbers.SelectMany(form => Before.Select(before => before + form)).Prepend(word).Distinct();
     }
 

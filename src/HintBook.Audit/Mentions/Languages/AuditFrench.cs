@@ -54,7 +54,10 @@ internal static class AuditFrench
         for (var number = 0; number < 10_000; number++)
         {
             var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
-            var start = (thousands > 1 ? Units[thousands] + " " : "") + (thousands > 0 ? "mille " : "") + (hundreds > 1 ? Units[hundreds] + " " : "") + (hundreds > 0 ? "cent " : "");
+            var start = (thousands > 1 ? Units[thousands] + " " : "")
+                + (thousands > 0 ? "mille " : "")
+                + (hundreds > 1 ? Units[hundreds] + " " : "")
+                + (hundreds > 0 ? "cent " : "");
             if (rest == 0 && number > 0)
             {
                 yield return (start.TrimEnd(), number);

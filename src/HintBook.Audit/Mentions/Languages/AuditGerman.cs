@@ -4,19 +4,29 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class AuditGerman
 {
     private static readonly string[] Units =
-        ["", "ein", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwölf", "dreizehn", "vierzehn", "fünfzehn", "sechzehn", "siebzehn", "achtzehn", "neunzehn"];
+    [
+        "", "ein", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun",
+        "zehn", "elf", "zwölf", "dreizehn", "vierzehn", "fünfzehn", "sechzehn", "siebzehn", "achtzehn", "neunzehn",
+    ];
 
     private static readonly string[] Tens = ["", "", "zwanzig", "dreißig", "vierzig", "fünfzig", "sechzig", "siebzig", "achtzig", "neunzig"];
 
-    // What the plural in -er goes with; compounds end with them.
-    private static readonly string[] WithEr = "bild brett buch dach fach glas rad schild schloss band blatt haus holz licht loch kind mann wort feld kleid tuch nest wald horn huhn ei korn".Split(' ');
+    // Nouns with a plural in -er, and the last parts of compounds with one.
+    private static readonly string[] WithEr =
+    [
+        "bild", "brett", "buch", "dach", "fach", "glas", "rad", "schild", "schloss",
+        "band", "blatt", "haus", "holz", "licht", "loch", "kind", "mann", "wort",
+        "feld", "kleid", "tuch", "nest", "wald", "horn", "huhn", "ei", "korn",
+    ];
+
+    private static readonly string[] Inflected = ["e", "en", "n", "es"];
 
     public static AuditLanguage Language { get; } = new()
     {
         Code = "de",
         Determiners =
-            "der die das den dem des ein eine einen einem einer eines dieser diese dieses diesen diesem mein meine meinen meinem dein deine deinen deinem sein seine seinen seinem ihr ihre ihren ihrem "
-            + "unser unsere euer eure",
+            "der die das den dem des ein eine einen einem einer eines dieser diese dieses diesen diesem "
+            + "mein meine meinen meinem dein deine deinen deinem sein seine seinen seinem ihr ihre ihren ihrem unser unsere euer eure",
         Prepositions = "aus von vom mit in im unter auf an am bei hinter vor über neben für ohne zu zum zur",
         Between = "und dann danach",
         Same = ["eins ein eine", "zwei zwo"],
@@ -29,13 +39,21 @@ internal static class AuditGerman
     {
         if (word.Length < 3)
             return [word];
-        string[] stems = [word, .. from ending in (string[])["e", "en", "n", "es"] where word.Length - ending.Length >= 4 && word.EndsWith(ending, StringComparison.Ordinal) select word[..^ending.Length]];
+        string[] stems =
+        [
+            word,
+            .. from ending in Inflected
+               where word.Length - ending.Length >= 4 && word.EndsWith(ending, StringComparison.Ordinal)
+               select word[..^ending.Length],
+        ];
         return stems.SelectMany(stem => Endings(stem, isAlone).Select(ending => stem + ending)).Prepend(word).Distinct();
     }
 
     // "Raucher" is no form of "Rauch", but "goldener" is one of "golden".
     private static string[] Endings(string stem, bool isAlone) =>
-        !isAlone || Array.Exists(WithEr, noun => stem.EndsWith(noun, StringComparison.Ordinal)) ? ["", "e", "en", "n", "s", "es", "em", "er", "ern"] : ["", "e", "en", "n", "s", "es"];
+        !isAlone || Array.Exists(WithEr, noun => stem.EndsWith(noun, StringComparison.Ordinal))
+            ? ["", "e", "en", "n", "s", "es", "em", "er", "ern"]
+            : ["", "e", "en", "n", "s", "es"];
 
     private static IEnumerable<(string, int)> Numbers()
     {
@@ -45,12 +63,14 @@ internal static class AuditGerman
             var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
             foreach (var one in (string[])["ein", ""])
             {
-                yield return ((thousands == 0 ? "" : (thousands == 1 ? one : Units[thousands]) + "tausend") + (hundreds == 0 ? "" : (hundreds == 1 ? one : Units[hundreds]) + "hundert") + Below(rest), number);
+                yield return (Times(thousands, one, "tausend") + Times(hundreds, one, "hundert") + Below(rest), number);
                 if (thousands != 1 && hundreds != 1)
                     break;
             }
         }
     }
+
+    private static string Times(int count, string one, string unit) => count == 0 ? "" : (count == 1 ? one : Units[count]) + unit;
 
     private static string Below(int number) => number switch
     {

@@ -18,7 +18,8 @@ internal static class AuditJapanese
     {
         for (var number = 0; number < 10_000; number++)
         {
-            var said = Times(number / 1000, '千') + Times(number / 100 % 10, '百') + Times(number / 10 % 10, '十') + (number % 10 > 0 || number == 0 ? $"{Figures[number % 10]}" : "");
+            var units = number % 10 > 0 || number == 0 ? $"{Figures[number % 10]}" : "";
+            var said = Times(number / 1000, '千') + Times(number / 100 % 10, '百') + Times(number / 10 % 10, '十') + units;
             yield return (string.Join(' ', said.AsEnumerable()), number);
         }
     }

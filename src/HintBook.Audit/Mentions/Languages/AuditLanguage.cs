@@ -9,8 +9,6 @@ internal sealed record AuditLanguage
     /// <summary>A language of which nothing is known.</summary>
     public static AuditLanguage Unknown { get; } = new() { Code = "" };
 
-    private static readonly AuditLanguage[] Known = [AuditEnglish.Language, AuditGerman.Language, AuditFrench.Language, AuditSpanish.Language, AuditJapanese.Language, AuditArabic.Language];
-
     /// <summary>The first part of its tag.</summary>
     public required string Code { get; init; }
 
@@ -46,11 +44,4 @@ internal sealed record AuditLanguage
 
     /// <summary>Whether no spaces part the words.</summary>
     public bool IsUnspaced { get; init; }
-
-    /// <summary>What is known of a language by its tag, such as <c>fr-CH</c>.</summary>
-    public static AuditLanguage For(string language)
-    {
-        var code = language.Split('-')[0];
-        return Known.FirstOrDefault(language => string.Equals(language.Code, code, StringComparison.OrdinalIgnoreCase)) ?? Unknown;
-    }
 }

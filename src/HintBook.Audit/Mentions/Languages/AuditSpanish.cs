@@ -8,7 +8,11 @@ internal static class AuditSpanish
             + "veintiuno veintidós veintitrés veinticuatro veinticinco veintiséis veintisiete veintiocho veintinueve").Split(' ');
 
     private static readonly string[] Tens = ["", "", "", "treinta", "cuarenta", "cincuenta", "sesenta", "setenta", "ochenta", "noventa"];
-    private static readonly string[] Hundreds = ["", "ciento", "doscientos", "trescientos", "cuatrocientos", "quinientos", "seiscientos", "setecientos", "ochocientos", "novecientos"];
+    private static readonly string[] Hundreds =
+    [
+        "", "ciento", "doscientos", "trescientos", "cuatrocientos",
+        "quinientos", "seiscientos", "setecientos", "ochocientos", "novecientos",
+    ];
 
     public static AuditLanguage Language { get; } = new()
     {
@@ -18,7 +22,8 @@ internal static class AuditSpanish
         Between = "y e luego después",
         Same =
         [
-            "de del", "a al", "uno un una", "veintiuno veintiún veintiuna", "ciento cien", "doscientos doscientas", "trescientos trescientas", "cuatrocientos cuatrocientas",
+            "de del", "a al", "uno un una", "veintiuno veintiún veintiuna",
+            "ciento cien", "doscientos doscientas", "trescientos trescientas", "cuatrocientos cuatrocientas",
             "quinientos quinientas", "seiscientos seiscientas", "setecientos setecientas", "ochocientos ochocientas", "novecientos novecientas",
         ],
         Forms = static (word, _) => word.Length < 3 ? [word] : Singulars(word).Prepend(word).SelectMany(one => (string[])[one, .. Plurals(one)]).Distinct(),

@@ -40,7 +40,7 @@ internal sealed class PageInk
         {
             case "q": saved.Push(now); break;
             case "Q": now = saved.Count > 0 ? saved.Pop() : now; break;
-            case "cm": now = now with { Transform = new Matrix3x2((float)n[0], (float)n[1], (float)n[2], (float)n[3], (float)n[4], (float)n[5]) * now.Transform }; break;
+            case "cm": now = now with { Transform = Matrix(n) * now.Transform }; break;
             case "w": now = now with { Width = n[0] }; break;
             case "rg": now = now with { Fill = Luminance(n[0], n[1], n[2]) }; break;
             case "RG": now = now with { Line = Luminance(n[0], n[1], n[2]) }; break;
@@ -60,6 +60,8 @@ internal sealed class PageInk
             default: throw new InvalidDataException($"The page has the instruction “{step.Operator}”, which the reader of cards doesn't know.");
         }
     }
+
+    private static Matrix3x2 Matrix(double[] n) => new((float)n[0], (float)n[1], (float)n[2], (float)n[3], (float)n[4], (float)n[5]);
 
     private Vector2 At(double x, double y) => Vector2.Transform(new((float)x, (float)y), now.Transform);
 

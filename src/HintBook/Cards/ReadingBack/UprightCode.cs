@@ -39,14 +39,17 @@ internal static class UprightCode
         Array.Fill(modules, byte.MaxValue);
         for (var y = 0; y < size; y++)
         {
+            var row = Middle(bounds.Top, bounds.Height, y, size) * width;
             for (var x = 0; x < size; x++)
-                modules[((y + QuietZone) * side) + x + QuietZone] = pixels[(Middle(bounds.Top, bounds.Height, y, size) * width) + Middle(bounds.Left, bounds.Width, x, size)];
+                modules[((y + QuietZone) * side) + x + QuietZone] = pixels[row + Middle(bounds.Left, bounds.Width, x, size)];
         }
 
         return HasFinder(0, 0) && HasFinder(size - FinderSide, 0) && HasFinder(0, size - FinderSide) ? (modules, side) : null;
 
         bool HasFinder(int left, int top) =>
-            Enumerable.Range(0, FinderSide * FinderSide).All(i => IsDark(left + (i % FinderSide), top + (i / FinderSide)) == DarkInFinder(i % FinderSide, i / FinderSide));
+            Enumerable.Range(0, FinderSide * FinderSide)
+                .Select(i => (X: i % FinderSide, Y: i / FinderSide))
+                .All(at => IsDark(left + at.X, top + at.Y) == DarkInFinder(at.X, at.Y));
 
         bool IsDark(int x, int y) => modules[((y + QuietZone) * side) + x + QuietZone] < Grey;
     }

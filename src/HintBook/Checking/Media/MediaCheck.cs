@@ -51,13 +51,13 @@ internal static class MediaCheck
         work?.Did(Work.ReadFilm, file);
         var (length, print) = ReadFilm(Path.Combine(folder.Root, file));
         var name = FilmPrint.NameOf(print, book.Identity);
-        var captions = Captions.Find(folder, file).ToImmutableSortedDictionary(track => track.Language, track => track.File);
+        var captions = CaptionFiles.Find(folder, file).ToImmutableSortedDictionary(track => track.Language, track => track.File);
         var published = new PublishedFilm(
             $"films/{name}{Path.GetExtension(file).ToLowerInvariant()}",
             captions.ToImmutableSortedDictionary(track => track.Key, track => $"films/{name}.{track.Key}.vtt"));
         return (
             new(file, published, captions, Chapters.List(book, file, length)),
-            FilmFindings.Check(book, file, length).Concat(captions.Values.SelectMany(track => Captions.Check(folder, track))));
+            FilmFindings.Check(book, file, length).Concat(captions.Values.SelectMany(track => CaptionFiles.FindingsOf(folder, track))));
     }
 
     private static (TimeSpan? Length, string Print) ReadFilm(string path)

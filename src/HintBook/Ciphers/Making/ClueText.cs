@@ -25,7 +25,8 @@ public static class ClueText
     }
 
     /// <summary>
-    /// For programs: <c>{"answer","as","clue","reads","verdict","mask":{"width","height","clockwise","pitch","side","holes":[{"x","y"}]},"others":[{"setting","how"}]}</c>.
+    /// For programs: <c>{"answer","as","clue","reads","verdict",
+    /// "mask":{"width","height","clockwise","pitch","side","holes":[{"x","y"}]},"others":[{"setting","how"}]}</c>.
     /// Lengths are millimetres; <c>mask</c> is null where there is none, <c>clockwise</c> for a mask that isn't turned.
     /// </summary>
     public static string WriteJson(Attempt.Made made) => JsonText.Write(json =>

@@ -58,12 +58,13 @@ internal abstract record Draft
     /// <summary>A clue that is read in one step.</summary>
     public static Draft Of(string clue, string way, params ImmutableArray<string> told) => new Text(clue, [new MadeStep(way, told)]);
 
-    /// <summary>What a way of reading makes of a text is the clue; it is read back by another one.</summary>
-    public static Draft By(Way writing, ImmutableArray<string> told, string text, MadeStep reading, ClueLook look = ClueLook.Lines) => writing.Read(text, told) switch
-    {
-        ReadingResult.Gave gave => new Text(gave.Text, [reading], look),
-        ReadingResult.Stuck stuck => new None($"{char.ToUpperInvariant(stuck.Why[0])}{stuck.Why[1..]}."),
-        ReadingResult.BadArgument wrong => new None($"`{writing.Name}` can't be told that: {wrong.Why}."),
-        _ => throw new InvalidOperationException("A way of reading has no other outcome."),
-    };
+    /// <summary>A clue that one way of reading writes and another one reads back.</summary>
+    public static Draft By(Way writing, ImmutableArray<string> told, string text, MadeStep reading, ClueLook look = ClueLook.Lines) =>
+        writing.Read(text, told) switch
+        {
+            ReadingResult.Gave gave => new Text(gave.Text, [reading], look),
+            ReadingResult.Stuck stuck => new None($"{char.ToUpperInvariant(stuck.Why[0])}{stuck.Why[1..]}."),
+            ReadingResult.BadArgument wrong => new None($"“{writing.Name}” can't be told that: {wrong.Why}."),
+            _ => throw new InvalidOperationException("A way of reading has no other outcome."),
+        };
 }

@@ -4,7 +4,7 @@ using HintBook.Text;
 
 namespace HintBook.Ciphers.Making;
 
-/// <summary>Makes clues for answers: the one door of this folder.</summary>
+/// <summary>Makes clues for answers. The other types of this folder are called from here.</summary>
 public static class Clues
 {
     /// <summary>The longest answer for which a clue is made, in symbols.</summary>
@@ -12,9 +12,11 @@ public static class Clues
 
     private static readonly ImmutableArray<ClueWay> All =
     [
-        Grilles.Turning, Grilles.Stencil, Strips.Morse, Strips.Resistors, Strips.Queens, Sentences.NumberWords, Sentences.WordLengths, Sentences.Keypad, Sentences.Acrostic,
-        Sentences.FirstLetters, Substitutions.Caesar, Substitutions.Vigenere, Substitutions.Square, Substitutions.RailFence, Substitutions.Numbers, Substitutions.Letters,
-        Substitutions.Presses, Substitutions.Semaphore, Substitutions.Flags, Substitutions.Alphabet,
+        Grilles.Turning, Grilles.Stencil,
+        Strips.Morse, Strips.Resistors, Strips.Queens,
+        Sentences.NumberWords, Sentences.WordLengths, Sentences.Keypad, Sentences.Acrostic, Sentences.FirstLetters,
+        Substitutions.Caesar, Substitutions.Vigenere, Substitutions.Square, Substitutions.RailFence, Substitutions.Numbers,
+        Substitutions.Letters, Substitutions.Presses, Substitutions.Semaphore, Substitutions.Flags, Substitutions.Alphabet,
     ];
 
     /// <summary>The names of the ways, and what each makes, in the order in which they are listed.</summary>
@@ -33,12 +35,20 @@ public static class Clues
             return new Attempt.Refused(Unknown(name));
         var bare = Fit.Bare(answer).ToUpperInvariant();
         if (!told.IsEmpty && !way.IsTold)
-            return new Attempt.Refused($"`{name}` takes nothing after `--with`.");
+            return new Attempt.Refused($"“{name}” takes nothing after “--with”.");
         if (Unfit(bare, way) is { } why)
             return new Attempt.Refused(why);
         return way.Make(new Wish(bare, told, new Choices(name, bare, variant))) switch
         {
-            Draft.Text draft => Proved(new MadeClue { Way = name, Answer = bare, Text = draft.Clue, Reads = draft.Reads, Look = draft.Look, Mask = draft.Mask }),
+            Draft.Text draft => Proved(new MadeClue
+            {
+                Way = name,
+                Answer = bare,
+                Text = draft.Clue,
+                Reads = draft.Reads,
+                Look = draft.Look,
+                Mask = draft.Mask,
+            }),
             Draft.None none => new Attempt.Refused(none.Why),
             _ => throw new InvalidOperationException("A draft is a text or none."),
         };
@@ -54,60 +64,56 @@ public static class Clues
         var file = new SourceFile("book.yaml", Written(clue));
         var code = new Code
         {
-            Id = new("my-code", file.Whole),
+            Id = In("my-code"),
             Name = "my code",
-            Answer = new(clue.Answer, file.Whole),
-            Clue = new(clue.Text, file.Whole),
-            Reads = [.. clue.Reads.Select(step => new ReadingStep(new(step.Way, file.Whole), [.. step.Told.Select(told => new Located<string>(told, file.Whole))], file.Whole))],
+            Answer = In(clue.Answer),
+            Clue = In(clue.Text),
+            Reads = [.. clue.Reads.Select(step => new ReadingStep(In(step.Way), [.. step.Told.Select(In)], file.Whole))],
             Lock = LockFor(clue.Answer, file),
         };
-        var proof = Proofs.Prove(BookWith(code, file)).Codes[0];
-        return proof.Says is Verdict.Proved
-            ? new Attempt.Made(clue, proof)
-            : new Attempt.Refused($"What was made can't be read back: {(proof.Says is Verdict.Refuted refuted ? refuted.Finding.Message : "nothing proves it.")}");
+        var (proof, _) = CodeProof.Of(code, ReadingSources.None);
+        return proof.Says switch
+        {
+            Verdict.Proved => new Attempt.Made(clue, proof),
+            Verdict.Refuted refuted => new Attempt.Refused($"What was made can't be read back: {refuted.Finding.Message}"),
+            _ => new Attempt.Refused("What was made can't be read back: nothing proves it."),
+        };
+
+        Located<string> In(string text) => new(text, file.Whole);
     }
 
-    // The lock on which such an answer would be set, so that other readings that fit it are seen.
+    // A lock on which the answer could be set. Other readings of the clue are found only if they fit a lock.
     private static Books.Lock? LockFor(string answer, SourceFile file) =>
         answer.Length > 32 ? null
         : answer.All(char.IsAsciiDigit) ? new(answer.Length, "0123456789", 3, file.Whole)
         : answer.All(char.IsAsciiLetter) ? new Books.Lock(answer.Length, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", 3, file.Whole)
         : null;
 
-    private static Book BookWith(Code code, SourceFile file) => new()
-    {
-        File = file,
-        Title = new("", file.Whole),
-        Language = new("en", file.Whole),
-        Theme = new("parlour", file.Whole),
-        Goal = [],
-        Patience = TimeSpan.Zero,
-        Cards = CardChoice.Both,
-        Box = new Box { Codes = [code] },
-        Stages = [],
-    };
-
     private static string? Unfit(string answer, ClueWay way)
     {
         if (answer.Length == 0)
-            return "There is nothing to make a clue for. Write the code after `clue`.";
+            return "There is nothing to make a clue for. Write the code after “clue”.";
         if (answer.FirstOrDefault(symbol => !char.IsAsciiLetterOrDigit(symbol)) is not '\0' and var strange)
             return $"Clues are made for figures and the letters A to Z, and {TextPieces.Quoted(strange.ToString())} is neither.";
         if (answer.Length > LongestAnswer)
             return $"The answer has {answer.Length} symbols, and clues are made for at most {LongestAnswer}.";
-        var figures = answer.Count(char.IsAsciiDigit);
+        var (figures, quoted) = (answer.Count(char.IsAsciiDigit), TextPieces.Quoted(answer));
         return way.Carries switch
         {
-            Carries.Figures when figures < answer.Length => $"`{way.Name}` can only say figures, and {TextPieces.Quoted(answer)} has {(figures == 0 ? "none" : "letters")}. {Instead(Carries.Letters, figures > 0)}",
-            Carries.Letters when figures > 0 => $"`{way.Name}` can only say letters, and {TextPieces.Quoted(answer)} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
+            Carries.Figures when figures == 0 =>
+                $"“{way.Name}” can only say figures, and {quoted} has none. {Instead(Carries.Letters, mixed: false)}",
+            Carries.Figures when figures < answer.Length =>
+                $"“{way.Name}” can only say figures, and {quoted} has letters. {Instead(Carries.Letters, mixed: true)}",
+            Carries.Letters when figures > 0 =>
+                $"“{way.Name}” can only say letters, and {quoted} has figures. {Instead(Carries.Figures, figures < answer.Length)}",
             _ => null,
         };
     }
 
     private static string Instead(Carries carries, bool mixed) =>
-        $"These can: {Words.List(All.Where(way => way.Carries == Carries.Both || (!mixed && way.Carries == carries)).Select(way => $"`{way.Name}`"))}.";
+        $"These can: {Words.List(All.Where(way => way.Carries == Carries.Both || (!mixed && way.Carries == carries)).Select(way => $"“{way.Name}”"))}.";
 
     private static string Unknown(string name) => Nearest.To(name, All.Select(way => way.Name)) is { } near
-        ? $"No clue can be made as `{name}`. Did you mean `{near}`?"
-        : $"No clue can be made as `{name}`. These ways are known: {Words.List(All.Select(way => $"`{way.Name}`"))}.";
+        ? $"No clue can be made as “{name}”. Write instead: {near}"
+        : $"No clue can be made as “{name}”. These ways are known: {Words.List(All.Select(way => $"“{way.Name}”"))}.";
 }

@@ -12,7 +12,8 @@ internal static class Grilles
     public static ClueWay Turning { get; } = new()
     {
         Name = "turning-grille",
-        Says = "A square of letters, and a mask that is turned by quarters; state the direction and the holes with `--with clockwise 1-1 1-3`, or leave them to chance.",
+        Says = "A square of letters, and a mask that is turned by quarters; "
+            + "state the direction and the holes with “--with clockwise 1-1 1-3”, or leave them to chance.",
         Carries = Carries.Both,
         IsTold = true,
         Make = Turned,
@@ -21,7 +22,7 @@ internal static class Grilles
     public static ClueWay Stencil { get; } = new()
     {
         Name = "stencil",
-        Says = "A square of letters, and a mask that shows the answer; state the holes with `--with 1-1 2-3`.",
+        Says = "A square of letters, and a mask that shows the answer; state the holes with “--with 1-1 2-3”.",
         Carries = Carries.Both,
         IsTold = true,
         Make = Laid,
@@ -30,15 +31,20 @@ internal static class Grilles
     private static Draft Turned(Wish wish)
     {
         if (wish.Answer.Length % 4 != 0)
-            return new Draft.None($"A mask that is turned three times shows four letters through each hole, and {wish.Answer.Length} can't be parted by four. Take `stencil`, or a longer answer.");
+        {
+            return new Draft.None(
+                $"A mask that is turned three times shows four letters through each hole, and {wish.Answer.Length} can't be parted by four. "
+                + "Take “stencil”, or a longer answer.");
+        }
+
         var count = wish.Answer.Length / 4;
         var direction = wish.Told is [var first, ..] ? first : "clockwise";
         if (direction is not ("clockwise" or "anticlockwise"))
-            return new Draft.None($"A turning grille begins with `clockwise` or `anticlockwise`, not with {TextPieces.Quoted(direction)}.");
+            return new Draft.None($"A turning grille begins with “clockwise” or “anticlockwise”, not with {TextPieces.Quoted(direction)}.");
 
         var stated = Holes(wish.Told.Skip(1));
         if (stated.Contains(null))
-            return new Draft.None("Each hole is its row and its column, counted from 1: `1-3`.");
+            return new Draft.None("Each hole is its row and its column, counted from 1: “1-3”.");
         var size = Math.Max(4, stated.Select(hole => Math.Max(hole!.Value.Row, hole.Value.Column) + 1).DefaultIfEmpty(0).Max());
         while (size * size / 4 < count || size % 2 != 0)
             size++;
@@ -51,14 +57,20 @@ internal static class Grilles
         var shown = Enumerable.Range(0, 4).SelectMany(turn => cells.Select(cell => Quarter(cell, size, turn, direction == "clockwise")).Order()).ToArray();
         return shown.Distinct().Count() < shown.Length
             ? new Draft.None("Two of the holes come to lie on one letter when the mask is turned. State others, or none.")
-            : Block(wish, size, size, shown, Grille.Over(size, size, direction == "clockwise", cells), mask => new MadeStep("turning-grille", [direction, .. mask.Places]));
+            : Block(
+                wish,
+                size,
+                size,
+                shown,
+                Grille.Over(size, size, direction == "clockwise", cells),
+                mask => new MadeStep("turning-grille", [direction, .. mask.Places]));
     }
 
     private static Draft Laid(Wish wish)
     {
         var stated = Holes(wish.Told);
         if (stated.Contains(null))
-            return new Draft.None("Each hole is its row and its column, counted from 1: `1-3`.");
+            return new Draft.None("Each hole is its row and its column, counted from 1: “1-3”.");
         if (stated.Length > 0 && stated.Length != wish.Answer.Length)
             return new Draft.None($"The answer has {wish.Answer.Length} symbols, and {stated.Length} holes are stated.");
         var rows = Math.Max(4, stated.Select(hole => hole!.Value.Row + 1).DefaultIfEmpty(0).Max());
@@ -68,9 +80,10 @@ internal static class Grilles
             rows++;
         if (rows > MostCells || columns > MostCells || rows * columns < wish.Answer.Length)
             return new Draft.None($"The block would have more than the {MostCells} rows and columns for which a sheet has room.");
+        var every = Enumerable.Range(0, rows * columns).Select(cell => (Row: cell / columns, Column: cell % columns));
         var cells = stated.Length > 0
             ? stated.Select(hole => hole!.Value).ToArray()
-            : Apart(wish.Choices.Shuffled(Enumerable.Range(0, rows * columns).Select(cell => (Row: cell / columns, Column: cell % columns))), wish.Answer.Length);
+            : Apart(wish.Choices.Shuffled(every), wish.Answer.Length);
         return cells.Distinct().Count() < cells.Length || !cells.SequenceEqual(cells.Order())
             ? new Draft.None("The holes must be different ones, row by row, since that is how they are read.")
             : Block(wish, rows, columns, cells, Grille.Over(rows, columns, null, cells), mask => new MadeStep("stencil", mask.Places));

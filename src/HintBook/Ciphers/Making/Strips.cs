@@ -34,9 +34,13 @@ internal static class Strips
         {
             var low = wish.Figures.Count(figure => figure is >= 1 and <= 5);
             return low > 0 && low < wish.Answer.Length
-                ? new Draft.None("Each colour of a queen stands for two figures, 1 and 6, 2 and 7, 3 and 8, 4 and 9, 5 and 0: a code needs figures from 1 to 5 alone, or from 6 to 0 alone. `resistor-colours` has ten.")
+                ? new Draft.None(
+                    "Each colour of a queen stands for two figures, 1 and 6, 2 and 7, 3 and 8, 4 and 9, 5 and 0: "
+                    + "a code needs figures from 1 to 5 alone, or from 6 to 0 alone. “resistor-colours” has ten.")
                 : new Draft.Text(
-                    string.Join(", ", wish.Figures.Select(figure => Queen[figure % 5])), [new MadeStep("queen-colours", low > 0 ? [] : ["6-0"])], ClueLook.Colours);
+                    string.Join(", ", wish.Figures.Select(figure => Queen[figure % 5])),
+                    [new MadeStep("queen-colours", low > 0 ? [] : ["6-0"])],
+                    ClueLook.Colours);
         },
     };
 }

@@ -7,21 +7,22 @@ namespace HintBook.Ciphers.Making;
 /// <summary>Letters written as others, as numbers, or as the names of signs.</summary>
 internal static class Substitutions
 {
-    public static ClueWay Caesar { get; } = Inverse(Shifts.Caesar, ["3"], "Letters moved along the alphabet, by three or by `--with 5`.");
+    public static ClueWay Caesar { get; } = Inverse(Shifts.Caesar, ["3"], "Letters moved along the alphabet, by three or by “--with 5”.");
 
-    public static ClueWay Vigenere { get; } = Inverse(Shifts.Vigenere, ["HONEY"], "Letters moved along by a key: HONEY, or `--with LEMON`.");
+    public static ClueWay Vigenere { get; } = Inverse(Shifts.Vigenere, ["HONEY"], "Letters moved along by a key: HONEY, or “--with LEMON”.");
 
     public static ClueWay Square { get; } = new()
     {
         Name = "polybius",
         IsTold = true,
-        Says = "Pairs of figures from a square of five by five, in which I and J share a cell, or `--with C/K`.",
+        Says = "Pairs of figures from a square of five by five, in which I and J share a cell, or “--with C/K”.",
         Carries = Carries.Letters,
         Make = wish =>
         {
             var told = wish.Told.IsEmpty ? ["I/J"] : wish.Told;
+            var otherPair = wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K";
             return told[0] is [var kept, '/', var gone] && kept < gone && wish.Answer.Contains(gone, StringComparison.Ordinal)
-                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as `--with {(wish.Answer.Contains('K', StringComparison.Ordinal) ? "Y/Z" : "C/K")}`.")
+                ? new Draft.None($"In this square {gone} is read as {kept}. State another pair, such as “--with {otherPair}”.")
                 : Draft.By(Polybius.ToFigures, told, wish.Answer, new MadeStep("polybius", told));
         },
     };
@@ -30,11 +31,11 @@ internal static class Substitutions
     {
         Name = "rail-fence",
         IsTold = true,
-        Says = "Letters along a zigzag, written rail by rail: on three rails, or `--with 4`.",
+        Says = "Letters along a zigzag, written rail by rail: on three rails, or “--with 4”.",
         Carries = Carries.Both,
         Make = wish =>
         {
-            // What the way does to the places 0, 1, 2 … it undoes for the letters.
+            // Reading the places 0, 1, 2 … gives the permutation; each letter goes back to where it is read from.
             var told = wish.Told.IsEmpty ? ["3"] : wish.Told;
             var places = string.Concat(Enumerable.Range(0, wish.Answer.Length).Select(place => (char)('一' + place)));
             if (Transpositions.RailFence.Read(places, told) is not ReadingResult.Gave gave)
@@ -60,11 +61,15 @@ internal static class Substitutions
     {
         Name = "letters-to-numbers",
         IsTold = true,
-        Says = "Letters by their places in the alphabet: A is 1; from `a0` on, A is 0.",
+        Says = "Letters by their places in the alphabet: A is 1; from “a0” on, A is 0.",
         Carries = Carries.Figures,
-        Make = wish => wish.Told is [] or ["a1"] && wish.Answer.Contains('0', StringComparison.Ordinal)
-            ? new Draft.None("No letter is at place 0. Write `--with a0`, so that A is 0.")
-            : Draft.Of(string.Concat(wish.Answer.Select(figure => (char)(figure - '1' + 'A' + (wish.Told is ["a0"] ? 1 : 0)))), "letters-to-numbers", wish.Told),
+        Make = wish =>
+        {
+            var first = wish.Told is ["a0"] ? '0' : '1';
+            return wish.Told is [] or ["a1"] && wish.Answer.Contains('0', StringComparison.Ordinal)
+                ? new Draft.None("No letter is at place 0. Write “--with a0”, so that A is 0.")
+                : Draft.Of(string.Concat(wish.Answer.Select(figure => (char)('A' + (figure - first)))), "letters-to-numbers", wish.Told);
+        },
     };
 
     public static ClueWay Presses { get; } = new()

@@ -8,12 +8,12 @@ internal static class Alphabet
 {
     private const string Source = "Common practice, no standard.";
 
-    private static readonly WayArgument Offset = new("`a1` (A is 1) or `a0` (A is 0)", "a1", Needed: false);
+    private static readonly WayArgument Offset = new("“a1” (A is 1) or “a0” (A is 0)", "a1", Needed: false);
 
     public static Way ToNumbers { get; } = new()
     {
         Name = "letters-to-numbers",
-        Says = "Each letter's place in the alphabet: A is 1 and Z is 26, or with `a0` A is 0 and Z is 25.",
+        Says = "Each letter's place in the alphabet: A is 1 and Z is 26, or with “a0” A is 0 and Z is 25.",
         Source = Source,
         Told = Offset,
         Conventions = Other,
@@ -29,7 +29,7 @@ internal static class Alphabet
     public static Way ToLetters { get; } = new()
     {
         Name = "numbers-to-letters",
-        Says = "The letter at each place of the alphabet: 1 is A and 26 is Z, or with `a0` 0 is A and 25 is Z.",
+        Says = "The letter at each place of the alphabet: 1 is A and 26 is Z, or with “a0” 0 is A and 25 is Z.",
         Source = Source,
         Told = Offset,
         Conventions = Other,
@@ -54,7 +54,8 @@ internal static class Alphabet
         _ => null,
     };
 
-    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) =>
+        new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
         told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0")];

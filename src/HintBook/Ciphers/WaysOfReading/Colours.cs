@@ -19,15 +19,15 @@ internal static class Colours
     public static Way Queens { get; } = new()
     {
         Name = "queen-colours",
-        Says = "The figure of each colour that marks queen bees: white is 1, yellow 2, red 3, green 4, blue 5; with `6-0` 6, 7, 8, 9 and 0.",
+        Says = "The figure of each colour that marks queen bees: white is 1, yellow 2, red 3, green 4, blue 5; with “6-0” 6, 7, 8, 9 and 0.",
         Source = "Common practice of beekeepers, as published by tbbk.co.uk.",
-        Told = new("`1-5` or `6-0`", "6-0", Needed: false),
+        Told = new("“1-5” or “6-0”", "6-0", Needed: false),
         Conventions = told => told is ["6-0"] ? [new(["1-5"], "taking years that end in 1 to 5")] : [new(["6-0"], "taking years that end in 6 to 0")],
         Read = (text, told) => told switch
         {
             [] or ["1-5"] => ReadingResult.Of(QueenLow.In(text), $"no colour of a queen stands in {TextPieces.Quoted(text)}"),
             ["6-0"] => ReadingResult.Of(QueenHigh.In(text), $"no colour of a queen stands in {TextPieces.Quoted(text)}"),
-            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `1-5` nor `6-0`"),
+            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither “1-5” nor “6-0”"),
         },
     };
 }

@@ -27,27 +27,27 @@ internal static class Games
     public static Way CardRanks { get; } = new()
     {
         Name = "card-ranks",
-        Says = "Playing cards as numbers: ace 1, jack 11, queen 12, king 13; with `ace-high` the ace is 14.",
+        Says = "Playing cards as numbers: ace 1, jack 11, queen 12, king 13; with “ace-high” the ace is 14.",
         Source = "The order of Unicode 15.0, U+1F0A1 to U+1F0DE; games order otherwise, so that the ace is stated.",
-        Told = new("`ace-low` or `ace-high`", "ace-high", Needed: false),
+        Told = new("“ace-low” or “ace-high”", "ace-high", Needed: false),
         Conventions = told => told is ["ace-high"] ? [new(["ace-low"], "counting the ace as 1")] : [new(["ace-high"], "counting the ace as 14")],
         Read = (text, told) => told is [] or ["ace-low"] or ["ace-high"]
             ? Cards(text, told is ["ace-high"])
-            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `ace-low` nor `ace-high`"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither “ace-low” nor “ace-high”"),
     };
 
     public static Way Notes { get; } = new()
     {
         Name = "notes",
-        Says = "Do, re, mi as the letters C, D, E; with `degrees` notes as 1 to 7 from C.",
+        Says = "Do, re, mi as the letters C, D, E; with “degrees” notes as 1 to 7 from C.",
         Source = "Common practice, no source.",
-        Told = new("`letters` or `degrees`", "degrees", Needed: false),
+        Told = new("“letters” or “degrees”", "degrees", Needed: false),
         Conventions = told => told is ["degrees"] ? [new([], "reading the notes as letters")] : [new(["degrees"], "counting the notes from C")],
         Read = (text, told) => told switch
         {
             [] or ["letters"] => ReadingResult.Of(Syllables.In(text), $"no syllable of a note stands in {TextPieces.Quoted(text)}"),
             ["degrees"] => ReadingResult.Of(Degrees.In(text), $"no note stands in {TextPieces.Quoted(text)}"),
-            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither `letters` nor `degrees`"),
+            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither “letters” nor “degrees”"),
         },
     };
 

@@ -10,7 +10,11 @@ internal static class Keypad
     private static readonly string[] Keys = ["", "", "ABC", "DEF", "GHI", "JKL", "MNO", "PQRS", "TUV", "WXYZ"];
 
     private static readonly string[] KeyOfPlace =
-        [.. from letter in Enumerable.Range('A', 26) select Array.FindIndex(Keys, letters => letters.Contains((char)letter, StringComparison.Ordinal)).ToString(CultureInfo.InvariantCulture)];
+    [
+        .. from letter in Enumerable.Range('A', 26)
+           let key = Array.FindIndex(Keys, letters => letters.Contains((char)letter, StringComparison.Ordinal))
+           select key.ToString(CultureInfo.InvariantCulture),
+    ];
 
     public static Way ToKeys { get; } = Way.Bare(
         "keypad",

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
@@ -37,11 +39,16 @@ internal static class MorseSigns
         text =>
         {
             var letters = TextPieces.Set(text).Select(letter => letter.ToUpperInvariant()).ToArray();
-            return letters.FirstOrDefault(letter => !Letters.ContainsKey(letter)) is { } strange
-                ? new ReadingResult.Stuck($"Morse has no sign for {TextPieces.Quoted(strange)}")
-                : letters.Length == 0 ? new ReadingResult.Stuck("there is no letter") : new ReadingResult.Gave(
-                    string.Join(' ', letters.Select(letter => Letters[letter])), [.. letters.Select(letter => new Row(letter, Letters[letter]))]);
-        });
+            if (letters.FirstOrDefault(letter => !Letters.ContainsKey(letter)) is { } strange)
+                return new ReadingResult.Stuck($"Morse has no sign for {TextPieces.Quoted(strange)}");
+            if (letters.Length == 0)
+                return new ReadingResult.Stuck("there is no letter");
+            ImmutableArray<Row> rows = [.. letters.Select(letter => new Row(letter, Letters[letter]))];
+            return new ReadingResult.Gave(string.Join(' ', rows.Select(row => row.Gives)), rows);
+        }) with
+    {
+        StandsAlone = false,
+    };
 
     private static string Plain(string sign) => string.Concat(sign.Select(mark => mark switch
     {

@@ -13,7 +13,7 @@ internal static class Places
     public static Way Acrostic { get; } = new()
     {
         Name = "acrostic",
-        Says = "The first letter of each line; with `{ acrostic: 3 }` the third.",
+        Says = "The first letter of each line; with “{ acrostic: 3 }” the third.",
         Source = Source,
         Told = Place with { Needed = false },
         Read = (text, told) => At(told, place => Each(TextPieces.Lines(text), TextPieces.Letters, place, "line")),
@@ -31,7 +31,7 @@ internal static class Places
     public static Way NthLetters { get; } = new()
     {
         Name = "nth-letters",
-        Says = "The letter at one place of each word: `{ nth-letters: 2 }` takes the second.",
+        Says = "The letter at one place of each word: “{ nth-letters: 2 }” takes the second.",
         Source = Source,
         Told = Place,
         Read = (text, told) => At(told, place => Each(WordsOf(text), TextPieces.Letters, place, "word")),
@@ -40,7 +40,7 @@ internal static class Places
     public static Way NthWords { get; } = new()
     {
         Name = "nth-words",
-        Says = "The word at one place of each line: `{ nth-words: 2 }` takes the second.",
+        Says = "The word at one place of each line: “{ nth-words: 2 }” takes the second.",
         Source = Source,
         Told = Place,
         Read = (text, told) => At(told, place => Each(TextPieces.Lines(text), WordsOf, place, "line")),
@@ -50,9 +50,9 @@ internal static class Places
     public static Way Coordinates { get; } = new()
     {
         Name = "coordinates",
-        Says = "Letters by line, word and letter, each counted from 1: `{ coordinates: [ 2-3-1 ] }`; words by line and word: `2-3`.",
+        Says = "Letters by line, word and letter, each counted from 1: “{ coordinates: [ 2-3-1 ] }”; words by line and word: “2-3”.",
         Source = "The book cipher: common practice, no source.",
-        Told = new("places such as `2-3-1` for line, word and letter", "[ 2-3-1, 1-4-2 ]"),
+        Told = new("places such as “2-3-1” for line, word and letter", "[ 2-3-1, 1-4-2 ]"),
         Read = (text, told) =>
         {
             var lines = TextPieces.Lines(text).Select(line => WordsOf(line).ToArray()).ToArray();

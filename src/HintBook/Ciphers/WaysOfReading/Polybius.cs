@@ -10,12 +10,12 @@ internal static class Polybius
 {
     private const string Source = "The square as in the codewars handbook (I and J share); other pairs are in use, so that it must be stated.";
 
-    private static readonly WayArgument Grid = new("the pair of letters that shares a cell, `I/J`, `C/K` or the like, or 25 letters", "I/J");
+    private static readonly WayArgument Grid = new("the pair of letters that shares a cell, “I/J”, “C/K” or the like, or 25 letters", "I/J");
 
     public static Way ToLetters { get; } = new()
     {
         Name = "polybius",
-        Says = "Pairs of figures as letters of a five-by-five square, row before column; `[ I/J, column-first ]` the other way round.",
+        Says = "Pairs of figures as letters of a five-by-five square, row before column; “[ I/J, column-first ]” the other way round.",
         Source = Source,
         Told = Grid,
         Conventions = Other,
@@ -25,7 +25,7 @@ internal static class Polybius
     public static Way ToFigures { get; } = new()
     {
         Name = "to-polybius",
-        Says = "Letters as their row and column in a five-by-five square; `[ I/J, column-first ]` the other way round.",
+        Says = "Letters as their row and column in a five-by-five square; “[ I/J, column-first ]” the other way round.",
         Source = Source,
         Told = Grid,
         Conventions = Other,
@@ -65,12 +65,17 @@ internal static class Polybius
     private static string[]? GridIn(string written) => written switch
     {
         [>= 'A' and <= 'Z' and var kept, '/', >= 'A' and <= 'Z' and var gone] when kept < gone =>
-            [.. from letter in Enumerable.Range('A', 26).Select(letter => (char)letter) where letter != gone select letter == kept ? $"{kept}{gone}" : $"{letter}"],
+            [
+                .. from letter in Enumerable.Range('A', 26).Select(letter => (char)letter)
+                   where letter != gone
+                   select letter == kept ? $"{kept}{gone}" : $"{letter}",
+            ],
         { Length: 25 } when written.All(char.IsAsciiLetterUpper) && written.Distinct().Count() == 25 => [.. written.Select(letter => letter.ToString())],
         _ => null,
     };
 
-    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) => new($"{TextPieces.Quoted(string.Join(", ", told))} states no square");
+    private static ReadingResult.BadArgument BadArgument(ImmutableArray<string> told) =>
+        new($"{TextPieces.Quoted(string.Join(", ", told))} states no square");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) => told switch
     {

@@ -13,26 +13,28 @@ internal static class Rearrangements
             ? left.TrimStart('0').Length.CompareTo(right.TrimStart('0').Length)
             : string.CompareOrdinal(left.TrimStart('0'), right.TrimStart('0'));
 
-    public static Way Reverse { get; } = Way.Bare(
-        "reverse", "From the last symbol to the first.", Source, text => Given(TextPieces.Symbols(text).Reverse(), ""));
+    public static Way Reverse { get; } = Order(
+        "reverse", "From the last symbol to the first.", text => Given(TextPieces.Symbols(text).Reverse(), ""));
 
-    public static Way ReverseWords { get; } = Way.Bare(
-        "reverse-words", "From the last word to the first.", Source, text => Given(text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Reverse(), " "));
+    public static Way ReverseWords { get; } = Order(
+        "reverse-words", "From the last word to the first.", text => Given(Words(text).Reverse(), " "));
 
-    public static Way ReverseLines { get; } = Way.Bare(
-        "reverse-lines", "From the last line to the first.", Source, text => Given(TextPieces.Lines(text).Reverse(), "\n"));
+    public static Way ReverseLines { get; } = Order(
+        "reverse-lines", "From the last line to the first.", text => Given(TextPieces.Lines(text).Reverse(), "\n"));
 
-    public static Way Sort { get; } = Way.Bare(
-        "sort", "Numbers by size, letters by the alphabet.", Source, text => Sorted(text, BySize));
+    public static Way Sort { get; } = Order(
+        "sort", "Numbers by size, letters by the alphabet.", text => Sorted(text, BySize));
 
-    public static Way SortDown { get; } = Way.Bare(
-        "sort-down", "Numbers by size and letters by the alphabet, the last first.", Source, text => Sorted(text, (left, right) => BySize(right, left)));
+    public static Way SortDown { get; } = Order(
+        "sort-down",
+        "Numbers by size and letters by the alphabet, the last first.",
+        text => Sorted(text, (left, right) => BySize(right, left)));
 
     /// <summary>The key says which symbol comes next: with 312 the third, then the first, then the second. A word orders by its letters.</summary>
     public static Way Arrange { get; } = new()
     {
         Name = "arrange",
-        Says = "In the order of a key: with `{ arrange: 312 }` the third symbol comes first, then the first, then the second; a word orders by its letters.",
+        Says = "In the order of a key: with “{ arrange: 312 }” the third symbol comes first, then the first, then the second; a word orders by its letters.",
         Source = "Columnar transposition takes columns in the order of a key's letters; common practice, no source.",
         Told = new("a key of as many figures, numbers or letters as there are pieces", "312"),
         Conventions = told => KeyIn(told) is { } key && !Inverse(key).SequenceEqual(key)
@@ -52,9 +54,14 @@ internal static class Rearrangements
     /// <summary>The pieces that have an order: words if there are several, or else symbols.</summary>
     public static string[] Parts(string text)
     {
-        var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        var words = Words(text);
         return words.Length > 1 ? words : [.. TextPieces.Set(text)];
     }
+
+    private static Way Order(string name, string says, Func<string, ReadingResult> read) =>
+        Way.Bare(name, says, Source, read) with { StandsAlone = false };
+
+    private static string[] Words(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
     private static ReadingResult Given(IEnumerable<string> pieces, string between)
     {

@@ -33,7 +33,10 @@ internal static class RomanNumerals
         Source,
         text => TextPieces.Figures(text).FirstOrDefault(run => Written(run) is null) is { } strange
             ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't a number from 1 to 3999")
-            : ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, Written(run)!)), $"no number stands in {TextPieces.Quoted(text)}"));
+            : ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, Written(run)!)), $"no number stands in {TextPieces.Quoted(text)}")) with
+    {
+        StandsAlone = false,
+    };
 
     /// <summary>A number as a numeral; null outside of 1 to 3999.</summary>
     public static string? Written(int number)

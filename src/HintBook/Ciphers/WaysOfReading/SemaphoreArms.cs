@@ -19,13 +19,15 @@ internal static class SemaphoreArms
     public static Way Way { get; } = new()
     {
         Name = "semaphore",
-        Says = "Positions of the sender's left and right arm as letters: `down/low` is A. The words are down, low, out, high, up, across-low and across-high.",
+        Says = "Positions of the sender's left and right arm as letters: “down/low” is A. The words are down, low, out, high, up, across-low and across-high.",
         Source = "The signallers' table at freepages.rootsweb.ancestry.com/~wakefield, the same at web.ukonline.co.uk/scoutnotebook.",
-        Told = new("`mirrored`, for arms as one sees them who faces the sender", "mirrored", Needed: false),
-        Conventions = told => told.IsEmpty ? [new(["mirrored"], "taking the arms as seen by one who faces the sender")] : [new([], "taking the arms as the sender's own")],
+        Told = new("“mirrored”, for arms as one sees them who faces the sender", "mirrored", Needed: false),
+        Conventions = told => told.IsEmpty
+            ? [new(["mirrored"], "taking the arms as seen by one who faces the sender")]
+            : [new([], "taking the arms as the sender's own")],
         Read = (text, told) => told is [] or ["mirrored"]
             ? Read(text, !told.IsEmpty)
-            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't `mirrored`"),
+            : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't “mirrored”"),
     };
 
     /// <summary>The pairs of arms for capital letters and figures: before figures the numeral sign, behind them, where a letter follows, J.</summary>

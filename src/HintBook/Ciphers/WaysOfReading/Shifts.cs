@@ -10,7 +10,7 @@ internal static class Shifts
     public static Way Caesar { get; } = new()
     {
         Name = "caesar",
-        Says = "Takes each letter back by the stated number: with `{ caesar: 3 }` D is read as A.",
+        Says = "Takes each letter back by the stated number: with “{ caesar: 3 }” D is read as A.",
         Source = "After Suetonius, who says that it was 3; checked with the program caesar of the bsdgames.",
         Told = new("a whole number from -25 to 25", "3"),
         Conventions = told => ShiftIn(told) is { } shift ? [new([(-shift).ToString(CultureInfo.InvariantCulture)], "shifting the other way")] : [],

@@ -1,6 +1,6 @@
 namespace HintBook.Ciphers.WaysOfReading;
 
-/// <summary>The words by which letters are spelt over the radio, which are the names of the signal flags as well.</summary>
+/// <summary>The words of the radio spelling alphabet. The signal flags have the same names.</summary>
 internal static class Spelling
 {
     private const string Table =
@@ -26,5 +26,9 @@ internal static class Spelling
         "signal-flags",
         "Signal flags by their names (Alfa, Bravo, …), as letters.",
         "The flags of the International Code of Signals have the names of the spelling alphabet; from memory.",
-        text => ReadingResult.Of(Words.In(text), $"no name of a signal flag stands in {TextPieces.Quoted(text)}"));
+        text => ReadingResult.Of(Words.In(text), $"no name of a signal flag stands in {TextPieces.Quoted(text)}")) with
+    {
+        // It gives what the spelling alphabet gives, so a solver would name that one.
+        StandsAlone = false,
+    };
 }

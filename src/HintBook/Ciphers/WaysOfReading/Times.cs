@@ -8,12 +8,14 @@ internal static partial class Times
 {
     private const string Source = "Common practice; RFC 3339 for dates and times written with hyphens and colons.";
 
+    private const string MonthNames = "January|February|March|April|May|June|July|August|September|October|November|December";
+
     private static readonly string[] Months =
         ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
     public static Way To24 { get; } = Way.Bare(
         "24-hour",
-        "Times such as `3:30 pm` as four figures: 1530.",
+        "Times such as “3:30 pm” as four figures: 1530.",
         Source,
         text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
@@ -21,7 +23,7 @@ internal static partial class Times
 
     public static Way To12 { get; } = Way.Bare(
         "12-hour",
-        "Times such as `15:30` as a clock shows them: 330.",
+        "Times such as “15:30” as a clock shows them: 330.",
         Source,
         text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{(time.Hour + 11) % 12 + 1}{time.Minute:00}")),
@@ -31,14 +33,14 @@ internal static partial class Times
     public static Way Dates { get; } = new()
     {
         Name = "dates",
-        Says = "Dates (`4 March 1923`, `March 4, 1923`, `1923-03-04`) in the stated form: `{ dates: ddmm }`.",
+        Says = "Dates (“4 March 1923”, “March 4, 1923”, “1923-03-04”) in the stated form: “{ dates: ddmm }”.",
         Source = Source,
         Told = new("a form made of d, dd, m, mm, yy and yyyy", "ddmm"),
         Conventions = told => told is [var form] && Form().IsMatch(form)
             ? [.. new[] { Swapped(form) }.Where(other => other != form).Select(other => new Convention([other], $"writing the date as {other}"))]
             : [],
         Read = (text, told) => told is not [var form] || !Form().IsMatch(form)
-            ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as `ddmm`")
+            ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as “ddmm”")
             : DatesIn(text, form),
     };
 
@@ -89,7 +91,9 @@ internal static partial class Times
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Time();
 
     [GeneratedRegex("^(?:d{1,2}|m{1,2}|yyyy|yy)+$")]
@@ -100,8 +104,8 @@ internal static partial class Times
 
     [GeneratedRegex(
         @"\b(?<year>[0-9]{4})-(?<month>[0-9]{2})-(?<day>[0-9]{2})\b"
-        + @"|\b(?<day>[0-9]{1,2})(?:st|nd|rd|th)? (?:of )?(?<name>January|February|March|April|May|June|July|August|September|October|November|December)\b(?:,? (?<year>[0-9]{4})\b)?"
-        + @"|\b(?<name>January|February|March|April|May|June|July|August|September|October|November|December) (?<day>[0-9]{1,2})(?:st|nd|rd|th)?\b(?:,? (?<year>[0-9]{4})\b)?",
+        + @"|\b(?<day>[0-9]{1,2})(?:st|nd|rd|th)? (?:of )?(?<name>" + MonthNames + @")\b(?:,? (?<year>[0-9]{4})\b)?"
+        + @"|\b(?<name>" + MonthNames + @") (?<day>[0-9]{1,2})(?:st|nd|rd|th)?\b(?:,? (?<year>[0-9]{4})\b)?",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Written();
 }

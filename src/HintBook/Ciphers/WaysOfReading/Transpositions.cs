@@ -25,22 +25,22 @@ internal static class Transpositions
     {
         Name = "turning-grille",
         Says = "Letters of a square block through the holes of a mask that is turned three times: "
-            + "`{ turning-grille: [ clockwise, 1-1, 1-3 ] }` (row and column of each hole, from 1), or `anticlockwise`.",
+            + "“{ turning-grille: [ clockwise, 1-1, 1-3 ] }” (row and column of each hole, from 1), or “anticlockwise”.",
         Source = "The 6 × 6 example of everything2, “Turning grill transposition cipher”.",
-        Told = new("`clockwise` or `anticlockwise`, and the row and column of each hole", "[ clockwise, 1-1, 1-3 ]"),
+        Told = new("“clockwise” or “anticlockwise”, and the row and column of each hole", "[ clockwise, 1-1, 1-3 ]"),
         Conventions = told => told is [var way, ..]
             ? [new([way == "clockwise" ? "anticlockwise" : "clockwise", .. told[1..]], "turning the grille the other way")]
             : [],
         Read = (text, told) => told is ["clockwise" or "anticlockwise", _, ..]
             ? Through(text, clockwise: told[0] == "clockwise", turns: 4, told[1..])
-            : new ReadingResult.BadArgument("it says neither `clockwise` nor `anticlockwise` before the holes"),
+            : new ReadingResult.BadArgument("it says neither “clockwise” nor “anticlockwise” before the holes"),
     };
 
     /// <summary>A mask that isn't turned, on a block of any size (Cardan, 1550).</summary>
     public static Way Stencil { get; } = new()
     {
         Name = "stencil",
-        Says = "Letters of a block through the holes of a mask: `{ stencil: [ 1-1, 2-3 ] }` (row and column of each hole, from 1).",
+        Says = "Letters of a block through the holes of a mask: “{ stencil: [ 1-1, 2-3 ] }” (row and column of each hole, from 1).",
         Source = "Cardan's grille of 1550, as told by absoluteastronomy.",
         Told = new("the row and column of each hole", "[ 1-1, 2-3 ]"),
         Read = (text, told) => Through(text, clockwise: true, turns: 1, told),

@@ -223,22 +223,22 @@ internal sealed class ResetPlanner
         switch (plan.Possible)
         {
             case Claim.Refuted when !SaysHow():
-                yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
-                    "Nothing says how the box is put back: no stage has an `undo` and no move is `reversible`.",
-                    "Write in each stage `undo: { put-back: [ … ], does: { … }, note: … }`, as far as something has to be put back.");
+                yield return MechanismFindings.NoReset.At(book.File.Top,
+                    "Nothing says how the box is put back: no stage has an “undo” and no move is “reversible”.",
+                    "Write in each stage “undo: { put-back: [ … ], does: { … }, note: … }”, as far as something has to be put back.");
                 break;
             case Claim.Refuted refuted:
-                yield return MechanismFindings.Of(MechanismFindings.NoReset, book.File.Top,
+                yield return MechanismFindings.NoReset.At(book.File.Top,
                     $"The box can't be put back after {SolutionFindings.Say(refuted.Witness)}. {refuted.Why}",
-                    "Make the moves `reversible: true`, or say in `undo` what puts them back.");
+                    "Make the moves “reversible: true”, or say in “undo” what puts them back.");
                 break;
             case Claim.NotProved open:
-                yield return MechanismFindings.Of(MechanismFindings.ResetNotProved, book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.");
+                yield return MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.");
                 break;
         }
 
         foreach (var name in plan.Replaces)
-            yield return MechanismFindings.Of(MechanismFindings.MustReplace, book.Box.Things.First(t => t.Id.Value == name).Id.At, $"`{name}` is used up and must be replaced at every reset.");
+            yield return MechanismFindings.MustReplace.At(book.Box.Things.First(t => t.Id.Value == name).Id.At, $"“{name}” is used up and must be replaced at every reset.");
     }
 
     private ResetPlan Nothing(string why) => new()
@@ -249,6 +249,6 @@ internal sealed class ResetPlanner
         Replaces = [],
         Bound = 0,
         States = budget.Stored,
-        Findings = [MechanismFindings.Of(MechanismFindings.ResetNotProved, book.File.Top, $"Whether the box can be put back is not proved: {why}.")],
+        Findings = [MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether the box can be put back is not proved: {why}.")],
     };
 }

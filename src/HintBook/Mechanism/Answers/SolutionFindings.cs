@@ -29,9 +29,9 @@ internal static class SolutionFindings
         else if (solution.Opens is Claim.Refuted refuted)
             yield return MechanismFindings.NeverOpens(at, refuted.Why);
         else if (solution.Opens is Claim.NotProved open && machine.Refused is not null)
-            yield return MechanismFindings.Of(MechanismFindings.CannotExplore, at, $"Whether the box opens is not proved: {open.Why}.");
+            yield return MechanismFindings.CannotExplore.At(at, $"Whether the box opens is not proved: {open.Why}.");
         else if (solution.Opens is Claim.NotProved unknown)
-            yield return MechanismFindings.Of(MechanismFindings.NotProved, at, $"Whether the box opens is not proved: {unknown.Why}.");
+            yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.");
     }
 
     // Stages that wait for the same thing in the end are told together, at the first of them.
@@ -64,17 +64,17 @@ internal static class SolutionFindings
         foreach (var shortcut in solution.Shortcuts)
         {
             var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
-            yield return MechanismFindings.Of(MechanismFindings.Shortcut, stage.Title.At,
+            yield return MechanismFindings.Shortcut.At(stage.Title.At,
                 $"The box opens without “{stage.Title.Value}”: {Say(shortcut.Path)}.",
-                "Mark the stage `optional: true`, or let a later one need what it gives.");
+                "Mark the stage “optional: true”, or let a later one need what it gives.");
         }
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
         {
             var code = book.Box.Codes.First(c => c.Id.Value == trying.Lock);
-            yield return MechanismFindings.Of(MechanismFindings.OpensByTrying, code.Lock!.At,
+            yield return MechanismFindings.OpensByTrying.At(code.Lock!.At,
                 $"All {trying.Settings} settings of {trying.Lock} take {Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute")} to try, which skips {Words.List(trying.Skips)}.",
-                "Give the lock another wheel, or lower `patience` if nobody would try that long.");
+                "Give the lock another wheel, or lower “patience” if nobody would try that long.");
         }
     }
 
@@ -86,11 +86,10 @@ internal static class SolutionFindings
     {
         var last = way[^1];
         var undone = MoveOf(book, last)?.Undo is not null;
-        return MechanismFindings.Of(
-            undone ? MechanismFindings.DeadEndWithUndo : MechanismFindings.DeadEnd,
+        return (undone ? MechanismFindings.DeadEndWithUndo : MechanismFindings.DeadEnd).At(
             PlaceOf(book, last),
             $"After this the box can't be solved any more ({last.Says}): {Say(way)}.",
-            undone ? "Let the move need what must come first." : "Let the move need what must come first, make it `reversible: true`, or say in `undo` how to put it back.");
+            undone ? "Let the move need what must come first." : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
     }
 
     private static Move? MoveOf(Book book, Step step) =>

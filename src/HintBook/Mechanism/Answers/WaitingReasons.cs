@@ -106,7 +106,7 @@ internal sealed class WaitingReasons
         ? $". So {Name(circle[0])} is behind the lock that it opens."
         : $". So each is behind the lock that it opens: {string.Join(" ← ", circle.Append(circle[0]).Select(Name))}.";
 
-    private string Name(Literal literal) => $"`{machine.Variables[literal.Variable].Id.Split('/')[0]}`";
+    private string Name(Literal literal) => $"“{machine.Variables[literal.Variable].Id.Split('/')[0]}”";
 
     private string Said(Literal literal)
     {

@@ -25,8 +25,8 @@ internal static class GraphCheck
             let held = graph.Names[condition.Name.Value].Attained is { } attained && positions.Contains(attained)
             let name = condition.Name.Value
             select held
-                ? GraphFindings.NothingGives(condition, $"`{name}`", $"gives: [ {name} ]")
-                : GraphFindings.NothingGives(condition, $"`{name}` to be {Words.List(positions!, "or")}", $"does: {{ {name}: {positions[0]} }}");
+                ? GraphFindings.NothingGives(condition, $"“{name}”", $"gives: [ {name} ]")
+                : GraphFindings.NothingGives(condition, $"“{name}” to be {Words.List(positions!, "or")}", $"does: {{ {name}: {positions[0]} }}");
     }
 
     private static IEnumerable<Finding> Unneeded(GainGraph graph)

@@ -10,43 +10,31 @@ internal static class GraphFindings
     public static readonly FindingCode NothingGivesCode = new("HB2204", Severity.Error, "something needed that nothing gives");
     public static readonly FindingCode UnneededCode = new("HB2205", Severity.Warning, "a thing that nobody needs");
 
-    public static Finding Trail(Stage stage, string lacks, Stage? giver) => new()
-    {
-        Code = TrailCode,
-        At = stage.Title.At,
-        Message = giver is null
+    public static Finding Trail(Stage stage, string lacks, Stage? giver) => TrailCode.At(
+        stage.Title.At,
+        giver is null
             ? $"“{stage.Title.Value}” stands too early in the trail: it waits for {lacks}."
             : $"“{stage.Title.Value}” stands before “{giver.Title.Value}”, but waits for {lacks}, which comes from there.",
-        Help = giver is null
+        giver is null
             ? "Give its file a higher number."
-            : $"Give {stage.File.Path} a higher number than {giver.File.Path}, or correct its `needs`.",
-        Related = giver is null ? [] : [new Related(giver.Title.At, "This stage has to come first.")],
-    };
+            : $"Give {stage.File.Path} a higher number than {giver.File.Path}, or correct its “needs”.",
+        giver is null ? [] : [new Related(giver.Title.At, "This stage has to come first.")]);
 
-    public static Finding TrailByWays(Stage stage, Stage needed) => new()
-    {
-        Code = TrailCode,
-        At = stage.Title.At,
-        Message = $"“{stage.Title.Value}” stands before “{needed.Title.Value}”, which is done before it on every way.",
-        Help = $"Give {stage.File.Path} a higher number than {needed.File.Path}, or correct its `needs`.",
-        Related = [new Related(needed.Title.At, "This stage has to come first.")],
-    };
+    public static Finding TrailByWays(Stage stage, Stage needed) => TrailCode.At(
+        stage.Title.At,
+        $"“{stage.Title.Value}” stands before “{needed.Title.Value}”, which is done before it on every way.",
+        $"Give {stage.File.Path} a higher number than {needed.File.Path}, or correct its “needs”.",
+        new Related(needed.Title.At, "This stage has to come first."));
 
-    public static Finding NothingGives(InPosition condition, string described, string change) => new()
-    {
-        Code = NothingGivesCode,
-        At = condition.At,
-        Message = $"This needs {described}, and nothing gives that.",
-        Help = $"Write `{change}` in a stage or a move, or take it out of the needs.",
-    };
+    public static Finding NothingGives(InPosition condition, string described, string change) => NothingGivesCode.At(
+        condition.At,
+        $"This needs {described}, and nothing gives that.",
+        $"Write “{change}” in a stage or a move, or take it out of the needs.");
 
-    public static Finding Unneeded(Named named) => new()
-    {
-        Code = UnneededCode,
-        At = named.Id.At,
-        Message = $"Nothing needs `{named.Id.Value}`.",
-        Help = named is Code
-            ? "Put it into the `needs` of the stage where it is set, or take it out."
-            : "Put it into the `needs` of what it is for. If it leads nowhere on purpose, write `red-herring: true`.",
-    };
+    public static Finding Unneeded(Named named) => UnneededCode.At(
+        named.Id.At,
+        $"Nothing needs “{named.Id.Value}”.",
+        named is Code
+            ? "Put it into the “needs” of the stage where it is set, or take it out."
+            : "Put it into the “needs” of what it is for. If it leads nowhere on purpose, write “red-herring: true”.");
 }

@@ -20,12 +20,12 @@ internal static class Lack
     {
         var gain = graph[number];
         if (gain.Position is null)
-            return $"the stage `{gain.Name}`";
+            return $"the stage “{gain.Name}”";
         return graph.Names.GetValueOrDefault(gain.Name) switch
         {
-            Thing when gain.Position == Thing.InHand => $"`{gain.Name}` in hand",
-            Fact or Code => $"`{gain.Name}` to be known",
-            _ => $"`{gain.Name}` to be {gain.Position}",
+            Thing when gain.Position == Thing.InHand => $"“{gain.Name}” in hand",
+            Fact or Code => $"“{gain.Name}” to be known",
+            _ => $"“{gain.Name}” to be {gain.Position}",
         };
     }
 }

@@ -14,13 +14,10 @@ internal static class FilmFindings
     public static readonly FindingCode NoCaptions = new("HB5205", Severity.Error, "Captions that no player can read");
 
     /// <summary>A file that should hold captions and doesn't begin as such a file does.</summary>
-    public static Finding NotCaptions(SourceFile file) => new()
-    {
-        Code = NoCaptions,
-        At = file.Top,
-        Message = $"{file.Path} doesn't begin with WEBVTT, so no player reads it as captions.",
-        Help = "Save the captions as WebVTT, or give the file another name.",
-    };
+    public static Finding NotCaptions(SourceFile file) => NoCaptions.At(
+        file.Top,
+        $"{file.Path} doesn't begin with WEBVTT, so no player reads it as captions.",
+        "Save the captions as WebVTT, or give the file another name.");
 
     /// <summary>What is to be said of one film and the clips taken from it.</summary>
     /// <param name="book">The book.</param>
@@ -31,26 +28,26 @@ internal static class FilmFindings
         var stages = book.Stages.Where(stage => stage.Clip?.File.Value == film).ToArray();
         if (length is not { } end)
         {
-            yield return On(stages[0], NoLength, $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.", null);
+            yield return NoLength.At(stages[0].Clip!.At, $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.");
         }
         else
         {
             foreach (var stage in stages.Where(stage => stage.Clip!.From >= end || stage.Clip.To > end))
             {
-                yield return On(stage, BeyondTheEnd, $"“{film}” is {Chapters.Clock(end)} long, and this clip goes beyond that.",
-                    "Correct `from` and `to`; they are minutes and seconds from the start of the film.");
+                yield return BeyondTheEnd.At(stage.Clip!.At, $"“{film}” is {Chapters.Clock(end)} long, and this clip goes beyond that.",
+                    "Correct “from” and “to”; they are minutes and seconds from the start of the film.");
             }
         }
 
         foreach (var (stage, next) in stages.OrderBy(stage => stage.Clip!.From).Pairs().Where(pair => pair.First.Clip!.To is not { } to || to > pair.Next.Clip!.From))
         {
-            yield return On(stage, RunsIntoTheNext, $"The clip of “{stage.Title}” goes on into that of “{next.Title}”, which shows what comes there.",
-                $"End it with `to: {Chapters.Clock(next.Clip!.From)}` at the latest.");
+            yield return RunsIntoTheNext.At(stage.Clip!.At, $"The clip of “{stage.Title}” goes on into that of “{next.Title}”, which shows what comes there.",
+                $"End it with “to: {Chapters.Clock(next.Clip!.From)}” at the latest.");
         }
 
         foreach (var (stage, next) in stages.Pairs().Where(pair => pair.First.Clip!.From > pair.Next.Clip!.From))
         {
-            yield return On(next, OutOfOrder, $"In the film “{next.Title}” comes before “{stage.Title}”, which stands before it in the trail.",
+            yield return OutOfOrder.At(next.Clip!.At, $"In the film “{next.Title}” comes before “{stage.Title}”, which stands before it in the trail.",
                 "If the film is cut so on purpose, leave it; the chapters follow the film.");
         }
     }
@@ -60,7 +57,4 @@ internal static class FilmFindings
         var all = stages.ToArray();
         return all.Zip(all.Skip(1));
     }
-
-    private static Finding On(Stage stage, FindingCode code, string message, string? help) =>
-        new() { Code = code, At = stage.Clip!.At, Message = message, Help = help };
 }

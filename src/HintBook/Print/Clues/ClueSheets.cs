@@ -5,14 +5,14 @@ using HintBook.Ciphers.Making;
 
 namespace HintBook.Print.Clues;
 
-/// <summary>Lays a made clue out on paper at its true size, the mask on a sheet of its own. Nothing on them says the answer.</summary>
+/// <summary>Lays a made clue out on paper at its true size, and its mask on a second sheet. The sheets don't show the answer.</summary>
 internal static class ClueSheets
 {
     private const double Margin = 15;
     private const double Top = 45;
     private const double LetterSize = 6;
 
-    // The height of capitals is 0.727 of the em in the font that is embedded: with this the letters stand in the middle of their cells.
+    // Half the cap height of the embedded font, in em (its capitals are 0.727 em high). Centres letters in their cells.
     private const double HalfCapital = 0.364;
 
     /// <summary>One sheet, or two for a clue with a mask; or why there is no room.</summary>
@@ -22,17 +22,28 @@ internal static class ClueSheets
         var piece = Piece(clue, size.Width - (2 * Margin));
         var room = new Rect(Margin, Top, size.Width - (2 * Margin), size.Height - Top - 40);
         if (piece.Width > room.Width || piece.Height > room.Height)
-            return ([], $"It would be {piece.Width:0} × {piece.Height:0} mm, and a sheet has room for {room.Width:0} × {room.Height:0} mm. Take a shorter answer or another way.");
+        {
+            return ([], $"It would be {piece.Width:0} × {piece.Height:0} mm, and a sheet has room for {room.Width:0} × {room.Height:0} mm. "
+                + "Take a shorter answer or another way.");
+        }
+
         var at = (X: (size.Width - piece.Width) / 2, Y: Top);
         ImmutableArray<Drawn> things = [.. piece.Things.Select(thing => Moved(thing, at.X, at.Y))];
-        var sheet = new Sheet("", size, [.. Frame(size, $"Clue: {clue.Way}", "Cut along the frame, or copy what stands in it."), .. Corners(new Rect(at.X, at.Y, piece.Width, piece.Height)), .. things]);
+        var sheet = new Sheet("", size,
+        [
+            .. Frame(size, $"Clue: {clue.Way}", "Cut along the frame, or copy what stands in it."),
+            .. Corners(new Rect(at.X, at.Y, piece.Width, piece.Height)),
+            .. things,
+        ]);
         return clue.Mask is { } mask ? ([sheet, Overlay(mask, at, size)], null) : ([sheet], null);
     }
 
     private static Sheet Overlay(Grille mask, (double X, double Y) at, Size size)
     {
         var edge = new Rect(at.X, at.Y, mask.Width, mask.Height);
-        var says = mask.Clockwise is null ? "Cut along the frame, and cut out the squares." : "Cut along the frame, cut out the squares, and turn it so that 1, 2, 3 and 4 come to the top in turn.";
+        var says = mask.Clockwise is null
+            ? "Cut along the frame, and cut out the squares."
+            : "Cut along the frame, cut out the squares, and turn it so that 1, 2, 3 and 4 come to the top in turn.";
         return new Sheet("overlay", size,
         [
             .. Frame(size, "Mask", says),
@@ -128,12 +139,13 @@ internal static class ClueSheets
             yield return new DrawnText(left + mm, foot + 4.5, mm == 0 ? "0" : $"{mm} mm", 3.2, Centred: true);
     }
 
-    // Crosses in rings, in the same places on both sheets: held against the light they lie on each other.
+    // Registration marks in the same places on both sheets, to align one on the other against the light.
     private static IEnumerable<Drawn> Corners(Rect piece)
     {
         const double away = 6;
         const double radius = 2;
-        foreach (var (x, y) in new[] { (piece.X - away, piece.Y - away), (piece.Right + away, piece.Y - away), (piece.X - away, piece.Bottom + away), (piece.Right + away, piece.Bottom + away) })
+        var (left, right, top, bottom) = (piece.X - away, piece.Right + away, piece.Y - away, piece.Bottom + away);
+        foreach (var (x, y) in new[] { (left, top), (right, top), (left, bottom), (right, bottom) })
         {
             yield return new DrawnRing(x, y, radius);
             yield return new DrawnLine(x - (2 * radius), y, x + (2 * radius), y);

@@ -4,7 +4,7 @@ using System.Xml;
 
 namespace HintBook.Print.Clues;
 
-/// <summary>Writes a sheet as SVG 1.1: its width and height in millimetres, and one unit of the drawing a millimetre, so that it prints at its true size.</summary>
+/// <summary>Writes a sheet as SVG 1.1. Width and height are in millimetres and one user unit is a millimetre, so it prints at its true size.</summary>
 internal static class ClueSvg
 {
     public static string Write(Sheet sheet)
@@ -13,9 +13,10 @@ internal static class ClueSvg
         using (var xml = XmlWriter.Create(text, new() { Indent = true, IndentChars = "  ", NewLineChars = "\n", OmitXmlDeclaration = true }))
         {
             xml.WriteStartElement("svg", "http://www.w3.org/2000/svg");
-            Attributes(xml, ("width", $"{Mm(sheet.Size.Width)}mm"), ("height", $"{Mm(sheet.Size.Height)}mm"), ("viewBox", $"0 0 {Mm(sheet.Size.Width)} {Mm(sheet.Size.Height)}"));
+            var (width, height) = (Mm(sheet.Size.Width), Mm(sheet.Size.Height));
+            Attributes(xml, ("width", $"{width}mm"), ("height", $"{height}mm"), ("viewBox", $"0 0 {width} {height}"));
             Attributes(xml, ("font-family", "Inter, 'DejaVu Sans', sans-serif"), ("stroke", "none"), ("fill", "#000000"));
-            Element(xml, "rect", ("width", Mm(sheet.Size.Width)), ("height", Mm(sheet.Size.Height)), ("fill", "#ffffff"));
+            Element(xml, "rect", ("width", width), ("height", height), ("fill", "#ffffff"));
             foreach (var thing in sheet.Things)
                 Write(xml, thing);
             xml.WriteEndElement();
@@ -40,7 +41,14 @@ internal static class ClueSvg
                 xml.WriteEndElement();
                 break;
             case DrawnBox box:
-                (string, string)[] place = [("class", box.Is), ("x", Mm(box.Place.X)), ("y", Mm(box.Place.Y)), ("width", Mm(box.Place.Width)), ("height", Mm(box.Place.Height))];
+                (string, string)[] place =
+                [
+                    ("class", box.Is),
+                    ("x", Mm(box.Place.X)),
+                    ("y", Mm(box.Place.Y)),
+                    ("width", Mm(box.Place.Width)),
+                    ("height", Mm(box.Place.Height)),
+                ];
                 Element(xml, "rect", [.. place, .. box.Fill is null ? stroke : [("fill", $"#{box.Fill}")]]);
                 break;
             case DrawnLine line:

@@ -17,77 +17,61 @@ internal static class FolderFindings
     public static readonly FindingCode MissingCode = new("HB1008", Severity.Error, "a file that is named isn't there");
     public static readonly FindingCode LeavesTheBookCode = new("HB1009", Severity.Error, "a path that leaves the book");
 
-    public static Finding NoFolder(string path) => OnTheBook(NoFolderCode, $"There is no folder `{path}`.",
-        "Check the name, or start a new book there with `hintbook begin`.");
+    private static Span Book => SourceFile.Unread("book.yaml").Top;
 
-    public static Finding FileInsteadOfFolder(string path) => OnTheBook(FileInsteadOfFolderCode, $"`{path}` is a file; a book is a folder.",
+    public static Finding NoFolder(string path) => NoFolderCode.At(Book, $"There is no folder “{path}”.",
+        "Check the name, or start a new book there with “hintbook begin”.");
+
+    public static Finding FileInsteadOfFolder(string path) => FileInsteadOfFolderCode.At(Book, $"“{path}” is a file; a book is a folder.",
         "Name the folder that holds book.yaml.");
 
     public static Finding NoBook(string path, IEnumerable<string> found)
     {
         var near = found.FirstOrDefault(name => name.ToUpperInvariant() is "BOOK.YAML" or "BOOK.YML" or "BOOK.YAML.TXT");
-        return OnTheBook(NoBookCode, $"The folder `{path}` holds no book.yaml.",
-            near is null ? "Name another folder, or start a new book there with `hintbook begin`." : $"Rename `{near}` to `book.yaml`.");
+        return NoBookCode.At(Book, $"The folder “{path}” holds no book.yaml.",
+            near is null ? "Name another folder, or start a new book there with “hintbook begin”." : $"Rename “{near}” to “book.yaml”.");
     }
 
-    public static Finding Unreadable(Span at, string path, Exception failure) => new()
-    {
-        Code = UnreadableCode,
-        At = at,
-        Message = $"`{path}` can't be read: {Why(failure)}.",
-        Help = "Is it a file, and not a folder or a link that leads nowhere? Check its permissions, and that no other program holds it.",
-    };
+    public static Finding Unreadable(Span at, string path, Exception failure) => UnreadableCode.At(
+        at,
+        $"“{path}” can't be read: {Why(failure)}.",
+        "Is it a file, and not a folder or a link that leads nowhere? Check its permissions, and that no other program holds it.");
 
-    public static Finding LinkLeavesTheBook(Span at, string path) => new()
-    {
-        Code = LeavesTheBookCode,
-        At = at,
-        Message = $"`{path}` is a link that leads out of the book.",
-        Help = "Copy what it leads to into the book, in the link's place.",
-    };
+    public static Finding LinkLeavesTheBook(Span at, string path) => LeavesTheBookCode.At(
+        at,
+        $"“{path}” is a link that leads out of the book.",
+        "Copy what it leads to into the book, in the link's place.");
 
-    public static Finding TooLarge(Span at, string path, long bytes, long most) => new()
-    {
-        Code = TooLargeCode,
-        At = at,
-        Message = $"`{path}` has {Mebibytes(bytes)} MB; the most that is read is {Mebibytes(most)} MB.",
-        Help = "Is this the right file? If it is, make it smaller.",
-    };
+    public static Finding TooLarge(Span at, string path, long bytes, long most) => TooLargeCode.At(
+        at,
+        $"“{path}” has {Mebibytes(bytes)} MB; the most that is read is {Mebibytes(most)} MB.",
+        "Is this the right file? If it is, make it smaller.");
 
-    public static Finding Utf16(string path) => OnFile(NotUtf8Code, path, $"`{path}` is saved as UTF-16.", "Save it again as UTF-8.");
+    public static Finding Utf16(string path) => NotUtf8Code.At(SourceFile.Unread(path).Top, $"“{path}” is saved as UTF-16.", "Save it again as UTF-8.");
 
     public static Finding NotUtf8(string path, ReadOnlySpan<byte> bytes)
     {
         var bad = UnitsBeforeTheFirstBadByte(bytes);
-        return new Finding
-        {
-            Code = NotUtf8Code,
-            At = new Span(new SourceFile(path, Encoding.UTF8.GetString(bytes)), bad, bad + 1),
-            Message = $"`{path}` isn't UTF-8 text: from here on it can't be read.",
-            Help = "Save it again as UTF-8. If it isn't a text at all, take it out of the folder.",
-        };
+        return NotUtf8Code.At(
+            new Span(SourceFile.Unread(path, Encoding.UTF8.GetString(bytes)), bad, bad + 1),
+            $"“{path}” isn't UTF-8 text: from here on it can't be read.",
+            "Save it again as UTF-8. If it isn't a text at all, take it out of the folder.");
     }
 
-    public static Finding TooManyFiles(string folder) => OnFile(TooManyFilesCode, folder,
-        $"The folder `{folder}` holds more than {BookFolder.MostFiles} files.", "Is this the right folder?");
+    public static Finding TooManyFiles(string folder) => TooManyFilesCode.At(SourceFile.Unread(folder).Top,
+        $"The folder “{folder}” holds more than {BookFolder.MostFiles} files.", "Is this the right folder?");
 
-    public static Finding Missing(Located<string> named, string folder, string? sameButForCase, string? nearest) => new()
-    {
-        Code = MissingCode,
-        At = named.At,
-        Message = $"There is no file `{named.Value}` in the folder `{folder}`.",
-        Help = sameButForCase is not null
-            ? $"The file is called `{sameButForCase}`: capital and small letters must be the same, since they are on a web server."
-            : nearest is not null ? $"Did you mean `{nearest}`?" : $"Put the file into `{folder}`, or take the line out.",
-    };
+    public static Finding Missing(Located<string> named, string folder, string? sameButForCase, string? nearest) => MissingCode.At(
+        named.At,
+        $"There is no file “{named.Value}” in the folder “{folder}”.",
+        sameButForCase is not null
+            ? $"The file is called “{sameButForCase}”: capital and small letters must be the same, since they are on a web server."
+            : nearest is not null ? $"Write instead: {nearest}" : $"Put the file into “{folder}”, or take the line out.");
 
-    public static Finding LeavesTheBook(Located<string> named, string folder) => new()
-    {
-        Code = LeavesTheBookCode,
-        At = named.At,
-        Message = $"`{named.Value}` leads out of the folder `{folder}`.",
-        Help = $"Copy the file into `{folder}` and write its name alone, with forward slashes for folders inside it.",
-    };
+    public static Finding LeavesTheBook(Located<string> named, string folder) => LeavesTheBookCode.At(
+        named.At,
+        $"“{named.Value}” leads out of the folder “{folder}”.",
+        $"Copy the file into “{folder}” and write its name alone, with forward slashes for folders inside it.");
 
     private static string Why(Exception failure) => failure switch
     {
@@ -110,14 +94,4 @@ internal static class FolderFindings
     }
 
     private static string Mebibytes(long bytes) => (bytes / 1048576.0).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static Finding OnTheBook(FindingCode code, string message, string help) => OnFile(code, "book.yaml", message, help);
-
-    private static Finding OnFile(FindingCode code, string path, string message, string help) => new()
-    {
-        Code = code,
-        At = SourceFile.Unread(path).Top,
-        Message = message,
-        Help = help,
-    };
 }

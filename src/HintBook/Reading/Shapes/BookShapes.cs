@@ -31,7 +31,7 @@ internal static partial class BookShapes
 
     private static readonly EitherShape TextByCopy = new(
         Word: Text,
-        Keys: new FieldsShape("`copy` with a name",
+        Keys: new FieldsShape("“copy” with a name",
         [
             new("copy", Name, "The name under which each copy has a text of its own.", Required: true),
         ]));
@@ -40,7 +40,7 @@ internal static partial class BookShapes
 
     private static readonly ListShape CautionList = new(new EitherShape(
         Word: CautionKinds,
-        Keys: new FieldsShape("a caution with `kind` and `note`",
+        Keys: new FieldsShape("a caution with “kind” and “note”",
         [
             new("kind", CautionKinds, "Which danger.", Required: true),
             new("note", Text, "What you want to add, in your own words."),
@@ -57,7 +57,7 @@ internal static partial class BookShapes
 
     private static readonly ListShape Conditions = new(Condition, "[ hive-tool, { roof: off } ]");
 
-    private static readonly FieldsShape Undo = new("`put-back`, `does` or `note`",
+    private static readonly FieldsShape Undo = new("“put-back”, “does” or “note”",
     [
         new("put-back", Names, "Things that go back to where they started."),
         new("does", Does, "Parts that go back to a position."),
@@ -73,20 +73,20 @@ internal static partial class BookShapes
         new("undo", Undo, "How it is put back."),
     ];
 
-    private static readonly ListShape Moves = new(new FieldsShape("a move with `name`, `needs` and `does`",
+    private static readonly ListShape Moves = new(new FieldsShape("a move with “name”, “needs” and “does”",
     [
         new("name", Text, "What a person would call it.", Required: true),
         .. WhatHappens,
         new("reversible", Flag, "Whether the way back is open under the same needs."),
     ]), "- { name: turn the dial, does: { dial: north } }");
 
-    private static readonly ListShape Allowances = new(new FieldsShape("an allowance with `mention` and `why`",
+    private static readonly ListShape Allowances = new(new FieldsShape("an allowance with “mention” and “why”",
     [
         new("mention", Text, "A name of the secret, or its code.", Required: true),
         new("why", Text, "Your reason.", Required: true),
     ]), "[ { mention: brass bee, why: it is on the lid } ]");
 
-    private static readonly ListShape Marks = new(new FieldsShape("a mark with `at` and `says`",
+    private static readonly ListShape Marks = new(new FieldsShape("a mark with “at” and “says”",
     [
         new("at", new ListShape(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
         new("says", Text, "What is there.", Required: true),
@@ -94,9 +94,9 @@ internal static partial class BookShapes
 
     private static readonly EitherShape OnePhoto = new(
         Word: Path,
-        Keys: new FieldsShape("a photo with `file`",
+        Keys: new FieldsShape("a photo with “file”",
         [
-            new("file", Path, "The file, in the folder `photos`.", Required: true),
+            new("file", Path, "The file, in the folder “photos”.", Required: true),
             new("alt", Text, "What the picture shows, for those who don't see it."),
             new("marks", Marks, "Numbered places on the picture."),
             new("shows", Names, "Secrets that the picture shows."),
@@ -109,7 +109,7 @@ internal static partial class BookShapes
     [
         new("title", Text, "What the box is called.", Required: true),
         new("id", Name, "The name that page addresses are derived from. Never change it once cards are printed."),
-        new("maker", new FieldsShape("a maker with `name`",
+        new("maker", new FieldsShape("a maker with “name”",
         [
             new("name", Text, "You, or your workshop.", Required: true),
             new("help", HelpAddress, "Where an owner who is still stuck can write."),
@@ -128,7 +128,7 @@ internal static partial class BookShapes
         new("care", Text, "How an owner looks after the box, in Markdown."),
         new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
-        new("parts", new NamedShape(Name, new FieldsShape("a part with `positions`",
+        new("parts", new NamedShape(Name, new FieldsShape("a part with “positions”",
         [
             new("positions", new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
             new("name", Text, "What people call it."),
@@ -138,7 +138,7 @@ internal static partial class BookShapes
             new("seen", Flag, "Whether it shows on the closed box."),
             new("place", Text, "Where it is, in words."),
         ])), "Lids, bolts, dials: anything with a position."),
-        new("things", new NamedShape(Name, new FieldsShape("a thing with `name`, `fits` and the like",
+        new("things", new NamedShape(Name, new FieldsShape("a thing with “name”, “fits” and the like",
         [
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
@@ -148,19 +148,19 @@ internal static partial class BookShapes
             new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
             new("seen", Flag, "Whether it shows on the closed box."),
         ])), "What can be held."),
-        new("facts", new NamedShape(Name, new FieldsShape("a fact with `name` and the like",
+        new("facts", new NamedShape(Name, new FieldsShape("a fact with “name” and the like",
         [
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
             new("seen", Flag, "Whether it shows on the closed box."),
         ])), "What a solver comes to know."),
-        new("codes", new NamedShape(Name, new FieldsShape("a code with `answer`",
+        new("codes", new NamedShape(Name, new FieldsShape("a code with “answer”",
         [
             new("answer", TextByCopy, "What opens the lock; { copy: name } where it differs by copy.", Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
-            new("lock", new FieldsShape("a lock with `wheels` and `symbols`",
+            new("lock", new FieldsShape("a lock with “wheels” and “symbols”",
             [
                 new("wheels", new NumberShape(1, 32, Whole: true), "How many symbols are set.", Required: true),
                 new("symbols", SymbolRun, "What each wheel shows: 0-9, A-Z, or all of them in a row.", Required: true),
@@ -173,7 +173,7 @@ internal static partial class BookShapes
         new("tables", new NamedShape(Name, new NamedShape(OneLine, OneLine, "{ rose: 3, lily: 5 }")), "Tables that come with the box, to look words up in."),
         new("copies", new NamedShape(Name, new NamedShape(Name, Text, "{ lock-code: 5173 }")), "The boxes of an edition by their serials, each with what is its own."),
         new("moves", Moves, "Handling that needs no hint."),
-        new("reactions", new ListShape(new FieldsShape("a reaction with `when` and `does`",
+        new("reactions", new ListShape(new FieldsShape("a reaction with “when” and “does”",
         [
             new("when", Conditions with { Least = 1 }, "All of these must hold.", Required: true),
             new("does", Does, "Which parts go to which position."),
@@ -182,7 +182,7 @@ internal static partial class BookShapes
         ]), "- { when: [ { dial: north } ], does: { tray: out } }"), "What the box does by itself."),
     ]);
 
-    private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("`name`, `also` and `place`",
+    private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("“name”, “also” and “place”",
     [
         new("name", Text, "What people call it."),
         new("also", Texts, "Other names for it."),
@@ -223,19 +223,19 @@ internal static partial class BookShapes
             new("clue", PhotoOrPhotos, "In the clue."),
             new("answer", PhotoOrPhotos, "In the answer."),
             new("reset", PhotoOrPhotos, "On the reset page."),
-        ]), "Photos, from the folder `photos`."),
-        new("clip", new FieldsShape("a clip with `file` and `from`",
+        ]), "Photos, from the folder “photos”."),
+        new("clip", new FieldsShape("a clip with “file” and “from”",
         [
-            new("file", Path, "The film, in the folder `clips`.", Required: true),
+            new("file", Path, "The film, in the folder “clips”.", Required: true),
             new("from", Time, "Where the part starts.", Required: true),
             new("to", Time, "Where it ends."),
         ]), "The part of the film that shows it."),
         new("allow", Allowances, "Secrets that may be mentioned in this stage before they are known, and why."),
         new("minutes", new NumberShape(1, 10_000, Whole: true), "How long a solver usually takes."),
-        new("nudge", Text, "A push in the right direction. In a .md stage: under `# Nudge`."),
-        new("clue", Text, "What to look at, and why. In a .md stage: under `# Clue`."),
-        new("answer", Text, "Everything. In a .md stage: under `# Answer`."),
-        new("reset", Text, "How to put it back. In a .md stage: under `# Reset`."),
+        new("nudge", Text, "A push in the right direction. In a .md stage: under “# Nudge”."),
+        new("clue", Text, "What to look at, and why. In a .md stage: under “# Clue”."),
+        new("answer", Text, "Everything. In a .md stage: under “# Answer”."),
+        new("reset", Text, "How to put it back. In a .md stage: under “# Reset”."),
     ]);
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*$")]

@@ -16,7 +16,7 @@ internal abstract record Shape
 /// <summary>A text that isn't empty, of a pattern if there is one. Numbers and yes/no words are texts too: nobody should need quotes for them.</summary>
 internal sealed record TextShape(string What, Regex? Pattern = null, string? Example = null, Bare Bare = Bare.Anything) : Shape
 {
-    public override string Wanted => Example is null ? What : $"{What}, such as `{Example}`";
+    public override string Wanted => Example is null ? What : $"{What}, such as “{Example}”";
 }
 
 /// <summary>What a text may look like without quotes: YAML takes some words for numbers or for yes and no.</summary>
@@ -42,18 +42,18 @@ internal sealed record FlagShape : Shape
 /// <summary>One word of a fixed list.</summary>
 internal sealed record ChoiceShape(ImmutableArray<string> Words) : Shape
 {
-    public override string Wanted => "one of " + Text.Words.List(Words.Select(word => $"`{word}`"), "or");
+    public override string Wanted => "one of " + Text.Words.List(Words.Select(word => $"“{word}”"), "or");
 }
 
 internal sealed record ListShape(Shape Item, string Example, int Least = 0, int Most = int.MaxValue) : Shape
 {
-    public override string Wanted => $"a list, such as `{Example}`";
+    public override string Wanted => $"a list, such as “{Example}”";
 }
 
 /// <summary>Names of the author's choice, each with a value.</summary>
 internal sealed record NamedShape(TextShape Name, Shape Value, string? Example = null) : Shape
 {
-    public override string Wanted => Example is null ? $"names, each with {Value.Wanted}" : $"names with their values, such as `{Example}`";
+    public override string Wanted => Example is null ? $"names, each with {Value.Wanted}" : $"names with their values, such as “{Example}”";
 }
 
 /// <summary>Keys of a fixed list.</summary>
@@ -77,7 +77,7 @@ internal sealed record ConditionShape(TextShape Name, Shape Positions, Shape Alt
     /// <summary>The one key that is not a name of the author's; so nothing in a book may be called that.</summary>
     public const string AnyKey = "any";
 
-    public override string Wanted => "`{ part: position }` or `{ any: [ … ] }`";
+    public override string Wanted => "“{ part: position }” or “{ any: [ … ] }”";
 }
 
 /// <summary>A shape that mentions itself: conditions inside <c>any:</c>.</summary>

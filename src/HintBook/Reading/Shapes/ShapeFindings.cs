@@ -14,78 +14,66 @@ internal static class ShapeFindings
     public static readonly FindingCode WrongLengthCode = new("HB1206", Severity.Error, "a list of the wrong length");
     public static readonly FindingCode BadNameCode = new("HB1207", Severity.Error, "a name with letters that names can't have");
 
-    public static Finding UnknownKey(YamlScalar key, FieldsShape shape) => new()
-    {
-        Code = UnknownKeyCode,
-        At = key.At,
-        Message = $"Nothing reads the key `{key.Value}` here.",
-        Help = Text.Nearest.To(key.Value, shape.Fields.Select(field => field.Key)) is { } near
-            ? $"Did you mean `{near}`?"
-            : "Allowed here: " + Words.List(shape.Fields.Select(field => $"`{field.Key}`")) + ".",
-    };
+    public static Finding UnknownKey(YamlScalar key, FieldsShape shape) => UnknownKeyCode.At(
+        key.At,
+        $"Nothing reads the key “{key.Value}” here.",
+        Text.Nearest.To(key.Value, shape.Fields.Select(field => field.Key)) is { } near
+            ? $"Write instead: {near}"
+            : "Allowed here: " + Words.List(shape.Fields.Select(field => $"“{field.Key}”")) + ".");
 
-    public static Finding Missing(Span at, Field field, FieldsShape shape) => new()
-    {
-        Code = MissingCode,
-        At = at,
-        Message = $"The key `{field.Key}` is missing.",
-        Help = $"Write `{field.Key}: …` with {field.Shape.Wanted}. {field.Says}",
-    };
+    public static Finding Missing(Span at, Field field, FieldsShape shape) => MissingCode.At(
+        at,
+        $"The key “{field.Key}” is missing.",
+        $"Write “{field.Key}: …” with {field.Shape.Wanted}. {field.Says}");
 
-    public static Finding WrongKind(YamlNode node, string key, Shape shape) => new()
-    {
-        Code = WrongKindCode,
-        At = node.At,
-        Message = $"`{key}` wants {shape.Wanted}, but here is {node.Described}.",
-        Help = (node, shape) switch
+    public static Finding WrongKind(YamlNode node, string key, Shape shape) => WrongKindCode.At(
+        node.At,
+        $"“{key}” wants {shape.Wanted}, but here is {node.Described}.",
+        (node, shape) switch
         {
-            (YamlScalar { Value: { Length: <= 40 } word }, ListShape) when !word.Contains('\n') => $"Write `{key}: [ {word} ]`.",
+            (YamlScalar { Value: { Length: <= 40 } word }, ListShape) when !word.Contains('\n') => $"Write instead: {key}: [ {word} ]",
             (YamlList or YamlMap, _) when node.At.Text is not ['[' or '{', ..] => "Look at the indentation and the dashes of these lines.",
-            _ => $"Write {shape.Wanted}.",
-        },
-    };
+            _ => Instead(shape),
+        });
 
-    public static Finding Empty(Span at, string key, Shape shape) => new()
-    {
-        Code = EmptyCode,
-        At = at,
-        Message = $"`{key}` has no value.",
-        Help = shape is FieldsShape fields && !fields.Fields.Any(field => field.Required)
-            ? $"Write {shape.Wanted} below it; with nothing to add, write `{key}: {{}}`."
-            : $"Write {shape.Wanted}, or take the key out.",
-    };
+    public static Finding Empty(Span at, string key, Shape shape) => EmptyCode.At(
+        at,
+        $"“{key}” has no value.",
+        shape is FieldsShape fields && !fields.Fields.Any(field => field.Required)
+            ? $"Write {shape.Wanted} below it; with nothing to add, write “{key}: {{}}”."
+            : $"Write {shape.Wanted}, or take the key out.");
 
-    public static Finding NotAllowed(YamlScalar word, string key, ChoiceShape choice) => new()
-    {
-        Code = NotAllowedCode,
-        At = word.At,
-        Message = $"`{key}` can't be {word.Described}.",
-        Help = Text.Nearest.To(word.Value, choice.Words) is { } near
-            ? $"Did you mean `{near}`?"
-            : $"Write {choice.Wanted}.",
-    };
+    public static Finding NotAllowed(YamlScalar word, string key, ChoiceShape choice) => NotAllowedCode.At(
+        word.At,
+        $"“{key}” can't be {word.Described}.",
+        Text.Nearest.To(word.Value, choice.Words) is { } near
+            ? $"Write instead: {near}"
+            : $"Write instead: {choice.Wanted}.");
 
-    public static Finding WrongLength(YamlList list, string key, ListShape shape) => new()
-    {
-        Code = WrongLengthCode,
-        At = list.At,
-        Message = shape switch
+    public static Finding WrongLength(YamlList list, string key, ListShape shape) => WrongLengthCode.At(
+        list.At,
+        shape switch
         {
-            _ when list.Items.IsEmpty => $"The list `{key}` is empty.",
-            _ when shape.Least == shape.Most => $"`{key}` wants {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
-            _ when list.Items.Length > shape.Most => $"`{key}` takes at most {shape.Most} values, but here are {list.Items.Length}.",
-            _ => $"`{key}` wants at least {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
+            _ when list.Items.IsEmpty => $"The list “{key}” is empty.",
+            _ when shape.Least == shape.Most => $"“{key}” wants {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
+            _ when list.Items.Length > shape.Most => $"“{key}” takes at most {shape.Most} values, but here are {list.Items.Length}.",
+            _ => $"“{key}” wants at least {shape.Least} values, but here {(list.Items.Length == 1 ? "is" : "are")} {list.Items.Length}.",
         },
-        Help = $"Write {shape.Wanted}.",
-    };
+        Instead(shape));
 
-    public static Finding BadName(YamlScalar name, TextShape shape) => new()
-    {
-        Code = BadNameCode,
-        At = name.At,
-        Message = name.Value == ConditionShape.AnyKey
-            ? "Nothing can be called `any`: the word stands for alternatives."
+    public static Finding BadName(YamlScalar name, TextShape shape) => BadNameCode.At(
+        name.At,
+        name.Value == ConditionShape.AnyKey
+            ? "Nothing can be called “any”: the word stands for alternatives."
             : $"{name.Described} can't be a name.",
-        Help = $"Write {shape.Wanted}.",
+        $"Write instead: {shape.Wanted}.");
+
+    // What is wanted, the message has said already.
+    private static string Instead(Shape shape) => shape switch
+    {
+        TextShape { Example: { } example } => $"Write instead: {example}, for example.",
+        ListShape { Example: var example } => $"Write instead: {example}, for example.",
+        NamedShape { Example: { } example } => $"Write instead: {example}, for example.",
+        _ => $"Write instead: {shape.Wanted}.",
     };
 }

@@ -13,61 +13,40 @@ internal static class YamlFindings
     public static readonly FindingCode KeyIsNoWordCode = new("HB1106", Severity.Error, "a key is not a word");
     public static readonly FindingCode SecondDocumentCode = new("HB1107", Severity.Error, "a second document in one file");
 
-    public static Finding Syntax(Span at, string why) => new()
-    {
-        Code = SyntaxCode,
-        At = at,
-        Message = $"This can't be read as YAML: {why}.",
-        Help = "Look at this line and the one before it: a colon needs a space after it, lists need `- ` or `[ … ]`, "
-            + "and a text with a colon or a `#` in it needs quotes around it.",
-    };
+    public static Finding Syntax(Span at, string why) => SyntaxCode.At(
+        at,
+        $"This can't be read as YAML: {why}.",
+        "Look at this line and the one before it: a colon needs a space after it, lists need “- ” or “[ … ]”, "
+            + "and a text with a colon or a “#” in it needs quotes around it.");
 
-    public static Finding Tab(Span at) => new()
-    {
-        Code = TabCode,
-        At = at,
-        Message = "There is a tab at the start of this line; YAML only knows spaces there.",
-        Help = "Replace the tab by two spaces for each level.",
-    };
+    public static Finding Tab(Span at) => TabCode.At(
+        at,
+        "There is a tab at the start of this line; YAML only knows spaces there.",
+        "Replace the tab by two spaces for each level.");
 
-    public static Finding Alias(Span at, string name) => new()
-    {
-        Code = AliasCode,
-        At = at,
-        Message = $"`*{name}` repeats another place of the file, which a book can't do.",
-        Help = "Write the value out again.",
-    };
+    public static Finding Alias(Span at, string name) => AliasCode.At(
+        at,
+        $"“*{name}” repeats another place of the file, which a book can't do.",
+        "Write the value out again.");
 
-    public static Finding TooDeep(Span at) => new()
-    {
-        Code = TooDeepCode,
-        At = at,
-        Message = $"Here more than {YamlText.MostNesting} lists or groups stand inside each other.",
-        Help = "Nothing in a book needs more than six. Look for a bracket that isn't closed.",
-    };
+    public static Finding TooDeep(Span at) => TooDeepCode.At(
+        at,
+        $"Here more than {YamlText.MostNesting} lists or groups stand inside each other.",
+        "Nothing in a book needs more than six. Look for a bracket that isn't closed.");
 
-    public static Finding KeyTwice(Span at, string key, Span first) => new()
-    {
-        Code = KeyTwiceCode,
-        At = at,
-        Message = $"`{key}` is written twice; only one can count.",
-        Help = "Keep one, or put both values into it.",
-        Related = [new Related(first, "It stands here first.")],
-    };
+    public static Finding KeyTwice(Span at, string key, Span first) => KeyTwiceCode.At(
+        at,
+        $"“{key}” is written twice; only one can count.",
+        "Keep one, or put both values into it.",
+        new Related(first, "It stands here first."));
 
-    public static Finding KeyIsNoWord(Span at, string described) => new()
-    {
-        Code = KeyIsNoWordCode,
-        At = at,
-        Message = $"Before a colon stands a word, but here is {described}.",
-        Help = "Write `word: value`.",
-    };
+    public static Finding KeyIsNoWord(Span at, string described) => KeyIsNoWordCode.At(
+        at,
+        $"Before a colon stands a word, but here is {described}.",
+        "Write instead: word: value");
 
-    public static Finding SecondDocument(Span at) => new()
-    {
-        Code = SecondDocumentCode,
-        At = at,
-        Message = "A line `---` starts a second document here, and nothing after it is read.",
-        Help = "Take the line out.",
-    };
+    public static Finding SecondDocument(Span at) => SecondDocumentCode.At(
+        at,
+        "A line “---” starts a second document here, and nothing after it is read.",
+        "Take the line out.");
 }

@@ -15,7 +15,7 @@ internal sealed record YamlScalar(string Value, bool Quoted, Span At) : YamlNode
     /// <summary>Nothing was written after the colon or the dash, or the word that YAML has for nothing.</summary>
     public bool IsEmpty => !Quoted && Value is "" or "~" or "null" or "Null" or "NULL";
 
-    public override string Described => IsEmpty ? "nothing" : string.IsNullOrWhiteSpace(Value) ? "an empty text" : $"`{Shortened}`";
+    public override string Described => IsEmpty ? "nothing" : string.IsNullOrWhiteSpace(Value) ? "an empty text" : $"“{Shortened}”";
 
     public Located<string> Located => new(Value, At);
 
@@ -35,7 +35,7 @@ internal sealed record YamlList(ImmutableArray<YamlNode> Items, Span At) : YamlN
 
 internal sealed record YamlMap(ImmutableArray<YamlEntry> Entries, Span At) : YamlNode(At)
 {
-    public override string Described => "a set of `key: value` pairs";
+    public override string Described => "a set of “key: value” pairs";
 
     public YamlNode? this[string key] => Entries.FirstOrDefault(entry => entry.Key.Value == key)?.Value;
 }

@@ -20,10 +20,10 @@ internal sealed class YamlText
         ("found invalid mapping", "a second colon in one line"),
         ("quoted scalar", "a quote is opened here and not closed in its place"),
         ("cannot start any token", "no text can begin with this sign without quotes"),
-        ("expected key", "this line isn't `key: value`, or it is indented otherwise than its neighbours"),
-        ("expected '-'", "this line isn't `- value`, or it is indented otherwise than its neighbours"),
-        ("expected ',' or ']'", "a list that begins with `[` isn't closed with `]`, or a comma is missing"),
-        ("expected ',' or '}'", "a group that begins with `{` isn't closed with `}`, or a comma is missing"),
+        ("expected key", "this line isn't “key: value”, or it is indented otherwise than its neighbours"),
+        ("expected '-'", "this line isn't “- value”, or it is indented otherwise than its neighbours"),
+        ("expected ',' or ']'", "a list that begins with “[” isn't closed with “]”, or a comma is missing"),
+        ("expected ',' or '}'", "a group that begins with “{” isn't closed with “}”, or a comma is missing"),
     ];
 
     private readonly Span within;
@@ -149,12 +149,15 @@ internal sealed class YamlText
         return new YamlMap(entries.ToImmutable(), Around(start.Start, end, entries.Select(e => e.Value)));
     }
 
-    // The end marks of block lists and maps lie on the next token, often lines below: the last child's end is what people see.
+    // The parser's end marks lie before a closing bracket; those of block lists and maps lie on the next token, often lines below: the last child's
+    // end is what people see.
     private Span Around(Mark start, Mark end, IEnumerable<YamlNode> children)
     {
         var whole = SpanOf(start, end);
-        var flow = whole.Start < whole.File.Text.Length && whole.File.Text[whole.Start] is '[' or '{';
-        return flow ? whole : whole with { End = Math.Max(whole.Start, children.LastOrDefault()?.At.End ?? whole.Start) };
+        var text = whole.File.Text;
+        if (whole.Start < text.Length && text[whole.Start] is '[' or '{')
+            return whole.End < text.Length && text[whole.End] is ']' or '}' ? whole with { End = whole.End + 1 } : whole;
+        return whole with { End = Math.Max(whole.Start, children.LastOrDefault()?.At.End ?? whole.Start) };
     }
 
     private Span SpanOf(Scalar scalar)

@@ -2,18 +2,22 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Cli;
+using HintBook.Reading;
+using HintBook.Tests.Cards;
+using HintBook.Text;
 
-namespace HintBook.Tests.Cli.Findings;
+namespace HintBook.Tests.Cli.GuidePages;
 
 /// <summary>A book of a page, on disk: the shared book and what the page changes in it.</summary>
 internal sealed partial class TriedBook : IDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("hintbook-finding-").FullName;
     private readonly string asked;
+    private readonly Circumstance[] circumstances;
 
     public TriedBook(ImmutableArray<Fence> changes)
     {
-        var circumstances = changes.Where(change => change.Language == Fence.Circumstance).Select(change => Circumstances.Of(change.Body.Trim())).ToArray();
+        circumstances = [.. changes.Where(change => change.Language == Fence.Circumstance).Select(change => Circumstances.Of(change.Body.Trim()))];
         foreach (var book in BooksIn(changes))
         {
             foreach (var (path, text) in FindingPages.Start)
@@ -24,6 +28,8 @@ internal sealed partial class TriedBook : IDisposable
             circumstance.Before(Folder, Output);
         foreach (var change in changes)
             Apply(change);
+        foreach (var circumstance in circumstances)
+            circumstance.After(Folder);
         asked = circumstances.Aggregate(Folder, (book, circumstance) => circumstance.Named(book));
     }
 
@@ -45,6 +51,14 @@ internal sealed partial class TriedBook : IDisposable
     /// <summary>What <c>publish</c> says, notes included.</summary>
     public Told Publish()
     {
+        // Nothing that is written in a book makes a card go wrong, so its printing is interfered with.
+        if (circumstances.Select(circumstance => circumstance.Card).FirstOrDefault(card => card is not null) is { } spoil)
+        {
+            var (_, findings) = SpoiltCards.Print(Reader.Read(asked).Book!, spoil);
+            return new Told(new Said(findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine, "", FindingsText.Write(findings, withNotes: true)),
+                [.. findings.All.Select(finding => (finding.Code.Severity.Word(), finding.Code.Id))]);
+        }
+
         var said = Said.By("publish", asked, "--out", Output, "--notes");
         return new Told(said, [.. PrintedFinding().Matches(said.Error).Select(finding => (finding.Groups["weight"].Value, finding.Groups["code"].Value))]);
     }

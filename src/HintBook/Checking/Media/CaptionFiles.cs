@@ -6,7 +6,7 @@ using HintBook.Text;
 namespace HintBook.Checking.Media;
 
 /// <summary>Captions lie beside their film: <c>clips/solution.en.vtt</c> has in English what is said in <c>clips/solution.mp4</c>.</summary>
-internal static partial class Captions
+internal static partial class CaptionFiles
 {
     /// <summary>A film's captions by language tag, each with its file in the book.</summary>
     /// <param name="folder">The book's folder.</param>
@@ -23,7 +23,7 @@ internal static partial class Captions
     /// <summary>What is to be said of one of them.</summary>
     /// <param name="folder">The book's folder.</param>
     /// <param name="file">The captions' file in the book.</param>
-    public static IEnumerable<Finding> Check(BookFolder folder, string file)
+    public static IEnumerable<Finding> FindingsOf(BookFolder folder, string file)
     {
         var findings = new List<Finding>();
         // W3C WebVTT, section 4.1: the file begins with this word, and a space, a tab or a line's end after it.

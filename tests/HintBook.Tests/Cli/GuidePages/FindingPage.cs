@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 
-namespace HintBook.Tests.Cli.Findings;
+namespace HintBook.Tests.Cli.GuidePages;
 
 /// <summary>A page about a finding, taken apart.</summary>
 internal sealed partial record FindingPage

@@ -3,11 +3,11 @@ using HintBook.Tests.Reading;
 namespace HintBook.Tests.Publishing;
 
 /// <summary>A copy of the example that a test may write in, with a folder to publish it into.</summary>
-internal sealed class ExampleCopy : IDisposable
+internal sealed class WholeExample : IDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("hintbook-tests-").FullName;
 
-    public ExampleCopy()
+    public WholeExample()
     {
         foreach (var file in Directory.EnumerateFiles(Where.Example, "*", SearchOption.AllDirectories))
         {

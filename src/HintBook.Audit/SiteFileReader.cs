@@ -1,0 +1,58 @@
+using System.Text;
+using HintBook.Audit.Mentions;
+
+namespace HintBook.Audit;
+
+/// <summary>Reads any file of a site with the reader for its kind.</summary>
+internal static class SiteFileReader
+{
+    /// <summary>Reads a file and its name. Of a kind of file without text only the name counts.</summary>
+    /// <param name="folder">The site's folder.</param>
+    /// <param name="path">The file's path in the site, with forward slashes.</param>
+    /// <param name="secrets">Who may see what.</param>
+    public static SiteFile Read(string folder, string path, Secrets secrets)
+    {
+        var file = TextReader(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : Binary(folder, path, secrets);
+        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", Manner.Address, secrets.Outside));
+        return file with { Faults = [.. file.Faults, .. named] };
+    }
+
+    private static Func<string, string, Secrets, SiteFile>? TextReader(string path) => Extension(path) switch
+    {
+        ".html" or ".htm" => PageReader.Read,
+        ".css" => StyleReader.Read,
+        ".svg" => DrawingReader.Read,
+        ".js" or ".mjs" => PlainReader.Script,
+        ".json" or ".webmanifest" or ".map" => PlainReader.Data,
+        ".txt" or ".xml" or ".vtt" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
+        _ => null,
+    };
+
+    private static SiteFile Binary(string folder, string path, Secrets secrets) => Extension(path) switch
+    {
+        ".jpg" or ".jpeg" or ".png" or ".webp" or ".gif" or ".avif" or ".heic" or ".tif" or ".tiff" or ".bmp" or ".ico"
+            or ".mp4" or ".m4v" or ".mov" or ".mp3" or ".m4a" or ".avi" or ".wav" => MediaReader.Read(folder, path, secrets),
+        ".pdf" => new(path) { Faults = PrintReader.Faults(folder, path, int.MaxValue, secrets, new List<(string?, int)>()) },
+        _ => new(path),
+    };
+
+    private static string Extension(string path) => Path.GetExtension(path).ToLowerInvariant();
+
+    private static SiteFile WithText(string folder, string path, Func<string, SiteFile> read)
+    {
+        try
+        {
+            return read(StrictUtf8.Decode(File.ReadAllBytes(Path.Combine(folder, path))));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Unread(path, "The file is not UTF-8 text.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Unread(path, "The file can't be read from the disk.");
+        }
+    }
+
+    private static SiteFile Unread(string path, string why) => new(path) { Faults = [new(path, 0, 0, why)] };
+}
