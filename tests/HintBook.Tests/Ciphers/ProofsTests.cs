@@ -67,6 +67,10 @@ public class ProofsTests
     public void HB4105_an_answer_of_white_space_cannot_be_set() => Assert.Contains("HB4105", Prove(Code(" ", "one", 1, "01")).Said());
 
     [Fact]
+    public void An_answer_that_cannot_be_set_is_not_compared_with_its_clue() =>
+        Assert.DoesNotContain("HB4204", Prove(Code(" ", "one", 1, "01", Step("number-words"))).Said());
+
+    [Fact]
     public void HB4201_an_unknown_way_is_answered_with_the_nearest()
     {
         var finding = Assert.Single(Prove(Number("12", "one two", "number-word")).Findings);
@@ -117,15 +121,22 @@ public class ProofsTests
     }
 
     [Fact]
-    public void HB4206_codes_cannot_prove_each_other_in_a_circle()
+    public void HB4206_codes_cannot_prove_each_other_in_a_circle_which_is_told_once()
     {
         var first = Number("12", "", "") with { Reads = [Step("from", "second")] };
         var second = first with { Id = A.Value("second"), Reads = [Step("from", "number")] };
 
-        Assert.Equal(["HB4206", "HB4206"], Prove(first, second).Said());
+        var proofs = Prove(first, second);
+
+        Assert.Equal(["HB4206"], proofs.Said());
+        Assert.All(proofs.Codes, proof => Assert.IsType<Verdict.Refuted>(proof.Says));
     }
 
     [Fact]
     public void HB4207_a_source_comes_first() =>
         Assert.Equal(["HB4207"], Prove(Code("12", "one two", null, "", Step("number-words"), Step("from", "number"))).Said());
+
+    [Fact]
+    public void A_wrong_step_is_told_even_where_there_is_no_clue_to_read() =>
+        Assert.Equal(["HB4207"], Prove(Code("12", null, null, "", Step("number-words"), Step("from", "number"))).Said());
 }
