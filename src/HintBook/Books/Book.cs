@@ -78,7 +78,10 @@ public sealed record Book
     /// </summary>
     public ImmutableArray<Book> Translations { get; init; } = [];
 
-    /// <summary>The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's language.</summary>
+    /// <summary>
+    /// The book from which this one was translated, null for one in its own language: a text that both have alike stands in that book's
+    /// language.
+    /// </summary>
     public Book? Source { get; init; }
 
     /// <summary>The stages that nobody has translated, so that they stand in the language of <see cref="Source"/>; compared by reference.</summary>

@@ -8,7 +8,10 @@ namespace HintBook.Pages;
 /// <summary>Films as templates get them.</summary>
 internal static class FilmView
 {
-    /// <summary>The part of the film that shows a stage, as a media fragment (W3C Media Fragments URI 1.0, section 4.2.1: normal play time in seconds).</summary>
+    /// <summary>
+    /// The part of the film that shows a stage, as a media fragment (W3C Media Fragments URI 1.0, section 4.2.1: normal play time in
+    /// seconds).
+    /// </summary>
     public static ScriptObject? OfClip(Clip? clip, LanguageSite site)
     {
         if (clip is null || site.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)

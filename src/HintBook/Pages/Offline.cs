@@ -6,7 +6,10 @@ using HintBook.Books;
 
 namespace HintBook.Pages;
 
-/// <summary>What makes a site stay on a device: the web app manifest and the worker that keeps every file (W3C Web Application Manifest, W3C Service Workers).</summary>
+/// <summary>
+/// What makes a site stay on a device: the web app manifest and the worker that keeps every file (W3C Web Application Manifest, W3C Service
+/// Workers).
+/// </summary>
 public static class Offline
 {
     private const string Manifest = "manifest.webmanifest";

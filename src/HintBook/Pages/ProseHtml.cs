@@ -11,7 +11,8 @@ namespace HintBook.Pages;
 /// <summary>
 /// Turns an author's Markdown into HTML: CommonMark 0.31.2 and no extension, with four departures. HTML in the text is shown
 /// as text, for it could load or hide things, unless the author asks for it; it never runs, the page's policy sees to that.
-/// Links lead only where <see cref="Link.Leads"/> says. Images are not resolved, only named photos are published. Headings stand two levels lower, below the page's title and the tier's name.
+/// Links lead only where <see cref="Link.Leads"/> says. Images are not resolved, only named photos are published. Headings stand two levels
+/// lower, below the page's title and the tier's name.
 /// </summary>
 internal static class ProseHtml
 {
@@ -101,7 +102,7 @@ internal static class ProseHtml
                 continue;
             }
 
-            var (table, wrong) = working.Build(code, Place(prose, paragraph));
+            var (table, wrong) = working.TableOf(code, Place(prose, paragraph));
             if (wrong is not null)
                 findings.Add(wrong);
             var parent = paragraph.Parent!;

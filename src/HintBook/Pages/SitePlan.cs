@@ -27,7 +27,10 @@ public sealed record SitePlan
     /// <summary>The published films by <see cref="Clip.File"/>; a clip whose film is not among them is left out.</summary>
     public ImmutableDictionary<string, PublishedFilm> Films { get; init; } = ImmutableDictionary<string, PublishedFilm>.Empty;
 
-    /// <summary>The languages of the site with the folders of their pages, the book's own first. Pages in one language alone say nothing of languages.</summary>
+    /// <summary>
+    /// The languages of the site with the folders of their pages, the book's own first. Pages in one language alone say nothing of
+    /// languages.
+    /// </summary>
     public ImmutableArray<SiteLanguage> Languages { get; init; } = [];
 }
 

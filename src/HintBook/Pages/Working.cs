@@ -36,7 +36,7 @@ internal sealed partial class Working
     /// <summary>A code's table, or why there is none.</summary>
     /// <param name="code">The code's id.</param>
     /// <param name="at">Where it is asked for.</param>
-    public (Html Table, Finding? Finding) Build(string code, Span at) => proofs.GetValueOrDefault(code) switch
+    public (Html Table, Finding? Finding) TableOf(string code, Span at) => proofs.GetValueOrDefault(code) switch
     {
         _ when !allowed => (Html.Empty, WorkingFindings.TooEarly(at)),
         null => (Html.Empty, WorkingFindings.Unknown(at, code, proofs.Keys)),

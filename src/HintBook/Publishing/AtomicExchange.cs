@@ -3,7 +3,10 @@ using System.Text;
 
 namespace HintBook.Publishing;
 
-/// <summary>Exchanges two folders in one step, where the system offers that: on Linux, by <c>renameat2</c> with <c>RENAME_EXCHANGE</c> (Linux man-pages, rename(2)).</summary>
+/// <summary>
+/// Exchanges two folders in one step, where the system offers that: on Linux, by <c>renameat2</c> with <c>RENAME_EXCHANGE</c> (Linux
+/// man-pages, rename(2)).
+/// </summary>
 internal static class AtomicExchange
 {
     private const int CurrentFolder = -100;

@@ -38,7 +38,10 @@ public sealed record Report
     /// <summary>Warnings and notes.</summary>
     public required Findings Findings { get; init; }
 
-    /// <summary>The report as it stands in <c>report.json</c>: nothing of the machine, the folder or the time, so that the same book gives the same bytes.</summary>
+    /// <summary>
+    /// The report as it stands in <c>report.json</c>: nothing of the machine, the folder or the time, so that the same book gives the same
+    /// bytes.
+    /// </summary>
     internal ReadOnlyMemory<byte> ToJson() => Encoding.UTF8.GetBytes(JsonText.Write(json =>
     {
         json.WriteStartObject();

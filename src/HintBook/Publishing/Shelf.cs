@@ -17,7 +17,8 @@ public static class Shelf
 
     /// <summary>Publishes every book, and when all are good the shelf. A book that isn't keeps the shelf as it was.</summary>
     /// <param name="path">The folder of books.</param>
-    /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would stand alone, with its cards.</param>
+    /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would
+    /// stand alone, with its cards.</param>
     /// <param name="told">Told how each book ended.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>

@@ -82,7 +82,7 @@ internal sealed class Finder
         }
 
         var judge = secret.Untranslated.Contains(spelling) == readsUntranslated ? own : others;
-        var (telling, everyday, _, allOpen) = judge.Build(spelling);
+        var (telling, everyday, _, allOpen) = judge.Judge(spelling);
         var shortest = words.Language.ShortestName;
         if (judge != own)
             spelling = judge.WithoutDeterminers(spelling);
@@ -124,7 +124,7 @@ internal sealed class Finder
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
-        var plain = text.Length < ShortestWordCode || own.Build(answer).AllPlain;
+        var plain = text.Length < ShortestWordCode || own.Judge(answer).AllPlain;
         AddName(secret, answer, Sureness.Sure, Casing.Capitals);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));

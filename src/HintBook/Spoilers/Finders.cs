@@ -5,7 +5,10 @@ using HintBook.Text;
 
 namespace HintBook.Spoilers;
 
-/// <summary>Finds the mentions in each text with the language in which it is written: what nobody has translated stands in the language of the first book.</summary>
+/// <summary>
+/// Finds the mentions in each text with the language in which it is written: what nobody has translated stands in the language of the first
+/// book.
+/// </summary>
 internal sealed class Finders
 {
     private readonly Finder own;

@@ -28,7 +28,7 @@ internal sealed class NameJudge
     }
 
     /// <summary>How many words of a name tell something, how many of those are everyday ones, and whether anyone knows all of them.</summary>
-    public (int Telling, int Everyday, bool AllPlain, bool AllOpen) Build(string name)
+    public (int Telling, int Everyday, bool AllPlain, bool AllOpen) Judge(string name)
     {
         var telling = phrases.TellingWords(name).ToArray();
         var everyday = words.Language.HasNoSpaces && IsEveryday(Joined(name)) ? telling.Length : telling.Count(IsEveryday);

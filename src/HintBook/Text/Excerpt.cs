@@ -9,7 +9,10 @@ internal sealed record Excerpt(string Before, string Marked, string After)
     /// <summary>A line of more columns than this is cut around the words; the two marks and the dots where it was cut come on top.</summary>
     public const int Widest = 72;
 
-    /// <summary>Stands before the words. A sign that books don't use and that terminal fonts have, since quotation marks of all kinds are found in books.</summary>
+    /// <summary>
+    /// Stands before the words. A sign that books don't use and that terminal fonts have, since quotation marks of all kinds are found in
+    /// books.
+    /// </summary>
     public const string Open = "►";
 
     /// <summary>Stands after the words.</summary>

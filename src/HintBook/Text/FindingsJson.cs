@@ -9,7 +9,8 @@ public static class FindingsJson
     /// <c>{"book":…, "findings":[{"code","severity","message","help","file","line","column","endLine","endColumn","related":[…]}]}</c>,
     /// indented, ended by <c>\n</c>. <c>related</c> holds the other places of a finding, in the order to read them, each
     /// <c>{"message","file","line","column","endLine","endColumn"}</c>; it is empty where there are none. Lines and columns
-    /// count from 1, columns in UTF-16 units, the end excluded; <c>help</c> is null where there is none; <c>severity</c> is <c>error</c>, <c>warning</c> or <c>note</c>.
+    /// count from 1, columns in UTF-16 units, the end excluded; <c>help</c> is null where there is none; <c>severity</c> is <c>error</c>,
+    /// <c>warning</c> or <c>note</c>.
     /// </summary>
     /// <param name="book">The book as the author named it, such as the folder's path.</param>
     /// <param name="findings">What to write.</param>

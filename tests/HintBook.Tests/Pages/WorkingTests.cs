@@ -40,7 +40,7 @@ public class WorkingTests
         var code = Number with { Answer = A.Value(""), AnswerByCopy = A.Value("number"), Clue = null, ClueByCopy = A.Value("letter") };
         var copy = new Copy(A.Value("001"), [new(A.Value("number"), A.Value("16")), new(A.Value("letter"), Number.Clue!.Value)]);
         var proofs = HintBook.Ciphers.Proofs.Prove(A.Book() with { Box = new Box { Codes = [code] }, Copies = [copy] });
-        var (html, finding) = Working.Build(proofs, WordsOf()).Build("number", A.Somewhere);
+        var (html, finding) = Working.Build(proofs, WordsOf()).TableOf("number", A.Somewhere);
 
         Assert.Equal("", html.Text);
         Assert.Contains("every copy has a clue of its own", finding!.Message, StringComparison.Ordinal);

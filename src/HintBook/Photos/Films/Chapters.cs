@@ -28,7 +28,10 @@ public static class Chapters
         ];
     }
 
-    /// <summary>The chapters as WebVTT (W3C WebVTT: The Web Video Text Tracks Format, section 4.5, chapter cues). One whose end nobody knows lasts a second.</summary>
+    /// <summary>
+    /// The chapters as WebVTT (W3C WebVTT: The Web Video Text Tracks Format, section 4.5, chapter cues). One whose end nobody knows lasts a
+    /// second.
+    /// </summary>
     public static string WebVtt(IEnumerable<Chapter> chapters)
     {
         var text = new StringBuilder("WEBVTT\n");

@@ -41,7 +41,10 @@ public sealed class BookFolder
         return null;
     }
 
-    /// <summary>The names of the files in one of the book's folders, in ordinal order, hidden files left out; empty where there is no such folder, null with a finding where it can't be read.</summary>
+    /// <summary>
+    /// The names of the files in one of the book's folders, in ordinal order, hidden files left out; empty where there is no such folder,
+    /// null with a finding where it can't be read.
+    /// </summary>
     public IReadOnlyList<string>? FilesIn(string folder, List<Finding> findings)
     {
         var full = Path.Combine(Root, folder);

@@ -13,14 +13,17 @@ internal static class English
         + "because although though before after again also too very just only even once now still more most less least all none back away goes "
         + "go went come comes came get gets got let lets put puts take takes took make makes made turn turns hold holds held look looks see sees saw "
         + "find finds found fit fits need needs want wants keep keeps give gives gave lie lies lay stand stands stood open opens close closes shut shuts "
-        + "say says said move moves lift lifts pull pulls push pushes press presses use uses slide slides point points show shows hide hides wear wears hang hangs "
-        + "dont doesnt didnt isnt arent wasnt werent cant cannot wont wouldnt couldnt shouldnt hasnt havent hadnt youre youve youll theyre theyve weve ive im thats theres lets";
+        + "say says said move moves lift lifts pull pulls push pushes press presses use uses slide slides point points show shows hide hides "
+        + "wear wears hang hangs "
+        + "dont doesnt didnt isnt arent wasnt werent cant cannot wont wouldnt couldnt shouldnt hasnt havent hadnt youre youve youll theyre "
+        + "theyve weve ive im thats theres lets";
 
     private const string InNumbers = "and then a an the by next followed finally lastly";
 
     private const string EverydayWords =
         "box key lid door drawer pin hole wheel button card letter number word code note paper wood lock latch catch handle knob hinge panel side top bottom "
-        + "front back base foot corner edge wall floor roof cover tray case slot groove hook ring rod bar peg plug cap coin ball chain string wire spring magnet "
+        + "front back base foot corner edge wall floor roof cover tray case slot groove hook ring rod bar peg plug cap coin ball chain string "
+        + "wire spring magnet "
         + "mirror glass picture photo image text line verse rhyme riddle clue hint answer figure digit symbol sign mark arrow colour color shape star circle "
         + "square tool part piece thing object item token ticket map book page label table light lamp candle switch dial clock hand finger eye head body tail "
         + "small large big little long short round flat old new left right first second last red blue green yellow white black secret hidden inner outer main "

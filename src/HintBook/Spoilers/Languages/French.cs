@@ -12,19 +12,29 @@ internal static class French
         Determiners = "l le la les un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs chaque quelque quelques",
         Prepositions = "de en dans sous sur a avec sans pour par vers chez derriere devant entre contre dessous dessus",
         Functions =
-            "et ou mais ni or donc car si que qu qui quoi dont ou quand comme comment pourquoi n ne pas plus jamais rien s se j je c t tu il elle on nous vous ils elles m me te lui y "
-            + "est sont etait sera suis es sommes etes etre ai as avons avez ont avait avoir fait faire fais faites peut peux pouvez doit dois devez faut va vas allez vont aller "
-            + "voit vois voyez voir regarde regardez prend prends prenez prendre pose posez mets mettez mettre met tire tirez pousse poussez tourne tournez ouvre ouvrez ouvrir ferme fermez "
-            + "cherche cherchez trouve trouvez trouver tient tiens tenez tenir leve levez glisse glissez presse pressez appuie appuyez lit lis lisez dit dites montre montrez cache cachez "
-            + "donne donnez reste jusqu lorsque lorsqu puisque puisqu alors aussi tres trop peu bien encore deja ici la-bas puis ensuite apres avant toujours seulement tout tous toute toutes",
+            "et ou mais ni or donc car si que qu qui quoi dont ou quand comme comment pourquoi n ne pas plus jamais rien s se j je c t tu il "
+            + "elle on nous vous ils elles m me te lui y "
+            + "est sont etait sera suis es sommes etes etre ai as avons avez ont avait avoir fait faire fais faites peut peux pouvez doit dois "
+            + "devez faut va vas allez vont aller "
+            + "voit vois voyez voir regarde regardez prend prends prenez prendre pose posez mets mettez mettre met tire tirez pousse poussez "
+            + "tourne tournez ouvre ouvrez ouvrir ferme fermez "
+            + "cherche cherchez trouve trouvez trouver tient tiens tenez tenir leve levez glisse glissez presse pressez appuie appuyez lit lis "
+            + "lisez dit dites montre montrez cache cachez "
+            + "donne donnez reste jusqu lorsque lorsqu puisque puisqu alors aussi tres trop peu bien encore deja ici la-bas puis ensuite apres "
+            + "avant toujours seulement tout tous toute toutes",
         InNumbers = "et puis ensuite enfin le la suivi de",
         And = "et",
         Everyday =
-            "boite coffret coffre cle clef couvercle porte tiroir goupille trou roue bouton carte lettre numero nombre mot code note papier bois serrure verrou loquet poignee charniere "
-            + "panneau cote haut bas fond base pied coin bord mur sol toit plateau etui fente rainure crochet anneau tige barre cheville bouchon piece bille chaine ficelle fil ressort aimant "
-            + "miroir verre image photo texte ligne vers rime enigme indice reponse chiffre symbole signe marque fleche couleur forme etoile cercle carre outil partie objet chose ticket plan livre "
-            + "page etiquette table lampe bougie interrupteur cadran horloge aiguille main doigt oeil tete corps queue petit petite grand grande long longue court courte rond ronde plat plate "
-            + "vieux vieille nouveau nouvelle gauche droite droit premier premiere second seconde deuxieme dernier derniere rouge bleu bleue vert verte jaune blanc blanche noir noire secret secrete "
+            "boite coffret coffre cle clef couvercle porte tiroir goupille trou roue bouton carte lettre numero nombre mot code note papier "
+            + "bois serrure verrou loquet poignee charniere "
+            + "panneau cote haut bas fond base pied coin bord mur sol toit plateau etui fente rainure crochet anneau tige barre cheville bouchon "
+            + "piece bille chaine ficelle fil ressort aimant "
+            + "miroir verre image photo texte ligne vers rime enigme indice reponse chiffre symbole signe marque fleche couleur forme etoile "
+            + "cercle carre outil partie objet chose ticket plan livre "
+            + "page etiquette table lampe bougie interrupteur cadran horloge aiguille main doigt oeil tete corps queue petit petite grand grande "
+            + "long longue court courte rond ronde plat plate "
+            + "vieux vieille nouveau nouvelle gauche droite droit premier premiere second seconde deuxieme dernier derniere rouge bleu bleue "
+            + "vert verte jaune blanc blanche noir noire secret secrete "
             + "cache cachee interieur exterieur nom temps heure jour annee ordre place fin debut pas son poids vis clou planche cadre main",
         Figures =
         [

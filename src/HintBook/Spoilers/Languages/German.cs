@@ -21,23 +21,34 @@ internal static class German
         Code = "de",
         Determiners =
             "der die das den dem des ein eine einen einem einer eines dieser diese dieses diesen diesem jener jene jenes jeder jede jedes jeden jedem "
-            + "mein meine meinen meinem meiner dein deine deinen deinem deiner sein seine seinen seinem seiner ihr ihre ihren ihrem ihrer unser unsere unseren euer eure",
+            + "mein meine meinen meinem meiner dein deine deinen deinem deiner sein seine seinen seinem seiner ihr ihre ihren ihrem ihrer unser "
+            + "unsere unseren euer eure",
         Prepositions = "aus von vom mit in im ins unter auf an am ans bei beim hinter vor über neben zwischen zu zum zur für ohne durch gegen um nach",
         Functions =
-            "und oder aber doch denn wenn als ob dass weil damit ist sind war waren wird werden wurde sei hat haben hatte kann können muss müssen soll sollen darf dürfen will wollen mag "
-            + "nicht kein keine nie nichts ich du er sie es wir man mich dich ihn uns euch mir dir ihm ihnen wer was welcher welche welches wo wann warum wie hier dort da nun jetzt noch schon "
+            "und oder aber doch denn wenn als ob dass weil damit ist sind war waren wird werden wurde sei hat haben hatte kann können muss "
+            + "müssen soll sollen darf dürfen will wollen mag "
+            + "nicht kein keine nie nichts ich du er sie es wir man mich dich ihn uns euch mir dir ihm ihnen wer was welcher welche welches wo "
+            + "wann warum wie hier dort da nun jetzt noch schon "
             + "nur auch sehr ganz so dann danach davor dahinter darunter darin daran darauf damit wieder immer mehr weniger alle alles "
-            + "geht gehen ging kommt kommen kam nimm nimmt nehmen nehmt leg lege legt legen setz setze setzt setzen stell stelle stellt stellen dreh drehe dreht drehen zieh ziehe zieht ziehen "
-            + "drück drücke drückt drücken schieb schiebe schiebt schieben halt halte hält halten heb hebe hebt heben öffne öffnet öffnen schließ schließe schließt schließen sieh seht sehen sieht "
-            + "such suche sucht finde findet finden gib gebt gibt geben lies lest liest zeigt zeige zeigen liegt liegen steht stehen steckt stecken passt passen braucht brauchen brauchst",
+            + "geht gehen ging kommt kommen kam nimm nimmt nehmen nehmt leg lege legt legen setz setze setzt setzen stell stelle stellt stellen "
+            + "dreh drehe dreht drehen zieh ziehe zieht ziehen "
+            + "drück drücke drückt drücken schieb schiebe schiebt schieben halt halte hält halten heb hebe hebt heben öffne öffnet öffnen "
+            + "schließ schließe schließt schließen sieh seht sehen sieht "
+            + "such suche sucht finde findet finden gib gebt gibt geben lies lest liest zeigt zeige zeigen liegt liegen steht stehen steckt "
+            + "stecken passt passen braucht brauchen brauchst",
         InNumbers = "und dann danach die der zuletzt schließlich gefolgt von",
         And = "und",
         Everyday =
-            "kasten kiste schachtel dose schlüssel deckel tür schublade lade stift loch rad knopf karte brief buchstabe nummer zahl wort code zettel papier holz schloss riegel griff knauf scharnier "
-            + "platte seite boden rand ecke kante wand dach fach schlitz nut haken ring stab stange zapfen stöpsel münze kugel kette schnur draht feder magnet spiegel glas bild foto text zeile "
-            + "vers reim rätsel hinweis lösung antwort ziffer zeichen symbol marke pfeil farbe form stern kreis quadrat werkzeug teil stück ding gegenstand marke plan buch blatt etikett tisch lampe "
-            + "kerze schalter zifferblatt uhr zeiger hand finger auge kopf körper schwanz klein kleine groß große lang kurz rund flach alt alte neu neue links rechts linke rechte oben unten vorn "
-            + "hinten erste zweite letzte rot rote blau blaue grün grüne gelb gelbe weiß weiße schwarz schwarze geheim geheime versteckt innere äußere name zeit tag jahr reihe platz lücke ende anfang "
+            "kasten kiste schachtel dose schlüssel deckel tür schublade lade stift loch rad knopf karte brief buchstabe nummer zahl wort code "
+            + "zettel papier holz schloss riegel griff knauf scharnier "
+            + "platte seite boden rand ecke kante wand dach fach schlitz nut haken ring stab stange zapfen stöpsel münze kugel kette schnur "
+            + "draht feder magnet spiegel glas bild foto text zeile "
+            + "vers reim rätsel hinweis lösung antwort ziffer zeichen symbol marke pfeil farbe form stern kreis quadrat werkzeug teil stück ding "
+            + "gegenstand marke plan buch blatt etikett tisch lampe "
+            + "kerze schalter zifferblatt uhr zeiger hand finger auge kopf körper schwanz klein kleine groß große lang kurz rund flach alt alte "
+            + "neu neue links rechts linke rechte oben unten vorn "
+            + "hinten erste zweite letzte rot rote blau blaue grün grüne gelb gelbe weiß weiße schwarz schwarze geheim geheime versteckt innere "
+            + "äußere name zeit tag jahr reihe platz lücke ende anfang "
             + "schritt ton gewicht schraube nagel brett rahmen block",
         Figures = [.. Numbers()],
         Counting = new(),

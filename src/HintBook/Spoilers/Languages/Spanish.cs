@@ -9,18 +9,27 @@ internal static class Spanish
         Determiners = "el la los las lo un una unos unas este esta estos estas ese esa esos esas aquel aquella mi mis tu tus su sus nuestro nuestra vuestro vuestra cada algún alguna",
         Prepositions = "de en con sin sobre bajo para por a hacia desde entre contra tras dentro debajo encima detrás delante",
         Functions =
-            "y e o u pero ni si que quien cual cuyo cuando como cómo dónde donde porque qué no nunca nada se me te le les nos os yo tú él ella ellos ellas usted ustedes nosotros "
-            + "es son era eran será ser está están estaba estar ha han había haber hay hace hacer puede puedes pueden debe debes va vas van ir ve mira mirad mire ver toma toma tome coge coja pon ponga "
-            + "tira tire empuja empuje gira gire abre abra abrir cierra cierre busca busque encuentra encontrar tiene tienes tenga levanta levante desliza deslice aprieta apriete lee lea dice diga "
-            + "muestra esconde da dé queda cabe hasta entonces también muy más menos bien ya aún todavía aquí ahí allí luego después antes siempre solo sólo todo todos toda todas",
+            "y e o u pero ni si que quien cual cuyo cuando como cómo dónde donde porque qué no nunca nada se me te le les nos os yo tú él ella "
+            + "ellos ellas usted ustedes nosotros "
+            + "es son era eran será ser está están estaba estar ha han había haber hay hace hacer puede puedes pueden debe debes va vas van ir "
+            + "ve mira mirad mire ver toma toma tome coge coja pon ponga "
+            + "tira tire empuja empuje gira gire abre abra abrir cierra cierre busca busque encuentra encontrar tiene tienes tenga levanta "
+            + "levante desliza deslice aprieta apriete lee lea dice diga "
+            + "muestra esconde da dé queda cabe hasta entonces también muy más menos bien ya aún todavía aquí ahí allí luego después antes "
+            + "siempre solo sólo todo todos toda todas",
         InNumbers = "y e luego después por fin el la seguido de",
         And = "y",
         Everyday =
-            "caja cofre llave tapa puerta cajón pasador agujero rueda botón carta letra número palabra código nota papel madera cerradura candado cerrojo pestillo mango pomo bisagra panel lado arriba abajo "
-            + "fondo base pie esquina borde pared suelo techo bandeja estuche ranura gancho anillo varilla barra clavija tapón moneda bola cadena cuerda hilo muelle resorte imán espejo vidrio cristal imagen "
-            + "foto texto línea verso rima acertijo pista respuesta cifra dígito símbolo signo marca flecha color forma estrella círculo cuadrado herramienta parte pieza cosa objeto ficha mapa libro página "
-            + "etiqueta mesa lámpara vela interruptor esfera reloj aguja mano dedo ojo cabeza cuerpo cola pequeño pequeña grande largo larga corto corta redondo redonda plano plana viejo vieja nuevo nueva "
-            + "izquierda izquierdo derecha derecho primero primera segundo segunda último última rojo roja azul verde amarillo amarilla blanco blanca negro negra secreto secreta oculto oculta interior exterior "
+            "caja cofre llave tapa puerta cajón pasador agujero rueda botón carta letra número palabra código nota papel madera cerradura "
+            + "candado cerrojo pestillo mango pomo bisagra panel lado arriba abajo "
+            + "fondo base pie esquina borde pared suelo techo bandeja estuche ranura gancho anillo varilla barra clavija tapón moneda bola "
+            + "cadena cuerda hilo muelle resorte imán espejo vidrio cristal imagen "
+            + "foto texto línea verso rima acertijo pista respuesta cifra dígito símbolo signo marca flecha color forma estrella círculo "
+            + "cuadrado herramienta parte pieza cosa objeto ficha mapa libro página "
+            + "etiqueta mesa lámpara vela interruptor esfera reloj aguja mano dedo ojo cabeza cuerpo cola pequeño pequeña grande largo larga "
+            + "corto corta redondo redonda plano plana viejo vieja nuevo nueva "
+            + "izquierda izquierdo derecha derecho primero primera segundo segunda último última rojo roja azul verde amarillo amarilla blanco "
+            + "blanca negro negra secreto secreta oculto oculta interior exterior "
             + "nombre tiempo hora día año orden lugar hueco fin principio paso sonido peso tornillo clavo tabla marco bloque",
         Figures =
         [

@@ -31,7 +31,10 @@ public static class HelpTableText
         return text.Append('\n').Append(Explained(table)).ToString();
     }
 
-    /// <summary>For programs: <c>{"language","graded","steps":[{"stage","title","tier","words","sentences","grade"}]}</c>; <c>grade</c> is null where none is known.</summary>
+    /// <summary>
+    /// For programs: <c>{"language","graded","steps":[{"stage","title","tier","words","sentences","grade"}]}</c>; <c>grade</c> is null
+    /// where none is known.
+    /// </summary>
     public static string WriteJson(HelpTable table) => JsonText.Write(json =>
     {
         json.WriteStartObject();

@@ -16,7 +16,7 @@ internal static class Circumstances
         ("the book has its own copy of the theme …", told => new() { Before = (book, _) => Fine("theme", book, told.Text(0)) }),
         ("the line that begins with “…” stands # times in …", told => new() { After = book => Repeat(told.Text(0), told.Number(1), Path.Combine(book, told.Text(2))) }),
         ("a card's code is damaged while it is made", _ => new() { Card = code => SpoiltCards.Flipped(code, every: 3) }),
-        ("a card's code is made for another address", _ => new() { Card = _ => QrMatrix.Of("https://other.example/")! }),
+        ("a card's code is made for another address", _ => new() { Card = _ => QrMatrix.Encode("https://other.example/")! }),
     ];
 
     public static Circumstance Of(string line)
