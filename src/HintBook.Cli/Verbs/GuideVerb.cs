@@ -14,7 +14,7 @@ internal static class GuideVerb
         verb.Validators.Add(given =>
         {
             if (given.GetValue(findings) && given.GetValue(page) is not null)
-                given.AddError("`--findings` lists all codes; write it without a page.");
+                given.AddError("“--findings” lists all codes; write it without a page.");
         });
         verb.SetAction(parsed => parsed.GetValue(findings) ? ListFindings(terminal)
             : parsed.GetValue(page) is { } name ? Show(name, terminal)
@@ -26,8 +26,8 @@ internal static class GuideVerb
     {
         foreach (var (page, text) in Guide.Pages)
             terminal.Out.WriteLine($"{page,-18}{Guide.TitleOf(text)}");
-        terminal.Out.WriteLine("\nWhat a finding means and how it is mended: `hintbook guide` with its code, such as `hintbook guide HB2101`.");
-        terminal.Out.WriteLine("`hintbook guide --findings` lists all codes.");
+        terminal.Out.WriteLine("\nWhat a finding means and how it is mended: “hintbook guide” with its code, such as “hintbook guide HB2101”.");
+        terminal.Out.WriteLine("“hintbook guide --findings” lists all codes.");
         return ExitCode.Fine;
     }
 

@@ -97,7 +97,7 @@ public static class Check
         if (given.Results is not { } results)
             return Survey().Value;
         var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
-        var content = RunResults.KeyOf([$"{whole}", book.File.Text, .. keys]);
+        var content = RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys]);
         return results.Get("survey", content, Survey).Value;
 
         StrongBox<(Survey?, Findings)> Survey() =>

@@ -14,14 +14,14 @@ public static class FindingsText
 
     /// <summary>
     /// For each finding its place in words with its weight and code, the line itself with the words in question between
-    /// <c>►</c> and <c>◄</c>, what is wrong, other places, and last what to write instead; findings are parted by an empty line.
+    /// <c>►</c> and <c>◄</c>, what is wrong, other places, and last what to write instead; an empty line follows each finding.
     /// What concerns a file as such has no line. Empty for no findings. Lines end with <c>\n</c>.
     /// </summary>
     /// <param name="findings">What to write.</param>
     /// <param name="withNotes">Whether notes are written too.</param>
     /// <param name="colour">Whether to colour by ANSI codes (ECMA-48, "select graphic rendition").</param>
     public static string Write(Findings findings, bool withNotes = false, bool colour = false) =>
-        string.Join("\n", findings.Shown(withNotes).Select(finding => One(finding, colour ? Paint.InColour : Paint.Plain)));
+        string.Concat(findings.Shown(withNotes).Select(finding => One(finding, colour ? Paint.InColour : Paint.Plain) + "\n"));
 
     private static string One(Finding finding, Paint paint)
     {

@@ -91,7 +91,7 @@ public class FindingPagesTests
         var said = Said.By("guide", "HB2100");
 
         Assert.Equal(ExitCode.WrongUsage, said.Exit);
-        Assert.Contains("`HB2101`", said.Error, StringComparison.Ordinal);
+        Assert.Contains("Write instead: HB2101", said.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -36,7 +36,7 @@ public sealed partial class GuideTests : IDisposable
         var said = Said.By("guide").Out.Split("\n\n");
 
         Assert.Equal(Guide.Pages.Keys, said[0].Split('\n').Select(line => line.Split(' ')[0]));
-        Assert.Contains("`hintbook guide --findings`", said[1], StringComparison.Ordinal);
+        Assert.Contains("“hintbook guide --findings”", said[1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -17,6 +17,7 @@ public partial class FindingsTextTests
               Nothing reads the key “need”.
               Write instead: needs
 
+
             """,
             FindingsText.Write(Findings.Of([Say.At(Say.Wrong, Stage, "need", "Nothing reads the key “need”.", "Write instead: needs")])));
 
@@ -32,6 +33,7 @@ public partial class FindingsTextTests
               book.yaml, line 1: It is declared here.
                 ►card◄: {}
               Say it once.
+
 
             """,
             FindingsText.Write(Findings.Of([Say.At(Say.Odd, Stage, "card", "The card is needed twice.", "Say it once.") with
@@ -51,6 +53,7 @@ public partial class FindingsTextTests
                 ►need◄: [ card ]
               One two three four five six seven eight nine ten eleven twelve thirteen a bit
               more.
+
 
             """,
             FindingsText.Write(Findings.Of(
@@ -79,17 +82,18 @@ public partial class FindingsTextTests
         });
 
     [Fact]
-    public void An_empty_line_parts_findings_and_none_ends_in_space()
+    public void An_empty_line_follows_each_finding_and_no_line_ends_in_space()
     {
         var text = FindingsText.Write(Findings.Of([Say.At(Say.Wrong, Stage, "need"), Say.At(Say.Odd, Stage, "title")]));
         Assert.Contains("\n\nstages/", text, StringComparison.Ordinal);
+        Assert.EndsWith("\n\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain(" \n", text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_concerns_a_file_as_such_has_no_line_to_show() =>
         Assert.Equal(
-            "stages/x.md · error HB1101\n  It is so.\n",
+            "stages/x.md · error HB1101\n  It is so.\n\n",
             FindingsText.Write(Findings.Of([Say.At(Say.Wrong, SourceFile.Unread("stages/x.md"), "")])));
 
     [Fact]
