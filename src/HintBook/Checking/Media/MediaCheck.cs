@@ -34,9 +34,12 @@ internal static class MediaCheck
 
     private static (BookPhoto? Photo, List<Finding> Findings) Look(Photo[] shown, string identity, BookFolder folder, WorkLog? work)
     {
+        var file = shown[0].File;
+        if (folder.SizeOf(file.Value) is { } size && size > Settings.MaxFileBytes)
+            return (null, [.. PhotoFindings.Check(shown[0], new UnfitPhoto(new TooLarge(size)), Settings)]);
         var findings = new List<Finding>();
-        work?.Did(Work.KeyPhoto, shown[0].File.Value);
-        if (folder.ReadBytes(shown[0].File.Value, shown[0].File.At, Settings.MaxFileBytes, findings) is not { } bytes)
+        work?.Did(Work.KeyPhoto, file.Value);
+        if (folder.ReadBytes(file.Value, file.At, Settings.MaxFileBytes, findings) is not { } bytes)
             return (null, findings);
         var plan = PhotoPipeline.Plan(bytes, identity, Settings);
         findings.AddRange(shown.SelectMany(photo => PhotoFindings.Check(photo, plan, Settings)));

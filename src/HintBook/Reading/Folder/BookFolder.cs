@@ -103,6 +103,11 @@ public sealed class BookFolder
         }
     }
 
+    /// <summary>The size of a file in bytes; null for one that isn't there or that a link leads to outside of the book.</summary>
+    /// <param name="path">Inside the book, with forward slashes.</param>
+    public long? SizeOf(string path) =>
+        !Steps(path).Any(PointsOutside) && new FileInfo(Path.Combine(Root, path)) is { Exists: true } file ? file.Length : null;
+
     /// <summary>Reads a file's bytes; on any problem a finding says why, and the answer is null.</summary>
     /// <param name="path">Inside the book, with forward slashes.</param>
     /// <param name="at">Where the author names the file.</param>
