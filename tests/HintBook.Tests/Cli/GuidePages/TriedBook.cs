@@ -94,7 +94,7 @@ internal sealed partial class TriedBook : IDisposable
         File.WriteAllText(path, text);
     }
 
-    [GeneratedRegex("^(?<weight>error|warning|note) (?<code>HB[0-9]{4}) ", RegexOptions.Multiline)]
+    [GeneratedRegex(" · (?<weight>error|warning|note) (?<code>HB[0-9]{4})$", RegexOptions.Multiline)]
     private static partial Regex PrintedFinding();
 }
 
