@@ -42,9 +42,14 @@ public class NuCheckerTests
 
         public void Write(string name, string html) => File.WriteAllText(Path.Combine(folder, name), html);
 
-        // It speaks on standard error unless it is asked to speak on the other.
-        public string Errors() => DebianProgram.Run(folder, "java", "-jar", checker, "--errors-only", "--stdout", "--exit-zero-always", "--format", "gnu", folder)
-            .Replace("file:" + folder, "", StringComparison.Ordinal).Trim();
+        // Without `--stdout` it writes to standard error.
+        public string Errors()
+        {
+            string[] options = ["--errors-only", "--stdout", "--exit-zero-always", "--format", "gnu"];
+            return DebianProgram.Run(folder, "java", ["-jar", checker, .. options, folder])
+                .Replace("file:" + folder, "", StringComparison.Ordinal)
+                .Trim();
+        }
 
         public void Dispose() => Directory.Delete(folder, recursive: true);
     }
