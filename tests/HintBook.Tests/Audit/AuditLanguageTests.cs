@@ -6,7 +6,7 @@ using Humanizer;
 
 namespace HintBook.Tests.Audit;
 
-/// <summary>The audit in other languages: the sentences of the check of the source, read with other eyes.</summary>
+/// <summary>The audit in other languages, measured on the sentences with which the check of the source is measured.</summary>
 public class AuditLanguageTests(ITestOutputHelper output)
 {
     [Theory]
@@ -33,7 +33,7 @@ public class AuditLanguageTests(ITestOutputHelper output)
         }
     }
 
-    // Humanizer 3, a library of others.
+    // Humanizer 3, an independent library.
     [Theory]
     [InlineData("de")]
     [InlineData("fr")]
@@ -48,7 +48,10 @@ public class AuditLanguageTests(ITestOutputHelper output)
         var secrets = Table.Of([.. numbers.Select(number => Table.Code(number.ToString(CultureInfo.InvariantCulture)))]) with { Language = language };
         using var site = Site.Good().Write("b.html", Site.Page("")).Write("note.txt", string.Join("\n\n", numbers.Select(number => number.ToWords(culture))));
         var told = site.Audit(secrets).Faults.Select(fault => fault.Secret).ToHashSet();
-        var missed = numbers.Where(number => !told.Contains(number.ToString(CultureInfo.InvariantCulture))).Select(number => $"{number}: {number.ToWords(culture)}").ToArray();
+        var missed = numbers
+            .Where(number => !told.Contains(number.ToString(CultureInfo.InvariantCulture)))
+            .Select(number => $"{number}: {number.ToWords(culture)}")
+            .ToArray();
         Assert.True(missed.Length == 0, $"{missed.Length}: {string.Join("; ", missed.Take(12))}");
     }
 

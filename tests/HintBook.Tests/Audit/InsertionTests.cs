@@ -32,10 +32,14 @@ public class InsertionTests
         ("tip", (site, said) => site.Write("b.html", Site.Page($"<p title=\"{Html(said)}\">x</p>"))),
         ("label", (site, said) => site.Write("b.html", Site.Page($"<p aria-label=\"{Html(said)}\">x</p>"))),
         ("data", (site, said) => site.Write("b.html", Site.Page($"<details class=\"answer\"><summary>x</summary><p data-x=\"{Html(said)}\">x</p></details>"))),
-        ("address", (site, said) => site.Write("b.html", Site.Page($"<details class=\"answer\"><summary>x</summary><a href=\"a7k2.html?{Uri.EscapeDataString(said)}\">x</a></details>"))),
+        ("address", (site, said) => site.Write(
+            "b.html",
+            Site.Page($"<details class=\"answer\"><summary>x</summary><a href=\"a7k2.html?{Uri.EscapeDataString(said)}\">x</a></details>"))),
         ("comment", (site, said) => site.Write("b.html", Site.Page($"<!-- {said.Replace("--", "- -", StringComparison.Ordinal)} -->"))),
         ("JSON", (site, said) => site.Write("b.html", Site.Page($"<script type=\"application/json\">[{JsonSerializer.Serialize(said)}]</script>"))),
-        ("drawing", (site, said) => site.Write("b.html", Site.Page("")).Write("look/grain.svg", $"<svg xmlns='http://www.w3.org/2000/svg'><title>{Html(said)}</title></svg>")),
+        ("drawing", (site, said) => site
+            .Write("b.html", Site.Page(""))
+            .Write("look/grain.svg", $"<svg xmlns='http://www.w3.org/2000/svg'><title>{Html(said)}</title></svg>")),
         ("style", (site, said) => site.Write("b.html", Site.Page("")).Write("look/site.css", $"p::after {{ content: \"{said}\" }}")),
         ("script", (site, said) => site.Write("b.html", Site.Page("")).Write("look/site.js", $"say({JsonSerializer.Serialize(said)});")),
         ("manifest", (site, said) => site.Write("b.html", Site.Page("")).Write("app.webmanifest", $"{{ \"name\": {JsonSerializer.Serialize(said)} }}")),

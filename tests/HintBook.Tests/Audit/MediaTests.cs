@@ -24,7 +24,8 @@ public class MediaTests
     // PNG specification, third edition, 11.3.3.4: an international text chunk.
     [Fact]
     public void An_international_text_in_a_png_is_read() =>
-        Found("x.png", Picture(new PngEncoder(), image => image.Metadata.GetPngMetadata().TextData.Add(new PngTextData("Titel", "die queen clip – 女王蜂", "de", "Titel"))));
+        Found("x.png", Picture(new PngEncoder(), image =>
+            image.Metadata.GetPngMetadata().TextData.Add(new PngTextData("Titel", "die queen clip – 女王蜂", "de", "Titel"))));
 
     [Fact]
     public void An_exif_remark_is_read() =>
@@ -70,7 +71,8 @@ public class MediaTests
     public void Xmp_is_read() =>
         Found("x.jpg", Picture(new JpegEncoder(), image => image.Metadata.XmpProfile = new XmpProfile(Encoding.UTF8.GetBytes(
             """
-            <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+            <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+            <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
             <dc:description><rdf:Alt><rdf:li xml:lang="x-default">the queen clip</rdf:li></rdf:Alt></dc:description></rdf:Description></rdf:RDF></x:xmpmeta>
             """))));
 

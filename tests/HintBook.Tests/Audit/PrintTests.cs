@@ -10,7 +10,10 @@ namespace HintBook.Tests.Audit;
 /// <summary>What printed cards tell: their text, their document's information, and their codes.</summary>
 public class PrintTests
 {
-    private static readonly AuditTable Secrets = Table.Of(Table.Name("queen clip"), Table.Code("5173")) with { PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", 2) };
+    private static readonly AuditTable Secrets = Table.Of(Table.Name("queen clip"), Table.Code("5173")) with
+    {
+        PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", 2),
+    };
 
     [Theory]
     [InlineData("a good card", "a good card", "a good card")]
@@ -21,10 +24,13 @@ public class PrintTests
     [InlineData("a good card", "the queen clip")]
     [InlineData("the queen\nclip", "a good card")]
     [InlineData("set 5, 1, 7, 3", "a good card")]
-    public void A_secret_on_a_card_is_found(params string[] pages) => Assert.Contains("on page", Assert.Single(Audit(Pdf("Cards", pages))).Message, StringComparison.Ordinal);
+    public void A_secret_on_a_card_is_found(params string[] pages) =>
+        Assert.Contains("on page", Assert.Single(Audit(Pdf("Cards", pages))).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void A_secret_in_the_documents_title_is_found() => Assert.Contains(Audit(Pdf("The queen clip", "x")), fault => fault.Message.Contains("the document's title", StringComparison.Ordinal));
+    public void A_secret_in_the_documents_title_is_found() => Assert.Contains(
+        Audit(Pdf("The queen clip", "x")),
+        fault => fault.Message.Contains("the document's title", StringComparison.Ordinal));
 
     [Theory]
     [InlineData("/Title")]
@@ -43,7 +49,8 @@ public class PrintTests
     }
 
     [Fact]
-    public void A_damaged_pdf_is_a_fault() => Assert.Contains("can't be read", Assert.Single(Audit("%PDF-1.4 nothing"u8.ToArray())).Message, StringComparison.Ordinal);
+    public void A_damaged_pdf_is_a_fault() =>
+        Assert.Contains("can't be read", Assert.Single(Audit("%PDF-1.4 nothing"u8.ToArray())).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("https://alder-row.example/beekeeper/", 0)]
@@ -61,7 +68,8 @@ public class PrintTests
     }
 
     [Fact]
-    public void A_picture_without_a_code_is_a_fault() => Assert.Contains("can't be read", Assert.Single(Audit(("qr/box.png", "-"u8.ToArray()))).Message, StringComparison.Ordinal);
+    public void A_picture_without_a_code_is_a_fault() =>
+        Assert.Contains("can't be read", Assert.Single(Audit(("qr/box.png", "-"u8.ToArray()))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void What_the_table_does_not_name_is_for_the_maker() => Assert.Empty(Audit(("chapters-queen clip.txt", "The queen clip"u8.ToArray())));

@@ -1,3 +1,5 @@
+using System.Collections;
+using System.Collections.Immutable;
 using HintBook.Audit;
 
 namespace HintBook.Tests.Audit;
@@ -6,6 +8,7 @@ namespace HintBook.Tests.Audit;
 public class SecretsTests
 {
     private static readonly AuditTable Three = Table.Of(Table.Name("queen clip"), Table.Code("5173"), Table.Name("Bienenkönigin"));
+    private static readonly ImmutableDictionary<string, BitArray> NoFolds = ImmutableDictionary<string, BitArray>.Empty;
 
     [Theory]
     [InlineData("""<p><a href="queen-clip.html">x</a></p>""", "in an address")]
@@ -38,14 +41,24 @@ public class SecretsTests
     public void A_secret_that_is_told_too_early_is_found(string body, string where)
     {
         using var site = Site.Good().Write("b.html", Site.Page(body)).Write("queen-clip.html", "").Write("pictures/5173.jpg", "-");
-        Assert.Contains(site.Audit(Three).Faults, fault => fault is { File: "b.html", Line: 6 or 7, Secret: not null, IsSure: true } && fault.Message.Contains(where, StringComparison.Ordinal));
+        Assert.Contains(site.Audit(Three).Faults, fault =>
+            fault is { File: "b.html", Line: 6 or 7, Secret: not null, IsSure: true }
+            && fault.Message.Contains(where, StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData("""<details class="clue"><summary>Clue</summary><p>The queen clip</p></details>""")]
-    [InlineData("""<details class="nudge"><summary>Nudge</summary><details class="tier clue"><summary>Clue</summary><p>The queen clip</p></details></details>""")]
+    [InlineData(
+        """
+        <details class="nudge"><summary>Nudge</summary>
+        <details class="tier clue"><summary>Clue</summary><p>The queen clip</p></details></details>
+        """)]
     [InlineData("""<details data-keep="answer"><summary>Answer</summary><p>The queen clip: 5173. Bienenkönigin.</p></details>""")]
-    [InlineData("""<details data-keep="answer"><summary>Answer</summary><img src="pictures/3f-400w.jpg" alt="The queen clip." width="1" height="1"></details>""")]
+    [InlineData(
+        """
+        <details data-keep="answer"><summary>Answer</summary>
+        <img src="pictures/3f-400w.jpg" alt="The queen clip." width="1" height="1"></details>
+        """)]
     [InlineData("""<p>The queen</p><p>clip</p>""")]
     [InlineData("""<ul><li>5</li><li>1</li><li>7</li><li>3</li></ul>""")]
     [InlineData("""<svg viewBox="0 0 51 73"><path d="M5 1 7 3"/><circle cx="51" cy="73" r="5173"/></svg>""")]
@@ -71,8 +84,15 @@ public class SecretsTests
     [Fact]
     public void Titles_and_share_previews_are_outside()
     {
-        using var site = Site.Good().Write("b.html", Site.Page("", title: "The queen clip", head: "<meta property=\"og:description\" content=\"It is 5173\"><meta property=\"og:image\" content=\"https://alder-row.example/queen-clip.jpg\">"));
-        Assert.Equal(3, site.Audit(Three).Faults.Count(fault => fault.Message.Contains("in the page's title", StringComparison.Ordinal) || fault.Message.Contains("in a meta element", StringComparison.Ordinal)));
+        const string head =
+            """
+            <meta property="og:description" content="It is 5173">
+            <meta property="og:image" content="https://alder-row.example/queen-clip.jpg">
+            """;
+        using var site = Site.Good().Write("b.html", Site.Page("", title: "The queen clip", head: head));
+        Assert.Equal(3, site.Audit(Three).Faults.Count(fault =>
+            fault.Message.Contains("in the page's title", StringComparison.Ordinal)
+            || fault.Message.Contains("in a meta element", StringComparison.Ordinal)));
     }
 
     [Theory]
@@ -124,7 +144,9 @@ public class SecretsTests
     [Fact]
     public void A_page_that_is_not_in_the_table_may_say_only_what_anyone_may_know()
     {
-        using var site = Site.Good().Write("b.html", Site.Page("")).Write("c.html", Site.Page("<details class=\"answer\"><summary>x</summary><p>5173</p></details>"));
+        using var site = Site.Good()
+            .Write("b.html", Site.Page(""))
+            .Write("c.html", Site.Page("<details class=\"answer\"><summary>x</summary><p>5173</p></details>"));
         Assert.Equal(["c.html"], site.Audit(Three).Faults.Select(fault => fault.File));
     }
 
@@ -132,9 +154,13 @@ public class SecretsTests
     public void An_element_that_speaks_of_another_page_may_say_what_that_page_shows()
     {
         using var site = Site.Good()
-            .Write("b.html", Site.Page("<ul><li data-page=\"c\"><a href=\"c.html\">The queen clip</a><p>5173</p></li><li><a href=\"c.html\">The queen clip</a></li></ul>"))
+            .Write("b.html", Site.Page(
+                """
+                <ul><li data-page="c"><a href="c.html">The queen clip</a><p>5173</p></li>
+                <li><a href="c.html">The queen clip</a></li></ul>
+                """))
             .Write("c.html", Site.Page("<p>The queen clip</p>"));
-        var table = Three with { Pages = Three.Pages.Add(new("c.html", Table.Set(3, 0), System.Collections.Immutable.ImmutableDictionary<string, System.Collections.BitArray>.Empty)) };
+        var table = Three with { Pages = Three.Pages.Add(new("c.html", Table.Set(3, 0), NoFolds)) };
         Assert.Equal(["5173", "queen clip"], site.Audit(table).Faults.Select(fault => fault.Secret).Order(StringComparer.Ordinal));
     }
 
@@ -143,20 +169,22 @@ public class SecretsTests
     [InlineData(false, 2)]
     public void On_a_page_that_leads_readers_on_a_link_may_say_what_its_page_shows(bool isSignpost, int found)
     {
-        var none = System.Collections.Immutable.ImmutableDictionary<string, System.Collections.BitArray>.Empty;
         using var site = Site.Good()
             .Write("b.html", Site.Page(""))
             .Write("where.html", Site.Page("<ul><li><a href=\"c.html\">The queen clip</a></li><li><a href=\"c.html\">5173</a></li></ul>"))
             .Write("c.html", Site.Page("<p>The queen clip</p>"));
-        var table = Three with { Pages = [.. Three.Pages, new("c.html", Table.Set(3, 0), none), new("where.html", Table.Set(3), none) { IsSignpost = isSignpost }] };
+        var (shown, where) = (new AuditPage("c.html", Table.Set(3, 0), NoFolds), new AuditPage("where.html", Table.Set(3), NoFolds));
+        var table = Three with { Pages = [.. Three.Pages, shown, where with { IsSignpost = isSignpost }] };
         Assert.Equal(found, site.Audit(table).Faults.Length);
     }
 
     [Fact]
     public void What_stands_behind_a_warning_may_say_everything_and_what_stands_before_it_nothing()
     {
-        var table = Three with { Pages = Three.Pages.Add(new("s.html", Table.Set(3), System.Collections.Immutable.ImmutableDictionary<string, System.Collections.BitArray>.Empty.Add("*", new(3, defaultValue: true)))) };
-        using var site = Site.Good().Write("b.html", Site.Page("")).Write("s.html", Site.Page("<p>5173</p><details><summary>x</summary><p>The queen clip</p></details>"));
+        var table = Three with { Pages = Three.Pages.Add(new("s.html", Table.Set(3), NoFolds.Add("*", new(3, defaultValue: true)))) };
+        using var site = Site.Good()
+            .Write("b.html", Site.Page(""))
+            .Write("s.html", Site.Page("<p>5173</p><details><summary>x</summary><p>The queen clip</p></details>"));
         Assert.Equal(["5173"], site.Audit(table).Faults.Select(fault => fault.Secret));
     }
 
@@ -191,8 +219,13 @@ public class SecretsTests
     public void A_picture_stands_only_where_what_it_shows_may_be_known()
     {
         const string Img = """<img src="pictures/3f-400w.jpg" alt="" width="1" height="1">""";
-        var table = Three with { Pictures = Three.Pictures.Add("3f", [0, 1]), Pages = Three.Pages.Add(new("index.html", new(3, defaultValue: true), Three.Pages[0].Folds)) };
-        using var site = Site.Good().Write("b.html", Site.Page($"""<details class="clue"><summary>x</summary>{Img}<details class="answer"><summary>y</summary>{Img}</details></details>"""));
+        var table = Three with
+        {
+            Pictures = Three.Pictures.Add("3f", [0, 1]),
+            Pages = Three.Pages.Add(new("index.html", new(3, defaultValue: true), Three.Pages[0].Folds)),
+        };
+        const string answer = $"""<details class="answer"><summary>y</summary>{Img}</details>""";
+        using var site = Site.Good().Write("b.html", Site.Page($"""<details class="clue"><summary>x</summary>{Img}{answer}</details>"""));
         var fault = Assert.Single(site.Audit(table).Faults);
         Assert.Equal(("b.html", "5173"), (fault.File, fault.Secret));
         Assert.Contains("shows the secret", fault.Message, StringComparison.Ordinal);

@@ -16,7 +16,11 @@ internal sealed class Site : IDisposable
             <p><a href="a7k2.html#sign">Start</a> <a href="https://alder-row.example/">The workshop</a> <a href="mailto:help@alder-row.example">Help</a></p>
             <img src="pictures/3f-400w.jpg" srcset="pictures/3f-400w.jpg 400w, pictures/3f-800w.jpg 800w" alt="The closed cabinet." width="400" height="300">
             """, robots: ""));
-        site.Write("a7k2.html", Page("""<h1 id="sign">A tray</h1><details><summary>Nudge</summary><p>Look under the roof.</p></details><p><a href="index.html">Back</a> <a href="#sign">Up</a></p>"""));
+        site.Write("a7k2.html", Page("""
+            <h1 id="sign">A tray</h1>
+            <details><summary>Nudge</summary><p>Look under the roof.</p></details>
+            <p><a href="index.html">Back</a> <a href="#sign">Up</a></p>
+            """));
         site.Write("look/site.css", "body { background: url(\"grain.svg\"); } /* url(gone.png) */");
         site.Write("look/site.js", "\"use strict\";");
         site.Write("look/grain.svg", """<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><path id="dot" d="M0 0"/></svg>""");

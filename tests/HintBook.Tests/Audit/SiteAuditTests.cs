@@ -181,7 +181,8 @@ public class SiteAuditTests
 
     private static readonly string[] Pieces =
     [
-        "<a href=", "\"", "#", "../", "%", "%0", ":", "<details>", "<summary>", "<img srcset=", ",", "<svg>", "<table>", "<template>", "</p>", "<!--", "url(", "/*", "secret", "é", "\u0000", "<frameset>",
+        "<a href=", "\"", "#", "../", "%", "%0", ":", "<details>", "<summary>", "<img srcset=", ",", "<svg>",
+        "<table>", "<template>", "</p>", "<!--", "url(", "/*", "secret", "é", "\u0000", "<frameset>",
         "<html xmlns='x'>", "<meta http-equiv=refresh content='0;url=", "&#xD800;", "<title>", "<select>", "<math><mi>",
     ];
 }

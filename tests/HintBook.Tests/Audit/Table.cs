@@ -3,7 +3,9 @@ using HintBook.Audit;
 
 namespace HintBook.Tests.Audit;
 
-/// <summary>Tables of secrets for a page <c>b.html</c> whose nudge may say nothing more, whose clue may say the first secret and whose answer may say all.</summary>
+/// <summary>
+/// Tables of secrets for a page <c>b.html</c>: its nudge may say nothing more, its clue the first secret, its answer all of them.
+/// </summary>
 internal static class Table
 {
     public static AuditSecret Name(string name, params string[] also) => new(name, [.. also.Prepend(name).Select(one => new AuditSpelling(one))]);

@@ -29,7 +29,8 @@ public class CardWordsTests
     public void A_theme_that_lacks_a_word_for_cards_says_which()
     {
         var texts = Theme.TextsOf(Theme.Default);
-        var (_, findings) = Theme.Load("mine", texts.SetItem("words.en.yaml", texts["words.en.yaml"].Replace("\ncard_scan:", "\ncard_scann:", StringComparison.Ordinal)));
+        var words = texts["words.en.yaml"].Replace("\ncard_scan:", "\ncard_scann:", StringComparison.Ordinal);
+        var (_, findings) = Theme.Load("mine", texts.SetItem("words.en.yaml", words));
         var finding = Assert.Single(findings.All);
         Assert.Equal("HB7104", finding.Code.Id);
         Assert.Contains("“card_scan”", finding.Message, StringComparison.Ordinal);
@@ -101,7 +102,8 @@ public class CardWordsTests
     public void A_theme_without_English_has_the_tools_own()
     {
         var texts = Theme.TextsOf(Theme.Default);
-        var (theme, _) = Theme.Load("mine", texts.RemoveRange(texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml")));
+        var others = texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml");
+        var (theme, _) = Theme.Load("mine", texts.RemoveRange(others));
         Assert.Equal("Stuck?", CardWords.Of(theme.Words["ja"], theme.InEnglish).Stuck);
     }
 
@@ -189,10 +191,10 @@ public class CardWordsTests
         Assert.All(lines, line => Assert.True(
             line.Place.X >= 3 && line.Place.Y >= 3 && line.Place.Right <= Imposition.Card.Width - 3 && line.Place.Bottom <= Imposition.Card.Height - 3,
             $"“{line.Text}” leaves the card: {line.Place}"));
-        for (var one = 0; one < lines.Length; one++)
+        foreach (var (at, one) in lines.Index())
         {
-            for (var other = 0; other < one; other++)
-                Assert.False(Overlap(lines[one].Place, lines[other].Place), $"“{lines[other].Text}” {lines[other].Place} and “{lines[one].Text}” {lines[one].Place} overlap");
+            foreach (var other in lines[..at])
+                Assert.False(Overlap(one.Place, other.Place), $"“{other.Text}” {other.Place} and “{one.Text}” {one.Place} overlap");
         }
     }
 

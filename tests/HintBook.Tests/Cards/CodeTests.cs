@@ -110,7 +110,8 @@ public class CodeTests
     {
         var code = QrMatrix.Encode(CardBooks.Address)!;
         var spoilt = ((y + code.Size) % code.Size * code.Size) + ((x + code.Size) % code.Size);
-        var (pixels, side) = Picture(new(code.Size, [.. Enumerable.Range(0, code.Size * code.Size).Select(i => code[i % code.Size, i / code.Size] ^ (i == spoilt))]), 4);
+        var modules = Enumerable.Range(0, code.Size * code.Size).Select(i => code[i % code.Size, i / code.Size] ^ (i == spoilt));
+        var (pixels, side) = Picture(new(code.Size, [.. modules]), 4);
         Assert.Null(UprightCode.In(pixels, side, side));
     }
 

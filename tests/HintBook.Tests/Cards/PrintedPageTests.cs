@@ -15,9 +15,10 @@ public class PrintedPageTests
         var folder = Directory.CreateTempSubdirectory("hintbook-cards-");
         try
         {
-            File.WriteAllBytes(Path.Combine(folder.FullName, "cards.pdf"), CardBooks.Pdf(CardBooks.Print(book).Set));
-            DebianProgram.Run("/", "pdftoppm", "-r", "300", "-f", "2", "-l", "2", "-gray", "-singlefile", Path.Combine(folder.FullName, "cards.pdf"), Path.Combine(folder.FullName, "page"));
-            var read = DebianProgram.Run("/", "zbarimg", "--nodbus", "--quiet", "--raw", Path.Combine(folder.FullName, "page.pgm"));
+            var (cards, page) = (Path.Combine(folder.FullName, "cards.pdf"), Path.Combine(folder.FullName, "page"));
+            File.WriteAllBytes(cards, CardBooks.Pdf(CardBooks.Print(book).Set));
+            DebianProgram.Run("/", "pdftoppm", "-r", "300", "-f", "2", "-l", "2", "-gray", "-singlefile", cards, page);
+            var read = DebianProgram.Run("/", "zbarimg", "--nodbus", "--quiet", "--raw", $"{page}.pgm");
             Assert.Equal(
                 book.Stages.Select(stage => addresses.PrintedFor(stage.Id.Value)!).Append(CardBooks.Address).Order(StringComparer.Ordinal),
                 read.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));

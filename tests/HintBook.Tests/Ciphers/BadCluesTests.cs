@@ -11,7 +11,8 @@ public class BadCluesTests
 {
     private static readonly string[] Odd =
     [
-        "", " ", "\n\n", "e\u0301a\u0308", "\u0301", "שלום עולם", "\u202Eabc\u202C", "𝟓𝟏𝟕𝟑", "٥١٧٣", "\uD800", "\uDC00x", "👩‍👩‍👧", "a\0b", "½²Ⅻ", "0", "99999999999999999999999",
+        "", " ", "\n\n", "e\u0301a\u0308", "\u0301", "שלום עולם", "\u202Eabc\u202C", "𝟓𝟏𝟕𝟑", "٥١٧٣", "\uD800", "\uDC00x", "👩‍👩‍👧",
+        "a\0b", "½²Ⅻ", "0", "99999999999999999999999",
         "1-1", "-", "/", "one", "IX", "⠼⠁", "12:30 pm", "31 February 0000", "0000-00-00", "🂡🃏", "AB\nCD", "clockwise",
     ];
 
@@ -52,8 +53,8 @@ public class BadCluesTests
 
         Assert.All(Ways.All, way => Assert.NotNull(way.Read(clue, way.Told is null ? [] : ["2"])));
         Assert.Contains("HB4204", Prove(Number("5173", clue, "number-words")).Said());
-        Assert.Contains("HB4303", Prove(Number("1", clue, "count-number-words") with { Answer = A.Value("100000"), Lock = new HintBook.Books.Lock(6, "0123456789", 3, A.Somewhere) })
-            .Findings.Select(finding => finding.Code.Id));
+        var counted = Code("100000", clue, 6, "0123456789", Step("count-number-words"));
+        Assert.Contains("HB4303", Prove(counted).Findings.Select(finding => finding.Code.Id));
     }
 
     [Fact]

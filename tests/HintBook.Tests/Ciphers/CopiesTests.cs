@@ -61,14 +61,18 @@ public sealed class CopiesTests : IDisposable
 
     [Fact]
     public void What_is_wrong_with_every_copy_is_said_once() =>
-        Assert.StartsWith("In every copy: There is no way", Assert.Single(Findings(Number.Replace("number-words", "numberwords", StringComparison.Ordinal), Two)).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "In every copy: There is no way",
+            Assert.Single(Findings(Number.Replace("number-words", "numberwords", StringComparison.Ordinal), Two)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_copy_without_a_value_is_told()
     {
         var finding = Assert.Single(Findings(Number, Two + "\n  003: { letter: one two three four }\n"));
 
-        Assert.Equal(("HB4401", "003", "Copy 003 has no value “number”, which number takes from each copy."), (finding.Code.Id, finding.At.Text, finding.Message));
+        Assert.Equal(("HB4401", "003"), (finding.Code.Id, finding.At.Text));
+        Assert.Equal("Copy 003 has no value “number”, which number takes from each copy.", finding.Message);
         Assert.Equal("not proved", Proofs(Number, Two + "\n  003: { letter: one two three four }\n").Codes[0].Says.Word);
     }
 
@@ -83,15 +87,23 @@ public sealed class CopiesTests : IDisposable
 
     [Fact]
     public void Without_any_copies_it_says_where_they_are_listed() =>
-        Assert.All(Findings(Number, ""), finding => Assert.Equal(("HB4402", true), (finding.Code.Id, finding.Help!.Contains("“copies: ", StringComparison.Ordinal))));
+        Assert.All(Findings(Number, ""), finding =>
+        {
+            Assert.Equal("HB4402", finding.Code.Id);
+            Assert.Contains("“copies: ", finding.Help, StringComparison.Ordinal);
+        });
 
     [Fact]
-    public void A_code_that_is_read_from_such_a_code_differs_as_well() => Assert.Equal(
-        ["3715", "6402"],
-        Assert.IsType<Verdict.ByCopy>(Proofs(
-            Number + "\n  back:\n    answer: { copy: back }\n    reads: [ { from: number }, reverse ]",
-            Two.Replace("{ n", "{ back: 3715, n", StringComparison.Ordinal).Replace("back: 3715, number: 2046", "back: 6402, number: 2046", StringComparison.Ordinal)).Codes[1].Says)
-            .Copies.Select(copy => copy.Proof.Steps[^1].To));
+    public void A_code_that_is_read_from_such_a_code_differs_as_well()
+    {
+        var codes = Number + "\n  back:\n    answer: { copy: back }\n    reads: [ { from: number }, reverse ]";
+        var copies = Two
+            .Replace("{ n", "{ back: 3715, n", StringComparison.Ordinal)
+            .Replace("back: 3715, number: 2046", "back: 6402, number: 2046", StringComparison.Ordinal);
+
+        var byCopy = Assert.IsType<Verdict.ByCopy>(Proofs(codes, copies).Codes[1].Says);
+        Assert.Equal(["3715", "6402"], byCopy.Copies.Select(copy => copy.Proof.Steps[^1].To));
+    }
 
     [Fact]
     public void The_workings_of_each_copy_are_printed()
@@ -117,7 +129,8 @@ public sealed class CopiesTests : IDisposable
     }
 
     [Fact]
-    public void An_answer_may_send_the_owner_to_the_own_number() => Assert.Empty(Leaked("answer", "Set the number on the sheet of your copy and take the honey."));
+    public void An_answer_may_send_the_owner_to_the_own_number() =>
+        Assert.Empty(Leaked("answer", "Set the number on the sheet of your copy and take the honey."));
 
     private Proofs Proofs(string codes, string copies)
     {
@@ -138,7 +151,9 @@ public sealed class CopiesTests : IDisposable
         var help = new Dictionary<string, string> { ["nudge"] = "Look up.", ["clue"] = "Look at the lid.", ["answer"] = "Take the honey.", [tier] = text };
         book.Without("stages/01-the-lid.md").With(
             "stages/01-the-lid.yaml",
-            "title: The lid\nsign: It is shut.\nmoves: [ { name: read, gives: [ number ] }, { name: set, needs: [ number ], gives: [ honey ] } ]\n" + string.Concat(help.Select(one => $"{one.Key}: {one.Value}\n")));
+            "title: The lid\nsign: It is shut.\n"
+                + "moves: [ { name: read, gives: [ number ] }, { name: set, needs: [ number ], gives: [ honey ] } ]\n"
+                + string.Concat(help.Select(one => $"{one.Key}: {one.Value}\n")));
         var (_, read, findings) = book.Read();
         Assert.Empty(findings.All);
         return [.. Leaks.In(read!, Surveyor.Survey(read!, whole: true).Survey!).Findings.Shown(withNotes: false)];

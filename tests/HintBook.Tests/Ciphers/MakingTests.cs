@@ -44,7 +44,8 @@ public class MakingTests
     public void What_stands_in_tables_is_written_by_them(string answer, string way, string clue) => Assert.Equal(clue, Made(answer, way).Text);
 
     [Fact]
-    public void A_sentence_counts_what_the_figures_say() => Assert.Matches("^Five [a-z ]+, one [a-z ]+, seven [a-z ]+, zero [a-z ]+\\.$", Made("5170", "number-words").Text);
+    public void A_sentence_counts_what_the_figures_say() =>
+        Assert.Matches("^Five [a-z ]+, one [a-z ]+, seven [a-z ]+, zero [a-z ]+\\.$", Made("5170", "number-words").Text);
 
     [Fact]
     public void A_mask_is_told_in_millimetres_and_its_places_follow_from_them()
@@ -110,7 +111,8 @@ public class MakingTests
     [InlineData("50", "letters-to-numbers", "“--with a0”")]
     [InlineData("", "morse", "There is nothing to make a clue for.")]
     [InlineData("Bär", "morse", "“Ä” is neither")]
-    public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) => Assert.Contains(why, Refused(answer, way), StringComparison.Ordinal);
+    public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) =>
+        Assert.Contains(why, Refused(answer, way), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("HIVE", "turning-grille", "both", "neither “clockwise”", "begins with “clockwise” or “anticlockwise”")]
@@ -130,7 +132,8 @@ public class MakingTests
         Assert.Contains("come to lie on one letter", Refused("HIVEHIVE", "turning-grille", "clockwise", "1-1", "1-4"), StringComparison.Ordinal);
 
     [Fact]
-    public void A_block_that_no_sheet_has_room_for_is_refused() => Assert.Contains("257 symbols", Refused(new string('A', 257), "stencil"), StringComparison.Ordinal);
+    public void A_block_that_no_sheet_has_room_for_is_refused() =>
+        Assert.Contains("257 symbols", Refused(new string('A', 257), "stencil"), StringComparison.Ordinal);
 
     private static MadeClue Made(string answer, string way, params string[] told) => Assert.IsType<Attempt.Made>(Clues.For(answer, way, [.. told])).Clue;
 

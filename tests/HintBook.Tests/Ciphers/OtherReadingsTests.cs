@@ -55,7 +55,11 @@ public class OtherReadingsTests
     {
         var code = Number("255", "BEE", "letters-to-numbers") with
         {
-            RuledOut = [new RuledOut(A.Value("144"), A.Value("the card shows A = 1")), new RuledOut(A.Value("233"), A.Value("the box is older than telephones"))],
+            RuledOut =
+            [
+                new RuledOut(A.Value("144"), A.Value("the card shows A = 1")),
+                new RuledOut(A.Value("233"), A.Value("the box is older than telephones")),
+            ],
         };
 
         Assert.Empty(Prove(code).Said());

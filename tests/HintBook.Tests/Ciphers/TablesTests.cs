@@ -1,4 +1,3 @@
-using System.Globalization;
 using HintBook.Ciphers;
 using HintBook.Ciphers.WaysOfReading;
 
@@ -26,7 +25,8 @@ public class TablesTests
     [InlineData("...-..-")]
     [InlineData("-.-.-.")]
     [InlineData("..--.-")]
-    public void Morse_signs_that_the_recommendation_lacks_are_refused(string sign) => Assert.Contains(sign, ReadAs.Stuck("morse", sign), StringComparison.Ordinal);
+    public void Morse_signs_that_the_recommendation_lacks_are_refused(string sign) =>
+        Assert.Contains(sign, ReadAs.Stuck("morse", sign), StringComparison.Ordinal);
 
     // ITU-T E.161, as published by probsee.com/p/E.161.
     [Theory]
@@ -76,13 +76,16 @@ public class TablesTests
         "ABCDEFGHIJKLMNOPQRSTUVWXYZ",
         ReadAs.Way(
             "spelling-alphabet",
-            "Alfa Bravo Charlie Delta Echo Foxtrot Golf Hotel India Juliett Kilo Lima Mike November Oscar Papa Quebec Romeo Sierra Tango Uniform Victor Whiskey X-ray Yankee Zulu"));
+            "Alfa Bravo Charlie Delta Echo Foxtrot Golf Hotel India Juliett Kilo Lima Mike "
+            + "November Oscar Papa Quebec Romeo Sierra Tango Uniform Victor Whiskey X-ray Yankee Zulu"));
 
     // freepages.rootsweb.ancestry.com/~wakefield, the sender's left and right arm; the same list at web.ukonline.co.uk/scoutnotebook.
     [Fact]
     public void Semaphore_is_as_the_signallers_publish_it()
     {
-        const string signs = "down/low down/out down/high down/up high/down out/down low/down across-low/out across-low/up out/up up/low high/low out/low low/low "
+        const string signs =
+            "down/low down/out down/high down/up high/down out/down low/down "
+            + "across-low/out across-low/up out/up up/low high/low out/low low/low "
             + "across-high/out up/out high/out out/out low/out up/high high/high low/up out/across-high low/across-high out/high out/across-low";
         Assert.Equal("ABCDEFGHIJKLMNOPQRSTUVWXYZ", ReadAs.Way("semaphore", signs));
         Assert.Equal("1230", ReadAs.Way("semaphore", "high/up down/low down/out down/high up/low"));
@@ -143,7 +146,7 @@ public class TablesTests
     // Unicode's numeric values of U+2160 to U+216B.
     [Fact]
     public void Roman_numerals_of_one_sign_have_their_value_in_Unicode() =>
-        Assert.Equal(Enumerable.Range(1, 12).Select(number => (int?)number), Enumerable.Range(0x2160, 12).Select(sign => RomanNumerals.Value(((char)sign).ToString(CultureInfo.InvariantCulture))));
+        Assert.All(Enumerable.Range(1, 12), number => Assert.Equal(number, RomanNumerals.Value($"{(char)(0x215F + number)}")));
 
     // num2words 0.5.10 writes "and" and commas, number-to-words 1.2.4 neither.
     [Theory]

@@ -147,7 +147,12 @@ public class DrawingTests
         // A ladder with an edge from each of its rungs to a box at the end.
         static Point[] LastBends(int rungs)
         {
-            (int, int)[] edges = [.. Enumerable.Range(1, rungs).Select(i => (i - 1, i)), (rungs, rungs + 1), .. Enumerable.Range(0, rungs).Select(i => (i, rungs + 1))];
+            (int, int)[] edges =
+            [
+                .. Enumerable.Range(1, rungs).Select(i => (i - 1, i)),
+                (rungs, rungs + 1),
+                .. Enumerable.Range(0, rungs).Select(i => (i, rungs + 1)),
+            ];
             var drawing = MapLayout.Compute([.. Enumerable.Repeat(new Extent(100, 50), rungs + 2)], [.. edges]);
             return [.. drawing.Routes.TakeLast(rungs).Select(route => route.Points[^2]).Distinct()];
         }

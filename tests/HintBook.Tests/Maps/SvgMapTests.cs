@@ -76,7 +76,8 @@ public class SvgMapTests
     {
         var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Where(word => word.Key.StartsWith("map_", StringComparison.Ordinal)).ToArray();
         var marked = entries.ToDictionary(word => word.Key, word => $"[{word.Key}] {string.Join(' ', Placeholders.Where(word.Value.Contains))}");
-        var text = SvgMap.Write(Awkward, MapWords.Of(marked)) + SvgMap.Write(Awkward with { Edges = [new(1, 6, false), new(2, 6, false)] }, MapWords.Of(marked), spoilerFree: true);
+        var joined = Awkward with { Edges = [new(1, 6, false), new(2, 6, false)] };
+        var text = SvgMap.Write(Awkward, MapWords.Of(marked)) + SvgMap.Write(joined, MapWords.Of(marked), spoilerFree: true);
         Assert.All(marked.Keys, key => Assert.Contains($"[{key}]", text, StringComparison.Ordinal));
         Assert.All(Placeholders, name => Assert.DoesNotContain(name, text, StringComparison.Ordinal));
     }

@@ -35,7 +35,9 @@ public class AgainstTheNaiveExplorerTests
             Assert.Equal(moves, Assert.IsType<Claim.Proved>(solution.Shortest).Way.Length);
         foreach (var stage in solution.Stages)
             Assert.Equal(naive.Reachable(stage.Id) ? "proved" : "refuted", stage.Reachable.Word);
-        Assert.Equal(Impossible(book, naive), solution.NeverPossible.Where(s => s.Kind is StepKind.StageMove or StepKind.BookMove).Select(s => (s.Stage, s.Move)));
+        Assert.Equal(
+            Impossible(book, naive),
+            solution.NeverPossible.Where(s => s.Kind is StepKind.StageMove or StepKind.BookMove).Select(s => (s.Stage, s.Move)));
         var deadEnd = naive.ShortestDeadEnd();
         Assert.Equal(deadEnd, solution.DeadEnds.IsEmpty ? null : solution.DeadEnds[0].Length);
         CompareCertain(book, naive, solution);

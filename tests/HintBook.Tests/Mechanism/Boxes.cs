@@ -114,8 +114,12 @@ internal static class Boxes
                     foreach (var (boat, other, sign) in new[] { ("near", "far", -1), ("far", "near", 1) })
                     {
                         var (nm, nc) = (m + (sign * dm), c + (sign * dc));
-                        if (nm >= 0 && nm <= each && nc >= 0 && nc <= each && Safe(m, c) && Safe(nm, nc))
-                            box.Move($"{dm} and {dc} to {other}", $"missionaries={m}, cannibals={c}, boat={boat}", $"missionaries={nm}, cannibals={nc}, boat={other}");
+                        if (nm < 0 || nm > each || nc < 0 || nc > each || !Safe(m, c) || !Safe(nm, nc))
+                            continue;
+                        box.Move(
+                            $"{dm} and {dc} to {other}",
+                            $"missionaries={m}, cannibals={c}, boat={boat}",
+                            $"missionaries={nm}, cannibals={nc}, boat={other}");
                     }
                 }
             }

@@ -30,7 +30,13 @@ public class BreadthFirstTests
     [Fact]
     public void Two_cores_find_the_same_way()
     {
-        foreach (var book in new[] { LargeBoxes.Loose(18), Boxes.EightPuzzle(8, [8, 7, 6, 5, 4, 3, 2, 1, 0]), Boxes.EightPuzzle(0, [0, 8, 7, 6, 5, 4, 3, 2, 1]) })
+        Book[] books =
+        [
+            LargeBoxes.Loose(18),
+            Boxes.EightPuzzle(8, [8, 7, 6, 5, 4, 3, 2, 1, 0]),
+            Boxes.EightPuzzle(0, [0, 8, 7, 6, 5, 4, 3, 2, 1]),
+        ];
+        foreach (var book in books)
         {
             var (one, two) = (Explored(book), Explored(book, cores: 2));
             Assert.Equal(Depths(one), Depths(two));

@@ -23,7 +23,10 @@ public class ForPagesTests
     }
 
     private static string Said(Solution s) =>
-        $"{s.Opens.Word} {s.Shortest.Word} {s.NoDeadEnds.Word} {s.NoOtherShortcuts.Word}: {string.Join(" ", s.Bottlenecks)}; {string.Join(" ", s.Shortcuts.Select(c => c.Without))}";
+        $"{s.Opens.Word} {s.Shortest.Word} {s.NoDeadEnds.Word} {s.NoOtherShortcuts.Word}: "
+        + $"{string.Join(" ", s.Bottlenecks)}; {string.Join(" ", s.Shortcuts.Select(c => c.Without))}";
 
-    private static string Said(StageAnswer s) => $"{s.Id} {s.Reachable.Word} {s.Exact} {string.Join(" ", s.CertainBefore)}; {string.Join(" ", s.Facts)}; {string.Join(" ", s.Attained)}";
+    private static string Said(StageAnswer s) =>
+        $"{s.Id} {s.Reachable.Word} {s.Exact} "
+        + $"{string.Join(" ", s.CertainBefore)}; {string.Join(" ", s.Facts)}; {string.Join(" ", s.Attained)}";
 }

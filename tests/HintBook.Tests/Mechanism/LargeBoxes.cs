@@ -69,8 +69,10 @@ internal static class LargeBoxes
                 needs.Add($"t{(i / 3) - 1}");
             if (i is 14 or 21)
                 needs.Add($"tray{(i / 7) - 2}=out");
-            var gives = i % 3 == 0 ? $", t{i / 3}=in-hand" : i % 3 == 1 && i > 3 ? $", t{(i / 3) - 1}=used-up" : "";
-            box.Stage($"s{i}", string.Join(", ", needs), $"p{i}=open{gives}", undo: BoxBuilder.Undo(i % 3 == 0 ? $"t{i / 3}" : i % 3 == 1 && i > 3 ? $"t{(i / 3) - 1}" : "", $"p{i}=shut"));
+            var (gives, givesBack) = i % 3 == 0 ? ($", t{i / 3}=in-hand", $"t{i / 3}")
+                : i % 3 == 1 && i > 3 ? ($", t{(i / 3) - 1}=used-up", $"t{(i / 3) - 1}")
+                : ("", "");
+            box.Stage($"s{i}", string.Join(", ", needs), $"p{i}=open{gives}", undo: BoxBuilder.Undo(givesBack, $"p{i}=shut"));
         }
 
         return box.Goal(string.Create(CultureInfo.InvariantCulture, $"p{stages - 1}=open, p{stages - 2}=open")).Build();

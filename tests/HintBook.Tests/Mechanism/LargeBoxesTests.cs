@@ -46,7 +46,8 @@ public class LargeBoxesTests
     [Fact]
     public void Two_thousand_parts_are_no_trouble()
     {
-        var solution = Solver.Solve(LargeBoxes.Gated(2000), SolveLimits.Default with { Time = TimeSpan.FromSeconds(3) }, null, TestContext.Current.CancellationToken);
+        var limits = SolveLimits.Default with { Time = TimeSpan.FromSeconds(3) };
+        var solution = Solver.Solve(LargeBoxes.Gated(2000), limits, null, TestContext.Current.CancellationToken);
         Assert.NotEqual("refuted", solution.Opens.Word);
     }
 

@@ -31,7 +31,9 @@ public partial class ModelCheckerTests
         (int)double.Parse(States().Match(Checked(machine, watched: false)).Groups["number"].ValueSpan, CultureInfo.InvariantCulture);
 
     private static int? ShortestOf(Machine machine) =>
-        Depth().Match(Checked(machine, watched: true)) is { Success: true } found ? int.Parse(found.Groups["number"].ValueSpan, CultureInfo.InvariantCulture) : null;
+        Depth().Match(Checked(machine, watched: true)) is { Success: true } found
+            ? int.Parse(found.Groups["number"].ValueSpan, CultureInfo.InvariantCulture)
+            : null;
 
     private static string Checked(Machine machine, bool watched)
     {

@@ -231,7 +231,9 @@ internal sealed class NaiveExplorer
     {
         acts.Add((
             act,
-            s => Follows(s, stage) && All(s, move.Needs) && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp)),
+            s => Follows(s, stage)
+                && All(s, move.Needs)
+                && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp)),
             s =>
             {
                 foreach (var change in move.Changes)
@@ -300,7 +302,8 @@ internal sealed class NaiveExplorer
         _ => false,
     });
 
-    private static string Text(Dictionary<string, string> at) => string.Join(' ', at.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}={p.Value}"));
+    private static string Text(Dictionary<string, string> at) =>
+        string.Join(' ', at.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}={p.Value}"));
 
     /// <summary>A state with all that was ever made on the way: the long way round.</summary>
     private sealed class State(Dictionary<string, string> at, SortedSet<string> made, int depth)

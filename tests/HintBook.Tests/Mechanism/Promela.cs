@@ -19,11 +19,11 @@ internal static class Promela
         foreach (var act in machine.Acts.Where(act => !act.When.IsEmpty && !act.Effects.IsEmpty))
         {
             var effects = string.Join("; ", act.Effects.Select(effect => Of(machine, act, effect)));
-            text.Append(CultureInfo.InvariantCulture, $":: d_step {{ ({string.Join(" || ", act.When.Select(clause => Of(machine, clause)))}) -> {effects} }}\n");
+            text.Append(CultureInfo.InvariantCulture, $":: d_step {{ {Any(act.When.Select(clause => Of(machine, clause)))} -> {effects} }}\n");
         }
 
         if (watched && !machine.Goal.IsEmpty)
-            text.Append(CultureInfo.InvariantCulture, $":: d_step {{ ({string.Join(" || ", machine.Goal.Select(clause => Of(machine, clause)))}) -> assert(false) }}\n");
+            text.Append(CultureInfo.InvariantCulture, $":: d_step {{ {Any(machine.Goal.Select(clause => Of(machine, clause)))} -> assert(false) }}\n");
         return text.Append(":: d_step { false -> skip }\nod\n}\n").ToString();
     }
 
@@ -35,8 +35,12 @@ internal static class Promela
     private static string Of(Machine machine, Clause clause) =>
         clause.Literals.IsEmpty ? "true" : $"({string.Join(" && ", clause.Literals.Select(literal => Of(machine, literal)))})";
 
-    private static string Of(Machine machine, Literal literal) =>
-        $"({string.Join(" || ", Enumerable.Range(0, machine.Variables[literal.Variable].Positions.Length).Where(literal.Takes).Select(p => Invariant($"v{literal.Variable} == {p}")))})";
+    private static string Of(Machine machine, Literal literal) => Any(
+        from position in Enumerable.Range(0, machine.Variables[literal.Variable].Positions.Length)
+        where literal.Takes(position)
+        select Invariant($"v{literal.Variable} == {position}"));
+
+    private static string Any(IEnumerable<string> alternatives) => $"({string.Join(" || ", alternatives)})";
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

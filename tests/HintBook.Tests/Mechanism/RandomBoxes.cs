@@ -23,7 +23,12 @@ internal static class RandomBoxes
 
     private static Book MakeGaining(Pick pick)
     {
-        var box = new BoxBuilder().Part("tray", "in", "out").Part("lamp", "dark", "lit").Free("dial", pick.Of(0, 1) == 0 ? "" : "p1=open", "a", "b", "c").Thing("key").Fact("rhyme");
+        var box = new BoxBuilder()
+            .Part("tray", "in", "out")
+            .Part("lamp", "dark", "lit")
+            .Free("dial", pick.Of(0, 1) == 0 ? "" : "p1=open", "a", "b", "c")
+            .Thing("key")
+            .Fact("rhyme");
         var stages = pick.Of(3, 6);
         for (var i = 1; i <= stages; i++)
             box.Part($"p{i}", "shut", "open");

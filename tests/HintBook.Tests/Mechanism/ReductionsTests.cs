@@ -28,10 +28,12 @@ public class ReductionsTests
         print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_only_gain_keep_their_answers_when_explored_thriftily() => RandomBoxes.Gaining.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
+    public void Boxes_that_only_gain_keep_their_answers_when_explored_thriftily() =>
+        RandomBoxes.Gaining.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_go_one_way_keep_their_answers_when_explored_thriftily() => RandomBoxes.OneWay.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
+    public void Boxes_that_go_one_way_keep_their_answers_when_explored_thriftily() =>
+        RandomBoxes.OneWay.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
     public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()

@@ -13,7 +13,11 @@ public class SolverTests
             .Stage("drawer-opens", "key", "drawer=open").Stage("key-found", "drawer=open", "key=in-hand").Goal("drawer=open").Build();
         var solution = Solving.Of(book);
         var refuted = Assert.IsType<Claim.Refuted>(solution.Opens);
-        Assert.Equal("It waits for “drawer” to be open; that comes from “drawer-opens”, which waits for “key” in hand; that comes from “key-found”, which again waits for “drawer” to be open. So each is behind the lock that it opens: “drawer” ← “key” ← “drawer”.", refuted.Why);
+        Assert.Equal(
+            "It waits for “drawer” to be open; that comes from “drawer-opens”, which waits for “key” in hand; "
+            + "that comes from “key-found”, which again waits for “drawer” to be open. "
+            + "So each is behind the lock that it opens: “drawer” ← “key” ← “drawer”.",
+            refuted.Why);
         Assert.Equal(["HB2201", "HB2202"], solution.Findings.Select(f => f.Code.Id));
     }
 
@@ -66,7 +70,12 @@ public class SolverTests
     [Fact]
     public void Reactions_that_go_round_for_ever_are_shown()
     {
-        var book = Simple().Part("light", "off", "on").Reaction("lid=open, light=off", "light=on").Reaction("lid=open, light=on", "light=off").Goal("lid=open").Build();
+        var book = Simple()
+            .Part("light", "off", "on")
+            .Reaction("lid=open, light=off", "light=on")
+            .Reaction("lid=open, light=on", "light=off")
+            .Goal("lid=open")
+            .Build();
         var finding = Assert.Single(Solving.Of(book).Findings, f => f.Code.Id == "HB2120");
         Assert.StartsWith("After lid the box never comes to rest (reaction 1;", finding.Message, StringComparison.Ordinal);
     }
@@ -136,7 +145,9 @@ public class SolverTests
             ["opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks", "widest", "orders", "states", "explored", "seconds"],
             json.RootElement.EnumerateObject().Select(p => p.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("opens").GetString());
-        Assert.Equal(["read the clue", "set the lock"], json.RootElement.GetProperty("shortest").EnumerateArray().Select(e => e.GetString()!.Replace('-', ' ')));
+        Assert.Equal(
+            ["read the clue", "set the lock"],
+            json.RootElement.GetProperty("shortest").EnumerateArray().Select(e => e.GetString()!.Replace('-', ' ')));
         Assert.Equal("1", json.RootElement.GetProperty("orders").GetString());
     }
 

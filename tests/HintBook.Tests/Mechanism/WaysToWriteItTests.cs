@@ -98,7 +98,11 @@ public class WaysToWriteItTests
     public void A_thing_used_up_does_not_come_again()
     {
         var book = new BoxBuilder().Thing("wax").Part("seal", "off", "on").Part("candle", "short", "long")
-            .Stage("wax", "", "wax=in-hand").Stage("seal", "wax", "wax=used-up, seal=on").Stage("candle", "wax", "wax=used-up, candle=long").Goal("seal=on, candle=long").Build();
+            .Stage("wax", "", "wax=in-hand")
+            .Stage("seal", "wax", "wax=used-up, seal=on")
+            .Stage("candle", "wax", "wax=used-up, candle=long")
+            .Goal("seal=on, candle=long")
+            .Build();
         Assert.IsType<Claim.Refuted>(Solving.Of(book).Opens);
     }
 

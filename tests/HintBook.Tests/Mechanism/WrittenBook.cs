@@ -31,11 +31,14 @@ internal static class WrittenBook
     private static void Write(Book book, string folder)
     {
         var text = new StringBuilder($"title: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
-        Section(text, "parts", book.Box.Parts, part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)} }}");
+        Section(text, "parts", book.Box.Parts, part =>
+            $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)} }}");
         Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
-            ? $"{{ answer: \"{code.Answer}\", lock: {{ wheels: {set.Wheels}, symbols: \"{set.Symbols}\", seconds-a-try: {set.SecondsATry.ToString(CultureInfo.InvariantCulture)} }} }}"
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{{ answer: \"{code.Answer}\", lock: {{ wheels: {set.Wheels}, symbols: \"{set.Symbols}\", seconds-a-try: {set.SecondsATry} }} }}")
             : $"{{ answer: \"{code.Answer}\" }}");
         Listed(text, "moves", book.Box.Moves.Select(Written));
         Listed(text, "reactions", book.Box.Reactions.Select(reaction => $"{{ when: {List(reaction.When)}, does: {Changed(reaction.Changes)} }}"));
@@ -46,7 +49,9 @@ internal static class WrittenBook
             File.WriteAllText(Path.Combine(folder, "stages", "1-handling.yaml"), $"title: Handling\nsign: a sign\n{Help}");
         foreach (var (index, stage) in book.Stages.Index())
         {
-            var keys = new StringBuilder($"title: {stage.Title}\nsign: a sign\nafter: {Names(stage.After.Select(id => id.Value))}\noptional: {Flag(stage.Optional)}\n{Help}");
+            var keys = new StringBuilder(
+                $"title: {stage.Title}\nsign: a sign\n"
+                + $"after: {Names(stage.After.Select(id => id.Value))}\noptional: {Flag(stage.Optional)}\n{Help}");
             Listed(keys, "moves", stage.Moves.Select(Written));
             File.WriteAllText(Path.Combine(folder, "stages", $"{index + 1:0000}-{stage.Id}.yaml"), keys.ToString());
         }

@@ -17,7 +17,8 @@ public class AnyTextTests
     public void Any_title_sign_and_name_give_good_HTML_that_says_the_same() => Text.Sample(
         text =>
         {
-            var plan = Sites.Plan(A.Book(A.Stage("lid") with { Title = A.Value(text), Sign = A.Value(text) }) with { Title = A.Value(text), Id = A.Value("box") });
+            var stage = A.Stage("lid") with { Title = A.Value(text), Sign = A.Value(text) };
+            var plan = Sites.Plan(A.Book(stage) with { Title = A.Value(text), Id = A.Value("box") });
             var page = Sites.StagePage(plan, "lid");
             Assert.Equal(Readable(text), Readable(page.QuerySelector("h1")!.TextContent));
             Assert.Equal(Readable(text), Readable(page.QuerySelector("meta[property='og:title']")!.GetAttribute("content")!));

@@ -70,7 +70,11 @@ public partial class ContrastTests
     public void Every_colour_is_named_and_tested_and_dark_names_the_same_ones(string theme)
     {
         var schemes = Schemes(theme);
-        var tested = Meetings[theme].SelectMany(meeting => meeting.Fronts.Concat(meeting.Backs)).Concat(Decoration[theme]).Distinct().Order(StringComparer.Ordinal);
+        var tested = Meetings[theme]
+            .SelectMany(meeting => meeting.Fronts.Concat(meeting.Backs))
+            .Concat(Decoration[theme])
+            .Distinct()
+            .Order(StringComparer.Ordinal);
 
         Assert.Equal(2, schemes.Length);
         Assert.Equal(schemes[0].Keys.Order(StringComparer.Ordinal), tested);
@@ -84,7 +88,9 @@ public partial class ContrastTests
     {
         var rules = Comment().Replace(Root().Replace(Stylesheet(theme), ""), "");
 
-        Assert.DoesNotMatch(@"#[0-9a-fA-F]{3,8}\b|rgba?\(|hsla?\(|hwb\(|(ok)?l(ab|ch)\(|\bcolor\(|:[^;{]*\b(black|white|gr[ae]y|red|green|blue|yellow|silver)\b", rules);
+        Assert.DoesNotMatch(@"#[0-9a-fA-F]{3,8}\b", rules);
+        Assert.DoesNotMatch(@"rgba?\(|hsla?\(|hwb\(|(ok)?l(ab|ch)\(|\bcolor\(", rules);
+        Assert.DoesNotMatch(@":[^;{]*\b(black|white|gr[ae]y|red|green|blue|yellow|silver)\b", rules);
     }
 
     private static string Stylesheet(string theme) => Theme.TextsOf(theme)["theme.css"];

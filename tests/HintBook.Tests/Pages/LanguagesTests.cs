@@ -12,7 +12,9 @@ public class LanguagesTests
 
     [Fact]
     public void Every_page_stands_in_every_language() =>
-        Assert.Equal(Pages.Keys.Where(page => !page.Contains('/')).Select(page => $"ar/{page}"), Pages.Keys.Where(page => page.StartsWith("ar/", StringComparison.Ordinal)));
+        Assert.Equal(
+            Pages.Keys.Where(page => !page.Contains('/')).Select(page => $"ar/{page}"),
+            Pages.Keys.Where(page => page.StartsWith("ar/", StringComparison.Ordinal)));
 
     [Fact]
     public void Every_page_says_its_language_and_direction_and_leads_to_itself_in_the_others()
@@ -24,7 +26,9 @@ public class LanguagesTests
             var arabic = path != name;
 
             Assert.Equal(arabic ? ("ar", "rtl") : ("en", "ltr"), (page.DocumentElement.GetAttribute("lang"), page.DocumentElement.GetAttribute("dir")));
-            Assert.Equal(arabic ? [$"../{name}", $"../ar/{name}"] : [name, $"ar/{name}"], page.QuerySelectorAll("[data-language]").Select(link => link.GetAttribute("href")));
+            Assert.Equal(
+                arabic ? [$"../{name}", $"../ar/{name}"] : [name, $"ar/{name}"],
+                page.QuerySelectorAll("[data-language]").Select(link => link.GetAttribute("href")));
             Assert.Equal(arabic ? "ar" : "en", page.QuerySelector("[data-language][aria-current]")!.GetAttribute("data-language"));
             Assert.Equal(["en", "ar"], page.QuerySelectorAll("link[rel=alternate]").Select(link => link.GetAttribute("hreflang")));
         }

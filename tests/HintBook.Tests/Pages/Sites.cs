@@ -31,8 +31,12 @@ internal static class Sites
             .ToImmutableDictionary(file => file, A.Picture),
         Films = book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>()
             .Distinct(StringComparer.Ordinal)
-            .ToImmutableDictionary(file => file, file => new PublishedFilm($"films/{file}", ImmutableSortedDictionary<string, string>.Empty.Add("en", $"films/{Path.GetFileNameWithoutExtension(file)}.en.vtt"))),
+            .ToImmutableDictionary(file => file, Film),
     };
+
+    private static PublishedFilm Film(string file) => new(
+        $"films/{file}",
+        ImmutableSortedDictionary<string, string>.Empty.Add("en", $"films/{Path.GetFileNameWithoutExtension(file)}.en.vtt"));
 
     /// <summary>The pages by file name; the site must have nothing to say.</summary>
     public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan, string theme = Theme.Default)

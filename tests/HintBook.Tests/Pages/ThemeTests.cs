@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Pages;
 using HintBook.Tests.Books;
@@ -24,7 +25,9 @@ public class ThemeTests
     {
         Assert.Equal(["parlour", "plain", "workshop"], Theme.BuiltInNames);
         string[] files = ["theme.css", "icon.svg", "front.html + stage.html + parts/answer.html + parts/veiled.html"];
-        Assert.All(files, file => Assert.Distinct(Theme.BuiltInNames.Select(name => string.Concat(file.Split(" + ").Select(part => Theme.TextsOf(name)[part])))));
+        Assert.All(files, file => Assert.Distinct(Theme.BuiltInNames.Select(name => TextOf(name, file))));
+
+        static string TextOf(string theme, string files) => string.Concat(files.Split(" + ").Select(file => Theme.TextsOf(theme)[file]));
     }
 
     [Fact]
@@ -67,7 +70,9 @@ public class ThemeTests
 
     [Fact]
     public void A_part_that_includes_itself_is_a_finding() =>
-        Assert.All(Findings(Parlour.SetItem("parts/film.html", "{{ include 'parts/film.html' }}")), finding => Assert.Equal(PageFindings.BrokenTemplate, finding.Code));
+        Assert.All(
+            Findings(Parlour.SetItem("parts/film.html", "{{ include 'parts/film.html' }}")),
+            finding => Assert.Equal(PageFindings.BrokenTemplate, finding.Code));
 
     [Theory]
     [InlineData("front.html")]
@@ -85,7 +90,8 @@ public class ThemeTests
     [Fact]
     public void A_missing_word_says_its_file_and_key_and_is_English_meanwhile()
     {
-        var (theme, findings) = Theme.Load("mine", Parlour.Add("words.it.yaml", Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal)));
+        var words = Parlour["words.en.yaml"].Replace("\nclue:", "\nklue:", StringComparison.Ordinal);
+        var (theme, findings) = Theme.Load("mine", Parlour.Add("words.it.yaml", words));
         var finding = Assert.Single(findings.All);
 
         Assert.Equal(PageFindings.MissingWord, finding.Code);
@@ -97,7 +103,8 @@ public class ThemeTests
     [Fact]
     public void A_placeholder_that_nothing_fills_is_a_finding_at_the_word()
     {
-        var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", Parlour["words.en.yaml"].Replace("by {maker}.", "by {hand}.", StringComparison.Ordinal)));
+        var words = Parlour["words.en.yaml"].Replace("by {maker}.", "by {hand}.", StringComparison.Ordinal);
+        var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", words));
         var finding = Assert.Single(findings.All);
 
         Assert.Equal(PageFindings.StrangePlaceholder, finding.Code);
@@ -119,8 +126,12 @@ public class ThemeTests
     }
 
     [Fact]
-    public void A_words_file_nested_thirty_thousand_deep_is_a_finding() =>
-        Assert.Equal(PageFindings.BrokenWords, Assert.Single(Theme.Load("mine", Parlour.SetItem("words.en.yaml", "a: " + new string('[', 30_000))).Findings.All).Code);
+    public void A_words_file_nested_thirty_thousand_deep_is_a_finding()
+    {
+        var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", "a: " + new string('[', 30_000)));
+
+        Assert.Equal(PageFindings.BrokenWords, Assert.Single(findings.All).Code);
+    }
 
     [Fact]
     public void A_book_that_asks_for_a_theme_with_a_slip_is_told_the_right_name()
@@ -169,7 +180,7 @@ public class ThemeTests
     {
         foreach (var (name, text) in Theme.TextsOf(theme).Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)))
         {
-            var markup = System.Text.RegularExpressions.Regex.Replace(text, @"\{\{.*?\}\}|<[^>]*>", "", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5));
+            var markup = Regex.Replace(text, @"\{\{.*?\}\}|<[^>]*>", "", RegexOptions.None, TimeSpan.FromSeconds(5));
             Assert.True(!markup.Any(char.IsLetter), $"{name}: {markup.Trim()}");
         }
     }
@@ -177,8 +188,16 @@ public class ThemeTests
     [Fact]
     public void Every_word_is_used()
     {
-        var used = string.Concat(Theme.BuiltInNames.SelectMany(Theme.TextsOf).Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal)).Select(file => file.Value));
-        string[] usedByCode = ["title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_", "reset_p", "reset_thing", "reset_replace", "reset_take", "card_", "map_", "working_", "care_", "shelf", "language_name", "mail_", "where_and"];
+        var used = string.Concat(
+            from file in Theme.BuiltInNames.SelectMany(Theme.TextsOf)
+            where file.Key.EndsWith(".html", StringComparison.Ordinal)
+            select file.Value);
+        string[] usedByCode =
+        [
+            "title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_",
+            "reset_p", "reset_thing", "reset_replace", "reset_take",
+            "card_", "map_", "working_", "care_", "shelf", "language_name", "mail_", "where_and",
+        ];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 
         Assert.All(words.Where(word => !usedByCode.Any(start => word.StartsWith(start, StringComparison.Ordinal))), word =>

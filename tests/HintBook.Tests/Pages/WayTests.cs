@@ -77,7 +77,9 @@ public class WayTests
                 waiting.Enqueue(link);
         }
 
-        Assert.Equal(plan.Book.Stages.Select(stage => plan.Addresses.PageOf(stage.Id.Value)).Order(StringComparer.Ordinal), reached.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            plan.Book.Stages.Select(stage => plan.Addresses.PageOf(stage.Id.Value)).Order(StringComparer.Ordinal),
+            reached.Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -58,7 +58,11 @@ public class WhereTests
         var (_, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
 
         Assert.Equal(["s3-title", "s4-title", "s5-title"], findings.All.Select(finding => finding.Message.Split('“', '”')[3]));
-        Assert.All(findings.All, finding => Assert.Equal((PageFindings.FarAwayCode, true), (finding.Code, finding.Help!.Contains("seen: true", StringComparison.Ordinal))));
+        Assert.All(findings.All, finding =>
+        {
+            Assert.Equal(PageFindings.FarAwayCode, finding.Code);
+            Assert.Contains("seen: true", finding.Help, StringComparison.Ordinal);
+        });
     }
 
     // The law behind the page, for boxes whose stages need any of the earlier ones.
@@ -147,11 +151,18 @@ public class WhereTests
     private static Survey Certain(Book book, Func<string, IEnumerable<string>> before)
     {
         var survey = A.Survey(book);
-        return survey with { Stages = survey.Stages.ToImmutableDictionary(stage => stage.Key, stage => stage.Value with { CertainBefore = [.. before(stage.Key)] }) };
+        return survey with
+        {
+            Stages = survey.Stages.ToImmutableDictionary(
+                stage => stage.Key,
+                stage => stage.Value with { CertainBefore = [.. before(stage.Key)] }),
+        };
     }
 
     private static ImmutableHashSet<string> Before(SitePlan plan, string stage) => [.. plan.Survey.Stages[stage].CertainBefore];
 
     private static IEnumerable<string> Movers(SitePlan plan, Part part) =>
-        plan.Book.Stages.Where(stage => stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == part.Id.Value))).Select(stage => stage.Id.Value);
+        from stage in plan.Book.Stages
+        where stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == part.Id.Value))
+        select stage.Id.Value;
 }

@@ -27,7 +27,8 @@ public class CluePrintTests
         var holes = mask.Elements().Where(element => (string?)element.Attribute("class") == "hole")
             .Select(hole => (X: Number(hole, "x") + (Number(hole, "width") / 2), Y: Number(hole, "y") + (Number(hole, "height") / 2)));
 
-        Assert.Equal(answer, Read([.. letters], [.. holes], (Number(edge, "x") + (Number(edge, "width") / 2), Number(edge, "y") + (Number(edge, "height") / 2)), clue.Mask!.Clockwise is null ? 1 : 4));
+        var middle = (Number(edge, "x") + (Number(edge, "width") / 2), Number(edge, "y") + (Number(edge, "height") / 2));
+        Assert.Equal(answer, Read([.. letters], [.. holes], middle, clue.Mask!.Clockwise is null ? 1 : 4));
     }
 
     [Theory]
@@ -46,7 +47,8 @@ public class CluePrintTests
             .Select(box => (X: box.Centroid.X * PointsToMm, Y: (mask.Height - box.Centroid.Y) * PointsToMm));
         var edge = boxes.Single(box => Math.Abs((box.Width * PointsToMm) - clue.Mask!.Width) < 0.1);
 
-        Assert.Equal(answer, Read([.. letters], [.. holes], (edge.Centroid.X * PointsToMm, (mask.Height - edge.Centroid.Y) * PointsToMm), clue.Mask!.Clockwise is null ? 1 : 4));
+        var middle = (edge.Centroid.X * PointsToMm, (mask.Height - edge.Centroid.Y) * PointsToMm);
+        Assert.Equal(answer, Read([.. letters], [.. holes], middle, clue.Mask!.Clockwise is null ? 1 : 4));
     }
 
     [Fact]
@@ -68,7 +70,9 @@ public class CluePrintTests
 
     [Fact]
     public void The_ruler_is_a_hundred_millimetres_long() =>
-        Assert.Single(Svg(Made("5173", "morse"), 0).Elements(), element => element.Name.LocalName == "line" && Math.Abs(Number(element, "x2") - Number(element, "x1") - 100) < 0.001);
+        Assert.Single(
+            Svg(Made("5173", "morse"), 0).Elements(),
+            element => element.Name.LocalName == "line" && Math.Abs(Number(element, "x2") - Number(element, "x1") - 100) < 0.001);
 
     // ITU-R M.1677-1: a dash is three dots long, the space inside of a letter one, between letters three.
     [Fact]
@@ -82,8 +86,11 @@ public class CluePrintTests
     }
 
     [Fact]
-    public void Each_colour_is_a_band() =>
-        Assert.Equal(4, Svg(Made("5173", "resistor-colours"), 0).Elements().Where(element => (string?)element.Attribute("class") == "band").Select(band => (string?)band.Attribute("fill")).Distinct().Count());
+    public void Each_colour_is_a_band()
+    {
+        var bands = Svg(Made("5173", "resistor-colours"), 0).Elements().Where(element => (string?)element.Attribute("class") == "band");
+        Assert.Equal(4, bands.Select(band => (string?)band.Attribute("fill")).Distinct().Count());
+    }
 
     [Theory]
     [InlineData("turning-grille", "WHENTHEWINDISINT")]
@@ -94,7 +101,9 @@ public class CluePrintTests
     public void No_sheet_says_the_answer(string way, string answer)
     {
         var clue = Made(answer, way);
-        Assert.All(Files(clue, "clue.svg"), file => Assert.DoesNotContain(answer, System.Text.Encoding.UTF8.GetString(file), StringComparison.OrdinalIgnoreCase));
+        Assert.All(
+            Files(clue, "clue.svg"),
+            file => Assert.DoesNotContain(answer, System.Text.Encoding.UTF8.GetString(file), StringComparison.OrdinalIgnoreCase));
     }
 
     [Theory]
@@ -104,7 +113,10 @@ public class CluePrintTests
 
     [Fact]
     public void What_has_no_room_on_a_sheet_is_said() =>
-        Assert.Contains("a sheet has room for 180 × 212 mm", CluePrint.Make(Made(new string('B', 100), "acrostic"), "clue.pdf", Paper.A4).NoRoom, StringComparison.Ordinal);
+        Assert.Contains(
+            "a sheet has room for 180 × 212 mm",
+            CluePrint.Make(Made(new string('B', 100), "acrostic"), "clue.pdf", Paper.A4).NoRoom,
+            StringComparison.Ordinal);
 
     // The mask is turned about its middle by a quarter at a time, clockwise; each time the holes are read row by row.
     private static string Read((string Text, double X, double Y)[] letters, (double X, double Y)[] holes, (double X, double Y) middle, int turns)
@@ -122,7 +134,8 @@ public class CluePrintTests
 
     private static MadeClue Made(string answer, string way) => Assert.IsType<Attempt.Made>(Clues.For(answer, way, [])).Clue;
 
-    private static byte[][] Files(MadeClue clue, string path, Paper paper = Paper.A4) => [.. CluePrint.Make(clue, path, paper).Files.Select(file => file.Content().ToArray())];
+    private static byte[][] Files(MadeClue clue, string path, Paper paper = Paper.A4) =>
+        [.. CluePrint.Make(clue, path, paper).Files.Select(file => file.Content().ToArray())];
 
     private static XElement Svg(MadeClue clue, int sheet) => XElement.Parse(System.Text.Encoding.UTF8.GetString(Files(clue, "clue.svg")[sheet]));
 

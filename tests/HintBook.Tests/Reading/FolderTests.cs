@@ -38,10 +38,14 @@ public sealed class FolderTests : IDisposable
     public void A_link_that_leads_to_itself() => Assert.Equal("HB1004", book.WithLink("stages/02-two.md", "02-two.md").Only().Code.Id);
 
     [Fact]
-    public void An_empty_book_lacks_what_it_needs() => Assert.Equal(["HB1202", "HB1202"], book.With("book.yaml", "").With("stages/01-the-lid.md", BookOnDisk.Stage()).Codes());
+    public void An_empty_book_lacks_what_it_needs() => Assert.Equal(
+        ["HB1202", "HB1202"],
+        book.With("book.yaml", "").With("stages/01-the-lid.md", BookOnDisk.Stage()).Codes());
 
     [Fact]
-    public void A_book_of_nothing_but_remarks_lacks_what_it_needs() => Assert.Equal(["HB1202", "HB1202"], book.With("book.yaml", "# to be written\n").With("stages/01-the-lid.md", BookOnDisk.Stage()).Codes());
+    public void A_book_of_nothing_but_remarks_lacks_what_it_needs() => Assert.Equal(
+        ["HB1202", "HB1202"],
+        book.With("book.yaml", "# to be written\n").With("stages/01-the-lid.md", BookOnDisk.Stage()).Codes());
 
     [Fact]
     public void A_book_of_50_MB()
@@ -79,8 +83,10 @@ public sealed class FolderTests : IDisposable
         Assert.Equal("HB1006", book.With("stages/02-two.md", [0x2D, 0x2D, 0x2D, 0x0A, 0xFF, 0xD8, 0xFF, 0xE0, 0x00, 0x10]).Only().Code.Id);
 
     [Fact]
-    public void A_byte_order_mark_is_passed_over() =>
-        Assert.Empty(book.With("book.yaml", "\uFEFF" + BookOnDisk.Keys).With("stages/01-the-lid.md", "\uFEFF" + BookOnDisk.Stage("gives: [ honey ]")).Findings().All);
+    public void A_byte_order_mark_is_passed_over() => Assert.Empty(book
+        .With("book.yaml", "\uFEFF" + BookOnDisk.Keys)
+        .With("stages/01-the-lid.md", "\uFEFF" + BookOnDisk.Stage("gives: [ honey ]"))
+        .Findings().All);
 
     [Fact]
     public void Ten_thousand_files_are_read_and_one_more_is_too_many()
@@ -101,12 +107,19 @@ public sealed class FolderTests : IDisposable
     [InlineData("./card.jpg")]
     [InlineData("a//b.jpg")]
     [InlineData("a/")]
-    public void A_path_that_leaves_its_folder(string path) =>
-        Assert.Equal("HB1009", book.With("secret.jpg", "").With("photos/card.jpg", "").With("stages/01-the-lid.md", BookOnDisk.Stage($"gives: [ honey ]\nphotos: {{ clue: '{path}' }}")).Only().Code.Id);
+    public void A_path_that_leaves_its_folder(string path)
+    {
+        book.With("secret.jpg", "")
+            .With("photos/card.jpg", "")
+            .With("stages/01-the-lid.md", BookOnDisk.Stage($"gives: [ honey ]\nphotos: {{ clue: '{path}' }}"));
+        Assert.Equal("HB1009", book.Only().Code.Id);
+    }
 
     [Fact]
-    public void A_photo_in_a_folder_of_its_own_is_found() =>
-        Assert.Empty(book.With("photos/clues/card.jpg", "").With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]\nphotos: { clue: clues/card.jpg }")).Findings().All);
+    public void A_photo_in_a_folder_of_its_own_is_found() => Assert.Empty(book
+        .With("photos/clues/card.jpg", "")
+        .With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]\nphotos: { clue: clues/card.jpg }"))
+        .Findings().All);
 
     [Theory]
     [InlineData("photos/card.jpg", "/etc/hostname")]

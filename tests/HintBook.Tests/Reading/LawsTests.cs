@@ -79,9 +79,14 @@ public class LawsTests
     // Whether the mechanism is proved is not what this is about.
     private static SolveLimits Little { get; } = new(1 << 18, TimeSpan.FromMinutes(1));
 
-    private static readonly Gen<Spoiling[]> Spoilings =
-        Gen.Select(Gen.OneOf(Gen.Const(0), Gen.Int[0, 99]), Gen.Int[0, 9], Gen.Int[0, 1_000_000], Gen.Int[0, 1_000_000], (file, kind, at, with) => new Spoiling(file, kind, at, with))
-            .Array[1, 3];
+    private static readonly Gen<Spoiling> Spoils = Gen.Select(
+        Gen.OneOf(Gen.Const(0), Gen.Int[0, 99]),
+        Gen.Int[0, 9],
+        Gen.Int[0, 1_000_000],
+        Gen.Int[0, 1_000_000],
+        (file, kind, at, with) => new Spoiling(file, kind, at, with));
+
+    private static readonly Gen<Spoiling[]> Spoilings = Spoils.Array[1, 3];
 
     private static void IsInItsFile(Span span) =>
         Assert.True(span.Start >= 0 && span.Start <= span.End && span.End <= span.File.Text.Length, $"{span.File.Path}: {span.Start} to {span.End}");
@@ -107,7 +112,11 @@ public class LawsTests
     private sealed record Spoiling(int File, int Kind, int At, int With)
     {
         private static readonly string[] Strange =
-            ["\0", "\t", "\u0085", "\u2028", "\u200B", "\u202E", "\uFEFF", "\uFFFD", "\U0001F41D", "e\u0301", "'", "\"", "[", "]", "{", "}", ":", ": ", " #", "- ", "&a ", "*a", "!!str ", "%", "@", "|", ">", "---\n", "...\n", "# Nudge\n", "? ", "~", "\r", "\n", "[[[[", "<<: "];
+        [
+            "\0", "\t", "\u0085", "\u2028", "\u200B", "\u202E", "\uFEFF", "\uFFFD", "\U0001F41D", "e\u0301",
+            "'", "\"", "[", "]", "{", "}", ":", ": ", " #", "- ", "&a ", "*a", "!!str ", "%", "@", "|", ">",
+            "---\n", "...\n", "# Nudge\n", "? ", "~", "\r", "\n", "[[[[", "<<: ",
+        ];
 
         public byte[] Of(byte[] bytes)
         {
@@ -140,7 +149,8 @@ public class LawsTests
                     lines[line] = "\t" + lines[line];
                     break;
                 default:
-                    lines[line] = lines[line].Replace(lines[other].Trim() is { Length: > 0 } word ? word[..1] : " ", Strange[At % Strange.Length], StringComparison.Ordinal);
+                    var letter = lines[other].Trim() is { Length: > 0 } word ? word[..1] : " ";
+                    lines[line] = lines[line].Replace(letter, Strange[At % Strange.Length], StringComparison.Ordinal);
                     break;
             }
 

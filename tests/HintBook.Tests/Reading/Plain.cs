@@ -30,7 +30,10 @@ internal static class Plain
                 return;
         }
 
-        foreach (var property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0).OrderBy(property => property.Name, StringComparer.Ordinal))
+        var properties = value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(property => property.GetIndexParameters().Length == 0)
+            .OrderBy(property => property.Name, StringComparer.Ordinal);
+        foreach (var property in properties)
         {
             text.Append(property.Name).Append(": ");
             Write(text, property.GetValue(value));

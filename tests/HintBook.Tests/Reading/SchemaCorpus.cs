@@ -14,12 +14,14 @@ internal static class SchemaCorpus
         "title: x\ngoal: [ a ]\ncautions: [ heavy, { kind: glass, note: thin } ]",
         "title: x\ngoal: [ a ]\nphoto: box.jpg",
         "title: x\ngoal: [ a ]\nphoto: [ a.jpg, { file: b.jpg, alt: b, marks: [ { at: [ 0, 100.0 ], says: here } ], shows: [ c ] } ]",
-        "title: x\ngoal: [ a ]\nparts: { roof: { positions: [ on, off ], name: the roof, also: [ lid ], free: true, needs: [ a ], seen: False, place: above } }",
+        "title: x\ngoal: [ a ]\n"
+            + "parts: { roof: { positions: [ on, off ], name: the roof, also: [ lid ], free: true, needs: [ a ], seen: False, place: above } }",
         "title: x\ngoal: [ a ]\nparts: { 蜂-1: { positions: [ 1, 2, 3, true ] } }",
         "title: x\ngoal: [ a ]\nparts: {}\nthings: {}\nfacts: {}\ncodes: {}\nmoves: []\nreactions: []",
         "title: x\ngoal: [ a ]\nthings: { a: {}, b: { fits: [ cup ], starts: cup, red-herring: TRUE } }\nfacts: { f: { seen: true } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: 5173, lock: { wheels: 4, symbols: 0-9, seconds-a-try: 2.5 }, clue: Five, reads: [ r ] } }",
-        "title: x\ngoal: [ a ]\ncodes: { c: { answer: 1, reads: [ { from: d }, { caesar: 3 }, { arrange: [ 2, 1 ] }, sort ], ruled-out: { 21: no, \"the rest\": b } } }",
+        "title: x\ngoal: [ a ]\n"
+            + "codes: { c: { answer: 1, reads: [ { from: d }, { caesar: 3 }, { arrange: [ 2, 1 ] }, sort ], ruled-out: { 21: no, \"the rest\": b } } }",
         "title: x\ngoal: [ a ]\ntables: { flowers: { rose: 3, red lily: true, 7: V }, empty: {} }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: \"07\", lock: { wheels: 1e1, symbols: 123456 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: { copy: number }, clue: { copy: letter } } }\ncopies: { 001: { number: 5173, letter: Five }, b: {} }",

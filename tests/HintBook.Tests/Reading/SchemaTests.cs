@@ -103,7 +103,10 @@ public sealed class SchemaTests : IDisposable
     private sealed record Change(int Text, int Node, int Kind, int Word)
     {
         private static readonly string[] Words =
-            ["true", "false", "no", "12", "0", "-1", "2.5", "101", "~", "any", "a-b", "a b", "x.jpg", "2:16", "20 min", "https://a.example/", "mailto:a@b.example", "0-9", "both", "heavy", "en", "ä"];
+        [
+            "true", "false", "no", "12", "0", "-1", "2.5", "101", "~", "any", "a-b", "a b", "x.jpg", "2:16", "20 min",
+            "https://a.example/", "mailto:a@b.example", "0-9", "both", "heavy", "en", "ä",
+        ];
 
         public string In(string[] texts)
         {
@@ -135,7 +138,12 @@ public sealed class SchemaTests : IDisposable
                     break;
                 case YamlSequenceNode list:
                     var index = Word % list.Children.Count;
-                    list.Children[index] = Kind switch { 3 => new YamlSequenceNode(list.Children[index]), 4 => new YamlMappingNode(word, list.Children[index]), _ => word };
+                    list.Children[index] = Kind switch
+                    {
+                        3 => new YamlSequenceNode(list.Children[index]),
+                        4 => new YamlMappingNode(word, list.Children[index]),
+                        _ => word,
+                    };
                     if (Kind == 0)
                         list.Children.RemoveAt(index);
                     break;

@@ -3,6 +3,8 @@ namespace HintBook.Tests.Reading;
 /// <summary>The steps of help in a stage's text.</summary>
 public sealed class TiersTests : IDisposable
 {
+    private const string FrontMatter = "---\ntitle: t\nsign: s\ngives: [ honey ]\n---\n";
+
     private readonly BookOnDisk book = new();
 
     public void Dispose() => book.Dispose();
@@ -21,8 +23,11 @@ public sealed class TiersTests : IDisposable
     [InlineData("# Nudge\na\n#\nb\n# Clue\nb\n# Answer\nc\n", "HB1306")]
     [InlineData("Hello.\n# Nudge\na\n# Clue\nb\n# Answer\nc\n", "HB1307")]
     [InlineData("   \n\n# Nudge\na\n# Clue\nb\n# Answer\nc\n", "")]
-    public void In_Markdown(string body, string codes) =>
-        Assert.Equal(codes, string.Join(' ', book.With("stages/01-the-lid.md", $"---\ntitle: t\nsign: s\ngives: [ honey ]\n---\n{body}").Codes().Order(StringComparer.Ordinal)));
+    public void In_Markdown(string body, string codes)
+    {
+        book.With("stages/01-the-lid.md", FrontMatter + body);
+        Assert.Equal(codes, string.Join(' ', book.Codes().Order(StringComparer.Ordinal)));
+    }
 
     [Theory]
     [InlineData("nudge: a\nclue: b\nanswer: c\n", "")]
@@ -30,8 +35,11 @@ public sealed class TiersTests : IDisposable
     [InlineData("nudge:\nclue: b\nanswer: c\n", "HB1204")]
     [InlineData("nudge: ''\nclue: b\nanswer: c\n", "HB1203")]
     [InlineData("nudge: [ a ]\nclue: b\nanswer: c\n", "HB1203")]
-    public void As_keys(string keys, string codes) =>
-        Assert.Equal(codes, string.Join(' ', book.Without("stages/01-the-lid.md").With("stages/01-the-lid.yaml", $"title: t\nsign: s\ngives: [ honey ]\n{keys}").Codes()));
+    public void As_keys(string keys, string codes)
+    {
+        book.Without("stages/01-the-lid.md").With("stages/01-the-lid.yaml", $"title: t\nsign: s\ngives: [ honey ]\n{keys}");
+        Assert.Equal(codes, string.Join(' ', book.Codes()));
+    }
 
     [Fact]
     public void A_second_heading_points_to_the_first()
@@ -51,7 +59,8 @@ public sealed class TiersTests : IDisposable
     [Fact]
     public void An_indented_first_line_stays_indented()
     {
-        var nudge = book.With("stages/01-the-lid.md", "---\ntitle: t\nsign: s\ngives: [ honey ]\n---\n# Nudge\n\n    code\n# Clue\nb\n# Answer\nc\n").Read().Book!.Stages[0].Nudge;
+        book.With("stages/01-the-lid.md", FrontMatter + "# Nudge\n\n    code\n# Clue\nb\n# Answer\nc\n");
+        var nudge = book.Read().Book!.Stages[0].Nudge;
         Assert.Equal("    code", nudge.Markdown);
     }
 

@@ -3,7 +3,10 @@ namespace HintBook.Tests.Reading;
 // A book in several languages: book.fr.yaml and stages/fr/ hold texts, the box stays the one of book.yaml.
 public class TranslationTests
 {
-    private const string TwoLanguages = "title: The Tea Caddy\nlanguages: [ fr ]\ngoal: [ honey ]\nthings: { honey: { name: pot of honey, place: in the caddy } }\n" + BookOnDisk.WayBack;
+    private const string TwoLanguages =
+        "title: The Tea Caddy\nlanguages: [ fr ]\ngoal: [ honey ]\n"
+        + "things: { honey: { name: pot of honey, place: in the caddy } }\n"
+        + BookOnDisk.WayBack;
 
     private const string French =
         """
@@ -30,7 +33,8 @@ public class TranslationTests
 
         Assert.Empty(findings.All);
         Assert.Equal(("fr", "La boîte à thé"), (french.Language.Value, french.Title.Value));
-        Assert.Equal(("Le couvercle", "Il est fermé.", "Levez les yeux."), (french.Stages[0].Title.Value, french.Stages[0].Sign.Value, french.Stages[0].Nudge.Markdown));
+        var lid = french.Stages[0];
+        Assert.Equal(("Le couvercle", "Il est fermé.", "Levez les yeux."), (lid.Title.Value, lid.Sign.Value, lid.Nudge.Markdown));
         Assert.Equal(english.Stages[0].Moves[0].Changes, french.Stages[0].Moves[0].Changes);
     }
 

@@ -11,7 +11,8 @@ public class InsertionTests
 
     private static readonly Gen<string> Words = Gen.OneOf(Plain).Array[0, 30].Select(words => string.Join(' ', words));
 
-    private static readonly Gen<string> Name = Gen.OneOf("brass bee", "queen clip", "penknife", "jar of honey", "fiancée’s locket", "rhyme under the roof", "wax pellet");
+    private static readonly Gen<string> Name = Gen.OneOf(
+        "brass bee", "queen clip", "penknife", "jar of honey", "fiancée’s locket", "rhyme under the roof", "wax pellet");
 
     private static readonly Gen<Func<string, string>> Spelling = Gen.OneOf<Func<string, string>>(
         name => name,

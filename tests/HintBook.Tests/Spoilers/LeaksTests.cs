@@ -50,7 +50,9 @@ public class LeaksTests
 
         Assert.Equal("HB3101", finding.Code.Id);
         Assert.Equal("brass bee", finding.At.Text);
-        Assert.Equal("The nudge of “The attic” mentions “brass bee”. It becomes known in “The hatch”, and “The attic” is open from the start.", finding.Message);
+        Assert.Equal(
+            "The nudge of “The attic” mentions “brass bee”. It becomes known in “The hatch”, and “The attic” is open from the start.",
+            finding.Message);
     }
 
     [Fact]
@@ -76,7 +78,9 @@ public class LeaksTests
     [Fact]
     public void The_words_for_a_photo_are_read_at_its_place()
     {
-        var book = Cellar(first: new() { ["photos"] = "{ nudge: { file: a.jpg, alt: A brass bee. }, answer: { file: a.jpg, alt: A brass bee., shows: [ brass-bee ] } }" });
+        const string photos =
+            "{ nudge: { file: a.jpg, alt: A brass bee. }, answer: { file: a.jpg, alt: A brass bee., shows: [ brass-bee ] } }";
+        var book = Cellar(first: new() { ["photos"] = photos });
         book.With("photos/a.jpg", [1]);
         Assert.Equal(["HB3101"], Codes(book));
     }
@@ -113,10 +117,15 @@ public class LeaksTests
         Assert.Equal(["HB3201"], Codes(Cellar(second: new() { ["answer"] = "Set the number and draw the velvet bolt." })));
 
     [Fact]
-    public void A_clue_that_repeats_the_nudge_is_a_note() =>
-        Assert.Equal(
-            ["HB3202"],
-            Codes(Cellar(first: new() { ["nudge"] = "Look at where the light falls in the evening.", ["clue"] = "Look at where the light falls in the evening!" }), notes: true));
+    public void A_clue_that_repeats_the_nudge_is_a_note()
+    {
+        var book = Cellar(first: new()
+        {
+            ["nudge"] = "Look at where the light falls in the evening.",
+            ["clue"] = "Look at where the light falls in the evening!",
+        });
+        Assert.Equal(["HB3202"], Codes(book, notes: true));
+    }
 
     [Fact]
     public void A_known_name_covers_a_secret_that_is_part_of_it() =>
@@ -183,7 +192,8 @@ public class LeaksTests
             .With("stages/01-hatch.yaml", Stage("The hatch", "does: { hatch: open }\ngives: [ brass-bee ]", "Take the brass bee.", first))
             .With("stages/02-bolt.yaml", Stage(
                 "Behind the velvet curtain",
-                "moves: [ { name: read, needs: [ brass-bee ], gives: [ bolt-number ] }, { name: set, needs: [ brass-bee, bolt-number ], does: { velvet-bolt: drawn } } ]",
+                "moves: [ { name: read, needs: [ brass-bee ], gives: [ bolt-number ] }, "
+                    + "{ name: set, needs: [ brass-bee, bolt-number ], does: { velvet-bolt: drawn } } ]",
                 "Set 4711 and draw the velvet bolt.",
                 second))
             .With("stages/03-attic.yaml", Stage("The attic", "gives: [ old-letter ]", "Take the letter.", third));

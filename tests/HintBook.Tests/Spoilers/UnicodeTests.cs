@@ -36,7 +36,10 @@ public partial class UnicodeTests
             let columns = line.Split(';')
             select (Written: Text(columns[0]), Composed: Text(columns[1]), Decomposed: Text(columns[2]));
         var all = texts.ToArray();
-        var wrong = all.Where(text => Bare(text.Composed) != Bare(text.Decomposed) || Bare(text.Written) != Bare(text.Decomposed)).Select(text => text.Written).ToArray();
+        var wrong = all
+            .Where(text => Bare(text.Composed) != Bare(text.Decomposed) || Bare(text.Written) != Bare(text.Decomposed))
+            .Select(text => text.Written)
+            .ToArray();
 
         Assert.True(wrong.Length == 0, $"{wrong.Length}: {string.Join(' ', wrong.Take(100))}");
         Assert.True(all.Length > 18_000);
@@ -52,8 +55,9 @@ public partial class UnicodeTests
         return bare.ToString();
     }
 
-    private static string Text(string points) =>
-        string.Concat(points.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(point => char.ConvertFromUtf32(int.Parse(point, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture))));
+    private static string Text(string points) => string.Concat(
+        from point in points.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        select char.ConvertFromUtf32(int.Parse(point, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)));
 
     private static IEnumerable<string> Lines(string name)
     {

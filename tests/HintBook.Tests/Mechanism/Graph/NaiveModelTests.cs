@@ -24,7 +24,13 @@ public class NaiveModelTests
         from after in Gen.Frequency((4, Gen.Const(Array.Empty<string>())), (1, Gen.OneOf(names).Array[1])).Array[count]
         from handling in condition.Array[1, 2].Array[Handled.Length]
         select Boxes.Book([.. names.Select((id, i) => Boxes.Stage(id, needs[i]) with { After = [.. after[i].Select(A.Value)] })], Handled) is var book
-            ? book with { Box = book.Box with { Reactions = [.. Handled.Select((fact, i) => new Reaction([.. handling[i]], [Boxes.Learns(fact)], A.Somewhere))] } }
+            ? book with
+            {
+                Box = book.Box with
+                {
+                    Reactions = [.. Handled.Select((fact, i) => new Reaction([.. handling[i]], [Boxes.Learns(fact)], A.Somewhere))],
+                },
+            }
             : throw new InvalidOperationException();
 
     [Fact]

@@ -120,7 +120,11 @@ public class SurveyTests
     public void Ten_pairs_of_alternatives_are_ten_groups()
     {
         var pairs = Enumerable.Range(0, 10).Select(i => (Left: $"l{i}", Right: $"r{i}")).ToArray();
-        var survey = Survey(Book([.. pairs.SelectMany(pair => new[] { Stage(pair.Left), Stage(pair.Right) }), Stage("end", [.. pairs.Select(pair => Any(pair.Left, pair.Right))])]));
+        var survey = Survey(Book(
+        [
+            .. pairs.SelectMany(pair => new[] { Stage(pair.Left), Stage(pair.Right) }),
+            Stage("end", [.. pairs.Select(pair => Any(pair.Left, pair.Right))]),
+        ]));
         Assert.Equal(string.Join("; ", pairs.Select(pair => $"{pair.Left}|{pair.Right}")), survey.OpensAfter("end"));
         Assert.DoesNotContain("end", survey.First);
     }

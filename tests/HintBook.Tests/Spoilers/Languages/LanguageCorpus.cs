@@ -8,33 +8,41 @@ namespace HintBook.Tests.Spoilers.Languages;
 /// <param name="Secrets">What is hidden.</param>
 /// <param name="Tuning">Sentences that the words of the language were chosen with: what a reader learns from each, and its text.</param>
 /// <param name="HeldOut">Sentences that nothing was changed for.</param>
-internal sealed record LanguageCorpus(ImmutableArray<Secret> Secrets, ImmutableArray<(string[] Expected, string Text)> Tuning, ImmutableArray<(string[] Expected, string Text)> HeldOut)
+internal sealed record LanguageCorpus(ImmutableArray<Secret> Secrets, ImmutableArray<Sentence> Tuning, ImmutableArray<Sentence> HeldOut)
 {
     public static LanguageCorpus Of(string language)
     {
-        var lines = File.ReadAllLines(Path.Combine(Where.Tests, "Spoilers", "Languages", $"{language}.txt")).Where(line => line.Length > 0 && line[0] != '#').ToArray();
+        var lines = File.ReadLines(Path.Combine(Where.Tests, "Spoilers", "Languages", $"{language}.txt"))
+            .Where(line => line.Length > 0 && line[0] != '#')
+            .ToArray();
         var (tuning, heldOut) = (Array.IndexOf(lines, "= tuning"), Array.IndexOf(lines, "= held out"));
         return new(
-            Hidden.Of([.. lines[..tuning].Select(line => line[1..].Split('|', StringSplitOptions.TrimEntries)).Select(cells => (cells[0], KindOf(cells[1]), cells[2].Split("; ")))]),
-            [.. lines[(tuning + 1)..heldOut].Select(Sentence)],
-            [.. lines[(heldOut + 1)..].Select(Sentence)]);
+            Hidden.Of(
+            [
+                .. from line in lines[..tuning]
+                   let cells = line[1..].Split('|', StringSplitOptions.TrimEntries)
+                   select (cells[0], KindOf(cells[1]), cells[2].Split("; ")),
+            ]),
+            [.. lines[(tuning + 1)..heldOut].Select(SentenceOf)],
+            [.. lines[(heldOut + 1)..].Select(SentenceOf)]);
     }
 
     private static SecretKind KindOf(string kind) => kind switch { "code" => SecretKind.Answer, "title" => SecretKind.Title, _ => SecretKind.Name };
 
-    private static (string[] Expected, string Text) Sentence(string line)
+    private static Sentence SentenceOf(string line)
     {
         var bar = line.IndexOf('|', StringComparison.Ordinal);
         var expected = line[..bar].Trim();
-        return (expected == "-" ? [] : expected.Split(", "), line[(bar + 1)..].Trim());
+        return new(expected == "-" ? [] : expected.Split(", "), line[(bar + 1)..].Trim());
     }
 
-    /// <summary>Looks all sentences of a half through.</summary>
-    /// <param name="sentences">The half.</param>
-    /// <param name="found">The ids of what a text mentions.</param>
-    /// <param name="say">Hears of each mistake.</param>
-    /// <returns>Of what is told the share that is found, and of what is found the share that is told.</returns>
-    public static (double Recall, double Precision) Measure(ImmutableArray<(string[] Expected, string Text)> sentences, Func<string, string[]> found, Action<string> say)
+    /// <summary>Measures a search on sentences.</summary>
+    /// <param name="sentences">The sentences.</param>
+    /// <param name="found">The search: the ids of what a text mentions.</param>
+    /// <param name="say">Is given a line for each mistake.</param>
+    /// <returns>The share of what is told that is found, and the share of what is found that is told.</returns>
+    public static (double Recall, double Precision) Measure(
+        ImmutableArray<Sentence> sentences, Func<string, string[]> found, Action<string> say)
     {
         var (right, missed, wrong) = (0, 0, 0);
         foreach (var (expected, text) in sentences)
@@ -50,3 +58,6 @@ internal sealed record LanguageCorpus(ImmutableArray<Secret> Secrets, ImmutableA
         return (right / (double)(right + missed), right / (double)(right + wrong));
     }
 }
+
+/// <summary>A sentence with the ids of the secrets that it tells.</summary>
+internal sealed record Sentence(string[] Expected, string Text);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using HintBook.Spoilers;
 using HintBook.Spoilers.Languages;
 using Humanizer;
@@ -20,7 +19,10 @@ public class LanguageTests(ITestOutputHelper output)
         var finder = new Finder(corpus.Secrets, language);
         foreach (var (half, sentences) in new[] { ("tuning", corpus.Tuning), ("held out", corpus.HeldOut) })
         {
-            var measured = LanguageCorpus.Measure(sentences, text => [.. finder.In(text).Select(mention => corpus.Secrets[mention.Secret].Id).Distinct()], output.WriteLine);
+            var measured = LanguageCorpus.Measure(
+                sentences,
+                text => [.. finder.In(text).Select(mention => corpus.Secrets[mention.Secret].Id).Distinct()],
+                output.WriteLine);
             output.WriteLine($"{language}, {half}: recall {measured.Recall:0.000}, precision {measured.Precision:0.000}");
             Assert.True(measured.Recall >= recall && measured.Precision >= precision, $"{half}: {measured}");
         }
@@ -37,7 +39,8 @@ public class LanguageTests(ITestOutputHelper output)
     {
         var culture = new NamedCulture(language);
         int[] numbers = [.. Enumerable.Range(10, 9990)];
-        var finder = new Finder(Hidden.Of([.. numbers.Select(number => ($"{number}", SecretKind.Answer, new[] { number.ToString(CultureInfo.InvariantCulture) }))]), language);
+        var secrets = Hidden.Of([.. numbers.Select(number => ($"{number}", SecretKind.Answer, new[] { $"{number}" }))]);
+        var finder = new Finder(secrets, language);
         Assert.NotEqual(77.ToWords(new NamedCulture("en")), 77.ToWords(culture));
         var missed = numbers.Where(number => finder.In(number.ToWords(culture)).All(mention => numbers[mention.Secret] != number))
             .Select(number => $"{number}: {number.ToWords(culture)}").ToArray();
