@@ -25,7 +25,7 @@ internal static class FindingPages
     /// <summary>The shared book as a page of the guide.</summary>
     public static string SharedBook =>
         "# The Tea Caddy\n\nA good book of three stages. The pages about findings show only the files that they change in it.\n"
-        + string.Concat(Start.Select(file => $"\n```{(file.Key.EndsWith(".yaml", StringComparison.Ordinal) ? "yaml" : "markdown")} {file.Key}\n{file.Value}```\n"));
+        + string.Concat(Start.Select(file => $"\n```{FenceLanguage(file.Key)} {file.Key}\n{file.Value}```\n"));
 
     /// <summary>A page as it is written, or null if the code has none.</summary>
     public static string? Of(string code) => Codes.Contains(code) ? Guide.Read(Prefix + code) : null;
@@ -39,6 +39,8 @@ internal static class FindingPages
         return $"{page[..endOfTitle]}\n\n{code.Id} is {Weight(code.Severity)}{page[endOfTitle..]}"
             + $"\nThe rest of the book: `hintbook guide {SharedBookName}`.\n";
     }
+
+    private static string FenceLanguage(string file) => file.EndsWith(".yaml", StringComparison.Ordinal) ? "yaml" : "markdown";
 
     private static string Weight(Severity severity) => severity switch
     {

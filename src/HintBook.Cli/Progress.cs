@@ -20,8 +20,12 @@ internal sealed class Progress(Terminal terminal) : IDisposable, IProgress<Solve
     public void Say(PublishProgress news) => Say($"{news.Doing}: {news.Done} of {news.Of}");
 
     /// <summary>Takes news of a search.</summary>
-    public void Report(SolveProgress value) => Say(
-        $"{SolutionText.Thousands(value.States)} states, {SolutionText.Thousands(value.Frontier)} of them to go on from, {SolutionText.Thousands((long)(value.States / Math.Max(0.001, value.Seconds)))} a second");
+    public void Report(SolveProgress value)
+    {
+        var perSecond = (long)(value.States / Math.Max(0.001, value.Seconds));
+        Say($"{SolutionText.Thousands(value.States)} states, {SolutionText.Thousands(value.Frontier)} of them to go on from, "
+            + $"{SolutionText.Thousands(perSecond)} a second");
+    }
 
     private void Say(string line)
     {

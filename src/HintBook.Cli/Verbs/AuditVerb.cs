@@ -37,5 +37,6 @@ internal static class AuditVerb
     }
 
     private static string Told(AuditReport report, Findings findings) =>
-        $"{Words.Count(report.Files, "file")}, {Words.Count(report.Pages, "page")} read, {Words.Count(report.Links, "link")} followed: {FindingCount.Say(findings, withNotes: false)}";
+        $"{Words.Count(report.Files, "file")}, {Words.Count(report.Pages, "page")} read, {Words.Count(report.Links, "link")} followed: "
+        + FindingCount.Say(findings, withNotes: false);
 }

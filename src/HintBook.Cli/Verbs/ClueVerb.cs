@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using HintBook.Ciphers.Making;
 using HintBook.Print.Clues;
@@ -13,7 +14,13 @@ internal static class ClueVerb
     {
         var code = new Argument<string?>("CODE") { Description = "What the clue shall give, in figures and letters.", Arity = ArgumentArity.ZeroOrOne };
         var way = new Option<string?>("--as") { Description = "The kind of clue.", HelpName = "WAY" };
-        var with = new Option<string[]>("--with") { Description = "What the way is told: a key, a number, holes.", HelpName = "TOLD", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
+        var with = new Option<string[]>("--with")
+        {
+            Description = "What the way is told: a key, a number, holes.",
+            HelpName = "TOLD",
+            AllowMultipleArgumentsPerToken = true,
+            DefaultValueFactory = _ => [],
+        };
         var variant = new Option<int>("--variant") { Description = "Another number chooses other words, filler letters and holes.", HelpName = "N" };
         var output = Options.Out("A file to print, .svg or .pdf; a mask gets a sheet of its own.");
         var paper = Options.Paper();
@@ -38,7 +45,8 @@ internal static class ClueVerb
                 return ExitCode.Fine;
             }
 
-            var made = Clues.For(parsed.GetValue(code)!, parsed.GetValue(way)!, [.. parsed.GetValue(with)!.SelectMany(told => told.Split(',', StringSplitOptions.RemoveEmptyEntries))], parsed.GetValue(variant));
+            ImmutableArray<string> told = [.. parsed.GetValue(with)!.SelectMany(each => each.Split(',', StringSplitOptions.RemoveEmptyEntries))];
+            var made = Clues.For(parsed.GetValue(code)!, parsed.GetValue(way)!, told, parsed.GetValue(variant));
             return made is Attempt.Made one
                 ? Give(one, parsed.GetValue(output), Options.PaperOf(parsed.GetValue(paper)!), parsed.GetValue(format) == "json", terminal)
                 : Refuse(((Attempt.Refused)made).Why, terminal);

@@ -8,7 +8,11 @@ internal static class GuideVerb
 {
     public static Command Make(Terminal terminal)
     {
-        var page = new Argument<string?>("PAGE") { Description = "A page, or a finding's code such as HB2101 (default: a list of the pages).", DefaultValueFactory = _ => null };
+        var page = new Argument<string?>("PAGE")
+        {
+            Description = "A page, or a finding's code such as HB2101 (default: a list of the pages).",
+            DefaultValueFactory = _ => null,
+        };
         var findings = new Option<bool>("--findings") { Description = "List the codes of all findings, each with its weight and title." };
         var verb = new Command("guide", "Read how to write what a box does, and what a finding means, each with a small book.") { page, findings };
         verb.Validators.Add(given =>

@@ -27,7 +27,13 @@ internal static class ThemeVerb
         }
 
         if (!Theme.BuiltInNames.Contains(theme))
-            return Refuse($"There is no theme named “{theme}”. {(Nearest.To(theme, Theme.BuiltInNames) is { } near ? $"Write instead: {near}" : $"There are {Words.List(Theme.BuiltInNames)}.")}");
+        {
+            var instead = Nearest.To(theme, Theme.BuiltInNames) is { } near
+                ? $"Write instead: {near}"
+                : $"There are {Words.List(Theme.BuiltInNames)}.";
+            return Refuse($"There is no theme named “{theme}”. {instead}");
+        }
+
         if (!File.Exists(Path.Combine(book, "book.yaml")))
             return Refuse($"“{book}” isn't a book: it has no book.yaml.");
         var folder = OwnTheme.FolderOf(book, theme);

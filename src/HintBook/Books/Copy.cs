@@ -9,7 +9,10 @@ namespace HintBook.Books;
 public sealed record Copy(Located<string> Serial, ImmutableArray<CopyValue> Values)
 {
     /// <summary>The value of a name, or null if this copy has none.</summary>
-    public Located<string>? this[string name] => Values.Where(value => value.Name.Value == name).Select(value => (Located<string>?)value.Value).FirstOrDefault();
+    public Located<string>? this[string name] => Values
+        .Where(value => value.Name.Value == name)
+        .Select(value => (Located<string>?)value.Value)
+        .FirstOrDefault();
 }
 
 /// <summary>What one copy has under a name.</summary>

@@ -14,7 +14,10 @@ internal sealed record Html(string Text)
     /// apostrophe), and the control characters that no HTML may hold (13.2.3.5, "Preprocessing the input stream").
     /// </summary>
     public static SearchValues<char> Special { get; } = SearchValues.Create(
-        [.. "&<>\"'", .. Enumerable.Range(0, 0xa0).Select(code => (char)code).Where(each => char.IsControl(each) && each is not ('\t' or '\n' or '\r' or '\f'))]);
+    [
+        .. "&<>\"'",
+        .. Enumerable.Range(0, 0xa0).Select(code => (char)code).Where(each => char.IsControl(each) && each is not ('\t' or '\n' or '\r' or '\f')),
+    ]);
 
     /// <summary>What a special character is written as.</summary>
     public static string Entity(char special) => special switch

@@ -23,7 +23,8 @@ internal static class MarkdownFindings
 
     public static Finding Image(Span at, string address) => ImageDropped.At(
         at,
-        $"The image “{Short(address)}” is left out and its description kept: a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
+        $"The image “{Short(address)}” is left out and its description kept: "
+            + "a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
         "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.");
 
     public static Finding Deep(Span at) => TooDeep.At(

@@ -53,7 +53,8 @@ public static class ShelfPage
             ("title", shelved.Book.Title.Value),
             ("language", shelved.Book.Language.Value),
             ("href", $"{shelved.Folder}index.html"),
-            ("photo", shelved.Book.Photos.FirstOrDefault(photo => photo.Place == Place.Front) is { } photo && shelved.Pictures.TryGetValue(photo.File.Value, out var picture)
+            ("photo", shelved.Book.Photos.FirstOrDefault(photo => photo.Place == Place.Front) is { } photo
+                && shelved.Pictures.TryGetValue(photo.File.Value, out var picture)
                 ? View.Of(
                     ("src", shelved.Folder + picture.Files[0].Path),
                     ("width", picture.Files[0].Width),

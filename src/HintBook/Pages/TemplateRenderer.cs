@@ -142,7 +142,11 @@ internal sealed class HtmlContext : TemplateContext
             return null;
         }
 
-        public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+        public ValueTask<object?> InvokeAsync(
+            TemplateContext context,
+            ScriptNode? callerContext,
+            ScriptArray arguments,
+            ScriptBlockStatement? blockStatement) =>
             ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
     }
 }

@@ -101,7 +101,9 @@ internal static class WherePage
 
     private static BitArray[] CertainBefore(SitePlan plan)
     {
-        var places = plan.Book.Stages.Select((stage, place) => (stage.Id.Value, place)).ToDictionary(each => each.Value, each => each.place, StringComparer.Ordinal);
+        var places = plan.Book.Stages
+            .Select((stage, place) => (stage.Id.Value, place))
+            .ToDictionary(each => each.Value, each => each.place, StringComparer.Ordinal);
         return [.. plan.Book.Stages.Select(stage =>
         {
             var certain = new BitArray(plan.Book.Stages.Length);
@@ -114,10 +116,16 @@ internal static class WherePage
     // The parts that show on the closed box and that some stage moves for good, with what is certain once one of those stages is done.
     private static ImmutableArray<Landmark> Landmarks(Book book, BitArray[] certain)
     {
-        var seen = book.Box.Parts.Where(part => part.Seen && !part.Free).ToDictionary(part => part.Id.Value, part => new Landmark(part, new(certain.Length), new(certain.Length, defaultValue: true)));
+        var seen = book.Box.Parts
+            .Where(part => part.Seen && !part.Free)
+            .ToDictionary(
+                part => part.Id.Value,
+                part => new Landmark(part, Movers: new(certain.Length), Certain: new(certain.Length, defaultValue: true)));
         foreach (var (place, stage) in book.Stages.Index())
         {
-            foreach (var landmark in stage.Moves.SelectMany(move => move.Changes).Select(change => seen.GetValueOrDefault(change.Name.Value)).OfType<Landmark>().Distinct())
+            var changes = stage.Moves.SelectMany(move => move.Changes);
+            var moved = changes.Select(change => seen.GetValueOrDefault(change.Name.Value)).OfType<Landmark>().Distinct();
+            foreach (var landmark in moved)
             {
                 landmark.Movers[place] = true;
                 var done = new BitArray(certain[place]);

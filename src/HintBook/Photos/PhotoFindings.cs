@@ -54,7 +54,8 @@ internal static class PhotoFindings
             "Save it as a JPEG with a quality of about 85: that is enough for any screen."),
         Photos.TooManyPixels(var width, var height) => TooManyPixels.At(
             photo.File.At,
-            $"“{photo.File}” says that it is {width} × {height} pixels; up to {settings.MaxPixels / 1_000_000} million pixels are read, and sides of up to 65,535.",
+            $"“{photo.File}” says that it is {width} × {height} pixels; "
+                + $"up to {settings.MaxPixels / 1_000_000} million pixels are read, and sides of up to 65,535.",
             $"Make it smaller: {settings.Widths.Max()} pixels in width are all that is shown."),
         Photos.CutShort => CutShort.At(
             photo.File.At,

@@ -49,7 +49,8 @@ internal static class AuditTables
                 .Select(page => page with { Language = (book.Source is { } source && untranslated.Contains(stage) ? source : book).Language.Value })),
             .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
             new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true, Language = book.Language.Value },
-            .. from name in (string[])["solution.html", "reset.html"] select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },
+            .. from name in (string[])["solution.html", "reset.html"]
+               select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },
         ];
     }
 
@@ -89,7 +90,13 @@ internal static class AuditTables
         {
             Language = (looked.IsUntranslated ? book.Source ?? book : book).Language.Value,
         });
-        return [.. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]]) { Covers = secret.Kind != SecretKind.Title })];
+        return
+        [
+            .. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]])
+            {
+                Covers = secret.Kind != SecretKind.Title,
+            }),
+        ];
     }
 
     // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.

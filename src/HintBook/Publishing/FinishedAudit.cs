@@ -55,8 +55,10 @@ public static class FinishedAudit
     // A secret that stands in many files most likely comes from one place of the book, such as a title: it is told once.
     private static Finding FindingOf(AuditFault fault, string[] others, Book book, Addresses addresses)
     {
-        var more = others.Length == 0 ? ""
-            : $" It also stands in {Words.List(others.Length <= MostNamed ? others : [.. others.Take(MostNamed - 1), $"{others.Length - MostNamed + 1} more files"])}.";
+        string[] named = others.Length <= MostNamed
+            ? others
+            : [.. others.Take(MostNamed - 1), $"{others.Length - MostNamed + 1} more files"];
+        var more = others.Length == 0 ? "" : $" It also stands in {Words.List(named)}.";
         var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
         return (fault.IsSure ? FaultCode : DoubtCode).At(
             stage?.Title.At ?? book.Title.At,

@@ -42,7 +42,11 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new MachineFailure(FailureKind.Machine, $"The output folder “{path}” can't be made: {Reason(failure)}.", "Name another folder with --out.", failure);
+            throw new MachineFailure(
+                FailureKind.Machine,
+                $"The output folder “{path}” can't be made: {Reason(failure)}.",
+                "Name another folder with --out.",
+                failure);
         }
 
         var folder = new OutputFolder(root, Hold(root, path));
@@ -98,7 +102,13 @@ internal sealed class OutputFolder : IDisposable
         if (File.Exists(root))
             throw new MachineFailure(FailureKind.Usage, $"“{root}” is a file, not a folder.", "Name a folder with --out.");
         if (IsWithin(book, root))
-            throw new MachineFailure(FailureKind.Usage, $"“{root}” holds the book itself.", "Name a folder of its own with --out, such as “published” in the book.");
+        {
+            throw new MachineFailure(
+                FailureKind.Usage,
+                $"“{root}” holds the book itself.",
+                "Name a folder of its own with --out, such as “published” in the book.");
+        }
+
         if (Directory.Exists(root) && !Directory.Exists(Path.Combine(root, Own)) && Directory.EnumerateFileSystemEntries(root).Any())
         {
             throw new MachineFailure(
@@ -120,8 +130,16 @@ internal sealed class OutputFolder : IDisposable
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             throw failure is IOException
-                ? new MachineFailure(FailureKind.Machine, $"Another publish is at work in “{path}”.", "Wait until it has ended, then publish again.", failure)
-                : new MachineFailure(FailureKind.Machine, $"The output folder “{path}” can't be written: {Reason(failure)}.", "Name another folder with --out.", failure);
+                ? new MachineFailure(
+                    FailureKind.Machine,
+                    $"Another publish is at work in “{path}”.",
+                    "Wait until it has ended, then publish again.",
+                    failure)
+                : new MachineFailure(
+                    FailureKind.Machine,
+                    $"The output folder “{path}” can't be written: {Reason(failure)}.",
+                    "Name another folder with --out.",
+                    failure);
         }
     }
 

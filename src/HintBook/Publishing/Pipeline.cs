@@ -131,8 +131,14 @@ public static class Pipeline
     {
         MachineFailure told => new Failed(told.Kind, told.Message, told.Help),
         OperationCanceledException => new Failed(FailureKind.Stopped, "Stopped.", "What was published before is untouched."),
-        UnauthorizedAccessException => new Failed(FailureKind.Machine, $"It isn't allowed: {failure.Message}", "Check the permissions. What was published before is untouched."),
-        IOException => new Failed(FailureKind.Machine, failure.Message, "Look for a full disk or a file that another program holds. What was published before is untouched."),
+        UnauthorizedAccessException => new Failed(
+            FailureKind.Machine,
+            $"It isn't allowed: {failure.Message}",
+            "Check the permissions. What was published before is untouched."),
+        IOException => new Failed(
+            FailureKind.Machine,
+            failure.Message,
+            "Look for a full disk or a file that another program holds. What was published before is untouched."),
         _ => null,
     };
 }

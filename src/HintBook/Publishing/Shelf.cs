@@ -22,7 +22,11 @@ public static class Shelf
     /// <param name="told">Told how each book ended.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>
-    public static PublishOutcome Publish(string path, PublishOptions options, Action<string, PublishOutcome> told, CancellationToken stop = default) => Pipeline.Guarded(() =>
+    public static PublishOutcome Publish(
+        string path,
+        PublishOptions options,
+        Action<string, PublishOutcome> told,
+        CancellationToken stop = default) => Pipeline.Guarded(() =>
     {
         using var place = OutputFolder.Open(options.OutputFor(path), path);
         var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();

@@ -30,7 +30,9 @@ internal static class Moves
 
     private static IEnumerable<Change> Does(YamlMap map) =>
         map["does"] is YamlMap does
-            ? does.Entries.Where(entry => entry.Value is YamlScalar { IsEmpty: false }).Select(entry => new Change(entry.Key.Located, ((YamlScalar)entry.Value).Located))
+            ? does.Entries
+                .Where(entry => entry.Value is YamlScalar { IsEmpty: false })
+                .Select(entry => new Change(entry.Key.Located, ((YamlScalar)entry.Value).Located))
             : [];
 
     private static Undo Undo(YamlMap map) =>

@@ -60,7 +60,10 @@ internal static class StageFindings
         "Name it by its number and its id, such as “04-the-smoker.md”: letters, digits and hyphens.");
 
     public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => IdTwiceCode.At(file.Top,
-        id == firstId ? $"Two files are the stage “{id}”." : $"The stages “{firstId}” and “{id}” differ only in capital letters.", "Give one of them another name after its number.",
+        id == firstId
+            ? $"Two files are the stage “{id}”."
+            : $"The stages “{firstId}” and “{id}” differ only in capital letters.",
+        "Give one of them another name after its number.",
         new Related(first.Top, "This is the first."));
 
     public static Finding Ignored(SourceFile file, string name) => IgnoredCode.At(file.Top,

@@ -21,7 +21,9 @@ internal static class TranslationFindings
 
     public static Finding NoSuchStage(Stage stage, IReadOnlyCollection<string> ids) => NoSuchStageCode.At(stage.File.Top,
         $"The book has no stage “{stage.Id.Value}” that this file could translate.",
-        Nearest.To(stage.Id.Value, ids) is { } near ? $"Write instead: {near}. A translation has the name of the file it translates." : "Give it the name of the file it translates.");
+        Nearest.To(stage.Id.Value, ids) is { } near
+            ? $"Write instead: {near}. A translation has the name of the file it translates."
+            : "Give it the name of the file it translates.");
 
     public static Finding NotTranslated(Stage stage, string language) => NotTranslatedCode.At(stage.Title.At,
         $"“{stage.Title}” isn't translated: readers in “{language}” get it as it stands here.",

@@ -98,7 +98,11 @@ internal static class Translations
 
     // Which dangers there are, the book's own language says; a translation only says how to word its note.
     private static ImmutableArray<Caution> WithNotes(ImmutableArray<Caution> cautions, ImmutableArray<Caution> texts) =>
-        [.. cautions.Select(caution => texts.FirstOrDefault(other => other.Kind == caution.Kind) is { Note: { } note } found ? caution with { Note = note, At = found.At } : caution)];
+        [
+            .. cautions.Select(caution => texts.FirstOrDefault(other => other.Kind == caution.Kind) is { Note: { } note } found
+                ? caution with { Note = note, At = found.At }
+                : caution),
+        ];
 
     private static Box WithNames(Box box, YamlMap keys, List<Finding> findings)
     {
@@ -114,7 +118,9 @@ internal static class Translations
         Dictionary<string, YamlMap> Texts(string kind, IEnumerable<Named> known)
         {
             string[] ids = [.. known.Select(named => named.Id.Value)];
-            findings.AddRange(keys.Named(kind).Where(named => !ids.Contains(named.Name.Value)).Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids)));
+            findings.AddRange(keys.Named(kind)
+                .Where(named => !ids.Contains(named.Name.Value))
+                .Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids)));
             return keys.Named(kind).DistinctBy(named => named.Name.Value).ToDictionary(named => named.Name.Value, named => named.Keys);
         }
     }

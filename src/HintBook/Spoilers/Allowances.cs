@@ -47,7 +47,9 @@ internal sealed class Allowances
     public IEnumerable<int> Of(string? stage) => all.Where(one => one.Stage == stage).SelectMany(one => one.Secrets);
 
     /// <summary>Those that nothing needed.</summary>
-    public IEnumerable<Finding> Unused => all.Where(one => !used.Contains(one.Allowance)).Select(one => LeakFindings.Unused(one.Allowance, one.Secrets.Count > 0));
+    public IEnumerable<Finding> Unused => all
+        .Where(one => !used.Contains(one.Allowance))
+        .Select(one => LeakFindings.Unused(one.Allowance, one.Secrets.Count > 0));
 
     private static string Plain(string name)
     {

@@ -41,7 +41,8 @@ internal static class BareLetters
         "ααααααααααααααααεεεεεε\u1F16\u1F17εεεεεε\u1F1E\u1F1Fηηηηηηηηηηηηηηηηιιιιιιιιιιιιιιιι" +
         "οοοοοο\u1F46\u1F47οοοοοο\u1F4E\u1F4Fυυυυυυυυ\u1F58υ\u1F5Aυ\u1F5Cυ\u1F5Eυωωωωωωωωωωωωωωωωααεεηηιιοουυωω\u1F7E\u1F7F" +
         "ᾀᾁᾂᾃᾄᾅᾆᾇᾈᾉᾊᾋᾌᾍᾎᾏᾐᾑᾒᾓᾔᾕᾖᾗᾘᾙᾚᾛᾜᾝᾞᾟᾠᾡᾢᾣᾤᾥᾦᾧᾨᾩᾪᾫᾬᾭᾮᾯααᾲᾳᾴ\u1FB5αᾷααααᾼ\u1FBDι\u1FBF" +
-        "\u1FC0\u1FC1ῂῃῄ\u1FC5ηῇεεηηῌ\u1FCD\u1FCE\u1FCFιιιι\u1FD4\u1FD5ιιιιιι\u1FDC\u1FDD\u1FDE\u1FDFυυυυρρυυυυυυρ\u1FED\u1FEE\u1FEF\u1FF0\u1FF1ῲῳῴ\u1FF5ωῷοοωωῼ\u1FFD\u1FFE\u1FFF";
+        "\u1FC0\u1FC1ῂῃῄ\u1FC5ηῇεεηηῌ\u1FCD\u1FCE\u1FCFιιιι\u1FD4\u1FD5ιιιιιι\u1FDC\u1FDD\u1FDE\u1FDF" +
+        "υυυυρρυυυυυυρ\u1FED\u1FEE\u1FEF\u1FF0\u1FF1ῲῳῴ\u1FF5ωῷοοωωῼ\u1FFD\u1FFE\u1FFF";
 
     /// <summary>Letters that become two or three.</summary>
     private static readonly Dictionary<int, string> Several = new()

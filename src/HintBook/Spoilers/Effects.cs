@@ -32,7 +32,8 @@ internal sealed record Effects(HashSet<string> Needs, HashSet<string> Surely, Ha
         bool IsGiven(Change change) => names.GetValueOrDefault(change.Name.Value)?.Attained == change.Position.Value;
 
         bool HasChanged(InPosition need) =>
-            names.GetValueOrDefault(need.Name.Value) is { } named && (need.Positions.IsEmpty || need.Positions.All(position => position.Value != named.Positions[0]));
+            names.GetValueOrDefault(need.Name.Value) is { } named
+            && (need.Positions.IsEmpty || need.Positions.All(position => position.Value != named.Positions[0]));
     }
 
     // A reaction belongs to a stage that brings about one of its conditions; to one without changes if all it waits for is spoken of there.

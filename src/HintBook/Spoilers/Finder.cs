@@ -112,7 +112,10 @@ internal sealed class Finder
         foreach (var word in reader.Words)
             symbols.Append(reader.Bare(word));
         var text = symbols.ToString();
-        var odd = answer.EnumerateRunes().Any(rune => !Rune.IsLetterOrDigit(rune) && !Rune.IsWhiteSpace(rune) && rune.Value is not ('-' or '.' or ',' or ':' or '/' or '_' or '\''));
+        var odd = answer.EnumerateRunes().Any(rune =>
+            !Rune.IsLetterOrDigit(rune)
+            && !Rune.IsWhiteSpace(rune)
+            && rune.Value is not ('-' or '.' or ',' or ':' or '/' or '_' or '\''));
         if (odd || text.Length < ShortestCode)
         {
             unlooked.Add(new(secret, answer, odd ? "has signs that are neither letters nor figures" : "is too short"));
@@ -135,7 +138,8 @@ internal sealed class Finder
     private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any, bool isOther = false)
     {
         phrases.Add(secret.Number, spelling, sureness, rule);
-        looked.Add(new(secret, spelling, rule == Casing.Capitals ? SoughtAs.Capitals : SoughtAs.Name, sureness) { IsUntranslated = isOther != readsUntranslated });
+        var soughtAs = rule == Casing.Capitals ? SoughtAs.Capitals : SoughtAs.Name;
+        looked.Add(new(secret, spelling, soughtAs, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
     // One secret may be met in several ways at one place: the longest counts, and of equals the surest.

@@ -22,7 +22,9 @@ internal static class Ladder
         var reader = new WordReader(words);
         // What nobody has translated is looked at in its own language.
         var untranslated = book.Untranslated;
-        return book.Stages.Where(stage => !untranslated.Contains(stage)).SelectMany(stage => LeftOut(stage, names, words, reader).Concat(Repeats(stage, reader)));
+        return book.Stages
+            .Where(stage => !untranslated.Contains(stage))
+            .SelectMany(stage => LeftOut(stage, names, words, reader).Concat(Repeats(stage, reader)));
     }
 
     private static IEnumerable<Finding> LeftOut(Stage stage, Dictionary<string, Named> names, WordList words, WordReader reader)
@@ -39,7 +41,11 @@ internal static class Ladder
         reader.Read(stage.Answer.Markdown);
         foreach (var word in reader.Words)
             told.Add(word.Id);
-        return [.. wanted.Where((named, i) => named is Code code ? !Gives(stage, code, words.Language) : !heads[i].Overlaps(told)).Select(named => LeakFindings.LeftOut(stage, named))];
+        return [.. wanted.Where((named, i) => !IsTold(named, heads[i])).Select(named => LeakFindings.LeftOut(stage, named))];
+
+        bool IsTold(Named named, HashSet<int> ownHeads) => named is Code code
+            ? Gives(stage, code, words.Language)
+            : ownHeads.Overlaps(told);
 
         // "Take the pin" will do for a brass pin: the reader holds the box.
         HashSet<int> Heads(Named named)

@@ -35,7 +35,8 @@ internal static class LeakFindings
     public static Finding OfCopy(Secret secret, Span at, string where) => OfCopyCode.At(
         at,
         $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
-        $"Say where owners find their own, such as “the number on the sheet of your copy”. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+        "Say where owners find their own, such as “the number on the sheet of your copy”. "
+            + $"To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         new Related(secret.At, "This is the copy's code."));
 
     public static Finding Shown(Secret secret, Span at, string where, Reason why) => ShownCode.At(
@@ -71,13 +72,19 @@ internal static class LeakFindings
 
     public static Finding Language(Located<string> language, SourceFile file) => LanguageCode.At(
         language.At.End > language.At.Start ? language.At : file.Top,
-        $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: names are looked for as they are written, and codes in figures.",
+        $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: "
+            + "names are looked for as they are written, and codes in figures.",
         "Write the other forms of a name under “also”.");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    private static string Quoted(string text) =>
-        text.All(letter => char.IsAsciiLetter(letter) || letter is ' ' or '-') ? text : $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string text)
+    {
+        if (text.All(letter => char.IsAsciiLetter(letter) || letter is ' ' or '-'))
+            return text;
+        var escaped = text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
+        return $"\"{escaped}\"";
+    }
 
     private static int EndOfLine(Span at)
     {

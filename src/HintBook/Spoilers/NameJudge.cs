@@ -32,7 +32,8 @@ internal sealed class NameJudge
     {
         var telling = phrases.TellingWords(name).ToArray();
         var everyday = words.Language.HasNoSpaces && IsEveryday(Joined(name)) ? telling.Length : telling.Count(IsEveryday);
-        return (telling.Length, everyday, everyday == telling.Length || telling.All(word => openWords.Contains(word) || IsEveryday(word)), telling.All(openWords.Contains));
+        var isAllPlain = everyday == telling.Length || telling.All(word => openWords.Contains(word) || IsEveryday(word));
+        return (telling.Length, everyday, isAllPlain, telling.All(openWords.Contains));
     }
 
     /// <summary>A name without its articles, which another language doesn't know.</summary>

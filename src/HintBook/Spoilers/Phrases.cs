@@ -86,7 +86,9 @@ internal sealed class Phrases(WordList words)
     public IEnumerable<int> TellingWords(string name)
     {
         var all = Written(name, out _);
-        return words.Language.HyphensTell && name.Contains('-', StringComparison.Ordinal) ? all : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
+        return words.Language.HyphensTell && name.Contains('-', StringComparison.Ordinal)
+            ? all
+            : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
     }
 
     /// <summary>Adds every mention to a list.</summary>
@@ -119,7 +121,7 @@ internal sealed class Phrases(WordList words)
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
-                if (ending.Noun is not null && last == first && !(isSmall ? text.Bare(read[first]).SequenceEqual(ending.Noun) : words.Language.AreForms(ending.Noun, text.Bare(read[first]))))
+                if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
                     continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
@@ -185,10 +187,18 @@ internal sealed class Phrases(WordList words)
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
 
+    // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
+    private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
+        isSmall ? word.SequenceEqual(noun) : words.Language.AreForms(noun, word);
+
     // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
     private bool MayBeOne(in Word left, in Word right) =>
         IsHyphenated(right.Gap)
-        || (right.Gap == Gap.Space && left.Length >= ShortestPart && right.Length >= ShortestPart && !Is(left.Id, WordRole.Function | WordRole.Determiner) && !Is(right.Id, WordRole.Function));
+        || (right.Gap == Gap.Space
+            && left.Length >= ShortestPart
+            && right.Length >= ShortestPart
+            && !Is(left.Id, WordRole.Function | WordRole.Determiner)
+            && !Is(right.Id, WordRole.Function));
 
     private static bool IsCapital(ReadOnlySpan<char> letters)
     {

@@ -14,8 +14,12 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
     public Reason Of(Secret secret, Stage? stage, Tier tier)
     {
         var givers = GiversOf(secret);
-        ImmutableArray<Related> related = [.. givers.Take(1).Where(giver => giver != stage).Select(giver => new Related(giver.Title.At, "Here it becomes known."))];
-        var seen = secret.Kind == SecretKind.Name && book.Box.Codes.All(code => code.Id.Value != secret.Id) ? ", or mark it “seen: true” if it shows on the closed box" : "";
+        ImmutableArray<Related> related =
+        [
+            .. givers.Take(1).Where(giver => giver != stage).Select(giver => new Related(giver.Title.At, "Here it becomes known.")),
+        ];
+        var maySeeIt = secret.Kind == SecretKind.Name && book.Box.Codes.All(code => code.Id.Value != secret.Id);
+        var seen = maySeeIt ? ", or mark it “seen: true” if it shows on the closed box" : "";
         if (stage is null)
             return new($"This is read before anything is opened{Known(givers)}.", $"Say it in other words{seen}.", related);
         if (secret.Kind == SecretKind.Title)
@@ -23,12 +27,18 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
         if (givers.Contains(stage))
         {
             var gives = knowledge.EffectsOf(stage.Id.Value).Gives.Contains(secret.Id);
+            var texts = tier == Tier.Sign ? "its sign and the cautions beside it" : "the nudge";
             return tier == Tier.Clue || gives
                 ? new(
-                    secret.Kind == SecretKind.Answer ? "It is this stage's own code, and only the answer may give it." : "This stage gives it, and only the answer may say so.",
+                    secret.Kind == SecretKind.Answer
+                        ? "It is this stage's own code, and only the answer may give it."
+                        : "This stage gives it, and only the answer may say so.",
                     "Keep it for the answer, or say it in other words.",
                     related)
-                : new($"It is met only in this stage, so {(tier == Tier.Sign ? "its sign and the cautions beside it" : "the nudge")} may not name it yet.", $"Keep it for the clue, or say it in other words{seen}.", related);
+                : new(
+                    $"It is met only in this stage, so {texts} may not name it yet.",
+                    $"Keep it for the clue, or say it in other words{seen}.",
+                    related);
         }
 
         var mend = $"Say it in other words{seen}.";
@@ -36,10 +46,8 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
             return new("No stage gives it or moves it, so nobody is sure to know it here.", mend, related);
         if (givers.All(giver => survey.Stages[giver.Id.Value].CertainBefore.Contains(stage.Id.Value)))
             return new($"It becomes known in “{givers[0].Title.Value}”, which comes later on every way.", mend, related);
-        return new(
-            $"It becomes known in {Words.List(givers.Select(giver => $"“{giver.Title.Value}”"), "or")}, and “{stage.Title.Value}” {WayTo(stage, secret, givers)}",
-            mend,
-            related);
+        var titles = Words.List(givers.Select(giver => $"“{giver.Title.Value}”"), "or");
+        return new($"It becomes known in {titles}, and “{stage.Title.Value}” {WayTo(stage, secret, givers)}", mend, related);
     }
 
     private string WayTo(Stage stage, Secret secret, ImmutableArray<Stage> givers) =>

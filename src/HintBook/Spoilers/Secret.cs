@@ -43,7 +43,13 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
         var before = book.Source?.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value, SpellingsOf) ?? [];
         var titles = book.Source?.Stages.Select(stage => stage.Title.At).ToHashSet() ?? [];
         foreach (var named in book.Box.Names.DistinctBy(named => named.Id.Value))
-            all.Add(new(all.Count, SecretKind.Name, named.Id.Value, SpellingsOf(named), named.Id.At, named.Seen) { Untranslated = before.GetValueOrDefault(named.Id.Value, []) });
+        {
+            all.Add(new(all.Count, SecretKind.Name, named.Id.Value, SpellingsOf(named), named.Id.At, named.Seen)
+            {
+                Untranslated = before.GetValueOrDefault(named.Id.Value, []),
+            });
+        }
+
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.Answer.Value.Length > 0))
             all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false));
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.AnswerByCopy is not null))
@@ -54,7 +60,13 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
         }
 
         foreach (var stage in book.Stages)
-            all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false) { Untranslated = titles.Contains(stage.Title.At) ? [stage.Title.Value] : [] });
+        {
+            all.Add(new(all.Count, SecretKind.Title, stage.Id.Value, [stage.Title.Value], stage.Title.At, Open: false)
+            {
+                Untranslated = titles.Contains(stage.Title.At) ? [stage.Title.Value] : [],
+            });
+        }
+
         return all.ToImmutable();
 
         static ImmutableArray<string> SpellingsOf(Named named) => [named.Name, .. named.Also.Select(also => also.Value)];

@@ -28,7 +28,9 @@ internal static class FilmFindings
         var stages = book.Stages.Where(stage => stage.Clip?.File.Value == film).ToArray();
         if (length is not { } end)
         {
-            yield return NoLength.At(stages[0].Clip!.At, $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.");
+            yield return NoLength.At(
+                stages[0].Clip!.At,
+                $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.");
         }
         else
         {
@@ -39,7 +41,11 @@ internal static class FilmFindings
             }
         }
 
-        foreach (var (stage, next) in stages.OrderBy(stage => stage.Clip!.From).Pairs().Where(pair => pair.First.Clip!.To is not { } to || to > pair.Next.Clip!.From))
+        var overlapping = stages
+            .OrderBy(stage => stage.Clip!.From)
+            .Pairs()
+            .Where(pair => pair.First.Clip!.To is not { } to || to > pair.Next.Clip!.From);
+        foreach (var (stage, next) in overlapping)
         {
             yield return RunsIntoTheNext.At(stage.Clip!.At, $"The clip of “{stage.Title}” goes on into that of “{next.Title}”, which shows what comes there.",
                 $"End it with “to: {Chapters.Clock(next.Clip!.From)}” at the latest.");

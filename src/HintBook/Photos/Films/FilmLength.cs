@@ -22,8 +22,14 @@ internal static class FilmLength
             return null;
         return header switch
         {
-            [0, ..] when header.Length >= 20 => Time(BinaryPrimitives.ReadUInt32BigEndian(header[12..]), BinaryPrimitives.ReadUInt32BigEndian(header[16..]), Unknown),
-            [1, ..] when header.Length >= 32 => Time(BinaryPrimitives.ReadUInt32BigEndian(header[20..]), BinaryPrimitives.ReadUInt64BigEndian(header[24..]), ulong.MaxValue),
+            [0, ..] when header.Length >= 20 => Time(
+                BinaryPrimitives.ReadUInt32BigEndian(header[12..]),
+                BinaryPrimitives.ReadUInt32BigEndian(header[16..]),
+                Unknown),
+            [1, ..] when header.Length >= 32 => Time(
+                BinaryPrimitives.ReadUInt32BigEndian(header[20..]),
+                BinaryPrimitives.ReadUInt64BigEndian(header[24..]),
+                ulong.MaxValue),
             _ => null,
         };
     }

@@ -11,8 +11,13 @@ internal static partial class BookShapes
     private static readonly TextShape Path = new("a file name", Example: "card.jpg");
     private static readonly TextShape Span = new("a length of time", DurationPattern(), "20 min", Bare.Never);
     private static readonly TextShape Time = new("a time in the film", TimePattern(), "2:16", Bare.Seconds);
-    private static readonly TextShape WebAddress = new("an address that starts with https://", WebPattern(), "https://alder-row.example/beekeeper/", Bare.Never);
-    private static readonly TextShape HelpAddress = new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
+
+    private static readonly TextShape WebAddress =
+        new("an address that starts with https://", WebPattern(), "https://alder-row.example/beekeeper/", Bare.Never);
+
+    private static readonly TextShape HelpAddress =
+        new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
+
     private static readonly TextShape LanguageTag = new("a language", LanguagePattern(), "en", Bare.Never);
     private static readonly TextShape SymbolRun = new("the symbols of one wheel", SymbolPattern(), "0-9");
     private static readonly TextShape OneLine = new("a text of one line", OneLinePattern());
@@ -86,9 +91,11 @@ internal static partial class BookShapes
         new("why", Text, "Your reason.", Required: true),
     ]), "[ { mention: brass bee, why: it is on the lid } ]");
 
+    private static readonly ListShape Point = new(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2);
+
     private static readonly ListShape Marks = new(new FieldsShape("a mark with “at” and “says”",
     [
-        new("at", new ListShape(new NumberShape(0, 100, Whole: false), "[ 41, 63 ]", Least: 2, Most: 2), "Per cent from the left and from the top.", Required: true),
+        new("at", Point, "Per cent from the left and from the top.", Required: true),
         new("says", Text, "What is there.", Required: true),
     ]), "[ { at: [ 41, 63 ], says: the catch } ]");
 
@@ -130,7 +137,11 @@ internal static partial class BookShapes
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with “positions”",
         [
-            new("positions", new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000), "Where it can be; the first is how the box leaves you.", Required: true),
+            new(
+                "positions",
+                new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000),
+                "Where it can be; the first is how the box leaves you.",
+                Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("free", Flag, "Whether it may go back and forth at any time."),
@@ -168,10 +179,16 @@ internal static partial class BookShapes
             ]), "The lock that it is set on."),
             new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
-            new("ruled-out", new NamedShape(OneLine, Text, "{ \"3715\": the arrow points right }"), "Other settings that a solver might read, each with why it is clear that they are wrong."),
+            new(
+                "ruled-out",
+                new NamedShape(OneLine, Text, "{ \"3715\": the arrow points right }"),
+                "Other settings that a solver might read, each with why it is clear that they are wrong."),
         ])), "Numbers and words that open locks."),
         new("tables", new NamedShape(Name, new NamedShape(OneLine, OneLine, "{ rose: 3, lily: 5 }")), "Tables that come with the box, to look words up in."),
-        new("copies", new NamedShape(Name, new NamedShape(Name, Text, "{ lock-code: 5173 }")), "The boxes of an edition by their serials, each with what is its own."),
+        new(
+            "copies",
+            new NamedShape(Name, new NamedShape(Name, Text, "{ lock-code: 5173 }")),
+            "The boxes of an edition by their serials, each with what is its own."),
         new("moves", Moves, "Handling that needs no hint."),
         new("reactions", new ListShape(new FieldsShape("a reaction with “when” and “does”",
         [

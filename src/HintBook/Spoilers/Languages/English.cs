@@ -47,7 +47,8 @@ internal static class English
     private static Dictionary<string, (int, int)> Numbers()
     {
         var figures = new Dictionary<string, (int, int)>();
-        string[] small = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".Split(' ');
+        string[] small = ("zero one two three four five six seven eight nine ten "
+            + "eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen").Split(' ');
         string[] tens = "twenty thirty forty fifty sixty seventy eighty ninety".Split(' ');
         foreach (var (value, word) in small.Index())
             figures[word] = (value, (int)FigureKind.Small);

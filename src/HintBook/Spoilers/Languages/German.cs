@@ -7,12 +7,15 @@ internal static class German
 
     // Nouns whose plural is in -er, in bare letters; they end many compounds.
     private static readonly string[] InEr =
-        "bild brett buch dach fach glas rad schild schloss band blatt haus holz licht loch kind mann wort feld kleid korn kraut lied nest tuch wald wurm rand schwert horn huhn bad dorf amt ei geld gespenst tal volk grab gras".Split(' ');
+        ("bild brett buch dach fach glas rad schild schloss band blatt haus holz licht loch kind mann wort feld "
+            + "kleid korn kraut lied nest tuch wald wurm rand schwert horn huhn bad dorf amt ei geld gespenst tal volk grab gras").Split(' ');
 
     // The longest first; what is left must be a stem.
     private static readonly string[] Endings = ["ern", "en", "em", "es", "er", "e", "n", "s"];
 
-    private static readonly string[] Units = " ein zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn".Split(' ');
+    private static readonly string[] Units =
+        (" ein zwei drei vier fünf sechs sieben acht neun zehn "
+            + "elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn").Split(' ');
 
     private static readonly string[] Tens = "  zwanzig dreißig vierzig fünfzig sechzig siebzig achtzig neunzig".Split(' ');
 
@@ -76,7 +79,12 @@ internal static class German
         if (number == 0)
             return ["null"];
         var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
-        var start = (thousands > 1 ? Units[thousands] : "") + (thousands > 0 ? "tausend" : "") + (hundreds > 1 ? Units[hundreds] : "") + (hundreds > 0 ? "hundert" : "") + Below(rest);
+        var start =
+            (thousands > 1 ? Units[thousands] : "")
+            + (thousands > 0 ? "tausend" : "")
+            + (hundreds > 1 ? Units[hundreds] : "")
+            + (hundreds > 0 ? "hundert" : "")
+            + Below(rest);
         return thousands != 1 && hundreds != 1 ? [start]
             : [start, (thousands > 0 ? Units[thousands] + "tausend" : "") + (hundreds > 0 ? Units[hundreds] + "hundert" : "") + Below(rest)];
     }

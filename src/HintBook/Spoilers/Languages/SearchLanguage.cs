@@ -14,7 +14,15 @@ internal sealed record SearchLanguage
     public static SearchLanguage Unknown { get; } = new() { Code = "" };
 
     /// <summary>The languages of which something is known.</summary>
-    public static IReadOnlyList<SearchLanguage> Known { get; } = [English.Language, German.Language, French.Language, Spanish.Language, Japanese.Language, Arabic.Language];
+    public static IReadOnlyList<SearchLanguage> Known { get; } =
+    [
+        English.Language,
+        German.Language,
+        French.Language,
+        Spanish.Language,
+        Japanese.Language,
+        Arabic.Language,
+    ];
 
     /// <summary>The first part of its tag (BCP 47), in small letters.</summary>
     public required string Code { get; init; }

@@ -6,7 +6,9 @@ internal static class Spanish
     public static SearchLanguage Language { get; } = new()
     {
         Code = "es",
-        Determiners = "el la los las lo un una unos unas este esta estos estas ese esa esos esas aquel aquella mi mis tu tus su sus nuestro nuestra vuestro vuestra cada algún alguna",
+        Determiners =
+            "el la los las lo un una unos unas este esta estos estas ese esa esos esas aquel aquella "
+            + "mi mis tu tus su sus nuestro nuestra vuestro vuestra cada algún alguna",
         Prepositions = "de en con sin sobre bajo para por a hacia desde entre contra tras dentro debajo encima detrás delante",
         Functions =
             "y e o u pero ni si que quien cual cuyo cuando como cómo dónde donde porque qué no nunca nada se me te le les nos os yo tú él ella "
@@ -33,7 +35,8 @@ internal static class Spanish
             + "nombre tiempo hora día año orden lugar hueco fin principio paso sonido peso tornillo clavo tabla marco bloque",
         Figures =
         [
-            .. Counted("cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte "
+            .. Counted("cero uno dos tres cuatro cinco seis siete ocho nueve diez "
+                + "once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte "
                 + "veintiuno veintidós veintitrés veinticuatro veinticinco veintiséis veintisiete veintiocho veintinueve", 0, 1, FigureKind.Small),
             .. Counted("treinta cuarenta cincuenta sesenta setenta ochenta noventa", 30, 10, FigureKind.Tens),
             ("un", new(1, FigureKind.Small)),

@@ -69,7 +69,8 @@ public static class HelpTableText
     private static string Explained(HelpTable table) => table.Graded
         ? "Grade: the Flesch–Kincaid grade level, the year of an American school whose pupils can read it. The syllables are counted by\n"
             + "the spelling, and short texts have large swings: take it as a hint. Titles, headings and workings aren't counted.\n"
-        : $"No reading level: the Flesch–Kincaid formula is for English, and the book is in “{table.Language}”. Titles, headings and workings aren't counted.\n";
+        : $"No reading level: the Flesch–Kincaid formula is for English, and the book is in “{table.Language}”. "
+            + "Titles, headings and workings aren't counted.\n";
 
     private static string Title(HelpRow row) => TerminalText.Shown(row.Stage.Title.Value);
 }

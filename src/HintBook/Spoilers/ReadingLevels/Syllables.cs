@@ -48,7 +48,10 @@ internal static partial class Syllables
     }
 
     private static FrozenDictionary<string, int> Counted(params (int Count, string Words)[] lists) =>
-        lists.SelectMany(list => list.Words.Split(' ').Select(word => (word, list.Count))).DistinctBy(pair => pair.word).ToFrozenDictionary(pair => pair.word, pair => pair.Count);
+        lists
+            .SelectMany(list => list.Words.Split(' ').Select(word => (word, list.Count)))
+            .DistinctBy(pair => pair.word)
+            .ToFrozenDictionary(pair => pair.word, pair => pair.Count);
 
     // "Didn't" and "wasn't" have a syllable that no vowel shows.
     [GeneratedRegex("[ds]n't$")]
@@ -76,6 +79,7 @@ internal static partial class Syllables
     [GeneratedRegex(
         "(?<=[^aeiouy])(?<!^[^aeiouy]+)(?<![^aeiouyl]l|[^aeiouy]r(?=e$)(?<=[^aeiouyr]r)|^)e$|(?<=[gq]u)e$|"
         + "(?<=[^aeiouyszxc])(?<![cs]h|g|[^aeiouyl]l|^[^aeiouy]+)es$|(?<=[^aeiouytd])(?<![^aeiouyl]l|^[^aeiouy]+)ed$|"
-        + "(?<=[^aeiouyl])(?<!^[^aeiouy]+)e(?=(ly|ment|ments|ful|less|ness)$)|(?<=^(?:som|wher|ther|her|hom|sid|tim|fac|saf|fiv|nin))e(?=[bcdfghjklmnpqstvwz][a-z]{2})")]
+        + "(?<=[^aeiouyl])(?<!^[^aeiouy]+)e(?=(ly|ment|ments|ful|less|ness)$)|"
+        + "(?<=^(?:som|wher|ther|her|hom|sid|tim|fac|saf|fiv|nin))e(?=[bcdfghjklmnpqstvwz][a-z]{2})")]
     private static partial Regex Silent();
 }
