@@ -4,7 +4,8 @@ namespace HintBook.Tests.House;
 public class FileCirclesTests
 {
     // Folders under src. One that isn't there has no files.
-    public static TheoryData<string> Rooms => ["HintBook.Audit"];
+    public static TheoryData<string> Rooms =>
+        ["HintBook.Audit", "HintBook/Pages", "HintBook/Checking", "HintBook/Publishing", "HintBook/Starting"];
 
     [Theory]
     [MemberData(nameof(Rooms))]
