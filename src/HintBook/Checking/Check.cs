@@ -101,7 +101,7 @@ public static class Check
         return results.Get("survey", content, Survey).Value;
 
         StrongBox<(Survey?, Findings)> Survey() =>
-            new(Surveyor.Survey(book, whole, null, given.Progress, given.Stop, given.Work));
+            new(Surveyor.Survey(book, whole, null, given.Progress, given.Work, given.Stop));
     }
 
     private static Proofs ProofsOf(Book book, CheckOptions given) => given.Results is { } results

@@ -42,15 +42,15 @@ public sealed class Explored
     /// <param name="book">The book.</param>
     /// <param name="limits">What may be used.</param>
     /// <param name="progress">Told after the first second.</param>
-    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     /// <param name="work">Counts how often the box is compiled and explored.</param>
+    /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     public static Explored Explore(
         Book book,
         SolveLimits limits,
         IProgress<SolveProgress>? progress = null,
-        CancellationToken stop = default,
-        WorkLog? work = null) =>
-        Explore(book, limits, TimeProvider.System, progress, stop, work);
+        WorkLog? work = null,
+        CancellationToken stop = default) =>
+        Explore(book, limits, TimeProvider.System, progress, work, stop);
 
     /// <summary>The same, with a clock that is passed in.</summary>
     internal static Explored Explore(
@@ -58,8 +58,8 @@ public sealed class Explored
         SolveLimits limits,
         TimeProvider time,
         IProgress<SolveProgress>? progress,
-        CancellationToken stop,
-        WorkLog? work = null) =>
+        WorkLog? work,
+        CancellationToken stop) =>
         new(book, new Budget(limits, time, progress, stop), work);
 
     /// <summary>What is left of the budget after exploring; one for each who asks, so that two may ask at the same time.</summary>

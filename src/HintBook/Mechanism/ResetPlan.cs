@@ -35,7 +35,7 @@ public sealed record ResetPlan
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once.</param>
     public static ResetPlan Find(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        Find(Explored.Explore(book, limits, progress, stop));
+        Find(Explored.Explore(book, limits, progress, stop: stop));
 
     /// <summary>Finds the plan of a box that has been explored, within what its limits have left.</summary>
     /// <param name="explored">The explored box.</param>

@@ -48,7 +48,7 @@ public sealed class Solver
     /// <param name="progress">Told after the first second.</param>
     /// <param name="stop">Ends it at once; the rest is then not proved.</param>
     public static Solution Solve(Book book, SolveLimits limits, IProgress<SolveProgress>? progress = null, CancellationToken stop = default) =>
-        Solve(Explored.Explore(book, limits, progress, stop));
+        Solve(Explored.Explore(book, limits, progress, stop: stop));
 
     /// <summary>All that can be said of a box that has been explored, within what its limits have left.</summary>
     /// <param name="explored">The explored box.</param>

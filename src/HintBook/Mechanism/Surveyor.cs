@@ -28,13 +28,13 @@ public static class Surveyor
         bool whole,
         SolveLimits? limits = null,
         IProgress<SolveProgress>? progress = null,
-        CancellationToken stop = default,
-        WorkLog? work = null)
+        WorkLog? work = null,
+        CancellationToken stop = default)
     {
         var names = Findings.Of(NameCheck.Run(book));
         if (names.AnyError || !whole)
             return (null, names);
-        var explored = Explored.Explore(book, limits ?? Limits, progress, stop, work);
+        var explored = Explored.Explore(book, limits ?? Limits, progress, work, stop);
         // The way back has a core of its own.
         var planned = Task.Run(() => ResetPlan.Find(explored), CancellationToken.None);
         var graph = GainGraph.Build(book);

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Reading.Folder;
-using HintBook.Reading.Shapes;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
 

@@ -28,8 +28,8 @@ internal sealed class Finders
     {
         var (language, first) = (SearchLanguage.For(book.Language.Value), SearchLanguage.For((book.Source ?? book).Language.Value));
         var finder = new Finder(secrets, language, first, readsUntranslated: false, [book.Title.Value]);
-        var source = language == first ? finder : new Finder(secrets, first, language, readsUntranslated: true, [book.Title.Value]);
-        return new(finder, source, Passage.Untranslated(book));
+        var ofSource = language == first ? finder : new Finder(secrets, first, language, readsUntranslated: true, [book.Title.Value]);
+        return new(finder, ofSource, Passage.Untranslated(book));
     }
 
     /// <summary>Every mention in a text, by place, the longest first; valid until the next text.</summary>

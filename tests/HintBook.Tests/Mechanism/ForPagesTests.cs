@@ -15,7 +15,7 @@ public class ForPagesTests
 
     private static void Compare(Book book)
     {
-        var (pages, all) = (Solver.ForPages(Explored.Explore(book, SolveLimits.Default, null, TestContext.Current.CancellationToken)), Solving.Of(book));
+        var (pages, all) = (Solver.ForPages(Explored.Explore(book, SolveLimits.Default, stop: TestContext.Current.CancellationToken)), Solving.Of(book));
         Assert.Equal(Said(all), Said(pages));
         Assert.Equal(all.Stages.Select(Said), pages.Stages.Select(Said));
         Assert.Equal(all.Findings.Select(f => $"{f}"), pages.Findings.Select(f => $"{f}"));
