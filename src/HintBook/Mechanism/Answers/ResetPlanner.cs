@@ -11,6 +11,8 @@ namespace HintBook.Mechanism.Answers;
 internal sealed class ResetPlanner
 {
     private const int MostStatesBesides = 50_000;
+    private const int MostStatesForAll = 500_000;
+    private const int MostPlacesForAll = 20_000_000;
     private const int MostToReach = 20_000_000;
     private const int MostPlacesBesides = 1_000_000;
     private readonly Explored explored;
@@ -34,8 +36,10 @@ internal sealed class ResetPlanner
         if (explored.Result.Way is not { } opening)
             return Nothing(explored.Result.Why ?? "the box can't be opened");
         var from = Exhausted(opening, shipped);
-        var solved = from.Aggregate(shipped, (state, act) => stepper.After(act, state)!);
         var back = ResetMachine.Build(book, machine, shipped);
+        if (back.Refused is { } refused)
+            return Nothing(refused);
+        var solved = ResetMachine.StateOf(back, from.Aggregate(shipped, (state, act) => stepper.After(act, state)!));
         ImmutableArray<Step> opened = [.. from.Select(act => machine.Acts[act].Step)];
         var greedy = new GreedyReset(back, opened);
         var (plan, bound, why) = Shortest(back, solved, greedy);
@@ -92,21 +96,28 @@ internal sealed class ResetPlanner
     private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan)
     {
         var greedily = budget.Limits.Reduce && !ReactionConflicts.Any(back);
-        if (greedily && greedy.PutsBackAnything(new WaitingReasons(machine).Attainable, Movable()))
+        if (greedily && greedy.PutsBackAnything(Attainable(back), Movable()))
             return new Claim.Proved(plan);
         var forward = explored.Graph ?? Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
         var ends = Ends(forward, back);
-        if (greedily)
+        var graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State), Math.Min(MostStatesForAll, MostPlacesForAll / back.Variables.Length));
+        if (graph.Stopped is not null && greedily)
         {
+            budget.Forgive();
             var good = new HashSet<Positions>();
             ends = ends.FindAll(end => !greedy.LeadsBack(end.State.State, good));
         }
 
         if (ends.Count == 0)
             return new Claim.Proved(plan);
-        var graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State));
+        if (graph.Stopped is not null)
+        {
+            budget.Forgive();
+            graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State));
+        }
+
         if (graph.Stopped is not null)
             return new Claim.NotProved(graph.Stopped);
         var live = WholeGraph.Live(graph);
@@ -129,8 +140,8 @@ internal sealed class ResetPlanner
         {
             if (!forward.Solved[number])
                 continue;
-            var state = new int[machine.Variables.Length];
-            foreach (var v in read)
+            var state = new int[back.Variables.Length];
+            foreach (var v in read.Where(v => v < machine.Variables.Length))
                 state[v] = forward.Position(number, v);
             if (seen.Add(new Positions(state)))
                 ends.Add((number, new Positions(state)));
@@ -138,6 +149,9 @@ internal sealed class ResetPlanner
 
         return ends;
     }
+
+    private ulong[] Attainable(Machine back) =>
+        [.. new WaitingReasons(machine).Attainable, .. Enumerable.Repeat(1UL, back.Variables.Length - machine.Variables.Length)];
 
     private static HashSet<int> Read(Machine back) =>
     [

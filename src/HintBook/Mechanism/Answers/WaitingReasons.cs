@@ -16,16 +16,13 @@ internal sealed class WaitingReasons
     private const int MostLinks = 8;
 
     private readonly Machine machine;
-    private readonly ulong[] attained;
+    private readonly IReadOnlyList<ulong> attained;
 
     /// <summary>Attains whatever can be, from the shipped box.</summary>
     public WaitingReasons(Machine machine)
     {
         this.machine = machine;
-        attained = machine.Start.Select(position => 1UL << position).ToArray();
-        var relaxed = new DeleteRelaxation(machine);
-        foreach (var effect in Enumerable.Range(0, relaxed.Events).Where(relaxed.Happens).SelectMany(e => relaxed.EffectsOf(e)))
-            attained[effect.Variable] |= 1UL << effect.Position;
+        attained = new DeleteRelaxation(machine).Attained;
     }
 
     /// <summary>By variable: the positions that it may come to have; no others ever.</summary>
