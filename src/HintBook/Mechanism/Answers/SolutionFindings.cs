@@ -31,7 +31,9 @@ internal static class SolutionFindings
         else if (solution.Opens is Claim.NotProved open && machine.Refused is not null)
             yield return MechanismFindings.Of(MechanismFindings.CannotExplore, at, $"Whether the box opens is not proved: {open.Why}.");
         else if (solution.Opens is Claim.NotProved unknown)
-            yield return MechanismFindings.Of(MechanismFindings.NotProved, at, $"Whether the box opens is not proved: {unknown.Why}.");
+            yield return MechanismFindings.Of(MechanismFindings.NotProved, at, $"Whether the box opens is not proved: {unknown.Why}.", Hardness.Help(machine));
+        if (solution is { Opens: Claim.Proved, NoDeadEnds: Claim.NotProved stuck })
+            yield return MechanismFindings.Of(MechanismFindings.DeadEndsNotProved, at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine));
     }
 
     // Stages that wait for the same thing in the end are told together, at the first of them.
@@ -110,7 +112,7 @@ internal static class SolutionFindings
 
     /// <summary>A way in one line.</summary>
     public static string Say(IReadOnlyCollection<Step> way) =>
-        way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(11))}; … ({way.Count} moves)";
+        way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
 
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
     {
@@ -126,6 +128,7 @@ internal static class SolutionFindings
     private static Move? MoveOf(Book book, Step step) =>
         step.Move < 0 ? null : step.Stage is null ? book.Box.Moves[step.Move] : book.Stages.First(s => s.Id.Value == step.Stage).Moves[step.Move];
 
-    private static Span PlaceOf(Book book, Step step) =>
+    /// <summary>Where a step of a way is written.</summary>
+    public static Span PlaceOf(Book book, Step step) =>
         MoveOf(book, step)?.Name.At ?? book.Box.Parts.First(part => part.Id.Value == step.Leaves[0].Name).Id.At;
 }
