@@ -65,11 +65,23 @@ public sealed record Part : Named
     /// <summary>Whether it may go to any of its positions whenever its <see cref="Needs"/> hold.</summary>
     public bool Free { get; init; }
 
+    /// <summary>Whether it may be turned at any time whenever its <see cref="Needs"/> hold, one neighbour a step: a dial (<c>turns: next</c>).</summary>
+    public bool Turns { get; init; }
+
+    /// <summary>Whether its last position is a neighbour of its first: so where the positions are written as a range.</summary>
+    public bool Round { get; init; }
+
+    /// <summary>What people call a position, by its id, where the author says so.</summary>
+    public ImmutableDictionary<string, string> Says { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Where it is on the box, in words.</summary>
     public string? Place { get; init; }
 
-    /// <summary>What must hold before a free part moves.</summary>
+    /// <summary>What must hold before a free part moves, or a dial is turned.</summary>
     public ImmutableArray<Condition> Needs { get; init; } = [];
+
+    /// <summary>A position as people call it; without words of the author's the id with its hyphens as spaces.</summary>
+    public string Say(string position) => Says.GetValueOrDefault(position) ?? position.Replace('-', ' ');
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Positions => [.. Written.Select(position => position.Value)];

@@ -120,8 +120,10 @@ public sealed class Replayer
 
     private string? MoveFreely(Step step)
     {
-        if (step.Leaves is not [var leaves] || book.Box.Parts.FirstOrDefault(p => p.Id.Value == leaves.Name) is not { Free: true } part)
+        if (step.Leaves is not [var leaves] || book.Box.Parts.FirstOrDefault(p => p.Id.Value == leaves.Name) is not { } part || !(part.Free || part.Turns))
             return "it isn't a free part";
+        if (!part.Free)
+            return Turn(part, leaves.Position);
         if (!part.Positions.Contains(leaves.Position) || !Hold(part.Needs))
             return "its needs don't hold";
         var after = new Dictionary<string, string> { [leaves.Name] = leaves.Position };
@@ -130,6 +132,61 @@ public sealed class Replayer
         Take(after);
         React();
         return null;
+    }
+
+    // Neighbour by neighbour, one way round or the other. What is passed on the way must be told apart by nothing.
+    private string? Turn(Part part, string to)
+    {
+        var (dial, id) = (part.Positions, part.Id.Value);
+        var spoken = SpokenOf(id);
+        foreach (var by in new[] { 1, -1 })
+        {
+            var way = new List<string>();
+            for (var at = dial.IndexOf(positions[id]) + by; way.Count < dial.Length; at += by)
+            {
+                if (!part.Round && (at < 0 || at >= dial.Length))
+                    break;
+                at = (at + dial.Length) % dial.Length;
+                way.Add(dial[at]);
+                if (dial[at] == to || at == 0 || spoken.Contains(dial[at]))
+                    break;
+            }
+
+            if (way.Count == 0 || way[^1] != to)
+                continue;
+            foreach (var next in way)
+            {
+                var after = new Dictionary<string, string> { [id] = next };
+                if (!Hold(part.Needs) || !GetsAt(after))
+                    return "it can't be turned";
+                Take(after);
+                React();
+            }
+
+            return null;
+        }
+
+        return "it isn't a neighbour";
+    }
+
+    private HashSet<string> SpokenOf(string name)
+    {
+        var moves = book.Box.Moves.Concat(book.Stages.SelectMany(stage => stage.Moves)).ToArray();
+        var steps = moves.SelectMany(move => move.Undo is { } undo ? undo.Steps : []).ToArray();
+        IEnumerable<Condition> conditions =
+        [
+            .. book.Goal, .. book.Box.Parts.SelectMany(part => part.Needs), .. book.Box.Names.SelectMany(each => each.Behind ?? []),
+            .. book.Box.Reactions.SelectMany(reaction => reaction.When), .. moves.SelectMany(move => move.Needs), .. steps.SelectMany(step => step.Needs),
+        ];
+        var changes = moves.SelectMany(move => move.Changes).Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes)).Concat(steps.SelectMany(step => step.Changes));
+        return [.. Asked(conditions), .. changes.Where(change => change.Name.Value == name).Select(change => change.Position.Value)];
+
+        IEnumerable<string> Asked(IEnumerable<Condition> of) => of.SelectMany(condition => condition switch
+        {
+            InPosition one when one.Name.Value == name => one.Positions.Select(position => position.Value),
+            AnyOf any => any.Alternatives.SelectMany(alternative => Asked(alternative)),
+            _ => [],
+        });
     }
 
     private string? TakeBack(Move move, Step step)

@@ -76,7 +76,7 @@ public sealed class Solver
             AtLeast = result.AtLeast,
             BoxStates = explored.Graph?.Count,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
-            NeverPossible = result.Why is null ? [.. machine.Acts.Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack).Select(act => act.Step)] : [],
+            NeverPossible = result.Why is null ? [.. machine.Acts.Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result)).Select(act => act.Step)] : [],
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
             DeadEnds = [],
             Shortcuts = [],
@@ -103,6 +103,10 @@ public sealed class Solver
         solution = solution with { States = budget.Stored, Seconds = budget.Seconds };
         return solution with { Findings = Findings.Of(Unresting().Concat(SolutionFindings.Collect(machine, waiting, solution))).All };
     }
+
+    // A dial that can be turned at all isn't told of for a neighbour that it never reaches.
+    private bool StillTurns(Act act, ExplorationResult result) => act.Step.Kind == StepKind.FreeMove &&
+        machine.Acts.Index().Any(other => result.Possible[other.Index] && other.Item.Step.Kind == StepKind.FreeMove && other.Item.Effects[0].Variable == act.Effects[0].Variable);
 
     private bool Visits(HashSet<int> tour, ExplorationResult result) =>
         machine.StageActs.Zip(result.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));

@@ -50,7 +50,7 @@ internal sealed class ResetTasks(LanguageSite site)
     {
         (Thing thing, _) when position == thing.Positions[0] => Back(name),
         (Thing, Thing.InHand) => site.Words.Say("reset_take", ("thing", NameOf(name))),
-        _ => site.Words.Say("reset_position", ("part", NameOf(name)), ("position", Spoken(position))),
+        _ => site.Words.Say("reset_position", ("part", NameOf(name)), ("position", (names.GetValueOrDefault(name) as Part)?.Say(position) ?? Spoken(position))),
     };
 
     private string NameOf(string id) => names.GetValueOrDefault(id)?.Name ?? Spoken(id);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
@@ -34,12 +35,41 @@ internal static class Boxes
         Name = Called(part),
         Also = part.Keys.Texts("also"),
         Seen = part.Keys.Flag("seen"),
-        Written = part.Keys.Texts("positions") is { IsEmpty: false } positions ? positions : [part.Id.With("as-shipped")],
+        Written = PositionsIn(part.Keys["positions"]) is { IsEmpty: false } positions ? positions : [part.Id.With("as-shipped")],
+        Says = WordsIn(part.Keys["positions"]),
+        Turns = part.Keys.Text("turns")?.Value == "next",
+        Round = DialPositions.IsRange(part.Keys["positions"]),
         Free = part.Keys.Flag("free"),
         Place = part.Keys.Text("place")?.Value,
         Behind = Moves.Behind(part.Keys["behind"]),
         Needs = Moves.Conditions(part.Keys["needs"]),
     };
+
+    /// <summary>Ranges that can't be, and dials that are free parts, too.</summary>
+    public static IEnumerable<Finding> WrongDials(YamlMap map)
+    {
+        foreach (var part in map.Named("parts"))
+        {
+            if (part.Keys["positions"] is { } written && DialPositions.IsRange(written) && DialPositions.Read(written).Wrong is { } why)
+                yield return DeclarationFindings.Range(written.At, why);
+            if (Part(part) is { Free: true, Turns: true } both)
+                yield return DeclarationFindings.FreeAndTurns(both);
+        }
+    }
+
+    private static ImmutableArray<Located<string>> PositionsIn(YamlNode? node) => node switch
+    {
+        not null when DialPositions.IsRange(node) => DialPositions.Read(node).Positions,
+        YamlMap map => [.. map.Entries.Select(entry => entry.Key.Located)],
+        _ => Keys.TextsIn(node),
+    };
+
+    /// <summary>What people call positions, by their ids.</summary>
+    public static ImmutableDictionary<string, string> WordsIn(YamlNode? node) => node is YamlMap map && !DialPositions.IsRange(node)
+        ? map.Entries.DistinctBy(entry => entry.Key.Value)
+            .Select(entry => (entry.Key.Value, Says: entry.Value is YamlMap keys ? keys.Text("says")?.Value : (entry.Value as YamlScalar)?.Value))
+            .ToImmutableDictionary(entry => entry.Value, entry => string.IsNullOrEmpty(entry.Says) ? entry.Value.Replace('-', ' ') : entry.Says)
+        : ImmutableDictionary<string, string>.Empty;
 
     private static Thing Thing((Located<string> Id, YamlMap Keys) thing) => new()
     {

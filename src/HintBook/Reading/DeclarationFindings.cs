@@ -1,3 +1,4 @@
+using HintBook.Books;
 using HintBook.Text;
 
 namespace HintBook.Reading;
@@ -6,6 +7,30 @@ namespace HintBook.Reading;
 internal static class DeclarationFindings
 {
     public static readonly FindingCode TwiceCode = new("HB1401", Severity.Error, "two things of one name");
+
+    public static readonly FindingCode DialCode = new("HB1402", Severity.Error, "positions of a dial that can't be");
+    public static readonly FindingCode FormatCode = new("HB1403", Severity.Error, "a book of a newer format");
+    public static readonly FindingCode NoFormatCode = new("HB1404", Severity.Note, "a book that doesn't say its format");
+
+    public static Finding Range(Span at, string why) => DialCode.At(
+        at,
+        why,
+        "Write a range such as “0-59”, or list the positions.");
+
+    public static Finding FreeAndTurns(Part part) => DialCode.At(
+        part.Id.At,
+        $"“{part.Id.Value}” is both “free” and “turns: next”.",
+        "Leave out “free” for a dial that passes each position on its way, and “turns” for a part that jumps.");
+
+    public static Finding NewerFormat(Located<string> format) => FormatCode.At(
+        format.At,
+        $"This book is written in format {format.Value}, and this program reads formats up to {Reader.Format}.",
+        "Use a newer version of the program.");
+
+    public static Finding NoFormat(SourceFile file) => NoFormatCode.At(
+        file.Top,
+        $"The book doesn't say which format it is written in, and is read as format {Reader.Format}.",
+        $"Write “format: {Reader.Format}”: the meaning of the book then stays the same when the program changes.");
 
     public static Finding Twice(Located<string> name, Located<string> first) => TwiceCode.At(
         name.At,

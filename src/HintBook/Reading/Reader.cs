@@ -16,6 +16,9 @@ public sealed record ReadBook(BookFolder? Folder, Book? Book, Findings Findings)
 /// <summary>From a folder of text to a book.</summary>
 public static class Reader
 {
+    /// <summary>The format that books are written in.</summary>
+    public const int Format = 2;
+
     /// <summary>Reads everything that can be read; never throws for anything that is in the folder.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="results">Keeps what each stage's file says for the next run; null for a run that stands alone.</param>
@@ -38,6 +41,8 @@ public static class Reader
             return null;
         }
 
+        findings.AddRange(FormatOf(keys, file));
+        findings.AddRange(Boxes.WrongDials(keys));
         var box = Boxes.Names(keys);
         var names = NamesOf(box, findings);
         var unset = new Located<string>("", file.Top);
@@ -75,6 +80,11 @@ public static class Reader
         };
         return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, results, findings))] };
     }
+
+    private static IEnumerable<Finding> FormatOf(YamlMap keys, SourceFile file) =>
+        keys.Text("format") is not { } format ? keys.Text("title") is null ? [] : [DeclarationFindings.NoFormat(file)]
+        : int.TryParse(format.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Format ? [DeclarationFindings.NewerFormat(format)]
+        : [];
 
     private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)
     {

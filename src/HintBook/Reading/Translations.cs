@@ -126,10 +126,11 @@ internal static class Translations
         var (parts, things, facts, codes) = (Texts("parts", box.Parts), Texts("things", box.Things), Texts("facts", box.Facts), Texts("codes", box.Codes));
         return box with
         {
-            Parts = [.. box.Parts.Select(part => Named(part, parts) with { Place = PlaceOf(part, parts) ?? part.Place })],
+            Parts = [.. box.Parts.Select(part => Named(part, parts) with { Place = PlaceOf(part, parts) ?? part.Place, Says = SaysOf(part, parts) })],
             Things = [.. box.Things.Select(thing => Named(thing, things) with { Place = PlaceOf(thing, things) ?? thing.Place })],
             Facts = [.. box.Facts.Select(fact => Named(fact, facts))],
             Codes = [.. box.Codes.Select(code => Named(code, codes))],
+            Moves = [.. box.Moves.Select(move => (keys["moves"] as YamlMap)?.Text(move.Name.Value) is { } name ? move with { Name = name } : move)],
         };
 
         Dictionary<string, YamlMap> Texts(string kind, IEnumerable<Named> known)
@@ -148,6 +149,9 @@ internal static class Translations
         texts.GetValueOrDefault(named.Id.Value) is { } keys && keys.Text("name") is { } name
             ? named with { Name = name.Value, Also = [.. keys.Texts("also"), named.Id.With(named.Name), .. named.Also] }
             : named;
+
+    private static ImmutableDictionary<string, string> SaysOf(Part part, Dictionary<string, YamlMap> texts) =>
+        part.Says.SetItems(Boxes.WordsIn(texts.GetValueOrDefault(part.Id.Value)?["positions"]).Where(words => part.Positions.Contains(words.Key)));
 
     private static string? PlaceOf(Named named, Dictionary<string, YamlMap> texts) => texts.GetValueOrDefault(named.Id.Value)?.Text("place")?.Value;
 }

@@ -51,6 +51,13 @@ internal sealed class BoxBuilder
         return this;
     }
 
+    /// <summary>A dial that may be turned at any time, one neighbour a step.</summary>
+    public BoxBuilder Dial(string id, bool round, params string[] positions)
+    {
+        parts.Add(new Part { Id = At(id), Name = id, Written = [.. positions.Select(At)], Turns = true, Round = round });
+        return this;
+    }
+
     /// <summary>Lays a part or a thing that is there already behind something.</summary>
     public BoxBuilder Behind(string id, string conditions)
     {

@@ -125,6 +125,18 @@ public class HandlingTests
         Assert.Single(NameCheck.Run(book), finding => finding.Code.Id == "HB2106");
     }
 
+    [Theory]
+    [InlineData("behind the door", true)]
+    [InlineData("in the outdoor shed", false)]
+    public void A_place_that_names_a_part_in_words_only_is_told(string place, bool told)
+    {
+        var book = new BoxBuilder().Part("door", "shut", "open").Thing("key").Stage("key", "", "key").Goal("key").Build();
+        book = book with { Box = book.Box with { Things = [book.Box.Things[0] with { Place = place }] } };
+        Assert.Equal(told ? ["HB2108"] : [], BehindCheck.OnlyInWords(book).Select(finding => finding.Code.Id));
+        var said = book with { Box = book.Box with { Things = [book.Box.Things[0] with { Behind = [] }] } };
+        Assert.Empty(BehindCheck.OnlyInWords(said));
+    }
+
     private static BoxBuilder Door() => new BoxBuilder().Part("door", "shut", "open").Thing("key").Behind("key", "door=open");
 
     private static BoxBuilder Key() => new BoxBuilder().Thing("key", Thing.Hidden, "teeth-up", "teeth-down").Part("lid", "shut", "open")

@@ -131,7 +131,10 @@ public class SolverTests
     [Fact]
     public void Sixty_five_positions_are_refused_with_a_reason()
     {
-        var book = new BoxBuilder().Part("dial", [.. Enumerable.Range(0, 65).Select(i => $"n{i}")]).Goal("dial=n1").Build();
+        var box = new BoxBuilder().Part("dial", [.. Enumerable.Range(0, 65).Select(i => $"n{i}")]);
+        for (var i = 0; i < 65; i++)
+            box.Move($"to {i}", "", $"dial=n{i}");
+        var book = box.Goal("dial=n1").Build();
         var solution = Solving.Of(book);
         Assert.Contains("64 are the most", Assert.IsType<Claim.NotProved>(solution.Opens).Why, StringComparison.Ordinal);
         Assert.Contains(solution.Findings, f => f.Code.Id == "HB2191");

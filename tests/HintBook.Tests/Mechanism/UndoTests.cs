@@ -94,7 +94,9 @@ public class UndoTests
     {
         var book = new BoxBuilder().Thing("wax").Stage("wax", "", "wax")
             .Stage("burn", "wax", "wax=used-up", undo: BoxBuilder.Undo("wax", needs: "wax")).Goal("wax=used-up").Build();
-        Assert.Contains("then it is used-up", Assert.Single(UndoCheck.Contradictions(book)).Message, StringComparison.Ordinal);
+        var finding = Assert.Single(UndoCheck.Contradictions(book));
+        Assert.Equal("HB2110", finding.Code.Id);
+        Assert.Contains("then it is used-up", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

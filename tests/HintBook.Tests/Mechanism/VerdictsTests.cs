@@ -1,6 +1,8 @@
 using System.Text.Json;
 using HintBook.Books;
 using HintBook.Mechanism;
+using HintBook.Mechanism.Answers;
+using HintBook.Mechanism.Model;
 
 namespace HintBook.Tests.Mechanism;
 
@@ -56,6 +58,16 @@ public class VerdictsTests
         Assert.Equal(["opens", "shortest", "noDeadEnds", "noOtherShortcuts", "widest", "orders"], claims.EnumerateObject().Select(claim => claim.Name));
         Assert.All(claims.EnumerateObject(), claim => Assert.Equal("proved", claim.Value.GetProperty("status").GetString()));
         Assert.Equal(1, claims.GetProperty("shortest").GetProperty("bound").GetInt32());
+    }
+
+    [Fact]
+    public void That_nobody_gets_stuck_is_a_warning_where_it_is_not_proved()
+    {
+        var book = Lid(null);
+        var machine = Compiler.Compile(book);
+        var solution = Solving.Of(book) with { NoDeadEnds = new Claim.NotProved("it has more than 10 states") };
+        var finding = Assert.Single(SolutionFindings.Collect(machine, new WaitingReasons(machine), solution), finding => finding.Code.Id == "HB2133");
+        Assert.Contains("it has more than 10 states", finding.Message, StringComparison.Ordinal);
     }
 
     private static IEnumerable<BookVerdict> Of(Book book) => Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));

@@ -30,7 +30,7 @@ internal static class WrittenBook
 
     private static void Write(Book book, string folder)
     {
-        var text = new StringBuilder($"title: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
+        var text = new StringBuilder($"format: 2\ntitle: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
         Section(text, "parts", book.Box.Parts, part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)}{Behind(part)} }}");
         Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");

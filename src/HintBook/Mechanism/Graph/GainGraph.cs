@@ -34,7 +34,7 @@ internal sealed class GainGraph
         Goal = WantOf(book.Goal);
         Steps =
         [
-            .. book.Box.Parts.Where(part => part.Free).Select(Free),
+            .. book.Box.Parts.Where(part => part.Free || part.Turns).Select(Free),
             .. book.Box.Moves.Select(move => StepOf(move, null)),
             .. book.Box.Reactions.Select(reaction => new GainStep(WantOf(reaction.When), GainsOf(reaction.Changes), null)),
             .. book.Stages.SelectMany(StepsOf),

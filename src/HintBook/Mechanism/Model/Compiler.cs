@@ -37,7 +37,7 @@ internal static class Compiler
 
         foreach (var (move, m) in book.Box.Moves.Select((move, m) => (move, m)))
             Add(move, new Step { Kind = StepKind.BookMove, Says = move.Name.Value, Move = m }, Clauses.Always, -1, []);
-        foreach (var part in book.Box.Parts.Where(part => part.Free))
+        foreach (var part in book.Box.Parts.Where(part => part.Free || part.Turns))
             acts.AddRange(FreeMoves(part, numbers[part.Id.Value], variables, clauses, reach));
 
         var rules = book.Box.Reactions
@@ -111,9 +111,12 @@ internal static class Compiler
         _ => [],
     });
 
-    private static IEnumerable<Variable> Declared(Book book) =>
-        book.Box.Names.Select(named => new Variable(
-            named.Id.Value, named.Positions, named, named is Thing ? named.Positions.IndexOf(Thing.UsedUp) : -1));
+    private static IEnumerable<Variable> Declared(Book book)
+    {
+        var apart = new ToldApart(book);
+        return book.Box.Names.Select(named => new Variable(
+            named.Id.Value, apart.Of(named), named, named is Thing ? named.Positions.IndexOf(Thing.UsedUp) : -1));
+    }
 
     private static Dictionary<(int Stage, int Move), int> Marks(Book book, List<Variable> variables, Func<Stage, bool>? marks)
     {
@@ -173,6 +176,8 @@ internal static class Compiler
     private static IEnumerable<Act> FreeMoves(Part part, int number, List<Variable> variables, Clauses clauses, Reach reach)
     {
         var needs = reach.ToMove(clauses.Of(part.Needs), number);
+        if (part.Turns && !part.Free)
+            return Turns(part, number, variables[number], clauses, needs);
         return variables[number].Positions.Select((position, p) => new Act(
             new Step
             {
@@ -183,6 +188,21 @@ internal static class Compiler
             needs,
             [new Effect(number, p)],
             -1));
+    }
+
+    // One step to each neighbour.
+    private static IEnumerable<Act> Turns(Part part, int number, Variable variable, Clauses clauses, ImmutableArray<Clause> needs)
+    {
+        var count = variable.Positions.Length;
+        for (var p = 0; p < count; p++)
+        {
+            var next = new[] { p - 1, p + 1 }.Where(to => part.Round ? count > 1 : to >= 0 && to < count).Select(to => (to + count) % count);
+            foreach (var to in next.Distinct().Where(to => to != p))
+            {
+                var step = new Step { Kind = StepKind.FreeMove, Says = $"{part.Name}: {variable.Positions[to]}", Leaves = [new Placed(variable.Id, variable.Positions[to])] };
+                yield return new Act(step, clauses.Both(needs, [new Clause([new Literal(number, 1UL << p)])]), [new Effect(number, to)], -1);
+            }
+        }
     }
 
     private static Machine Empty(Book book, string why) => new()

@@ -25,8 +25,9 @@ internal static partial class BookShapes
 
     private static readonly ListShape Texts = new(Text, "[ pry bar, flat bar ]");
     private static readonly ListShape Names = new(Name, "[ hive-tool ]");
-    private static readonly EitherShape NameOrNames = new(Word: Name, List: new ListShape(Name, "[ on, off ]", Least: 1));
-    private static readonly NamedShape Does = new(Name, Name, "{ roof: off }");
+    private static readonly TextShape AnyPosition = new("the name of a position", PositionPattern(), "off", Bare.WholeNumbers);
+    private static readonly EitherShape NameOrNames = new(Word: AnyPosition, List: new ListShape(AnyPosition, "[ on, off ]", Least: 1));
+    private static readonly NamedShape Does = new(Name, AnyPosition, "{ roof: off }");
 
     private static readonly ListShape Reads = new(
         new EitherShape(
@@ -124,9 +125,19 @@ internal static partial class BookShapes
 
     private static readonly EitherShape PhotoOrPhotos = OnePhoto with { List = new ListShape(OnePhoto, "[ card.jpg, lid.jpg ]", Least: 1) };
 
+    private static readonly TextShape Position = new("the name of a position", PositionPattern(), "on-the-box", Bare.WholeNumbers);
+
+    private static readonly EitherShape Positions = new(
+        Word: new TextShape("a range of whole numbers", RangePattern(), "0-59", Bare.Never),
+        List: new ListShape(Position, "[ shut, open ]", Least: 1, Most: DialPositions.Most),
+        Keys: new NamedShape(Position, new EitherShape(
+            Word: OneLine,
+            Keys: new FieldsShape("a position with “says”", [new("says", OneLine, "What people call it.")])), "{ shut: pushed in, open: pulled out }"));
+
     /// <summary>The keys of <c>book.yaml</c>.</summary>
     public static FieldsShape Book { get; } = new("the keys of a book",
     [
+        new("format", new NumberShape(1, 1000, Whole: true), "The format of these files: 2."),
         new("title", Text, "What the box is called.", Required: true),
         new("id", Name, "The name that page addresses are derived from. Never change it once cards are printed."),
         new("maker", new FieldsShape("a maker with “name”",
@@ -152,12 +163,13 @@ internal static partial class BookShapes
         [
             new(
                 "positions",
-                new ListShape(Name, "[ shut, open ]", Least: 1, Most: 1000),
-                "Where it can be; the first is how the box leaves you.",
+                Positions,
+                "Where it can be; the first is how the box leaves you. Words for people as { shut: pushed in, open: pulled out }; a dial as 0-59.",
                 Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("free", Flag, "Whether it may go back and forth at any time."),
+            new("turns", new ChoiceShape(["next"]), "“next” for a dial: it may be turned at any time, one neighbour a step."),
             new("needs", Conditions, "What must hold before it moves freely."),
             new("seen", Flag, "Whether it shows on the closed box."),
             new("place", Text, "Where it is, in words."),
@@ -216,6 +228,7 @@ internal static partial class BookShapes
 
     private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("“name”, “also” and “place”",
     [
+        new("positions", new NamedShape(Position, OneLine, "{ shut: fermé, open: ouvert }"), "What people call its positions."),
         new("name", Text, "What people call it."),
         new("also", Texts, "Other names for it."),
         new("place", Text, "Where it is, in words."),
@@ -234,6 +247,7 @@ internal static partial class BookShapes
         new("things", TranslatedNames, "Names of things."),
         new("facts", TranslatedNames, "Names of facts."),
         new("codes", TranslatedNames, "Names of codes."),
+        new("moves", new NamedShape(OneLine, OneLine, "{ turn the dial: tourner le cadran }"), "Names of moves of book.yaml, by their names there."),
     ]);
 
     /// <summary>The keys of a stage: a whole <c>.yaml</c> stage, whose help stands in keys too.</summary>
@@ -272,6 +286,12 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*$")]
     private static partial Regex NamePattern();
+
+    [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_:-]*$")]
+    private static partial Regex PositionPattern();
+
+    [GeneratedRegex(@"^[0-9]+ ?- ?[0-9]+$")]
+    private static partial Regex RangePattern();
 
     [GeneratedRegex(@"^[0-9]+(\.[0-9]+)? ?(s|min|h)$")]
     private static partial Regex DurationPattern();
