@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HintBook.Books;
 using HintBook.Checking;
+using HintBook.Mechanism;
 using HintBook.Spoilers.ReadingLevels;
 using HintBook.Text;
 
@@ -52,14 +53,16 @@ internal static class CheckVerb
 
     private static string Told(Checked book, bool withNotes)
     {
-        var counts = FindingCount.Say(book.Findings, withNotes);
-        return book switch
+        var claims = BookClaims.Of(book);
+        var counts = FindingCount.Say(book.Findings, withNotes, claims.All(claim => claim.IsProved));
+        var told = book switch
         {
             Sound sound => Of(sound.Examined.Book),
             Faulty faulty => Of(faulty.Book),
-            _ => counts + "\n",
+            _ => counts,
         };
+        return $"{told}\n{Verdicts.Write(claims)}";
 
-        string Of(Book read) => $"“{read.Title}”, {Words.Count(read.Stages.Length, "stage")}: {counts}\n";
+        string Of(Book read) => $"“{read.Title}”, {Words.Count(read.Stages.Length, "stage")}: {counts}";
     }
 }

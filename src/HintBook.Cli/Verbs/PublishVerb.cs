@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HintBook.Mechanism;
 using HintBook.Publishing;
 using HintBook.Text;
 
@@ -50,6 +51,7 @@ internal static class PublishVerb
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
 
+        {Verdicts.Write(report.Claims)}
         """;
 
     private static string Size(long bytes) =>

@@ -58,7 +58,7 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(book, folder, writer, developed, cards.ReadBack, audit, findings);
+        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings);
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys, options.Watch);
@@ -82,7 +82,7 @@ public static class Pipeline
 
         stop.ThrowIfCancellationRequested();
         folder.Swap(["print"], writer.Made.Keys, options.Watch);
-        var report = ReportOf(book, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
+        var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
         return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Book = book };
     }
 
@@ -93,8 +93,9 @@ public static class Pipeline
     }
 
     private static Report ReportOf(
-        Examined book, OutputFolder folder, OutputWriter writer, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings)
+        Sound sound, OutputFolder folder, OutputWriter writer, int developed, ReadBack cards, Audit.AuditReport audit, Findings findings)
     {
+        var book = sound.Examined;
         var site = writer.Made.Where(file => file.Key.StartsWith("site/", StringComparison.Ordinal)).ToArray();
         return new()
         {
@@ -106,6 +107,7 @@ public static class Pipeline
             SiteBytes = site.Sum(file => file.Value),
             Cards = cards,
             Audit = audit,
+            Claims = BookClaims.Of(sound),
             Findings = findings,
         };
     }

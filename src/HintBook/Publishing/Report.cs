@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
+using HintBook.Mechanism;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -34,6 +36,9 @@ public sealed record Report
 
     /// <summary>What the audit read.</summary>
     public required AuditReport Audit { get; init; }
+
+    /// <summary>What is claimed of the book, each claim from the pass that looked into it.</summary>
+    public required ImmutableArray<BookVerdict> Claims { get; init; }
 
     /// <summary>Warnings and notes.</summary>
     public required Findings Findings { get; init; }
