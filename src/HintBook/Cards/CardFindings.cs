@@ -31,7 +31,9 @@ internal static class CardFindings
     public static Finding TooLongForTheCode(Span at, int cards, string longest, double? module) => AddressTooLong.At(
         at,
         TooLong(cards, longest)
-            + (module is { } side ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm." : "no QR code holds that many."),
+            + (module is { } side
+                ? $"the squares of its QR code would be {Math.Floor(side * 100) / 100:0.00} mm wide, and phones need {CardBack.LeastModule} mm."
+                : "no QR code holds that many."),
         Shorten);
 
     /// <summary>Addresses that can't be printed in letters of a readable size.</summary>
@@ -91,7 +93,8 @@ internal static class CardFindings
     /// <param name="words">How many words, at least 1.</param>
     public static Finding SaidInEnglish(Located<string> language, int words) => OtherWords.At(
         language.At,
-        $"The printing fonts have no letters for the theme's words in “{language.Value}”: the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
+        $"The printing fonts have no letters for the theme's words in “{language.Value}”: "
+            + $"the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
         "The fonts have Latin, Greek and Cyrillic letters. To have the cards in other letters, set them in another program with the codes from the folder qr.");
 
     public static Finding LeftOutCautions(Span at, int leftOut) => CautionsLeftOut.At(

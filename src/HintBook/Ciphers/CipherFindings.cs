@@ -73,7 +73,9 @@ internal static class CipherFindings
     public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => OtherAnswerCode.At(
         step.At,
         $"The clue of {code.Id} gives {TextPieces.Quoted(gave)}, but the answer is {TextPieces.Quoted(code.Answer.Value)}.",
-        instead is null ? "Correct the clue, the ways of reading or the answer; “hintbook prove” shows each step." : $"With {instead} here it would be the answer.",
+        instead is null
+            ? "Correct the clue, the ways of reading or the answer; “hintbook prove” shows each step."
+            : $"With {instead} here it would be the answer.",
         new Related(code.Answer.At, "This is the answer."));
 
     public static Finding UnknownSource(Located<string> name, string kind, IEnumerable<string> known) => UnknownSourceCode.At(
@@ -122,8 +124,11 @@ internal static class CipherFindings
     {
         Message = serials.Count == copies && copies > 1 ? $"In every copy: {finding.Message}"
             : serials.Count == 1 ? $"In copy {serials.First()}: {finding.Message}"
-            : $"In the copies {Words.List(serials.Count > MostSerials ? [.. serials.Take(MostSerials), $"{serials.Count - MostSerials} more"] : serials)}: {finding.Message}",
+            : $"In the copies {Words.List(Shortened(serials))}: {finding.Message}",
     };
+
+    private static IEnumerable<string> Shortened(IReadOnlyCollection<string> serials) =>
+        serials.Count > MostSerials ? [.. serials.Take(MostSerials), $"{serials.Count - MostSerials} more"] : serials;
 
     private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
 }

@@ -93,7 +93,10 @@ public class AddressPlanTests
     {
         var both = Printed with { Stages = [Printed.Stages[0], Printed.Stages[1], A.Stage("cup") with { Was = [A.Value("tray")] }] };
         Assert.Equal("HB7304", Assert.Single(AddressPlan.Plan(both, Lock).Findings.All).Code.Id);
-        var twice = Printed with { Stages = [Printed.Stages[0], A.Stage("cup") with { Was = [A.Value("tray")] }, A.Stage("dish") with { Was = [A.Value("tray")] }] };
+        var twice = Printed with
+        {
+            Stages = [Printed.Stages[0], A.Stage("cup") with { Was = [A.Value("tray")] }, A.Stage("dish") with { Was = [A.Value("tray")] }],
+        };
         Assert.Equal("HB7304", Assert.Single(AddressPlan.Plan(twice, Lock).Findings.All).Code.Id);
     }
 

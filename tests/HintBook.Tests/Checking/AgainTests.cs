@@ -4,7 +4,10 @@ using HintBook.Text;
 
 namespace HintBook.Tests.Checking;
 
-/// <summary>A process that stays up checks a book again and again: what a changed file doesn't touch isn't done again, and what is said is what a fresh check says.</summary>
+/// <summary>
+/// A process that stays up checks a book again and again: what a changed file doesn't touch isn't done again,
+/// and what is said is what a fresh check says.
+/// </summary>
 public class AgainTests
 {
     [Fact]

@@ -5,7 +5,10 @@ using HintBook.Text;
 
 namespace HintBook.Tests.Checking;
 
-/// <summary>Each thing that a publish needs is worked out once, however many rooms need it. The audit reads the finished files for itself and isn't counted.</summary>
+/// <summary>
+/// Each thing that a publish needs is worked out once, however many rooms need it.
+/// The audit reads the finished files for itself and isn't counted.
+/// </summary>
 public class WorkOnceTests
 {
     private static readonly Lazy<IReadOnlyDictionary<(Work Work, string What), int>> Published = new(Publish);

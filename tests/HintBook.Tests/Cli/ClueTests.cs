@@ -35,7 +35,10 @@ public sealed class ClueTests : IDisposable
 
     [Fact]
     public void What_a_solver_might_set_instead_is_said() =>
-        Assert.Contains("a solver may set ", Said.By("clue", "51737319", "--as", "turning-grille", "--with", "clockwise", "1-1", "4-2").Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "a solver may set ",
+            Said.By("clue", "51737319", "--as", "turning-grille", "--with", "clockwise", "1-1", "4-2").Out,
+            StringComparison.Ordinal);
 
     [Fact]
     public void The_holes_are_told_in_millimetres()
@@ -43,7 +46,8 @@ public sealed class ClueTests : IDisposable
         Assert.Contains("\n             11.5 mm   21.5 mm\n", Said.By("clue", "51", "--as", "stencil", "--with", "2-1,3-3").Out, StringComparison.Ordinal);
 
         using var json = JsonDocument.Parse(Said.By("clue", "51", "--as", "stencil", "--with", "2-1", "3-3", "--format", "json").Out);
-        Assert.Equal((11.5, 21.5), (json.RootElement.GetProperty("mask").GetProperty("holes")[0].GetProperty("x").GetDouble(), json.RootElement.GetProperty("mask").GetProperty("holes")[0].GetProperty("y").GetDouble()));
+        var hole = json.RootElement.GetProperty("mask").GetProperty("holes")[0];
+        Assert.Equal((11.5, 21.5), (hole.GetProperty("x").GetDouble(), hole.GetProperty("y").GetDouble()));
     }
 
     [Fact]

@@ -109,7 +109,8 @@ public class FindingPagesTests
     public void The_list_of_codes_is_asked_for_without_a_page() => Assert.Equal(ExitCode.WrongUsage, Said.By("guide", "captive", "--findings").Exit);
 
     [Fact]
-    public void The_shared_book_can_be_read_too() => Assert.Contains("```markdown stages/02-the-lid.md", Said.By("guide", FindingPages.SharedBookName).Out, StringComparison.Ordinal);
+    public void The_shared_book_can_be_read_too() => Assert.Contains(
+        "```markdown stages/02-the-lid.md", Said.By("guide", FindingPages.SharedBookName).Out, StringComparison.Ordinal);
 
     private static string TextOf(string code) => FindingPages.Of(code)!;
 }

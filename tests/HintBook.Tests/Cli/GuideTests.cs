@@ -7,7 +7,9 @@ using HintBook.Text;
 
 namespace HintBook.Tests.Cli;
 
-/// <summary>Every book in the guide is a good book: nothing is said about it, it opens as the page says, it can't trap anyone, and it can be put back.</summary>
+/// <summary>
+/// Every book in the guide is a good book: nothing is said about it, it opens as the page says, it can't trap anyone, and it can be put back.
+/// </summary>
 public sealed partial class GuideTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook-guide-").FullName;

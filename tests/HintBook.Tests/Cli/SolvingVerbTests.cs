@@ -21,7 +21,9 @@ public class SolvingVerbTests
             json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("opens").GetString());
         Assert.Equal(28, json.RootElement.GetProperty("shortest").GetArrayLength());
-        Assert.Equal(["id", "reachable", "certainBefore", "facts", "exact"], json.RootElement.GetProperty("stages")[0].EnumerateObject().Select(property => property.Name));
+        Assert.Equal(
+            ["id", "reachable", "certainBefore", "facts", "exact"],
+            json.RootElement.GetProperty("stages")[0].EnumerateObject().Select(property => property.Name));
         Assert.Equal("1450", json.RootElement.GetProperty("orders").GetString());
     }
 

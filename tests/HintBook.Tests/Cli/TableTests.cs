@@ -45,7 +45,8 @@ public sealed class TableTests : IDisposable
     }
 
     [Fact]
-    public void There_is_no_table_of_help_for_code_scanners() => Assert.Equal(ExitCode.WrongUsage, Said.By("check", desk.Book, "--table", "--format", "sarif").Exit);
+    public void There_is_no_table_of_help_for_code_scanners() =>
+        Assert.Equal(ExitCode.WrongUsage, Said.By("check", desk.Book, "--table", "--format", "sarif").Exit);
 
     [Fact]
     public void Without_a_book_there_is_none() => Assert.Equal(ExitCode.BookHasErrors, Said.By("check", Path.Combine(desk.Root, "nowhere"), "--table").Exit);

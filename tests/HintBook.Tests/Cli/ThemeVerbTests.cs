@@ -43,7 +43,9 @@ public class ThemeVerbTests
         OwnTheme.In(desk.Book, "parlour");
         File.Delete(Path.Combine(desk.Book, "themes", "parlour", "care.html"));
 
-        Assert.Contains(Assert.IsType<Rejected>(desk.Publish()).Findings.All, finding => finding.Code.Id == "HB7102" && finding.Message.Contains("care.html", StringComparison.Ordinal));
+        Assert.Contains(
+            Assert.IsType<Rejected>(desk.Publish()).Findings.All,
+            finding => finding.Code.Id == "HB7102" && finding.Message.Contains("care.html", StringComparison.Ordinal));
     }
 
     [Theory]

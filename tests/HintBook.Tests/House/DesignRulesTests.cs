@@ -9,7 +9,8 @@ public partial class DesignRulesTests
 {
     private static readonly string[] RoomsFromBelow =
     [
-        "Text", "Books", "Reading", "Mechanism", "Ciphers", "Spoilers", "Photos", "Maps", "Pages", "Cards", "Print", "Sealing", "Checking", "Publishing", "Starting",
+        "Text", "Books", "Reading", "Mechanism", "Ciphers", "Spoilers", "Photos", "Maps", "Pages", "Cards", "Print", "Sealing",
+        "Checking", "Publishing", "Starting",
     ];
 
     [Fact]

@@ -33,7 +33,8 @@ public partial class FindingCodesTests
             .Select(File.ReadAllText));
         var pages = Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "HB????.md", SearchOption.AllDirectories)
             .Select(file => Path.GetFileNameWithoutExtension(file)).ToHashSet();
-        var unseen = All.Where(one => !pages.Contains(one.Code.Id) && !seen.Contains(one.Code.Id, StringComparison.Ordinal) && !seen.Contains(Named(one), StringComparison.Ordinal));
+        var unseen = All.Where(one => !pages.Contains(one.Code.Id)
+            && !seen.Contains(one.Code.Id, StringComparison.Ordinal) && !seen.Contains(Named(one), StringComparison.Ordinal));
 
         Assert.Empty(unseen.OrderBy(one => one.Code.Id, StringComparer.Ordinal).Select(one => $"{one.Code.Id} {Named(one)}"));
     }

@@ -115,16 +115,22 @@ public class MetadataTests
         var exif = new ExifProfile();
         exif.SetValue(ExifTag.Make, Telltale);
         exif.SetValue(ExifTag.GPSLatitudeRef, "N");
-        exif.SetValue(ExifTag.GPSLatitude, [new SixLabors.ImageSharp.Rational(51), new SixLabors.ImageSharp.Rational(30), new SixLabors.ImageSharp.Rational(0)]);
+        exif.SetValue(
+            ExifTag.GPSLatitude,
+            [new SixLabors.ImageSharp.Rational(51), new SixLabors.ImageSharp.Rational(30), new SixLabors.ImageSharp.Rational(0)]);
         exif.SetValue(ExifTag.GPSLongitudeRef, "E");
-        exif.SetValue(ExifTag.GPSLongitude, [new SixLabors.ImageSharp.Rational(7), new SixLabors.ImageSharp.Rational(0), new SixLabors.ImageSharp.Rational(0)]);
+        exif.SetValue(
+            ExifTag.GPSLongitude,
+            [new SixLabors.ImageSharp.Rational(7), new SixLabors.ImageSharp.Rational(0), new SixLabors.ImageSharp.Rational(0)]);
         var iptc = new IptcProfile();
         iptc.SetValue(IptcTag.Byline, Telltale);
         iptc.UpdateData();
         image.Metadata.ExifProfile = exif;
         image.Metadata.IptcProfile = iptc;
         image.Metadata.XmpProfile = new XmpProfile(Encoding.UTF8.GetBytes(
-            $"""<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" dc:source="{Telltale}"/></rdf:RDF></x:xmpmeta>"""));
+            """<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">"""
+            + $"""<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" dc:source="{Telltale}"/>"""
+            + "</rdf:RDF></x:xmpmeta>"));
         image.Metadata.IccProfile = new IccProfile(ColourProfile());
         (image.Metadata.HorizontalResolution, image.Metadata.VerticalResolution) = (317, 317);
         return image;

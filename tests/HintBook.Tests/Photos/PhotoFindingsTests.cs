@@ -10,7 +10,10 @@ public class PhotoFindingsTests
         { "HB5101", new NotAPicture("a text"), "“lid.jpg” is not a JPEG, PNG or WebP picture: it looks like a text." },
         { "HB5101", new NotAPicture(null), "“lid.jpg” is not a JPEG, PNG or WebP picture." },
         { "HB5102", new TooLarge(70_000_000), "“lid.jpg” is 67 MB; photos of up to 64 MB are read." },
-        { "HB5103", new TooManyPixels(60_000, 60_000), "“lid.jpg” says that it is 60000 × 60000 pixels; up to 100 million pixels are read, and sides of up to 65,535." },
+        {
+            "HB5103", new TooManyPixels(60_000, 60_000),
+            "“lid.jpg” says that it is 60000 × 60000 pixels; up to 100 million pixels are read, and sides of up to 65,535."
+        },
         { "HB5104", new CutShort(), "“lid.jpg” stops before its end: a part of the picture is missing." },
         { "HB5105", new Broken(), "“lid.jpg” is damaged and can't be read as a picture." },
         { "HB5106", new Moving(), "“lid.jpg” is an animation; a photo stands still." },

@@ -58,7 +58,9 @@ public class BilingualTests
         Assert.IsType<Published>(Pipeline.Publish(book.Folder, new PublishOptions { Output = book.Output }));
         var sound = Assert.IsType<Sound>(Check.Run(book.Folder));
         var audited = FinishedAudit.Run(book.Output, sound.Examined, sound.Findings).Findings;
-        Assert.Empty(sound.Findings.All.Concat(audited).Where(finding => finding.Code.Severity != Severity.Note).Select(finding => $"{finding.Code.Id} {finding.Message}"));
+        Assert.Empty(sound.Findings.All.Concat(audited)
+            .Where(finding => finding.Code.Severity != Severity.Note)
+            .Select(finding => $"{finding.Code.Id} {finding.Message}"));
     }
 
     [Theory]

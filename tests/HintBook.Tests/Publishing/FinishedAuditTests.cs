@@ -73,7 +73,11 @@ public class FinishedAuditTests
 
     [Fact]
     public void A_whole_solution_that_search_engines_may_find_is_found() =>
-        Assert.Contains("search engines", Assert.Single(Audit(output => Change(Path.Combine(output, "site", "solution.html"), "<meta name=\"robots\" content=\"noindex\">", ""))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "search engines",
+            Assert.Single(Audit(output =>
+                Change(Path.Combine(output, "site", "solution.html"), "<meta name=\"robots\" content=\"noindex\">", ""))).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_picture_that_shows_a_secret_too_early_is_found()
@@ -113,7 +117,11 @@ public class FinishedAuditTests
         desk.Published();
         var before = BookAndOutput.Tree(desk.Site);
 
-        var options = desk.Options with { WriteFile = (path, bytes) => File.WriteAllBytes(path, path.EndsWith(".js", StringComparison.Ordinal) ? [.. bytes.Span, .. "say('0420');"u8] : bytes.ToArray()) };
+        var options = desk.Options with
+        {
+            WriteFile = (path, bytes) => File.WriteAllBytes(
+                path, path.EndsWith(".js", StringComparison.Ordinal) ? [.. bytes.Span, .. "say('0420');"u8] : bytes.ToArray()),
+        };
         var rejected = Assert.IsType<Rejected>(desk.Publish(options));
 
         Assert.Contains(rejected.Findings.All, finding => finding.Code.Id == "HB7401");
@@ -125,7 +133,8 @@ public class FinishedAuditTests
         var output = Directory.CreateTempSubdirectory("hintbook-tests-").FullName;
         try
         {
-            foreach (var file in Directory.EnumerateFiles(Example.Value.Output, "*", SearchOption.AllDirectories).Where(file => !file.Contains(".hintbook", StringComparison.Ordinal)))
+            var files = Directory.EnumerateFiles(Example.Value.Output, "*", SearchOption.AllDirectories);
+            foreach (var file in files.Where(file => !file.Contains(".hintbook", StringComparison.Ordinal)))
                 Copy(file, Path.Combine(output, Path.GetRelativePath(Example.Value.Output, file)));
             change(output);
             return [.. FinishedAudit.Run(output, Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
@@ -149,7 +158,8 @@ public class FinishedAuditTests
     private static string PageOf(string stage, string output)
     {
         var id = stage[3..];
-        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Examined.Folder.Root, "addresses.lock")).Single(line => line.StartsWith($"stage {id} ", StringComparison.Ordinal));
+        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Examined.Folder.Root, "addresses.lock"))
+            .Single(line => line.StartsWith($"stage {id} ", StringComparison.Ordinal));
         return Path.Combine(output, "site", line.Split(' ')[2] + ".html");
     }
 

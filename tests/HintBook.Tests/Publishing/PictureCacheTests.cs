@@ -59,7 +59,10 @@ public class PictureCacheTests
         var desk = new BookAndOutput();
         Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
         File.WriteAllBytes(Path.Combine(desk.Book, "photos", "panel.jpg"), Shots.Jpeg(900, 600));
-        desk.Change("stages/01-the-side-panel.md", "title:", "photos: { answer: { file: panel.jpg, alt: The panel, slid open } }\ntitle:".Replace("The panel, slid open", "\"The panel, slid open\"", StringComparison.Ordinal));
+        desk.Change(
+            "stages/01-the-side-panel.md",
+            "title:",
+            "photos: { answer: { file: panel.jpg, alt: \"The panel, slid open\" } }\ntitle:");
         return desk;
     }
 }

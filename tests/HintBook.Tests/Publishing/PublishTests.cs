@@ -149,7 +149,10 @@ public class PublishTests
     public void A_code_that_the_author_allows_may_stand_in_the_open()
     {
         using var desk = new BookAndOutput();
-        desk.Change("stages/01-the-side-panel.md", "sign:", "allow: [ { mention: \"0420\", why: it is a date as well } ]\nsign: Somebody has written 0420 here. #");
+        desk.Change(
+            "stages/01-the-side-panel.md",
+            "sign:",
+            "allow: [ { mention: \"0420\", why: it is a date as well } ]\nsign: Somebody has written 0420 here. #");
 
         desk.Published();
     }

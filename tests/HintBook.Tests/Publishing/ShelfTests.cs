@@ -39,7 +39,9 @@ public sealed class ShelfTests : IDisposable
 
         Assert.Equal(["my-first-box/index.html", "second/index.html"], page.QuerySelectorAll(".boxes a").Select(link => link.GetAttribute("href")));
         Assert.All(page.QuerySelectorAll("a[href$=html], link[href], script[src], img[src]"), each =>
-            Assert.True(File.Exists(Path.Combine(Site, (each.GetAttribute("href") ?? each.GetAttribute("src"))!)) || each.GetAttribute("href")!.StartsWith('#')));
+            Assert.True(
+                File.Exists(Path.Combine(Site, (each.GetAttribute("href") ?? each.GetAttribute("src"))!))
+                || each.GetAttribute("href")!.StartsWith('#')));
         var stages = Assert.IsType<Sound>(Check.Run(Path.Combine(folder, "second"))).Examined.Book.Stages;
         Assert.DoesNotContain(stages, stage => page.DocumentElement.OuterHtml.Contains(stage.Title.Value, StringComparison.OrdinalIgnoreCase));
     }

@@ -43,8 +43,10 @@ public class FindingsJsonTests
     [Fact]
     public void Related_places_are_written_in_the_order_to_read_them()
     {
-        var related = Only(FindingsJson.Write("b", Findings.Of([Say.Wrong.At(Say.Place(Stage, "need"), "It is so.", null,
-            new Related(Say.Place(new("book.yaml", "one\ntwo"), "two"), "It is declared here."), new Related(Stage.Top, "It is named here."))]))).GetProperty("related");
+        var finding = Say.Wrong.At(
+            Say.Place(Stage, "need"), "It is so.", null,
+            new Related(Say.Place(new("book.yaml", "one\ntwo"), "two"), "It is declared here."), new Related(Stage.Top, "It is named here."));
+        var related = Only(FindingsJson.Write("b", Findings.Of([finding]))).GetProperty("related");
         Assert.Equal(
             """[{"message":"It is declared here.","file":"book.yaml","line":2,"column":1,"endLine":2,"endColumn":4},"""
             + """{"message":"It is named here.","file":"stages/04-the-smoker.md","line":1,"column":1,"endLine":1,"endColumn":1}]""",

@@ -159,7 +159,9 @@ public partial class FindingsTextTests
         Assert.EndsWith("x…", excerpt.Marked, StringComparison.Ordinal);
     }
 
-    private static string? Shown(Span at) => Excerpt.Of(at) is { } excerpt ? $"{excerpt.Before}{Excerpt.Open}{excerpt.Marked}{Excerpt.Close}{excerpt.After}" : null;
+    private static string? Shown(Span at) => Excerpt.Of(at) is { } excerpt
+        ? $"{excerpt.Before}{Excerpt.Open}{excerpt.Marked}{Excerpt.Close}{excerpt.After}"
+        : null;
 
     private static string Bare(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 

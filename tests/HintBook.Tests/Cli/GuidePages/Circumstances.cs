@@ -4,7 +4,10 @@ using HintBook.Tests.Cards;
 
 namespace HintBook.Tests.Cli.GuidePages;
 
-/// <summary>What pages about findings may ask for that lies around the book and not in it: a line of the table brings it about (see <see cref="Wording"/>).</summary>
+/// <summary>
+/// What pages about findings may ask for that lies around the book and not in it:
+/// a line of the table brings it about (see <see cref="Wording"/>).
+/// </summary>
 internal static class Circumstances
 {
     private static readonly (string Line, Func<Wording, Circumstance> How)[] All =
@@ -14,7 +17,8 @@ internal static class Circumstances
         ("the book's folder can't be written", _ => new() { After = KeepFromWriting }),
         ("the book was published before these changes", _ => new() { Before = (book, output) => Fine("publish", book, "--out", output) }),
         ("the book has its own copy of the theme …", told => new() { Before = (book, _) => Fine("theme", book, told.Text(0)) }),
-        ("the line that begins with “…” stands # times in …", told => new() { After = book => Repeat(told.Text(0), told.Number(1), Path.Combine(book, told.Text(2))) }),
+        ("the line that begins with “…” stands # times in …",
+            told => new() { After = book => Repeat(told.Text(0), told.Number(1), Path.Combine(book, told.Text(2))) }),
         ("a card's code is damaged while it is made", _ => new() { Card = code => SpoiltCards.Flipped(code, every: 3) }),
         ("a card's code is made for another address", _ => new() { Card = _ => QrMatrix.Encode("https://other.example/")! }),
     ];
@@ -37,7 +41,9 @@ internal static class Circumstances
 
     private static void Repeat(string beginning, int times, string path)
     {
-        var lines = File.ReadAllLines(path).SelectMany(line => Enumerable.Repeat(line, line.TrimStart().StartsWith(beginning, StringComparison.Ordinal) ? times : 1)).ToArray();
+        var lines = File.ReadAllLines(path)
+            .SelectMany(line => Enumerable.Repeat(line, line.TrimStart().StartsWith(beginning, StringComparison.Ordinal) ? times : 1))
+            .ToArray();
         Assert.True(lines.Length >= times, $"No line of {path} begins with “{beginning}”.");
         File.WriteAllLines(path, lines);
     }

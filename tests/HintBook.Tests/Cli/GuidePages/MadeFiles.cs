@@ -14,7 +14,8 @@ internal static class MadeFiles
     [
         ("a JPEG picture of # × # pixels", told => Shots.Jpeg(told.Number(0), told.Number(1))),
         ("a JPEG picture of # × # pixels, cut in the middle", told => Half(Shots.Jpeg(told.Number(0), told.Number(1)))),
-        ("a JPEG picture of # × # pixels, of which only the beginning and the end are there", told => Shots.JpegHeader((ushort)told.Number(0), (ushort)told.Number(1))),
+        ("a JPEG picture of # × # pixels, of which only the beginning and the end are there",
+            told => Shots.JpegHeader((ushort)told.Number(0), (ushort)told.Number(1))),
         ("a PNG picture of # × # pixels", told => Picture(told, new PngEncoder())),
         ("a PNG picture that says it is # × # pixels", told => Shots.PngHeader(told.Number(0), told.Number(1))),
         ("an animated PNG picture of # × # pixels", told => Moving(Picture(told, new PngEncoder()))),

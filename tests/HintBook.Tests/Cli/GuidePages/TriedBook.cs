@@ -65,7 +65,10 @@ internal sealed partial class TriedBook : IDisposable
 
     // On a page about a shelf the paths begin with the folder of a book.
     private static string[] BooksIn(ImmutableArray<Fence> changes) =>
-        changes.Where(change => change.Path.EndsWith("/book.yaml", StringComparison.Ordinal)).Select(change => change.Path.Split('/')[0]).ToArray() is { Length: > 0 } shelf
+        changes
+            .Where(change => change.Path.EndsWith("/book.yaml", StringComparison.Ordinal))
+            .Select(change => change.Path.Split('/')[0])
+            .ToArray() is { Length: > 0 } shelf
             ? shelf
             : [""];
 

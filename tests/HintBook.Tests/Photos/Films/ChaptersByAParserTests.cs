@@ -35,7 +35,8 @@ public class ChaptersByAParserTests
         Assert.Equal(
             [("1", 136, 183, title.ReplaceLineEndings(" ")), ("2", 3_725, 4_000.25, "jar-title")],
             read.RootElement.GetProperty("cues").EnumerateArray().Select(cue =>
-                (cue.GetProperty("id").GetString(), cue.GetProperty("from").GetDouble(), cue.GetProperty("to").GetDouble(), Unescaped(cue.GetProperty("text").GetString()!))));
+                (cue.GetProperty("id").GetString(), cue.GetProperty("from").GetDouble(), cue.GetProperty("to").GetDouble(),
+                    Unescaped(cue.GetProperty("text").GetString()!))));
     }
 
     // This parser takes "&amp" for the whole of "&amp;" and leaves the semicolon standing, which the specification (6.4, "consume an
