@@ -11,6 +11,7 @@ internal static class ResetVerb
         "Plan how the solved box is put back.",
         (book, limits, progress) => ResetPlan.Find(book, limits, progress, stop),
         plan => plan.Findings,
+        plan => plan.Possible is Claim.Refuted,
         (book, plan, asJson) => asJson ? SolutionJson.Write(plan) : SolutionText.Write(book, plan),
         terminal,
         stop);

@@ -11,6 +11,7 @@ internal static class SolveVerb
         "Prove how the box opens, and what else can happen to it.",
         (book, limits, progress) => Solver.Solve(book, limits, progress, stop),
         solution => solution.Findings,
+        solution => solution.AnyRefuted,
         (book, solution, asJson) => asJson ? SolutionJson.Write(solution) : SolutionText.Write(book, solution),
         terminal,
         stop);

@@ -18,6 +18,7 @@ internal static class SolvingVerb
     /// <param name="description">What it does, for the help.</param>
     /// <param name="ask">The question.</param>
     /// <param name="findings">What an answer has to tell the author.</param>
+    /// <param name="refuted">Whether the answer refutes a claim: the verb then ends as if the book had errors.</param>
     /// <param name="told">The answer as text or JSON.</param>
     /// <param name="terminal">Where it is said.</param>
     /// <param name="stop">Ends the search; what was proved until then is said.</param>
@@ -26,6 +27,7 @@ internal static class SolvingVerb
         string description,
         Func<Book, SolveLimits, IProgress<SolveProgress>, TAnswer> ask,
         Func<TAnswer, ImmutableArray<Finding>> findings,
+        Func<TAnswer, bool> refuted,
         Func<Book, TAnswer, bool, string> told,
         Terminal terminal,
         CancellationToken stop)
@@ -34,7 +36,7 @@ internal static class SolvingVerb
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
         var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
-        var time = new Option<double>("--time") { Description = "How long it may take.", HelpName = "SECONDS", DefaultValueFactory = _ => 30 };
+        var time = new Option<double?>("--time") { Description = "How long it may take; without it as long as it takes.", HelpName = "SECONDS" };
         memory.Validators.Add(result => AtLeast(1, result));
         time.Validators.Add(result => AtLeast(0.001, result));
         var notes = Options.Notes();
@@ -46,13 +48,13 @@ internal static class SolvingVerb
                 return OutcomePrinter.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);
-            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, TimeSpan.FromSeconds(parsed.GetValue(time)));
+            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, parsed.GetValue(time) is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue);
             var answer = ask(read.Book, limits, progress);
             progress.Clear();
             var all = Findings.Of(findings(answer));
             terminal.Error.Write(FindingsText.Write(all, parsed.GetValue(notes), terminal.ColourError));
             terminal.Out.Write(told(read.Book, answer, parsed.GetValue(format) == "json"));
-            return stop.IsCancellationRequested ? ExitCode.MachineFailed : all.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+            return stop.IsCancellationRequested ? ExitCode.MachineFailed : all.AnyError || refuted(answer) ? ExitCode.BookHasErrors : ExitCode.Fine;
         });
         return verb;
     }

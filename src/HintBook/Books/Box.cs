@@ -43,6 +43,12 @@ public abstract record Named
     /// <summary>Whether it is no secret: it shows on the closed box.</summary>
     public bool Seen { get; init; }
 
+    /// <summary>
+    /// What it lies behind: all of it must hold for a hand to move a part, or to take a thing from its hiding place or lay it there. Null
+    /// where the author says nothing, which means the same as nothing to open.
+    /// </summary>
+    public ImmutableArray<Condition>? Behind { get; init; }
+
     /// <summary>Every position it can have, the first being how the box leaves the maker.</summary>
     public abstract ImmutableArray<string> Positions { get; }
 

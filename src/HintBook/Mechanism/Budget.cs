@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace HintBook.Mechanism;
@@ -19,7 +20,10 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
     public SolveLimits Limits => limits;
 
     /// <summary>States stored in all explorations together.</summary>
-    public long Stored { get; set; }
+    public long Stored { get; private set; }
+
+    /// <summary>States looked at in all explorations that have ended, each as often as it counts.</summary>
+    public long Used { get; private set; }
 
     /// <summary>Seconds since the start.</summary>
     public double Seconds => time.GetElapsedTime(start).TotalSeconds;
@@ -28,8 +32,9 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
     /// <param name="states">States it has stored.</param>
     /// <param name="frontier">States of the layer being explored.</param>
     /// <param name="bytes">Bytes it holds.</param>
+    /// <param name="each">As how many each of its states counts.</param>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public bool Spent(long states, long frontier, long bytes)
+    public bool Spent(long states, long frontier, long bytes, int each = 1)
     {
         if (Why is not null)
             return true;
@@ -42,13 +47,19 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
 
         Why = stop.IsCancellationRequested ? "it was stopped"
             : bytes > limits.Memory ? $"{limits.Memory >> 20} MiB were not enough for the states"
+            : Used + (states * each) > limits.States ? string.Create(CultureInfo.InvariantCulture, $"{limits.States:#,0} states were not enough")
             : seconds > limits.Time.TotalSeconds ? $"{limits.Time.TotalSeconds:0.##} seconds were not enough"
             : null;
         return Why is not null;
     }
 
     /// <summary>Another budget that has used as much so far.</summary>
-    public Budget Fork() => new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored };
+    public Budget Fork() => new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored, Used = Used };
+
+    /// <summary>Counts the states of an exploration that has ended.</summary>
+    /// <param name="states">How many it stored.</param>
+    /// <param name="each">As how many each of them counts.</param>
+    public void Add(long states, int each = 1) => (Stored, Used) = (Stored + states, Used + (states * each));
 
     /// <summary>Lets a smaller exploration be tried after one that was too large, unless time is up.</summary>
     public void Forgive()

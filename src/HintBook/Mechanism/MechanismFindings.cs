@@ -36,6 +36,9 @@ internal static class MechanismFindings
     /// <summary>The goal can't be reached any more, but the move that closed the door has an undo.</summary>
     public static readonly FindingCode DeadEndWithUndo = new("HB2132", Severity.Warning, "a dead end that undo gets out of");
 
+    /// <summary>A limit ended the search for dead ends.</summary>
+    public static readonly FindingCode DeadEndsNotProved = new("HB2133", Severity.Warning, "not proved that nobody gets stuck");
+
     /// <summary>The goal without a stage.</summary>
     public static readonly FindingCode Shortcut = new("HB2140", Severity.Warning, "a shortcut");
 
@@ -49,7 +52,7 @@ internal static class MechanismFindings
     public static readonly FindingCode MustReplace = new("HB2302", Severity.Note, "something to replace at every reset");
 
     /// <summary>A limit ended the search for a reset plan.</summary>
-    public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Note, "not proved that the box can be reset");
+    public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Warning, "not proved that the box can be reset");
 
     /// <summary>No way leads to the goal.</summary>
     public static Finding NeverOpens(Span at, string why) => NeverOpensCode.At(

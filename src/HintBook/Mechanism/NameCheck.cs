@@ -20,9 +20,11 @@ public static class NameCheck
         [
             .. InConditions(book.Goal, names),
             .. book.Box.Parts.SelectMany(part => InConditions(part.Needs, names)),
+            .. book.Box.Names.SelectMany(named => InConditions(named.Behind ?? [], names)),
+            .. BehindCheck.Circles(book, names),
             .. moves.SelectMany(move => InConditions(move.Needs, names)),
             .. moves.SelectMany(move => InChanges(move.Changes, names)),
-            .. moves.SelectMany(move => InUndo(move.Undo, names)),
+            .. moves.Select(move => move.Undo).OfType<Undo>().Distinct().SelectMany(undo => undo.Steps).SelectMany(step => InUndo(step, names)),
             .. book.Box.Reactions.SelectMany(reaction => InConditions(reaction.When, names)),
             .. book.Box.Reactions.SelectMany(reaction => InChanges(reaction.Changes, names)),
             .. book.Box.Things.SelectMany(InStart),
@@ -58,11 +60,14 @@ public static class NameCheck
             : change.Position.At == change.Name.At ? [NameFindings.NoThing(change.Name, named, named.Positions[^1])]
             : [NameFindings.NoPosition(change.Position, named)]);
 
-    private static IEnumerable<Finding> InUndo(Undo? undo, Dictionary<string, Named> names) => undo is null
-        ? []
-        : undo.PutBack.Where(name => names.GetValueOrDefault(name.Value) is not Thing)
-            .Select(name => names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named, named.Positions[0]) : NameFindings.Unknown(name, names.Keys))
-            .Concat(InChanges(undo.Changes, names));
+    private static IEnumerable<Finding> InUndo(UndoStep step, Dictionary<string, Named> names) =>
+    [
+        .. InConditions(step.Needs, names),
+        .. from name in step.PutBack
+           where names.GetValueOrDefault(name.Value) is not Thing
+           select names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named, named.Positions[0]) : NameFindings.Unknown(name, names.Keys),
+        .. InChanges(step.Changes, names),
+    ];
 
     private static IEnumerable<Finding> InStart(Thing thing) =>
         thing.Starts is Thing.Hidden or Thing.InHand || thing.Fits.Any(place => place.Value == thing.Starts)

@@ -17,6 +17,7 @@ public sealed class Replayer
     private readonly Dictionary<string, string> shipped;
     private readonly Dictionary<string, string> positions;
     private readonly HashSet<(string Stage, int Move)> made = [];
+    private (Undo Undo, int Next)? begun;
 
     /// <summary>Takes the box as it left the maker.</summary>
     public Replayer(Book book)
@@ -39,8 +40,18 @@ public sealed class Replayer
     /// <summary>Whether the box is solved now.</summary>
     public bool Solved => Hold(book.Goal);
 
-    /// <summary>Whether every part and thing is where it was when the box left the maker; what is known doesn't matter.</summary>
-    public bool Shipped => named.Values.All(n => n is Fact or Code || positions[n.Id.Value] == shipped[n.Id.Value]);
+    /// <summary>
+    /// Whether every part and thing is where it was when the box left the maker, but for what isn't meant to go back; what is known doesn't
+    /// matter.
+    /// </summary>
+    public bool Shipped
+    {
+        get
+        {
+            var staying = StayingForGood().ToHashSet();
+            return begun is null && named.Values.All(n => n is Fact or Code || staying.Contains(n.Id.Value) || positions[n.Id.Value] == shipped[n.Id.Value]);
+        }
+    }
 
     /// <summary>The same box, as it left the maker.</summary>
     public Replayer Fresh() => new(this);
@@ -50,7 +61,7 @@ public sealed class Replayer
 
     /// <summary>Whether one of a stage's moves is possible now.</summary>
     public bool IsOpen(string stage) =>
-        stages.TryGetValue(stage, out var s) && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move));
+        stages.TryGetValue(stage, out var s) && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move) && (move.FromOutside || GetsAt(After(move.Changes, move.Needs))));
 
     /// <summary>Whether all moves of a stage have been made.</summary>
     public bool IsDone(string stage)
@@ -76,6 +87,8 @@ public sealed class Replayer
     {
         var stage = step.Stage is null ? null : stages.GetValueOrDefault(step.Stage);
         var move = stage is not null ? stage.Moves[step.Move] : step.Move >= 0 ? book.Box.Moves[step.Move] : null;
+        if (begun is not null && step.Kind != StepKind.PutBack)
+            return "an undo has been begun and isn't done";
         if (stage is not null && step.Kind != StepKind.PutBack && !Follows(stage))
             return "a stage that comes before it isn't done";
         return step.Kind switch
@@ -83,7 +96,7 @@ public sealed class Replayer
             StepKind.StageMove or StepKind.BookMove when move is not null => MakeMove(move, step),
             StepKind.FreeMove => MoveFreely(step),
             StepKind.WayBack when move is not null => TakeBack(move, step),
-            StepKind.PutBack when move is not null => PutBack(move, step),
+            StepKind.PutBack when move is not null => PutBack(move, stage, step),
             StepKind.Replace => Replace(step),
             _ => "it isn't a move of this book",
         };
@@ -95,8 +108,10 @@ public sealed class Replayer
             return "its needs don't hold";
         if (!ThereToUse(move))
             return "what it uses up isn't there";
-        foreach (var change in LastOfEach(move.Changes))
-            Put(change.Key, change.Value);
+        var after = After(move.Changes, move.Needs);
+        if (!move.FromOutside && !GetsAt(after))
+            return "what it moves can't be got at";
+        Take(after);
         if (step.Stage is not null)
             made.Add((step.Stage, step.Move));
         React();
@@ -109,7 +124,10 @@ public sealed class Replayer
             return "it isn't a free part";
         if (!part.Positions.Contains(leaves.Position) || !Hold(part.Needs))
             return "its needs don't hold";
-        Put(leaves.Name, leaves.Position);
+        var after = new Dictionary<string, string> { [leaves.Name] = leaves.Position };
+        if (!GetsAt(after))
+            return "it can't be got at";
+        Take(after);
         React();
         return null;
     }
@@ -121,45 +139,155 @@ public sealed class Replayer
             return "it has no such way back";
         if (changed.Any(c => positions[c.Key] != c.Value || c.Value == Thing.UsedUp))
             return "things aren't as the move left them";
+        var before = new Dictionary<string, string>();
         foreach (var leaves in step.Leaves)
         {
             if (!Mentions(move.Needs, leaves.Name) && leaves.Position != allowed[leaves.Name][0])
                 return "nothing says that it came from there";
-            positions[leaves.Name] = leaves.Position;
+            before[leaves.Name] = leaves.Position;
         }
 
-        if (!Hold(move.Needs))
+        if (!Hold(move.Needs, Now(before)))
             return "its needs don't hold";
+        var again = After(move.Changes, move.Needs, before);
+        if (step.Leaves.Any(leaves => leaves.Position != changed[leaves.Name] && !again.ContainsKey(leaves.Name)))
+            return "the move doesn't take it from there";
+        if (!move.FromOutside && !GetsAt(before))
+            return "what it moves can't be got at";
+        Take(before);
         React();
         return null;
     }
 
-    private string? PutBack(Move move, Step step)
+    private string? PutBack(Move move, Stage? stage, Step step)
     {
-        if (move.Undo is not { } undo)
-            return "it has no undo";
-        var did = LastOfEach(move.Changes);
-        var back = LastOfEach(undo.Changes);
-        foreach (var thing in undo.PutBack.Where(t => named.ContainsKey(t.Value)))
-            back[thing.Value] = allowed[thing.Value][0];
+        if (move.Undo is not { } undo || step.Part >= undo.Steps.Length)
+            return "it has no such undo";
+        if (begun is { } open ? !ReferenceEquals(open.Undo, undo) || open.Next != step.Part : step.Part != 0)
+            return "another step comes first";
+        ImmutableArray<Move> moves = stage is null ? [move] : stage.Moves;
+        if (step.Part == 0 && !AsLeft(moves, undo))
+            return "things aren't as the move left them";
+        var back = Back(undo.Steps[step.Part]);
         if (!back.Select(b => new Placed(b.Key, b.Value)).Order(Comparer<Placed>.Create(ByName)).SequenceEqual(step.Leaves.Order(Comparer<Placed>.Create(ByName))))
             return "its undo says otherwise";
-        if (back.Any(b => did.TryGetValue(b.Key, out var d) && positions[b.Key] != d && positions[b.Key] != b.Value))
-            return "things aren't as the move left them";
-        foreach (var (name, position) in back)
-            positions[name] = position;
+        if (!Hold(undo.Steps[step.Part].Needs))
+            return "its needs don't hold";
+        var after = new Dictionary<string, string>();
+        foreach (var thing in undo.Steps[step.Part].PutBack.Select(t => t.Value).Where(named.ContainsKey))
+        {
+            var held = positions[thing] is Thing.InHand || positions[thing] == allowed[thing][0];
+            if (!held && !(positions[thing] == Thing.UsedUp && moves.Any(m => LastOfEach(m.Changes).GetValueOrDefault(thing) == Thing.UsedUp)))
+                return "what it puts back isn't in the hand";
+            after[thing] = allowed[thing][0];
+        }
+
+        foreach (var (name, position) in back.Where(b => named[b.Key] is not Thing || positions[b.Key] != Thing.UsedUp))
+            after[name] = position;
+        if (!GetsAt(after))
+            return "what it moves can't be got at";
+        Take(after);
+        begun = step.Part + 1 < undo.Steps.Length ? (undo, step.Part + 1) : null;
         React();
         return null;
     }
+
+    private Dictionary<string, string> Back(UndoStep step)
+    {
+        var back = LastOfEach(step.Changes);
+        foreach (var thing in step.PutBack.Where(t => named.ContainsKey(t.Value)))
+            back[thing.Value] = allowed[thing.Value][0];
+        return back;
+    }
+
+    // What the undo moves stands where all the moves together left it, or is back already; what they told is known.
+    private bool AsLeft(ImmutableArray<Move> moves, Undo undo)
+    {
+        var back = new Dictionary<string, string>();
+        foreach (var (name, position) in undo.Steps.SelectMany(Back))
+            back[name] = position;
+        var left = new Dictionary<string, string>();
+        foreach (var (name, position) in moves.SelectMany(m => LastOfEach(m.Changes)))
+            left[name] = position;
+        return left.All(l => back.TryGetValue(l.Key, out var b)
+            ? positions[l.Key] == l.Value || positions[l.Key] == b
+            : named[l.Key] is Part or Thing || positions[l.Key] == l.Value);
+    }
+
+    // What an undo says isn't meant to go back: what its moves moved and it doesn't put back itself.
+    private IEnumerable<string> StayingForGood() =>
+        from moves in stages.Values.Select(stage => stage.Moves).Concat(book.Box.Moves.Select(move => ImmutableArray.Create(move)))
+        from move in moves
+        where move.Undo is { Never: not null }
+        from name in LastOfEach(move.Changes).Keys
+        where move.Undo?.Steps.Any(step => Back(step).ContainsKey(name)) == false
+        select name;
 
     private string? Replace(Step step)
     {
         if (step.Leaves is not [var leaves] || positions[leaves.Name] != Thing.UsedUp)
             return "it isn't used up";
-        positions[leaves.Name] = allowed[leaves.Name][0];
+        var after = new Dictionary<string, string>(positions) { [leaves.Name] = allowed[leaves.Name][0] };
+        if (!GetsAt(after))
+            return "its place can't be got at";
+        Take(after);
         React();
         return null;
     }
+
+    private void Take(Dictionary<string, string> after)
+    {
+        foreach (var (name, position) in after)
+            positions[name] = position;
+    }
+
+    // What some changes really change, now or if some things stood elsewhere.
+    private Dictionary<string, string> After(ImmutableArray<Change> changes, ImmutableArray<Condition> needs, Dictionary<string, string>? elsewhere = null)
+    {
+        var (at, after) = (Now(elsewhere), new Dictionary<string, string>());
+        foreach (var (name, position) in LastOfEach(changes))
+        {
+            if (at[name] == position || (named[name] is Thing thing && !MayBeMoved(thing, at[name], changes, needs)))
+                continue;
+            after[name] = position;
+        }
+
+        return after;
+    }
+
+    private static bool MayBeMoved(Thing thing, string at, ImmutableArray<Change> changes, ImmutableArray<Condition> needs) =>
+        at != Thing.UsedUp && (!changes.Last(change => change.Name.Value == thing.Id.Value).Given || MayBeGiven(thing, at, needs));
+
+    // From where it is hidden, or out of a slot that the needs name.
+    private static bool MayBeGiven(Thing thing, string at, ImmutableArray<Condition> needs) =>
+        at is Thing.Hidden or Thing.InHand || (thing.Fits.Any(slot => slot.Value == at) && Names(needs, thing.Id.Value, at));
+
+    private static bool Names(ImmutableArray<Condition> conditions, string name, string position) => conditions.Any(condition => condition switch
+    {
+        InPosition need => need.Name.Value == name && need.Positions.Any(p => p.Value == position),
+        AnyOf any => any.Alternatives.Any(alternative => Names(alternative, name, position)),
+        _ => false,
+    });
+
+    // Whatever a hand moves, or takes from its hiding place or lays there, lies open now or in the state that the act itself makes.
+    private bool GetsAt(Dictionary<string, string> after) =>
+        after.Where(change => Touched(named[change.Key], change.Value)).All(change => LiesOpen(named[change.Key], Now(), []) || LiesOpen(named[change.Key], Now(after), []));
+
+    private bool Touched(Named name, string to)
+    {
+        var from = positions[name.Id.Value];
+        return from != to && (name is Part || (name is Thing && (from == Thing.Hidden || to == Thing.Hidden)));
+    }
+
+    private bool LiesOpen(Named name, View at, ImmutableHashSet<string> within) =>
+        name.Behind is not { } behind || within.Contains(name.Id.Value) || behind.All(condition => LiesOpen(condition, at, within.Add(name.Id.Value)));
+
+    private bool LiesOpen(Condition condition, View at, ImmutableHashSet<string> within) => condition switch
+    {
+        InPosition one => Holds(one, at) && LiesOpen(named[one.Name.Value], at, within),
+        AnyOf any => any.Alternatives.Any(alternative => alternative.All(each => LiesOpen(each, at, within))),
+        _ => false,
+    };
 
     private Dictionary<string, string> LastOfEach(ImmutableArray<Change> changes)
     {
@@ -173,14 +301,6 @@ public sealed class Replayer
         return last;
     }
 
-    private bool Put(string name, string position)
-    {
-        if (positions[name] == position || (named[name] is Thing && positions[name] == Thing.UsedUp))
-            return false;
-        positions[name] = position;
-        return true;
-    }
-
     private void React()
     {
         for (var turns = 0; turns < MostReactions && book.Box.Reactions.Any(Happens); turns++)
@@ -192,10 +312,11 @@ public sealed class Replayer
     {
         if (!Hold(reaction.When))
             return false;
-        var changed = false;
-        foreach (var (name, position) in LastOfEach(reaction.Changes))
-            changed |= Put(name, position);
-        return changed;
+        var after = After(reaction.Changes, reaction.When);
+        if (after.Count == 0)
+            return false;
+        Take(after);
+        return true;
     }
 
     private bool Follows(Stage stage) =>
@@ -204,14 +325,16 @@ public sealed class Replayer
     private bool ThereToUse(Move move) =>
         LastOfEach(move.Changes).All(c => named[c.Key] is not Thing || c.Value != Thing.UsedUp || positions[c.Key] is not (Thing.Hidden or Thing.UsedUp));
 
-    private bool Hold(ImmutableArray<Condition> conditions) => conditions.All(Holds);
+    private bool Hold(ImmutableArray<Condition> conditions) => Hold(conditions, Now());
 
-    private bool Holds(Condition condition) => condition switch
+    private bool Hold(ImmutableArray<Condition> conditions, View at) => conditions.All(condition => Holds(condition, at));
+
+    private bool Holds(Condition condition, View at) => condition switch
     {
         InPosition need when named.TryGetValue(need.Name.Value, out var n) => need.Positions.IsEmpty
-            ? n.Attained is { } attained && positions[need.Name.Value] == attained
-            : need.Positions.Any(position => position.Value == positions[need.Name.Value]),
-        AnyOf any => any.Alternatives.Any(Hold),
+            ? n.Attained is { } attained && at[need.Name.Value] == attained
+            : need.Positions.Any(position => position.Value == at[need.Name.Value]),
+        AnyOf any => any.Alternatives.Any(alternative => Hold(alternative, at)),
         _ => false,
     };
 
@@ -222,5 +345,13 @@ public sealed class Replayer
         _ => false,
     });
 
+    private View Now(Dictionary<string, string>? elsewhere = null) => new(positions, elsewhere);
+
     private static int ByName(Placed left, Placed right) => string.CompareOrdinal(left.Name, right.Name);
+
+    /// <summary>Where everything is, some things standing elsewhere.</summary>
+    private readonly record struct View(Dictionary<string, string> Positions, Dictionary<string, string>? Elsewhere)
+    {
+        public string this[string name] => Elsewhere is not null && Elsewhere.TryGetValue(name, out var position) ? position : Positions[name];
+    }
 }

@@ -13,6 +13,12 @@ public sealed record Solution
     /// <summary>Whether the way of <see cref="Opens"/> has the fewest moves.</summary>
     public required Claim Shortest { get; init; }
 
+    /// <summary>No way has fewer moves than this.</summary>
+    public required int AtLeast { get; init; }
+
+    /// <summary>How many states the box has, or null where they were not all looked at one by one.</summary>
+    public required long? BoxStates { get; init; }
+
     /// <summary>The stages in the author's order.</summary>
     public required ImmutableArray<StageAnswer> Stages { get; init; }
 
@@ -54,6 +60,10 @@ public sealed record Solution
 
     /// <summary>What the author should know.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Whether a claim is refuted: that the box opens, that each stage is reached, that nobody gets stuck, that no stage can be left out.</summary>
+    public bool AnyRefuted =>
+        Opens is Claim.Refuted || NoDeadEnds is Claim.Refuted || !Shortcuts.IsEmpty || Stages.Any(stage => stage.Reachable is Claim.Refuted);
 }
 
 /// <summary>What is known of one stage.</summary>

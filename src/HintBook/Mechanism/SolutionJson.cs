@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Numerics;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -65,8 +67,20 @@ public static class SolutionJson
         Names(json, "stages", solution.Widest.Stages);
         json.WriteEndObject();
         json.WriteString("orders", solution.Orders.ToString());
-        json.WriteNumber("states", solution.States);
+        if (solution.BoxStates is { } states)
+            json.WriteNumber("states", states);
+        else
+            json.WriteNull("states");
+        json.WriteNumber("looked", solution.States);
         json.WriteString("explored", solution.Explored);
+        json.WriteStartObject("claims");
+        Claimed(json, "opens", solution.Opens);
+        Claimed(json, "shortest", solution.Shortest, solution.AtLeast);
+        Claimed(json, "noDeadEnds", solution.NoDeadEnds);
+        Claimed(json, "noOtherShortcuts", solution.NoOtherShortcuts);
+        Claimed(json, "widest", Counted(solution.Widest.Exact, "not all states were told apart; at least so many are open at once"), solution.Widest.Count);
+        Claimed(json, "orders", Counted(solution.Orders.Exact, "they were too many to count; there are at least so many"), solution.Orders.Count);
+        json.WriteEndObject();
         json.WriteNumber("seconds", Math.Round(solution.Seconds, 3));
     });
 
@@ -77,7 +91,26 @@ public static class SolutionJson
         Moves(json, "plan", plan.Plan);
         Names(json, "replaces", plan.Replaces);
         json.WriteNumber("bound", plan.Bound);
+        json.WriteStartObject("claims");
+        Claimed(json, "reset", plan.Possible, plan.Bound);
+        json.WriteEndObject();
     });
+
+    private static Claim Counted(bool exact, string why) => exact ? new Claim.Proved([]) : new Claim.NotProved(why);
+
+    private static void Claimed(Utf8JsonWriter json, string name, Claim claim, BigInteger? bound = null)
+    {
+        json.WriteStartObject(name);
+        json.WriteString("status", claim.Word);
+        json.WriteString("reason", claim switch { Claim.Refuted refuted => refuted.Why, Claim.NotProved open => open.Why, _ => null });
+        if (bound is { } number)
+        {
+            json.WritePropertyName("bound");
+            json.WriteRawValue(number.ToString(CultureInfo.InvariantCulture));
+        }
+
+        json.WriteEndObject();
+    }
 
     private static string Written(Action<Utf8JsonWriter> fill)
     {

@@ -55,7 +55,8 @@ public static class SolutionText
             "reduced" => "states that differ only in what doesn't matter were looked at once",
             _ => "not all states could be looked at",
         };
-        return string.Create(CultureInfo.InvariantCulture, $"{Thousands(solution.States)} states in {solution.Seconds:0.00} s; {how}");
+        var states = solution.States == 1 ? "1 state" : $"{Thousands(solution.States)} states";
+        return string.Create(CultureInfo.InvariantCulture, $"{states} in {solution.Seconds:0.00} s; {how}");
     }
 
     private static string Bound(ResetPlan plan) => plan.Bound == plan.Plan.Length ? ", and no plan has fewer" : $"; any plan has at least {plan.Bound}";
@@ -99,6 +100,9 @@ public static class SolutionText
             case Claim.NotProved open:
                 Line(text, open, $"whatever is tried, it can still be opened: {open.Why}");
                 break;
+            case Claim.Refuted refuted when solution.DeadEnds.IsEmpty:
+                Line(text, solution.NoDeadEnds, $"whatever is tried, it can still be opened: {refuted.Why}");
+                break;
             case Claim.Refuted:
                 Line(text, solution.NoDeadEnds, $"whatever is tried, it can still be opened: {Words.Count(solution.DeadEnds.Length, "dead end")}");
                 foreach (var way in solution.DeadEnds)
@@ -132,8 +136,9 @@ public static class SolutionText
             return;
         Line(text, "proved", solution.Bottlenecks.IsEmpty ? "no stage lies on every way" : $"on every way: {Words.List(solution.Bottlenecks)}");
         Line(text, solution.Widest.Exact ? "proved" : "not proved",
-            $"{(solution.Widest.Exact ? "never more than" : "at times")} {Words.Count(solution.Widest.Count, "stage")} open at once: {Words.List(solution.Widest.Stages)}");
-        Line(text, solution.Orders.Exact ? "proved" : "not proved", $"the stages can be done in {Orders(solution.Orders)}");
+            solution.Widest.Count == 0 ? "no stage is ever open"
+            : $"{(solution.Widest.Exact ? "never more than" : "at times")} {Words.Count(solution.Widest.Count, "stage")} open at once: {Words.List(solution.Widest.Stages)}");
+        Line(text, solution.Orders.Exact ? "proved" : "not proved", $"the stages can be done in {Orders(solution.Orders)}{(solution.Orders.Exact ? "" : ": they were too many to count")}");
     }
 
     private static string Orders(Orders orders)
@@ -157,12 +162,23 @@ public static class SolutionText
     private static void Stages(StringBuilder text, Solution solution)
     {
         var exact = solution.Stages.All(stage => stage.Exact);
-        text.Append(CultureInfo.InvariantCulture, $"\nCertain before each stage{(exact ? "" : " (where a line says “at least”, there may be more)")}\n");
+        var told = new Dictionary<string, (HashSet<string> Stages, HashSet<string> Facts)>();
+        text.Append(CultureInfo.InvariantCulture, $"\nCertain before each stage, and new there{(exact ? "" : " (where a line says “at least”, there may be more)")}\n");
         foreach (var stage in solution.Stages.Where(stage => stage.Reachable is not Claim.Refuted))
         {
-            var known = stage.Facts.IsEmpty ? "" : $"; held or known: {string.Join(", ", stage.Facts)}";
-            var before = stage.CertainBefore.IsEmpty ? "nothing" : string.Join(", ", stage.CertainBefore);
-            text.Append(CultureInfo.InvariantCulture, $"  {stage.Id}: {(stage.Exact ? "" : "at least ")}{before}{known}\n");
+            // What is certain before a stage that is certain itself needs no second telling.
+            var (stages, facts) = (new HashSet<string>(), new HashSet<string>());
+            foreach (var earlier in stage.CertainBefore.Where(told.ContainsKey))
+            {
+                stages.UnionWith(told[earlier].Stages);
+                facts.UnionWith(told[earlier].Facts);
+            }
+
+            var after = stage.CertainBefore.Where(id => !stages.Contains(id)).ToArray();
+            var gained = stage.Facts.Where(fact => !facts.Contains(fact)).ToArray();
+            var known = gained.Length == 0 ? "" : $"; held or known by now: {string.Join(", ", gained)}";
+            text.Append(CultureInfo.InvariantCulture, $"  {stage.Id}: {(stage.Exact ? "" : "at least ")}{(after.Length == 0 ? "nothing" : string.Join(", ", after))}{known}\n");
+            told[stage.Id] = ([.. stage.CertainBefore, .. stages], [.. stage.Facts, .. facts]);
         }
     }
 

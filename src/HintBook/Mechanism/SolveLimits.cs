@@ -4,12 +4,16 @@ namespace HintBook.Mechanism;
 
 /// <summary>How much an exploration may use before it ends in "not proved".</summary>
 /// <param name="Memory">Bytes for states, tables and edges together.</param>
-/// <param name="Time">From the start of the verb.</param>
+/// <param name="Time">From the start of the verb. It only shortens: what a machine without haste can prove is decided by the other two.</param>
 /// <param name="Reduce">Whether the reductions may be used; without them every state is looked at.</param>
-public sealed record SolveLimits(long Memory, TimeSpan Time, bool Reduce = true)
+/// <param name="States">States that may be looked at in all explorations together; one that takes long to look at counts as several.</param>
+public sealed record SolveLimits(long Memory, TimeSpan Time, bool Reduce = true, long States = SolveLimits.MostStates)
 {
-    /// <summary>1 GiB and 30 seconds.</summary>
-    public static SolveLimits Default { get; } = new(1L << 30, TimeSpan.FromSeconds(30));
+    /// <summary>How many states are looked at where nobody says otherwise: about a minute of work.</summary>
+    public const long MostStates = 50_000_000;
+
+    /// <summary>1 GiB, and no haste: the verdict is the same on every machine and under every load.</summary>
+    public static SolveLimits Default { get; } = new(1L << 30, TimeSpan.MaxValue);
 }
 
 /// <summary>How far an exploration has come.</summary>

@@ -73,6 +73,8 @@ public sealed class Solver
             Shortest = way.IsDefault ? new Claim.NotProved(result.Why ?? "there is no way")
                 : result.AtLeast == way.Length ? new Claim.Proved(way)
                 : new Claim.NotProved($"no way has fewer than {result.AtLeast} moves, and this one has {way.Length}"),
+            AtLeast = result.AtLeast,
+            BoxStates = explored.Graph?.Count,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
             NeverPossible = result.Why is null ? [.. machine.Acts.Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack).Select(act => act.Step)] : [],
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
@@ -182,7 +184,7 @@ public sealed class Solver
         if (result.DeadEnds is not { } found)
             return solution with { NoDeadEnds = new Claim.NotProved(result.Why ?? "the states were too many to look at each") };
         if (result.Way is null)
-            return solution with { NoDeadEnds = new Claim.NotProved("there is no way that could be lost") };
+            return solution with { NoDeadEnds = solution.Opens is Claim.Refuted ? new Claim.Refuted([], "the box can't be opened at all") : new Claim.NotProved(result.Why ?? "it isn't known whether the box opens") };
         ImmutableArray<ImmutableArray<Step>> ways = [.. found.Select(way => Checked(way, replayer => !replayer.Solved, "the box isn't solved"))];
         return solution with
         {

@@ -39,6 +39,9 @@ public sealed record Step
     /// <summary>The number of the move in its stage or in the book, from 0; -1 where there is none.</summary>
     public int Move { get; init; } = -1;
 
+    /// <summary>The number of the step in an <c>undo</c> of several, from 0.</summary>
+    public int Part { get; init; }
+
     /// <summary>Where the step itself leaves the parts, reactions aside: for free parts, ways back and what is put back.</summary>
     public ImmutableArray<Placed> Leaves { get; init; } = [];
 

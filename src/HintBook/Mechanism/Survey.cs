@@ -8,6 +8,9 @@ public sealed record Survey
     /// <summary>Whether the goal can be reached.</summary>
     public required Claim Opens { get; init; }
 
+    /// <summary>Whether nobody gets stuck: whatever is tried, the box can still be opened.</summary>
+    public Claim NoDeadEnds { get; init; } = new Claim.NotProved("it wasn't asked");
+
     /// <summary>How the solved box is put back, and whether it can be.</summary>
     public required ResetPlan WayBack { get; init; }
 

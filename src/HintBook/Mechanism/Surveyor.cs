@@ -8,9 +8,9 @@ namespace HintBook.Mechanism;
 public static class Surveyor
 {
     /// <summary>
-    /// What publishing allows a survey: 256 MiB. The memory is what ends it, since what was proved must not depend on how fast a machine is.
+    /// What publishing allows a survey: 256 MiB and a number of states. Time doesn't end it, since what was proved must not depend on how fast a machine is.
     /// </summary>
-    public static SolveLimits Limits { get; } = new(256L << 20, TimeSpan.FromMinutes(10));
+    public static SolveLimits Limits { get; } = new(256L << 20, TimeSpan.MaxValue);
 
     /// <summary>
     /// Surveys a box. Names are checked first: where one dangles, or a file couldn't be read, the mechanism would only repeat the
@@ -47,10 +47,11 @@ public static class Surveyor
         var survey = new Survey
         {
             Opens = solution.Opens,
+            NoDeadEnds = solution.NoDeadEnds,
             WayBack = back,
             Stages = stages,
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
         };
-        return (survey, Findings.Of([.. solution.Findings, .. GraphCheck.In(graph, all, stages), .. back.Findings]));
+        return (survey, Findings.Of([.. BehindCheck.OnlyInWords(book), .. UndoCheck.Contradictions(book), .. solution.Findings, .. GraphCheck.In(graph, all, stages), .. back.Findings]));
     }
 }

@@ -32,7 +32,7 @@ internal static class ResetPage
         }
 
         foreach (var stage in site.Book.Stages.Reverse().Where(stage => !told.Contains(stage.Id.Value) && SaysMore(stage)))
-            yield return Entry(site, stage, ResetTasks.NotesOf(stage));
+            yield return Entry(site, stage, ResetTasks.NotesOf(stage).Concat(ResetTasks.NeverOf(stage)));
     }
 
     private static IEnumerable<ScriptObject> Backwards(LanguageSite site, ResetTasks tasks) =>
@@ -60,7 +60,7 @@ internal static class ResetPage
     private static string? StageOf(Step step) => step.Kind == StepKind.PutBack ? step.Stage : null;
 
     private static bool SaysMore(Stage stage) =>
-        stage.Reset is not null || ResetTasks.NotesOf(stage).Any() || stage.Photos.Any(photo => photo.Place == Place.Reset);
+        stage.Reset is not null || ResetTasks.NotesOf(stage).Concat(ResetTasks.NeverOf(stage)).Any() || stage.Photos.Any(photo => photo.Place == Place.Reset);
 
     private static ScriptObject Entry(LanguageSite site, Stage stage, IEnumerable<string> tasks) => View.Of(
         ("title", stage.Title.Value),

@@ -13,26 +13,31 @@ internal sealed class ResetTasks(LanguageSite site)
     public static IEnumerable<Undo> UndosOf(Stage stage) => stage.Moves.Select(move => move.Undo).OfType<Undo>().Distinct();
 
     /// <summary>What the author says of putting a stage back.</summary>
-    public static IEnumerable<string> NotesOf(Stage stage) => UndosOf(stage).Select(undo => undo.Note).OfType<string>();
+    public static IEnumerable<string> NotesOf(Stage stage) => UndosOf(stage).SelectMany(undo => undo.Steps).Select(step => step.Says).OfType<string>();
+
+    /// <summary>What the author says isn't meant to go back.</summary>
+    public static IEnumerable<string> NeverOf(Stage stage) => UndosOf(stage).Select(undo => undo.Never?.Value).OfType<string>();
 
     /// <summary>The lines of one step.</summary>
     public IEnumerable<string> Of(Step step) => step switch
     {
-        { Kind: StepKind.PutBack, Stage: { } stage } => Of(stages[stage].Moves[step.Move].Undo!),
-        { Kind: StepKind.PutBack } => Of(site.Book.Box.Moves[step.Move].Undo!),
+        { Kind: StepKind.PutBack, Stage: { } stage } => Of(stages[stage].Moves[step.Move].Undo!.Steps[step.Part]),
+        { Kind: StepKind.PutBack } => Of(site.Book.Box.Moves[step.Move].Undo!.Steps[step.Part]),
         { Kind: StepKind.Replace } => [site.Words.Say("reset_replace", ("thing", NameOf(step.Leaves[0].Name)))],
         { Kind: StepKind.FreeMove or StepKind.WayBack } => step.Leaves.Select(placed => Position(placed.Name, placed.Position)),
         _ => [$"{char.ToUpperInvariant(step.Says[0])}{step.Says[1..]}."],
     };
 
-    /// <summary>The lines of one undo: how it is done comes before what is done.</summary>
-    public IEnumerable<string> Of(Undo undo)
+    /// <summary>The lines of one undo, and why the rest isn't meant to go back.</summary>
+    public IEnumerable<string> Of(Undo undo) => undo.Steps.SelectMany(Of).Concat(undo.Never is { } never ? [never.Value] : []);
+
+    private IEnumerable<string> Of(UndoStep step)
     {
-        if (undo.Note is { } note)
-            yield return note;
-        foreach (var change in undo.Changes)
+        if (step.Says is { } says)
+            yield return says;
+        foreach (var change in step.Changes)
             yield return Position(change.Name.Value, change.Position.Value);
-        foreach (var thing in undo.PutBack)
+        foreach (var thing in step.PutBack)
             yield return Back(thing.Value);
     }
 

@@ -37,6 +37,7 @@ internal static class Boxes
         Written = part.Keys.Texts("positions") is { IsEmpty: false } positions ? positions : [part.Id.With("as-shipped")],
         Free = part.Keys.Flag("free"),
         Place = part.Keys.Text("place")?.Value,
+        Behind = Moves.Behind(part.Keys["behind"]),
         Needs = Moves.Conditions(part.Keys["needs"]),
     };
 
@@ -49,6 +50,7 @@ internal static class Boxes
         Fits = thing.Keys.Texts("fits"),
         Starts = thing.Keys.Text("starts")?.Value ?? Books.Thing.Hidden,
         Place = thing.Keys.Text("place")?.Value,
+        Behind = Moves.Behind(thing.Keys["behind"]),
         RedHerring = thing.Keys.Flag("red-herring"),
     };
 

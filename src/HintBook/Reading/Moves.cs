@@ -14,7 +14,16 @@ internal static class Moves
         Needs = Conditions(map["needs"]),
         Changes = Changes(map, names),
         Reversible = map.Flag("reversible"),
-        Undo = map["undo"] is YamlMap undo ? Undo(undo) : null,
+        FromOutside = map["behind"] is YamlList,
+        Undo = UndoIn(map["undo"]),
+    };
+
+    /// <summary>What something lies behind, as a map or a list; null where nothing is written.</summary>
+    public static ImmutableArray<Condition>? Behind(YamlNode? node) => node switch
+    {
+        YamlMap map => [.. map.Entries.Select(InEntry)],
+        YamlList list => Conditions(list),
+        _ => null,
     };
 
     public static ImmutableArray<Condition> Conditions(YamlNode? node) =>
@@ -24,7 +33,7 @@ internal static class Moves
     public static ImmutableArray<Change> Changes(YamlMap map, IReadOnlyDictionary<string, Named> names) =>
     [
         .. Does(map),
-        .. map.Texts("gives").Select(name => new Change(name, name.With(names.GetValueOrDefault(name.Value)?.Attained ?? Thing.InHand))),
+        .. map.Texts("gives").Select(name => new Change(name, name.With(names.GetValueOrDefault(name.Value)?.Attained ?? Thing.InHand)) { Given = true }),
         .. map.Texts("takes").Select(name => new Change(name, name.With(Thing.UsedUp))),
     ];
 
@@ -35,13 +44,31 @@ internal static class Moves
                 .Select(entry => new Change(entry.Key.Located, ((YamlScalar)entry.Value).Located))
             : [];
 
-    private static Undo Undo(YamlMap map) =>
-        new(map.Texts("put-back"), [.. Does(map)], map.Text("note")?.Value, map.At);
+    private static Undo? UndoIn(YamlNode? node) => node switch
+    {
+        YamlMap map => new Undo([.. UndoSteps([map])], map.Text("never"), map.At),
+        YamlList list => new Undo([.. UndoSteps(list.Items.OfType<YamlMap>())], null, list.At),
+        _ => null,
+    };
+
+    // What only says that it never goes back has nothing to do.
+    private static IEnumerable<UndoStep> UndoSteps(IEnumerable<YamlMap> maps) =>
+        from map in maps
+        let step = new UndoStep
+        {
+            Needs = Conditions(map["needs"]),
+            PutBack = map.Texts("put-back"),
+            Changes = [.. Does(map)],
+            Says = (map.Text("says") ?? map.Text("note"))?.Value,
+            At = map.At,
+        }
+        where map["never"] is null || !step.PutBack.IsEmpty || !step.Changes.IsEmpty
+        select step;
 
     private static IEnumerable<Condition> InItem(YamlNode item) => item switch
     {
         YamlScalar { IsEmpty: false } name => [new InPosition { At = name.At, Name = name.Located, Positions = [] }],
-        YamlMap map => map.Entries.Select(entry => InEntry(entry)),
+        YamlMap map => map.Entries.Select(InEntry),
         _ => [],
     };
 

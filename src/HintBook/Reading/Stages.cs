@@ -138,7 +138,7 @@ internal static partial class Stages
         [
             .. from map in several
                let move = Moves.Move(map, Boxes.NameOf(map), names)
-               select move with { Needs = own.Needs.AddRange(move.Needs), Undo = move.Undo ?? own.Undo },
+               select move with { Needs = own.Needs.AddRange(move.Needs), Undo = move.Undo ?? own.Undo, FromOutside = move.FromOutside || own.FromOutside },
         ];
     }
 

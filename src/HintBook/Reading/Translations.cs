@@ -91,10 +91,27 @@ internal static class Translations
         Photos = [.. stage.Photos.Where(photo => !texts.Photos.Any(other => other.Place == photo.Place)), .. texts.Photos],
         Clip = texts.Clip ?? stage.Clip,
         Allow = [.. stage.Allow, .. texts.Allow],
-        Moves = [.. stage.Moves.Select((move, index) => WithNote(move, texts.Moves[Math.Min(index, texts.Moves.Length - 1)].Undo?.Note))],
+        Moves = WithSentences(stage.Moves, texts.Moves),
     };
 
-    private static Move WithNote(Move move, string? note) => move.Undo is null || note is null ? move : move with { Undo = move.Undo with { Note = note } };
+    // An undo of the whole stage stays one, whichever move it is read from.
+    private static ImmutableArray<Move> WithSentences(ImmutableArray<Move> moves, ImmutableArray<Move> texts)
+    {
+        var said = new Dictionary<Undo, Undo>(ReferenceEqualityComparer.Instance);
+        return
+        [
+            .. moves.Select((move, index) => move.Undo is not { } undo || texts[Math.Min(index, texts.Length - 1)].Undo is not { } other ? move : move with
+            {
+                Undo = said.TryGetValue(undo, out var known) ? known : said[undo] = WithSentences(undo, other),
+            }),
+        ];
+    }
+
+    private static Undo WithSentences(Undo undo, Undo texts) => undo with
+    {
+        Steps = [.. undo.Steps.Select((step, index) => texts.Steps.ElementAtOrDefault(index)?.Says is { } says ? step with { Says = says } : step)],
+        Never = undo.Never is null ? null : texts.Never ?? undo.Never,
+    };
 
     // Which dangers there are, the book's own language says; a translation only says how to word its note.
     private static ImmutableArray<Caution> WithNotes(ImmutableArray<Caution> cautions, ImmutableArray<Caution> texts) =>

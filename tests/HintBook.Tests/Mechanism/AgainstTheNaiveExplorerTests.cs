@@ -19,6 +19,25 @@ public class AgainstTheNaiveExplorerTests
     public void Boxes_that_go_one_way_give_the_same_answers(bool reduce) =>
         RandomBoxes.OneWay.Sample(book => Compare(book, reduce), iter: 250, print: BookText.Of);
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Whether_every_solved_box_can_be_put_back_is_answered_alike(bool reduce)
+    {
+        var answers = new int[2];
+        RandomBoxes.Any.Sample(
+            book =>
+            {
+                if (new NaiveExplorer(book).AllGoBack(3000) is not { } expected)
+                    return;
+                Assert.Equal(expected ? "proved" : "refuted", Solving.Reset(book, reduce).Possible.Word);
+                Interlocked.Increment(ref answers[expected ? 1 : 0]);
+            },
+            iter: 1000,
+            print: BookText.Of);
+        Assert.All(answers, count => Assert.InRange(count, 50, 1000));
+    }
+
     private static void Compare(Book book, bool reduce)
     {
         var naive = new NaiveExplorer(book);

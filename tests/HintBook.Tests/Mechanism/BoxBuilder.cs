@@ -6,7 +6,7 @@ namespace HintBook.Tests.Mechanism;
 
 /// <summary>
 /// Writes books in code. Needs and changes are short texts: <c>key, roof=off, dial=north/east</c>; alternatives stand in
-/// <c>any(roof=off + key; dial=north)</c>.
+/// <c>any(roof=off + key; dial=north)</c>. A change without a position gives: <c>lid=open, key</c>.
 /// </summary>
 internal sealed class BoxBuilder
 {
@@ -51,9 +51,19 @@ internal sealed class BoxBuilder
         return this;
     }
 
-    public BoxBuilder Move(string name, string needs, string does, bool reversible = false, Undo? undo = null)
+    /// <summary>Lays a part or a thing that is there already behind something.</summary>
+    public BoxBuilder Behind(string id, string conditions)
     {
-        moves.Add(MoveOf(name, needs, does, reversible, undo));
+        for (var i = 0; i < parts.Count; i++)
+            parts[i] = parts[i].Id.Value == id ? parts[i] with { Behind = Conditions(conditions) } : parts[i];
+        for (var i = 0; i < things.Count; i++)
+            things[i] = things[i].Id.Value == id ? things[i] with { Behind = Conditions(conditions) } : things[i];
+        return this;
+    }
+
+    public BoxBuilder Move(string name, string needs, string does, bool reversible = false, Undo? undo = null, bool outside = false)
+    {
+        moves.Add(MoveOf(name, needs, does, reversible, undo, outside));
         return this;
     }
 
@@ -117,17 +127,24 @@ internal sealed class BoxBuilder
         Stages = [.. stages],
     };
 
-    public static Move MoveOf(string name, string needs, string does, bool reversible = false, Undo? undo = null) => new()
+    public static Move MoveOf(string name, string needs, string does, bool reversible = false, Undo? undo = null, bool outside = false) => new()
     {
         Name = At(name),
         Needs = Conditions(needs),
         Changes = Changes(does),
         Reversible = reversible,
         Undo = undo,
+        FromOutside = outside,
     };
 
-    public static Undo Undo(string putBack, string changes = "") =>
-        new([.. Split(putBack, ',').Select(At)], Changes(changes), null, File.Top);
+    public static Undo Undo(string putBack, string changes = "", string needs = "") => Undos(UndoStep(putBack, changes, needs));
+
+    public static Undo Undos(params UndoStep[] steps) => new([.. steps], null, File.Top);
+
+    public static Undo Never(string why) => new([], At(why), File.Top);
+
+    public static UndoStep UndoStep(string putBack, string changes = "", string needs = "") =>
+        new() { PutBack = [.. Split(putBack, ',').Select(At)], Changes = Changes(changes), Needs = Conditions(needs), At = File.Top };
 
     private static Located<string> At(string text) => new(text, File.Top);
 
@@ -151,7 +168,11 @@ internal sealed class BoxBuilder
     }
 
     private static ImmutableArray<Change> Changes(string text) =>
-        [.. Split(text, ',').Select(change => change.Split('=')).Select(pair => new Change(At(pair[0].Trim()), At(pair[1].Trim())))];
+    [
+        .. Split(text, ',').Select(change => change.Split('=')).Select(pair => pair.Length == 1
+            ? new Change(At(pair[0].Trim()), At(HintBook.Books.Thing.InHand)) { Given = true }
+            : new Change(At(pair[0].Trim()), At(pair[1].Trim()))),
+    ];
 
     private static string[] Split(string text, char separator) =>
         text.Split(separator, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

@@ -7,7 +7,7 @@ namespace HintBook.Tests.Mechanism;
 /// Every answer the long way round: states are texts in dictionaries, and everything that is asked is asked of all of them. It reads the
 /// book's records itself and shares nothing with the mechanism.
 /// </summary>
-internal sealed class NaiveExplorer
+internal sealed partial class NaiveExplorer
 {
     private readonly Book book;
     private readonly Dictionary<string, Named> named;
@@ -30,7 +30,7 @@ internal sealed class NaiveExplorer
         foreach (var part in book.Box.Parts.Where(p => p.Free))
         {
             foreach (var position in part.Positions)
-                acts.Add(($"free/{part.Id.Value}/{position}", s => All(s, part.Needs), s => s.At[part.Id.Value] = position, null, -1));
+                acts.Add(($"free/{part.Id.Value}/{position}", s => All(s, part.Needs) && CanReach(s.At, With(s.At, part.Id.Value, position)), s => s.At[part.Id.Value] = position, null, -1));
         }
 
         Explore();
@@ -197,9 +197,7 @@ internal sealed class NaiveExplorer
             var after = new List<string>();
             foreach (var reaction in book.Box.Reactions.Where(r => All(at, r.When)))
             {
-                var next = new Dictionary<string, string>(at);
-                foreach (var change in reaction.Changes)
-                    Put(next, change.Name.Value, change.Position.Value);
+                var next = Made(at, reaction.Changes, reaction.When);
                 var text = Text(next);
                 if (text == Text(at))
                     continue;
@@ -231,14 +229,9 @@ internal sealed class NaiveExplorer
     {
         acts.Add((
             act,
-            s => Follows(s, stage)
-                && All(s, move.Needs)
-                && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp)),
-            s =>
-            {
-                foreach (var change in move.Changes)
-                    Put(s.At, change.Name.Value, change.Position.Value);
-            },
+            s => Follows(s, stage) && All(s, move.Needs) && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp))
+                && (move.FromOutside || CanReach(s.At, Made(s.At, move.Changes, move.Needs))),
+            s => Become(s.At, Made(s.At, move.Changes, move.Needs)),
             stage?.Id.Value,
             number));
         var moved = move.Changes.Where(c => named[c.Name.Value] is Part or Thing).ToList();
@@ -265,6 +258,9 @@ internal sealed class NaiveExplorer
                     var was = new Dictionary<string, string>(s.At);
                     foreach (var (name, position) in origin)
                         was[name] = position;
+                    var again = Made(was, move.Changes, move.Needs);
+                    if (moved.Exists(c => again[c.Name.Value] != c.Position.Value) || !(move.FromOutside || CanReach(s.At, was)))
+                        return false;
                     return All(was, move.Needs) && moved.TrueForAll(c => Speaks(move.Needs, c.Name.Value) || origin[c.Name.Value] != c.Position.Value);
                 },
                 s =>
@@ -279,9 +275,45 @@ internal sealed class NaiveExplorer
 
     private bool Follows(State state, Stage? stage) => stage is null || stage.After.All(id => Done(state, id.Value));
 
-    private void Put(Dictionary<string, string> at, string name, string position)
+    // Where everything is after some changes. A thing that is given comes from its hiding place, or out of a slot that the needs name.
+    private Dictionary<string, string> Made(Dictionary<string, string> at, IEnumerable<Change> changes, IReadOnlyCollection<Condition> needs)
     {
-        if (named[name] is not Thing || at[name] != Thing.UsedUp)
+        var after = new Dictionary<string, string>(at);
+        foreach (var change in changes)
+        {
+            var (name, position) = (change.Name.Value, change.Position.Value);
+            if (named[name] is Thing && (at[name] == Thing.UsedUp || (change.Given && at[name] != Thing.Hidden && !NamesSlot(needs, name, at[name]))))
+                continue;
+            after[name] = position;
+        }
+
+        return after;
+    }
+
+    private static bool NamesSlot(IEnumerable<Condition> conditions, string thing, string slot) => conditions.Any(c => c switch
+    {
+        InPosition need => need.Name.Value == thing && need.Positions.Any(p => p.Value == slot),
+        AnyOf any => any.Alternatives.Any(a => NamesSlot(a, thing, slot)),
+        _ => false,
+    });
+
+    // A hand that moves a part, or a thing out of hiding or into it, needs all that lies before it open, before the act or after it.
+    private bool CanReach(Dictionary<string, string> before, Dictionary<string, string> after) => named.Values
+        .Where(n => before[n.Id.Value] != after[n.Id.Value])
+        .Where(n => n is Part || (n is Thing && (before[n.Id.Value] == Thing.Hidden || after[n.Id.Value] == Thing.Hidden)))
+        .All(n => Open(n, before) || Open(n, after));
+
+    private bool Open(Named n, Dictionary<string, string> at) => n.Behind is not { } behind || behind.All(c => Open(c, at));
+
+    private bool Open(Condition condition, Dictionary<string, string> at) => condition is AnyOf any
+        ? any.Alternatives.Any(a => a.All(c => Open(c, at)))
+        : All(at, [condition]) && Open(named[((InPosition)condition).Name.Value], at);
+
+    private static Dictionary<string, string> With(Dictionary<string, string> at, string name, string position) => new(at) { [name] = position };
+
+    private static void Become(Dictionary<string, string> at, Dictionary<string, string> after)
+    {
+        foreach (var (name, position) in after)
             at[name] = position;
     }
 

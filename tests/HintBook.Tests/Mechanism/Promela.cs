@@ -18,7 +18,7 @@ internal static class Promela
         text.Append("active proctype box() {\ndo\n");
         foreach (var act in machine.Acts.Where(act => !act.When.IsEmpty && !act.Effects.IsEmpty))
         {
-            var effects = string.Join("; ", act.Effects.Select(effect => Of(machine, act, effect)));
+            var effects = string.Join("; ", act.Effects.Select(effect => Of(machine, effect)));
             text.Append(CultureInfo.InvariantCulture, $":: d_step {{ {Any(act.When.Select(clause => Of(machine, clause)))} -> {effects} }}\n");
         }
 
@@ -27,10 +27,14 @@ internal static class Promela
         return text.Append(":: d_step { false -> skip }\nod\n}\n").ToString();
     }
 
-    // What is used up for good stays so.
-    private static string Of(Machine machine, Act act, Effect effect) => machine.Variables[effect.Variable].Gone is >= 0 and var gone && !act.Restores
-        ? Invariant($"v{effect.Variable} = (v{effect.Variable} == {gone} -> {gone} : {effect.Position})")
-        : Invariant($"v{effect.Variable} = {effect.Position}");
+    // From some positions an effect takes nothing away.
+    private static string Of(Machine machine, Effect effect)
+    {
+        var stays = Enumerable.Range(0, machine.Variables[effect.Variable].Positions.Length).Where(p => !effect.Applies(p) && p != effect.Position).ToArray();
+        return stays.Length == 0
+            ? Invariant($"v{effect.Variable} = {effect.Position}")
+            : Invariant($"v{effect.Variable} = ({string.Join(" || ", stays.Select(p => Invariant($"v{effect.Variable} == {p}")))} -> v{effect.Variable} : {effect.Position})");
+    }
 
     private static string Of(Machine machine, Clause clause) =>
         clause.Literals.IsEmpty ? "true" : $"({string.Join(" && ", clause.Literals.Select(literal => Of(machine, literal)))})";

@@ -82,15 +82,22 @@ internal static class RandomBoxes
         }
 
         for (var i = pick.Of(0, 3); i > 0; i--)
-            box.Move($"m{i}", Needs(pick, names), Changes(pick, names, 1), reversible: pick.Of(0, 2) == 0);
+            box.Move($"m{i}", Needs(pick, names), Changes(pick, names, 1), reversible: pick.Of(0, 2) == 0, undo: AnyUndo(pick, names), outside: pick.Of(0, 5) == 0);
         for (var i = pick.Of(0, 4) == 0 ? pick.Of(1, 2) : 0; i > 0; i--)
             box.Reaction(Literal(pick, names) + ", " + Literal(pick, names), Changes(pick, names, 1));
+        // Each lies behind what was declared before it, so that there is no circle.
+        for (var i = 1; i < names.Count; i++)
+        {
+            if (names[i].Id[0] != 'f' && pick.Of(0, 2) == 0)
+                box.Behind(names[i].Id, pick.Of(0, 4) == 0 ? $"any({Literal(pick, names[..i])}; {Literal(pick, names[..i])})" : Literal(pick, names[..i]));
+        }
+
         var stages = pick.Of(2, 4);
         for (var i = 1; i <= stages; i++)
         {
             var after = i > 1 && pick.Of(0, 4) == 0 ? $"s{pick.Of(1, i - 1)}" : "";
             var moves = Enumerable.Range(0, pick.Of(0, 5) == 0 ? 2 : 1)
-                .Select(m => BoxBuilder.MoveOf($"s{i}m{m}", Needs(pick, names), Changes(pick, names, 2), reversible: pick.Of(0, 4) == 0));
+                .Select(m => BoxBuilder.MoveOf($"s{i}m{m}", Needs(pick, names), Changes(pick, names, 2), reversible: pick.Of(0, 4) == 0, undo: AnyUndo(pick, names), outside: pick.Of(0, 7) == 0));
             box.Stage($"s{i}", [.. moves], after);
         }
 
@@ -149,7 +156,28 @@ internal static class RandomBoxes
             changes[id] = positions[pick.Of(0, positions.Length - 1)];
         }
 
-        return string.Join(", ", changes.Select(c => $"{c.Key}={c.Value}"));
+        // What is given is read after all the rest.
+        var given = changes.Where(c => c.Value == Thing.InHand && pick.Of(0, 2) > 0).Select(c => c.Key).ToHashSet();
+        return string.Join(", ", changes.Where(c => !given.Contains(c.Key)).Select(c => $"{c.Key}={c.Value}").Concat(given));
+    }
+
+    private static Undo? AnyUndo(Pick pick, List<(string Id, string[] Positions)> names) => pick.Of(0, 7) switch
+    {
+        0 or 1 or 2 => BoxBuilder.Undos(AnyUndoStep(pick, names)),
+        3 => BoxBuilder.Undos([.. Enumerable.Range(0, pick.Of(2, 3)).Select(_ => AnyUndoStep(pick, names))]),
+        4 => pick.Of(0, 2) == 0 ? BoxBuilder.Never("it is broken") : null,
+        _ => null,
+    };
+
+    // What is known stays known: an undo moves parts and things.
+    private static UndoStep AnyUndoStep(Pick pick, List<(string Id, string[] Positions)> names)
+    {
+        var movable = names.FindAll(name => name.Id[0] != 'f');
+        var things = movable.FindAll(name => name.Id[0] == 't');
+        var putBack = things.Count > 0 && pick.Of(0, 1) == 0 ? things[pick.Of(0, things.Count - 1)].Id : "";
+        var parts = movable.FindAll(name => name.Id != putBack);
+        var changes = parts.Count > 0 && pick.Of(0, 3) > 0 ? parts[pick.Of(0, parts.Count - 1)] is var (id, positions) ? $"{id}={positions[pick.Of(0, 2) == 0 ? ^1 : 0]}" : "" : "";
+        return BoxBuilder.UndoStep(putBack, changes, pick.Of(0, 2) == 0 ? Literal(pick, names) : "");
     }
 
     /// <summary>Choices that follow from one number alone (a xorshift generator), so that a failing box can be made again.</summary>

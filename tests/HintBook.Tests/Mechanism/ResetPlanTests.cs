@@ -102,7 +102,7 @@ public class ResetPlanTests
     public void The_json_has_the_promised_shape()
     {
         using var json = JsonDocument.Parse(SolutionJson.Write(Reset(Boxes.ChineseRings(3))));
-        Assert.Equal(["possible", "plan", "replaces", "bound"], json.RootElement.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["possible", "plan", "replaces", "bound", "claims"], json.RootElement.EnumerateObject().Select(p => p.Name));
     }
 
     private static ResetPlan Reset(Book book, bool reduce = true) =>

@@ -14,6 +14,9 @@ internal static class Solving
     public static Solution Of(Book book, bool reduce = true) =>
         Solver.Solve(book, SolveLimits.Default with { Reduce = reduce, Time = Patient }, null, TestContext.Current.CancellationToken);
 
+    public static ResetPlan Reset(Book book, bool reduce = true) =>
+        ResetPlan.Find(book, SolveLimits.Default with { Reduce = reduce, Time = Patient }, null, TestContext.Current.CancellationToken);
+
     public static Budget Budget(SolveLimits? limits = null) =>
         new(limits ?? SolveLimits.Default with { Time = Patient }, TimeProvider.System, null, TestContext.Current.CancellationToken);
 

@@ -31,9 +31,8 @@ internal static class WrittenBook
     private static void Write(Book book, string folder)
     {
         var text = new StringBuilder($"title: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
-        Section(text, "parts", book.Box.Parts, part =>
-            $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)} }}");
-        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))} }}");
+        Section(text, "parts", book.Box.Parts, part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)}{Behind(part)} }}");
+        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
             ? string.Create(
@@ -41,7 +40,7 @@ internal static class WrittenBook
                 $"{{ answer: \"{code.Answer}\", lock: {{ wheels: {set.Wheels}, symbols: \"{set.Symbols}\", seconds-a-try: {set.SecondsATry} }} }}")
             : $"{{ answer: \"{code.Answer}\" }}");
         Listed(text, "moves", book.Box.Moves.Select(Written));
-        Listed(text, "reactions", book.Box.Reactions.Select(reaction => $"{{ when: {List(reaction.When)}, does: {Changed(reaction.Changes)} }}"));
+        Listed(text, "reactions", book.Box.Reactions.Select(reaction => $"{{ when: {List(reaction.When)}, {Happening(reaction.Changes)} }}"));
         File.WriteAllText(Path.Combine(folder, "book.yaml"), text.ToString());
 
         Directory.CreateDirectory(Path.Combine(folder, "stages"));
@@ -75,10 +74,19 @@ internal static class WrittenBook
     private static string Written(Move move)
     {
         var undo = move.Undo is { } back
-            ? $", undo: {{ put-back: {Names(back.PutBack.Select(thing => thing.Value))}, does: {Changed(back.Changes)} }}"
+            ? $", undo: {(back.Steps.Length == 1 ? Written(back.Steps[0]) : back.Steps.IsEmpty ? $"{{ never: \"{back.Never}\" }}" : $"[ {string.Join(", ", back.Steps.Select(Written))} ]")}"
             : "";
-        return $"{{ name: \"{move.Name}\", needs: {List(move.Needs)}, does: {Changed(move.Changes)}, reversible: {Flag(move.Reversible)}{undo} }}";
+        return $"{{ name: \"{move.Name}\", needs: {List(move.Needs)}, {Happening(move.Changes)}, reversible: {Flag(move.Reversible)}{(move.FromOutside ? ", behind: []" : "")}{undo} }}";
     }
+
+    private static string Written(UndoStep step) =>
+        $"{{ needs: {List(step.Needs)}, put-back: {Names(step.PutBack.Select(thing => thing.Value))}, does: {Changed(step.Changes)} }}";
+
+    // What is given stands last, as it is read.
+    private static string Happening(IReadOnlyCollection<Change> changes) =>
+        $"does: {Changed(changes.Where(change => !change.Given))}, gives: {Names(changes.Where(change => change.Given).Select(change => change.Name.Value))}";
+
+    private static string Behind(Named named) => named.Behind is { } behind ? $", behind: {List(behind)}" : "";
 
     private static string List(IEnumerable<Condition> conditions) => $"[ {string.Join(", ", conditions.Select(Written))} ]";
 

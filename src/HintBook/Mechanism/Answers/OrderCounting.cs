@@ -67,12 +67,13 @@ internal sealed class OrderCounting
             total++;
         if (started.States.Numbers.Length > 0)
             layer[started.States] = BigInteger.One;
-        var sets = 1;
+        var (sets, looked) = (1, 0L);
         while (layer.Count > 0)
         {
             var next = new Dictionary<Key, BigInteger>();
             foreach (var (states, count) in layer)
             {
+                looked += states.Numbers.Length;
                 foreach (var (_, reached) in Completed(states))
                 {
                     var (open, solved) = Closed(reached);
@@ -82,7 +83,7 @@ internal sealed class OrderCounting
                         next[open] = next.GetValueOrDefault(open) + count;
                 }
 
-                if (++sets > MostSets || budget.Spent(0, next.Count, 0))
+                if (++sets > MostSets || budget.Spent(looked, next.Count, 0))
                     return new Orders(total + layer.Values.Max(), Exact: false);
             }
 

@@ -96,7 +96,7 @@ internal sealed class RelaxedLandmarks
         var readers = machine.Variables.Select(_ => new List<int>()).ToArray();
         for (var e = 0; e < count; e++)
         {
-            foreach (var v in WhenOf(e).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Distinct())
+            foreach (var v in WhenOf(e).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Concat(Staying(e)).Distinct())
                 readers[v].Add(e);
         }
 
@@ -118,20 +118,32 @@ internal sealed class RelaxedLandmarks
         }
     }
 
+    private ImmutableArray<Effect> EffectsOf(int e) => e < machine.Acts.Length ? machine.Acts[e].Effects : machine.Rules[e - machine.Acts.Length].Effects;
+
+    private IEnumerable<int> Staying(int e) =>
+        EffectsOf(e).Where(effect => machine.Variables[effect.Variable].MayStay(effect)).Select(effect => effect.Variable);
+
+    private bool Applies(Effect effect) => before[effect.Variable].Index().Any(place => place.Item is not null && effect.Applies(place.Index));
+
+    // What stays elsewhere was there before if it was on every way to where it stays.
+    private bool Surely(Effect effect) => Gives(effect) && before[effect.Variable].Index().All(place =>
+        place.Item is null || effect.Applies(place.Index) || place.Index == effect.Position || place.Index == machine.Variables[effect.Variable].Gone ||
+        place.Item[things.Of(effect.Variable, effect.Position)]);
+
     private ImmutableArray<Clause> WhenOf(int e) => e < machine.Acts.Length ? machine.Acts[e].When : machine.Rules[e - machine.Acts.Length].When;
 
     private List<int> Give(int e, Bits certain)
     {
         var changed = new List<int>();
-        var effects = e < machine.Acts.Length ? machine.Acts[e].Effects : machine.Rules[e - machine.Acts.Length].Effects;
+        var effects = EffectsOf(e).Where(Applies).ToArray();
         if (e < machine.Acts.Length)
             certain[e] = true;
-        foreach (var effect in effects.Where(Gives))
+        foreach (var effect in effects.Where(Surely))
             certain[things.Of(effect.Variable, effect.Position)] = true;
         foreach (var effect in effects)
         {
             var with = certain;
-            if (Rests(effect.Variable, effect.Position) && !Gives(effect))
+            if (Rests(effect.Variable, effect.Position) && !Surely(effect))
             {
                 with = certain.Copy();
                 with[things.Of(effect.Variable, effect.Position)] = true;

@@ -11,6 +11,7 @@ namespace HintBook.Mechanism.Answers;
 internal sealed class ResetPlanner
 {
     private const int MostStatesBesides = 50_000;
+    private const int ManyEnds = 1_000;
     private const int MostToReach = 20_000_000;
     private const int MostPlacesBesides = 1_000_000;
     private readonly Explored explored;
@@ -34,18 +35,22 @@ internal sealed class ResetPlanner
         if (explored.Result.Way is not { } opening)
             return Nothing(explored.Result.Why ?? "the box can't be opened");
         var from = Exhausted(opening, shipped);
-        var solved = from.Aggregate(shipped, (state, act) => stepper.After(act, state)!);
         var back = ResetMachine.Build(book, machine, shipped);
+        if (back.Refused is { } refused)
+            return Nothing(refused);
+        var solved = ResetMachine.StateOf(back, from.Aggregate(shipped, (state, act) => stepper.After(act, state)!));
         ImmutableArray<Step> opened = [.. from.Select(act => machine.Acts[act].Step)];
         var greedy = new GreedyReset(back, opened);
-        var (plan, bound, why) = Shortest(back, solved, greedy);
+        // What isn't attained even if nothing stopped being so needs no search.
+        var waiting = new WaitingReasons(back with { Start = [.. solved] });
+        var (plan, bound, why) = waiting.Holds(back.Goal) ? Shortest(back, solved, greedy) : (null, 0, null);
         plan = plan is null ? null : ReverseOrder.Arrange(back, plan, solved, opened);
         ImmutableArray<Step> steps = plan is null ? [] : [.. plan.Select(act => back.Acts[act].Step)];
         if (plan is not null)
             Check(opened, steps);
-        var possible = plan is not null ? Everywhere(back, greedy, steps)
+        var possible = plan is not null ? Everywhere(back, greedy, steps, solved, plan)
             : why is not null ? new Claim.NotProved(why)
-            : new Claim.Refuted(opened, Stuck(back, solved));
+            : new Claim.Refuted(opened, waiting.Explain(back.Goal));
         var result = new ResetPlan
         {
             Possible = possible,
@@ -56,7 +61,7 @@ internal sealed class ResetPlanner
             States = budget.Stored,
             Findings = [],
         };
-        return result with { Findings = Findings.Of(Tell(result)).All };
+        return result with { Findings = Findings.Of(Tell(result, back)).All };
     }
 
     private (List<int>? Plan, int Bound, string? Why) Shortest(Machine back, int[] solved, GreedyReset greedy)
@@ -89,10 +94,10 @@ internal sealed class ResetPlanner
     }
 
     // The plan of one solved box says nothing of the others: either one plan does for any, or each of them is looked at.
-    private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan)
+    private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan, int[] solved, List<int> acts)
     {
         var greedily = budget.Limits.Reduce && !ReactionConflicts.Any(back);
-        if (greedily && greedy.PutsBackAnything(new WaitingReasons(machine).Attainable, Movable()))
+        if (greedily && greedy.PutsBackAnything(Attainable(back), Movable()))
             return new Claim.Proved(plan);
         var forward = explored.Graph ?? Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
@@ -100,8 +105,10 @@ internal sealed class ResetPlanner
         var ends = Ends(forward, back);
         if (greedily)
         {
+            ends = WithoutWayToGood(back, ends, solved, acts);
             var good = new HashSet<Positions>();
-            ends = ends.FindAll(end => !greedy.LeadsBack(end.State.State, good));
+            if (ends.Count > ManyEnds)
+                ends = ends.FindAll(end => !greedy.LeadsBack(end.State.State, good));
         }
 
         if (ends.Count == 0)
@@ -119,6 +126,55 @@ internal sealed class ResetPlanner
         return new Claim.Proved(plan);
     }
 
+    // Solved states are mostly a few steps from each other: whichever leads to one that is known to lead back leads back itself.
+    private List<(int Number, Positions State)> WithoutWayToGood(Machine back, List<(int Number, Positions State)> ends, int[] solved, List<int> plan)
+    {
+        var trimmed = AsFarAsRead(back, solved);
+        var moves = new Stepper(trimmed);
+        int[] state = [.. trimmed.Start];
+        var good = new HashSet<Positions> { new(state) };
+        foreach (var act in plan)
+        {
+            if (moves.After(act, state) is not { } next)
+                return ends;
+            good.Add(new Positions(state = next));
+        }
+
+        foreach (var most in new[] { 100, 1_000, 10_000 })
+        {
+            ends = ends.FindAll(end => !LeadsTo(good, trimmed, moves, end.State, most));
+            if (ends.Count is 0 or > ManyEnds || budget.Spent(0, ends.Count, 0))
+                break;
+        }
+
+        return ends;
+    }
+
+    private static bool LeadsTo(HashSet<Positions> good, Machine back, Stepper moves, Positions from, int most)
+    {
+        var cameFrom = new Dictionary<Positions, Positions?> { [from] = null };
+        var open = new Queue<Positions>([from]);
+        while (open.TryDequeue(out var at))
+        {
+            if (good.Contains(at) || Stepper.Holds(back.Goal, at.State))
+            {
+                for (Positions? on = at; on is { } here; on = cameFrom[here])
+                    good.Add(here);
+                return true;
+            }
+
+            if (cameFrom.Count > most)
+                continue;
+            for (var act = 0; act < back.Acts.Length; act++)
+            {
+                if (Stepper.Holds(back.Acts[act].When, at.State) && moves.After(act, at.State) is { } next && cameFrom.TryAdd(new Positions(next), at))
+                    open.Enqueue(new Positions(next));
+            }
+        }
+
+        return false;
+    }
+
     // Solved states that differ only in what putting back never looks at are one.
     private List<(int Number, Positions State)> Ends(StateGraph forward, Machine back)
     {
@@ -129,8 +185,8 @@ internal sealed class ResetPlanner
         {
             if (!forward.Solved[number])
                 continue;
-            var state = new int[machine.Variables.Length];
-            foreach (var v in read)
+            var state = new int[back.Variables.Length];
+            foreach (var v in read.Where(v => v < machine.Variables.Length))
                 state[v] = forward.Position(number, v);
             if (seen.Add(new Positions(state)))
                 ends.Add((number, new Positions(state)));
@@ -138,6 +194,9 @@ internal sealed class ResetPlanner
 
         return ends;
     }
+
+    private ulong[] Attainable(Machine back) =>
+        [.. new WaitingReasons(machine).Attainable, .. Enumerable.Repeat(1UL, back.Variables.Length - machine.Variables.Length)];
 
     private static HashSet<int> Read(Machine back) =>
     [
@@ -218,22 +277,52 @@ internal sealed class ResetPlanner
             throw new InvalidOperationException($"a reset plan does not replay: {why}");
     }
 
-    private IEnumerable<Finding> Tell(ResetPlan plan)
+    // The move that moved what can't be put back any more, the last of them.
+    private Span ClosedBy(ImmutableArray<Step> way, Machine back)
+    {
+        var numbers = machine.Acts.Index().DistinctBy(act => act.Item.Step, ReferenceEqualityComparer.Instance)
+            .ToDictionary(act => (object)act.Item.Step, act => act.Index, ReferenceEqualityComparer.Instance);
+        var states = new List<int[]>();
+        if (stepper.Start() is not { } state || way.Any(step => !numbers.ContainsKey(step)))
+            return book.File.Top;
+        foreach (var step in way)
+        {
+            states.Add(state);
+            if (stepper.After(numbers[step], state) is not { } next)
+                return book.File.Top;
+            state = next;
+        }
+
+        states.Add(state);
+        var end = ResetMachine.StateOf(back, state);
+        var waiting = new WaitingReasons(back with { Start = [.. end] });
+        var wrong = back.Goal.SelectMany(clause => clause.Literals).Where(literal => !literal.Takes(end[literal.Variable]) && literal.Variable < state.Length).ToList();
+        var stuck = wrong.Where(literal => (waiting.Attainable[literal.Variable] & literal.Accepts) == 0).Concat(wrong).Select(literal => literal.Variable).FirstOrDefault(-1);
+        for (var i = way.Length - 1; stuck >= 0 && i >= 0; i--)
+        {
+            if (states[i][stuck] != states[i + 1][stuck])
+                return SolutionFindings.PlaceOf(book, way[i]);
+        }
+
+        return book.File.Top;
+    }
+
+    private IEnumerable<Finding> Tell(ResetPlan plan, Machine back)
     {
         switch (plan.Possible)
         {
             case Claim.Refuted when !SaysHow():
                 yield return MechanismFindings.NoReset.At(book.File.Top,
                     "Nothing says how the box is put back: no stage has an “undo” and no move is “reversible”.",
-                    "Write in each stage “undo: { put-back: [ … ], does: { … }, note: … }”, as far as something has to be put back.");
+                    "Write in each stage “undo: { put-back: [ … ], does: { … }, says: … }”, as far as something has to be put back.");
                 break;
             case Claim.Refuted refuted:
-                yield return MechanismFindings.NoReset.At(book.File.Top,
-                    $"The box can't be put back after {SolutionFindings.Say(refuted.Witness)}. {refuted.Why}",
-                    "Make the moves “reversible: true”, or say in “undo” what puts them back.");
+                yield return MechanismFindings.NoReset.At(ClosedBy(refuted.Witness, back),
+                    $"The box can't be put back any more. {refuted.Why} So it is after {SolutionFindings.Say(refuted.Witness)}.",
+                    "Make the move “reversible: true”, or say in “undo” what puts back what it moved; what isn't meant to go back says “undo: { never: … }”.");
                 break;
             case Claim.NotProved open:
-                yield return MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.");
+                yield return MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.", Hardness.Help(machine));
                 break;
         }
 

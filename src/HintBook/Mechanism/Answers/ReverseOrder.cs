@@ -64,7 +64,7 @@ internal static class ReverseOrder
         var next = -1;
         for (var i = plan.Count - 1; i >= 0; i--)
         {
-            if (back.Acts[plan[i]].Step.Stage is { } stage)
+            if (back.Acts[plan[i]].Step is { Kind: not StepKind.StageMove, Stage: { } stage })
                 next = done.GetValueOrDefault(stage, -1);
             times[i] = back.Acts[plan[i]].Step is { Kind: StepKind.Replace } replace ? GivenAt(back, opened, replace.Leaves[0].Name) : next;
         }

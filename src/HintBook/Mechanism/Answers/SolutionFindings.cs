@@ -15,7 +15,7 @@ internal static class SolutionFindings
     public static IEnumerable<Finding> Collect(Machine machine, WaitingReasons waiting, Solution solution)
     {
         var book = machine.Book;
-        return [.. Goal(machine, waiting, solution), .. OutOfReach(machine, waiting, solution), .. Never(machine, waiting, solution), .. Ways(book, solution)];
+        return [.. Goal(machine, waiting, solution), .. OutOfReach(machine, waiting, solution), .. Never(machine, waiting, solution), .. NeverOpen(machine, waiting), .. GivesNothing(machine, solution), .. Ways(book, solution)];
     }
 
     private static IEnumerable<Finding> Goal(Machine machine, WaitingReasons waiting, Solution solution)
@@ -31,7 +31,9 @@ internal static class SolutionFindings
         else if (solution.Opens is Claim.NotProved open && machine.Refused is not null)
             yield return MechanismFindings.CannotExplore.At(at, $"Whether the box opens is not proved: {open.Why}.");
         else if (solution.Opens is Claim.NotProved unknown)
-            yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.");
+            yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.", Hardness.Help(machine));
+        if (solution is { Opens: Claim.Proved, NoDeadEnds: Claim.NotProved stuck })
+            yield return MechanismFindings.DeadEndsNotProved.At(at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine));
     }
 
     // Stages that wait for the same thing in the end are told together, at the first of them.
@@ -52,6 +54,36 @@ internal static class SolutionFindings
             yield return MechanismFindings.NeverPossible(PlaceOf(machine.Book, act.Step), waiting.Described(act.Step), waiting.Explain(act.When));
         foreach (var rule in machine.Rules.Where(rule => !waiting.Holds(rule.When)))
             yield return MechanismFindings.NeverPossible(machine.Book.Box.Reactions[rule.Number].At, "what the box does by itself", waiting.Explain(rule.When));
+    }
+
+    private static IEnumerable<Finding> NeverOpen(Machine machine, WaitingReasons waiting) => machine.Behind
+        .Where(behind => behind.Value is not [{ Literals.IsEmpty: true }] && !waiting.Holds(behind.Value))
+        .OrderBy(behind => behind.Key)
+        .Select(behind => HandlingFindings.NeverOpen(machine.Variables[behind.Key].Named!, waiting.Explain(behind.Value)));
+
+    // What was in the hand on every way to a stage and is never hidden again can be given there only out of a slot that it names.
+    private static IEnumerable<Finding> GivesNothing(Machine machine, Solution solution)
+    {
+        var attained = solution.Stages.ToDictionary(stage => stage.Id, stage => stage.Attained.ToHashSet());
+        var hiding = machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects))
+            .Where(effect => machine.Variables[effect.Variable].Named is Thing && machine.Variables[effect.Variable].Positions[effect.Position] == Thing.Hidden)
+            .Select(effect => effect.Variable).ToHashSet();
+        foreach (var act in machine.Acts.Where(act => act.Step.Kind is StepKind.StageMove or StepKind.BookMove))
+        {
+            foreach (var effect in act.Effects.Where(effect => !hiding.Contains(effect.Variable)))
+            {
+                var variable = machine.Variables[effect.Variable];
+                if (variable.Named is not Thing { Fits.IsEmpty: false } thing)
+                    continue;
+                var unnamed = effect.From == ((1UL << variable.Positions.IndexOf(Thing.Hidden)) | (1UL << variable.Positions.IndexOf(Thing.InHand)));
+                if (unnamed && (thing.Starts != Thing.Hidden || WasFound(act, effect)))
+                    yield return HandlingFindings.GivesNothing(MoveOf(machine.Book, act.Step)?.Changes.Last(change => change.Name.Value == variable.Id).Name ?? thing.Id, thing.Fits);
+            }
+        }
+
+        bool WasFound(Act act, Effect effect) => act.Step.Stage is { } id
+            ? attained[id].Contains(new Placed(machine.Variables[effect.Variable].Id, Thing.InHand))
+            : machine.Acts.Any(other => other.Stage >= 0 && other.Effects.Any(each => each.Variable == effect.Variable && each.Position == effect.Position));
     }
 
     private static IEnumerable<Finding> Ways(Book book, Solution solution)
@@ -80,7 +112,7 @@ internal static class SolutionFindings
 
     /// <summary>A way in one line.</summary>
     public static string Say(IReadOnlyCollection<Step> way) =>
-        way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(11))}; … ({way.Count} moves)";
+        way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
 
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
     {
@@ -95,6 +127,7 @@ internal static class SolutionFindings
     private static Move? MoveOf(Book book, Step step) =>
         step.Move < 0 ? null : step.Stage is null ? book.Box.Moves[step.Move] : book.Stages.First(s => s.Id.Value == step.Stage).Moves[step.Move];
 
-    private static Span PlaceOf(Book book, Step step) =>
+    /// <summary>Where a step of a way is written.</summary>
+    public static Span PlaceOf(Book book, Step step) =>
         MoveOf(book, step)?.Name.At ?? book.Box.Parts.First(part => part.Id.Value == step.Leaves[0].Name).Id.At;
 }

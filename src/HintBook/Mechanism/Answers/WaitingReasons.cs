@@ -16,16 +16,13 @@ internal sealed class WaitingReasons
     private const int MostLinks = 8;
 
     private readonly Machine machine;
-    private readonly ulong[] attained;
+    private readonly IReadOnlyList<ulong> attained;
 
     /// <summary>Attains whatever can be, from the shipped box.</summary>
     public WaitingReasons(Machine machine)
     {
         this.machine = machine;
-        attained = machine.Start.Select(position => 1UL << position).ToArray();
-        var relaxed = new DeleteRelaxation(machine);
-        foreach (var effect in Enumerable.Range(0, relaxed.Events).Where(relaxed.Happens).SelectMany(e => relaxed.EffectsOf(e)))
-            attained[effect.Variable] |= 1UL << effect.Position;
+        attained = new DeleteRelaxation(machine).Attained;
     }
 
     /// <summary>By variable: the positions that it may come to have; no others ever.</summary>
@@ -40,23 +37,25 @@ internal sealed class WaitingReasons
         if (Missing(when) is not { } first)
             return NeverTogether(when);
         var told = new List<Literal>();
-        var sentence = $"It waits for {Said(first)}";
+        var links = new List<string> { $"It waits for {Said(first)}" };
         for (var here = first; ;)
         {
             told.Add(here);
             if (GiverOf(here) is not { } giver)
-                return $"{sentence}, which nothing in the book gives.";
+                return $"{Linked(links)}, which nothing in the book gives.";
             if (Missing(giver.When) is not { } next)
-                return $"{sentence}; that comes from {giver.Described}, which asks for what is never so at the same time.";
+                return $"{Linked(links)}; that comes from {giver.Described}, which asks for what is never so at the same time.";
             var closes = told.IndexOf(next);
-            sentence += $"; that comes from {giver.Described}, which {(closes >= 0 ? "again " : "")}waits for {Said(next)}";
+            links.Add($"that comes from {giver.Described}, which {(closes >= 0 ? "again " : "")}waits for {Said(next)}");
             if (closes >= 0)
-                return sentence + Circle(told[closes..]);
-            if (told.Count == MostLinks)
-                return sentence + ", and so on.";
+                return Linked(links) + Circle(told[closes..]);
             here = next;
         }
     }
+
+    // A long chain is cut in the middle: its end is the cause.
+    private static string Linked(List<string> links) =>
+        string.Join("; ", links.Count <= MostLinks ? links : [.. links.Take(MostLinks / 2), "…", .. links.TakeLast(MostLinks / 2)]);
 
     /// <summary>Where the chain of a condition that never holds ends: what nothing gives, or the first written of a circle; null if it doesn't end there.</summary>
     public Literal? Root(ImmutableArray<Clause> when)

@@ -71,7 +71,7 @@ internal sealed class GainGraph
     public int Done(int stage) => NumberOf(new Gain(Book.Stages[stage].Id.Value, null));
 
     private GainStep Free(Part part) => new(
-        WantOf(part.Needs),
+        new AllWanted([WantOf(part.Needs), Open(part, null, [])]),
         [.. part.Positions.Select(position => NumberOf(new Gain(part.Id.Value, position)))],
         null);
 
@@ -86,13 +86,47 @@ internal sealed class GainGraph
 
         // A stage is done when each of its moves could be made.
         yield return new GainStep(
-            new AllWanted([.. stage.Moves.Select(move => WantOf(move.Needs)), .. after]),
+            new AllWanted([.. stage.Moves.Select(WantOf), .. after]),
             [Done(index)],
             index);
     }
 
     private GainStep StepOf(Move move, int? stage) =>
-        new(WantOf(move.Needs), GainsOf(move.Changes), stage);
+        new(WantOf(move), GainsOf(move.Changes), stage);
+
+    // Its needs, and what lies open now or once it is made for a hand to get at what it moves.
+    private AllWanted WantOf(Move move)
+    {
+        if (move.FromOutside)
+            return WantOf(move.Needs);
+        var changes = move.Changes.GroupBy(change => change.Name.Value).ToDictionary(group => group.Key, group => group.Last().Position.Value);
+        var reaching =
+            from change in changes
+            where Names.TryGetValue(change.Key, out var named) && named.Behind is { IsEmpty: false }
+            let named = Names[change.Key]
+            select (Want)new AnyWanted([.. Untouched(named, change.Value), Open(named, null, []), Open(named, changes, [])]);
+        return new AllWanted([.. WantOf(move.Needs).Wants, .. reaching]);
+    }
+
+    // A part that is there already isn't moved; a thing that was found already is taken from nowhere.
+    private IEnumerable<Want> Untouched(Named named, string position) => named is Thing && position != Thing.Hidden
+        ? named.Positions.Where(other => other != Thing.Hidden).Select(other => new GainWanted(NumberOf(new Gain(named.Id.Value, other))))
+        : [new GainWanted(NumberOf(new Gain(named.Id.Value, position)))];
+
+    private Want Open(Named named, Dictionary<string, string>? changed, ImmutableHashSet<string> within) =>
+        named.Behind is not { } behind || within.Contains(named.Id.Value) ? Want.Nothing
+        : new AllWanted([.. behind.Select(condition => Open(condition, changed, within.Add(named.Id.Value)))]);
+
+    private Want Open(Condition condition, Dictionary<string, string>? changed, ImmutableHashSet<string> within) => condition switch
+    {
+        AnyOf any => new AnyWanted([.. any.Alternatives.Select(all => (Want)new AllWanted([.. all.Select(each => Open(each, changed, within))]))]),
+        InPosition one when Names.TryGetValue(one.Name.Value, out var named) => new AllWanted(
+        [
+            changed is not null && changed.TryGetValue(one.Name.Value, out var position) && PositionsOf(one).Contains(position) ? Want.Nothing : WantOf(condition),
+            Open(named, changed, within),
+        ]),
+        _ => WantOf(condition),
+    };
 
     private ImmutableArray<int> GainsOf(ImmutableArray<Change> changes) =>
         [.. changes.Select(change => NumberOf(new Gain(change.Name.Value, change.Position.Value)))];

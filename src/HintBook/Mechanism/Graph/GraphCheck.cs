@@ -88,6 +88,7 @@ internal static class GraphCheck
     [
         .. book.Goal,
         .. book.Box.Parts.SelectMany(part => part.Needs),
+        .. book.Box.Names.SelectMany(named => named.Behind ?? []),
         .. book.Box.Moves.SelectMany(move => move.Needs),
         .. book.Box.Reactions.SelectMany(reaction => reaction.When),
         .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Needs).Distinct(),

@@ -17,6 +17,7 @@ internal static class Compiler
 
         var numbers = variables.Select((v, i) => (v.Id, i)).DistinctBy(pair => pair.Id).ToDictionary(pair => pair.Id, pair => pair.i);
         var clauses = new Clauses(numbers, variables);
+        var reach = new Reach(clauses, numbers, variables);
         var done = Marks(book, variables, marks);
         var acts = new List<Act>();
         var stageActs = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
@@ -37,10 +38,10 @@ internal static class Compiler
         foreach (var (move, m) in book.Box.Moves.Select((move, m) => (move, m)))
             Add(move, new Step { Kind = StepKind.BookMove, Says = move.Name.Value, Move = m }, Clauses.Always, -1, []);
         foreach (var part in book.Box.Parts.Where(part => part.Free))
-            acts.AddRange(FreeMoves(part, numbers[part.Id.Value], variables, clauses.Of(part.Needs)));
+            acts.AddRange(FreeMoves(part, numbers[part.Id.Value], variables, clauses, reach));
 
         var rules = book.Box.Reactions
-            .Select((reaction, number) => new Rule(number, clauses.Of(reaction.When), Effects(reaction.Changes, numbers, variables)))
+            .Select((reaction, number) => new Rule(number, clauses.Of(reaction.When), Effects(reaction.Changes, reaction.When, numbers, variables)))
             .ToImmutableArray();
         var goal = clauses.Of(book.Goal);
         return clauses.TooMany
@@ -54,32 +55,54 @@ internal static class Compiler
                 Rules = rules,
                 Goal = goal,
                 StageActs = stageActs.ToImmutable(),
+                Behind = reach.All(),
             }.AtRest();
 
         void Add(Move move, Step step, ImmutableArray<Clause> after, int stage, IEnumerable<Effect> marked)
         {
-            var effects = Effects(move.Changes, numbers, variables);
+            var effects = Effects(move.Changes, move.Needs, numbers, variables);
             var when = clauses.Both(clauses.Both(clauses.Of(move.Needs), after), UsedUpIsThere(effects, variables));
-            acts.Add(new Act(step, when, [.. effects, .. marked], stage));
-            if (move.Reversible)
-                acts.AddRange(WaysBack.Derive(step, when, effects, SpokenOf(move.Needs).ToHashSet(), variables));
+            acts.Add(new Act(step, move.FromOutside ? when : reach.And(when, effects), [.. effects, .. marked], stage));
+            if (!move.Reversible)
+                return;
+            var back = WaysBack.Derive(step, when, effects, SpokenOf(move.Needs).ToHashSet(), variables);
+            acts.AddRange(move.FromOutside ? back : back.Select(act => act with { When = reach.And(act.When, act.Effects) }));
         }
     }
 
     /// <summary>What a list of changes does: one effect a variable, the last one written.</summary>
+    /// <param name="changes">The changes.</param>
+    /// <param name="needs">What is asked for with them: a thing that is given is taken out of the slots that are named there.</param>
+    /// <param name="numbers">The number of each declared name.</param>
+    /// <param name="variables">The variables by number.</param>
     internal static ImmutableArray<Effect> Effects(
-        ImmutableArray<Change> changes, IReadOnlyDictionary<string, int> numbers, IReadOnlyList<Variable> variables)
+        ImmutableArray<Change> changes, ImmutableArray<Condition> needs, IReadOnlyDictionary<string, int> numbers, IReadOnlyList<Variable> variables)
     {
-        var effects = new SortedDictionary<int, int>();
+        var effects = new SortedDictionary<int, Effect>();
         foreach (var change in changes)
         {
             if (numbers.TryGetValue(change.Name.Value, out var number) &&
                 variables[number].Positions.IndexOf(change.Position.Value) is >= 0 and var position)
-                effects[number] = position;
+                effects[number] = new Effect(number, position, variables[number].NotGone & (change.Given ? TakenFrom(variables[number], needs) : ulong.MaxValue));
         }
 
-        return [.. effects.Select(pair => new Effect(pair.Key, pair.Value))];
+        return [.. effects.Values];
     }
+
+    private static ulong TakenFrom(Variable variable, ImmutableArray<Condition> needs)
+    {
+        if (variable.Named is not Thing thing)
+            return ulong.MaxValue;
+        var slots = SlotsNamed(thing.Id.Value, needs).Where(slot => thing.Fits.Any(fits => fits.Value == slot));
+        return slots.Append(Thing.Hidden).Append(Thing.InHand).Aggregate(0UL, (from, position) => from | (1UL << variable.Positions.IndexOf(position)));
+    }
+
+    private static IEnumerable<string> SlotsNamed(string thing, ImmutableArray<Condition> conditions) => conditions.SelectMany(condition => condition switch
+    {
+        InPosition need when need.Name.Value == thing => need.Positions.Select(position => position.Value),
+        AnyOf any => any.Alternatives.SelectMany(alternative => SlotsNamed(thing, alternative)),
+        _ => [],
+    });
 
     private static IEnumerable<string> SpokenOf(ImmutableArray<Condition> conditions) => conditions.SelectMany(condition => condition switch
     {
@@ -147,8 +170,10 @@ internal static class Compiler
         return [new Clause([.. literals])];
     }
 
-    private static IEnumerable<Act> FreeMoves(Part part, int number, List<Variable> variables, ImmutableArray<Clause> needs) =>
-        variables[number].Positions.Select((position, p) => new Act(
+    private static IEnumerable<Act> FreeMoves(Part part, int number, List<Variable> variables, Clauses clauses, Reach reach)
+    {
+        var needs = reach.ToMove(clauses.Of(part.Needs), number);
+        return variables[number].Positions.Select((position, p) => new Act(
             new Step
             {
                 Kind = StepKind.FreeMove,
@@ -158,6 +183,7 @@ internal static class Compiler
             needs,
             [new Effect(number, p)],
             -1));
+    }
 
     private static Machine Empty(Book book, string why) => new()
     {

@@ -35,6 +35,9 @@ internal sealed record Machine
     public Machine AtRest() =>
         Refused is null && !Packed.ReactionConflicts.Any(this) && new Stepper(this).Start() is { } rest ? this with { Start = [.. rest] } : this;
 
+    /// <summary>For each variable that lies behind something: what must hold for a hand to get at it.</summary>
+    public ImmutableDictionary<int, ImmutableArray<Clause>> Behind { get; init; } = ImmutableDictionary<int, ImmutableArray<Clause>>.Empty;
+
     /// <summary>Why the book cannot be explored at all, or null.</summary>
     public string? Refused { get; init; }
 }
@@ -51,6 +54,12 @@ internal sealed record Variable(string Id, ImmutableArray<string> Positions, Nam
 
     /// <summary>The set of all its positions.</summary>
     public ulong All => ulong.MaxValue >> (64 - Positions.Length);
+
+    /// <summary>The set of all its positions but the one that nothing leads out of.</summary>
+    public ulong NotGone => Gone < 0 ? All : All & ~(1UL << Gone);
+
+    /// <summary>Whether something that has this effect may leave it where it is, other than because it is gone for good.</summary>
+    public bool MayStay(Effect effect) => (NotGone & ~effect.From & ~(1UL << effect.Position)) != 0;
 }
 
 /// <summary>A variable is in one of some positions: bit p of <paramref name="Accepts"/> stands for position p.</summary>
@@ -64,20 +73,23 @@ internal readonly record struct Literal(int Variable, ulong Accepts)
 /// <summary>All of its literals hold; ordered by variable, each variable at most once.</summary>
 internal sealed record Clause(ImmutableArray<Literal> Literals);
 
-/// <summary>A variable goes to a position, unless it is gone for good.</summary>
+/// <summary>A variable goes to a position if it is in one of some others; elsewhere it stays, and what else happens happens.</summary>
+/// <param name="Variable">Its number.</param>
+/// <param name="Position">Where it goes.</param>
+/// <param name="From">Bit p stands for position p: from there it goes. What is gone for good is no such position but for putting back.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Effect(int Variable, int Position);
+internal readonly record struct Effect(int Variable, int Position, ulong From = ulong.MaxValue)
+{
+    /// <summary>Whether it takes place in a position, be it that it changes nothing.</summary>
+    public bool Applies(int position) => (From >> position & 1) != 0;
+}
 
 /// <summary>Something that a solver can do whenever one of its clauses holds.</summary>
 /// <param name="Step">What it is called and where it comes from.</param>
 /// <param name="When">The alternatives.</param>
 /// <param name="Effects">What changes, one effect a variable.</param>
 /// <param name="Stage">The number of the stage that it is a move of, or -1.</param>
-internal sealed record Act(Step Step, ImmutableArray<Clause> When, ImmutableArray<Effect> Effects, int Stage)
-{
-    /// <summary>Whether it may move what is gone for good: only putting back and replacing may.</summary>
-    public bool Restores => Step.Kind is StepKind.PutBack or StepKind.Replace;
-}
+internal sealed record Act(Step Step, ImmutableArray<Clause> When, ImmutableArray<Effect> Effects, int Stage);
 
 /// <summary>Something that the box does by itself.</summary>
 /// <param name="Number">Its place in the book, from 0.</param>

@@ -35,14 +35,14 @@ internal sealed class Stepper(Machine machine)
     public int[]? After(int act, int[] state)
     {
         var next = (int[])state.Clone();
-        Put(machine.Acts[act].Effects, next, machine.Acts[act].Restores);
+        Put(machine.Acts[act].Effects, next);
         return Settle(next);
     }
 
     /// <summary>Makes an act that is possible in the state itself; false if the box never rests after it.</summary>
     public bool Make(int act, int[] state)
     {
-        Put(machine.Acts[act].Effects, state, machine.Acts[act].Restores);
+        Put(machine.Acts[act].Effects, state);
         return Settle(state) is not null;
     }
 
@@ -53,7 +53,7 @@ internal sealed class Stepper(Machine machine)
             var still = true;
             foreach (var rule in machine.Rules)
             {
-                if (!Holds(rule.When, state) || !Put(rule.Effects, state, restores: false))
+                if (!Holds(rule.When, state) || !Put(rule.Effects, state))
                     continue;
                 still = false;
                 break;
@@ -66,12 +66,12 @@ internal sealed class Stepper(Machine machine)
         return null;
     }
 
-    private bool Put(ImmutableArray<Effect> effects, int[] state, bool restores)
+    private static bool Put(ImmutableArray<Effect> effects, int[] state)
     {
         var changed = false;
         foreach (var effect in effects)
         {
-            if (state[effect.Variable] == effect.Position || (!restores && state[effect.Variable] == machine.Variables[effect.Variable].Gone))
+            if (state[effect.Variable] == effect.Position || !effect.Applies(state[effect.Variable]))
                 continue;
             state[effect.Variable] = effect.Position;
             changed = true;

@@ -8,7 +8,7 @@ internal static class WaysBack
     /// <summary>
     /// What the move changed stands where the move left it, and goes back to any positions from which the needs hold; a part that the
     /// needs don't speak of goes to its first position. What is known stays known. A move that uses a thing up, or that sets a
-    /// part to its first position without speaking of it in its needs, has no way back.
+    /// part to its first position without speaking of it in its needs, has no way back. A thing goes back only to where the move takes it from.
     /// </summary>
     /// <param name="step">The move.</param>
     /// <param name="when">Its needs.</param>
@@ -49,7 +49,8 @@ internal static class WaysBack
             var positions = spoken.Contains(variable.Id)
                 ? Enumerable.Range(0, variable.Positions.Length).Where(from.Takes)
                 : Enumerable.Range(0, effect.Position == 0 ? 0 : 1);
-            origins = origins.SelectMany(known => positions.Select(p => known.Add(new Effect(effect.Variable, p))));
+            var left = positions.Where(p => p == effect.Position || effect.Applies(p)).ToArray();
+            origins = origins.SelectMany(known => left.Select(p => known.Add(new Effect(effect.Variable, p))));
         }
 
         return origins.Where(origin => !origin.SequenceEqual(moved)).Take(Clauses.Most);

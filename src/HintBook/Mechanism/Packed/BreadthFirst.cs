@@ -58,7 +58,7 @@ internal sealed class BreadthFirst
             return null;
         var reach = new BreadthFirst(machine, layout, budget, cores);
         reach.Run(most, untilSolved);
-        budget.Stored += reach.Count;
+        budget.Add(reach.Count);
         return reach;
     }
 

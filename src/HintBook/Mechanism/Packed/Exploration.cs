@@ -41,7 +41,7 @@ internal static class Exploration
             Run();
         if (layers[^1] != table.States.Count)
             layers.Add(table.States.Count);
-        budget.Stored += table.States.Count;
+        budget.Add(table.States.Count);
         var graph = new StateGraph
         {
             Machine = machine,

@@ -40,11 +40,11 @@ internal sealed class Predecessors
         return found;
     }
 
-    // What is gone for good stays gone, whatever an act does, so what it may leave gone is not asked for.
+    // What an act may leave where it is is not asked for.
     private (ulong Mask, ulong Set) Leaves(Act act)
     {
         var (mask, set) = (default(Word64), default(Word64));
-        foreach (var effect in act.Effects.Where(effect => act.Restores || machine.Variables[effect.Variable].Gone < 0))
+        foreach (var effect in act.Effects.Where(effect => (machine.Variables[effect.Variable].All & ~effect.From) == 0))
         {
             var field = layout.Fields[effect.Variable];
             mask = mask.With(field.Bit, field.Mask, field.Mask);

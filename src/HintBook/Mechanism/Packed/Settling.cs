@@ -71,7 +71,7 @@ internal sealed class Settling<T>(Machine machine, Layout layout)
         foreach (var effect in rule.Effects)
         {
             var (bit, mask) = layout.Fields[effect.Variable];
-            if (machine.Variables[effect.Variable].Gone is var gone && (gone < 0 || state.Field(bit, mask) != gone))
+            if (effect.Applies(state.Field(bit, mask)))
                 next = next.With(bit, mask, effect.Position);
         }
 

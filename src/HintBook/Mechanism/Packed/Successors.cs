@@ -16,7 +16,7 @@ internal sealed class Successors<T>
     private readonly Node[] nodes;
     private readonly int[] children;
     private readonly Line[] lines;
-    private readonly (int Bit, int Mask, int Gone)[] guards;
+    private readonly (int Bit, int Mask, ulong From)[] guards;
     private readonly int[] stack;
     private readonly int root;
 
@@ -80,9 +80,10 @@ internal sealed class Successors<T>
         var next = state.Apply(line.Keep, line.Set);
         for (var g = line.Guards; g < line.GuardsEnd; g++)
         {
-            var (bit, mask, gone) = guards[g];
-            if (state.Field(bit, mask) == gone)
-                next = next.With(bit, mask, gone);
+            var (bit, mask, from) = guards[g];
+            var position = state.Field(bit, mask);
+            if ((from >> position & 1) == 0)
+                next = next.With(bit, mask, position);
         }
 
         return next;
@@ -105,7 +106,7 @@ internal sealed class Successors<T>
 
         public List<Line> Lines { get; } = [];
 
-        public List<(int Bit, int Mask, int Gone)> Guards { get; } = [];
+        public List<(int Bit, int Mask, ulong From)> Guards { get; } = [];
 
         public int Grow(List<(int Act, ImmutableArray<Literal> Left)> open)
         {
@@ -157,8 +158,8 @@ internal sealed class Successors<T>
                 var (bit, mask) = layout.Fields[effect.Variable];
                 clear = clear.With(bit, mask, mask);
                 set = set.With(bit, mask, effect.Position);
-                if (machine.Variables[effect.Variable].Gone is >= 0 and var gone && !act.Restores && effect.Position != gone)
-                    Guards.Add((bit, mask, gone));
+                if ((machine.Variables[effect.Variable].All & ~effect.From & ~(1UL << effect.Position)) != 0)
+                    Guards.Add((bit, mask, effect.From));
             }
 
             return new Line(clear.Turned(), set, number, from, Guards.Count);

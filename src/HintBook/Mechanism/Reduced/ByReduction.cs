@@ -47,7 +47,7 @@ internal sealed class ByReduction
             return null;
 
         // Where nothing is explored there is still the state that the box is shipped in.
-        budget.Stored += gained is null ? 0 : 1;
+        budget.Add(gained is null ? 0 : 1);
 
         var ways = new Lazy<List<int>>?[targets.Length];
         for (var t = 0; t < machine.StageActs.Length; t++)
@@ -124,7 +124,7 @@ internal sealed class ByReduction
         var (freeParts, independence) = On(moved);
         var exploration = new PartialOrder(freeParts.Reduced, independence, question, wanted);
         exploration.Run(budget, most);
-        budget.Stored += exploration.Stored;
+        budget.Add(exploration.Stored, PartialOrder.EachCounts);
         return exploration;
     }
 

@@ -21,6 +21,8 @@ internal sealed class DeleteRelaxation
     private readonly int[] chosen;
     private readonly int[] rank;
     private readonly List<int> inOrder = [];
+    private readonly ulong[] attained;
+    private readonly List<(int Event, Effect Effect)> waiting = [];
 
     /// <summary>Attains whatever can be, from the shipped box.</summary>
     /// <param name="machine">The machine.</param>
@@ -41,6 +43,7 @@ internal sealed class DeleteRelaxation
         chosen = new int[Events + 1];
         Array.Fill(chosen, -1);
         rank = [.. chosen];
+        attained = new ulong[machine.Variables.Length];
         Spread(clauses, without);
     }
 
@@ -57,6 +60,9 @@ internal sealed class DeleteRelaxation
     /// <summary>What an act or reaction changes.</summary>
     public ImmutableArray<Effect> EffectsOf(int e) =>
         e < machine.Acts.Length ? machine.Acts[e].Effects : e < Events ? machine.Rules[e - machine.Acts.Length].Effects : [];
+
+    /// <summary>By variable: the positions that it may come to have; no others ever.</summary>
+    public IReadOnlyList<ulong> Attained => attained;
 
     /// <summary>Whether an act, a reaction or the goal ever comes to hold.</summary>
     public bool Happens(int e) => rank[e] >= 0;
@@ -133,7 +139,12 @@ internal sealed class DeleteRelaxation
             rank[e] = inOrder.Count;
             inOrder.Add(e);
             foreach (var effect in EffectsOf(e))
-                Attain(effect.Variable, effect.Position, e);
+            {
+                if ((attained[effect.Variable] & effect.From) != 0)
+                    Attain(effect.Variable, effect.Position, e);
+                else
+                    waiting.Add((e, effect));
+            }
         }
 
         void Attain(int variable, int position, int by)
@@ -142,7 +153,17 @@ internal sealed class DeleteRelaxation
             if (known != Never)
                 return;
             known = by;
+            attained[variable] |= 1UL << position;
             open.Enqueue((variable, position));
+            for (var w = waiting.Count - 1; w >= 0; w--)
+            {
+                var (later, effect) = waiting[w];
+                if (effect.Variable != variable || !effect.Applies(position))
+                    continue;
+                waiting.RemoveAt(w);
+                Attain(effect.Variable, effect.Position, later);
+                w = waiting.Count;
+            }
         }
     }
 

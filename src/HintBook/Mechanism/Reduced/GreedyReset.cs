@@ -171,7 +171,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     {
         foreach (var effect in back.Acts[act].Effects)
         {
-            if (state[effect.Variable] != effect.Position)
+            if (state[effect.Variable] != effect.Position && effect.Applies(state[effect.Variable]))
                 return true;
         }
 
@@ -182,7 +182,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     {
         foreach (var effect in back.Acts[act].Effects)
         {
-            if ((shipped[effect.Variable] >> state[effect.Variable] & 1) == 0)
+            if ((shipped[effect.Variable] >> state[effect.Variable] & 1) == 0 && effect.Applies(state[effect.Variable]))
                 return true;
         }
 
@@ -208,8 +208,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         var next = (ulong[])may.Clone();
         foreach (var effect in back.Acts[act].Effects)
         {
-            var gone = back.Variables[effect.Variable].Gone;
-            var stays = gone >= 0 && !back.Acts[act].Restores ? may[effect.Variable] & (1UL << gone) : 0;
+            var stays = may[effect.Variable] & ~effect.From;
             var others = open.Length == 0 ? 0 : open[0].Variable == effect.Variable ? may[effect.Variable] & ~open[0].Accepts : may[effect.Variable];
             next[effect.Variable] = (1UL << effect.Position) | stays | others;
         }

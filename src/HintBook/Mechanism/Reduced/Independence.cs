@@ -70,10 +70,9 @@ internal sealed class Independence
     {
         foreach (var effect in e < acts ? machine.Acts[e].Effects : machine.Rules[e - acts].Effects)
         {
-            var gone = machine.Variables[effect.Variable].Gone;
-            if (state[effect.Variable] == gone && gone >= 0)
-                continue;
-            if (state[effect.Variable] != effect.Position || Written[effect.Variable] != 1UL << effect.Position)
+            var at = state[effect.Variable];
+            var stays = at == machine.Variables[effect.Variable].Gone;
+            if (!stays && (((1UL << at) | Written[effect.Variable]) & effect.From & ~(1UL << effect.Position)) != 0)
                 return false;
         }
 

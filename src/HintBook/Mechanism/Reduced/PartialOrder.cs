@@ -9,6 +9,9 @@ namespace HintBook.Mechanism.Reduced;
 /// </summary>
 internal sealed class PartialOrder
 {
+    /// <summary>As how many states one counts here: between two that are stored many are passed.</summary>
+    public const int EachCounts = 16;
+
     private readonly Machine machine;
     private readonly Independence independence;
     private readonly Question question;
@@ -71,7 +74,7 @@ internal sealed class PartialOrder
         Reach(start, Trail.Start, -1);
         for (var n = 0; n < nodes.Count; n++)
         {
-            if (Unrest || nodes.Count > most || ((n & 63) == 0 && budget.Spent(nodes.Count, nodes.Count - n, nodes.Count * 8L * machine.Variables.Length)))
+            if (Unrest || nodes.Count > most || ((n & 63) == 0 && budget.Spent(nodes.Count, nodes.Count - n, nodes.Count * 8L * machine.Variables.Length, EachCounts)))
                 return;
             if (question.GoalOnly && Goal is not null)
                 return;

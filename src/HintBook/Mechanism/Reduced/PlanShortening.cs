@@ -62,6 +62,7 @@ internal static class PlanShortening
             foreach (var v in changed)
                 asked.Remove(v);
             Ask(machine.Acts[way[i]].When, before);
+            asked.UnionWith(machine.Acts[way[i]].Effects.Where(effect => machine.Variables[effect.Variable].MayStay(effect)).Select(effect => effect.Variable));
 
             // What reactions did besides came of other things that stood ready.
             if (changed.Exists(v => !direct.Contains(v)))

@@ -62,12 +62,24 @@ internal static partial class BookShapes
 
     private static readonly ListShape Conditions = new(Condition, "[ hive-tool, { roof: off } ]");
 
-    private static readonly FieldsShape Undo = new("“put-back”, “does” or “note”",
+    private static readonly EitherShape Behind = new(List: Conditions, Keys: Condition.Keys);
+
+    private static readonly Field[] UndoStep =
     [
-        new("put-back", Names, "Things that go back to where they started."),
+        new("needs", Conditions, "All of these must hold first."),
+        new("put-back", Names, "Things that go from the hand to where they started, or that the stage used up."),
         new("does", Does, "Parts that go back to a position."),
-        new("note", Text, "How, in your own words."),
-    ]);
+        new("says", Text, "How, in your own words."),
+        new("note", Text, "The same as “says”."),
+    ];
+
+    private static readonly EitherShape Undo = new(
+        Keys: new FieldsShape("“put-back”, “does”, “says” or “never”",
+        [
+            .. UndoStep,
+            new("never", Text, "Why what the stage moved isn't meant to go back."),
+        ]),
+        List: new ListShape(new FieldsShape("a step with “put-back” or “does”", [.. UndoStep]), "[ { does: { door: open } }, { put-back: [ key ] } ]", Least: 1));
 
     private static readonly Field[] WhatHappens =
     [
@@ -75,6 +87,7 @@ internal static partial class BookShapes
         new("does", Does, "Which parts go to which position."),
         new("gives", Names, "Things that come into the solver's hand, and facts that become known."),
         new("takes", Names, "Things that are used up."),
+        new("behind", new ListShape(Condition, "[]", Most: 0), "“[]” where it takes what lies behind something without opening it: a chute, a string."),
         new("undo", Undo, "How it is put back."),
     ];
 
@@ -148,6 +161,7 @@ internal static partial class BookShapes
             new("needs", Conditions, "What must hold before it moves freely."),
             new("seen", Flag, "Whether it shows on the closed box."),
             new("place", Text, "Where it is, in words."),
+            new("behind", Behind, "What must be open for a hand to move it: { door: open }, or a list like “needs”; [] for nothing."),
         ])), "Lids, bolts, dials: anything with a position."),
         new("things", new NamedShape(Name, new FieldsShape("a thing with “name”, “fits” and the like",
         [
@@ -156,6 +170,7 @@ internal static partial class BookShapes
             new("fits", Names, "Places where it can be put."),
             new("starts", Name, "Where it is at first: hidden, in-hand or one of the places it fits."),
             new("place", Text, "Where you put it, in words."),
+            new("behind", Behind, "What must be open for a hand to take it from its hiding place: { door: open }, or a list like “needs”; [] for nothing."),
             new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
             new("seen", Flag, "Whether it shows on the closed box."),
         ])), "What can be held."),
