@@ -65,7 +65,11 @@ internal static class DebianPackages
             if (apt.ExitCode == 0)
                 return null;
             if (!said.Contains("Could not get lock", StringComparison.Ordinal) || started.Elapsed > Patience)
-                return $"apt-get {arguments[0]} failed: {said.Split('\n').FirstOrDefault(line => line.StartsWith("E: ", StringComparison.Ordinal)) ?? said.Trim()}";
+            {
+                var why = said.Split('\n').FirstOrDefault(line => line.StartsWith("E: ", StringComparison.Ordinal)) ?? said.Trim();
+                return $"apt-get {arguments[0]} failed: {why}";
+            }
+
             Thread.Sleep(TimeSpan.FromSeconds(1));
         }
     }

@@ -3,7 +3,9 @@ using System.Diagnostics;
 
 namespace HintBook.Tests.House;
 
-/// <summary>Packages from npm that tests ask for a second opinion. They are fetched once, into the build folder, and nothing of them is kept in the project.</summary>
+/// <summary>
+/// Packages from npm that tests ask for a second opinion. They are fetched once, into the build folder, and nothing of them is kept in the project.
+/// </summary>
 internal static class NpmPackage
 {
     private static readonly Lock OneAtATime = new();
