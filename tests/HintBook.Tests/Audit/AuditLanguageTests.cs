@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using HintBook.Audit;
 using HintBook.Tests.House;
@@ -27,7 +28,8 @@ public class AuditLanguageTests(ITestOutputHelper output)
         { Language = language };
         foreach (var (half, sentences) in new[] { ("tuning", corpus.Tuning), ("held out", corpus.HeldOut) })
         {
-            var (recall, precision) = LanguageCorpus.Measure(sentences, text => Told(text, table), output.WriteLine);
+            var told = Told(sentences, table);
+            var (recall, precision) = LanguageCorpus.Measure(sentences, text => told[text], output.WriteLine);
             output.WriteLine($"{language}, {half}: recall {recall:0.000}, precision {precision:0.000}");
             Assert.True(recall >= 0.8 && precision >= 0.9, $"{half}: {recall:0.000} {precision:0.000}");
         }
@@ -66,9 +68,16 @@ public class AuditLanguageTests(ITestOutputHelper output)
         string?[] Secrets(AuditTable asked) => [.. site.Audit(asked).Faults.Select(fault => fault.Secret).Order(StringComparer.Ordinal)];
     }
 
-    private static string[] Told(string text, AuditTable table)
+    // The secrets that each sentence tells: each stands in a file of its own, and one audit reads them all.
+    private static Dictionary<string, string[]> Told(ImmutableArray<Sentence> sentences, AuditTable table)
     {
-        using var site = Site.Good().Write("b.html", Site.Page("")).Write("note.txt", text);
-        return [.. site.Audit(table).Faults.Select(fault => fault.Secret!).Distinct()];
+        using var site = Site.Good().Write("b.html", Site.Page(""));
+        string[] texts = [.. sentences.Select(sentence => sentence.Text).Distinct()];
+        foreach (var (number, text) in texts.Index())
+            site.Write($"note-{number}.txt", text);
+        var faults = site.Audit(table).Faults;
+        Assert.All(faults, fault => Assert.StartsWith("note-", fault.File, StringComparison.Ordinal));
+        var secrets = faults.ToLookup(fault => fault.File, fault => fault.Secret!);
+        return texts.Index().ToDictionary(text => text.Item, text => secrets[$"note-{text.Index}.txt"].Distinct().ToArray());
     }
 }

@@ -66,8 +66,8 @@ internal static class DebianPackages
                 return null;
             if (!said.Contains("Could not get lock", StringComparison.Ordinal) || started.Elapsed > Patience)
             {
-                var reason = said.Split('\n').FirstOrDefault(line => line.StartsWith("E: ", StringComparison.Ordinal));
-                return $"apt-get {arguments[0]} failed: {reason ?? said.Trim()}";
+                var why = said.Split('\n').FirstOrDefault(line => line.StartsWith("E: ", StringComparison.Ordinal)) ?? said.Trim();
+                return $"apt-get {arguments[0]} failed: {why}";
             }
 
             Thread.Sleep(TimeSpan.FromSeconds(1));

@@ -65,8 +65,12 @@ internal static class Laws
         gen.Sample(all => law(all.Item1, all.Item2, all.Item3), seed, iter, threads, print);
 
     public static void Sample<T1, T2, T3>(
-        this Gen<(T1, T2, T3)> gen, Func<T1, T2, T3, bool> law,
-        string? seed = null, int iter = Cases, int threads = 0, Func<(T1, T2, T3), string>? print = null) =>
+        this Gen<(T1, T2, T3)> gen,
+        Func<T1, T2, T3, bool> law,
+        string? seed = null,
+        int iter = Cases,
+        int threads = 0,
+        Func<(T1, T2, T3), string>? print = null) =>
         gen.Sample(all => law(all.Item1, all.Item2, all.Item3), seed, iter, threads, print);
 
     public static void Sample<T1, T2, T3, T4>(

@@ -4,8 +4,7 @@ using System.Diagnostics;
 namespace HintBook.Tests.House;
 
 /// <summary>
-/// Packages from npm that tests ask for a second opinion.
-/// They are fetched once, into the build folder, and nothing of them is kept in the project.
+/// Packages from npm that tests ask for a second opinion. They are fetched once, into the build folder, and nothing of them is kept in the project.
 /// </summary>
 internal static class NpmPackage
 {
