@@ -115,7 +115,7 @@ public class HandlingTests
     {
         var book = new BoxBuilder().Part("door", "shut", "open").Thing("key").Behind("key", "door=open").Stage("key", "", "key").Goal("key").Build();
         var finding = Assert.Single(Solving.Of(book).Findings, finding => finding.Code.Id == "HB2107");
-        Assert.Contains("`door` to be open, which nothing in the book gives", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("“door” to be open, which nothing in the book gives", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public class VerdictsTests
     {
         var reset = Of(Lid(null)).Single(verdict => verdict.Id == "reset");
         Assert.Equal((BookVerdict.Refuted, false), (reset.Status, reset.IsProved));
-        Assert.Contains("`lid` to be shut", reset.Why, StringComparison.Ordinal);
+        Assert.Contains("“lid” to be shut", reset.Why, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public class VerdictsTests
         var solution = Solver.Solve(Boxes.ChineseRings(100), SolveLimits.Default with { States = 10_000 }, null, TestContext.Current.CancellationToken);
         var finding = Assert.Single(solution.Findings, finding => finding.Code.Id == "HB2192");
         Assert.Contains("10,000 states were not enough", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("`r", finding.Help, StringComparison.Ordinal);
+        Assert.Contains("“r", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]
