@@ -70,7 +70,7 @@ public class VerdictsTests
         Assert.Contains("it has more than 10 states", finding.Message, StringComparison.Ordinal);
     }
 
-    private static IEnumerable<BookVerdict> Of(Book book) => Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));
+    private static System.Collections.Immutable.ImmutableArray<BookVerdict> Of(Book book) => Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));
 
     private static Book Lid(Undo? undo) => new BoxBuilder().Part("lid", "shut", "open").Stage("lid", "", "lid=open", undo: undo).Goal("lid=open").Build();
 }

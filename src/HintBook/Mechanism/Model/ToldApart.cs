@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Text;
 
 namespace HintBook.Mechanism.Model;
 
