@@ -27,7 +27,7 @@ internal sealed class BookOnDisk : IDisposable
 
     // The small books of the tests say their format, unless a test is about that.
     public BookOnDisk With(string path, string text) => With(path, System.Text.Encoding.UTF8.GetBytes(
-        path == "book.yaml" && text.TrimStart('\uFEFF').StartsWith("title:", StringComparison.Ordinal) && text.EndsWith((char)10) ? text + "format: 2\n" : text));
+        path == "book.yaml" && IsWholeWithoutFormat(text) ? text + "format: 2\n" : text));
 
     public BookOnDisk With(string path, byte[] bytes)
     {
@@ -50,6 +50,11 @@ internal sealed class BookOnDisk : IDisposable
         File.Delete(System.IO.Path.Combine(Path, path));
         return this;
     }
+
+    private static bool IsWholeWithoutFormat(string text) =>
+        text.TrimStart('\uFEFF').StartsWith("title:", StringComparison.Ordinal)
+        && text.EndsWith('\n')
+        && !text.Contains("\nformat:", StringComparison.Ordinal);
 
     public ReadBook Read() => Reader.Read(Path);
 
