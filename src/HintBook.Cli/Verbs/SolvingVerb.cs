@@ -48,7 +48,8 @@ internal static class SolvingVerb
                 return OutcomePrinter.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);
-            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, parsed.GetValue(time) is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue);
+            var longest = parsed.GetValue(time) is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue;
+            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, longest);
             var answer = ask(read.Book, limits, progress);
             progress.Clear();
             var all = Findings.Of(findings(answer));

@@ -29,8 +29,9 @@ public static class BookClaims
         var verdicts = proofs.Codes.Where(proof => proof.Code.Clue is not null || !proof.Code.Reads.IsEmpty).ToArray();
         var refuted = verdicts.Count(proof => proof.Says.Word == BookVerdict.Refuted);
         var open = verdicts.Where(proof => proof.Says.Word == BookVerdict.NotProved).Select(proof => $"“{proof.Code.Id.Value}”").ToArray();
+        var (noun, verb) = open.Length == 1 ? ("clue", "is") : ("clues", "are");
         return refuted > 0 ? Standing.Against(refuted)
-            : open.Length > 0 ? new(BookVerdict.NotProved, $"nothing says how the {(open.Length == 1 ? "clue" : "clues")} of {Words.List(open)} {(open.Length == 1 ? "is" : "are")} read")
+            : open.Length > 0 ? new(BookVerdict.NotProved, $"nothing says how the {noun} of {Words.List(open)} {verb} read")
             : Standing.Proved;
     }
 

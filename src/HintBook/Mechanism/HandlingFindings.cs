@@ -35,17 +35,22 @@ internal static class HandlingFindings
         $"“{thing.Value}” isn't hidden any more when this gives it, and nothing here says where it is taken from: it stays where it is.",
         $"Say in “needs” where it is taken from: {Words.List(slots.Select(slot => $"“{{ {thing.Value}: {slot.Value} }}”"), "or")}; or take it out of “gives”.");
 
-    public static Finding UndoNeedsOtherwise(InPosition need, string position) => UndoContradictsCode.At(
-        need.At,
-        $"This asks for “{need.Name.Value}” to be {(need.Positions.IsEmpty ? "in hand, or known" : Words.List(need.Positions.Select(each => each.Value), "or"))}, but then it is {position}.",
-        "Correct the needs, or write the undo as a list whose earlier steps bring that about.");
+    public static Finding UndoNeedsOtherwise(InPosition need, string position)
+    {
+        var asked = need.Positions.IsEmpty ? "in hand, or known" : Words.List(need.Positions.Select(each => each.Value), "or");
+        return UndoContradictsCode.At(
+            need.At,
+            $"This asks for “{need.Name.Value}” to be {asked}, but then it is {position}.",
+            "Correct the needs, or write the undo as a list whose earlier steps bring that about.");
+    }
 
     public static Finding PutBackFromElsewhere(Located<string> thing, string position) => UndoContradictsCode.At(
         thing.At,
         $"“put-back” takes from the hand, but “{thing.Value}” is {position} then.",
         position == Thing.UsedUp
             ? $"Leave “{thing.Value}” out: what another stage used up is put back there, or replaced."
-            : $"If it is only taken off here, write “does: {{ {thing.Value}: in-hand }}”. If it goes home here, write two steps: “[ {{ does: {{ {thing.Value}: in-hand }} }}, {{ put-back: [ {thing.Value} ] }} ]”.");
+            : $"If it is only taken off here, write “does: {{ {thing.Value}: in-hand }}”. "
+                + $"If it goes home here, write two steps: “[ {{ does: {{ {thing.Value}: in-hand }} }}, {{ put-back: [ {thing.Value} ] }} ]”.");
 
     private static Span PlaceOf(Named named) => named.Behind is [var first, ..] ? first.At : named.Id.At;
 }

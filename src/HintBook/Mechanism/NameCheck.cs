@@ -28,7 +28,9 @@ public static class NameCheck
             .. book.Box.Reactions.SelectMany(reaction => InConditions(reaction.When, names)),
             .. book.Box.Reactions.SelectMany(reaction => InChanges(reaction.Changes, names)),
             .. book.Box.Things.SelectMany(InStart),
-            .. book.Stages.SelectMany(stage => stage.After).Where(id => book.KnowsAllStages && !stages.Contains(id.Value)).Select(id => NameFindings.NoStage(id, stages)),
+            .. book.Stages.SelectMany(stage => stage.After)
+                .Where(id => book.KnowsAllStages && !stages.Contains(id.Value))
+                .Select(id => NameFindings.NoStage(id, stages)),
             .. book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos)).SelectMany(photo => photo.Shows)
                 .Where(shown => !names.ContainsKey(shown.Value)).Select(shown => NameFindings.Unknown(shown, names.Keys)),
         ];

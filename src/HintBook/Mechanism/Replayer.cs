@@ -61,7 +61,12 @@ public sealed class Replayer
 
     /// <summary>Whether one of a stage's moves is possible now.</summary>
     public bool IsOpen(string stage) =>
-        stages.TryGetValue(stage, out var s) && Follows(s) && s.Moves.Any(move => Hold(move.Needs) && ThereToUse(move) && (move.FromOutside || GetsAt(After(move.Changes, move.Needs))));
+        stages.TryGetValue(stage, out var s)
+        && Follows(s)
+        && s.Moves.Any(move =>
+            Hold(move.Needs)
+            && ThereToUse(move)
+            && (move.FromOutside || GetsAt(After(move.Changes, move.Needs))));
 
     /// <summary>Whether all moves of a stage have been made.</summary>
     public bool IsDone(string stage)
@@ -178,7 +183,9 @@ public sealed class Replayer
             .. book.Goal, .. book.Box.Parts.SelectMany(part => part.Needs), .. book.Box.Names.SelectMany(each => each.Behind ?? []),
             .. book.Box.Reactions.SelectMany(reaction => reaction.When), .. moves.SelectMany(move => move.Needs), .. steps.SelectMany(step => step.Needs),
         ];
-        var changes = moves.SelectMany(move => move.Changes).Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes)).Concat(steps.SelectMany(step => step.Changes));
+        var changes = moves.SelectMany(move => move.Changes)
+            .Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes))
+            .Concat(steps.SelectMany(step => step.Changes));
         return [.. Asked(conditions), .. changes.Where(change => change.Name.Value == name).Select(change => change.Position.Value)];
 
         IEnumerable<string> Asked(IEnumerable<Condition> of) => of.SelectMany(condition => condition switch
@@ -226,7 +233,9 @@ public sealed class Replayer
         if (step.Part == 0 && !AsLeft(moves, undo))
             return "things aren't as the move left them";
         var back = Back(undo.Steps[step.Part]);
-        if (!back.Select(b => new Placed(b.Key, b.Value)).Order(Comparer<Placed>.Create(ByName)).SequenceEqual(step.Leaves.Order(Comparer<Placed>.Create(ByName))))
+        var byName = Comparer<Placed>.Create(ByName);
+        var written = back.Select(b => new Placed(b.Key, b.Value)).Order(byName);
+        if (!written.SequenceEqual(step.Leaves.Order(byName)))
             return "its undo says otherwise";
         if (!Hold(undo.Steps[step.Part].Needs))
             return "its needs don't hold";
@@ -328,7 +337,8 @@ public sealed class Replayer
 
     // Whatever a hand moves, or takes from its hiding place or lays there, lies open now or in the state that the act itself makes.
     private bool GetsAt(Dictionary<string, string> after) =>
-        after.Where(change => Touched(named[change.Key], change.Value)).All(change => LiesOpen(named[change.Key], Now(), []) || LiesOpen(named[change.Key], Now(after), []));
+        after.Where(change => Touched(named[change.Key], change.Value))
+            .All(change => LiesOpen(named[change.Key], Now(), []) || LiesOpen(named[change.Key], Now(after), []));
 
     private bool Touched(Named name, string to)
     {

@@ -40,7 +40,11 @@ public static class SolutionText
         });
         Moves(text, plan.Possible is Claim.Refuted no ? no.Witness : plan.Plan);
         if (!plan.Replaces.IsEmpty)
-            text.Append(CultureInfo.InvariantCulture, $"\nNew each time: {Words.List(book.Box.Things.Where(thing => plan.Replaces.Contains(thing.Id.Value)).Select(thing => thing.Name))}\n");
+        {
+            var replaced = book.Box.Things.Where(thing => plan.Replaces.Contains(thing.Id.Value)).Select(thing => thing.Name);
+            text.Append(CultureInfo.InvariantCulture, $"\nNew each time: {Words.List(replaced)}\n");
+        }
+
         return text.ToString();
     }
 
@@ -135,10 +139,13 @@ public static class SolutionText
         if (solution.Opens is not Claim.Proved)
             return;
         Line(text, "proved", solution.Bottlenecks.IsEmpty ? "no stage lies on every way" : $"on every way: {Words.List(solution.Bottlenecks)}");
+        var bound = solution.Widest.Exact ? "never more than" : "at times";
         Line(text, solution.Widest.Exact ? "proved" : "not proved",
-            solution.Widest.Count == 0 ? "no stage is ever open"
-            : $"{(solution.Widest.Exact ? "never more than" : "at times")} {Words.Count(solution.Widest.Count, "stage")} open at once: {Words.List(solution.Widest.Stages)}");
-        Line(text, solution.Orders.Exact ? "proved" : "not proved", $"the stages can be done in {Orders(solution.Orders)}{(solution.Orders.Exact ? "" : ": they were too many to count")}");
+            solution.Widest.Count == 0
+                ? "no stage is ever open"
+                : $"{bound} {Words.Count(solution.Widest.Count, "stage")} open at once: {Words.List(solution.Widest.Stages)}");
+        var uncounted = solution.Orders.Exact ? "" : ": they were too many to count";
+        Line(text, solution.Orders.Exact ? "proved" : "not proved", $"the stages can be done in {Orders(solution.Orders)}{uncounted}");
     }
 
     private static string Orders(Orders orders)
@@ -163,7 +170,8 @@ public static class SolutionText
     {
         var exact = solution.Stages.All(stage => stage.Exact);
         var told = new Dictionary<string, (HashSet<string> Stages, HashSet<string> Facts)>();
-        text.Append(CultureInfo.InvariantCulture, $"\nCertain before each stage, and new there{(exact ? "" : " (where a line says “at least”, there may be more)")}\n");
+        var caution = exact ? "" : " (where a line says “at least”, there may be more)";
+        text.Append(CultureInfo.InvariantCulture, $"\nCertain before each stage, and new there{caution}\n");
         foreach (var stage in solution.Stages.Where(stage => stage.Reachable is not Claim.Refuted))
         {
             // What is certain before a stage that is certain itself needs no second telling.
@@ -177,7 +185,9 @@ public static class SolutionText
             var after = stage.CertainBefore.Where(id => !stages.Contains(id)).ToArray();
             var gained = stage.Facts.Where(fact => !facts.Contains(fact)).ToArray();
             var known = gained.Length == 0 ? "" : $"; held or known by now: {string.Join(", ", gained)}";
-            text.Append(CultureInfo.InvariantCulture, $"  {stage.Id}: {(stage.Exact ? "" : "at least ")}{(after.Length == 0 ? "nothing" : string.Join(", ", after))}{known}\n");
+            var bound = stage.Exact ? "" : "at least ";
+            var before = after.Length == 0 ? "nothing" : string.Join(", ", after);
+            text.Append(CultureInfo.InvariantCulture, $"  {stage.Id}: {bound}{before}{known}\n");
             told[stage.Id] = ([.. stage.CertainBefore, .. stages], [.. stage.Facts, .. facts]);
         }
     }

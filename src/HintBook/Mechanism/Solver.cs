@@ -76,7 +76,7 @@ public sealed class Solver
             AtLeast = result.AtLeast,
             BoxStates = explored.Graph?.Count,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
-            NeverPossible = result.Why is null ? [.. machine.Acts.Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result)).Select(act => act.Step)] : [],
+            NeverPossible = result.Why is null ? NeverPossible(result) : [],
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
             DeadEnds = [],
             Shortcuts = [],
@@ -104,9 +104,20 @@ public sealed class Solver
         return solution with { Findings = Findings.Of(Unresting().Concat(SolutionFindings.Collect(machine, waiting, solution))).All };
     }
 
-    // A dial that can be turned at all isn't told of for a neighbour that it never reaches.
-    private bool StillTurns(Act act, ExplorationResult result) => act.Step.Kind == StepKind.FreeMove &&
-        machine.Acts.Index().Any(other => result.Possible[other.Index] && other.Item.Step.Kind == StepKind.FreeMove && other.Item.Effects[0].Variable == act.Effects[0].Variable);
+    private ImmutableArray<Step> NeverPossible(ExplorationResult result) =>
+    [
+        .. machine.Acts
+            .Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
+            .Select(act => act.Step),
+    ];
+
+    // A dial that can be turned at all is not reported for a neighbouring position that it never reaches.
+    private bool StillTurns(Act act, ExplorationResult result) =>
+        act.Step.Kind == StepKind.FreeMove
+        && machine.Acts.Index().Any(other =>
+            result.Possible[other.Index]
+            && other.Item.Step.Kind == StepKind.FreeMove
+            && other.Item.Effects[0].Variable == act.Effects[0].Variable);
 
     private bool Visits(HashSet<int> tour, ExplorationResult result) =>
         machine.StageActs.Zip(result.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
@@ -132,7 +143,8 @@ public sealed class Solver
         var id = stage.Id.Value;
         ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
-            result.WayToStage[s] is { } way ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
+            result.WayToStage[s] is { } way
+                ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
             : result.Why is not null && MayHold(when) ? new Claim.NotProved(result.Why)
             : new Claim.Refuted([], waiting.Explain(when));
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : result.Before[s];
@@ -188,7 +200,15 @@ public sealed class Solver
         if (result.DeadEnds is not { } found)
             return solution with { NoDeadEnds = new Claim.NotProved(result.Why ?? "the states were too many to look at each") };
         if (result.Way is null)
-            return solution with { NoDeadEnds = solution.Opens is Claim.Refuted ? new Claim.Refuted([], "the box can't be opened at all") : new Claim.NotProved(result.Why ?? "it isn't known whether the box opens") };
+        {
+            return solution with
+            {
+                NoDeadEnds = solution.Opens is Claim.Refuted
+                    ? new Claim.Refuted([], "the box can't be opened at all")
+                    : new Claim.NotProved(result.Why ?? "it isn't known whether the box opens"),
+            };
+        }
+
         ImmutableArray<ImmutableArray<Step>> ways = [.. found.Select(way => Checked(way, replayer => !replayer.Solved, "the box isn't solved"))];
         return solution with
         {
@@ -203,7 +223,9 @@ public sealed class Solver
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
         var paths = new Dictionary<List<int>, ImmutableArray<Step>>(ReferenceEqualityComparer.Instance);
         var open = new List<string>();
-        foreach (var (stage, acts) in book.Stages.Zip(machine.StageActs).Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value)))
+        var uncertain = book.Stages.Zip(machine.StageActs)
+            .Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value));
+        foreach (var (stage, acts) in uncertain)
         {
             var id = stage.Id.Value;
             var way = acts.Where(act => !result.BeforeGoal[act]).Select(result.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();

@@ -52,6 +52,13 @@ public static class Surveyor
             Stages = stages,
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
         };
-        return (survey, Findings.Of([.. BehindCheck.OnlyInWords(book), .. UndoCheck.Contradictions(book), .. solution.Findings, .. GraphCheck.In(graph, all, stages), .. back.Findings]));
+        return (survey, Findings.Of(
+        [
+            .. BehindCheck.OnlyInWords(book),
+            .. UndoCheck.Contradictions(book),
+            .. solution.Findings,
+            .. GraphCheck.In(graph, all, stages),
+            .. back.Findings,
+        ]));
     }
 }

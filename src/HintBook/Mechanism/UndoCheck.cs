@@ -22,20 +22,35 @@ internal static class UndoCheck
 
     private static IEnumerable<Finding> In(Undo undo, ImmutableArray<Move> moves, Dictionary<string, Named> names, HashSet<string> reacting)
     {
-        var touched = undo.Steps.SelectMany(step => step.PutBack.Select(thing => thing.Value).Concat(step.Changes.Select(change => change.Name.Value))).ToHashSet();
-        var usedUp = moves.SelectMany(move => move.Changes).Where(change => change.Position.Value == Thing.UsedUp).Select(change => change.Name.Value).ToHashSet();
+        var touched = undo.Steps
+            .SelectMany(step => step.PutBack.Select(thing => thing.Value).Concat(step.Changes.Select(change => change.Name.Value)))
+            .ToHashSet();
+        var usedUp = moves.SelectMany(move => move.Changes)
+            .Where(change => change.Position.Value == Thing.UsedUp)
+            .Select(change => change.Name.Value)
+            .ToHashSet();
+        var left = moves.SelectMany(move => move.Changes)
+            .Where(change => touched.Contains(change.Name.Value) && !reacting.Contains(change.Name.Value));
         var at = new Dictionary<string, string>();
-        foreach (var change in moves.SelectMany(move => move.Changes).Where(change => touched.Contains(change.Name.Value) && !reacting.Contains(change.Name.Value)))
+        foreach (var change in left)
             at[change.Name.Value] = change.Position.Value;
         foreach (var step in undo.Steps)
         {
-            foreach (var need in step.Needs.OfType<InPosition>().Where(need => at.TryGetValue(need.Name.Value, out var position) && !Accepts(need, position, names)))
+            var contradicted = step.Needs.OfType<InPosition>()
+                .Where(need => at.TryGetValue(need.Name.Value, out var position) && !Accepts(need, position, names));
+            foreach (var need in contradicted)
                 yield return HandlingFindings.UndoNeedsOtherwise(need, at[need.Name.Value]);
             foreach (var thing in step.PutBack.Where(thing => names.GetValueOrDefault(thing.Value) is Thing))
             {
                 var start = names[thing.Value].Positions[0];
-                if (at.TryGetValue(thing.Value, out var position) && position != Thing.InHand && position != start && !(position == Thing.UsedUp && usedUp.Contains(thing.Value)))
+                if (at.TryGetValue(thing.Value, out var position)
+                    && position != Thing.InHand
+                    && position != start
+                    && !(position == Thing.UsedUp && usedUp.Contains(thing.Value)))
+                {
                     yield return HandlingFindings.PutBackFromElsewhere(thing, position);
+                }
+
                 at[thing.Value] = start;
             }
 

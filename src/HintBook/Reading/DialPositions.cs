@@ -15,8 +15,10 @@ internal static partial class DialPositions
     /// <summary>The most positions of a dial: the minutes of a day.</summary>
     public const int Most = 1440;
 
-    /// <summary>Whether positions are written as a range, be it a good one.</summary>
-    public static bool IsRange(YamlNode? node) => (node is YamlScalar scalar && Dashed().IsMatch(scalar.Value)) || (node is YamlMap map && map["from"] is not null && map["to"] is not null);
+    /// <summary>Whether positions are written as a range, valid or not.</summary>
+    public static bool IsRange(YamlNode? node) =>
+        (node is YamlScalar scalar && Dashed().IsMatch(scalar.Value))
+        || (node is YamlMap map && map["from"] is not null && map["to"] is not null);
 
     /// <summary>The positions of a range; none, and why, where it isn't one.</summary>
     /// <param name="node">What is written.</param>
@@ -39,13 +41,15 @@ internal static partial class DialPositions
         if (count > Most)
             return ([], $"A dial has at most {Most} positions, and this range has {count}.");
         var digits = from.Length > 1 && from[0] == '0' ? Math.Max(from.Length, to.Length) : 1;
-        return ([.. Enumerable.Range(0, count).Select(i => new Located<string>(times ? Clock(low + (i * by)) : Padded(low + (i * by), digits), node.At))], null);
+        var values = Enumerable.Range(0, count).Select(i => low + (i * by));
+        return ([.. values.Select(value => new Located<string>(times ? Clock(value) : Padded(value, digits), node.At))], null);
     }
 
     private static int? Number(string text) => text.Length is > 0 and < 8 && text.All(char.IsAsciiDigit) ? int.Parse(text, CultureInfo.InvariantCulture) : null;
 
     private static int? Minutes(string text) => Time().Match(text) is { Success: true } time
-        ? (int.Parse(time.Groups["hour"].ValueSpan, CultureInfo.InvariantCulture) * 60) + int.Parse(time.Groups["minute"].ValueSpan, CultureInfo.InvariantCulture)
+        ? (int.Parse(time.Groups["hour"].ValueSpan, CultureInfo.InvariantCulture) * 60)
+            + int.Parse(time.Groups["minute"].ValueSpan, CultureInfo.InvariantCulture)
         : null;
 
     private static string Clock(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60:00}:{minutes % 60:00}");

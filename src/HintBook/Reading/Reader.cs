@@ -82,8 +82,10 @@ public static class Reader
     }
 
     private static IEnumerable<Finding> FormatOf(YamlMap keys, SourceFile file) =>
-        keys.Text("format") is not { } format ? keys.Text("title") is null ? [] : [DeclarationFindings.NoFormat(file)]
-        : int.TryParse(format.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Format ? [DeclarationFindings.NewerFormat(format)]
+        keys.Text("format") is not { } format
+            ? keys.Text("title") is null ? [] : [DeclarationFindings.NoFormat(file)]
+        : int.TryParse(format.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Format
+            ? [DeclarationFindings.NewerFormat(format)]
         : [];
 
     private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)

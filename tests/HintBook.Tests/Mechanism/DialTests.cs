@@ -36,7 +36,12 @@ public class DialTests
     [Fact]
     public void A_part_that_jumps_keeps_one_of_the_positions_that_nothing_names()
     {
-        var book = new BoxBuilder().Free("slider", "", Numbers(1000)).Part("lid", "shut", "open").Stage("lid", "slider=500", "lid=open").Goal("lid=open").Build();
+        var book = new BoxBuilder()
+            .Free("slider", "", Numbers(1000))
+            .Part("lid", "shut", "open")
+            .Stage("lid", "slider=500", "lid=open")
+            .Goal("lid=open")
+            .Build();
         Assert.Equal(["slider: 500", "lid"], Way(book));
         Assert.Equal(6, Solving.GraphOf(Compiler.Compile(book)).Count);
     }

@@ -81,8 +81,18 @@ public class HandlingTests
     [Fact]
     public void What_lies_in_a_drawer_in_a_drawer_needs_both()
     {
-        var book = new BoxBuilder().Part("outer", "shut", "open").Part("inner", "shut", "open").Thing("ring").Behind("inner", "outer=open").Behind("ring", "inner=open")
-            .Stage("outer", "", "outer=open").Stage("inner", "", "inner=open").Move("push it in", "outer=open", "outer=shut").Stage("ring", "", "ring").Goal("ring").Build();
+        var book = new BoxBuilder()
+            .Part("outer", "shut", "open")
+            .Part("inner", "shut", "open")
+            .Thing("ring")
+            .Behind("inner", "outer=open")
+            .Behind("ring", "inner=open")
+            .Stage("outer", "", "outer=open")
+            .Stage("inner", "", "inner=open")
+            .Move("push it in", "outer=open", "outer=shut")
+            .Stage("ring", "", "ring")
+            .Goal("ring")
+            .Build();
         Assert.Equal(["outer", "inner", "ring"], Assert.IsType<Claim.Proved>(Solving.Of(book).Shortest).Way.Select(step => step.Says));
     }
 
@@ -105,7 +115,11 @@ public class HandlingTests
     [Fact]
     public void Which_slot_to_name_is_told_where_a_stage_seems_to_have_meant_one()
     {
-        var book = Key().Move("put in teeth up", "key", "key=teeth-up").Move("put in teeth down", "key", "key=teeth-down").Move("take it out", "", "key").Build();
+        var book = Key()
+            .Move("put in teeth up", "key", "key=teeth-up")
+            .Move("put in teeth down", "key", "key=teeth-down")
+            .Move("take it out", "", "key")
+            .Build();
         var finding = Assert.Single(Solving.Of(book).Findings, finding => finding.Code.Id == "HB2109");
         Assert.Contains("{ key: teeth-up }", finding.Help, StringComparison.Ordinal);
     }
@@ -121,7 +135,14 @@ public class HandlingTests
     [Fact]
     public void Things_that_lie_behind_each_other_are_told_once()
     {
-        var book = new BoxBuilder().Part("a", "shut", "open").Part("b", "shut", "open").Behind("a", "b=open").Behind("b", "a=open").Stage("a", "", "a=open").Goal("a=open").Build();
+        var book = new BoxBuilder()
+            .Part("a", "shut", "open")
+            .Part("b", "shut", "open")
+            .Behind("a", "b=open")
+            .Behind("b", "a=open")
+            .Stage("a", "", "a=open")
+            .Goal("a=open")
+            .Build();
         Assert.Single(NameCheck.Run(book), finding => finding.Code.Id == "HB2106");
     }
 

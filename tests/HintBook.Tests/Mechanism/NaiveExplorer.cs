@@ -30,7 +30,14 @@ internal sealed partial class NaiveExplorer
         foreach (var part in book.Box.Parts.Where(p => p.Free))
         {
             foreach (var position in part.Positions)
-                acts.Add(($"free/{part.Id.Value}/{position}", s => All(s, part.Needs) && CanReach(s.At, With(s.At, part.Id.Value, position)), s => s.At[part.Id.Value] = position, null, -1));
+            {
+                acts.Add((
+                    $"free/{part.Id.Value}/{position}",
+                    s => All(s, part.Needs) && CanReach(s.At, With(s.At, part.Id.Value, position)),
+                    s => s.At[part.Id.Value] = position,
+                    null,
+                    -1));
+            }
         }
 
         Explore();
@@ -229,7 +236,9 @@ internal sealed partial class NaiveExplorer
     {
         acts.Add((
             act,
-            s => Follows(s, stage) && All(s, move.Needs) && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp))
+            s => Follows(s, stage)
+                && All(s, move.Needs)
+                && move.Changes.All(c => c.Position.Value != Thing.UsedUp || s.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp))
                 && (move.FromOutside || CanReach(s.At, Made(s.At, move.Changes, move.Needs))),
             s => Become(s.At, Made(s.At, move.Changes, move.Needs)),
             stage?.Id.Value,

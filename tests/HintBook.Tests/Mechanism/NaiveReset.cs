@@ -96,7 +96,9 @@ internal sealed partial class NaiveExplorer
         for (var u = 0; u < undos.Count; u++)
         {
             var (undo, moves) = undos[u];
-            var step = begun == NotBegun ? 0 : begun.StartsWith($"{u}:", StringComparison.Ordinal) ? int.Parse(begun.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture) : -1;
+            var step = begun == NotBegun ? 0
+                : begun.StartsWith($"{u}:", StringComparison.Ordinal) ? int.Parse(begun.Split(':')[1], System.Globalization.CultureInfo.InvariantCulture)
+                : -1;
             if (step < 0 || (step == 0 && !StandsAsLeft(state.At, undo, moves)) || Stepped(state.At, undo.Steps[step], moves) is not { } at)
                 continue;
             yield return (new State(at, [.. state.Made], 0), step + 1 < undo.Steps.Length ? $"{u}:{step + 1}" : NotBegun);

@@ -31,9 +31,10 @@ internal static class Promela
     private static string Of(Machine machine, Effect effect)
     {
         var stays = Enumerable.Range(0, machine.Variables[effect.Variable].Positions.Length).Where(p => !effect.Applies(p) && p != effect.Position).ToArray();
+        var stay = string.Join(" || ", stays.Select(p => Invariant($"v{effect.Variable} == {p}")));
         return stays.Length == 0
             ? Invariant($"v{effect.Variable} = {effect.Position}")
-            : Invariant($"v{effect.Variable} = ({string.Join(" || ", stays.Select(p => Invariant($"v{effect.Variable} == {p}")))} -> v{effect.Variable} : {effect.Position})");
+            : Invariant($"v{effect.Variable} = ({stay} -> v{effect.Variable} : {effect.Position})");
     }
 
     private static string Of(Machine machine, Clause clause) =>

@@ -82,7 +82,16 @@ internal static class RandomBoxes
         }
 
         for (var i = pick.Of(0, 3); i > 0; i--)
-            box.Move($"m{i}", Needs(pick, names), Changes(pick, names, 1), reversible: pick.Of(0, 2) == 0, undo: AnyUndo(pick, names), outside: pick.Of(0, 5) == 0);
+        {
+            box.Move(
+                $"m{i}",
+                Needs(pick, names),
+                Changes(pick, names, 1),
+                reversible: pick.Of(0, 2) == 0,
+                undo: AnyUndo(pick, names),
+                outside: pick.Of(0, 5) == 0);
+        }
+
         for (var i = pick.Of(0, 4) == 0 ? pick.Of(1, 2) : 0; i > 0; i--)
             box.Reaction(Literal(pick, names) + ", " + Literal(pick, names), Changes(pick, names, 1));
         // Each lies behind what was declared before it, so that there is no circle.
@@ -97,7 +106,13 @@ internal static class RandomBoxes
         {
             var after = i > 1 && pick.Of(0, 4) == 0 ? $"s{pick.Of(1, i - 1)}" : "";
             var moves = Enumerable.Range(0, pick.Of(0, 5) == 0 ? 2 : 1)
-                .Select(m => BoxBuilder.MoveOf($"s{i}m{m}", Needs(pick, names), Changes(pick, names, 2), reversible: pick.Of(0, 4) == 0, undo: AnyUndo(pick, names), outside: pick.Of(0, 7) == 0));
+                .Select(m => BoxBuilder.MoveOf(
+                    $"s{i}m{m}",
+                    Needs(pick, names),
+                    Changes(pick, names, 2),
+                    reversible: pick.Of(0, 4) == 0,
+                    undo: AnyUndo(pick, names),
+                    outside: pick.Of(0, 7) == 0));
             box.Stage($"s{i}", [.. moves], after);
         }
 
@@ -176,7 +191,13 @@ internal static class RandomBoxes
         var things = movable.FindAll(name => name.Id[0] == 't');
         var putBack = things.Count > 0 && pick.Of(0, 1) == 0 ? things[pick.Of(0, things.Count - 1)].Id : "";
         var parts = movable.FindAll(name => name.Id != putBack);
-        var changes = parts.Count > 0 && pick.Of(0, 3) > 0 ? parts[pick.Of(0, parts.Count - 1)] is var (id, positions) ? $"{id}={positions[pick.Of(0, 2) == 0 ? ^1 : 0]}" : "" : "";
+        var changes = "";
+        if (parts.Count > 0 && pick.Of(0, 3) > 0)
+        {
+            var (id, positions) = parts[pick.Of(0, parts.Count - 1)];
+            changes = $"{id}={positions[pick.Of(0, 2) == 0 ? ^1 : 0]}";
+        }
+
         return BoxBuilder.UndoStep(putBack, changes, pick.Of(0, 2) == 0 ? Literal(pick, names) : "");
     }
 

@@ -145,7 +145,10 @@ public class SolverTests
     {
         using var json = JsonDocument.Parse(SolutionJson.Write(Solving.Of(Clued(wheels: 2))));
         Assert.Equal(
-            ["opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks", "widest", "orders", "states", "looked", "explored", "claims", "seconds"],
+            [
+                "opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks",
+                "widest", "orders", "states", "looked", "explored", "claims", "seconds",
+            ],
             json.RootElement.EnumerateObject().Select(p => p.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("opens").GetString());
         Assert.Equal(

@@ -45,7 +45,10 @@ public class UndoTests
     {
         var book = new BoxBuilder().Part("door", "shut", "open").Part("catch", "held", "loose").Reaction("door=open", "catch=loose")
             .Thing("key").Behind("key", "catch=loose")
-            .Stage("key", "", "door=open, catch=loose, key", undo: BoxBuilder.Undos(BoxBuilder.UndoStep("key"), BoxBuilder.UndoStep("", "door=shut"), BoxBuilder.UndoStep("", "catch=held")))
+            .Stage("key", "", "door=open, catch=loose, key", undo: BoxBuilder.Undos(
+                BoxBuilder.UndoStep("key"),
+                BoxBuilder.UndoStep("", "door=shut"),
+                BoxBuilder.UndoStep("", "catch=held")))
             .Goal("key").Build();
         var plan = Proved(book).Plan;
         Assert.Equal([0, 1, 2], plan.Select(step => step.Part));
@@ -55,8 +58,9 @@ public class UndoTests
     public void Nothing_comes_between_the_steps_of_a_list()
     {
         var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("lid", "shut", "open").Part("pin", "in", "out")
-            .Stage("open", "", "lid=open, pin=out",
-                undo: BoxBuilder.Undos(BoxBuilder.UndoStep("", "pin=in", needs: "tilt=on-its-back"), BoxBuilder.UndoStep("", "lid=shut", needs: "tilt=upright")))
+            .Stage("open", "", "lid=open, pin=out", undo: BoxBuilder.Undos(
+                BoxBuilder.UndoStep("", "pin=in", needs: "tilt=on-its-back"),
+                BoxBuilder.UndoStep("", "lid=shut", needs: "tilt=upright")))
             .Goal("lid=open").Build();
         Assert.IsType<Claim.Refuted>(Solving.Reset(book).Possible);
     }
@@ -64,8 +68,13 @@ public class UndoTests
     [Fact]
     public void An_undo_begins_only_where_all_moves_of_its_stage_left_things()
     {
-        var told = new BoxBuilder().Fact("rhyme").Part("lid", "shut", "open").Stage("read", "lid=shut", "rhyme=known", undo: BoxBuilder.Undo("", "lid=shut"), optional: true)
-            .Stage("lid", "", "lid=open").Goal("lid=open").Build();
+        var told = new BoxBuilder()
+            .Fact("rhyme")
+            .Part("lid", "shut", "open")
+            .Stage("read", "lid=shut", "rhyme=known", undo: BoxBuilder.Undo("", "lid=shut"), optional: true)
+            .Stage("lid", "", "lid=open")
+            .Goal("lid=open")
+            .Build();
         Assert.IsType<Claim.Refuted>(Solving.Reset(told).Possible);
         Assert.Equal("refuted", Solving.Reset(told, reduce: false).Possible.Word);
     }
@@ -84,7 +93,10 @@ public class UndoTests
     {
         var book = new BoxBuilder().Part("door", "shut", "open").Thing("wax").Behind("wax", "door=open").Part("seal", "broken", "closed")
             .Move("open the door", "", "door=open").Move("shut the door", "", "door=shut")
-            .Stage("wax", "", "wax").Stage("seal", "wax, door=shut", "seal=closed, wax=used-up", undo: BoxBuilder.Undo("", "seal=broken")).Goal("seal=closed").Build();
+            .Stage("wax", "", "wax")
+            .Stage("seal", "wax, door=shut", "seal=closed, wax=used-up", undo: BoxBuilder.Undo("", "seal=broken"))
+            .Goal("seal=closed")
+            .Build();
         var says = Proved(book).Plan.Select(step => step.Says).ToList();
         Assert.Equal(["open the door", "replace wax", "shut the door"], says.Where(step => step != "undo “seal”"));
     }
@@ -102,10 +114,16 @@ public class UndoTests
     [Fact]
     public void Putting_back_what_the_stage_left_in_a_slot_is_told()
     {
-        var book = new BoxBuilder().Thing("clip", Thing.Hidden, "dial").Stage("place", "", "clip=dial", undo: BoxBuilder.Undo("clip")).Goal("clip=dial").Build();
+        var book = new BoxBuilder()
+            .Thing("clip", Thing.Hidden, "dial")
+            .Stage("place", "", "clip=dial", undo: BoxBuilder.Undo("clip"))
+            .Goal("clip=dial")
+            .Build();
         Assert.Contains("{ clip: in-hand }", Assert.Single(UndoCheck.Contradictions(book)).Help, StringComparison.Ordinal);
         var mended = new BoxBuilder().Thing("clip", Thing.Hidden, "dial")
-            .Stage("place", "", "clip=dial", undo: BoxBuilder.Undos(BoxBuilder.UndoStep("", "clip=in-hand"), BoxBuilder.UndoStep("clip"))).Goal("clip=dial").Build();
+            .Stage("place", "", "clip=dial", undo: BoxBuilder.Undos(BoxBuilder.UndoStep("", "clip=in-hand"), BoxBuilder.UndoStep("clip")))
+            .Goal("clip=dial")
+            .Build();
         Assert.Empty(UndoCheck.Contradictions(mended));
         Assert.Equal(2, Proved(mended).Plan.Length);
     }

@@ -31,7 +31,11 @@ internal static class WrittenBook
     private static void Write(Book book, string folder)
     {
         var text = new StringBuilder($"format: 2\ntitle: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
-        Section(text, "parts", book.Box.Parts, part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)}{Behind(part)} }}");
+        Section(
+            text,
+            "parts",
+            book.Box.Parts,
+            part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)}{Behind(part)} }}");
         Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
@@ -73,11 +77,15 @@ internal static class WrittenBook
 
     private static string Written(Move move)
     {
-        var undo = move.Undo is { } back
-            ? $", undo: {(back.Steps.Length == 1 ? Written(back.Steps[0]) : back.Steps.IsEmpty ? $"{{ never: \"{back.Never}\" }}" : $"[ {string.Join(", ", back.Steps.Select(Written))} ]")}"
-            : "";
-        return $"{{ name: \"{move.Name}\", needs: {List(move.Needs)}, {Happening(move.Changes)}, reversible: {Flag(move.Reversible)}{(move.FromOutside ? ", behind: []" : "")}{undo} }}";
+        var outside = move.FromOutside ? ", behind: []" : "";
+        var undo = move.Undo is { } back ? $", undo: {Written(back)}" : "";
+        return $"{{ name: \"{move.Name}\", needs: {List(move.Needs)}, {Happening(move.Changes)}, reversible: {Flag(move.Reversible)}{outside}{undo} }}";
     }
+
+    private static string Written(Undo undo) =>
+        undo.Steps.Length == 1 ? Written(undo.Steps[0])
+        : undo.Steps.IsEmpty ? $"{{ never: \"{undo.Never}\" }}"
+        : $"[ {string.Join(", ", undo.Steps.Select(Written))} ]";
 
     private static string Written(UndoStep step) =>
         $"{{ needs: {List(step.Needs)}, put-back: {Names(step.PutBack.Select(thing => thing.Value))}, does: {Changed(step.Changes)} }}";

@@ -42,13 +42,19 @@ internal static class ExplorationStrategy
         var partly = PartialGraph.Answer(graph);
         if (partly.Way is not null)
             return reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
-        if (reduced.Way is null || budget.Why is not null || BreadthFirst.Explore(machine, budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is not { } reach)
+        if (reduced.Way is null
+            || budget.Why is not null
+            || BreadthFirst.Explore(machine, budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is not { } reach)
+        {
             return reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) };
+        }
+
         return reach.WayToGoal() is { } way
             ? reduced with { Way = way, AtLeast = way.Count }
             : reduced with { AtLeast = Math.Max(reduced.AtLeast, reach.Layers) };
     }
 
-    /// <summary>The answers of a graph, all there or not.</summary>
-    public static ExplorationResult Read(StateGraph graph, Budget budget) => graph.Stopped is null ? WholeGraph.Answer(graph, budget) : PartialGraph.Answer(graph);
+    /// <summary>The answers of a graph, whether it is complete or was stopped early.</summary>
+    public static ExplorationResult Read(StateGraph graph, Budget budget) =>
+        graph.Stopped is null ? WholeGraph.Answer(graph, budget) : PartialGraph.Answer(graph);
 }

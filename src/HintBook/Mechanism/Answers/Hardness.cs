@@ -12,7 +12,8 @@ internal static class Hardness
     /// <summary>Help for a claim that isn't proved: the parts that multiply the states, and what to do.</summary>
     public static string Help(Machine machine)
     {
-        const string Settle = "“hintbook solve” and “hintbook reset” look further with “--memory”; fewer positions, or moves that ask for more, leave less to look at.";
+        const string Settle = "“hintbook solve” and “hintbook reset” look further with “--memory”; "
+            + "fewer positions, or moves that ask for more, leave less to look at.";
         var parts = Parts(machine);
         return parts.Length == 0 ? Settle : $"What makes it hard is how freely {Words.List(parts)} can move. {Settle}";
     }

@@ -80,7 +80,8 @@ internal sealed class ResetPlanner
             return (planned, Math.Max(bound, reach.Layers), planned is null ? reach.Stopped : null);
         }
 
-        var graph = Exploration.Whole(back, budget, [solved], planned is null ? int.MaxValue : Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length));
+        var most = planned is null ? int.MaxValue : Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length);
+        var graph = Exploration.Whole(back, budget, [solved], most);
         for (var state = 0; state < graph.Count; state++)
         {
             if (graph.Solved[state])
@@ -210,7 +211,11 @@ internal sealed class ResetPlanner
         var read = Read(back);
         return back with
         {
-            Variables = [.. back.Variables.Select((variable, v) => read.Contains(v) ? variable : variable with { Positions = [variable.Positions[0]], Gone = -1 })],
+            Variables =
+            [
+                .. back.Variables.Select((variable, v) =>
+                    read.Contains(v) ? variable : variable with { Positions = [variable.Positions[0]], Gone = -1 }),
+            ],
             Start = [.. solved.Select((position, v) => read.Contains(v) ? position : 0)],
             Acts = [.. back.Acts.Select(act => act with { Effects = [.. act.Effects.Where(effect => read.Contains(effect.Variable))] })],
             Rules = [.. back.Rules.Select(rule => rule with { Effects = [.. rule.Effects.Where(effect => read.Contains(effect.Variable))] })],
@@ -272,7 +277,10 @@ internal sealed class ResetPlanner
     private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)
     {
         var replayer = new Replayer(book);
-        var why = replayer.Follow(opened) ?? (replayer.Solved ? null : "the box isn't solved") ?? replayer.Follow(plan) ?? (replayer.Shipped ? null : "the box isn't as shipped");
+        var why = replayer.Follow(opened)
+            ?? (replayer.Solved ? null : "the box isn't solved")
+            ?? replayer.Follow(plan)
+            ?? (replayer.Shipped ? null : "the box isn't as shipped");
         if (why is not null)
             throw new InvalidOperationException($"a reset plan does not replay: {why}");
     }
@@ -296,8 +304,13 @@ internal sealed class ResetPlanner
         states.Add(state);
         var end = ResetMachine.StateOf(back, state);
         var waiting = new WaitingReasons(back with { Start = [.. end] });
-        var wrong = back.Goal.SelectMany(clause => clause.Literals).Where(literal => !literal.Takes(end[literal.Variable]) && literal.Variable < state.Length).ToList();
-        var stuck = wrong.Where(literal => (waiting.Attainable[literal.Variable] & literal.Accepts) == 0).Concat(wrong).Select(literal => literal.Variable).FirstOrDefault(-1);
+        var wrong = back.Goal.SelectMany(clause => clause.Literals)
+            .Where(literal => !literal.Takes(end[literal.Variable]) && literal.Variable < state.Length)
+            .ToList();
+        var stuck = wrong.Where(literal => (waiting.Attainable[literal.Variable] & literal.Accepts) == 0)
+            .Concat(wrong)
+            .Select(literal => literal.Variable)
+            .FirstOrDefault(-1);
         for (var i = way.Length - 1; stuck >= 0 && i >= 0; i--)
         {
             if (states[i][stuck] != states[i + 1][stuck])
@@ -322,12 +335,19 @@ internal sealed class ResetPlanner
                     "Make the move “reversible: true”, or say in “undo” what puts back what it moved; what isn't meant to go back says “undo: { never: … }”.");
                 break;
             case Claim.NotProved open:
-                yield return MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether every solved box can be put back is not proved: {open.Why}.", Hardness.Help(machine));
+                yield return MechanismFindings.ResetNotProved.At(
+                    book.File.Top,
+                    $"Whether every solved box can be put back is not proved: {open.Why}.",
+                    Hardness.Help(machine));
                 break;
         }
 
         foreach (var name in plan.Replaces)
-            yield return MechanismFindings.MustReplace.At(book.Box.Things.First(t => t.Id.Value == name).Id.At, $"“{name}” is used up and must be replaced at every reset.");
+        {
+            yield return MechanismFindings.MustReplace.At(
+                book.Box.Things.First(t => t.Id.Value == name).Id.At,
+                $"“{name}” is used up and must be replaced at every reset.");
+        }
     }
 
     private ResetPlan Nothing(string why) => new()

@@ -73,7 +73,9 @@ internal static class ReverseOrder
     }
 
     private static int GivenAt(Machine back, ImmutableArray<Step> opened, string thing) => opened.Index()
-        .Where(step => step.Item.Stage is { } id && back.Book.Stages.First(stage => stage.Id.Value == id).Moves[step.Item.Move].Changes.Any(change => change.Name.Value == thing))
+        .Where(step =>
+            step.Item.Stage is { } id
+            && back.Book.Stages.First(stage => stage.Id.Value == id).Moves[step.Item.Move].Changes.Any(change => change.Name.Value == thing))
         .Select(step => (2 * step.Index) + 1)
         .FirstOrDefault(-1);
 }

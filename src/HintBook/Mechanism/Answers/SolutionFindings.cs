@@ -15,7 +15,15 @@ internal static class SolutionFindings
     public static IEnumerable<Finding> Collect(Machine machine, WaitingReasons waiting, Solution solution)
     {
         var book = machine.Book;
-        return [.. Goal(machine, waiting, solution), .. OutOfReach(machine, waiting, solution), .. Never(machine, waiting, solution), .. NeverOpen(machine, waiting), .. GivesNothing(machine, solution), .. Ways(book, solution)];
+        return
+        [
+            .. Goal(machine, waiting, solution),
+            .. OutOfReach(machine, waiting, solution),
+            .. Never(machine, waiting, solution),
+            .. NeverOpen(machine, waiting),
+            .. GivesNothing(machine, solution),
+            .. Ways(book, solution),
+        ];
     }
 
     private static IEnumerable<Finding> Goal(Machine machine, WaitingReasons waiting, Solution solution)
@@ -49,8 +57,10 @@ internal static class SolutionFindings
     {
         var reached = solution.Stages.Where(stage => stage.Reachable is not Claim.Refuted).Select(stage => stage.Id).ToHashSet();
         var never = solution.NeverPossible.Where(step => step.Stage is null || reached.Contains(step.Stage)).ToHashSet();
-        // Of a free part all positions are alike.
-        foreach (var act in machine.Acts.Where(act => never.Contains(act.Step)).DistinctBy(act => act.Step.Kind == StepKind.FreeMove ? act.Step.Leaves[0].Name : (object)act))
+        // One finding covers all positions of a free part.
+        var acts = machine.Acts.Where(act => never.Contains(act.Step))
+            .DistinctBy(act => act.Step.Kind == StepKind.FreeMove ? act.Step.Leaves[0].Name : (object)act);
+        foreach (var act in acts)
             yield return MechanismFindings.NeverPossible(PlaceOf(machine.Book, act.Step), waiting.Described(act.Step), waiting.Explain(act.When));
         foreach (var rule in machine.Rules.Where(rule => !waiting.Holds(rule.When)))
             yield return MechanismFindings.NeverPossible(machine.Book.Box.Reactions[rule.Number].At, "what the box does by itself", waiting.Explain(rule.When));
@@ -77,7 +87,10 @@ internal static class SolutionFindings
                     continue;
                 var unnamed = effect.From == ((1UL << variable.Positions.IndexOf(Thing.Hidden)) | (1UL << variable.Positions.IndexOf(Thing.InHand)));
                 if (unnamed && (thing.Starts != Thing.Hidden || WasFound(act, effect)))
-                    yield return HandlingFindings.GivesNothing(MoveOf(machine.Book, act.Step)?.Changes.Last(change => change.Name.Value == variable.Id).Name ?? thing.Id, thing.Fits);
+                {
+                    var given = MoveOf(machine.Book, act.Step)?.Changes.Last(change => change.Name.Value == variable.Id).Name;
+                    yield return HandlingFindings.GivesNothing(given ?? thing.Id, thing.Fits);
+                }
             }
         }
 
@@ -104,8 +117,9 @@ internal static class SolutionFindings
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
         {
             var code = book.Box.Codes.First(c => c.Id.Value == trying.Lock);
+            var minutes = Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute");
             yield return MechanismFindings.OpensByTrying.At(code.Lock!.At,
-                $"All {trying.Settings} settings of {trying.Lock} take {Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute")} to try, which skips {Words.List(trying.Skips)}.",
+                $"All {trying.Settings} settings of {trying.Lock} take {minutes} to try, which skips {Words.List(trying.Skips)}.",
                 "Give the lock another wheel, or lower “patience” if nobody would try that long.");
         }
     }
@@ -121,7 +135,9 @@ internal static class SolutionFindings
         return (undone ? MechanismFindings.DeadEndWithUndo : MechanismFindings.DeadEnd).At(
             PlaceOf(book, last),
             $"After this the box can't be solved any more ({last.Says}): {Say(way)}.",
-            undone ? "Let the move need what must come first." : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
+            undone
+                ? "Let the move need what must come first."
+                : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
     }
 
     private static Move? MoveOf(Book book, Step step) =>

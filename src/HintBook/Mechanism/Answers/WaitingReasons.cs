@@ -57,7 +57,10 @@ internal sealed class WaitingReasons
     private static string Linked(List<string> links) =>
         string.Join("; ", links.Count <= MostLinks ? links : [.. links.Take(MostLinks / 2), "…", .. links.TakeLast(MostLinks / 2)]);
 
-    /// <summary>Where the chain of a condition that never holds ends: what nothing gives, or the first written of a circle; null if it doesn't end there.</summary>
+    /// <summary>
+    /// The literal at which the chain of causes of a condition that never holds ends: one that nothing gives, or the first written of a circle.
+    /// Null if nothing is missing.
+    /// </summary>
     public Literal? Root(ImmutableArray<Clause> when)
     {
         var told = new List<Literal>();

@@ -122,7 +122,9 @@ internal sealed class GainGraph
         AnyOf any => new AnyWanted([.. any.Alternatives.Select(all => (Want)new AllWanted([.. all.Select(each => Open(each, changed, within))]))]),
         InPosition one when Names.TryGetValue(one.Name.Value, out var named) => new AllWanted(
         [
-            changed is not null && changed.TryGetValue(one.Name.Value, out var position) && PositionsOf(one).Contains(position) ? Want.Nothing : WantOf(condition),
+            changed is not null && changed.TryGetValue(one.Name.Value, out var position) && PositionsOf(one).Contains(position)
+                ? Want.Nothing
+                : WantOf(condition),
             Open(named, changed, within),
         ]),
         _ => WantOf(condition),

@@ -81,9 +81,12 @@ internal static class Compiler
         var effects = new SortedDictionary<int, Effect>();
         foreach (var change in changes)
         {
-            if (numbers.TryGetValue(change.Name.Value, out var number) &&
-                variables[number].Positions.IndexOf(change.Position.Value) is >= 0 and var position)
-                effects[number] = new Effect(number, position, variables[number].NotGone & (change.Given ? TakenFrom(variables[number], needs) : ulong.MaxValue));
+            if (numbers.TryGetValue(change.Name.Value, out var number)
+                && variables[number].Positions.IndexOf(change.Position.Value) is >= 0 and var position)
+            {
+                var from = change.Given ? TakenFrom(variables[number], needs) : ulong.MaxValue;
+                effects[number] = new Effect(number, position, variables[number].NotGone & from);
+            }
         }
 
         return [.. effects.Values];
@@ -199,7 +202,12 @@ internal static class Compiler
             var next = new[] { p - 1, p + 1 }.Where(to => part.Round ? count > 1 : to >= 0 && to < count).Select(to => (to + count) % count);
             foreach (var to in next.Distinct().Where(to => to != p))
             {
-                var step = new Step { Kind = StepKind.FreeMove, Says = $"{part.Name}: {variable.Positions[to]}", Leaves = [new Placed(variable.Id, variable.Positions[to])] };
+                var step = new Step
+                {
+                    Kind = StepKind.FreeMove,
+                    Says = $"{part.Name}: {variable.Positions[to]}",
+                    Leaves = [new Placed(variable.Id, variable.Positions[to])],
+                };
                 yield return new Act(step, clauses.Both(needs, [new Clause([new Literal(number, 1UL << p)])]), [new Effect(number, to)], -1);
             }
         }

@@ -24,7 +24,10 @@ internal sealed class Reach(Clauses clauses, IReadOnlyDictionary<string, int> nu
         {
             var behind = Behind(effect.Variable, []);
             if (behind is not [{ Literals.IsEmpty: true }])
-                needed = Weakest(clauses.Both(needed, Weakest([.. Untouched(effect), .. behind, .. behind.Select(clause => After(clause, effects)).OfType<Clause>()])));
+            {
+                var afterwards = behind.Select(clause => After(clause, effects)).OfType<Clause>();
+                needed = Weakest(clauses.Both(needed, Weakest([.. Untouched(effect), .. behind, .. afterwards])));
+            }
         }
 
         return clauses.Both(when, needed);

@@ -40,7 +40,9 @@ internal sealed class ResetMachine
         var acts = new List<Act>(machine.Acts.Select(act => act with { When = clauses.Both(act.When, lists.None), Stage = -1 }));
         foreach (var undo in undos)
             acts.AddRange(Acts(undo, lists));
-        var mended = undos.SelectMany(undo => undo.Undo.Steps.SelectMany(step => step.PutBack).Select(NumberOf).OfType<int>().Where(undo.UsedUp.Contains)).ToHashSet();
+        var mended = undos
+            .SelectMany(undo => undo.Undo.Steps.SelectMany(step => step.PutBack).Select(NumberOf).OfType<int>().Where(undo.UsedUp.Contains))
+            .ToHashSet();
         for (var v = 0; v < machine.Variables.Length; v++)
         {
             if (variables[v].Gone >= 0 && !mended.Contains(v))
@@ -89,7 +91,11 @@ internal sealed class ResetMachine
     }
 
     private HashSet<int> UsedUpBy(ImmutableArray<Move> moves) =>
-        [.. moves.SelectMany(move => Compiler.Effects(move.Changes, move.Needs, numbers, variables)).Where(effect => effect.Position == variables[effect.Variable].Gone).Select(effect => effect.Variable)];
+    [
+        .. moves.SelectMany(move => Compiler.Effects(move.Changes, move.Needs, numbers, variables))
+            .Where(effect => effect.Position == variables[effect.Variable].Gone)
+            .Select(effect => effect.Variable),
+    ];
 
     private HashSet<int> Moved(ImmutableArray<Move> moves) => [.. Left(moves).Keys.Where(v => !variables[v].IsKnowledge)];
 

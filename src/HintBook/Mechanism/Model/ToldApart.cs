@@ -26,7 +26,9 @@ internal sealed class ToldApart
             .. moves.SelectMany(move => move.Needs),
             .. steps.SelectMany(step => step.Needs),
         ];
-        var changes = moves.SelectMany(move => move.Changes).Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes)).Concat(steps.SelectMany(step => step.Changes));
+        var changes = moves.SelectMany(move => move.Changes)
+            .Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes))
+            .Concat(steps.SelectMany(step => step.Changes));
         named =
         [
             .. conditions.SelectMany(Flat).SelectMany(one => one.Positions.Select(position => (one.Name.Value, position.Value))),

@@ -54,8 +54,14 @@ internal sealed class BreadthFirst
     /// <param name="cores">How many threads may work at wide layers.</param>
     public static BreadthFirst? Explore(Machine machine, Budget budget, int most = int.MaxValue, bool untilSolved = false, int cores = 1)
     {
-        if (machine.Refused is not null || ReactionConflicts.Any(machine) || Layout.Build(machine.Variables, Word64.WordBits) is not { } layout || layout.Bits > VisitedSet.MostBits)
+        if (machine.Refused is not null
+            || ReactionConflicts.Any(machine)
+            || Layout.Build(machine.Variables, Word64.WordBits) is not { } layout
+            || layout.Bits > VisitedSet.MostBits)
+        {
             return null;
+        }
+
         var reach = new BreadthFirst(machine, layout, budget, cores);
         reach.Run(most, untilSolved);
         budget.Add(reach.Count);

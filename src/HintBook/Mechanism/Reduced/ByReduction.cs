@@ -133,7 +133,10 @@ internal sealed class ByReduction
         foreach (var act in machine.StageActs[stage])
         {
             if (found.WayTo[act] is { } trail)
-                return new Lazy<List<int>>(() => PlanShortening.Shorten(machine, freeParts.Real(trail.Acts(), machine.Acts[act].When), machine.Acts[act].When, thorough: false));
+            {
+                var when = machine.Acts[act].When;
+                return new Lazy<List<int>>(() => PlanShortening.Shorten(machine, freeParts.Real(trail.Acts(), when), when, thorough: false));
+            }
         }
 
         return null;
@@ -153,7 +156,9 @@ internal sealed class ByReduction
         }
 
         var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
-        return found.Goal is null ? null : PlanShortening.Shorten(machine, On(-1).FreeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
+        return found.Goal is null
+            ? null
+            : PlanShortening.Shorten(machine, On(-1).FreeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
     }
 
     // What one way attains bounds what is certain from above, the relaxation from below; what lies between is asked for one by one.
@@ -218,7 +223,8 @@ internal sealed class ByReduction
     // What a way attains, acts and positions; of the positions only some where not all are asked for.
     private Bits Attained(List<int> way, int[]? asked)
     {
-        var places = (asked ?? Enumerable.Range(machine.Acts.Length, things.Count - machine.Acts.Length)).Select(number => (number, Place: things.PlaceOf(number))).ToArray();
+        var numbers = asked ?? Enumerable.Range(machine.Acts.Length, things.Count - machine.Acts.Length);
+        var places = numbers.Select(number => (number, Place: things.PlaceOf(number))).ToArray();
         var attained = new Bits(things.Count);
         var stepper = new Stepper(machine);
         var state = stepper.Start()!;
@@ -295,7 +301,11 @@ internal sealed class ByReduction
         bool Of(Machine from)
         {
             var freeParts = new FreeParts(from, new HashSet<int>());
-            var exploration = new PartialOrder(freeParts.Reduced, new Independence(freeParts.Reduced), new Question { GoalOnly = true }, new bool[machine.Acts.Length]);
+            var exploration = new PartialOrder(
+                freeParts.Reduced,
+                new Independence(freeParts.Reduced),
+                new Question { GoalOnly = true },
+                new bool[machine.Acts.Length]);
             exploration.Run(budget, most);
             return exploration.Goal is not null;
         }

@@ -30,7 +30,11 @@ internal sealed class FreeParts
             .Concat(machine.Rules.SelectMany(rule => rule.Effects)).Select(effect => effect.Variable).ToHashSet();
         var watched = machine.Rules.SelectMany(rule => rule.When).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
         var open = movers.Keys.Order()
-            .Where(v => !moved.Contains(v) && !watched.Contains(v) && !fixedVariables.Contains(v) && machine.Variables[v].Positions.Length < Machine.MostPositions)
+            .Where(v =>
+                !moved.Contains(v)
+                && !watched.Contains(v)
+                && !fixedVariables.Contains(v)
+                && machine.Variables[v].Positions.Length < Machine.MostPositions)
             .ToList();
         for (var changed = true; changed;)
         {
@@ -117,13 +121,22 @@ internal sealed class FreeParts
 
     private Machine Freed() => machine with
     {
-        Variables = [.. machine.Variables.Select((variable, v) => freeParts.Contains(v) ? variable with { Positions = variable.Positions.Add("anywhere") } : variable)],
+        Variables =
+        [
+            .. machine.Variables.Select((variable, v) =>
+                freeParts.Contains(v) ? variable with { Positions = variable.Positions.Add("anywhere") } : variable),
+        ],
         Acts =
         [
             .. machine.Acts.Select(act => act with
             {
                 When = Widened(act.When),
-                Effects = [.. act.Effects.Select(effect => freeParts.Contains(effect.Variable) ? effect with { Position = machine.Variables[effect.Variable].Positions.Length } : effect)],
+                Effects =
+                [
+                    .. act.Effects.Select(effect => freeParts.Contains(effect.Variable)
+                        ? effect with { Position = machine.Variables[effect.Variable].Positions.Length }
+                        : effect),
+                ],
             }),
         ],
         Goal = Widened(machine.Goal),

@@ -110,8 +110,13 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
             settled = true;
             foreach (var act in ranked)
             {
-                if (back.Acts[act].Effects.All(effect => (may[effect.Variable] & ~shipped[effect.Variable]) == 0) || Try(act, may) is not { } next || Sum(next) >= Sum(may))
+                if (back.Acts[act].Effects.All(effect => (may[effect.Variable] & ~shipped[effect.Variable]) == 0)
+                    || Try(act, may) is not { } next
+                    || Sum(next) >= Sum(may))
+                {
                     continue;
+                }
+
                 (may, settled) = (next, false);
             }
         }
@@ -222,7 +227,9 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         for (var changed = true; changed;)
         {
             changed = false;
-            foreach (var rule in back.Rules.Where(rule => rule.When.Any(clause => clause.Literals.All(literal => (may[literal.Variable] & literal.Accepts) != 0))))
+            var possible = back.Rules.Where(rule =>
+                rule.When.Any(clause => clause.Literals.All(literal => (may[literal.Variable] & literal.Accepts) != 0)));
+            foreach (var rule in possible)
             {
                 foreach (var effect in rule.Effects)
                 {

@@ -53,11 +53,21 @@ internal static class Monotone
         if (machine.Rules.IsEmpty)
             return [];
         var watched = machine.Rules.SelectMany(rule => rule.When).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
-        return [.. Enumerable.Range(0, machine.Acts.Length).Where(a => machine.Acts[a].Stage < 0 && relaxed.Happens(a) && machine.Acts[a].Effects.All(effect => PutBack(a, effect)))];
+        return
+        [
+            .. Enumerable.Range(0, machine.Acts.Length).Where(a =>
+                machine.Acts[a].Stage < 0
+                && relaxed.Happens(a)
+                && machine.Acts[a].Effects.All(effect => PutBack(a, effect))),
+        ];
 
         bool PutBack(int act, Effect effect) =>
-            effect.Position == machine.Start[effect.Variable] && !watched.Contains(effect.Variable) &&
-            writers[effect.Variable].TrueForAll(writer => writer.Event == act || writer.Position == effect.Position || ForGood(writer, writers[effect.Variable]));
+            effect.Position == machine.Start[effect.Variable]
+            && !watched.Contains(effect.Variable)
+            && writers[effect.Variable].TrueForAll(writer =>
+                writer.Event == act
+                || writer.Position == effect.Position
+                || ForGood(writer, writers[effect.Variable]));
 
         bool ForGood((int Event, int Position) writer, List<(int Event, int Position)> all) =>
             writer.Event >= machine.Acts.Length && relaxed.Met(writer.Event).All(clause => Stays(clause, writer.Event, writers)) &&

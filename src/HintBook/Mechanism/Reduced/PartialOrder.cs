@@ -74,8 +74,13 @@ internal sealed class PartialOrder
         Reach(start, Trail.Start, -1);
         for (var n = 0; n < nodes.Count; n++)
         {
-            if (Unrest || nodes.Count > most || ((n & 63) == 0 && budget.Spent(nodes.Count, nodes.Count - n, nodes.Count * 8L * machine.Variables.Length, EachCounts)))
+            if (Unrest
+                || nodes.Count > most
+                || ((n & 63) == 0 && budget.Spent(nodes.Count, nodes.Count - n, nodes.Count * 8L * machine.Variables.Length, EachCounts)))
+            {
                 return;
+            }
+
             if (question.GoalOnly && Goal is not null)
                 return;
             var node = nodes[n];

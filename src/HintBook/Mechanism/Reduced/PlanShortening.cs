@@ -67,7 +67,9 @@ internal static class PlanShortening
             // What reactions did besides came of other things that stood ready.
             if (changed.Exists(v => !direct.Contains(v)))
             {
-                foreach (var rule in machine.Rules.Where(rule => rule.Effects.Any(effect => changed.Contains(effect.Variable)) && Stepper.Holds(rule.When, after)))
+                var causes = machine.Rules
+                    .Where(rule => rule.Effects.Any(effect => changed.Contains(effect.Variable)) && Stepper.Holds(rule.When, after));
+                foreach (var rule in causes)
                     asked.UnionWith(rule.When.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Where(v => !direct.Contains(v)));
             }
         }

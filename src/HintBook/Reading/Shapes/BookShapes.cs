@@ -80,7 +80,10 @@ internal static partial class BookShapes
             .. UndoStep,
             new("never", Text, "Why what the stage moved isn't meant to go back."),
         ]),
-        List: new ListShape(new FieldsShape("a step with “put-back” or “does”", [.. UndoStep]), "[ { does: { door: open } }, { put-back: [ key ] } ]", Least: 1));
+        List: new ListShape(
+            new FieldsShape("a step with “put-back” or “does”", [.. UndoStep]),
+            "[ { does: { door: open } }, { put-back: [ key ] } ]",
+            Least: 1));
 
     private static readonly Field[] WhatHappens =
     [
