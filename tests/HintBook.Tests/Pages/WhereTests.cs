@@ -4,10 +4,8 @@ using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Mechanism;
 using HintBook.Pages;
-using HintBook.Publishing;
 using HintBook.Tests.Books;
 using HintBook.Tests.House;
-using HintBook.Text;
 
 namespace HintBook.Tests.Pages;
 

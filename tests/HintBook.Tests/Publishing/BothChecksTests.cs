@@ -5,7 +5,6 @@ using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Publishing;
-using HintBook.Reading;
 using HintBook.Spoilers;
 using HintBook.Tests.Audit;
 using HintBook.Tests.Books;
