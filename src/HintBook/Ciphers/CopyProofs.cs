@@ -34,7 +34,7 @@ internal static class CopyProofs
         var told =
             from one in proved
             from finding in one.Own.Findings
-            // A clue that a copy lacks is a finding already.
+                // A clue that a copy lacks is a finding already.
             where finding.Code != CipherFindings.NoClueCode || code.ClueByCopy is not { } name || one.Copy[name.Value] is not null
             select (one.Copy.Serial.Value, finding);
         var verdict = new Verdict.ByCopy([.. proved.Select(one => new CopyProof(one.Copy, one.Own.Proof))]);
