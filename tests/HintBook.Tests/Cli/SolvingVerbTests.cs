@@ -17,7 +17,10 @@ public class SolvingVerbTests
         Assert.DoesNotMatch("(?m)^(error|warning)", said.Error);
         using var json = JsonDocument.Parse(said.Out);
         Assert.Equal(
-            ["opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks", "widest", "orders", "states", "looked", "explored", "claims", "seconds"],
+            [
+                "opens", "shortest", "stages", "deadEnds", "shortcuts", "byTrying", "bottlenecks", "widest", "orders",
+                "states", "looked", "explored", "claims", "seconds",
+            ],
             json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("opens").GetString());
         Assert.Equal(28, json.RootElement.GetProperty("shortest").GetArrayLength());

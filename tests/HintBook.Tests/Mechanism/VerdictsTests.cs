@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using HintBook.Books;
 using HintBook.Mechanism;
@@ -70,7 +71,8 @@ public class VerdictsTests
         Assert.Contains("it has more than 10 states", finding.Message, StringComparison.Ordinal);
     }
 
-    private static System.Collections.Immutable.ImmutableArray<BookVerdict> Of(Book book) => Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));
+    private static ImmutableArray<BookVerdict> Of(Book book) =>
+        Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));
 
     private static Book Lid(Undo? undo) => new BoxBuilder().Part("lid", "shut", "open").Stage("lid", "", "lid=open", undo: undo).Goal("lid=open").Build();
 }
