@@ -14,7 +14,7 @@ public class SolvingVerbTests
 
         // A slow machine may say how far it has come, but no finding.
         Assert.Equal(ExitCode.Fine, said.Exit);
-        Assert.DoesNotMatch("(?m)^(error|warning)", said.Error);
+        Assert.DoesNotMatch("· (error|warning) HB", said.Error);
         using var json = JsonDocument.Parse(said.Out);
         Assert.Equal(
             [
@@ -37,7 +37,7 @@ public class SolvingVerbTests
 
         // A slow machine may say how far it has come, but no finding.
         Assert.Equal(ExitCode.Fine, said.Exit);
-        Assert.DoesNotMatch("(?m)^(error|warning)", said.Error);
+        Assert.DoesNotMatch("· (error|warning) HB", said.Error);
         using var json = JsonDocument.Parse(said.Out);
         Assert.Equal(["possible", "plan", "replaces", "bound", "claims"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("proved", json.RootElement.GetProperty("possible").GetString());
