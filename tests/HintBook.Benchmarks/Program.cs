@@ -6,7 +6,8 @@ using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `leaks` the search for secrets,
-// `audit` the audit, `codes` the proofs of codes, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
+// `audit` the audit, `codes` the proofs of codes, `again` a second check in one process,
+// `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `floor-…` is the floor of a whole-process run, which starts it as a process of its own.
 return args switch
 {
@@ -17,12 +18,13 @@ return args switch
     ["audit"] => AuditNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["codes"] => CodeNumbers.Print(),
+    ["again"] => AgainNumbers.Print(),
     ["rooms", .. var rest] => BenchmarkSwitcher.FromAssembly(typeof(WholeRuns).Assembly).Run(rest is [] ? ["--filter", "*"] : rest).Any() ? 0 : 2,
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | audit | codes | mechanism | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | audit | again | codes | mechanism | rooms [BenchmarkDotNet options]]");
     return 2;
 }

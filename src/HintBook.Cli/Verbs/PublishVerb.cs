@@ -20,13 +20,14 @@ internal static class PublishVerb
     // Every book of a shelf has its say; what becomes of the shelf is told at the end.
     private static void TellOne(string name, PublishOutcome outcome, Terminal terminal)
     {
-        var findings = outcome switch
+        var (said, findings) = outcome switch
         {
-            Published published => published.Report.Findings,
-            Rejected rejected => rejected.Findings,
-            _ => Findings.None,
+            Published(var report) => (FindingCount.Say(report.Findings, false, report.Claims.All(claim => claim.IsProved)), report.Findings),
+            Rejected(var mistakes) => (FindingCount.Say(mistakes, withNotes: false), mistakes),
+            Failed failed => (failed.Message, Findings.None),
+            _ => throw new InvalidOperationException("A publish ends in no other way."),
         };
-        terminal.Error.WriteLine($"{name}: {FindingCount.Say(findings, withNotes: false)}");
+        terminal.Error.WriteLine($"{name}: {said}");
         terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
     }
 

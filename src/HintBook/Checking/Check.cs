@@ -24,17 +24,20 @@ public static class Check
     public static Checked Run(string path, CheckOptions? options = null)
     {
         var given = options ?? new();
-        var result = Run(path, given);
-        if (given.Stop.IsCancellationRequested)
-            given.Results?.Forget();
-        else
-            given.Results?.EndRun();
-        return result;
-
-        static Checked Run(string path, CheckOptions given)
+        var ended = false;
+        try
         {
             var (folder, book, read) = Reader.Read(path, given.Results);
-            return folder is null || book is null ? new Unreadable { Findings = read } : Examine(folder, book, read, given);
+            var result = folder is null || book is null ? new Unreadable { Findings = read } : Examine(folder, book, read, given);
+            ended = !given.Stop.IsCancellationRequested;
+            return result;
+        }
+        finally
+        {
+            if (ended)
+                given.Results?.EndRun();
+            else
+                given.Results?.Forget();
         }
     }
 
@@ -97,7 +100,9 @@ public static class Check
         if (given.Results is not { } results)
             return Survey().Value;
         var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
-        var content = RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys]);
+        // Of a photo that isn't there, what it shows isn't read either.
+        var photos = book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos)).Select(photo => photo.File.Value);
+        var content = RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys, .. photos]);
         return results.Get("survey", content, Survey).Value;
 
         StrongBox<(Survey?, Findings)> Survey() =>

@@ -20,7 +20,9 @@ internal static class PhotoWork
         var findings = new ConcurrentBag<Finding>();
         var developed = 0;
         Directory.CreateDirectory(cache);
-        writer.ForEach("photos", book.Media.Photos, photo =>
+        // Two files with the same bytes have the same pictures.
+        var photos = book.Media.Photos.DistinctBy(photo => photo.Plan.Key).ToArray();
+        writer.ForEach("photos", photos, photo =>
         {
             if (Kept(photo.Plan, cache) is { } kept)
             {
@@ -41,6 +43,14 @@ internal static class PhotoWork
         var findings = new List<Finding>();
         if (book.Folder.ReadBytes(photo.File.File.Value, photo.File.File.At, Settings.MaxFileBytes, findings) is not { } bytes)
             return findings;
+        if (PhotoKey.Compute(bytes, book.Book.Identity, Settings) != photo.Plan.Key)
+        {
+            throw new MachineFailure(
+                FailureKind.Machine,
+                $"“{photo.File.File.Value}” was changed while the book was being published.",
+                "Publish again. What was published before is untouched.");
+        }
+
         var result = PhotoPipeline.Develop(bytes, photo.Plan, Settings);
         if (result is not ResizedPhoto resized)
             return PhotoFindings.Check(photo.File, result, Settings);

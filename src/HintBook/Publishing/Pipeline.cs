@@ -107,7 +107,7 @@ public static class Pipeline
             SiteBytes = site.Sum(file => file.Value),
             Cards = cards,
             Audit = audit,
-            Claims = BookClaims.Of(sound),
+            Claims = BookClaims.Of(sound with { Findings = findings }),
             Findings = findings,
         };
     }

@@ -6,7 +6,8 @@ namespace HintBook.Text;
 
 /// <summary>
 /// Results of pure functions under the content that they were made from, kept from one run to the next in a process that stays up.
-/// A result can't be out of date: other content is another key. What a run doesn't ask for is dropped at its end. Thread-safe.
+/// A result can't be out of date: other content is another key. What a run doesn't ask for is dropped at its end. A run may use several
+/// threads; only one run at a time.
 /// </summary>
 public sealed class RunResults
 {
