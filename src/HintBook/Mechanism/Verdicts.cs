@@ -61,7 +61,7 @@ public static class Verdicts
         ];
     }
 
-    /// <summary>The verdicts as text, one a line; where all are proved and nothing is told, the last line says that nothing is wrong.</summary>
+    /// <summary>The verdicts as text, one a line: the status, the claim, and the reason where it isn't proved.</summary>
     /// <param name="verdicts">The verdicts.</param>
     public static string Write(IEnumerable<BookVerdict> verdicts)
     {
