@@ -17,6 +17,8 @@ public sealed class Replayer
     private readonly Dictionary<string, string> shipped;
     private readonly Dictionary<string, string> positions;
     private readonly HashSet<(string Stage, int Move)> made = [];
+    private readonly Dictionary<string, string> byHand = [];
+    private readonly HashSet<string> moved = [];
     private (Undo Undo, int Next)? begun;
 
     /// <summary>Takes the box as it left the maker.</summary>
@@ -31,10 +33,10 @@ public sealed class Replayer
         shipped = new(positions);
     }
 
-    private Replayer(Replayer other)
+    private Replayer(Replayer other, Dictionary<string, string> positions)
     {
         (book, stages, named, allowed, shipped) = (other.book, other.stages, other.named, other.allowed, other.shipped);
-        positions = new(shipped);
+        this.positions = new(positions);
     }
 
     /// <summary>Whether the box is solved now.</summary>
@@ -54,7 +56,34 @@ public sealed class Replayer
     }
 
     /// <summary>The same box, as it left the maker.</summary>
-    public Replayer Fresh() => new(this);
+    public Replayer Fresh() => new(this, shipped);
+
+    /// <summary>The same box as it stands now; what was done to it before is forgotten.</summary>
+    public Replayer AsItStands() => new(this, positions);
+
+    /// <summary>What hands moved in the last step, reactions aside: only what stands elsewhere than before.</summary>
+    public IReadOnlyDictionary<string, string> ByHand => byHand;
+
+    /// <summary>The names of what moved in the last step, by hand or by itself.</summary>
+    public IReadOnlySet<string> Moved => moved;
+
+    /// <summary>Whether everything is where it is in another box of this book.</summary>
+    public bool StandsAs(Replayer other) => positions.All(pair => other.positions[pair.Key] == pair.Value);
+
+    /// <summary>
+    /// Moves some things at once if hands get at all of them; then the box reacts. Whether a move of the book does that isn't asked.
+    /// </summary>
+    /// <returns>Whether hands get at them; if not, nothing has moved.</returns>
+    public bool Lay(IEnumerable<Placed> things)
+    {
+        Begin();
+        var after = things.ToDictionary(placed => placed.Name, placed => placed.Position);
+        if (!GetsAt(after))
+            return false;
+        Take(after);
+        React();
+        return true;
+    }
 
     /// <summary>Where everything is.</summary>
     public ImmutableSortedDictionary<string, string> Positions => positions.ToImmutableSortedDictionary();
@@ -88,8 +117,15 @@ public sealed class Replayer
         return null;
     }
 
+    private void Begin()
+    {
+        byHand.Clear();
+        moved.Clear();
+    }
+
     private string? Make(Step step)
     {
+        Begin();
         var stage = step.Stage is null ? null : stages.GetValueOrDefault(step.Stage);
         var move = stage is not null ? stage.Moves[step.Move] : step.Move >= 0 ? book.Box.Moves[step.Move] : null;
         if (begun is not null && step.Kind != StepKind.PutBack)
@@ -303,8 +339,18 @@ public sealed class Replayer
 
     private void Take(Dictionary<string, string> after)
     {
-        foreach (var (name, position) in after)
+        foreach (var (name, position) in after.Where(each => positions[each.Key] != each.Value))
+            byHand[name] = position;
+        Settle(after);
+    }
+
+    private void Settle(Dictionary<string, string> after)
+    {
+        foreach (var (name, position) in after.Where(each => positions[each.Key] != each.Value))
+        {
             positions[name] = position;
+            moved.Add(name);
+        }
     }
 
     // What some changes really change, now or if some things stood elsewhere.
@@ -382,7 +428,7 @@ public sealed class Replayer
         var after = After(reaction.Changes, reaction.When);
         if (after.Count == 0)
             return false;
-        Take(after);
+        Settle(after);
         return true;
     }
 

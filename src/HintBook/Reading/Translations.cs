@@ -94,17 +94,16 @@ internal static class Translations
         Moves = WithSentences(stage.Moves, texts.Moves),
     };
 
-    // An undo of the whole stage stays one, whichever move it is read from.
+    // An undo of the whole stage stays one, whichever move it is read from. A translator may leave the moves out, but not some of them.
     private static ImmutableArray<Move> WithSentences(ImmutableArray<Move> moves, ImmutableArray<Move> texts)
     {
         var said = new Dictionary<Undo, Undo>(ReferenceEqualityComparer.Instance);
-        return
-        [
-            .. moves.Select((move, index) => move.Undo is not { } undo || texts[Math.Min(index, texts.Length - 1)].Undo is not { } other ? move : move with
-            {
-                Undo = said.TryGetValue(undo, out var known) ? known : said[undo] = WithSentences(undo, other),
-            }),
-        ];
+        return [.. moves.Select((move, index) => WithName(move, index) with { Undo = WithUndo(move.Undo, texts[Math.Min(index, texts.Length - 1)].Undo) })];
+
+        Move WithName(Move move, int index) => moves.Length == texts.Length ? move with { Name = texts[index].Name } : move;
+
+        Undo? WithUndo(Undo? undo, Undo? other) =>
+            undo is null || other is null ? undo : said.TryGetValue(undo, out var known) ? known : said[undo] = WithSentences(undo, other);
     }
 
     private static Undo WithSentences(Undo undo, Undo texts) => undo with
@@ -123,6 +122,11 @@ internal static class Translations
 
     private static Box WithNames(Box box, YamlMap keys, List<Finding> findings)
     {
+        string[] moves = [.. box.Moves.Select(move => move.Name.Value)];
+        findings.AddRange(
+            from entry in (keys["moves"] as YamlMap)?.Entries ?? []
+            where !moves.Contains(entry.Key.Value)
+            select TranslationFindings.NoSuchName(entry.Key.Located, "moves", moves));
         var (parts, things, facts, codes) = (Texts("parts", box.Parts), Texts("things", box.Things), Texts("facts", box.Facts), Texts("codes", box.Codes));
         return box with
         {

@@ -5,7 +5,7 @@ namespace HintBook.Mechanism.Answers;
 
 /// <summary>
 /// Brings a plan as near as it goes to the reverse of the opening, which is how a person would put a box back: two neighbours change places if what was
-/// done later isn't put back first and both orders are possible and lead to the same state. A plan stays as long as it was.
+/// done later isn't put back first and both orders are possible and lead to the same state. What then only leads round in a circle is left out.
 /// </summary>
 internal static class ReverseOrder
 {
@@ -37,7 +37,7 @@ internal static class ReverseOrder
             }
         }
 
-        return [.. acts];
+        return WithoutCircles(acts, states);
 
         int[]? Swapped(int j) =>
             Stepper.Holds(back.Acts[acts[j]].When, states[j - 1])
@@ -47,6 +47,22 @@ internal static class ReverseOrder
             && end.AsSpan().SequenceEqual(states[j + 1])
                 ? between
                 : null;
+    }
+
+    private static List<int> WithoutCircles(int[] acts, int[][] states)
+    {
+        var kept = new List<int>();
+        var at = new List<Positions> { new(states[0]) };
+        for (var i = 0; i < acts.Length; i++)
+        {
+            kept.Add(acts[i]);
+            at.Add(new(states[i + 1]));
+            var before = at.FindIndex(at[^1].Equals);
+            kept.RemoveRange(before, kept.Count - before);
+            at.RemoveRange(before + 1, at.Count - before - 1);
+        }
+
+        return kept;
     }
 
     // When in the opening a stage was done. A new thing goes in before the stage is put back that gave the old one. Handling belongs to

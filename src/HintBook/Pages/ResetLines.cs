@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Spoilers;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// The plan as lines. A step that does several things at once becomes several lines, in an order in which hands get at each of them; what the
+/// author's sentence names needs no line of its own.
+/// </summary>
+internal sealed class ResetLines
+{
+    private readonly Book book;
+    private readonly Dictionary<string, Stage> stages;
+    private readonly IReadOnlySet<Stage> untranslated;
+    private readonly NamesSaid said;
+    private readonly NamesSaid saidInSource;
+
+    /// <summary>Prepares it.</summary>
+    public ResetLines(Book book)
+    {
+        (this.book, untranslated) = (book, book.Untranslated);
+        stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
+        Named[] names = [.. book.Box.Parts, .. book.Box.Things];
+        said = new(names, book.Language.Value);
+        saidInSource = book.Source is { } source ? new(names, source.Language.Value) : said;
+    }
+
+    /// <summary>The lines of a plan, in its order.</summary>
+    public ImmutableArray<ResetLine> Of(ResetPlan plan)
+    {
+        var box = new Replayer(book);
+        Follow(box, plan.From);
+        var lines = ImmutableArray.CreateBuilder<ResetLine>();
+        foreach (var step in plan.Plan)
+        {
+            var before = step.Leaves.Length > 1 ? box.AsItStands() : null;
+            Follow(box, [step]);
+            lines.AddRange(InStep(step, before, box));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>The lines of a stage by themselves, as its undos are written from the last to the first: where there is no plan.</summary>
+    public IEnumerable<ResetLine> Of(Stage stage) =>
+        from undo in ResetNotes.UndosOf(stage).Reverse()
+        from step in undo.Steps
+        from line in Parts(step, [.. Written(step)], stage)
+        select line;
+
+    private static void Follow(Replayer box, IEnumerable<Step> steps)
+    {
+        if (box.Follow(steps) is { } why)
+            throw new InvalidOperationException($"a reset plan does not replay: {why}");
+    }
+
+    private ImmutableArray<ResetLine> InStep(Step step, Replayer? before, Replayer after)
+    {
+        var stage = step.Stage is null ? null : stages[step.Stage];
+        if (step.Kind is StepKind.StageMove or StepKind.BookMove)
+            return [new() { Step = step, Stage = stage, Moved = [.. after.Moved.Order(StringComparer.Ordinal)] }];
+        var undo = step.Kind == StepKind.PutBack ? ResetNotes.UndoOf(book, step) : null;
+        ImmutableArray<Placed> moved =
+        [
+            .. (undo is null ? step.Leaves : Written(undo)).Where(placed => after.ByHand.TryGetValue(placed.Name, out var to) && to == placed.Position),
+        ];
+        ImmutableArray<ResetLine> parts = [.. Parts(undo, moved, stage).Select(line => line with { Step = step })];
+        var hands = parts.Where(line => !line.IsOnlyHow).ToImmutableArray();
+        var how = parts.Where(line => line.IsOnlyHow);
+        if (hands.Length < 2 || before is null)
+            return [.. hands.Select(line => line with { Moved = [.. after.Moved.Order(StringComparer.Ordinal)] }), .. how];
+        return HandOrder.Find(before, after, [.. hands.Select(line => line.Labels.AddRange(line.Named))]) is { } order
+            ? [.. order.Select(act => hands[act.Number] with { Moved = act.Moved }), .. how]
+            : [AtOnce(parts) with { Moved = [.. after.Moved.Order(StringComparer.Ordinal)] }];
+    }
+
+    // Where nothing can be done first.
+    private static ResetLine AtOnce(ImmutableArray<ResetLine> parts) => parts[0] with
+    {
+        Labels = [.. parts.SelectMany(line => line.Labels)],
+        Says = parts.Select(line => line.Says).FirstOrDefault(says => says is not null),
+        Named = [.. parts.SelectMany(line => line.Named)],
+    };
+
+    // The author's sentence with all that it names, then the rest; a sentence that names nothing of it stands behind.
+    private IEnumerable<ResetLine> Parts(UndoStep? undo, ImmutableArray<Placed> moved, Stage? stage)
+    {
+        var names = undo?.Says is { } sentence ? (stage is not null && untranslated.Contains(stage) ? saidInSource : said).In(sentence) : [];
+        var labels = moved.Where(placed => !names.Contains(placed.Name)).Select(placed => new ResetLine { Stage = stage, Labels = [placed] });
+        if (undo?.Says is not { } says)
+            return labels;
+        var told = new ResetLine { Stage = stage, Says = says, Named = [.. moved.Where(placed => names.Contains(placed.Name))] };
+        return told.IsOnlyHow ? labels.Append(told) : labels.Prepend(told);
+    }
+
+    // What is put back comes before what is shut. Of two changes of one name the last counts, and putting back counts most.
+    private IEnumerable<Placed> Written(UndoStep step)
+    {
+        var things = step.PutBack.Select(thing => thing.Value).Distinct().ToArray();
+        return
+        [
+            .. from thing in things
+               let known = book.Box.Names.FirstOrDefault(named => named.Id.Value == thing)
+               where known is not null
+               select new Placed(thing, known.Positions[0]),
+            .. from change in step.Changes.Reverse().DistinctBy(change => change.Name.Value).Reverse()
+               where !things.Contains(change.Name.Value)
+               select new Placed(change.Name.Value, change.Position.Value),
+        ];
+    }
+}
