@@ -34,9 +34,10 @@ internal static class ResetList
             .Select(step => ResetNotes.UndoOf(book, step)).OfType<UndoStep>().ToHashSet<UndoStep>(ReferenceEqualityComparer.Instance);
         var (before, behind, last) = (Lists(lines.Length), Lists(lines.Length), new List<ResetNote>());
         var endangered = Lists<Stage>(lines.Length);
-        var lastMoved = lines.Index().SelectMany(line => line.Item.Moved.Select(name => (Name: name, line.Index)))
-            .GroupBy(each => each.Name).ToDictionary(group => group.Key, group => group.Max(each => each.Index));
         var things = book.Box.Things.Select(thing => thing.Id.Value).ToHashSet();
+        var movable = book.Box.Parts.Select(part => part.Id.Value).Concat(things).ToHashSet();
+        var lastMoved = lines.Index().SelectMany(line => line.Item.Moved.Where(movable.Contains).Select(name => (Name: name, line.Index)))
+            .GroupBy(each => each.Name).ToDictionary(group => group.Key, group => group.Max(each => each.Index));
         var told = lines.Select(line => line.Stage?.Id.Value).OfType<string>().ToHashSet();
         foreach (var stage in book.Stages.Reverse().DistinctBy(stage => stage.Id.Value))
         {
@@ -83,7 +84,8 @@ internal static class ResetList
             // Handling at the end stands with what came before it.
             owners[i] ??= i > 0 ? owners[i - 1] : null;
             items.AddRange(before[i].Append<ResetItem>(lines[i]).Concat(behind[i]));
-            stages.AddRange([.. new[] { owners[i], lines[i].Stage }.OfType<Stage>(), .. before[i].Concat(behind[i]).Select(note => note.Stage), .. endangered[i]]);
+            stages.AddRange(new[] { owners[i], lines[i].Stage }.OfType<Stage>());
+            stages.AddRange([.. before[i].Concat(behind[i]).Select(note => note.Stage), .. endangered[i]]);
             if (i + 1 < lines.Length && ReferenceEquals(owners[i + 1] ?? owners[i], owners[i]))
                 continue;
             yield return new(owners[i], Cautions(stages), items.ToImmutable());

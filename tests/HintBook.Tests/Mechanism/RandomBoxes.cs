@@ -21,6 +21,50 @@ internal static class RandomBoxes
         from seed in Gen.Int[0, int.MaxValue - 1]
         select MakeGaining(new Pick(seed));
 
+    /// <summary>
+    /// Boxes of which most can be put back: doors behind doors with things behind them, each stage with an undo of what it moved, written in any
+    /// order, at once or step by step; a spring; a tilt that some steps want.
+    /// </summary>
+    public static Gen<Book> Returning { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select MakeReturning(new Pick(seed));
+
+    private static Book MakeReturning(Pick pick)
+    {
+        var box = new BoxBuilder().Free("tilt", "", "upright", "lying").Part("tray", "in", "out");
+        var stages = pick.Of(3, 6);
+        for (var i = 1; i <= stages; i++)
+            box.Part($"p{i}", "shut", "open").Thing($"t{i}");
+        for (var i = 1; i <= stages; i++)
+        {
+            if (i > 1 && pick.Of(0, 1) == 0)
+                box.Behind($"p{i}", $"p{pick.Of(1, i - 1)}=open");
+            if (pick.Of(0, 3) > 0)
+                box.Behind($"t{i}", $"p{pick.Of(1, i)}=open");
+            if (pick.Of(0, 2) == 0)
+                box.Move($"shut {i}", "", $"p{i}=shut").Move($"open {i}", $"t{pick.Of(1, i)}", $"p{i}=open");
+        }
+
+        if (pick.Of(0, 2) == 0)
+            box.Reaction($"p{pick.Of(1, stages)}=open, tilt=lying", "tray=out").Move("push the tray in", "", "tray=in");
+        for (var i = 1; i <= stages; i++)
+        {
+            var gives = pick.Of(0, 3) > 0;
+            var takes = i > 1 && pick.Of(0, 5) == 0;
+            var needs = i == 1 ? "" : $"{(takes || pick.Of(0, 1) == 0 ? $"t{i - 1}" : $"p{pick.Of(1, i - 1)}=open")}{(pick.Of(0, 3) == 0 ? ", tilt=lying" : "")}";
+            var (back, held) = (BoxBuilder.UndoStep("", $"p{i}=shut", pick.Of(0, 4) == 0 ? "tilt=upright" : ""), BoxBuilder.UndoStep($"t{i}"));
+            var undo = !gives ? BoxBuilder.Undos(back)
+                : pick.Of(0, 1) == 0 ? BoxBuilder.Undo($"t{i}", $"p{i}=shut")
+                : pick.Of(0, 2) == 0 ? BoxBuilder.Undos(back, held)
+                : BoxBuilder.Undos(held, back);
+            box.Stage($"s{i}", needs, $"p{i}=open{(takes ? $", t{i - 1}=used-up" : "")}{(gives ? $", t{i}" : "")}", undo: undo);
+        }
+
+        if (pick.Of(0, 1) == 0)
+            box.Fact("f1").Stage("herring", pick.Of(0, 1) == 0 ? $"t{pick.Of(1, stages)}" : $"p{pick.Of(1, stages)}=open", "f1", optional: true);
+        return box.Goal($"p{stages}=open").Build();
+    }
+
     private static Book MakeGaining(Pick pick)
     {
         var box = new BoxBuilder()

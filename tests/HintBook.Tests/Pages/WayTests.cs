@@ -95,8 +95,8 @@ public class WayTests
 
         Assert.Equal(["jar-title", "lid-title"], page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
         Assert.Equal(
-            ["Fold it in thirds.", "Bring the shutter back to “half open”.", "Put hive tool back: under the roof."],
-            page.QuerySelectorAll(".tasks li").Select(task => task.TextContent.Trim()));
+            ["Put back: hive tool (under the roof).", "Back to “half open”: the shutter.", "Fold it in thirds."],
+            page.QuerySelectorAll(".tasks label").Select(task => task.TextContent.Trim()));
     }
 
     [Theory]

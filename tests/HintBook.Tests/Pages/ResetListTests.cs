@@ -1,0 +1,288 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using CsCheck;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Pages;
+using HintBook.Tests.Books;
+using HintBook.Tests.Mechanism;
+
+namespace HintBook.Tests.Pages;
+
+/// <summary>The way back as it is printed. Rules of handling are common practice, no source.</summary>
+public class ResetListTests
+{
+    // Drawn and planned once for all laws.
+    private static readonly Lazy<ImmutableArray<(Book Book, ResetPlan Plan)>> Boxes = new(Draw);
+
+    [Fact]
+    public void The_printed_lines_carry_every_box_back()
+    {
+        var (steps, named, several) = (0, 0, 0);
+        WithPlan((book, plan, list) =>
+        {
+            var lines = Lines(list);
+            steps += plan.Plan.Length;
+            named += lines.Count(line => !line.Named.IsEmpty);
+            several += Math.Max(0, lines.Count(line => !line.IsOnlyHow) - plan.Plan.Length);
+            return Hands.CarryOut(book, plan, lines);
+        });
+
+        // Otherwise the law would hold of too little.
+        Assert.True(steps > 1_000, $"{steps} steps");
+        Assert.True(named > 50, $"{named} lines whose sentence names what is moved");
+        Assert.True(several > 50, $"{several} lines more than steps");
+    }
+
+    [Fact]
+    public void Every_undo_and_every_note_stands_exactly_once() => WithPlan((book, plan, list) =>
+    {
+        var printed = list.SelectMany(entry => entry.Items)
+            .SelectMany(item => item is ResetNote note ? [note.Says, note.Text?.Markdown] : new[] { ((ResetLine)item).Says })
+            .OfType<string>().CountBy(text => text).ToDictionary();
+        var made = plan.Plan.Where(step => step.Kind == StepKind.PutBack)
+            .Select(step => UndoOf(book, step).Says).OfType<string>().CountBy(says => says).ToDictionary();
+        var undos = book.Stages.SelectMany(stage => stage.Moves).Select(move => move.Undo).OfType<Undo>().ToArray();
+        string[] once =
+        [
+            .. undos.SelectMany(undo => undo.Steps).Select(step => step.Says).Concat(undos.Select(undo => undo.Never?.Value)).OfType<string>(),
+            .. book.Stages.Select(stage => stage.Reset?.Markdown).OfType<string>(),
+        ];
+        return once.Concat(made.Keys).Distinct()
+            .Where(text => printed.GetValueOrDefault(text) != Math.Max(1, made.GetValueOrDefault(text)))
+            .Select(text => $"“{text}” stands {printed.GetValueOrDefault(text)} times")
+            .Concat(printed.Keys.Except(once).Except(made.Keys).Select(text => $"“{text}” is nobody's"))
+            .FirstOrDefault();
+    });
+
+    [Fact]
+    public void A_note_stands_behind_the_line_that_puts_back_the_last_of_what_its_stage_moved() => WithPlan((book, plan, list) =>
+    {
+        var (items, lines) = (list.SelectMany(entry => entry.Items).ToList(), Lines(list));
+        var moved = Hands.MovedBy(book, plan, lines);
+        foreach (var note in items.OfType<ResetNote>())
+        {
+            var own = note.Stage.Moves.SelectMany(move => move.Changes).Select(change => change.Name.Value).Where(name => name[0] != 'f').ToList();
+            var last = moved.FindLastIndex(names => names.Overlaps(own));
+            var before = items.Take(items.IndexOf(note)).OfType<ResetLine>().Count();
+            if (last >= 0 && (before <= last || lines[(last + 1)..before].Any(line => !line.IsOnlyHow)))
+                return $"“{note.Text?.Markdown ?? note.Says}” stands behind line {before}, not {last + 1}";
+        }
+
+        return null;
+    });
+
+    [Fact]
+    public void Cautions_of_a_stage_stand_under_each_heading_where_it_is_put_back_made_again_or_spoken_of() => WithPlan((_, _, list) =>
+    {
+        var missing =
+            from entry in list
+            from item in entry.Items
+            let stage = item is ResetNote note ? note.Stage : ((ResetLine)item).Stage
+            where stage is not null && stage.Cautions.Except(entry.Cautions).Any()
+            select $"“{stage.Id}” without its caution";
+        return missing.FirstOrDefault();
+    });
+
+    [Fact]
+    public void Headings_leave_no_gap() => WithPlan((_, _, list) =>
+        list.Skip(1).Any(entry => entry.Stage is null) ? "an entry has no heading" : null);
+
+    [Fact]
+    public void A_thing_is_put_back_before_its_door_is_shut_however_the_undo_is_written()
+    {
+        var book = new BoxBuilder().Part("door", "shut", "open").Thing("key").Behind("key", "door=open")
+            .Stage("door", "", "door=open, key", undo: BoxBuilder.Undo("key", "door=shut")).Goal("key").Build();
+
+        Assert.Equal(["Put back where it was found: key.", "Back to “shut”: door."], Printed(book));
+    }
+
+    [Fact]
+    public void A_sentence_that_would_shut_the_door_too_early_comes_after_what_it_does_not_name()
+    {
+        var undo = BoxBuilder.Undos(BoxBuilder.UndoStep("key", "door=shut") with { Says = "Push the door until it clicks." });
+        var book = new BoxBuilder().Part("door", "shut", "open").Thing("key").Behind("key", "door=open")
+            .Stage("door", "", "door=open, key", undo: undo).Goal("key").Build();
+
+        Assert.Equal(["Put back where it was found: key.", "Push the door until it clicks."], Printed(book));
+    }
+
+    [Fact]
+    public void A_spring_decides_the_order_too()
+    {
+        // While the dial stands at north, the tray jumps out again.
+        var book = new BoxBuilder().Part("tray", "in", "out").Part("dial", "south", "north").Reaction("dial=north", "tray=out")
+            .Stage("dial", "", "dial=north", undo: BoxBuilder.Undo("", "tray=in, dial=south")).Goal("tray=out").Build();
+
+        Assert.Equal(["Back to “south”: dial.", "Back to “in”: tray."], Printed(book));
+    }
+
+    [Fact]
+    public void What_can_only_be_done_at_once_is_one_line()
+    {
+        var book = new BoxBuilder().Part("left", "shut", "open").Part("right", "shut", "open").Behind("left", "right=shut").Behind("right", "left=shut")
+            .Stage("both", "", "left=open, right=open", undo: BoxBuilder.Undo("", "left=shut, right=shut")).Goal("left=open").Build();
+
+        Assert.Equal(["Back to “shut”: left. Back to “shut”: right."], Printed(book));
+    }
+
+    [Fact]
+    public void What_the_sentence_names_needs_no_line_and_what_it_does_not_name_has_one_above_it()
+    {
+        Assert.Equal(["Put back: brass bee (in the queen cell).", "Head first, wings upward."], Printed(Box("Head first, wings upward.")));
+        Assert.Equal(["Lay the brass bees back in."], Printed(Box("Lay the brass bees back in.")));
+
+        static Book Box(string says)
+        {
+            var undo = BoxBuilder.Undos(BoxBuilder.UndoStep("bee") with { Says = says });
+            var book = new BoxBuilder().Thing("bee").Stage("cell", "", "bee", undo: undo).Goal("bee").Build();
+            return book with { Box = book.Box with { Things = [book.Box.Things[0] with { Name = "brass bee", Place = "in the queen cell" }] } };
+        }
+    }
+
+    [Fact]
+    public void A_stage_that_is_made_again_says_so_and_handling_stands_by_its_name()
+    {
+        var book = new BoxBuilder().Part("door", "shut", "open").Thing("key").Behind("key", "door=open").Part("lid", "shut", "open")
+            .Move("shut the door", "door=open", "door=shut")
+            .Stage("door", "", "door=open").Stage("key", "", "key", undo: BoxBuilder.Undo("key"))
+            .Stage("lid", "key, door=shut", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();
+
+        Assert.Equal(["Back to “shut”: lid.", "Once more: door.", "Put back where it was found: key.", "Shut the door."], Printed(book));
+        Assert.Equal(["lid", "door", "key"], List(book).Select(entry => entry.Stage?.Id.Value));
+    }
+
+    [Fact]
+    public void A_note_of_a_stage_that_moves_nothing_stands_with_what_it_needs()
+    {
+        var book = new BoxBuilder().Part("drawer", "shut", "open").Thing("key").Behind("key", "drawer=open").Fact("fits")
+            .Stage("drawer", "", "drawer=open, key", undo: BoxBuilder.Undo("key", "drawer=shut"))
+            .Stage("herring", "key", "fits", optional: true).Goal("drawer=open").Build();
+        book = book with { Stages = book.Stages.SetItem(1, book.Stages[1] with { Reset = A.Prose("For the next to wonder at.") }) };
+        var items = Assert.Single(List(book)).Items;
+
+        Assert.Equal("key", Assert.IsType<ResetLine>(items[0]).Labels[0].Name);
+        Assert.Equal("herring", Assert.IsType<ResetNote>(items[1]).Stage.Id.Value);
+        Assert.Equal("drawer", Assert.IsType<ResetLine>(items[2]).Labels[0].Name);
+    }
+
+    [Fact]
+    public void A_note_of_a_stage_that_needs_an_open_door_stands_before_it_is_shut()
+    {
+        var book = new BoxBuilder().Part("door", "shut", "open").Fact("title")
+            .Stage("door", "", "door=open", undo: BoxBuilder.Undo("", "door=shut"))
+            .Stage("shelf", "door=open", "title").Goal("title=known").Build();
+        book = book with { Stages = book.Stages.SetItem(1, book.Stages[1] with { Reset = A.Prose("Stand the book on its shelf.") }) };
+
+        Assert.Equal([typeof(ResetNote), typeof(ResetLine)], List(book).SelectMany(entry => entry.Items).Select(item => item.GetType()));
+    }
+
+    [Fact]
+    public void A_note_that_belongs_to_no_step_comes_last_under_its_own_title()
+    {
+        var book = new BoxBuilder().Part("lid", "shut", "open").Fact("rhyme")
+            .Stage("rhyme", "", "rhyme").Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();
+        book = book with { Stages = book.Stages.SetItem(0, book.Stages[0] with { Reset = A.Prose("Whistle.") }) };
+
+        Assert.Equal(["lid", "rhyme"], List(book).Select(entry => entry.Stage?.Id.Value));
+    }
+
+    [Fact]
+    public void Why_something_never_goes_back_is_a_note()
+    {
+        var book = new BoxBuilder().Part("seal", "whole", "broken").Part("lid", "shut", "open")
+            .Stage("seal", "", "seal=broken", undo: BoxBuilder.Never("The seal is broken for good."))
+            .Stage("lid", "seal=broken", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();
+
+        Assert.Equal("The seal is broken for good.", Assert.IsType<ResetNote>(List(book)[^1].Items.Single()).Says);
+    }
+
+    [Fact]
+    public void Dangers_of_a_stage_whose_parts_others_put_back_stand_where_those_are_moved()
+    {
+        var book = new BoxBuilder().Part("tray", "in", "out").Part("lid", "shut", "open").Move("push the tray in", "", "tray=in")
+            .Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Stage("tray", "", "tray=out").Goal("tray=out, lid=open").Build();
+        book = book with { Stages = book.Stages.SetItem(1, book.Stages[1] with { Cautions = [A.Caution(CautionKind.Force, "It springs.")] }) };
+        var pushed = List(book).Single(entry => entry.Items.OfType<ResetLine>().Any(line => line.Step?.Kind == StepKind.BookMove));
+
+        Assert.Equal("It springs.", Assert.Single(pushed.Cautions).Note);
+    }
+
+    private static ImmutableArray<ResetLine> Lines(IEnumerable<ResetEntry> list) => [.. list.SelectMany(entry => entry.Items).OfType<ResetLine>()];
+
+    private static ImmutableArray<ResetEntry> List(Book book) => ResetList.Build(book, Solving.Reset(book));
+
+    private static IEnumerable<string> Printed(Book book)
+    {
+        var words = new ResetWords(book, Theme.BuiltIn(Theme.Default).Theme.Words["en"]);
+        return Lines(List(book)).Select(words.Of);
+    }
+
+    private static UndoStep UndoOf(Book book, Step step) =>
+        (step.Stage is { } id ? book.Stages.First(stage => stage.Id.Value == id).Moves : book.Box.Moves)[step.Move].Undo!.Steps[step.Part];
+
+    private static void WithPlan(Func<Book, ResetPlan, ImmutableArray<ResetEntry>, string?> wrong)
+    {
+        foreach (var (book, plan) in Boxes.Value)
+        {
+            if (wrong(book, plan, ResetList.Build(book, plan)) is { } why)
+                Assert.Fail($"{why}\n{BookText.Of(book)}");
+        }
+    }
+
+    // Random boxes with something to say, as far as they have a plan.
+    private static ImmutableArray<(Book Book, ResetPlan Plan)> Draw()
+    {
+        var drawn = new ConcurrentBag<(Book, ResetPlan)>();
+        foreach (var boxes in new[] { RandomBoxes.Any, RandomBoxes.Returning })
+            boxes.Select(Told).Sample(Add, iter: 600, print: BookText.Of);
+        Assert.True(drawn.Count > 400, $"{drawn.Count} boxes with a plan");
+        return [.. drawn];
+
+        void Add(Book book)
+        {
+            if (Solving.Reset(book) is { Plan.IsEmpty: false } plan)
+                drawn.Add((book, plan));
+        }
+    }
+
+    // Sentences that name none, some or all of what they move; notes and cautions for some stages.
+    private static Book Told(Book book)
+    {
+        var sentences = 0;
+        return book with
+        {
+            Box = book.Box with { Moves = [.. book.Box.Moves.Select(Says)] },
+            Stages =
+            [
+                .. book.Stages.Select((stage, number) => stage with
+                {
+                    Moves = [.. stage.Moves.Select(Says)],
+                    Reset = number % 2 == 0 ? A.Prose($"Reset of {stage.Id}.") : null,
+                    Cautions = number % 3 < 2 ? [A.Caution(CautionKind.Glass, $"Glass in {stage.Id}.")] : [],
+                }),
+            ],
+        };
+
+        Move Says(Move move) => move.Undo is not { } undo ? move : move with
+        {
+            Undo = undo with
+            {
+                Steps = [.. undo.Steps.Select(step => step with { Says = Sentence(step, sentences++) })],
+                Never = undo.Never is null ? null : A.Value($"Never {sentences++}."),
+            },
+        };
+
+        static string? Sentence(UndoStep step, int number)
+        {
+            var names = step.PutBack.Concat(step.Changes.Select(change => change.Name)).Select(name => name.Value).ToArray();
+            return (number % 4) switch
+            {
+                0 => null,
+                1 => $"Gently, {number}.",
+                2 => $"Gently with {names.FirstOrDefault()}, {number}.",
+                _ => $"Gently with {string.Join(" and ", names)}, {number}.",
+            };
+        }
+    }
+}
