@@ -14,6 +14,7 @@ internal sealed class ResetLines
     private readonly Book book;
     private readonly Dictionary<string, Stage> stages;
     private readonly IReadOnlySet<Stage> untranslated;
+    private readonly HashSet<string> things;
     private readonly NamesSaid said;
     private readonly NamesSaid saidInSource;
 
@@ -22,6 +23,7 @@ internal sealed class ResetLines
     {
         (this.book, untranslated) = (book, book.Untranslated);
         stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
+        things = [.. book.Box.Things.Select(thing => thing.Id.Value)];
         Named[] names = [.. book.Box.Parts, .. book.Box.Things];
         said = new(names, book.Language.Value);
         saidInSource = book.Source is { } source ? new(names, source.Language.Value) : said;
@@ -84,7 +86,7 @@ internal sealed class ResetLines
         Named = [.. parts.SelectMany(line => line.Named)],
     };
 
-    // The author's sentence with all that it names, then the rest; a sentence that names nothing of it stands behind.
+    // Things go back before parts are shut, and the author's sentence with all that it names stands between; if it names nothing of it, behind.
     private IEnumerable<ResetLine> Parts(UndoStep? undo, ImmutableArray<Placed> moved, Stage? stage)
     {
         var names = undo?.Says is { } sentence ? (stage is not null && untranslated.Contains(stage) ? saidInSource : said).In(sentence) : [];
@@ -92,7 +94,9 @@ internal sealed class ResetLines
         if (undo?.Says is not { } says)
             return labels;
         var told = new ResetLine { Stage = stage, Says = says, Named = [.. moved.Where(placed => names.Contains(placed.Name))] };
-        return told.IsOnlyHow ? labels.Append(told) : labels.Prepend(told);
+        return told.IsOnlyHow ? labels.Append(told) : labels.Append(told).OrderBy(Rank);
+
+        int Rank(ResetLine line) => line.Labels is not [var label] ? 1 : things.Contains(label.Name) ? 0 : 2;
     }
 
     // What is put back comes before what is shut. Of two changes of one name the last counts, and putting back counts most.

@@ -51,7 +51,8 @@ internal static class RandomBoxes
         {
             var gives = pick.Of(0, 3) > 0;
             var takes = i > 1 && pick.Of(0, 5) == 0;
-            var needs = i == 1 ? "" : $"{(takes || pick.Of(0, 1) == 0 ? $"t{i - 1}" : $"p{pick.Of(1, i - 1)}=open")}{(pick.Of(0, 3) == 0 ? ", tilt=lying" : "")}";
+            var lying = pick.Of(0, 3) == 0 ? ", tilt=lying" : "";
+            var needs = i == 1 ? "" : (takes || pick.Of(0, 1) == 0 ? $"t{i - 1}" : $"p{pick.Of(1, i - 1)}=open") + lying;
             var (back, held) = (BoxBuilder.UndoStep("", $"p{i}=shut", pick.Of(0, 4) == 0 ? "tilt=upright" : ""), BoxBuilder.UndoStep($"t{i}"));
             var undo = !gives ? BoxBuilder.Undos(back)
                 : pick.Of(0, 1) == 0 ? BoxBuilder.Undo($"t{i}", $"p{i}=shut")

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Tests.Books;
+using HintBook.Tests.Reading;
 
 namespace HintBook.Tests.Pages;
 
@@ -63,6 +65,55 @@ public class LanguagesTests
         Assert.Empty(translated.QuerySelectorAll("h1[lang], .tier .prose[lang]"));
         Assert.Equal(5, left.QuerySelectorAll("h1[lang=en][dir=ltr], .sign bdi[lang=en][dir=ltr], .tier .prose[lang=en][dir=ltr]").Length);
         Assert.Empty(Sites.Parse(Pages[addresses.PageOf("left")]).QuerySelectorAll("main [lang]"));
+    }
+
+    [Fact]
+    public void The_way_back_is_told_in_the_words_of_the_language_and_what_nobody_translated_says_its_own()
+    {
+        const string Drawer = "needs: [ key, { door: shut } ]\ndoes: { drawer: open }\ngives: [ honey ]\n";
+        using var folder = new BookOnDisk()
+            .With("book.yaml", """
+                title: The Tea Caddy
+                languages: [ fr ]
+                goal: [ honey ]
+                parts:
+                  door: { positions: [ shut, open ], name: the door }
+                  drawer: { positions: { shut: pushed in, open: pulled out }, name: the drawer }
+                things:
+                  honey: { name: pot of honey, place: in the drawer, behind: { drawer: open } }
+                  key: { name: flat key, place: on a hook, behind: { door: open } }
+                moves: [ { name: shut the door, needs: [ { door: open } ], does: { door: shut } } ]
+                """)
+            .With("stages/01-the-lid.md", Stage("The door", "does: { door: open }"))
+            .With("stages/02-the-key.md", Stage("The key", "needs: [ { door: open } ]\ngives: [ key ]\nundo: { put-back: [ key ], says: Ward upward. }"))
+            .With("stages/03-the-drawer.md", Stage("The drawer", Drawer + "undo: { put-back: [ honey ], does: { drawer: shut }, says: Gently. }"))
+            .With("book.fr.yaml", """
+                title: La boîte à thé
+                parts: { drawer: { name: le tiroir, positions: { shut: enfoncé } } }
+                things: { honey: { name: pot de miel, place: dans le tiroir } }
+                moves: { shut the door: fermer la porte }
+                """)
+            .With("stages/fr/01-the-lid.md", Stage("La porte", "does: { door: open }"))
+            .With("stages/fr/03-the-drawer.md", Stage("Le tiroir", Drawer + "undo: { put-back: [ honey ], does: { drawer: shut }, note: Doucement. }"));
+        var book = folder.Read().Book!;
+        var (survey, _) = Surveyor.Survey(book, whole: true);
+        var page = Sites.Parse(Sites.Texts(Site.Build(Sites.Plan(book, survey), Theme.BuiltIn(Theme.Default).Theme).Site.Files)["fr/reset.html"]);
+
+        Assert.Equal(
+            [
+                "Remettre : pot de miel (dans le tiroir).",
+                "Remettre sur « enfoncé » : le tiroir.",
+                "Doucement.",
+                "Encore une fois : La porte.",
+                "Remettre : flat key (on a hook).",
+                "Ward upward.",
+                "Fermer la porte.",
+            ],
+            page.QuerySelectorAll(".tasks label").Select(task => task.TextContent.Trim().Replace('\u202f', ' ')));
+        Assert.Equal(["The key", "Ward upward."], page.QuerySelectorAll(".steps h2[lang=en], .tasks [lang=en]").Select(each => each.TextContent));
+
+        static string Stage(string title, string keys) =>
+            $"---\ntitle: {title}\nsign: So.\n{keys}\n---\n# Nudge\nLook.\n\n# Clue\nLook closer.\n\n# Answer\nPull.\n";
     }
 
     [Fact]

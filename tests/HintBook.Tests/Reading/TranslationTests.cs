@@ -80,6 +80,36 @@ public class TranslationTests
     }
 
     [Fact]
+    public void Moves_have_names_in_each_language_those_of_the_book_by_their_name_there_those_of_a_stage_where_they_stand()
+    {
+        const string Drawer = "title: The Tea Caddy\nlanguages: [ fr ]\ngoal: [ honey ]\nthings: { honey: { name: pot of honey } }\n"
+            + "parts: { drawer: { positions: { shut: shut, open: pulled out }, name: the drawer } }\n"
+            + "moves: [ { name: shut the drawer, needs: [ { drawer: open } ], does: { drawer: shut } } ]\n";
+        const string English = "title: The drawer\nsign: It is shut.\nmoves:\n  - { name: find the catch, does: { drawer: open } }\n"
+            + "  - { name: pull, needs: [ { drawer: open } ], does: { drawer: open } }\nnudge: Look.\nclue: Look closer.\nanswer: Pull.\n";
+        const string Translated = "title: Le tiroir\nsign: Il est fermé.\nmoves: [ { name: trouver le loquet }, { name: tirer } ]\n"
+            + "nudge: Regarde.\nclue: Regarde mieux.\nanswer: Tire.\n";
+        using var book = Bilingual().With("book.yaml", Drawer)
+            .With("book.fr.yaml", "title: La boîte\nparts: { drawer: { positions: { open: ouvert } } }\nmoves: { shut the drawer: fermer le tiroir }\n")
+            .With("stages/02-the-drawer.yaml", English).With("stages/fr/02-the-drawer.yaml", Translated);
+        var french = book.Read().Book!.Translations[0];
+
+        Assert.Equal("fermer le tiroir", Assert.Single(french.Box.Moves).Name.Value);
+        Assert.Equal(["trouver le loquet", "tirer"], french.Stages[1].Moves.Select(move => move.Name.Value));
+        Assert.Equal("Le couvercle", Assert.Single(french.Stages[0].Moves).Name.Value);
+        Assert.Equal(("shut", "ouvert"), (french.Box.Parts[^1].Say("shut"), french.Box.Parts[^1].Say("open")));
+    }
+
+    [Fact]
+    public void A_move_that_the_book_does_not_have_is_told_with_the_nearest()
+    {
+        using var book = Bilingual().With("book.fr.yaml", "title: La boîte\nmoves: { put teh honey back: remettre le miel }\n");
+        var finding = Assert.Single(book.Read().Findings.All);
+
+        Assert.Equal(("HB1605", "Write instead: put the honey back"), (finding.Code.Id, finding.Help));
+    }
+
+    [Fact]
     public void A_language_without_its_book_is_told()
     {
         using var book = Bilingual().Without("book.fr.yaml");
