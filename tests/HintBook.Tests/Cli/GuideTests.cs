@@ -3,7 +3,6 @@ using HintBook.Checking;
 using HintBook.Cli;
 using HintBook.Mechanism;
 using HintBook.Publishing;
-using HintBook.Tests.Pages;
 using HintBook.Text;
 
 namespace HintBook.Tests.Cli;
@@ -29,9 +28,7 @@ public sealed partial class GuideTests : IDisposable
         var solution = Solver.Solve(examined.Book, SolveLimits.Default);
         Assert.Equal(Quoted(Guide.Pages[page]), Assert.IsType<Claim.Proved>(solution.Shortest).Way.Select(step => step.Says));
         Assert.IsType<Claim.Proved>(solution.NoDeadEnds);
-        var plan = ResetPlan.Find(examined.Book, SolveLimits.Default);
-        Assert.IsType<Claim.Proved>(plan.Possible);
-        Assert.Null(ResetLaws.Broken(examined.Book, plan));
+        Assert.IsType<Claim.Proved>(ResetPlan.Find(examined.Book, SolveLimits.Default).Possible);
         Assert.IsType<Published>(Pipeline.Publish(book, new PublishOptions()));
     }
 

@@ -70,8 +70,8 @@ internal static partial class BookShapes
         new("needs", Conditions, "All of these must hold first."),
         new("put-back", Names, "Things that go from the hand to where they started, or that the stage used up."),
         new("does", Does, "Parts that go back to a position."),
-        new("says", Text, "How, in your own words."),
-        new("note", Text, "The same as “says”."),
+        new("says", Text, "How, in your own words; what they name needs no line of its own on the reset page."),
+        new("note", Text, "An older spelling of “says”."),
     ];
 
     private static readonly EitherShape Undo = new(
