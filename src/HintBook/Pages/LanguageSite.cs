@@ -88,6 +88,12 @@ internal sealed class LanguageSite
     /// <summary>What says the language of a stage's texts, where it isn't the page's: that of a stage which isn't translated (WCAG 2.2, 3.1.2).</summary>
     public Html LanguageOf(Stage stage) => untranslated.Contains(stage) ? foreign : Html.Empty;
 
+    /// <summary>The same for a move of <c>book.yaml</c>.</summary>
+    /// <param name="move">Its number.</param>
+    /// <param name="says">Whether what its undo says is meant, which nobody translates, not what it is called.</param>
+    public Html LanguageOfMove(int move, bool says) =>
+        says || Book.Source?.Box.Moves[move].Name.At == Book.Box.Moves[move].Name.At ? foreign : Html.Empty;
+
     /// <summary>The names that a template sees: <c>site</c>, <c>words</c>, <c>assets</c>, <c>page</c> and what the page adds.</summary>
     public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)
     {

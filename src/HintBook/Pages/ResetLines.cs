@@ -89,7 +89,7 @@ internal sealed class ResetLines
     // Things go back before parts are shut, and the author's sentence with all that it names stands between; if it names nothing of it, behind.
     private IEnumerable<ResetLine> Parts(UndoStep? undo, ImmutableArray<Placed> moved, Stage? stage)
     {
-        var names = undo?.Says is { } sentence ? (stage is not null && untranslated.Contains(stage) ? saidInSource : said).In(sentence) : [];
+        var names = undo?.Says is { } sentence ? (stage is null || untranslated.Contains(stage) ? saidInSource : said).In(sentence) : [];
         var labels = moved.Where(placed => !names.Contains(placed.Name)).Select(placed => new ResetLine { Stage = stage, Labels = [placed] });
         if (undo?.Says is not { } says)
             return labels;

@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Mechanism;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -32,7 +33,7 @@ internal static class ResetPage
     private static ScriptObject Line(LanguageSite site, ResetLine line, string says, Dictionary<string, int> ticks) => View.Of(
         ("says", says),
         ("key", Key(site, line.Stage?.Id.Value ?? "", says, ticks)),
-        ("lang", line.Says is not null && line.Labels.IsEmpty ? LanguageOf(site, line.Stage) : Html.Empty),
+        ("lang", LanguageOf(site, line)),
         ("text", null),
         ("photos", null));
 
@@ -44,6 +45,16 @@ internal static class ResetPage
         ("photos", note.HasPhotos ? PhotoView.Build(note.Stage.Photos, Place.Reset, site) : null));
 
     private static Html LanguageOf(LanguageSite site, Stage? stage) => stage is null ? Html.Empty : site.LanguageOf(stage);
+
+    // Labels are in the language of the page; the rest is the author's, as far as it isn't translated.
+    private static Html LanguageOf(LanguageSite site, ResetLine line) => line switch
+    {
+        { Step: { Kind: StepKind.BookMove } step } => site.LanguageOfMove(step.Move, says: false),
+        { Says: null } or { Labels.IsEmpty: false } => Html.Empty,
+        { Stage: { } stage } => site.LanguageOf(stage),
+        { Step: { } step } => site.LanguageOfMove(step.Move, says: true),
+        _ => Html.Empty,
+    };
 
     // The key under which a tick is kept says nothing, and lasts as long as the line's own words. What is done twice has two.
     private static string Key(LanguageSite site, string stage, string says, Dictionary<string, int> ticks)

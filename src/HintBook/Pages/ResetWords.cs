@@ -39,6 +39,8 @@ internal sealed class ResetWords(Book book, ThemeWords words)
     // The name of a move is a sentence of the author's already, but for its first letter and the stop that lines of this language end with.
     private string Sentence(string name)
     {
+        if (name.Length == 0)
+            return name;
         var stop = words["reset_take"].EndsWith('.') && !char.IsPunctuation(name[^1]) ? "." : "";
         return $"{char.ToUpperInvariant(name[0])}{name[1..]}{stop}";
     }

@@ -70,7 +70,7 @@ public class LanguagesTests
     [Fact]
     public void The_way_back_is_told_in_the_words_of_the_language_and_what_nobody_translated_says_its_own()
     {
-        const string Drawer = "needs: [ key, { door: shut } ]\ndoes: { drawer: open }\ngives: [ honey ]\n";
+        const string Drawer = "needs: [ key, { door: shut }, { lamp: lit } ]\ndoes: { drawer: open }\ngives: [ honey ]\n";
         using var folder = new BookOnDisk()
             .With("book.yaml", """
                 title: The Tea Caddy
@@ -78,11 +78,14 @@ public class LanguagesTests
                 goal: [ honey ]
                 parts:
                   door: { positions: [ shut, open ], name: the door }
+                  lamp: { positions: [ dark, lit ], name: the lamp }
                   drawer: { positions: { shut: pushed in, open: pulled out }, name: the drawer }
                 things:
                   honey: { name: pot of honey, place: in the drawer, behind: { drawer: open } }
                   key: { name: flat key, place: on a hook, behind: { door: open } }
-                moves: [ { name: shut the door, needs: [ { door: open } ], does: { door: shut } } ]
+                moves:
+                  - { name: shut the door, needs: [ { door: open } ], does: { door: shut } }
+                  - { name: light the lamp, does: { lamp: lit }, undo: { does: { lamp: dark }, says: Blow out the lamp. } }
                 """)
             .With("stages/01-the-lid.md", Stage("The door", "does: { door: open }"))
             .With("stages/02-the-key.md", Stage("The key", "needs: [ { door: open } ]\ngives: [ key ]\nundo: { put-back: [ key ], says: Ward upward. }"))
@@ -107,10 +110,11 @@ public class LanguagesTests
                 "Encore une fois : La porte.",
                 "Remettre : flat key (on a hook).",
                 "Ward upward.",
+                "Blow out the lamp.",
                 "Fermer la porte.",
             ],
             page.QuerySelectorAll(".tasks label").Select(task => task.TextContent.Trim().Replace('\u202f', ' ')));
-        Assert.Equal(["The key", "Ward upward."], page.QuerySelectorAll(".steps h2[lang=en], .tasks [lang=en]").Select(each => each.TextContent));
+        Assert.Equal(["The key", "Ward upward.", "Blow out the lamp."], page.QuerySelectorAll(".steps h2[lang=en], .tasks [lang=en]").Select(each => each.TextContent));
 
         static string Stage(string title, string keys) =>
             $"---\ntitle: {title}\nsign: So.\n{keys}\n---\n# Nudge\nLook.\n\n# Clue\nLook closer.\n\n# Answer\nPull.\n";
