@@ -102,15 +102,15 @@ internal sealed class ResetLines
     // What is put back comes before what is shut. Of two changes of one name the last counts, and putting back counts most.
     private IEnumerable<Placed> Written(UndoStep step)
     {
-        var things = step.PutBack.Select(thing => thing.Value).Distinct().ToArray();
+        var back = step.PutBack.Select(thing => thing.Value).Distinct().ToArray();
         return
         [
-            .. from thing in things
+            .. from thing in back
                let known = book.Box.Names.FirstOrDefault(named => named.Id.Value == thing)
                where known is not null
                select new Placed(thing, known.Positions[0]),
             .. from change in step.Changes.Reverse().DistinctBy(change => change.Name.Value).Reverse()
-               where !things.Contains(change.Name.Value)
+               where !back.Contains(change.Name.Value)
                select new Placed(change.Name.Value, change.Position.Value),
         ];
     }
