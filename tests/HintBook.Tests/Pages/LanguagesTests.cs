@@ -114,7 +114,9 @@ public class LanguagesTests
                 "Fermer la porte.",
             ],
             page.QuerySelectorAll(".tasks label").Select(task => task.TextContent.Trim().Replace('\u202f', ' ')));
-        Assert.Equal(["The key", "Ward upward.", "Blow out the lamp."], page.QuerySelectorAll(".steps h2[lang=en], .tasks [lang=en]").Select(each => each.TextContent));
+        Assert.Equal(
+            ["The key", "Ward upward.", "Blow out the lamp."],
+            page.QuerySelectorAll(".steps h2[lang=en], .tasks [lang=en]").Select(each => each.TextContent));
 
         static string Stage(string title, string keys) =>
             $"---\ntitle: {title}\nsign: So.\n{keys}\n---\n# Nudge\nLook.\n\n# Clue\nLook closer.\n\n# Answer\nPull.\n";

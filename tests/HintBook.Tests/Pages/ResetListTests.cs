@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using CsCheck;
 using HintBook.Books;
 using HintBook.Checking;
@@ -12,7 +13,7 @@ using HintBook.Tests.Mechanism;
 namespace HintBook.Tests.Pages;
 
 /// <summary>The way back as it is printed. Rules of handling are common practice, no source.</summary>
-public class ResetListTests
+public partial class ResetListTests
 {
     // Drawn and planned once for all laws.
     private static readonly Lazy<ImmutableArray<(Book Book, ResetPlan Plan)>> Boxes = new(Draw);
@@ -31,6 +32,21 @@ public class ResetListTests
 
     [Fact]
     public void Headings_leave_no_gap() => Hold(ResetLaws.NoGaps);
+
+    // The names and positions of these boxes are their ids, so that what a label says can be read back.
+    [Fact]
+    public void A_label_says_what_its_line_moves()
+    {
+        var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"];
+        Hold((book, _, list) =>
+        {
+            var printed = new ResetWords(book, words);
+            return Lines(list).Where(line => !line.Labels.IsEmpty && line.Says is null)
+                .Where(line => !ReadBack(book, printed.Of(line)).SequenceEqual(line.Labels))
+                .Select(line => $"“{printed.Of(line)}” for {string.Join(", ", line.Labels)}")
+                .FirstOrDefault();
+        });
+    }
 
     [Fact]
     public void The_boxes_of_the_laws_have_enough_to_do()
@@ -207,6 +223,19 @@ public class ResetListTests
     private static ImmutableArray<ResetLine> Lines(IEnumerable<ResetEntry> list) => [.. list.SelectMany(entry => entry.Items).OfType<ResetLine>()];
 
     private static ImmutableArray<ResetEntry> List(Book book) => ResetList.Build(book, Solving.Reset(book));
+
+    private static IEnumerable<Placed> ReadBack(Book book, string line)
+    {
+        foreach (Match label in Label().Matches(line))
+        {
+            var (name, position) = (label.Groups["name"].Value, label.Groups["position"].Value);
+            var start = book.Box.Names.First(each => each.Id.Value == name).Positions[0];
+            yield return new(name, label.Value[0] switch { 'B' => position.Replace(' ', '-'), 'T' => Thing.InHand, _ => start });
+        }
+    }
+
+    [GeneratedRegex("(Back to “(?<position>.+?)”|Take in your hand|Put back where it was found|Used up, put in new): (?<name>\\w+)\\.")]
+    private static partial Regex Label();
 
     private static IEnumerable<string> Printed(Book book)
     {
