@@ -44,11 +44,7 @@ internal static class ResetList
             var notes = ResetNotes.Of(stage, planned).ToArray();
             var place = ResetNotes.PlaceOf(stage, lastMoved, things);
             (place is not { } at ? last : at.Before ? before[at.Line] : behind[EndOf(lines, at.Line)]).AddRange(notes);
-            if (notes.Length > 0 || told.Contains(stage.Id.Value) || stage.Cautions.IsEmpty)
-                continue;
-            var moved = ResetNotes.MovedBy(stage).ToHashSet();
-            var first = lines.Index().Where(line => line.Item.Moved.Any(moved.Contains)).Select(line => (int?)line.Index).FirstOrDefault() ?? place?.Line;
-            if (first is { } line)
+            if (!told.Contains(stage.Id.Value) && !stage.Cautions.IsEmpty && (FirstMoved(stage, lines) ?? place?.Line) is { } line)
                 endangered[line].Add(stage);
         }
 
@@ -57,6 +53,13 @@ internal static class ResetList
             .. Entries(lines, before, behind, endangered),
             .. last.GroupBy(note => note.Stage.Id.Value).Select(notes => new ResetEntry(notes.First().Stage, Cautions([notes.First().Stage]), [.. notes])),
         ];
+    }
+
+    // Where others first move what a stage moved.
+    private static int? FirstMoved(Stage stage, ImmutableArray<ResetLine> lines)
+    {
+        var moved = ResetNotes.MovedBy(stage).ToHashSet();
+        return lines.Index().Where(line => line.Item.Moved.Any(moved.Contains)).Select(line => (int?)line.Index).FirstOrDefault();
     }
 
     private static List<ResetNote>[] Lists(int count) => Lists<ResetNote>(count);
