@@ -20,7 +20,8 @@ public class ReductionsTests
     public void Boxes_that_only_gain_keep_their_answers_without_being_explored() => RandomBoxes.Gaining.Sample(
         book =>
         {
-            var reduced = new FreeParts(Compiler.Compile(book), new HashSet<int>()).Reduced;
+            var machine = Compiler.Compile(book);
+            var reduced = new FreeParts(machine, new Moves(machine), FreeParts.NoActs, FreeParts.NoActs).Reduced;
             Assert.True(Monotone.Only(reduced, new DeleteRelaxation(reduced)));
             Compare(book);
         },

@@ -9,7 +9,6 @@ namespace HintBook.Mechanism.Reduced;
 internal sealed class ByReduction
 {
     private const int Few = 2_000;
-    private const int GoalFixed = -2;
     private readonly Machine machine;
     private readonly Budget budget;
     private readonly int most;
@@ -17,16 +16,18 @@ internal sealed class ByReduction
     private readonly RelaxedLandmarks certain;
     private readonly DeleteRelaxation? gained;
     private readonly ImmutableArray<ImmutableArray<Clause>> targets;
-    private readonly Dictionary<int, FreeParts> roamings = [];
-    private readonly Dictionary<int, Independence> independences = [];
+    private readonly Moves moves;
+    private readonly FreeParts free;
+    private readonly Dictionary<string, (FreeParts Free, Lazy<Independence> Independence)> reductions = [];
 
     private ByReduction(Machine machine, Budget budget, int most, bool monotone)
     {
         (this.machine, this.budget, this.most) = (machine, budget, most);
         things = new Attainable(machine);
-        var freeParts = FreePartsBut(-1);
-        var relaxed = new DeleteRelaxation(freeParts.Reduced);
-        gained = monotone && Monotone.Only(freeParts.Reduced, relaxed) ? relaxed : null;
+        moves = new Moves(machine);
+        free = new FreeParts(machine, moves, FreeParts.NoActs, FreeParts.NoActs);
+        var relaxed = new DeleteRelaxation(free.Reduced);
+        gained = monotone && Monotone.Only(free.Reduced, relaxed) ? relaxed : null;
         certain = new RelaxedLandmarks(machine, gained is not null);
         targets = [.. machine.StageActs.Select(acts => acts.SelectMany(a => machine.Acts[a].When).ToImmutableArray()), machine.Goal];
     }
@@ -41,7 +42,6 @@ internal sealed class ByReduction
 
     private ExplorationResult? Find()
     {
-        var freeParts = FreePartsBut(-1);
         var main = gained is null ? Run(new Question(), [.. Enumerable.Repeat(true, machine.Acts.Length)], most) : null;
         if (main is { Complete: false })
             return null;
@@ -51,12 +51,12 @@ internal sealed class ByReduction
 
         var ways = new Lazy<List<int>>?[targets.Length];
         for (var t = 0; t < machine.StageActs.Length; t++)
-            ways[t] = gained is null ? WayToStage(main!, freeParts, t) : Gained(machine.StageActs[t], freeParts);
+            ways[t] = gained is null ? WayToStage(main!, free, t) : Gained(machine.StageActs[t]);
         var (before, exact) = (default(Bits[]), true);
         var solved = gained is null ? main!.Goal?.Acts() : gained.Happens(gained.Goal) ? gained.PlanOf(gained.Goal) : null;
         if (solved is not null)
         {
-            solved = freeParts.Real(solved, machine.Goal);
+            solved = free.Real(solved, machine.Goal);
             if (gained is null || certain.Before(machine.Goal) is not { } needed || !solved.TrueForAll(act => needed[act]))
                 solved = PlanShortening.Shorten(machine, solved, machine.Goal, thorough: true);
             var way = solved;
@@ -75,7 +75,7 @@ internal sealed class ByReduction
             AtLeast = atLeast,
             Possible = main?.Possible ?? [.. Enumerable.Range(0, machine.Acts.Length).Select(gained!.Happens)],
             WayToStage = ways[..^1],
-            Tour = gained is null ? null : new Lazy<List<int>>(() => freeParts.Real(gained.Acts, Clauses.Always)),
+            Tour = gained is null ? null : new Lazy<List<int>>(() => free.Real(gained.Acts, Clauses.Always)),
             DeadEnds = solved is null || gained is not null ? [] : DeadEnds(main!),
             DeadEndsShortest = false,
             WayWithout = act => WayWithout(act, solved),
@@ -86,30 +86,38 @@ internal sealed class ByReduction
         };
     }
 
-    private FreeParts FreePartsBut(int variable)
+    // What a question asks about is remembered, and what it leaves out makes nothing free.
+    private (FreeParts Free, Lazy<Independence> Independence) For(Question question)
     {
-        if (!roamings.TryGetValue(variable, out var found))
-            roamings[variable] = found = new FreeParts(machine, variable == GoalFixed ? Asked(machine.Goal) : new HashSet<int> { variable });
+        var remembered = question.CutAtGoal ? moves.WithCauses(Asked(machine.Goal))
+            : question.Variable >= 0 ? moves.WithCauses([question.Variable])
+            : [];
+        IReadOnlySet<int> without = question.WithoutAct >= 0 ? new HashSet<int> { question.WithoutAct }
+            : question.Variable >= 0 ? GiversOf(question.Variable, question.Position)
+            : FreeParts.NoActs;
+        remembered.RemoveWhere(v => moves.Of(v).Count == 0);
+        var key = $"{string.Join(' ', remembered.Order())}/{string.Join(' ', without.Where(Frees).Order())}";
+        if (!reductions.TryGetValue(key, out var found))
+        {
+            var parts = new FreeParts(machine, moves, remembered, without);
+            reductions[key] = found = (parts, new Lazy<Independence>(() => new Independence(parts.Reduced)));
+        }
+
         return found;
     }
 
-    private (FreeParts FreeParts, Independence Independence) On(int variable)
-    {
-        if (variable >= 0 && machine.Variables[variable].Named is not Part { Free: true })
-            variable = -1;
-        var freeParts = FreePartsBut(variable);
-        if (!independences.TryGetValue(variable, out var found))
-            independences[variable] = found = new Independence(freeParts.Reduced);
-        return (freeParts, found);
-    }
+    private bool Frees(int act) => machine.Acts[act].Effects.Any(effect => free.Contains(effect.Variable));
 
-    private Lazy<List<int>>? Gained(ImmutableArray<int> acts, FreeParts freeParts)
+    private HashSet<int> GiversOf(int variable, int position) =>
+        [.. moves.Of(variable).Where(edge => edge.To == position).Select(edge => edge.Act)];
+
+    private Lazy<List<int>>? Gained(ImmutableArray<int> acts)
     {
         var open = acts.Where(gained!.Happens).ToList();
         if (open.Count == 0)
             return null;
         var first = open.MinBy(gained.RankOf);
-        return new Lazy<List<int>>(() => freeParts.Real(gained.PlanOf(first), machine.Acts[first].When));
+        return new Lazy<List<int>>(() => free.Real(gained.PlanOf(first), machine.Acts[first].When));
     }
 
     private static HashSet<int> Asked(ImmutableArray<Clause> when) =>
@@ -117,12 +125,8 @@ internal sealed class ByReduction
 
     private PartialOrder Run(Question question, bool[] wanted, int most)
     {
-        var moved = question.WithoutAct >= 0 && machine.Acts[question.WithoutAct].Step.Kind == StepKind.FreeMove
-            ? machine.Acts[question.WithoutAct].Effects[0].Variable
-            : question.CutAtGoal ? GoalFixed
-            : question.Variable;
-        var (freeParts, independence) = On(moved);
-        var exploration = new PartialOrder(freeParts.Reduced, independence, question, wanted);
+        var (parts, independence) = For(question);
+        var exploration = new PartialOrder(parts.Reduced, independence.Value, question, wanted);
         exploration.Run(budget, most);
         budget.Add(exploration.Stored, PartialOrder.EachCounts);
         return exploration;
@@ -146,19 +150,20 @@ internal sealed class ByReduction
     {
         if (known is not null && !known.Contains(act))
             return known;
-        if (gained is not null)
+        var question = new Question { WithoutAct = act, GoalOnly = true };
+        var parts = For(question).Free;
+        List<int>? way;
+        if (gained is not null && parts.Count == free.Count)
         {
-            var freeParts = FreePartsBut(-1);
-            var without = new DeleteRelaxation(freeParts.Reduced, act);
-            return without.Happens(without.Goal)
-                ? PlanShortening.Shorten(machine, freeParts.Real(without.PlanOf(without.Goal), machine.Goal), machine.Goal, thorough: true)
-                : null;
+            var without = new DeleteRelaxation(free.Reduced, act);
+            way = without.Happens(without.Goal) ? without.PlanOf(without.Goal) : null;
+        }
+        else
+        {
+            way = Run(question, new bool[machine.Acts.Length], most).Goal?.Acts();
         }
 
-        var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
-        return found.Goal is null
-            ? null
-            : PlanShortening.Shorten(machine, On(-1).FreeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: true);
+        return way is null ? null : PlanShortening.Shorten(machine, parts.Real(way, machine.Goal), machine.Goal, thorough: true);
     }
 
     // What one way attains bounds what is certain from above, the relaxation from below; what lies between is asked for one by one.
@@ -184,12 +189,12 @@ internal sealed class ByReduction
                 continue;
             var question = QuestionOf(number);
             var found = Run(question, wanted, most);
-            var freeParts = On(question.Variable).FreeParts;
+            var parts = For(question).Free;
             foreach (var t in asking)
             {
-                var way = t < machine.StageActs.Length ? WayToStage(found, freeParts, t)?.Value
+                var way = t < machine.StageActs.Length ? WayToStage(found, parts, t)?.Value
                     : found.Goal is null ? null
-                    : PlanShortening.Shorten(machine, freeParts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
+                    : PlanShortening.Shorten(machine, parts.Real(found.Goal.Acts(), machine.Goal), machine.Goal, thorough: false);
                 if (way is not null)
                     attained[t].And(Attained(way, asked));
                 if (way is null && found.Complete)
@@ -207,9 +212,12 @@ internal sealed class ByReduction
     private bool IsOpen(int number)
     {
         if (number < machine.Acts.Length)
-            return gained is null && machine.Acts[number].Stage >= 0;
+            return machine.Acts[number].Stage >= 0 && (gained is null || !free.AreFreeWithout(new HashSet<int> { number }));
         var (variable, position) = things.PlaceOf(number);
-        return gained is null || !certain.IsExact(variable, position);
+        return gained is null
+            || !certain.IsExact(variable, position)
+            || !free.AreFreeWithout(GiversOf(variable, position))
+            || (free.Contains(variable) && !free.AreFreeWithout(variable, position));
     }
 
     private Question QuestionOf(int number)
@@ -251,7 +259,7 @@ internal sealed class ByReduction
     // Every act without which there is no way must be made at least once, whatever else is.
     private int Needed(List<int> way, Bits certain, int atLeast)
     {
-        foreach (var act in way.Distinct().Where(act => !certain[act] && (gained is null || machine.Acts[act].Step.Kind == StepKind.FreeMove)))
+        foreach (var act in way.Distinct().Where(act => !certain[act] && (gained is null || Frees(act))))
         {
             var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
             if (found.Complete && found.Goal is null)
@@ -268,11 +276,11 @@ internal sealed class ByReduction
         var cut = Run(new Question { CutAtGoal = true }, new bool[machine.Acts.Length], most);
         if (!cut.Complete)
             return null;
-        var freeParts = On(GoalFixed).FreeParts;
+        var parts = For(new Question { CutAtGoal = true }).Free;
         var closed = new Dictionary<int, List<int>>();
         foreach (var trail in cut.DeadEnds().Take(WholeGraph.MostDeadEnds * 3))
         {
-            var way = UpToTheDoor(freeParts.Real(trail.Acts(), Clauses.Always));
+            var way = UpToTheDoor(parts.Real(trail.Acts(), Clauses.Always));
             if (way.Count > 0 && closed.Count < WholeGraph.MostDeadEnds)
                 closed.TryAdd(way[^1], way);
         }
@@ -300,10 +308,10 @@ internal sealed class ByReduction
 
         bool Of(Machine from)
         {
-            var freeParts = new FreeParts(from, new HashSet<int>());
+            var parts = new FreeParts(from, new Moves(from), FreeParts.NoActs, FreeParts.NoActs);
             var exploration = new PartialOrder(
-                freeParts.Reduced,
-                new Independence(freeParts.Reduced),
+                parts.Reduced,
+                new Independence(parts.Reduced),
                 new Question { GoalOnly = true },
                 new bool[machine.Acts.Length]);
             exploration.Run(budget, most);
@@ -313,7 +321,7 @@ internal sealed class ByReduction
 
     private bool Conflicts(PartialOrder main)
     {
-        var independence = On(-1).Independence;
+        var independence = For(new Question()).Independence.Value;
         var possible = Enumerable.Range(0, independence.Conflicts.Length)
             .Where(e => e >= machine.Acts.Length || main.Possible[e]).ToHashSet();
         return possible.Any(e => independence.Conflicts[e].Any(possible.Contains));

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using HintBook.Mechanism.Model;
+
+namespace HintBook.Mechanism.Reduced;
+
+/// <summary>One way to move one variable: an edge of its domain transition graph (Jonsson and Bäckström 1998; Helmert 2006).</summary>
+/// <param name="Act">The act.</param>
+/// <param name="From">Bit p stands for position p: from there it moves the variable.</param>
+/// <param name="To">Where it moves it to, which is not among <paramref name="From"/>.</param>
+/// <param name="Rest">What the act asks of other variables.</param>
+/// <param name="Alone">Whether the act changes nothing else.</param>
+internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, bool Alone);
+
+/// <summary>By variable: all the ways in which acts move it, and what its reactions may do. Made once for each machine.</summary>
+internal sealed class Moves
+{
+    private readonly Machine machine;
+    private readonly List<Edge>[] edges;
+    private readonly ulong[] written;
+    private readonly bool[] movedByRules;
+    private readonly Dictionary<int, bool> harmless = [];
+    private readonly List<int>[] rulesReading;
+
+    /// <summary>Reads them off a machine.</summary>
+    public Moves(Machine machine)
+    {
+        this.machine = machine;
+        edges = [.. machine.Variables.Select(_ => new List<Edge>())];
+        written = new ulong[machine.Variables.Length];
+        movedByRules = new bool[machine.Variables.Length];
+        rulesReading = [.. machine.Variables.Select(_ => new List<int>())];
+        foreach (var (number, act) in machine.Acts.Index())
+            Add(number, act);
+        foreach (var (number, rule) in machine.Rules.Index())
+        {
+            foreach (var effect in rule.Effects)
+            {
+                written[effect.Variable] |= 1UL << effect.Position;
+                movedByRules[effect.Variable] = true;
+            }
+
+            foreach (var v in rule.When.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Distinct())
+                rulesReading[v].Add(number);
+        }
+    }
+
+    /// <summary>All that moves a variable, acts in order.</summary>
+    public IReadOnlyList<Edge> Of(int variable) => edges[variable];
+
+    /// <summary>By variable: the positions that anything puts it in.</summary>
+    public IReadOnlyList<ulong> Written => written;
+
+    /// <summary>Whether reactions move a variable.</summary>
+    public bool MovedByRules(int variable) => movedByRules[variable];
+
+    /// <summary>
+    /// Whether it does no harm if everything that happens by itself when a variable moves has happened already: nothing asks for anything else
+    /// than what these reactions give, and nothing gives anything else.
+    /// </summary>
+    public bool MayReactEarly(int variable) => rulesReading[variable].TrueForAll(IsHarmless);
+
+    /// <summary>Some variables, and all on which it depends whether reactions move these.</summary>
+    public HashSet<int> WithCauses(IEnumerable<int> variables)
+    {
+        var all = variables.ToHashSet();
+        for (var changed = machine.Rules.Length > 0; changed;)
+        {
+            changed = false;
+            foreach (var rule in machine.Rules.Where(rule => rule.Effects.Any(effect => all.Contains(effect.Variable))))
+            {
+                foreach (var literal in rule.When.SelectMany(clause => clause.Literals))
+                    changed |= all.Add(literal.Variable);
+            }
+        }
+
+        return all;
+    }
+
+    private void Add(int number, Act act)
+    {
+        foreach (var effect in act.Effects)
+        {
+            var v = effect.Variable;
+            written[v] |= 1UL << effect.Position;
+            foreach (var clause in act.When)
+            {
+                var asked = clause.Literals.FirstOrDefault(literal => literal.Variable == v, new Literal(v, ulong.MaxValue));
+                var from = asked.Accepts & effect.From & machine.Variables[v].All & ~(1UL << effect.Position);
+                if (from != 0)
+                    edges[v].Add(new Edge(number, from, effect.Position, clause.Literals.RemoveAll(literal => literal.Variable == v), act.Effects.Length == 1));
+            }
+        }
+    }
+
+    private bool IsHarmless(int rule)
+    {
+        if (harmless.TryGetValue(rule, out var known))
+            return known;
+        harmless[rule] = true;
+        return harmless[rule] = machine.Rules[rule].Effects.All(effect =>
+            (written[effect.Variable] & ~(1UL << effect.Position)) == 0
+            && machine.Variables[effect.Variable].Gone != effect.Position
+            && !IsRefused(effect)
+            && rulesReading[effect.Variable].TrueForAll(IsHarmless));
+    }
+
+    private bool IsRefused(Effect effect) => machine.Acts.Select(act => act.When)
+        .Concat(machine.Rules.Select(rule => rule.When)).Append(machine.Goal)
+        .Any(when => when.Any(clause => clause.Literals.Any(literal => literal.Variable == effect.Variable && !literal.Takes(effect.Position))));
+}
