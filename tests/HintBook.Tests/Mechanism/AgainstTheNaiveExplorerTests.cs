@@ -19,6 +19,9 @@ public class AgainstTheNaiveExplorerTests
     public void Boxes_that_go_one_way_give_the_same_answers(bool reduce) =>
         RandomBoxes.OneWay.Sample(book => Compare(book, reduce), iter: 250, print: BookText.Of);
 
+    [Fact]
+    public void Cabinets_give_the_same_answers() => RandomCabinets.Any.Sample(book => Compare(book, reduce: true), iter: 500, print: BookText.Of);
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

@@ -11,10 +11,10 @@ namespace HintBook.Tests.Mechanism;
 public class ReductionsTests
 {
     [Fact]
-    public void Boxes_of_every_kind_keep_their_answers() => RandomBoxes.Any.Sample(Compare, iter: 2000, print: BookText.Of);
+    public void Boxes_of_every_kind_keep_their_answers() => RandomBoxes.Any.Sample(book => Compare(book), iter: 2000, print: BookText.Of);
 
     [Fact]
-    public void Boxes_that_go_one_way_keep_their_answers() => RandomBoxes.OneWay.Sample(Compare, iter: 2000, print: BookText.Of);
+    public void Boxes_that_go_one_way_keep_their_answers() => RandomBoxes.OneWay.Sample(book => Compare(book), iter: 2000, print: BookText.Of);
 
     [Fact]
     public void Boxes_that_only_gain_keep_their_answers_without_being_explored() => RandomBoxes.Gaining.Sample(
@@ -37,6 +37,29 @@ public class ReductionsTests
         RandomBoxes.OneWay.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
+    public void Cabinets_keep_their_answers()
+    {
+        var (all, gaining) = (0, 0);
+        RandomCabinets.Any.Sample(
+            book =>
+            {
+                if (Compare(book) is not { } reduced)
+                    return;
+                Interlocked.Increment(ref all);
+                if (reduced.Tour is not null)
+                    Interlocked.Increment(ref gaining);
+            },
+            iter: 2000,
+            print: BookText.Of);
+        Assert.InRange(all, 1000, int.MaxValue);
+        Assert.InRange(gaining, 300, all - 300);
+    }
+
+    [Fact]
+    public void Cabinets_keep_their_answers_when_explored_thriftily() =>
+        RandomCabinets.Any.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
+
+    [Fact]
     public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()
     {
         var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("ball", "left", "right")
@@ -44,14 +67,12 @@ public class ReductionsTests
         Assert.False(ReactionConflicts.Any(Compiler.Compile(book)));
     }
 
-    private static void Compare(Book book) => Compare(book, monotone: true);
-
-    private static void Compare(Book book, bool monotone)
+    private static ExplorationResult? Compare(Book book, bool monotone = true)
     {
         var machine = Compiler.Compile(book);
         var budget = Solving.Budget();
         if (ByReduction.Explore(machine, budget, monotone: monotone) is not { } reduced)
-            return;
+            return null;
         var whole = WholeGraph.Answer(Solving.GraphOf(machine), budget);
         Assert.Equal(whole.Way is null, reduced.Way is null);
         if (whole.Way is not null)
@@ -70,6 +91,7 @@ public class ReductionsTests
             Assert.Equal(Said(machine, whole.BeforeGoal), Said(machine, reduced.BeforeGoal));
         foreach (var act in machine.StageActs.SelectMany(acts => acts))
             Assert.Equal(whole.WayWithout(act) is null, reduced.WayWithout(act) is null);
+        return reduced;
     }
 
     private static IEnumerable<int> Said(Machine machine, Bits certain) =>

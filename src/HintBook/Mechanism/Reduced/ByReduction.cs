@@ -56,7 +56,7 @@ internal sealed class ByReduction
         var solved = gained is null ? main!.Goal?.Acts() : gained.Happens(gained.Goal) ? gained.PlanOf(gained.Goal) : null;
         if (solved is not null)
         {
-            solved = free.Real(solved, machine.Goal);
+            solved = gained is null ? free.Real(solved, machine.Goal) : free.Gathered(solved, machine.Goal);
             if (gained is null || certain.Before(machine.Goal) is not { } needed || !solved.TrueForAll(act => needed[act]))
                 solved = PlanShortening.Shorten(machine, solved, machine.Goal, thorough: true);
             var way = solved;
@@ -64,9 +64,7 @@ internal sealed class ByReduction
         }
 
         (before, exact) = Certain(ways);
-        var atLeast = before[^1].Members().TakeWhile(n => n < machine.Acts.Length).Count();
-        if (solved is not null && atLeast < solved.Count)
-            atLeast = Needed(solved, before[^1], atLeast);
+        var atLeast = solved is null ? 0 : AtLeast(solved, before[^1]);
         return new ExplorationResult
         {
             Explored = "reduced",
@@ -117,7 +115,7 @@ internal sealed class ByReduction
         if (open.Count == 0)
             return null;
         var first = open.MinBy(gained.RankOf);
-        return new Lazy<List<int>>(() => free.Real(gained.PlanOf(first), machine.Acts[first].When));
+        return new Lazy<List<int>>(() => free.Gathered(gained.PlanOf(first), machine.Acts[first].When));
     }
 
     private static HashSet<int> Asked(ImmutableArray<Clause> when) =>
@@ -257,16 +255,15 @@ internal sealed class ByReduction
     }
 
     // Every act without which there is no way must be made at least once, whatever else is.
-    private int Needed(List<int> way, Bits certain, int atLeast)
+    private int AtLeast(List<int> way, Bits before)
     {
-        foreach (var act in way.Distinct().Where(act => !certain[act] && (gained is null || Frees(act))))
-        {
-            var found = Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most);
-            if (found.Complete && found.Goal is null)
-                atLeast++;
-        }
-
-        return atLeast;
+        var fewest = new FewestSteps(machine, moves, certain, before);
+        if (fewest.Count >= way.Count)
+            return fewest.Count;
+        var needed = way.Distinct()
+            .Where(act => !before[act] && (gained is null || Frees(act)) && fewest.MightBeFewer(act, way))
+            .Where(act => Run(new Question { WithoutAct = act, GoalOnly = true }, new bool[machine.Acts.Length], most) is { Complete: true, Goal: null });
+        return fewest.CountWith([.. needed]);
     }
 
     private List<List<int>>? DeadEnds(PartialOrder main)

@@ -11,10 +11,14 @@ namespace HintBook.Mechanism.Reduced;
 /// </summary>
 internal sealed class FreeParts
 {
+    // Rings that each need all smaller ones moved can be anywhere too, but each time that takes twice as long.
+    private const int MostSteps = 256;
     private readonly Machine machine;
     private readonly Moves moves;
+    private readonly IReadOnlySet<int> without;
     private readonly Dictionary<int, int> order = [];
     private readonly Dictionary<int, ulong> places = [];
+    private readonly Dictionary<int, long> steps = [];
     private readonly HashSet<int> forLater;
 
     /// <summary>Finds them.</summary>
@@ -24,7 +28,7 @@ internal sealed class FreeParts
     /// <param name="without">Acts that may not be there: a part is free only if it is so with them and without them.</param>
     public FreeParts(Machine machine, Moves moves, IReadOnlySet<int> remembered, IReadOnlySet<int> without)
     {
-        (this.machine, this.moves) = (machine, moves);
+        (this.machine, this.moves, this.without) = (machine, moves, without);
         var open = Enumerable.Range(0, machine.Variables.Length)
             .Where(v =>
                 !remembered.Contains(v)
@@ -38,16 +42,17 @@ internal sealed class FreeParts
             changed = false;
             foreach (var v in open.ToList())
             {
-                if (Roams(v, NoActs) is not { } found || (Loses(v, without) && Roams(v, without) != found))
+                if (Roams(v, NoActs) is not { } found || (Loses(v, without) && Roams(v, without) != found) || StepsToMove(v, found) is > MostSteps)
                     continue;
                 open.Remove(v);
                 places[v] = found;
+                steps[v] = StepsToMove(v, found);
                 order[v] = order.Count;
                 changed = true;
             }
         }
 
-        forLater = [.. order.Keys.Where(CanWait)];
+        forLater = [.. order.Keys.Where(NobodyNotices)];
         Reduced = order.Count == 0 ? machine : Freed();
     }
 
@@ -63,6 +68,26 @@ internal sealed class FreeParts
     /// <summary>Whether a variable is one of them.</summary>
     public bool Contains(int variable) => order.ContainsKey(variable);
 
+    /// <summary>The place of one of them in an order in which each needs at most those before it to be moved.</summary>
+    public int PlaceOf(int variable) => order[variable];
+
+    /// <summary>All that moves one of them, but what may not be there.</summary>
+    public IEnumerable<Edge> EdgesOf(int variable) => moves.Of(variable).Where(edge => !without.Contains(edge.Act));
+
+    /// <summary>Whether one of them needn't be moved before one of its positions is wanted.</summary>
+    public bool CanWait(int variable) => forLater.Contains(variable);
+
+    /// <summary>Where a part may be "anywhere": its position in the reduced machine.</summary>
+    public int Anywhere(int variable) => machine.Variables[variable].Positions.Length;
+
+    /// <summary>What some conditions are in the reduced machine.</summary>
+    public ImmutableArray<Clause> Widened(ImmutableArray<Clause> when) => [.. when.Select(clause => new Clause([.. clause.Literals.Select(Widened)]))];
+
+    /// <summary>What a condition is in the reduced machine.</summary>
+    public Literal Widened(Literal literal) => places.TryGetValue(literal.Variable, out var anywhere) && (anywhere & literal.Accepts) != 0
+        ? literal with { Accepts = literal.Accepts | (1UL << Anywhere(literal.Variable)) }
+        : literal with { Accepts = literal.Accepts & machine.Variables[literal.Variable].All };
+
     /// <summary>Whether all of them would still be free, as they are, if some acts were never made.</summary>
     /// <param name="acts">The acts.</param>
     public bool AreFreeWithout(IReadOnlySet<int> acts) => acts.SelectMany(act => machine.Acts[act].Effects)
@@ -76,7 +101,18 @@ internal sealed class FreeParts
     /// <summary>The real way that a way of the reduced machine stands for: free parts are moved as soon as something asks for their position.</summary>
     /// <param name="way">Acts of the reduced machine.</param>
     /// <param name="then">What must hold at the end beside.</param>
-    public List<int> Real(IEnumerable<int> way, ImmutableArray<Clause> then) => order.Count == 0 ? [.. way] : new Carrying(this).Out(way, then);
+    public List<int> Real(IEnumerable<int> way, ImmutableArray<Clause> then) => order.Count == 0 ? [.. way] : new Carrying(this, machine).Out(way, then);
+
+    /// <summary>
+    /// A real way that makes the same acts, in a box that only gains, in whatever order moves free parts least: whatever can be done as they stand is done first.
+    /// </summary>
+    /// <param name="acts">Acts of the reduced machine, in an order in which they can be made.</param>
+    /// <param name="then">What must hold at the end beside.</param>
+    public List<int> Gathered(IEnumerable<int> acts, ImmutableArray<Clause> then) => new Carrying(this, machine).Gathered([.. acts], then);
+
+    // How many steps it takes at the most to bring one from anywhere to anywhere, others that are in the way included.
+    private long StepsToMove(int variable, ulong anywhere) => (BitOperations.PopCount(anywhere) - 1) * moves.Of(variable).Where(edge => edge.Alone)
+        .Max(edge => 1 + edge.Rest.Sum(literal => steps.GetValueOrDefault(literal.Variable)));
 
     private bool Loses(int variable, IReadOnlySet<int> without) => without.Count > 0 && moves.Of(variable).Any(edge => without.Contains(edge.Act));
 
@@ -96,39 +132,20 @@ internal sealed class FreeParts
         if (BitOperations.PopCount(targets) < 2)
             return null;
         var alone = edges.FindAll(edge => edge.Alone && edge.Rest.All(literal => Lasts(literal, variable)));
-        foreach (var moved in edges.Where(edge => (edge.From & met) != 0).GroupBy(edge => new Given(edge)))
+        var known = new KnownWhere(machine, variable, targets, edges, alone);
+        for (var to = 0; to < machine.Variables[variable].Positions.Length; to++)
         {
-            var usable = alone.FindAll(edge => edge.Rest.All(literal => IsGiven(literal, moved.Key.Edge)));
-            foreach (var to in moved.Select(edge => edge.To).Distinct())
-            {
-                if ((targets & ~Reached(to, usable)) != 0)
-                    return null;
-            }
+            if ((targets >> to & 1) != 0 && (targets & ~known.Reached(to)) != 0)
+                return null;
         }
 
         return targets;
     }
 
     // Whether nobody notices if it isn't moved before one of its positions is wanted: what lets it move lasts, and no earlier one moves by it.
-    private bool CanWait(int variable) =>
+    private bool NobodyNotices(int variable) =>
         moves.Of(variable).All(edge => edge.Alone && edge.Rest.All(literal => Lasts(literal, variable)))
         && !order.Any(other => other.Value < order[variable] && moves.Of(other.Key).Any(edge => edge.Rest.Any(literal => literal.Variable == variable)));
-
-    private static ulong Reached(int from, List<Edge> edges)
-    {
-        var reached = 1UL << from;
-        for (var before = 0UL; before != reached;)
-        {
-            before = reached;
-            foreach (var edge in edges)
-            {
-                if ((edge.From & reached) != 0)
-                    reached |= 1UL << edge.To;
-            }
-        }
-
-        return reached;
-    }
 
     // Whether what holds once holds for ever, those parts being put where they are wanted that were found to be free before.
     private bool Lasts(Literal literal, int variable) =>
@@ -136,21 +153,6 @@ internal sealed class FreeParts
         && (!order.TryGetValue(variable, out var place) || order[literal.Variable] < place)
         ? (anywhere & literal.Accepts) != 0
         : (moves.Written[literal.Variable] & ~literal.Accepts) == 0;
-
-    // Whether something that lasts holds after a move at the latest.
-    private bool IsGiven(Literal literal, Edge after) =>
-        literal.Takes(machine.Start[literal.Variable])
-        || after.Rest.Any(asked => asked.Variable == literal.Variable && (asked.Accepts & machine.Variables[asked.Variable].All & ~literal.Accepts) == 0)
-        || machine.Acts[after.Act].Effects.Any(effect =>
-            effect.Variable == literal.Variable && literal.Takes(effect.Position) && (machine.Variables[effect.Variable].All & ~effect.From) == 0);
-
-    private ImmutableArray<Clause> Widened(ImmutableArray<Clause> when) => [.. when.Select(clause => new Clause([.. clause.Literals.Select(Widened)]))];
-
-    private Literal Widened(Literal literal) => places.TryGetValue(literal.Variable, out var anywhere) && (anywhere & literal.Accepts) != 0
-        ? literal with { Accepts = literal.Accepts | (1UL << Anywhere(literal.Variable)) }
-        : literal with { Accepts = literal.Accepts & machine.Variables[literal.Variable].All };
-
-    private int Anywhere(int variable) => machine.Variables[variable].Positions.Length;
 
     private Effect Freed(Effect effect) => !Contains(effect.Variable) ? effect : new Effect(
         effect.Variable,
@@ -167,132 +169,4 @@ internal sealed class FreeParts
         Rules = [.. machine.Rules.Select(rule => rule with { When = Widened(rule.When) })],
         Goal = Widened(machine.Goal),
     };
-
-    /// <summary>What holds after an edge has been followed, as far as it decides which others can be.</summary>
-    private readonly record struct Given(Edge Edge)
-    {
-        public bool Equals(Given other) => Edge.Alone == other.Edge.Alone && (Edge.Alone || Edge.Act == other.Edge.Act) && Edge.Rest.SequenceEqual(other.Edge.Rest);
-
-        public override int GetHashCode() => HashCode.Combine(Edge.Alone, Edge.Alone ? 0 : Edge.Act, Edge.Rest.Length);
-    }
-
-    /// <summary>Carries out one way of the reduced machine on the box beside, moving free parts in between.</summary>
-    private sealed class Carrying
-    {
-        private readonly FreeParts free;
-        private readonly Machine machine;
-        private readonly Stepper stepper;
-        private readonly Stepper wide;
-        private readonly int[] state;
-        private readonly int[] anywhere;
-        private readonly List<int> real = [];
-
-        public Carrying(FreeParts free)
-        {
-            (this.free, machine) = (free, free.machine);
-            (stepper, wide) = (new Stepper(machine), new Stepper(free.Reduced));
-            (state, anywhere) = (stepper.Start()!, wide.Start()!);
-        }
-
-        public List<int> Out(IEnumerable<int> way, ImmutableArray<Clause> then)
-        {
-            React();
-            foreach (var act in way)
-            {
-                if (!IsForLater(act))
-                {
-                    Ensure(free.Reduced.Acts[act].When);
-                    Make(act);
-                }
-
-                wide.Make(act, anywhere);
-                React();
-            }
-
-            Ensure(free.Widened(then));
-            return real;
-        }
-
-        // What only moves a part that can be moved whenever that is wanted.
-        private bool IsForLater(int act) => machine.Acts[act].Effects is [{ Variable: var v }] && free.Contains(v) &&
-            (free.forLater.Contains(v) || anywhere[v] == free.Anywhere(v));
-
-        private void Make(int act)
-        {
-            real.Add(act);
-            stepper.Make(act, state);
-        }
-
-        // Reactions to free parts happen in the reduced machine as soon as they can.
-        private void React()
-        {
-            while (Array.FindIndex([.. machine.Rules], IsMissing) is >= 0 and var missing)
-                Ensure(free.Reduced.Rules[missing].When);
-        }
-
-        private bool IsMissing(Rule rule) =>
-            rule.Effects.Any(effect => state[effect.Variable] != effect.Position && anywhere[effect.Variable] == effect.Position)
-            && free.Reduced.Rules[rule.Number].When.Any(clause => clause.Literals.All(literal => literal.Takes(anywhere[literal.Variable]) && HoldsIfFixed(literal)));
-
-        private bool HoldsIfFixed(Literal literal) => free.Contains(literal.Variable) || literal.Takes(state[literal.Variable]);
-
-        // Later ones may need earlier ones somewhere in order to move, so they go first.
-        private void Ensure(ImmutableArray<Clause> when)
-        {
-            var clause = when.First(clause => clause.Literals.All(literal => literal.Takes(anywhere[literal.Variable]) && HoldsIfFixed(literal)));
-            Ensure(clause.Literals);
-        }
-
-        private void Ensure(IEnumerable<Literal> literals)
-        {
-            foreach (var literal in literals.Where(literal => free.Contains(literal.Variable)).OrderByDescending(literal => free.order[literal.Variable]))
-            {
-                if (!literal.Takes(state[literal.Variable]))
-                    Move(literal);
-            }
-        }
-
-        private void Move(Literal wanted)
-        {
-            foreach (var edge in Path(wanted))
-            {
-                Ensure(edge.Rest);
-                Make(edge.Act);
-            }
-        }
-
-        private List<Edge> Path(Literal wanted)
-        {
-            var v = wanted.Variable;
-            var by = new Edge?[machine.Variables[v].Positions.Length];
-            var from = new int[by.Length];
-            var usable = free.moves.Of(v).Where(edge => edge.Alone && edge.Rest.All(literal => MayBeEnsured(literal, v))).ToList();
-            var open = new Queue<int>([state[v]]);
-            while (open.TryDequeue(out var at))
-            {
-                if (wanted.Takes(at))
-                    return Back(at);
-                foreach (var edge in usable.Where(edge => (edge.From >> at & 1) != 0 && edge.To != state[v] && by[edge.To] is null))
-                {
-                    (by[edge.To], from[edge.To]) = (edge, at);
-                    open.Enqueue(edge.To);
-                }
-            }
-
-            throw new InvalidOperationException($"a free part can't be moved as it was proved that it can: {machine.Variables[v].Id}");
-
-            List<Edge> Back(int at)
-            {
-                var path = new List<Edge>();
-                for (; by[at] is { } edge; at = from[at])
-                    path.Add(edge);
-                path.Reverse();
-                return path;
-            }
-        }
-
-        private bool MayBeEnsured(Literal literal, int before) => free.order.TryGetValue(literal.Variable, out var place)
-            ? place < free.order[before] && free.Widened(literal).Takes(anywhere[literal.Variable])
-            : literal.Takes(state[literal.Variable]);
-    }
 }

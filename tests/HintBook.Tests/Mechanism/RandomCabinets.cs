@@ -1,0 +1,112 @@
+using CsCheck;
+using HintBook.Books;
+
+namespace HintBook.Tests.Mechanism;
+
+/// <summary>Small boxes like real cabinets: doors that shut again, drawers with keys in them, a tilt that lets something fall, dials turned step by step.</summary>
+internal static class RandomCabinets
+{
+    /// <summary>Most of what such a box does can be undone while it is being opened; sometimes something can't.</summary>
+    public static Gen<Book> Any { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select Make(new Pick(seed));
+
+    private static Book Make(Pick pick)
+    {
+        var box = new BoxBuilder();
+        var doors = pick.Of(1, 3);
+        var keys = pick.Of(1, 3);
+        var gains = new List<string>();
+        for (var d = 1; d <= doors; d++)
+        {
+            box.Part($"d{d}", pick.OneIn(3) ? ["shut", "ajar", "open"] : ["shut", "open"]);
+            gains.Add($"d{d}=open");
+            gains.Add($"d{d}=shut");
+        }
+
+        for (var k = 1; k <= keys; k++)
+        {
+            var slot = pick.OneIn(3);
+            box.Thing($"k{k}", Thing.Hidden, slot ? ["slot"] : []);
+            gains.Add(slot ? $"k{k}=slot/in-hand" : $"k{k}");
+            if (slot)
+                box.Move($"put k{k} in", Asked(pick, gains, 1, $"k{k}"), $"k{k}=slot", reversible: pick.OneIn(2));
+        }
+
+        if (pick.OneIn(2))
+        {
+            box.Free("tilt", "", "up", "down");
+            box.Part("pin", "in", "out");
+            gains.AddRange(["tilt=up", "tilt=down", "pin=out"]);
+            if (!pick.OneIn(4))
+                box.Reaction($"tilt=down, {gains[pick.Of(0, gains.Count - 1)]}", pick.OneIn(4) ? $"k{keys}" : "pin=out");
+            if (pick.OneIn(5))
+                box.Move("push the pin in", "", "pin=in");
+        }
+
+        if (pick.OneIn(2))
+        {
+            string[] around = ["n", "e", "s", "w"];
+            box.Part("dial", around);
+            gains.AddRange(["dial=s", "dial=n/e"]);
+            var needs = Asked(pick, gains, 1);
+            for (var i = 0; i < around.Length; i++)
+            {
+                box.Move($"turn from {around[i]}", Also(needs, $"dial={around[i]}"), $"dial={around[(i + 1) % 4]}");
+                if (!pick.OneIn(4))
+                    box.Move($"turn back from {around[i]}", Also(needs, $"dial={around[i]}"), $"dial={around[(i + 3) % 4]}");
+            }
+        }
+
+        box.Part("lid", "shut", "open");
+        for (var d = 1; d <= doors; d++)
+        {
+            var needs = Asked(pick, gains, 2);
+            var withKey = pick.OneIn(4) ? $", k{pick.Of(1, keys)}" : "";
+            box.Stage($"s-d{d}", [BoxBuilder.MoveOf($"open {d}", needs, $"d{d}=open{withKey}", reversible: pick.OneIn(3))], "");
+            if (pick.OneIn(2))
+                box.Move($"shut {d}", pick.OneIn(3) ? $"d{d}=open, {gains[pick.Of(0, gains.Count - 1)]}" : $"d{d}=open", $"d{d}=shut");
+            if (pick.OneIn(4))
+                box.Move($"pull {d} ajar", $"d{d}=open/shut", $"d{d}={(pick.OneIn(2) ? "open" : "shut")}");
+        }
+
+        for (var k = 1; k <= keys; k++)
+        {
+            if (!pick.OneIn(4))
+                box.Stage($"s-k{k}", $"d{pick.Of(1, doors)}=open" + (pick.OneIn(3) ? ", " + Asked(pick, gains, 1) : ""), $"k{k}");
+        }
+
+        var used = pick.OneIn(4) ? $", k{pick.Of(1, keys)}=used-up" : "";
+        box.Stage("s-lid", Asked(pick, gains, 3), "lid=open" + used);
+        return box.Goal(pick.OneIn(3) ? $"lid=open, {gains[pick.Of(0, gains.Count - 1)]}" : "lid=open").Build();
+    }
+
+    private static string Also(string needs, string more) => needs.Length == 0 ? more : $"{needs}, {more}";
+
+    private static string Asked(Pick pick, List<string> gains, int most, string first = "")
+    {
+        var all = first.Length == 0 ? new List<string>() : [first];
+        for (var i = pick.Of(0, most); i > 0; i--)
+            all.Add(pick.OneIn(6) ? $"any({gains[pick.Of(0, gains.Count - 1)]}; {gains[pick.Of(0, gains.Count - 1)]})" : gains[pick.Of(0, gains.Count - 1)]);
+        return string.Join(", ", all);
+    }
+
+    /// <summary>Choices that follow from one number alone, so that a failing box can be made again.</summary>
+    private sealed class Pick(int seed)
+    {
+        private ulong state = unchecked(((ulong)seed * 0xD6E8FEB86659FD93UL) + 1);
+
+        public int Of(int least, int most)
+        {
+            unchecked
+            {
+                state ^= state << 13;
+                state ^= state >> 7;
+                state ^= state << 17;
+                return least + (int)((state >> 20) % (ulong)(most - least + 1));
+            }
+        }
+
+        public bool OneIn(int count) => Of(1, count) == 1;
+    }
+}
