@@ -7,10 +7,15 @@ namespace HintBook.Mechanism;
 /// <param name="Time">From the start of the verb. It only shortens: what a machine without haste can prove is decided by the other two.</param>
 /// <param name="Reduce">Whether the reductions may be used; without them every state is looked at.</param>
 /// <param name="States">States that may be looked at in all explorations together; one that takes long to look at counts as several.</param>
-public sealed record SolveLimits(long Memory, TimeSpan Time, bool Reduce = true, long States = SolveLimits.MostStates)
+/// <param name="Plainly">A box of at most so many states is looked at state by state before anything clever is tried.</param>
+public sealed record SolveLimits(
+    long Memory, TimeSpan Time, bool Reduce = true, long States = SolveLimits.MostStates, int Plainly = SolveLimits.FewStates)
 {
     /// <summary>How many states are looked at where nobody says otherwise: about a minute of work.</summary>
     public const long MostStates = 50_000_000;
+
+    /// <summary>How many states are looked at sooner than it takes to find out what needn't be.</summary>
+    public const int FewStates = 10_000;
 
     /// <summary>1 GiB, and no haste: the verdict is the same on every machine and under every load.</summary>
     public static SolveLimits Default { get; } = new(1L << 30, TimeSpan.MaxValue);

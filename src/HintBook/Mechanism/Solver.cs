@@ -274,15 +274,20 @@ public sealed class Solver
 
     private (Widest Widest, Orders Orders) Counts(ExplorationResult result)
     {
+        if (result.Explored == "all" && Counted(result, MostForCountingBesides) is { Widest.Exact: true, Orders.Exact: true } few)
+            return few;
         var ordered = result.Precedence?.Value is { } precedence ? Ordered(result, precedence) : ((Widest Widest, Orders Orders)?)null;
         if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)
             return counts;
         if (ordered is not null && book.Stages.Length > MostToCountBesides)
             return ordered.Value;
-        var most = result.Explored == "reduced" ? MostForCountingBesides : MostForCounting;
+        var counted = Counted(result, result.Explored == "reduced" ? MostForCountingBesides : MostForCounting);
+        return counted.Widest.Exact || ordered is null ? counted : ordered.Value;
+    }
+
+    private (Widest Widest, Orders Orders) Counted(ExplorationResult result, int most)
+    {
         var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
-        if (graph.Stopped is not null && ordered is not null)
-            return ordered.Value;
         var counting = new OrderCounting(graph);
         var (count, stages) = counting.Widest();
         var all = graph.Stopped is null;

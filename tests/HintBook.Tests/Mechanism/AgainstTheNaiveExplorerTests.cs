@@ -22,6 +22,10 @@ public class AgainstTheNaiveExplorerTests
     [Fact]
     public void Cabinets_give_the_same_answers() => RandomCabinets.Any.Sample(book => Compare(book, reduce: true), iter: 500, print: BookText.Of);
 
+    [Fact]
+    public void Small_boxes_that_are_looked_at_plainly_give_the_same_answers() =>
+        RandomBoxes.Any.Sample(book => Compare(book, reduce: true, plainly: SolveLimits.FewStates), iter: 250, print: BookText.Of);
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -33,7 +37,7 @@ public class AgainstTheNaiveExplorerTests
             {
                 if (new NaiveExplorer(book).AllGoBack(3000) is not { } expected)
                     return;
-                Assert.Equal(expected ? "proved" : "refuted", Solving.Reset(book, reduce).Possible.Word);
+                Assert.Equal(expected ? "proved" : "refuted", Solving.Reset(book, reduce, plainly: 0).Possible.Word);
                 Interlocked.Increment(ref answers[expected ? 1 : 0]);
             },
             iter: 1000,
@@ -41,10 +45,10 @@ public class AgainstTheNaiveExplorerTests
         Assert.All(answers, count => Assert.InRange(count, 50, 1000));
     }
 
-    private static void Compare(Book book, bool reduce)
+    private static void Compare(Book book, bool reduce, int plainly = 0)
     {
         var naive = new NaiveExplorer(book);
-        var solution = Solving.Of(book, reduce);
+        var solution = Solving.Of(book, reduce, plainly);
         if (naive.Unrest)
         {
             Assert.Contains(solution.Findings, f => f.Code.Id is "HB2120" or "HB2121");

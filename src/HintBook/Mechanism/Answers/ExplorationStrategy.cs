@@ -11,6 +11,7 @@ internal static class ExplorationStrategy
     private const long MostBytesToSettleWhatIsOpen = 1 << 25;
     private const int MostToReach = 20_000_000;
     private const int ManyStates = 100_000;
+    private const int MostPlacesPlainly = 400_000;
 
     /// <summary>
     /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
@@ -18,6 +19,8 @@ internal static class ExplorationStrategy
     /// </summary>
     public static (ExplorationResult Result, ReactionFault? Fault, StateGraph? Graph) Explore(Machine machine, Budget budget)
     {
+        if (budget.Limits.Reduce && Plainly(machine, budget) is { Stopped: null } few)
+            return (Read(few, budget) with { Precedence = new(() => ByReduction.Explore(machine, budget)?.Precedence?.Value) }, few.Unrest, few);
         var reduced = budget.Limits.Reduce ? ByReduction.Explore(machine, budget) : null;
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
             return (reduced, null, null);
@@ -31,6 +34,11 @@ internal static class ExplorationStrategy
             return (Read(graph, budget), graph.Unrest, null);
         return (Better(reduced, graph, machine, budget), graph.Unrest, null);
     }
+
+    private static StateGraph? Plainly(Machine machine, Budget budget) =>
+        Math.Min(budget.Limits.Plainly, MostPlacesPlainly / Math.Max(1, machine.Variables.Length)) is > 0 and var most
+            ? Exploration.Whole(machine, budget, most: most)
+            : null;
 
     // Large boxes rarely have few states, and each of theirs is large.
     private static int MostToSettle(Machine machine) =>

@@ -132,14 +132,7 @@ internal sealed class FreeParts
         if (BitOperations.PopCount(targets) < 2)
             return null;
         var alone = edges.FindAll(edge => edge.Alone && edge.Rest.All(literal => Lasts(literal, variable)));
-        var known = new KnownWhere(machine, variable, targets, edges, alone);
-        for (var to = 0; to < machine.Variables[variable].Positions.Length; to++)
-        {
-            if ((targets >> to & 1) != 0 && (targets & ~known.Reached(to)) != 0)
-                return null;
-        }
-
-        return targets;
+        return new KnownWhere(machine, variable, targets, edges, alone).Connects() ? targets : null;
     }
 
     // Whether nobody notices if it isn't moved before one of its positions is wanted: what lets it move lasts, and no earlier one moves by it.

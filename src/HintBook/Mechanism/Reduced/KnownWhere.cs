@@ -1,3 +1,4 @@
+using System.Numerics;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
 
@@ -11,6 +12,7 @@ internal sealed class KnownWhere
 {
     private readonly Machine machine;
     private readonly List<Edge> alone;
+    private readonly ulong targets;
     private readonly List<Literal> lasting;
     private readonly Bits[] known;
 
@@ -22,28 +24,55 @@ internal sealed class KnownWhere
     /// <param name="alone">Those that change nothing else and ask only for what lasts.</param>
     public KnownWhere(Machine machine, int variable, ulong targets, List<Edge> edges, List<Edge> alone)
     {
-        (this.machine, this.alone) = (machine, alone);
+        (this.machine, this.alone, this.targets) = (machine, alone, targets);
         lasting = [.. alone.SelectMany(edge => edge.Rest).Distinct().Where(literal => !literal.Takes(machine.Start[literal.Variable]))];
         known = [.. Enumerable.Range(0, machine.Variables[variable].Positions.Length).Select(_ => Bits.All(lasting.Count))];
         var given = edges.ConvertAll(Given);
-        for (var changed = true; changed;)
+        for (var changed = lasting.Count > 0; changed;)
         {
             changed = false;
             foreach (var (e, edge) in edges.Index())
             {
                 if ((edge.From >> machine.Start[variable] & 1) != 0)
                     changed |= known[edge.To].And(given[e]);
-                for (var from = 0; from < known.Length; from++)
-                {
-                    if ((edge.From & targets & (1UL << from)) != 0)
-                        changed |= known[edge.To].And(Both(given[e], known[from]));
-                }
+                foreach (var from in Members(edge.From & targets))
+                    changed |= known[edge.To].And(Both(given[e], known[from]));
             }
         }
     }
 
-    /// <summary>Where the variable can be moved, one edge after the other, from a position that it was moved to, whatever else is so.</summary>
-    public ulong Reached(int from)
+    /// <summary>Whether the variable can be moved from each of its targets to all of them, whatever else is so.</summary>
+    public bool Connects()
+    {
+        var (next, before) = (new ulong[known.Length], new ulong[known.Length]);
+        foreach (var edge in alone)
+        {
+            foreach (var at in Members(edge.From & targets).Where(at => edge.Rest.All(literal => Holds(literal, known[at], known[at]))))
+            {
+                next[at] |= 1UL << edge.To;
+                before[edge.To] |= 1UL << at;
+            }
+        }
+
+        var first = BitOperations.TrailingZeroCount(targets);
+        return (All(next, first) && All(before, first)) || Members(targets).All(from => (targets & ~Reached(from)) == 0);
+    }
+
+    private bool All(ulong[] next, int from)
+    {
+        var (reached, open) = (1UL << from, 1UL << from);
+        while (open != 0)
+        {
+            var at = BitOperations.TrailingZeroCount(open);
+            open = (open & ~(1UL << at)) | (next[at] & ~reached);
+            reached |= next[at];
+        }
+
+        return (targets & ~reached) == 0;
+    }
+
+    // What is known where it stands at first still holds wherever it goes from there.
+    private ulong Reached(int from)
     {
         var reached = 1UL << from;
         for (var before = 0UL; before != reached;)
@@ -51,10 +80,10 @@ internal sealed class KnownWhere
             before = reached;
             foreach (var edge in alone)
             {
-                for (var at = 0; at < known.Length && (reached >> edge.To & 1) == 0; at++)
+                if ((reached >> edge.To & 1) == 0
+                    && Members(edge.From & reached).Any(at => edge.Rest.All(literal => Holds(literal, known[from], known[at]))))
                 {
-                    if ((edge.From & reached & (1UL << at)) != 0 && edge.Rest.All(literal => Holds(literal, known[from], known[at])))
-                        reached |= 1UL << edge.To;
+                    reached |= 1UL << edge.To;
                 }
             }
         }
@@ -62,13 +91,17 @@ internal sealed class KnownWhere
         return reached;
     }
 
+    private static IEnumerable<int> Members(ulong positions)
+    {
+        for (; positions != 0; positions &= positions - 1)
+            yield return BitOperations.TrailingZeroCount(positions);
+    }
+
     private bool Holds(Literal literal, Bits one, Bits other) =>
         lasting.IndexOf(literal) is var number && (number < 0 || one[number] || other[number]);
 
     private static Bits Both(Bits one, Bits other)
     {
-        if (one.Size == 0)
-            return one;
         var both = one.Copy();
         both.Or(other);
         return both;
