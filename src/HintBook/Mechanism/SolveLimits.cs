@@ -15,7 +15,7 @@ public sealed record SolveLimits(
     public const long MostStates = 50_000_000;
 
     /// <summary>How many states are looked at sooner than it takes to find out what needn't be.</summary>
-    public const int FewStates = 10_000;
+    public const int FewStates = 30_000;
 
     /// <summary>1 GiB, and no haste: the verdict is the same on every machine and under every load.</summary>
     public static SolveLimits Default { get; } = new(1L << 30, TimeSpan.MaxValue);

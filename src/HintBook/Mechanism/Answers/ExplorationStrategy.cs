@@ -11,7 +11,7 @@ internal static class ExplorationStrategy
     private const long MostBytesToSettleWhatIsOpen = 1 << 25;
     private const int MostToReach = 20_000_000;
     private const int ManyStates = 100_000;
-    private const int MostPlacesPlainly = 400_000;
+    private const int MostPlacesPlainly = 1_000_000;
 
     /// <summary>
     /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
