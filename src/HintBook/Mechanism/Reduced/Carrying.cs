@@ -47,7 +47,7 @@ internal sealed class Carrying
     {
         while (left.Count > 0)
         {
-            if (left.FindIndex(act => IsForLater(act) && Stepper.Holds(free.Reduced.Acts[act].When, anywhere)) is >= 0 and var later)
+            if (left.FindIndex(act => IsForLater(act) && CanBeEnsured(free.Reduced.Acts[act].When)) is >= 0 and var later)
             {
                 wide.Make(left[later], anywhere);
                 left.RemoveAt(later);
