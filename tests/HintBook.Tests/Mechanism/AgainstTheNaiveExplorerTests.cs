@@ -29,10 +29,15 @@ public class AgainstTheNaiveExplorerTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void Whether_every_solved_box_can_be_put_back_is_answered_alike(bool reduce)
+    public void Whether_every_solved_box_can_be_put_back_is_answered_alike(bool reduce) => PutBackAlike(RandomBoxes.Any, reduce);
+
+    [Fact]
+    public void Whether_every_solved_cabinet_can_be_put_back_is_answered_alike() => PutBackAlike(RandomCabinets.Any, reduce: true);
+
+    private static void PutBackAlike(Gen<Book> boxes, bool reduce)
     {
         var answers = new int[2];
-        RandomBoxes.Any.Sample(
+        boxes.Sample(
             book =>
             {
                 if (new NaiveExplorer(book).AllGoBack(3000) is not { } expected)
@@ -42,7 +47,7 @@ public class AgainstTheNaiveExplorerTests
             },
             iter: 1000,
             print: BookText.Of);
-        Assert.All(answers, count => Assert.InRange(count, 50, 1000));
+        Assert.All(answers, count => Assert.InRange(count, 50, int.MaxValue));
     }
 
     private static void Compare(Book book, bool reduce, int plainly = 0)

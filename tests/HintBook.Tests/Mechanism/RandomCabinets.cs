@@ -63,7 +63,8 @@ internal static class RandomCabinets
         {
             var needs = Asked(pick, gains, 2);
             var withKey = pick.OneIn(4) ? $", k{pick.Of(1, keys)}" : "";
-            box.Stage($"s-d{d}", [BoxBuilder.MoveOf($"open {d}", needs, $"d{d}=open{withKey}", reversible: pick.OneIn(3))], "");
+            var undo = pick.OneIn(4) ? null : BoxBuilder.Undo(withKey.Trim(' ', ','), $"d{d}=shut", pick.OneIn(3) ? "" : needs);
+            box.Stage($"s-d{d}", [BoxBuilder.MoveOf($"open {d}", needs, $"d{d}=open{withKey}", reversible: pick.OneIn(3), undo: undo)], "");
             if (pick.OneIn(2))
                 box.Move($"shut {d}", pick.OneIn(3) ? $"d{d}=open, {gains[pick.Of(0, gains.Count - 1)]}" : $"d{d}=open", $"d{d}=shut");
             if (pick.OneIn(4))
@@ -72,12 +73,15 @@ internal static class RandomCabinets
 
         for (var k = 1; k <= keys; k++)
         {
-            if (!pick.OneIn(4))
-                box.Stage($"s-k{k}", $"d{pick.Of(1, doors)}=open" + (pick.OneIn(3) ? ", " + Asked(pick, gains, 1) : ""), $"k{k}");
+            if (pick.OneIn(4))
+                continue;
+            var door = pick.Of(1, doors);
+            var undo = pick.OneIn(4) ? null : BoxBuilder.Undo($"k{k}", "", pick.OneIn(3) ? "" : $"d{door}=open");
+            box.Stage($"s-k{k}", $"d{door}=open" + (pick.OneIn(3) ? ", " + Asked(pick, gains, 1) : ""), $"k{k}", undo: undo);
         }
 
         var used = pick.OneIn(4) ? $", k{pick.Of(1, keys)}=used-up" : "";
-        box.Stage("s-lid", Asked(pick, gains, 3), "lid=open" + used);
+        box.Stage("s-lid", Asked(pick, gains, 3), "lid=open" + used, undo: pick.OneIn(5) ? null : BoxBuilder.Undo("", "lid=shut"));
         return box.Goal(pick.OneIn(3) ? $"lid=open, {gains[pick.Of(0, gains.Count - 1)]}" : "lid=open").Build();
     }
 

@@ -60,6 +60,26 @@ public class ReductionsTests
         RandomCabinets.Any.Sample(book => Compare(book, monotone: false), iter: 1000, print: BookText.Of);
 
     [Fact]
+    public void What_can_be_taken_back_step_by_step_can_be_put_back_from_everywhere()
+    {
+        var proved = 0;
+        RandomCabinets.Any.Sample(
+            book =>
+            {
+                var machine = Compiler.Compile(book);
+                var back = ResetMachine.Build(book, machine, [.. machine.Start]);
+                ulong[] attainable = [.. new WaitingReasons(machine).Attainable, .. Enumerable.Repeat(1UL, back.Variables.Length - machine.Variables.Length)];
+                if (!new TakenBack(machine, back, attainable).All() || new NaiveExplorer(book).AllGoBack(3000) is not { } goesBack)
+                    return;
+                Assert.True(goesBack);
+                Interlocked.Increment(ref proved);
+            },
+            iter: 2000,
+            print: BookText.Of);
+        Assert.InRange(proved, 50, int.MaxValue);
+    }
+
+    [Fact]
     public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()
     {
         var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("ball", "left", "right")

@@ -98,7 +98,8 @@ internal sealed class ResetPlanner
     private Claim Everywhere(Machine back, GreedyReset greedy, ImmutableArray<Step> plan, int[] solved, List<int> acts)
     {
         var greedily = budget.Limits.Reduce && !ReactionConflicts.Any(back);
-        if (greedily && greedy.PutsBackAnything(Attainable(back), Movable()))
+        var attainable = Attainable(back);
+        if (greedily && (greedy.PutsBackAnything(attainable, Movable()) || new TakenBack(machine, back, attainable).All()))
             return new Claim.Proved(plan);
         var forward = explored.Graph ?? Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
