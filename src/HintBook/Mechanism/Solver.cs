@@ -274,7 +274,7 @@ public sealed class Solver
 
     private (Widest Widest, Orders Orders) Counts(ExplorationResult result)
     {
-        if (result.Explored == "all" && Counted(result, MostForCountingBesides) is { Widest.Exact: true, Orders.Exact: true } few)
+        if (explored.Graph?.Count <= MostForCountingBesides && Counted(result, MostForCountingBesides) is { Widest.Exact: true, Orders.Exact: true } few)
             return few;
         var ordered = result.Precedence?.Value is { } precedence ? Ordered(result, precedence) : ((Widest Widest, Orders Orders)?)null;
         if (ordered is { Widest.Exact: true, Orders.Exact: true } counts)

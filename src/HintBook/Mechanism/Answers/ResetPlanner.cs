@@ -10,10 +10,10 @@ namespace HintBook.Mechanism.Answers;
 /// <summary>Finds the way back to the shipped box.</summary>
 internal sealed class ResetPlanner
 {
-    private const int MostStatesBesides = 50_000;
+    private const int MostStatesBesides = 10_000;
     private const int ManyEnds = 1_000;
     private const int MostToReach = 20_000_000;
-    private const int MostPlacesBesides = 1_000_000;
+    private const int MostPlacesBesides = 300_000;
     private readonly Explored explored;
     private readonly Book book;
     private readonly Budget budget;

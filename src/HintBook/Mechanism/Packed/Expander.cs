@@ -40,7 +40,7 @@ internal sealed class Expander(Machine machine, Layout layout)
             return count;
         for (var s = 0; s < count; s++)
         {
-            if (!Settle(ref Next[s]))
+            if (settling.MayFollow(Acts[s]) && !Settle(ref Next[s]))
                 return -1;
         }
 

@@ -97,7 +97,7 @@ internal static class Exploration
                     for (var i = 0; i < count; i++)
                     {
                         possible[acts[i]] = true;
-                        if (settling.Any && !Settled(ref next[i], [number, acts[i]], settling))
+                        if (settling.MayFollow(acts[i]) && !Settled(ref next[i], [number, acts[i]], settling))
                         {
                             from.Add(to.Count);
                             layers.Add(end);

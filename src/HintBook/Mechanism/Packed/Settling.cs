@@ -22,8 +22,13 @@ internal sealed class Settling<T>(Machine machine, Layout layout)
     private const int MostOrders = 4096;
     private readonly bool clash = ReactionConflicts.Any(machine);
 
+    private readonly bool[] setsOff = SetsOff(machine);
+
     /// <summary>Whether there is anything to do at all.</summary>
     public bool Any { get; } = !machine.Rules.IsEmpty;
+
+    /// <summary>Whether there may be anything to do after an act made at rest: whether a reaction reads or moves what it changes.</summary>
+    public bool MayFollow(int act) => setsOff[act];
 
     /// <summary>Brings a state to rest: the first reaction of the book that changes anything, again and again.</summary>
     public Rest Settle(ref T state)
@@ -64,6 +69,14 @@ internal sealed class Settling<T>(Machine machine, Layout layout)
     /// <summary>The reactions that would change a state.</summary>
     public IEnumerable<int> Ready(T state) =>
         machine.Rules.Where(rule => layout.Holds(state, rule.When) && !After(state, rule).Equals(state)).Select(rule => rule.Number);
+
+    private static bool[] SetsOff(Machine machine)
+    {
+        var read = machine.Rules.SelectMany(rule => rule.When).SelectMany(clause => clause.Literals).Select(literal => literal.Variable).ToHashSet();
+        var always = machine.Rules.Any(rule => rule.When.Any(clause => clause.Literals.IsEmpty));
+        var given = machine.Rules.SelectMany(rule => rule.Effects).Select(effect => effect.Variable).ToHashSet();
+        return [.. machine.Acts.Select(act => act.Effects.Any(effect => always || read.Contains(effect.Variable) || given.Contains(effect.Variable)))];
+    }
 
     private T After(T state, Rule rule)
     {

@@ -144,7 +144,7 @@ internal sealed class Carrying
         var v = wanted.Variable;
         var by = new Edge?[machine.Variables[v].Positions.Length];
         var from = new int[by.Length];
-        var usable = free.EdgesOf(v).Where(edge => edge.Alone && edge.Rest.All(literal => MayBeEnsured(literal, v))).ToList();
+        var usable = free.EdgesOf(v).Where(edge => edge.Harmless && edge.Rest.All(literal => MayBeEnsured(literal, v))).ToList();
         var open = new Queue<int>([state[v]]);
         while (open.TryDequeue(out var at))
         {

@@ -45,7 +45,29 @@ internal sealed class FewestSteps
     }
 
     /// <summary>The bound.</summary>
-    public int Count => others + Enumerable.Range(0, counted.Length).Sum(AtLeast);
+    public int Count => Math.Max(Apart, others + Enumerable.Range(0, counted.Length).Sum(AtLeast));
+
+    // Certain acts, and certain positions that no act gives which is counted already: each needs an act more.
+    private int Apart
+    {
+        get
+        {
+            var taken = certain.Members().TakeWhile(number => number < machine.Acts.Length).ToHashSet();
+            var count = taken.Count;
+            var givers = certain.Members().SkipWhile(number => number < machine.Acts.Length).Select(things.PlaceOf)
+                .Where(place => machine.Start[place.Variable] != place.Position && !moves.MovedByRules(place.Variable))
+                .Select(place => moves.Of(place.Variable).Where(edge => edge.To == place.Position).Select(edge => edge.Act).ToHashSet());
+            foreach (var acts in givers.OrderBy(acts => acts.Count))
+            {
+                if (acts.Count == 0 || acts.Overlaps(taken))
+                    continue;
+                taken.UnionWith(acts);
+                count++;
+            }
+
+            return count;
+        }
+    }
 
     /// <summary>Whether a way might have fewer acts that move the variable which an act moves alone; always if it moves several.</summary>
     /// <param name="act">The act.</param>

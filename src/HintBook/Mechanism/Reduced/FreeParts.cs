@@ -111,7 +111,7 @@ internal sealed class FreeParts
     public List<int> Gathered(IEnumerable<int> acts, ImmutableArray<Clause> then) => new Carrying(this, machine).Gathered([.. acts], then);
 
     // How many steps it takes at the most to bring one from anywhere to anywhere, others that are in the way included.
-    private long StepsToMove(int variable, ulong anywhere) => (BitOperations.PopCount(anywhere) - 1) * moves.Of(variable).Where(edge => edge.Alone)
+    private long StepsToMove(int variable, ulong anywhere) => (BitOperations.PopCount(anywhere) - 1) * moves.Of(variable).Where(edge => edge.Harmless)
         .Max(edge => 1 + edge.Rest.Sum(literal => steps.GetValueOrDefault(literal.Variable)));
 
     private bool Loses(int variable, IReadOnlySet<int> without) => without.Count > 0 && moves.Of(variable).Any(edge => without.Contains(edge.Act));
@@ -131,13 +131,13 @@ internal sealed class FreeParts
 
         if (BitOperations.PopCount(targets) < 2)
             return null;
-        var alone = edges.FindAll(edge => edge.Alone && edge.Rest.All(literal => Lasts(literal, variable)));
+        var alone = edges.FindAll(edge => edge.Harmless && edge.Rest.All(literal => Lasts(literal, variable)));
         return new KnownWhere(machine, variable, targets, edges, alone).Connects() ? targets : null;
     }
 
     // Whether nobody notices if it isn't moved before one of its positions is wanted: what lets it move lasts, and no earlier one moves by it.
     private bool NobodyNotices(int variable) =>
-        moves.Of(variable).All(edge => edge.Alone && edge.Rest.All(literal => Lasts(literal, variable)))
+        moves.Of(variable).All(edge => edge.Harmless && edge.Rest.All(literal => Lasts(literal, variable)))
         && !order.Any(other => other.Value < order[variable] && moves.Of(other.Key).Any(edge => edge.Rest.Any(literal => literal.Variable == variable)));
 
     // Whether what holds once holds for ever, those parts being put where they are wanted that were found to be free before.

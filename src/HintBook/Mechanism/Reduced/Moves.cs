@@ -9,7 +9,8 @@ namespace HintBook.Mechanism.Reduced;
 /// <param name="To">Where it moves it to, which is not among <paramref name="From"/>.</param>
 /// <param name="Rest">What the act asks of other variables.</param>
 /// <param name="Alone">Whether the act changes nothing else.</param>
-internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, bool Alone);
+/// <param name="Harmless">Whether nothing is ever the worse for what else the act changes, so that it may be made whenever the variable is to move.</param>
+internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, bool Alone, bool Harmless);
 
 /// <summary>By variable: all the ways in which acts move it, and what its reactions may do. Made once for each machine.</summary>
 internal sealed class Moves
@@ -18,6 +19,7 @@ internal sealed class Moves
     private readonly List<Edge>[] edges;
     private readonly ulong[] written;
     private readonly bool[] movedByRules;
+    private readonly List<ulong>[] asked;
     private readonly Dictionary<int, bool> harmless = [];
     private readonly List<int>[] rulesReading;
 
@@ -28,20 +30,23 @@ internal sealed class Moves
         edges = [.. machine.Variables.Select(_ => new List<Edge>())];
         written = new ulong[machine.Variables.Length];
         movedByRules = new bool[machine.Variables.Length];
+        asked = [.. machine.Variables.Select(_ => new List<ulong>())];
         rulesReading = [.. machine.Variables.Select(_ => new List<int>())];
-        foreach (var (number, act) in machine.Acts.Index())
-            Add(number, act);
         foreach (var (number, rule) in machine.Rules.Index())
         {
             foreach (var effect in rule.Effects)
-            {
-                written[effect.Variable] |= 1UL << effect.Position;
                 movedByRules[effect.Variable] = true;
-            }
-
             foreach (var v in rule.When.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Distinct())
                 rulesReading[v].Add(number);
         }
+
+        foreach (var effect in machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects)))
+            written[effect.Variable] |= 1UL << effect.Position;
+        var all = machine.Acts.SelectMany(act => act.When).Concat(machine.Rules.SelectMany(rule => rule.When)).Concat(machine.Goal);
+        foreach (var literal in all.SelectMany(clause => clause.Literals))
+            asked[literal.Variable].Add(literal.Accepts);
+        foreach (var (number, act) in machine.Acts.Index())
+            Add(number, act);
     }
 
     /// <summary>All that moves a variable, acts in order.</summary>
@@ -81,13 +86,14 @@ internal sealed class Moves
         foreach (var effect in act.Effects)
         {
             var v = effect.Variable;
-            written[v] |= 1UL << effect.Position;
+            var harmless = act.Effects.All(other => other.Variable == v || IsHarmless(other));
             foreach (var clause in act.When)
             {
                 var asked = clause.Literals.FirstOrDefault(literal => literal.Variable == v, new Literal(v, ulong.MaxValue));
                 var from = asked.Accepts & effect.From & machine.Variables[v].All & ~(1UL << effect.Position);
+                var rest = clause.Literals.RemoveAll(literal => literal.Variable == v);
                 if (from != 0)
-                    edges[v].Add(new Edge(number, from, effect.Position, clause.Literals.RemoveAll(literal => literal.Variable == v), act.Effects.Length == 1));
+                    edges[v].Add(new Edge(number, from, effect.Position, rest, act.Effects.Length == 1, harmless));
             }
         }
     }
@@ -97,14 +103,12 @@ internal sealed class Moves
         if (harmless.TryGetValue(rule, out var known))
             return known;
         harmless[rule] = true;
-        return harmless[rule] = machine.Rules[rule].Effects.All(effect =>
-            (written[effect.Variable] & ~(1UL << effect.Position)) == 0
-            && machine.Variables[effect.Variable].Gone != effect.Position
-            && !IsRefused(effect)
-            && rulesReading[effect.Variable].TrueForAll(IsHarmless));
+        return harmless[rule] = machine.Rules[rule].Effects.All(IsHarmless);
     }
 
-    private bool IsRefused(Effect effect) => machine.Acts.Select(act => act.When)
-        .Concat(machine.Rules.Select(rule => rule.When)).Append(machine.Goal)
-        .Any(when => when.Any(clause => clause.Literals.Any(literal => literal.Variable == effect.Variable && !literal.Takes(effect.Position))));
+    private bool IsHarmless(Effect effect) =>
+        (written[effect.Variable] & ~(1UL << effect.Position)) == 0
+        && machine.Variables[effect.Variable].Gone != effect.Position
+        && !asked[effect.Variable].Exists(accepts => (accepts >> effect.Position & 1) == 0)
+        && rulesReading[effect.Variable].TrueForAll(IsHarmless);
 }
