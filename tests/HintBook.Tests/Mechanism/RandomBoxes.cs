@@ -11,7 +11,9 @@ internal static class RandomBoxes
         from seed in Gen.Int[0, int.MaxValue - 1]
         select Make(new Pick(seed), dial: false);
 
-    /// <summary>Boxes of every kind with a dial of some tens of positions, a few of which the book names, and little else.</summary>
+    /// <summary>
+    /// Boxes of every kind with a dial of some tens of positions, or a slider that goes from any to any; the book names a few of them. There is little else.
+    /// </summary>
     public static Gen<Book> Dials { get; } =
         from seed in Gen.Int[0, int.MaxValue - 1]
         select Make(new Pick(seed), dial: true);
@@ -125,7 +127,7 @@ internal static class RandomBoxes
         }
 
         if (dial)
-            names.Add(AddDial(box, pick, "d", pick.Of(7, 40), names));
+            names.Add(pick.Of(0, 5) == 0 ? AddSlider(box, pick, "d", names) : AddDial(box, pick, "d", pick.Of(7, 40), names));
         for (var i = pick.Of(0, dial ? 1 : 2); i > 0; i--)
         {
             var fits = pick.Of(0, 3) == 0 ? new[] { "slot" } : [];
@@ -215,10 +217,22 @@ internal static class RandomBoxes
     // Needs and changes draw from the positions that are handed back, so that the others stay without a name.
     private static (string Id, string[] Positions) AddDial(BoxBuilder box, Pick pick, string id, int count, List<(string Id, string[] Positions)> before)
     {
-        var positions = Enumerable.Range(0, count).Select(n => $"{n}").ToArray();
+        var positions = Numbers(count);
         box.Dial(id, round: pick.Of(0, 1) == 0, before.Count > 0 && pick.Of(0, 2) == 0 ? Literal(pick, before) : "", positions);
-        return (id, [positions[0], .. Enumerable.Range(0, pick.Of(1, 3)).Select(_ => positions[pick.Of(1, count - 1)]).Distinct()]);
+        return (id, FewOf(pick, positions));
     }
+
+    private static (string Id, string[] Positions) AddSlider(BoxBuilder box, Pick pick, string id, List<(string Id, string[] Positions)> before)
+    {
+        var positions = Numbers(pick.Of(17, 20));
+        box.Free(id, before.Count > 0 && pick.Of(0, 2) == 0 ? Literal(pick, before) : "", positions);
+        return (id, FewOf(pick, positions));
+    }
+
+    private static string[] Numbers(int count) => [.. Enumerable.Range(0, count).Select(n => $"{n}")];
+
+    private static string[] FewOf(Pick pick, string[] positions) =>
+        [positions[0], .. Enumerable.Range(0, pick.Of(1, 3)).Select(_ => positions[pick.Of(1, positions.Length - 1)]).Distinct()];
 
     private static string Needs(Pick pick, List<(string Id, string[] Positions)> names)
     {
