@@ -8,13 +8,18 @@ using HintBook.Text;
 namespace HintBook.Tests.Cli;
 
 /// <summary>
-/// Every book in the guide is a good book: nothing is said about it, it opens as the page says, it can't trap anyone, and it can be put back.
+/// Every book in the guide is a good book: nothing is said about it, all five claims are proved of it, and it opens as the page says. Where a page
+/// marks the line that matters, the book without that line is refuted as the page says.
 /// </summary>
 public sealed partial class GuideTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook-guide-").FullName;
 
+    private const string Mark = "# the line that matters";
+
     public static TheoryData<string> Pages => [.. Guide.Pages.Keys];
+
+    public static TheoryData<string> MarkedPages => [.. Guide.Pages.Keys.Where(page => Guide.Pages[page].Contains(Mark, StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -27,10 +32,27 @@ public sealed partial class GuideTests : IDisposable
 
         var solution = Solver.Solve(examined.Book, SolveLimits.Default);
         Assert.Equal(Quoted(Guide.Pages[page]), Assert.IsType<Claim.Proved>(solution.Shortest).Way.Select(step => step.Says));
-        Assert.IsType<Claim.Proved>(solution.NoDeadEnds);
-        Assert.IsType<Claim.Proved>(ResetPlan.Find(examined.Book, SolveLimits.Default).Possible);
+        Assert.All(BookClaims.Of(read), claim => Assert.Equal((claim.Says, BookVerdict.Proved), (claim.Says, claim.Status)));
         Assert.IsType<Published>(Pipeline.Publish(book, new PublishOptions()));
     }
+
+    [Theory]
+    [MemberData(nameof(MarkedPages))]
+    public void Without_the_line_that_matters_a_proof_is_refuted_as_the_page_says(string page)
+    {
+        var text = Guide.Pages[page];
+        var lines = text.Split('\n');
+        Assert.Single(lines, line => line.Contains(Mark, StringComparison.Ordinal));
+        var claims = BookClaims.Of(Check.Run(Unfold(string.Join('\n', lines.Where(line => !line.Contains(Mark, StringComparison.Ordinal))))));
+
+        var told = Refutation().Matches(text).Select(line => line.Groups["says"].Value).ToArray();
+        Assert.NotEmpty(told);
+        Assert.All(told, says => Assert.Equal(BookVerdict.Refuted, Assert.Single(claims, claim => claim.Says == says).Status));
+    }
+
+    [Fact]
+    public void Every_page_marks_the_line_that_matters_but_those_on_codes() =>
+        Assert.Equal(["clues", "codes"], Guide.Pages.Where(page => !page.Value.Contains(Mark, StringComparison.Ordinal)).Select(page => page.Key));
 
     [Fact]
     public void Without_a_name_the_pages_are_listed_and_how_to_ask_for_a_finding()
@@ -70,4 +92,7 @@ public sealed partial class GuideTests : IDisposable
 
     [GeneratedRegex(@"^\d+  (?<says>.+)$", RegexOptions.Multiline)]
     private static partial Regex Move();
+
+    [GeneratedRegex("^refuted {5}(?<says>.+)$", RegexOptions.Multiline)]
+    private static partial Regex Refutation();
 }

@@ -17,8 +17,9 @@ internal static class BookText
     private static string Of(Named name)
     {
         var free = name is Part { Free: true } part ? $" free when {Of(part.Needs)}" : "";
+        var turns = name is Part { Turns: true } dial ? $" turns{(dial.Round ? " round" : "")} when {Of(dial.Needs)}" : "";
         var hidden = name.Behind is { } behind ? $" behind {Of(behind)}" : "";
-        return $"{name.Id}: {string.Join('/', name.Positions)}{free}{hidden}";
+        return $"{name.Id}: {string.Join('/', name.Positions)}{free}{turns}{hidden}";
     }
 
     private static string Of(Move move)

@@ -52,9 +52,11 @@ internal sealed class BoxBuilder
     }
 
     /// <summary>A dial that may be turned at any time, one neighbour a step.</summary>
-    public BoxBuilder Dial(string id, bool round, params string[] positions)
+    public BoxBuilder Dial(string id, bool round, params string[] positions) => Dial(id, round, "", positions);
+
+    public BoxBuilder Dial(string id, bool round, string needs, string[] positions)
     {
-        parts.Add(new Part { Id = At(id), Name = id, Written = [.. positions.Select(At)], Turns = true, Round = round });
+        parts.Add(new Part { Id = At(id), Name = id, Written = [.. positions.Select(At)], Turns = true, Round = round, Needs = Conditions(needs) });
         return this;
     }
 

@@ -28,6 +28,9 @@ public class BreadthFirstTests
     public void Boxes_of_every_kind_have_as_many_states_at_each_distance() => RandomBoxes.Any.Sample(Compare, iter: 1000, print: BookText.Of);
 
     [Fact]
+    public void Boxes_with_a_dial_of_many_positions_have_as_many_states_at_each_distance() => RandomBoxes.Dials.Sample(Compare, iter: 300, print: BookText.Of);
+
+    [Fact]
     public void Two_cores_find_the_same_way()
     {
         Book[] books =

@@ -11,6 +11,9 @@ public class ForPagesTests
     public void Pages_are_told_the_same_of_boxes_of_every_kind() => RandomBoxes.Any.Sample(Compare, iter: 500, print: BookText.Of);
 
     [Fact]
+    public void Pages_are_told_the_same_of_boxes_with_a_dial_of_many_positions() => RandomBoxes.Dials.Sample(Compare, iter: 300, print: BookText.Of);
+
+    [Fact]
     public void Pages_are_told_the_same_of_boxes_that_only_gain() => RandomBoxes.Gaining.Sample(Compare, iter: 500, print: BookText.Of);
 
     private static void Compare(Book book)

@@ -10,14 +10,20 @@ namespace HintBook.Tests.Mechanism;
 internal sealed partial class NaiveExplorer
 {
     private readonly Book book;
+    private readonly int most;
     private readonly Dictionary<string, Named> named;
+    private readonly HashSet<(string Name, string Position)> inTheBook;
     private readonly Dictionary<string, State> states = [];
     private readonly List<State> order = [];
     private readonly List<(string Act, Func<State, bool> Possible, Action<State> Make, string? Stage, int Move)> acts = [];
 
-    public NaiveExplorer(Book book)
+    /// <summary>Explores a book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="most">With more states than that it gives up.</param>
+    public NaiveExplorer(Book book, int most = int.MaxValue)
     {
-        this.book = book;
+        (this.book, this.most) = (book, most);
+        inTheBook = PositionsIn(book);
         named = book.Box.Names.ToDictionary(n => n.Id.Value);
         foreach (var stage in book.Stages)
         {
@@ -40,15 +46,18 @@ internal sealed partial class NaiveExplorer
             }
         }
 
+        foreach (var dial in book.Box.Parts.Where(p => p.Turns))
+            AddTurns(dial);
         Explore();
     }
 
     /// <summary>Reactions that loop or disagree in some state that is reached.</summary>
     public bool Unrest { get; private set; }
 
-    public int Count => order.Count;
+    /// <summary>More states than it was to look at; then nothing it says holds.</summary>
+    public bool GaveUp { get; private set; }
 
-    public int? Shortest => order.Where(Solved).Select(s => (int?)s.Depth).Min();
+    public int? Shortest => Depths(_ => true, (_, _) => true).Where(pair => Solved(pair.Key)).Select(pair => (int?)pair.Value).Min();
 
     public bool Reachable(string stage) => order.Exists(s => s.Next.Any(n => n.Stage == stage));
 
@@ -111,7 +120,7 @@ internal sealed partial class NaiveExplorer
                         continue;
                     }
 
-                    foreach (var (_, stage, to) in state.Next)
+                    foreach (var (_, stage, to, _) in state.Next)
                     {
                         if (stage is not null && !Done(state, stage) && Done(to, stage))
                             (next.TryGetValue($"{word} {stage}", out var set) ? set : next[$"{word} {stage}"] = []).Add(to);
@@ -148,15 +157,17 @@ internal sealed partial class NaiveExplorer
     private Dictionary<State, int> Depths(Func<State, bool> goesOn, Func<State, string, bool> may)
     {
         var depth = new Dictionary<State, int> { [order[0]] = 0 };
-        var open = new Queue<State>([order[0]]);
-        while (open.TryDequeue(out var state))
+        var open = new PriorityQueue<State, int>([(order[0], 0)]);
+        while (open.TryDequeue(out var state, out var at))
         {
-            if (!goesOn(state))
+            if (at > depth[state] || !goesOn(state))
                 continue;
-            foreach (var (act, _, to) in state.Next)
+            foreach (var (act, _, to, steps) in state.Next)
             {
-                if (may(state, act) && depth.TryAdd(to, depth[state] + 1))
-                    open.Enqueue(to);
+                if (!may(state, act) || (depth.TryGetValue(to, out var known) && known <= at + steps))
+                    continue;
+                depth[to] = at + steps;
+                open.Enqueue(to, at + steps);
             }
         }
 
@@ -165,17 +176,23 @@ internal sealed partial class NaiveExplorer
 
     private void Explore()
     {
-        var start = new State(named.ToDictionary(n => n.Key, n => n.Value.Positions[0]), [], 0);
+        var start = new State(named.ToDictionary(n => n.Key, n => n.Value.Positions[0]), []);
         if (!Settle(start))
             return;
         states[start.Key] = start;
         order.Add(start);
         for (var i = 0; i < order.Count && !Unrest; i++)
         {
+            if (order.Count > most)
+            {
+                GaveUp = true;
+                return;
+            }
+
             var state = order[i];
             foreach (var (act, possible, make, stage, move) in acts.Where(a => a.Possible(state)))
             {
-                var next = new State(new(state.At), [.. state.Made], state.Depth + 1);
+                var next = new State(new(state.At), [.. state.Made]);
                 make(next);
                 if (stage is not null)
                     next.Made.Add($"{stage}/{move}");
@@ -187,7 +204,7 @@ internal sealed partial class NaiveExplorer
                     order.Add(next);
                 }
 
-                state.Next.Add((act, stage, known));
+                state.Next.Add((act, stage, known, Steps(act, state, known)));
             }
         }
     }
@@ -347,15 +364,13 @@ internal sealed partial class NaiveExplorer
         string.Join(' ', at.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}={p.Value}"));
 
     /// <summary>A state with all that was ever made on the way: the long way round.</summary>
-    private sealed class State(Dictionary<string, string> at, SortedSet<string> made, int depth)
+    private sealed class State(Dictionary<string, string> at, SortedSet<string> made)
     {
         public Dictionary<string, string> At { get; } = at;
 
         public SortedSet<string> Made { get; } = made;
 
-        public int Depth { get; } = depth;
-
-        public List<(string Act, string? Stage, State To)> Next { get; } = [];
+        public List<(string Act, string? Stage, State To, int Steps)> Next { get; } = [];
 
         public string Key => $"{Text(At)} | {string.Join(' ', Made)}";
     }

@@ -17,7 +17,7 @@ internal sealed partial class NaiveExplorer
         var at = new List<(State State, string Begun)>();
         var cameFrom = new List<List<int>>();
         foreach (var state in solved)
-            Number(new State(new(state.At), [.. state.Made], 0), NotBegun);
+            Number(new State(new(state.At), [.. state.Made]), NotBegun);
         for (var i = 0; i < at.Count; i++)
         {
             if (at.Count > most)
@@ -40,7 +40,7 @@ internal sealed partial class NaiveExplorer
                 open.Push(from);
         }
 
-        return Enumerable.Range(0, solved.Count).All(i => back.Contains(Number(new State(new(solved[i].At), [.. solved[i].Made], 0), NotBegun)));
+        return Enumerable.Range(0, solved.Count).All(i => back.Contains(Number(new State(new(solved[i].At), [.. solved[i].Made]), NotBegun)));
 
         int Number(State state, string begun)
         {
@@ -101,7 +101,7 @@ internal sealed partial class NaiveExplorer
                 : -1;
             if (step < 0 || (step == 0 && !StandsAsLeft(state.At, undo, moves)) || Stepped(state.At, undo.Steps[step], moves) is not { } at)
                 continue;
-            yield return (new State(at, [.. state.Made], 0), step + 1 < undo.Steps.Length ? $"{u}:{step + 1}" : NotBegun);
+            yield return (new State(at, [.. state.Made]), step + 1 < undo.Steps.Length ? $"{u}:{step + 1}" : NotBegun);
         }
     }
 
@@ -161,5 +161,5 @@ internal sealed partial class NaiveExplorer
         return true;
     }
 
-    private static State Copy(State state) => new(new(state.At), [.. state.Made], 0);
+    private static State Copy(State state) => new(new(state.At), [.. state.Made]);
 }

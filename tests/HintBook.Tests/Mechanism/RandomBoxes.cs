@@ -9,7 +9,14 @@ internal static class RandomBoxes
     /// <summary>A few parts, things and facts, a few stages, sometimes moves, free parts, reactions and <c>after</c>.</summary>
     public static Gen<Book> Any { get; } =
         from seed in Gen.Int[0, int.MaxValue - 1]
-        select Make(new Pick(seed));
+        select Make(new Pick(seed), dial: false);
+
+    /// <summary>
+    /// Boxes of every kind with a dial of some tens of positions, or a slider that goes from any to any; the book names a few of them. There is little else.
+    /// </summary>
+    public static Gen<Book> Dials { get; } =
+        from seed in Gen.Int[0, int.MaxValue - 1]
+        select Make(new Pick(seed), dial: true);
 
     /// <summary>Boxes that mostly go one way, as puzzle boxes do.</summary>
     public static Gen<Book> OneWay { get; } =
@@ -99,12 +106,18 @@ internal static class RandomBoxes
         return box.Goal(string.Join(", ", Enumerable.Range(1, pick.Of(1, 2)).Select(_ => $"p{pick.Of(1, stages)}=open"))).Build();
     }
 
-    private static Book Make(Pick pick)
+    private static Book Make(Pick pick, bool dial)
     {
         var box = new BoxBuilder();
         var names = new List<(string Id, string[] Positions)>();
-        for (var i = pick.Of(1, 3); i > 0; i--)
+        for (var i = dial ? pick.Of(0, 1) : pick.Of(1, 3); i > 0; i--)
         {
+            if (pick.Of(0, 7) == 0)
+            {
+                names.Add(AddDial(box, pick, $"p{i}", pick.Of(3, 6), names));
+                continue;
+            }
+
             var positions = new[] { "a", "b", "c" }[..pick.Of(2, 3)];
             names.Add(($"p{i}", positions));
             if (pick.Of(0, 3) == 0)
@@ -113,7 +126,9 @@ internal static class RandomBoxes
                 box.Part($"p{i}", positions);
         }
 
-        for (var i = pick.Of(0, 2); i > 0; i--)
+        if (dial)
+            names.Add(pick.Of(0, 5) == 0 ? AddSlider(box, pick, "d", names) : AddDial(box, pick, "d", pick.Of(7, 40), names));
+        for (var i = pick.Of(0, dial ? 1 : 2); i > 0; i--)
         {
             var fits = pick.Of(0, 3) == 0 ? new[] { "slot" } : [];
             box.Thing($"t{i}", pick.Of(0, 4) == 0 ? Thing.InHand : Thing.Hidden, fits);
@@ -146,7 +161,7 @@ internal static class RandomBoxes
                 box.Behind(names[i].Id, pick.Of(0, 4) == 0 ? $"any({Literal(pick, names[..i])}; {Literal(pick, names[..i])})" : Literal(pick, names[..i]));
         }
 
-        var stages = pick.Of(2, 4);
+        var stages = dial ? pick.Of(1, 3) : pick.Of(2, 4);
         for (var i = 1; i <= stages; i++)
         {
             var after = i > 1 && pick.Of(0, 4) == 0 ? $"s{pick.Of(1, i - 1)}" : "";
@@ -171,7 +186,14 @@ internal static class RandomBoxes
         var frees = pick.Of(0, 2);
         var consumed = pick.Of(0, 1);
         for (var i = 1; i <= frees; i++)
-            box.Free($"f{i}", i > 1 && pick.Of(0, 2) == 0 ? "f1=b" : pick.Of(0, 2) == 0 ? "p1=open" : "", ["a", "b", "c"]);
+        {
+            var needs = i > 1 && pick.Of(0, 2) == 0 ? "f1=b" : pick.Of(0, 2) == 0 ? "p1=open" : "";
+            if (pick.Of(0, 3) == 0)
+                box.Dial($"f{i}", round: pick.Of(0, 1) == 0, needs, [.. "axbyczw".Select(position => $"{position}")]);
+            else
+                box.Free($"f{i}", needs, ["a", "b", "c"]);
+        }
+
         for (var i = 1; i <= consumed; i++)
             box.Thing($"t{i}");
         for (var i = 1; i <= stages; i++)
@@ -191,6 +213,26 @@ internal static class RandomBoxes
 
         return box.Goal(string.Join(", ", Enumerable.Range(1, pick.Of(1, 2)).Select(_ => $"p{pick.Of(1, stages)}=open"))).Build();
     }
+
+    // Needs and changes draw from the positions that are handed back, so that the others stay without a name.
+    private static (string Id, string[] Positions) AddDial(BoxBuilder box, Pick pick, string id, int count, List<(string Id, string[] Positions)> before)
+    {
+        var positions = Numbers(count);
+        box.Dial(id, round: pick.Of(0, 1) == 0, before.Count > 0 && pick.Of(0, 2) == 0 ? Literal(pick, before) : "", positions);
+        return (id, FewOf(pick, positions));
+    }
+
+    private static (string Id, string[] Positions) AddSlider(BoxBuilder box, Pick pick, string id, List<(string Id, string[] Positions)> before)
+    {
+        var positions = Numbers(pick.Of(17, 20));
+        box.Free(id, before.Count > 0 && pick.Of(0, 2) == 0 ? Literal(pick, before) : "", positions);
+        return (id, FewOf(pick, positions));
+    }
+
+    private static string[] Numbers(int count) => [.. Enumerable.Range(0, count).Select(n => $"{n}")];
+
+    private static string[] FewOf(Pick pick, string[] positions) =>
+        [positions[0], .. Enumerable.Range(0, pick.Of(1, 3)).Select(_ => positions[pick.Of(1, positions.Length - 1)]).Distinct()];
 
     private static string Needs(Pick pick, List<(string Id, string[] Positions)> names)
     {

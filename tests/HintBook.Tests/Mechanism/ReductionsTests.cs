@@ -14,6 +14,9 @@ public class ReductionsTests
     public void Boxes_of_every_kind_keep_their_answers() => RandomBoxes.Any.Sample(book => Compare(book), iter: 2000, print: BookText.Of);
 
     [Fact]
+    public void Boxes_with_a_dial_of_many_positions_keep_their_answers() => RandomBoxes.Dials.Sample(book => Compare(book), iter: 1000, print: BookText.Of);
+
+    [Fact]
     public void Boxes_that_go_one_way_keep_their_answers() => RandomBoxes.OneWay.Sample(book => Compare(book), iter: 2000, print: BookText.Of);
 
     [Fact]

@@ -74,7 +74,25 @@ public class ResetPlanTests
         Assert.IsType<Claim.Proved>(Reset(LargeBoxes.TrueToLife(60, 40, gated: false)).Possible);
 
     [Fact]
-    public void Every_plan_replays_on_thousands_of_boxes() => RandomBoxes.Any.Sample(
+    public void Every_plan_replays_on_thousands_of_boxes() => Replays(RandomBoxes.Any, 1000);
+
+    [Fact]
+    public void Every_plan_replays_on_boxes_with_a_dial_of_many_positions() => Replays(RandomBoxes.Dials, 300);
+
+    [Fact]
+    public void A_plan_found_thriftily_is_as_possible_as_one_found_among_all_states() => IsAsPossible(RandomBoxes.Any, 1000);
+
+    [Fact]
+    public void A_plan_for_a_box_with_a_dial_is_as_possible_found_thriftily() => IsAsPossible(RandomBoxes.Dials, 300);
+
+    [Fact]
+    public void The_json_has_the_promised_shape()
+    {
+        using var json = JsonDocument.Parse(SolutionJson.Write(Reset(Boxes.ChineseRings(3))));
+        Assert.Equal(["possible", "plan", "replaces", "bound", "claims"], json.RootElement.EnumerateObject().Select(p => p.Name));
+    }
+
+    private static void Replays(Gen<Book> boxes, int iter) => boxes.Sample(
         book =>
         {
             var plan = Reset(book);
@@ -83,11 +101,10 @@ public class ResetPlanTests
             Assert.Null(replayer.Follow(plan.Plan));
             return plan.Possible is not Claim.Proved || replayer.Shipped;
         },
-        iter: 1000,
+        iter: iter,
         print: BookText.Of);
 
-    [Fact]
-    public void A_plan_found_thriftily_is_as_possible_as_one_found_among_all_states() => RandomBoxes.Any.Sample(
+    private static void IsAsPossible(Gen<Book> boxes, int iter) => boxes.Sample(
         book =>
         {
             var (exploration, whole) = (Reset(book), Reset(book, reduce: false));
@@ -95,15 +112,8 @@ public class ResetPlanTests
             if (whole.Possible is Claim.Proved)
                 Assert.InRange(whole.Bound, exploration.Bound, exploration.Plan.Length);
         },
-        iter: 1000,
+        iter: iter,
         print: BookText.Of);
-
-    [Fact]
-    public void The_json_has_the_promised_shape()
-    {
-        using var json = JsonDocument.Parse(SolutionJson.Write(Reset(Boxes.ChineseRings(3))));
-        Assert.Equal(["possible", "plan", "replaces", "bound", "claims"], json.RootElement.EnumerateObject().Select(p => p.Name));
-    }
 
     private static ResetPlan Reset(Book book, bool reduce = true) =>
         ResetPlan.Find(book, SolveLimits.Default with { Reduce = reduce, Time = TimeSpan.FromMinutes(5) }, null, TestContext.Current.CancellationToken);

@@ -35,7 +35,7 @@ internal static class WrittenBook
             text,
             "parts",
             book.Box.Parts,
-            part => $"{{ positions: {Names(part.Written.Select(p => p.Value))}, free: {Flag(part.Free)}, needs: {List(part.Needs)}{Behind(part)} }}");
+            part => $"{{ positions: {Positions(part)}{Moving(part)}, needs: {List(part.Needs)}{Behind(part)} }}");
         Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
@@ -93,6 +93,12 @@ internal static class WrittenBook
     // What is given stands last, as it is read.
     private static string Happening(IReadOnlyCollection<Change> changes) =>
         $"does: {Changed(changes.Where(change => !change.Given))}, gives: {Names(changes.Where(change => change.Given).Select(change => change.Name.Value))}";
+
+    // A dial is round where its positions are a range; those of the tests are numbers.
+    private static string Positions(Part part) =>
+        part is { Turns: true, Round: true } ? $"{part.Positions[0]}-{part.Positions[^1]}" : Names(part.Written.Select(position => position.Value));
+
+    private static string Moving(Part part) => part.Turns ? ", turns: next" : $", free: {Flag(part.Free)}";
 
     private static string Behind(Named named) => named.Behind is { } behind ? $", behind: {List(behind)}" : "";
 
