@@ -15,7 +15,7 @@ internal sealed class TakenBack
     private readonly Machine machine;
     private readonly Machine back;
     private readonly ulong[] attainable;
-    private readonly bool[] read;
+    private readonly bool[] setsOff;
     private readonly List<int>[] movers;
 
     /// <summary>Prepares the check.</summary>
@@ -25,9 +25,11 @@ internal sealed class TakenBack
     public TakenBack(Machine machine, Machine back, ulong[] attainable)
     {
         (this.machine, this.back, this.attainable) = (machine, back, attainable);
-        read = new bool[back.Variables.Length];
+        setsOff = new bool[back.Variables.Length];
         foreach (var literal in back.Rules.SelectMany(rule => rule.When).SelectMany(clause => clause.Literals))
-            read[literal.Variable] = true;
+            setsOff[literal.Variable] = true;
+        foreach (var effect in back.Rules.SelectMany(rule => rule.Effects))
+            setsOff[effect.Variable] = true;
         movers = [.. back.Variables.Select(_ => new List<int>())];
         foreach (var (number, act) in back.Acts.Index())
         {
@@ -47,6 +49,9 @@ internal sealed class TakenBack
         if (before.Contains(0UL))
             return true;
 
+        if (act.Effects.Any(effect => setsOff[effect.Variable] && MayChange(before, effect)))
+            return false;
+
         // What is known may have come to be known since.
         for (var v = 0; v < machine.Variables.Length; v++)
         {
@@ -59,6 +64,8 @@ internal sealed class TakenBack
         var moved = act.Effects.Where(effect => !machine.Variables[effect.Variable].IsKnowledge).ToImmutableArray();
         return Origins(before, moved) is { } origins && origins.TrueForAll(origin => Leads(before, moved, origin));
     }
+
+    private static bool MayChange(ulong[] state, Effect effect) => (state[effect.Variable] & effect.From & ~(1UL << effect.Position)) != 0;
 
     // By effect: the position that the act takes something from, or -1 if the act changes nothing there. Null if there are too many.
     private static List<int[]>? Origins(ulong[] before, ImmutableArray<Effect> moved)
@@ -93,8 +100,6 @@ internal sealed class TakenBack
 
         if (wanted.Count == 0)
             return true;
-        if (wanted.Keys.Any(v => read[v]))
-            return false;
         for (var v = machine.Variables.Length; v < back.Variables.Length; v++)
             wanted[v] = 0;
         return Search(held, wanted);
@@ -130,9 +135,13 @@ internal sealed class TakenBack
             foreach (var effect in act.Effects)
             {
                 var (v, target) = (effect.Variable, 1UL << effect.Position);
-                if ((at[v] & effect.From & ~target) == 0 || back.Variables[v].IsKnowledge && v < machine.Variables.Length)
+                if (!MayChange(at, effect))
                     continue;
-                if (!wanted.ContainsKey(v) || read[v])
+                if (setsOff[v])
+                    return null;
+                if (v < machine.Variables.Length && back.Variables[v].IsKnowledge)
+                    continue;
+                if (!wanted.ContainsKey(v))
                     return null;
                 next[v] = target;
             }
