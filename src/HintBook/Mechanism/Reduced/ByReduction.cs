@@ -65,6 +65,8 @@ internal sealed class ByReduction
 
         (before, exact) = Certain(ways);
         var atLeast = solved is null ? 0 : AtLeast(solved, before[^1]);
+        if (atLeast < solved?.Count && new DirectWay(machine, moves).Find(atLeast, budget) is { } shortest)
+            solved = shortest;
         return new ExplorationResult
         {
             Explored = "reduced",
