@@ -13,6 +13,8 @@ internal static class HandlingFindings
     public static readonly FindingCode GivesNothingCode = new("HB2109", Severity.Warning, "a thing that isn't there to be given");
     public static readonly FindingCode UndoContradictsCode = new("HB2110", Severity.Error, "an undo that can't be carried out");
 
+    public static readonly FindingCode NoWordsCode = new("HB2111", Severity.Note, "positions without words for people");
+
     public static Finding BehindEachOther(Named named, ImmutableArray<string> circle) => BehindEachOtherCode.At(
         PlaceOf(named),
         circle.Length == 1
@@ -51,6 +53,11 @@ internal static class HandlingFindings
             ? $"Leave “{thing.Value}” out: what another stage used up is put back there, or replaced."
             : $"If it is only taken off here, write “does: {{ {thing.Value}: in-hand }}”. "
                 + $"If it goes home here, write two steps: “[ {{ does: {{ {thing.Value}: in-hand }} }}, {{ put-back: [ {thing.Value} ] }} ]”.");
+
+    public static Finding NoWords(Part part, string position) => NoWordsCode.At(
+        part.Id.At,
+        $"The positions of “{part.Id.Value}” have no words: whoever puts the box back reads “{position}”.",
+        $"Write what people would call them: “positions: {{ {string.Join(", ", part.Positions.Take(2).Select(each => $"{each}: …"))} }}”.");
 
     private static Span PlaceOf(Named named) => named.Behind is [var first, ..] ? first.At : named.Id.At;
 }

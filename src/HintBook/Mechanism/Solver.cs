@@ -255,7 +255,7 @@ public sealed class Solver
     {
         foreach (var code in book.Box.Codes.Where(code => code.Lock is not null))
         {
-            var settings = BigInteger.Pow(code.Lock!.Symbols.Length, code.Lock.Wheels);
+            var settings = code.Lock!.Settings;
             var seconds = (double)settings * code.Lock.SecondsATry;
             yield return new Trying(code.Id.Value, settings, seconds, seconds <= book.Patience.TotalSeconds ? [.. Skipped(result, code)] : []);
         }

@@ -59,6 +59,7 @@ public static class Surveyor
             .. solution.Findings,
             .. GraphCheck.In(graph, all, stages),
             .. back.Findings,
+            .. PositionWordsCheck.In(book, back.Plan),
         ]));
     }
 }

@@ -87,13 +87,31 @@ internal static class WherePage
 
     private static ScriptObject Names(LanguageSite site)
     {
-        var parts = site.Book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value, part => part.Name);
+        var parts = site.Book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value, part => Moved(site.Book, part));
         return site.Page(
             PageHead.Build(site, "where", "where.html"),
             ("answers", View.List(site.Where.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
-                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part]))),
+                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part].Says))),
+                ("photos", View.List(answer.Parts.Select(part => parts[part].Photo).OfType<Photo>()
+                    .Select(photo => PhotoView.Build(photo, site)).Where(photo => photo is not null))),
                 ("levels", Levels(site, answer.Levels)))))),
             ("nothing", View.List(site.Where.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
+    }
+
+    // What a part is called once it was moved: with the words and the photo of its position, if that is always the same and shows on the closed box.
+    private static (string Says, Photo? Photo) Moved(Book book, Part part)
+    {
+        string[] left =
+        [
+            .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Changes)
+                .Where(change => change.Name.Value == part.Id.Value)
+                .Select(change => change.Position.Value)
+                .Where(position => position != part.Positions[0])
+                .Distinct(),
+        ];
+        return left is [var position] && part.ShowsAt(position) && part.Details.GetValueOrDefault(position) is { } details
+            ? (details.Says is { } says ? $"{part.Name} ({says.Value})" : part.Name, details.Photo)
+            : (part.Name, null);
     }
 
     private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<string>> levels) =>

@@ -20,6 +20,16 @@ public class LeaksTests
     public void What_is_seen_may_be_named_anywhere() => Assert.Empty(Said(Cellar(book: "welcome: Look at the copper hatch.")));
 
     [Theory]
+    [InlineData("shut: { says: over the brass bee, seen: true }", true)]
+    [InlineData("shut: { says: over the brass bee, seen: false }", false)]
+    [InlineData("shut: over the brass bee", true)]
+    public void The_words_of_a_position_that_shows_on_the_closed_box_stand_outside(string position, bool told)
+    {
+        var keys = $"hatch: {{ positions: {{ {position}, open: up }}, seen: true }}";
+        Assert.Equal(told ? ["HB3101"] : [], Codes(Cellar(hatch: keys)));
+    }
+
+    [Theory]
     [InlineData("sign", "A brass bee shines.")]
     [InlineData("nudge", "Think of the brass bee.")]
     [InlineData("clue", "The brass bee lies behind it.")]
@@ -174,12 +184,16 @@ public class LeaksTests
 
     // Two ways in: the hatch gives a brass bee, and with it a velvet bolt is drawn by a code; the attic needs neither.
     private static BookOnDisk Cellar(
-        string book = "", Dictionary<string, string>? first = null, Dictionary<string, string>? second = null, Dictionary<string, string>? third = null)
+        string book = "",
+        Dictionary<string, string>? first = null,
+        Dictionary<string, string>? second = null,
+        Dictionary<string, string>? third = null,
+        string hatch = "hatch: { positions: [ shut, open ], name: copper hatch, seen: true }")
     {
         var keys = new List<string>
         {
             "goal: [ { velvet-bolt: drawn }, old-letter ]",
-            "parts: { hatch: { positions: [ shut, open ], name: copper hatch, seen: true }, velvet-bolt: { positions: [ shut, drawn ] } }",
+            "parts: { " + hatch + ", velvet-bolt: { positions: [ shut, drawn ] } }",
             "things: { brass-bee: {}, old-letter: { name: oldest letter } }",
             "codes: { bolt-number: { answer: \"4711\", name: number of the bolt } }",
         };

@@ -119,8 +119,10 @@ internal static class SolutionFindings
             var code = book.Box.Codes.First(c => c.Id.Value == trying.Lock);
             var minutes = Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute");
             yield return MechanismFindings.OpensByTrying.At(code.Lock!.At,
-                $"All {trying.Settings} settings of {trying.Lock} take {minutes} to try, which skips {Words.List(trying.Skips)}.",
-                "Give the lock another wheel, or lower “patience” if nobody would try that long.");
+                $"All {SolutionText.Thousands(trying.Settings)} settings of {trying.Lock} take {minutes} to try, which skips {Words.List(trying.Skips)}.",
+                code.Lock is DialLock
+                    ? "Let a setting take longer to try (“seconds-a-try”, if it does), or lower “patience” if nobody would try that long."
+                    : "Give the lock another wheel, or lower “patience” if nobody would try that long.");
         }
     }
 
