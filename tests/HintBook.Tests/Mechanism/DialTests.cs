@@ -102,7 +102,8 @@ public class DialTests
     public void A_position_shows_on_the_closed_box_where_it_or_its_part_says_so()
     {
         using var book = new BookOnDisk();
-        var part = WithDial(book, "positions: { shut: { says: in, seen: true }, ajar: out, open: { says: gone, seen: false } }").Read().Book?.Box.Parts.Single();
+        WithDial(book, "positions: { shut: { says: in, seen: true }, ajar: out, open: { says: gone, seen: false } }");
+        var part = book.Read().Book?.Box.Parts.Single();
         Assert.Equal([true, false, false], part?.Positions.Select(part.ShowsAt));
         // What shows before anything has been done is no secret.
         Assert.True(part?.Seen);

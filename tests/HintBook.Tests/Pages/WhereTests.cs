@@ -29,10 +29,14 @@ public class WhereTests
         var off = new PositionDetails { Says = A.Value("lifted off"), Seen = seen, Photo = A.Photo("off.jpg", Place.Position, "The roof beside the box.") };
         var book = A.Book(A.Stage("roof", A.Change("roof", "off")), A.Stage("end")) with
         {
-            Box = new Box { Parts = [A.Part("roof", "on", "off") with { Seen = true, Details = ImmutableDictionary<string, PositionDetails>.Empty.Add("off", off) }] },
+            Box = new Box
+            {
+                Parts = [A.Part("roof", "on", "off") with { Seen = true, Details = ImmutableDictionary<string, PositionDetails>.Empty.Add("off", off) }],
+            },
         };
 
-        var choice = Sites.Parse(Sites.Pages(Sites.Plan(book, Certain(book, stage => stage == "end" ? ["roof"] : [])))["where.html"]).QuerySelector(".choice > summary")!;
+        var plan = Sites.Plan(book, Certain(book, stage => stage == "end" ? ["roof"] : []));
+        var choice = Sites.Parse(Sites.Pages(plan)["where.html"]).QuerySelector(".choice > summary")!;
 
         Assert.Equal(says, choice.QuerySelector("span")!.TextContent);
         Assert.Equal(alt, choice.QuerySelector("img")?.GetAttribute("alt"));
