@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism.Answers;
 using HintBook.Text;
 
 namespace HintBook.Mechanism;
@@ -22,10 +23,11 @@ internal static class HandlingFindings
             : $"Each of these lies behind the next, and the last behind the first: {string.Join(" ← ", circle.Append(circle[0]).Select(id => $"“{id}”"))}.",
         "Take one of them out of the “behind” of another.");
 
-    public static Finding NeverOpen(Named named, string why) => NeverOpenCode.At(
+    public static Finding NeverOpen(Named named, Cause cause) => NeverOpenCode.At(
         PlaceOf(named),
-        $"What “{named.Id.Value}” lies behind never opens. {why}",
-        "Correct its “behind”, or let a stage or a move open what it lies behind.");
+        $"What “{named.Id.Value}” lies behind never opens. {cause.Why}",
+        $"Correct its “behind” if it lies somewhere else. {cause.Help}",
+        cause.Related);
 
     public static Finding PlaceInWordsOnly(Named named, Part part) => PlaceInWordsOnlyCode.At(
         named.Id.At,

@@ -132,7 +132,7 @@ public sealed class Solver
     private Claim Opens(ExplorationResult result, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
         : result.Why is not null && MayHold(machine.Goal) ? new Claim.NotProved(result.Why)
-        : new Claim.Refuted([], waiting.Explain(machine.Goal));
+        : new Claim.Refuted([], waiting.OfGoal().Why);
 
     // Of a book that couldn't be compiled nothing is known.
     private bool MayHold(ImmutableArray<Clause> when) => machine.Refused is not null || waiting.Holds(when);
@@ -146,7 +146,7 @@ public sealed class Solver
             result.WayToStage[s] is { } way
                 ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
             : result.Why is not null && MayHold(when) ? new Claim.NotProved(result.Why)
-            : new Claim.Refuted([], waiting.Explain(when));
+            : new Claim.Refuted([], waiting.OfStage(s).Why);
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : result.Before[s];
         var (gained, attained) = Gains(known);
         return new StageAnswer
@@ -333,30 +333,7 @@ public sealed class Solver
         return kept;
     }
 
-    private IEnumerable<Finding> Unresting()
-    {
-        if (fault is null)
-            yield break;
-        var rules = fault.Rules.Select(r => $"reaction {r + 1}").ToArray();
-        var at = book.Box.Reactions[fault.Rules.Length > 0 ? fault.Rules[0] : 0].At;
-        var way = fault.Way.Count == 0
-            ? "As the box is shipped"
-            : $"After {SolutionFindings.Say([.. fault.Way.Select(act => machine.Acts[act].Step)])}";
-        var state = string.Join(
-            ", ",
-            from pair in machine.Variables.Zip(fault.Positions)
-            where pair.First.Named is not null
-            select $"{pair.First.Id}: {pair.First.Positions[pair.Second]}");
-        yield return fault.Kind == Rest.Loops
-            ? MechanismFindings.ReactionsLoop.At(
-                at,
-                $"{way} the box never comes to rest ({Words.List(rules)}; {state}).",
-                "Let one of the reactions ask for something that the other takes away.")
-            : MechanismFindings.ReactionsDisagree.At(
-                at,
-                $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).",
-                "Let their conditions exclude each other.");
-    }
+    private IEnumerable<Finding> Unresting() => fault is null ? [] : [UnrestFindings.Of(machine, fault)];
 
     // What the explorer says is said only after a second opinion.
     private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)

@@ -56,8 +56,7 @@ public static class Surveyor
         [
             .. BehindCheck.OnlyInWords(book),
             .. UndoCheck.Contradictions(book),
-            .. solution.Findings,
-            .. GraphCheck.In(graph, all, stages),
+            .. OneCause.Told([.. solution.Findings, .. GraphCheck.In(graph, all, stages)]),
             .. back.Findings,
             .. PositionWordsCheck.In(book, back.Plan),
         ]));
