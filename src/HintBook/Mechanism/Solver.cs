@@ -76,7 +76,7 @@ public sealed class Solver
             AtLeast = result.AtLeast,
             BoxStates = explored.Graph?.Count,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
-            NeverPossible = result.Why is null ? NeverPossible(result) : [],
+            NeverPossible = NeverPossible(result),
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
             DeadEnds = [],
             Shortcuts = [],
@@ -104,10 +104,11 @@ public sealed class Solver
         return solution with { Findings = Findings.Of(Unresting().Concat(SolutionFindings.Collect(machine, waiting, solution))).All };
     }
 
+    // Where a limit ended the look, what can't be even if nothing ever stopped being so still never happens.
     private ImmutableArray<Step> NeverPossible(ExplorationResult result) =>
     [
         .. machine.Acts
-            .Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
+            .Where((act, a) => !result.Possible[a] && (result.Why is null || !waiting.Holds(act.When)) && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
             .Select(act => act.Step),
     ];
 

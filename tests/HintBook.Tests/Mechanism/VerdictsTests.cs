@@ -71,6 +71,27 @@ public class VerdictsTests
         Assert.Contains("it has more than 10 states", finding.Message, StringComparison.Ordinal);
     }
 
+    // 2,100 things take 4,200 bits, more than a state has; the reactions keep the box from being looked through without states.
+    [Fact]
+    public void Above_the_limits_of_size_a_warning_stays_a_warning()
+    {
+        var box = new BoxBuilder().Part("bolt", "out", "in").Part("lamp", "dark", "glow", "lit").Part("lid", "shut", "open")
+            .Move("push the bolt", "", "bolt=in", reversible: true)
+            .Move("both at once", "bolt=in, bolt=out", "lid=open")
+            .Reaction("bolt=in, lamp=dark", "lamp=glow")
+            .Reaction("lamp=glow", "lamp=lit")
+            .Reaction("bolt=out", "lamp=dark")
+            .Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut"))
+            .Goal("lid=open");
+        for (var i = 0; i < 2_100; i++)
+            box.Thing(string.Create(CultureInfo.InvariantCulture, $"t{i}"));
+        var (survey, findings) = Surveyor.Survey(box.Build(), whole: true);
+        Assert.Equal(["HB2192", "HB2207"], findings.All.Where(finding => finding.Code.Id is not "HB2205" && finding.Code.Severity > Severity.Note)
+            .Select(finding => finding.Code.Id).Order());
+        Assert.False(findings.AnyError);
+        Assert.Equal("it isn't known whether the box opens", Assert.IsType<Claim.NotProved>(survey?.WayBack.Possible).Why);
+    }
+
     private static ImmutableArray<BookVerdict> Of(Book book) =>
         Verdicts.Of(Surveyor.Survey(book, whole: true).Survey, Standing.Proved, Standing.Against(0));
 
