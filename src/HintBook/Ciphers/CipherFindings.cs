@@ -111,7 +111,7 @@ internal static class CipherFindings
 
     public static Finding TooLong(Code code, int most) => TooLongCode.At(
         code.Clue!.Value.At,
-        $"The clue of {code.Id} has {code.Clue!.Value.Value.Length} characters: other readings are looked for only up to {most}.",
+        $"The clue of {code.Id} has {Words.Grouped(code.Clue!.Value.Value.Length)} characters: other readings are looked for only up to {Words.Grouped(most)}.",
         "Nothing to do, unless a solver could read something else there.");
 
     public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => CopyLacksCode.At(

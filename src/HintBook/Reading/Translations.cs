@@ -126,7 +126,7 @@ internal static class Translations
         findings.AddRange(
             from entry in (keys["moves"] as YamlMap)?.Entries ?? []
             where !moves.Contains(entry.Key.Value)
-            select TranslationFindings.NoSuchName(entry.Key.Located, "moves", moves));
+            select TranslationFindings.NoSuchName(entry.Key.Located, "moves", moves, elsewhere: null));
         var (parts, things, facts, codes) = (Texts("parts", box.Parts), Texts("things", box.Things), Texts("facts", box.Facts), Texts("codes", box.Codes));
         return box with
         {
@@ -137,6 +137,15 @@ internal static class Translations
             Moves = [.. box.Moves.Select(move => (keys["moves"] as YamlMap)?.Text(move.Name.Value) is { } name ? move with { Name = name } : move)],
         };
 
+        string? KindOf(string id) => box.Names.FirstOrDefault(named => named.Id.Value == id) switch
+        {
+            Part => "parts",
+            Thing => "things",
+            Fact => "facts",
+            Code => "codes",
+            _ => null,
+        };
+
         ImmutableDictionary<string, PositionDetails> DetailsOf(Part part) =>
             PositionWords.Translated(part, PositionWords.In(folder, parts.GetValueOrDefault(part.Id.Value), findings));
 
@@ -145,7 +154,7 @@ internal static class Translations
             string[] ids = [.. known.Select(named => named.Id.Value)];
             findings.AddRange(keys.Named(kind)
                 .Where(named => !ids.Contains(named.Name.Value))
-                .Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids)));
+                .Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids, KindOf(named.Name.Value))));
             return keys.Named(kind).DistinctBy(named => named.Name.Value).ToDictionary(named => named.Name.Value, named => named.Keys);
         }
     }

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json;
 using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
+using HintBook.Text;
 
 namespace HintBook.Tests.Mechanism;
 
