@@ -108,7 +108,8 @@ public sealed class Solver
     private ImmutableArray<Step> NeverPossible(ExplorationResult result) =>
     [
         .. machine.Acts
-            .Where((act, a) => !result.Possible[a] && (result.Why is null || !waiting.Holds(act.When)) && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
+            .Where((act, a) => !result.Possible[a] && (result.Why is null || !waiting.Holds(act.When)))
+            .Where(act => act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
             .Select(act => act.Step),
     ];
 

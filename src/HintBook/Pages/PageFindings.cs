@@ -15,6 +15,14 @@ internal static class PageFindings
 
     public static readonly FindingCode FarAwayCode = new("HB7221", Severity.Note, "a stage that is far away on “Where am I?”");
 
+    public static readonly FindingCode PhotoNowhereCode = new("HB7222", Severity.Warning, "a photo of a position that no page shows");
+
+    public static Finding PhotoNowhere(Books.Part part, string position, Books.Photo photo) => PhotoNowhereCode.At(
+        photo.File.At,
+        $"No page shows this photo of “{part.Id.Value}: {position}”.",
+        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part. "
+            + "Any other photo belongs into the stage that brings the position about.");
+
     public static Finding FarAway(Books.Stage stage, int taps) => FarAwayCode.At(
         stage.Title.At,
         $"On the page “Where am I?” a reader finds “{stage.Title}” only after {taps} taps.",

@@ -92,26 +92,45 @@ internal static class WherePage
             PageHead.Build(site, "where", "where.html"),
             ("answers", View.List(site.Where.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
                 ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part].Says))),
-                ("photos", View.List(answer.Parts.Select(part => parts[part].Photo).OfType<Photo>()
+                ("photos", View.List(answer.Parts.SelectMany(part => parts[part].Photos)
                     .Select(photo => PhotoView.Build(photo, site)).Where(photo => photo is not null))),
                 ("levels", Levels(site, answer.Levels)))))),
             ("nothing", View.List(site.Where.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
     }
 
-    // What a part is called once it was moved: with the words and the photo of its position, if that is always the same and shows on the closed box.
-    private static (string Says, Photo? Photo) Moved(Book book, Part part)
+    // What a part is called once it was moved: with the words for where it is then, and the photos of it there, as far as that shows on the closed box.
+    private static (string Says, ImmutableArray<Photo> Photos) Moved(Book book, Part part)
     {
-        string[] left =
-        [
-            .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Changes)
-                .Where(change => change.Name.Value == part.Id.Value)
-                .Select(change => change.Position.Value)
-                .Where(position => position != part.Positions[0])
-                .Distinct(),
-        ];
-        return left is [var position] && part.ShowsAt(position) && part.Details.GetValueOrDefault(position) is { } details
-            ? (details.Says is { } says ? $"{part.Name} ({says.Value})" : part.Name, details.Photo)
-            : (part.Name, null);
+        var left = Left(book, part);
+        var shown = left.Where(part.ShowsAt).Select(position => part.Details.GetValueOrDefault(position)).OfType<PositionDetails>().ToArray();
+        string[] words = [.. shown.Select(details => details.Says?.Value).OfType<string>()];
+        var says = words.Length > 0 && words.Length == left.Length ? $"{part.Name} ({string.Join(" / ", words)})" : part.Name;
+        return (says, [.. shown.Select(details => details.Photo).OfType<Photo>()]);
+    }
+
+    // Where stages bring a part that shows on the closed box.
+    private static ImmutableArray<string> Left(Book book, Part part) => part is not { Seen: true, Free: false } ? [] :
+    [
+        .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Changes)
+            .Where(change => change.Name.Value == part.Id.Value)
+            .Select(change => change.Position.Value)
+            .Where(position => position != part.Positions[0])
+            .Distinct(),
+    ];
+
+    /// <summary>Photos of positions that the page doesn't show.</summary>
+    /// <param name="book">The book.</param>
+    public static IEnumerable<Finding> ShownNowhere(Book book)
+    {
+        foreach (var part in book.Box.Parts)
+        {
+            var left = Left(book, part);
+            foreach (var position in part.Positions.Where(position => !left.Contains(position) || !part.ShowsAt(position)))
+            {
+                if (part.Details.GetValueOrDefault(position)?.Photo is { } photo)
+                    yield return PageFindings.PhotoNowhere(part, position, photo);
+            }
+        }
     }
 
     private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<string>> levels) =>

@@ -77,7 +77,8 @@ public static class FinishedAudit
             return (only.Title.At, $"Look at {only.File.Path}, from which the page was made{(examined.Theme.IsOwn ? $", and at {theme}" : "")}.");
         return examined.Theme.IsOwn
             ? (book.Theme.At, $"Look at {theme}, and at what book.yaml writes there.")
-            : (book.Title.At, "Look at what book.yaml writes there. If it writes nothing like that, the fault isn't yours: keep the book as it is and report it.");
+            : (book.Title.At, "Look at what book.yaml writes there. If it writes nothing like that, the fault isn't yours: "
+                + "keep the book as it is and report it.");
 
         bool IsPageOf(Stage stage, string file) => examined.Addresses.Names[stage.Id.Value].Any(name => name + ".html" == file);
 

@@ -23,13 +23,6 @@ internal static class DeclarationFindings
             ? $"Write instead: {near}"
             : "Declare the dial under “parts” with its positions; a lock of wheels says “wheels” and “symbols” instead.");
 
-    public static readonly FindingCode PhotoNowhereCode = new("HB1406", Severity.Warning, "a photo of a position that no page shows");
-
-    public static Finding PhotoNowhere(Part part, Located<string> position, Photo photo) => PhotoNowhereCode.At(
-        photo.File.At,
-        $"No page shows this photo of “{part.Id.Value}: {position.Value}”.",
-        "Write “seen: true” beside it if the position shows on the closed box; otherwise put the photo into the stage that brings it about.");
-
     public static Finding Range(Span at, string why) => DialCode.At(
         at,
         why,

@@ -27,15 +27,6 @@ internal static class PositionWords
             let own = part.Details.GetValueOrDefault(text.Key) ?? new PositionDetails { Seen = part.Seen }
             select KeyValuePair.Create(text.Key, own with { Says = text.Value.Says ?? own.Says, Photo = text.Value.Photo ?? own.Photo }));
 
-    /// <summary>Photos of positions that no page shows: they neither show on the closed box nor are how it leaves the maker.</summary>
-    public static IEnumerable<Finding> ShownNowhere(Box box) =>
-        from part in box.Parts
-        from position in part.Written.Skip(1)
-        where !part.ShowsAt(position.Value)
-        let photo = part.Details.GetValueOrDefault(position.Value)?.Photo
-        where photo is not null
-        select DeclarationFindings.PhotoNowhere(part, position, photo);
-
     private static PositionDetails Details(BookFolder folder, YamlNode written, bool seen, List<Finding> findings) => written switch
     {
         YamlMap keys => new()

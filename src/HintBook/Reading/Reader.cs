@@ -79,7 +79,6 @@ public static class Reader
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
         };
-        findings.AddRange(PositionWords.ShownNowhere(box));
         return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, results, findings))] };
     }
 

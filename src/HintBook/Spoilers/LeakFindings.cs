@@ -75,8 +75,8 @@ internal static class LeakFindings
         language.At.End > language.At.Start ? language.At : file.Top,
         $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: "
             + "names are looked for as they are written, and codes in figures.",
-        $"Known are {Words.List(SearchLanguage.Known.Select(known => $"“{known.Code}”"))}: if the hints are in one of these, correct “language”. Otherwise write the "
-            + "other forms of each name under “also”, and read the hints once with the codes in mind.");
+        $"Known are {Words.List(SearchLanguage.Known.Select(known => $"“{known.Code}”"))}: if the hints are in one of these, correct “language”. "
+            + "Otherwise write the other forms of each name under “also”, and read the hints once with the codes in mind.");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using HintBook.Mechanism;
 using HintBook.Tests.Reading;
 using HintBook.Text;
 
@@ -46,10 +45,8 @@ public class CauseTests
     {
         var goal = Goal(new BoxBuilder().Thing("spoon").Part("tray", "in", "out")
             .Stage("lid", "", "spoon").Stage("tray", "spoon", "tray=out, spoon=used-up").Goal("tray=out, spoon"));
-        Assert.Contains("“spoon” in hand and “tray” to be out, which are never so at the same time", Ordered(goal.Message), StringComparison.Ordinal);
-        Assert.Contains("Look at “tray”", goal.Help, StringComparison.Ordinal);
-
-        static string Ordered(string text) => text.Replace("“tray” to be out and “spoon” in hand", "“spoon” in hand and “tray” to be out", StringComparison.Ordinal);
+        Assert.EndsWith("“tray” to be out and “spoon” in hand, which are never so at the same time.", goal.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Look at “tray”", goal.Help, StringComparison.Ordinal);
     }
 
     // The stage gives the key, so it would do if the key had been found before: that is no reason.

@@ -109,14 +109,6 @@ public class DialTests
         Assert.True(part?.Seen);
     }
 
-    [Fact]
-    public void HB1406_a_photo_that_no_page_shows_is_told()
-    {
-        using var book = new BookOnDisk();
-        WithDial(book, "positions: { shut: in, open: { says: out, photo: open.jpg } }").With("photos/open.jpg", "not looked at");
-        Assert.Equal("HB1406", Assert.Single(book.Read().Findings.All).Code.Id);
-    }
-
     [Theory]
     [InlineData("[ shut-1, wide-open ]", true)]
     [InlineData("{ shut-1: shut, wide-open: open }", false)]

@@ -36,10 +36,12 @@ public class WhereTests
         };
 
         var plan = Sites.Plan(book, Certain(book, stage => stage == "end" ? ["roof"] : []));
-        var choice = Sites.Parse(Sites.Pages(plan)["where.html"]).QuerySelector(".choice > summary")!;
+        var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
+        var choice = Sites.Parse(Sites.Texts(site.Files)["where.html"]).QuerySelector(".choice > summary");
 
-        Assert.Equal(says, choice.QuerySelector("span")!.TextContent);
-        Assert.Equal(alt, choice.QuerySelector("img")?.GetAttribute("alt"));
+        Assert.Equal(says, choice?.QuerySelector("span")?.TextContent);
+        Assert.Equal(alt, choice?.QuerySelector("img")?.GetAttribute("alt"));
+        Assert.Equal(seen ? [] : ["HB7222"], findings.All.Select(finding => finding.Code.Id));
     }
 
     [Fact]

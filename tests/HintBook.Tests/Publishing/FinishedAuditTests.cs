@@ -88,7 +88,8 @@ public class FinishedAuditTests
     public void A_fault_of_a_theme_in_the_book_is_told_of_the_theme()
     {
         var own = Example.Value.Book.Examined with { Theme = Example.Value.Book.Examined.Theme with { IsOwn = true } };
-        var finding = Assert.Single(Audit(output => Change(Path.Combine(output, "site", "index.html"), "</body>", "<a href=\"shop\">The shop</a></body>"), own));
+        var finding = Assert.Single(Audit(
+            output => Change(Path.Combine(output, "site", "index.html"), "</body>", "<a href=\"shop\">The shop</a></body>"), own));
         Assert.Equal((own.Book.Theme.At, "Look at the theme in themes/parlour, and at what book.yaml writes there."), (finding.At, finding.Help));
     }
 

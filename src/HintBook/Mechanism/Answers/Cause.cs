@@ -26,7 +26,8 @@ internal sealed record Cause(string Why, string Help, Span? AskedAt)
 internal sealed record Asker(string Says, ImmutableArray<Clause> When, ImmutableArray<int> Moves, IEnumerable<Condition> Asks)
 {
     /// <summary>A move or a free part.</summary>
-    public static Asker Of(Book book, Act act) => new(Describe(book, act.Step), act.When, [.. act.Effects.Select(effect => effect.Variable)], Needs(book, act.Step));
+    public static Asker Of(Book book, Act act) =>
+        new(Describe(book, act.Step), act.When, [.. act.Effects.Select(effect => effect.Variable)], Needs(book, act.Step));
 
     /// <summary>A reaction.</summary>
     public static Asker Of(Book book, Rule rule) => new(
@@ -45,7 +46,7 @@ internal sealed record Asker(string Says, ImmutableArray<Clause> When, Immutable
     public Span? PlaceOf(Book book, string name) =>
         Asks.Concat(book.Box.Names.SelectMany(named => named.Behind ?? [])).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
 
-    private static IEnumerable<Condition> Needs(Book book, Step step) => step.Kind switch
+    private static ImmutableArray<Condition> Needs(Book book, Step step) => step.Kind switch
     {
         StepKind.StageMove => book.Stages.First(stage => stage.Id.Value == step.Stage).Moves[step.Move].Needs,
         StepKind.BookMove => book.Box.Moves[step.Move].Needs,

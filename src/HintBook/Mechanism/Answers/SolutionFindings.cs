@@ -41,7 +41,10 @@ internal static class SolutionFindings
         else if (solution.Opens is Claim.NotProved unknown)
             yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.", Hardness.Help(machine, unknown.Why));
         if (solution is { Opens: Claim.Proved, NoDeadEnds: Claim.NotProved stuck })
-            yield return MechanismFindings.DeadEndsNotProved.At(at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine, stuck.Why));
+        {
+            yield return MechanismFindings.DeadEndsNotProved.At(
+                at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine, stuck.Why));
+        }
     }
 
     // Stages that wait for the same thing in the end are told together, at the first of them.

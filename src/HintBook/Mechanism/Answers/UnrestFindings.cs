@@ -33,7 +33,8 @@ internal static class UnrestFindings
             : (MechanismFindings.ReactionsDisagree,
                 $"{way} it depends on which of {Words.List(names)} happens first where the box comes to rest ({state}).",
                 "Let their “when” exclude each other: here both hold at once.");
-        return code.At(reactions[0].At, message, help, [.. reactions.Zip(names).Skip(1).Select(other => new Related(other.First.At, $"This is {other.Second}."))]);
+        var others = reactions.Zip(names).Skip(1).Select(other => new Related(other.First.At, $"This is {other.Second}."));
+        return code.At(reactions[0].At, message, help, [.. others]);
     }
 
     // The reactions of the circle, from the state in which it begins.

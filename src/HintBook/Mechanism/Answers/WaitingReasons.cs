@@ -57,7 +57,7 @@ internal sealed class WaitingReasons
                 return NothingGives(here.Asked, here.By, links);
             var link = $"{(links.Count == 0 ? Said(here.Asked) : "that")} comes from {giver.Says}, which";
             if (Missing([giver]) is not { } next)
-                return NeverTogether([giver], Capital(giver.Says), links.Append($"{link} asks for that"));
+                return NeverTogether([giver], Capital(giver.Says), [.. links, $"{link} asks for that"]);
             var closes = told.FindIndex(each => each.Asked == next.Asked);
             links.Add($"{link} {(closes >= 0 ? "again " : "")}waits for {Said(next.Asked)}");
             if (closes >= 0)
@@ -110,7 +110,7 @@ internal sealed class WaitingReasons
             .SelectMany(giver => giver.Effects.Select(effect => (Effect: effect, Asker: giver.Item2)))
             .ToLookup(giver => giver.Effect.Variable);
 
-    private Cause NothingGives(Literal asked, Asker by, IReadOnlyCollection<string> links)
+    private Cause NothingGives(Literal asked, Asker by, List<string> links)
     {
         var variable = machine.Variables[asked.Variable];
         var position = variable.Positions.Where((_, p) => asked.Takes(p)).FirstOrDefault() ?? "…";
@@ -121,7 +121,7 @@ internal sealed class WaitingReasons
             by.PlaceOf(machine.Book, variable.Id));
     }
 
-    private Cause Circle(ImmutableArray<Literal> circle, IEnumerable<Asker> askers, IReadOnlyCollection<string> links) => new(
+    private Cause Circle(ImmutableArray<Literal> circle, IEnumerable<Asker> askers, List<string> links) => new(
         (circle.Length == 1
             ? $"{Name(circle[0])} is behind the lock that it opens."
             : $"Each of these is behind the lock that it opens: {string.Join(" ← ", circle.Append(circle[0]).Select(Name))}.") + Way(links),
@@ -129,7 +129,7 @@ internal sealed class WaitingReasons
             + $"or take that out of what {Words.List(askers.Select(asker => asker.Says).Distinct().Take(MostNamed), "or")} asks for.",
         null);
 
-    private Cause NeverTogether(ImmutableArray<Asker> askers, string it, IEnumerable<string> links)
+    private Cause NeverTogether(ImmutableArray<Asker> askers, string it, List<string> links)
     {
         var by = Words.List(askers.Select(asker => asker.Says).Distinct().Take(MostNamed), "or");
         var when = askers.SelectMany(asker => asker.When).ToArray();
@@ -142,7 +142,7 @@ internal sealed class WaitingReasons
         };
         var enders = when is [var one] ? Enders(one) : [];
         return new(
-            why + Way([.. links]),
+            why + Way(links),
             enders.Length == 0
                 ? $"Correct what {by} asks for."
                 : $"Look at {Words.List(enders, "and at")}: let it take nothing of that away, let something bring it back, or correct what {by} asks for.",
@@ -164,10 +164,10 @@ internal sealed class WaitingReasons
             asked.Literals.Any(literal => literal.Variable == effect.Variable && !literal.Takes(effect.Position)));
     }
 
-    private static string Way(IReadOnlyCollection<string> links) => links.Count == 0 ? "" : $" The way to it: {Cut(links)}.";
+    private static string Way(List<string> links) => links.Count == 0 ? "" : $" The way to it: {Cut(links)}.";
 
     // A long chain is cut in the middle: its end is the cause.
-    private static string Cut(IReadOnlyCollection<string> links) =>
+    private static string Cut(List<string> links) =>
         string.Join("; ", links.Count <= MostLinks ? links : [.. links.Take(MostLinks / 2), "…", .. links.TakeLast(MostLinks / 2)]);
 
     private static string Capital(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}";
