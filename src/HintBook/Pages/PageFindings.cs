@@ -20,8 +20,8 @@ internal static class PageFindings
     public static Finding PhotoNowhere(Books.Part part, string position, Books.Photo photo) => PhotoNowhereCode.At(
         photo.File.At,
         $"No page shows this photo of “{part.Id.Value}: {position}”.",
-        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part. "
-            + "Any other photo belongs into the stage that brings the position about.");
+        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part; "
+            + "the reset page shows the one into which it is put back. Any other photo belongs into the stage that brings the position about.");
 
     public static Finding FarAway(Books.Stage stage, int taps) => FarAwayCode.At(
         stage.Title.At,

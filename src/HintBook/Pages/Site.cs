@@ -29,7 +29,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,
                 () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))));
-        var where = WherePage.FarAway(plan.Book, answers).Concat(WherePage.ShownNowhere(plan.Book));
+        var where = WherePage.FarAway(plan.Book, answers).Concat(WherePage.ShownNowhere(plan));
         return (new(plan, [.. files]), Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
     }
 

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using HintBook.Text;
 using Scriban.Runtime;
 
@@ -118,16 +119,17 @@ internal static class WherePage
             .Distinct(),
     ];
 
-    /// <summary>Photos of positions that the page doesn't show.</summary>
-    /// <param name="book">The book.</param>
-    public static IEnumerable<Finding> ShownNowhere(Book book)
+    /// <summary>Photos of positions that neither this page shows nor the reset page.</summary>
+    /// <param name="plan">The site.</param>
+    public static IEnumerable<Finding> ShownNowhere(SitePlan plan)
     {
-        foreach (var part in book.Box.Parts)
+        var putBack = plan.Survey.WayBack.Plan.SelectMany(step => step.Leaves).ToHashSet();
+        foreach (var part in plan.Book.Box.Parts)
         {
-            var left = Left(book, part);
-            foreach (var position in part.Positions.Where(position => !left.Contains(position) || !part.ShowsAt(position)))
+            var left = Left(plan.Book, part);
+            foreach (var position in part.Positions.Where(position => !putBack.Contains(new Placed(part.Id.Value, position))))
             {
-                if (part.Details.GetValueOrDefault(position)?.Photo is { } photo)
+                if (!(left.Contains(position) && part.ShowsAt(position)) && part.Details.GetValueOrDefault(position)?.Photo is { } photo)
                     yield return PageFindings.PhotoNowhere(part, position, photo);
             }
         }

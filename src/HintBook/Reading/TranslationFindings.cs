@@ -40,5 +40,5 @@ internal static class TranslationFindings
         elsewhere is not null ? $"In book.yaml it stands under “{elsewhere}”: move it there."
         : Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}"
         : known.Count == 0 ? "Take it out: book.yaml has no names under that heading."
-        : $"Write one of the names that book.yaml has there, {Words.List(known.Take(12).Select(each => $"“{each}”"), "or")}; its words go under “name”.");
+        : $"Write one of the names that book.yaml has there, {Words.List(known.Take(12).Select(each => $"“{each}”"), "or")}, and the translation behind it.");
 }

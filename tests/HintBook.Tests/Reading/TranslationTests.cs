@@ -71,7 +71,7 @@ public class TranslationTests
 
     [Theory]
     [InlineData("parts: { honey: { name: miel } }", "In book.yaml it stands under “things”: move it there.")]
-    [InlineData("things: { bocal-de-miel: { name: miel } }", "Write one of the names that book.yaml has there, “honey”; its words go under “name”.")]
+    [InlineData("things: { bocal-de-miel: { name: miel } }", "Write one of the names that book.yaml has there, “honey”, and the translation behind it.")]
     [InlineData("codes: { bocal-de-miel: { name: miel } }", "Take it out: book.yaml has no names under that heading.")]
     public void A_name_at_the_wrong_place_is_told_the_right_one(string keys, string help)
     {
