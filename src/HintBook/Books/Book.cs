@@ -45,6 +45,14 @@ public sealed record Book
     /// <summary>A picture of the closed box, for the front page.</summary>
     public ImmutableArray<Photo> Photos { get; init; } = [];
 
+    /// <summary>All photos: of the book, of its stages, and of the positions of its parts.</summary>
+    public IEnumerable<Photo> AllPhotos =>
+    [
+        .. Photos,
+        .. Stages.SelectMany(stage => stage.Photos),
+        .. Box.Parts.SelectMany(part => part.Positions.Select(position => part.Details.GetValueOrDefault(position)?.Photo)).OfType<Photo>(),
+    ];
+
     /// <summary>A few words of welcome for the front page, in Markdown.</summary>
     public Prose? Welcome { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using HintBook.Text;
 
 namespace HintBook.Books;
@@ -71,8 +72,8 @@ public sealed record Part : Named
     /// <summary>Whether its last position is a neighbour of its first: so where the positions are written as a range.</summary>
     public bool Round { get; init; }
 
-    /// <summary>What people call a position, by its id, where the author says so.</summary>
-    public ImmutableDictionary<string, string> Says { get; init; } = ImmutableDictionary<string, string>.Empty;
+    /// <summary>What the author tells of positions, by their ids; empty where they are a plain list.</summary>
+    public ImmutableDictionary<string, PositionDetails> Details { get; init; } = ImmutableDictionary<string, PositionDetails>.Empty;
 
     /// <summary>Where it is on the box, in words.</summary>
     public string? Place { get; init; }
@@ -81,13 +82,29 @@ public sealed record Part : Named
     public ImmutableArray<Condition> Needs { get; init; } = [];
 
     /// <summary>A position as people call it; without words of the author's the id with its hyphens as spaces.</summary>
-    public string Say(string position) => Says.GetValueOrDefault(position) ?? position.Replace('-', ' ');
+    public string Say(string position) => Details.GetValueOrDefault(position)?.Says?.Value ?? position.Replace('-', ' ');
+
+    /// <summary>Whether the part shows on the closed box while it is in a position: then the words and the photo of the position may stand outside.</summary>
+    public bool ShowsAt(string position) => Details.TryGetValue(position, out var details) ? details.Seen : Seen;
 
     /// <inheritdoc/>
     public override ImmutableArray<string> Positions => [.. Written.Select(position => position.Value)];
 
     /// <inheritdoc/>
     public override string? Attained => null;
+}
+
+/// <summary>What the author tells of one position of a part.</summary>
+public sealed record PositionDetails
+{
+    /// <summary>What people call it, or null.</summary>
+    public Located<string>? Says { get; init; }
+
+    /// <summary>Whether it shows on the closed box.</summary>
+    public bool Seen { get; init; }
+
+    /// <summary>The part in this position, or null.</summary>
+    public Photo? Photo { get; init; }
 }
 
 /// <summary>A part that can be held: <c>hidden</c>, <c>in-hand</c>, <c>used-up</c>, or in one of the places it fits.</summary>
@@ -194,8 +211,31 @@ public sealed record Table(Located<string> Name, ImmutableArray<TableRow> Rows);
 public sealed record TableRow(Located<string> Looked, Located<string> Gives);
 
 /// <summary>A lock with settings that a solver could try one by one.</summary>
+/// <param name="SecondsATry">How long one setting takes to try, in seconds.</param>
+/// <param name="At">Where it is written.</param>
+public abstract record Lock(double SecondsATry, Span At)
+{
+    /// <summary>How many settings there are.</summary>
+    public abstract BigInteger Settings { get; }
+}
+
+/// <summary>A lock with wheels that are set one beside the other.</summary>
 /// <param name="Wheels">How many symbols are set, 1 to 32.</param>
 /// <param name="Symbols">What each wheel can show, such as <c>0-9</c> or <c>A-Z</c>, written out.</param>
 /// <param name="SecondsATry">How long one setting takes to try, in seconds.</param>
 /// <param name="At">Where it is written.</param>
-public sealed record Lock(int Wheels, string Symbols, double SecondsATry, Span At);
+public sealed record WheelLock(int Wheels, string Symbols, double SecondsATry, Span At) : Lock(SecondsATry, At)
+{
+    /// <inheritdoc/>
+    public override BigInteger Settings => BigInteger.Pow(Symbols.Length, Wheels);
+}
+
+/// <summary>A lock that is a part of the box: each position of the part is a setting.</summary>
+/// <param name="Dial">The part.</param>
+/// <param name="SecondsATry">How long one setting takes to try, in seconds.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record DialLock(Part Dial, double SecondsATry, Span At) : Lock(SecondsATry, At)
+{
+    /// <inheritdoc/>
+    public override BigInteger Settings => Dial.Positions.Length;
+}

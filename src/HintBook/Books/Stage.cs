@@ -91,6 +91,9 @@ public enum Place
 
     /// <summary>On the reset page.</summary>
     Reset,
+
+    /// <summary>Beside a position that shows on the closed box, where readers are asked what they see.</summary>
+    Position,
 }
 
 /// <summary>A picture that the author took.</summary>

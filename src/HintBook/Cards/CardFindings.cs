@@ -78,15 +78,17 @@ internal static class CardFindings
     public static Finding CutTitle(Span at) => TitleCut.At(
         at,
         "The title is too long for a card and was cut there.",
-        "About 100 letters fit.");
+        "Nothing is lost: the pages have all of it. For the cards about 100 letters fit; what tells the story of the box can stand in “welcome”.");
 
     /// <summary>Words of the theme that were cut.</summary>
     /// <param name="language">The book's language.</param>
+    /// <param name="theme">The theme's name.</param>
+    /// <param name="key">Their key in the words file.</param>
     /// <param name="left">What remains of them.</param>
-    public static Finding CutWords(Located<string> language, string left) => WordsCut.At(
+    public static Finding CutWords(Located<string> language, string theme, string key, string left) => WordsCut.At(
         language.At,
         $"The cards have no room for words of the theme in “{language.Value}”, and they were cut: “{left}”",
-        "Say it shorter in the theme's words file: the keys begin with card_.");
+        $"Say “{key}” shorter in the words file of the theme “{theme}”. If the book has no copy of the theme yet, “hintbook theme” makes one.");
 
     /// <summary>Words of the theme that the cards say in English.</summary>
     /// <param name="language">The book's language.</param>
@@ -100,9 +102,11 @@ internal static class CardFindings
     public static Finding LeftOutCautions(Span at, int leftOut) => CautionsLeftOut.At(
         at,
         $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
-        "Shorten the notes of the cautions if all should stand on the card.");
+        "Shorten the title or the maker's name, which take their lines, or write a danger that is met in one stage only into that stage. "
+            + "Shorter notes make no room: notes are left out before any caution is.");
 
-    private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name.";
+    private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name: "
+        + "up to 150 letters nearly always fit. If the book has been published there, name the old address under “moved-from”.";
 
     private static string TooLong(int cards, string longest) => cards == 1
         ? $"A card's address is too long. {Ends(longest)} has {Words.Count(longest.Length, "letter")}: "

@@ -32,11 +32,18 @@ internal static class OverflowCheck
 
     private static IEnumerable<Finding> Wording(Book book, Paper paper, CardWords words)
     {
-        SetText[] texts =
+        string[] heads = ["card_sheet", "card_sheet_note", "card_sheet_card", "card_sheet_stage", "card_sheet_id"];
+        (string Key, SetText Text)[] texts =
         [
-            CardBack.HeadOf(words), CardBack.ScanOf(words), CardFront.RulesOf(words), CardFront.MoreOf(words),
-            .. MakersSheet.Heads(paper, words).Select(head => head.Text),
+            ("card_stuck", CardBack.HeadOf(words)),
+            ("card_scan", CardBack.ScanOf(words)),
+            ("card_local_rules", CardFront.RulesOf(words)),
+            ("card_more_cautions", CardFront.MoreOf(words)),
+            .. heads.Zip(MakersSheet.Heads(paper, words).Select(head => head.Text)),
         ];
-        return texts.Where(text => !text.Whole).Select(text => CardFindings.CutWords(book.Language, string.Join(' ', text.Lines)));
+        return
+            from text in texts
+            where !text.Text.Whole
+            select CardFindings.CutWords(book.Language, book.Theme.Value, text.Key, string.Join(' ', text.Text.Lines));
     }
 }

@@ -101,7 +101,7 @@ public static class Check
             return Survey().Value;
         var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
         // Of a photo that isn't there, what it shows isn't read either.
-        var photos = book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos)).Select(photo => photo.File.Value);
+        var photos = book.AllPhotos.Select(photo => photo.File.Value);
         var content = RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys, .. photos]);
         return results.Get("survey", content, Survey).Value;
 

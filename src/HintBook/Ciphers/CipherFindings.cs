@@ -28,17 +28,25 @@ internal static class CipherFindings
     public static readonly FindingCode CopyLacksCode = new("HB4401", Severity.Error, "a copy without a value for its code");
     public static readonly FindingCode NoCopyHasCode = new("HB4402", Severity.Error, "a name that no copy has a value for");
 
-    public static Finding WrongLength(Code code, int symbols, Books.Lock held) => WrongLengthCode.At(
+    public static Finding WrongLength(Code code, int symbols, WheelLock held) => WrongLengthCode.At(
         code.Answer.At,
         $"The answer {TextPieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",
         "Correct the answer, or “wheels”.",
         new Related(held.At, "This is the lock."));
 
-    public static Finding NotOnWheel(Code code, string symbol, Books.Lock held) => NotOnWheelCode.At(
+    public static Finding NotOnWheel(Code code, string symbol, WheelLock held) => NotOnWheelCode.At(
         code.Answer.At,
         $"The answer {TextPieces.Quoted(code.Answer.Value)} can't be set: no wheel shows {TextPieces.Quoted(symbol)}.",
         $"Each wheel shows {TextPieces.Quoted(held.Symbols)}. Correct the answer, or “symbols”.",
         new Related(held.At, "This is the lock."));
+
+    public static Finding NotOnDial(Code code, DialLock held) => NotOnWheelCode.At(
+        code.Answer.At,
+        $"The answer {TextPieces.Quoted(code.Answer.Value)} can't be set: “{held.Dial.Id}” has no such position.",
+        Nearest.To(code.Answer.Value, held.Dial.Positions) is { } near
+            ? $"Write instead: \"{near}\""
+            : "Write one of its positions, or correct them.",
+        new Related(held.Dial.Id.At, "This is the dial."));
 
     public static Finding NothingToSet(Code code) => NothingToSetCode.At(
         code.Answer.At, $"The answer of {code.Id} has nothing in it that could be set or said.", "Write the answer as a solver sets it.");
@@ -103,7 +111,7 @@ internal static class CipherFindings
 
     public static Finding TooLong(Code code, int most) => TooLongCode.At(
         code.Clue!.Value.At,
-        $"The clue of {code.Id} has {code.Clue!.Value.Value.Length} characters: other readings are looked for only up to {most}.",
+        $"The clue of {code.Id} has {Words.Grouped(code.Clue!.Value.Value.Length)} characters: other readings are looked for only up to {Words.Grouped(most)}.",
         "Nothing to do, unless a solver could read something else there.");
 
     public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => CopyLacksCode.At(

@@ -6,18 +6,27 @@ namespace HintBook.Ciphers;
 /// <summary>Whether a text can be set on a lock, and whether two texts are the same setting.</summary>
 internal static class Fit
 {
-    /// <summary>Whether both are the same once white space is left out; case counts only where the lock shows both.</summary>
-    public static bool Same(string left, string right, Books.Lock? held) => string.Equals(Bare(left), Bare(right), Case(held));
+    /// <summary>
+    /// Whether both are the same once white space is left out; case counts only where the lock shows both. On a dial only letters and
+    /// figures count: a clue that gives <c>0735</c> sets <c>07:35</c>.
+    /// </summary>
+    public static bool Same(string left, string right, Books.Lock? held) => held is DialLock
+        ? string.Equals(LettersAndFigures(left), LettersAndFigures(right), StringComparison.OrdinalIgnoreCase)
+        : string.Equals(Bare(left), Bare(right), Case(held));
 
     /// <summary>A text without white space.</summary>
     public static string Bare(string text) => string.Concat(TextPieces.Set(text));
 
-    /// <summary>Whether a text has a symbol for each wheel and each wheel shows its symbol.</summary>
+    /// <summary>Whether a text has a symbol for each wheel and each wheel shows its symbol, or is a position of the dial.</summary>
     public static bool On(Books.Lock held, string text)
     {
+        if (held is DialLock dial)
+            return Has(dial, text);
+        if (held is not WheelLock lettered)
+            return false;
         // Most texts are far too long to be set: they are never taken apart.
-        var symbols = TextPieces.Set(text).Take(held.Wheels + 1).ToArray();
-        return symbols.Length == held.Wheels && symbols.All(symbol => Shows(held, symbol));
+        var symbols = TextPieces.Set(text).Take(lettered.Wheels + 1).ToArray();
+        return symbols.Length == lettered.Wheels && symbols.All(symbol => Shows(lettered, symbol));
     }
 
     /// <summary>Why an answer can't be set on its lock, or null.</summary>
@@ -26,15 +35,23 @@ internal static class Fit
         var symbols = TextPieces.Set(code.Answer.Value).ToArray();
         if (symbols.Length == 0)
             return CipherFindings.NothingToSet(code);
-        if (code.Lock is not { } held)
+        if (code.Lock is DialLock dial)
+            return Has(dial, code.Answer.Value) ? null : CipherFindings.NotOnDial(code, dial);
+        if (code.Lock is not WheelLock held)
             return null;
         if (symbols.Length != held.Wheels)
             return CipherFindings.WrongLength(code, symbols.Length, held);
         return symbols.FirstOrDefault(symbol => !Shows(held, symbol)) is { } strange ? CipherFindings.NotOnWheel(code, strange, held) : null;
     }
 
-    private static bool Shows(Books.Lock held, string symbol) => held.Symbols.Contains(symbol, Case(held));
+    private static string LettersAndFigures(string text) => string.Concat(text.Where(char.IsLetterOrDigit));
+
+    private static bool Shows(WheelLock held, string symbol) => held.Symbols.Contains(symbol, Case(held));
+
+    private static bool Has(DialLock held, string text) => held.Dial.Positions.Any(position => Same(position, text, held));
 
     private static StringComparison Case(Books.Lock? held) =>
-        held is not null && held.Symbols.Any(char.IsUpper) && held.Symbols.Any(char.IsLower) ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+        held is WheelLock { Symbols: var symbols } && symbols.Any(char.IsUpper) && symbols.Any(char.IsLower)
+            ? StringComparison.Ordinal
+            : StringComparison.OrdinalIgnoreCase;
 }

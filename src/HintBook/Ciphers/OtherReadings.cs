@@ -64,7 +64,7 @@ internal static class OtherReadings
         }
 
         // A lock of letters takes any word of the right length, so fitting it says nothing.
-        var telling = !code.Lock!.Symbols.All(char.IsLetter);
+        var telling = code.Lock is not WheelLock { Symbols: var symbols } || !symbols.All(char.IsLetter);
         var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
             yield return ([Bare(way.Name, at)], $"“{way.Name}”", telling);

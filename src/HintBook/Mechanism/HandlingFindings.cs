@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism.Answers;
 using HintBook.Text;
 
 namespace HintBook.Mechanism;
@@ -13,6 +14,8 @@ internal static class HandlingFindings
     public static readonly FindingCode GivesNothingCode = new("HB2109", Severity.Warning, "a thing that isn't there to be given");
     public static readonly FindingCode UndoContradictsCode = new("HB2110", Severity.Error, "an undo that can't be carried out");
 
+    public static readonly FindingCode NoWordsCode = new("HB2111", Severity.Note, "positions without words for people");
+
     public static Finding BehindEachOther(Named named, ImmutableArray<string> circle) => BehindEachOtherCode.At(
         PlaceOf(named),
         circle.Length == 1
@@ -20,10 +23,11 @@ internal static class HandlingFindings
             : $"Each of these lies behind the next, and the last behind the first: {string.Join(" ← ", circle.Append(circle[0]).Select(id => $"“{id}”"))}.",
         "Take one of them out of the “behind” of another.");
 
-    public static Finding NeverOpen(Named named, string why) => NeverOpenCode.At(
+    public static Finding NeverOpen(Named named, Cause cause) => NeverOpenCode.At(
         PlaceOf(named),
-        $"What “{named.Id.Value}” lies behind never opens. {why}",
-        "Correct its “behind”, or let a stage or a move open what it lies behind.");
+        $"What “{named.Id.Value}” lies behind never opens. {cause.Why}",
+        $"Correct its “behind” if it lies somewhere else. {cause.Help}",
+        cause.Related);
 
     public static Finding PlaceInWordsOnly(Named named, Part part) => PlaceInWordsOnlyCode.At(
         named.Id.At,
@@ -51,6 +55,11 @@ internal static class HandlingFindings
             ? $"Leave “{thing.Value}” out: what another stage used up is put back there, or replaced."
             : $"If it is only taken off here, write “does: {{ {thing.Value}: in-hand }}”. "
                 + $"If it goes home here, write two steps: “[ {{ does: {{ {thing.Value}: in-hand }} }}, {{ put-back: [ {thing.Value} ] }} ]”.");
+
+    public static Finding NoWords(Part part, string position) => NoWordsCode.At(
+        part.Id.At,
+        $"The positions of “{part.Id.Value}” have no words: whoever puts the box back reads “{position}”.",
+        $"Write what people would call them: “positions: {{ {string.Join(", ", part.Positions.Take(2).Select(each => $"{each}: …"))} }}”.");
 
     private static Span PlaceOf(Named named) => named.Behind is [var first, ..] ? first.At : named.Id.At;
 }

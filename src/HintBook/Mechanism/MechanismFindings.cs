@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Mechanism.Answers;
 using HintBook.Text;
 
 namespace HintBook.Mechanism;
@@ -55,10 +56,7 @@ internal static class MechanismFindings
     public static readonly FindingCode ResetNotProved = new("HB2303", Severity.Warning, "not proved that the box can be reset");
 
     /// <summary>No way leads to the goal.</summary>
-    public static Finding NeverOpens(Span at, string why) => NeverOpensCode.At(
-        at,
-        $"The goal can't be reached. {why}",
-        "Let a stage or a move that can be made give what is missing, or correct the “needs” of the last link.");
+    public static Finding NeverOpens(Span at, Cause cause) => NeverOpensCode.At(at, $"The goal can't be reached. {cause.Why}", cause.Help, cause.Related);
 
     /// <summary>The goal holds before anything is done.</summary>
     public static Finding SolvedAtStart(Span at) => SolvedAtStartCode.At(
@@ -67,15 +65,16 @@ internal static class MechanismFindings
         "The first position of every part is how the box leaves you: “goal” must ask for something that isn't so yet.");
 
     /// <summary>No way leads to a stage, nor to some others for the same reason.</summary>
-    public static Finding StageNeverReached(Stage stage, string why, IEnumerable<Stage> others) => StageNeverReachedCode.At(
+    public static Finding StageNeverReached(Stage stage, Cause cause, IEnumerable<Stage> others) => StageNeverReachedCode.At(
         stage.Title.At,
-        $"The stage “{stage.Title.Value}” can't be reached. {why}",
-        "Correct its “needs”, or let an earlier stage give what it waits for.",
-        [.. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))]);
+        $"The stage “{stage.Title.Value}” can't be reached. {cause.Why}",
+        cause.Help,
+        [.. cause.Related, .. others.Select(other => new Related(other.Title.At, "This stage can't be reached for the same reason."))]);
 
     /// <summary>Something that can never be done or happen.</summary>
-    public static Finding NeverPossible(Span at, string described, string why) => NeverPossibleCode.At(
+    public static Finding NeverPossible(Span at, string described, Cause cause) => NeverPossibleCode.At(
         at,
-        $"{char.ToUpperInvariant(described[0])}{described[1..]} can never happen. {why}",
-        "Correct its conditions, or take it out.");
+        $"{char.ToUpperInvariant(described[0])}{described[1..]} can never happen. {cause.Why}",
+        $"{cause.Help} If it is there for nothing, take it out.",
+        cause.Related);
 }

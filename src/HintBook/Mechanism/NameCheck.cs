@@ -31,7 +31,7 @@ public static class NameCheck
             .. book.Stages.SelectMany(stage => stage.After)
                 .Where(id => book.KnowsAllStages && !stages.Contains(id.Value))
                 .Select(id => NameFindings.NoStage(id, stages)),
-            .. book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos)).SelectMany(photo => photo.Shows)
+            .. book.AllPhotos.SelectMany(photo => photo.Shows)
                 .Where(shown => !names.ContainsKey(shown.Value)).Select(shown => NameFindings.Unknown(shown, names.Keys)),
         ];
         return all;

@@ -76,7 +76,7 @@ public sealed class Solver
             AtLeast = result.AtLeast,
             BoxStates = explored.Graph?.Count,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
-            NeverPossible = result.Why is null ? NeverPossible(result) : [],
+            NeverPossible = NeverPossible(result),
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
             DeadEnds = [],
             Shortcuts = [],
@@ -104,10 +104,12 @@ public sealed class Solver
         return solution with { Findings = Findings.Of(Unresting().Concat(SolutionFindings.Collect(machine, waiting, solution))).All };
     }
 
+    // Where a limit ended the look, what can't be even if nothing ever stopped being so still never happens.
     private ImmutableArray<Step> NeverPossible(ExplorationResult result) =>
     [
         .. machine.Acts
-            .Where((act, a) => !result.Possible[a] && act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
+            .Where((act, a) => !result.Possible[a] && (result.Why is null || !waiting.Holds(act.When)))
+            .Where(act => act.Step.Kind != StepKind.WayBack && !StillTurns(act, result))
             .Select(act => act.Step),
     ];
 
@@ -132,7 +134,7 @@ public sealed class Solver
     private Claim Opens(ExplorationResult result, ImmutableArray<Step> way) =>
         !way.IsDefault ? new Claim.Proved(way)
         : result.Why is not null && MayHold(machine.Goal) ? new Claim.NotProved(result.Why)
-        : new Claim.Refuted([], waiting.Explain(machine.Goal));
+        : new Claim.Refuted([], waiting.OfGoal().Why);
 
     // Of a book that couldn't be compiled nothing is known.
     private bool MayHold(ImmutableArray<Clause> when) => machine.Refused is not null || waiting.Holds(when);
@@ -146,7 +148,7 @@ public sealed class Solver
             result.WayToStage[s] is { } way
                 ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
             : result.Why is not null && MayHold(when) ? new Claim.NotProved(result.Why)
-            : new Claim.Refuted([], waiting.Explain(when));
+            : new Claim.Refuted([], waiting.OfStage(s).Why);
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : result.Before[s];
         var (gained, attained) = Gains(known);
         return new StageAnswer
@@ -255,7 +257,7 @@ public sealed class Solver
     {
         foreach (var code in book.Box.Codes.Where(code => code.Lock is not null))
         {
-            var settings = BigInteger.Pow(code.Lock!.Symbols.Length, code.Lock.Wheels);
+            var settings = code.Lock!.Settings;
             var seconds = (double)settings * code.Lock.SecondsATry;
             yield return new Trying(code.Id.Value, settings, seconds, seconds <= book.Patience.TotalSeconds ? [.. Skipped(result, code)] : []);
         }
@@ -338,30 +340,7 @@ public sealed class Solver
         return kept;
     }
 
-    private IEnumerable<Finding> Unresting()
-    {
-        if (fault is null)
-            yield break;
-        var rules = fault.Rules.Select(r => $"reaction {r + 1}").ToArray();
-        var at = book.Box.Reactions[fault.Rules.Length > 0 ? fault.Rules[0] : 0].At;
-        var way = fault.Way.Count == 0
-            ? "As the box is shipped"
-            : $"After {SolutionFindings.Say([.. fault.Way.Select(act => machine.Acts[act].Step)])}";
-        var state = string.Join(
-            ", ",
-            from pair in machine.Variables.Zip(fault.Positions)
-            where pair.First.Named is not null
-            select $"{pair.First.Id}: {pair.First.Positions[pair.Second]}");
-        yield return fault.Kind == Rest.Loops
-            ? MechanismFindings.ReactionsLoop.At(
-                at,
-                $"{way} the box never comes to rest ({Words.List(rules)}; {state}).",
-                "Let one of the reactions ask for something that the other takes away.")
-            : MechanismFindings.ReactionsDisagree.At(
-                at,
-                $"{way} it depends on the order of {Words.List(rules)} where the box comes to rest ({state}).",
-                "Let their conditions exclude each other.");
-    }
+    private IEnumerable<Finding> Unresting() => fault is null ? [] : [UnrestFindings.Of(machine, fault)];
 
     // What the explorer says is said only after a second opinion.
     private ImmutableArray<Step> Checked(List<int> way, Func<Replayer, bool> holds, string what)

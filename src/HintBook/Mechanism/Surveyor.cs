@@ -43,7 +43,7 @@ public static class Surveyor
         var stages = GraphSurvey.Survey(graph, all, solution.Stages);
         var back = planned.GetAwaiter().GetResult();
         if (solution.Opens is not Claim.Proved)
-            back = ResetPlan.None("the box can't be opened");
+            back = ResetPlan.None(solution.Opens is Claim.Refuted ? "the box can't be opened" : "it isn't known whether the box opens");
         var survey = new Survey
         {
             Opens = solution.Opens,
@@ -56,9 +56,9 @@ public static class Surveyor
         [
             .. BehindCheck.OnlyInWords(book),
             .. UndoCheck.Contradictions(book),
-            .. solution.Findings,
-            .. GraphCheck.In(graph, all, stages),
+            .. OneCause.Told([.. solution.Findings, .. GraphCheck.In(graph, all, stages)]),
             .. back.Findings,
+            .. PositionWordsCheck.In(book, back.Plan),
         ]));
     }
 }

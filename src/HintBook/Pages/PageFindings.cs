@@ -15,6 +15,14 @@ internal static class PageFindings
 
     public static readonly FindingCode FarAwayCode = new("HB7221", Severity.Note, "a stage that is far away on “Where am I?”");
 
+    public static readonly FindingCode PhotoNowhereCode = new("HB7222", Severity.Warning, "a photo of a position that no page shows");
+
+    public static Finding PhotoNowhere(Books.Part part, string position, Books.Photo photo) => PhotoNowhereCode.At(
+        photo.File.At,
+        $"No page shows this photo of “{part.Id.Value}: {position}”.",
+        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part; "
+            + "the reset page shows the one into which it is put back. Any other photo belongs into the stage that brings the position about.");
+
     public static Finding FarAway(Books.Stage stage, int taps) => FarAwayCode.At(
         stage.Title.At,
         $"On the page “Where am I?” a reader finds “{stage.Title}” only after {taps} taps.",
@@ -28,11 +36,16 @@ internal static class PageFindings
     public static Finding NoSuchFile(string theme, string file) => MissingTemplate.At(
         SourceFile.Unread($"themes/{theme}/{file}").Top,
         $"The theme {theme} has no {file}.",
-        "Copy the file of that name from a theme that has it, and change it there.");
+        IsBuiltIn(file)
+            ? "Lay a fresh copy of the theme into another book with “hintbook theme”, and take the file from there."
+            : "Put the file there, or correct its name where it is asked for.");
+
+    private static bool IsBuiltIn(string file) => BuiltInThemes.Texts.Values.Any(texts => texts.ContainsKey(file));
 
     public static Finding Template(Span at, string problem) => BrokenTemplate.At(
         at,
-        $"The template {at.File.Path} does not work: {problem}");
+        $"The template {at.File.Path} does not work: {problem}",
+        "Correct the name, or close what is opened there with “end”. The README.md in the theme's folder lists what each template gets.");
 
     public static Finding NoWord(SourceFile file, string key, string english) => MissingWord.At(
         file.Top,
@@ -41,16 +54,23 @@ internal static class PageFindings
 
     public static Finding Unreadable(Span at, string problem) => BrokenWords.At(
         at,
-        $"{at.File.Path} cannot be read: {problem}",
-        "A words file is a list of lines, each with a key, a colon and one text in quotation marks.");
+        $"{at.File.Path} cannot be read: {problem}.",
+        "Look at this line and the one before it: each is a key, a colon and one text in quotation marks. "
+            + "A straight quotation mark within the text needs a backslash before it.");
 
     public static Finding Placeholder(Located<string> word, string key, string name, IEnumerable<string> known) => StrangePlaceholder.At(
         word.At,
         $"Nothing fills {{{name}}} in “{key}”: readers would see it as it stands.",
         known.Any() ? $"“{key}” may have {Words.List(known.Select(each => $"{{{each}}}"))}." : $"“{key}” has no placeholders.");
 
-    public static Finding NotTranslated(Located<string> language, string theme, string instead) => OtherLanguage.At(
+    /// <summary>A theme that speaks another language than the book.</summary>
+    /// <param name="language">The book's language.</param>
+    /// <param name="theme">The theme's name.</param>
+    /// <param name="instead">The language of the words that are taken instead.</param>
+    /// <param name="known">The languages that the theme has words in.</param>
+    public static Finding NotTranslated(Located<string> language, string theme, string instead, IEnumerable<string> known) => OtherLanguage.At(
         language.At,
         $"The theme {theme} has no words for “{language.Value}”: its own sentences are in “{instead}”.",
-        $"Copy the theme into the book and translate words.{instead}.yaml as words.{language.Value}.yaml.");
+        $"It has words in {Words.List(known.Select(each => $"“{each}”"))}: if the book is in one of these, write the language so. "
+            + $"Otherwise copy the theme into the book with “hintbook theme” and translate words.{instead}.yaml as words.{language.Value}.yaml.");
 }

@@ -23,6 +23,10 @@ internal static class PhotoView
         return list.Count == 0 ? null : list;
     }
 
+    /// <summary>One photo, if it was published; null otherwise.</summary>
+    public static ScriptObject? Build(Photo photo, LanguageSite site) =>
+        site.Plan.Pictures.GetValueOrDefault(photo.File.Value) is { } picture ? Build(photo, picture, site) : null;
+
     private static ScriptObject Build(Photo photo, Picture picture, LanguageSite site) => View.Of(
         ("src", site.From(picture.Files[0].Path)),
         ("srcset", string.Join(", ", picture.Files.Select(file => $"{site.From(file.Path)} {file.Width}w"))),

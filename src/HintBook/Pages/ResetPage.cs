@@ -35,7 +35,20 @@ internal static class ResetPage
         ("key", Key(site, line.Stage?.Id.Value ?? "", says, ticks)),
         ("lang", LanguageOf(site, line)),
         ("text", null),
-        ("photos", null));
+        ("photos", Photos(site, line)));
+
+    // Parts as they stand once the line is carried out, where the author has photos of that.
+    private static ScriptArray? Photos(LanguageSite site, ResetLine line)
+    {
+        var photos = View.List(
+            from placed in line.Labels.Concat(line.Named)
+            let photo = site.Book.Box.Parts.FirstOrDefault(part => part.Id.Value == placed.Name)?.Details.GetValueOrDefault(placed.Position)?.Photo
+            where photo is not null
+            let view = PhotoView.Build(photo, site)
+            where view is not null
+            select view);
+        return photos.Count == 0 ? null : photos;
+    }
 
     private static ScriptObject Note(LanguageSite site, ResetNote note) => View.Of(
         ("says", note.Says),

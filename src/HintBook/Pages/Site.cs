@@ -29,7 +29,8 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,
                 () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))));
-        return (new(plan, [.. files]), Findings.Of([.. sites.SelectMany(made => made.Findings), .. WherePage.FarAway(plan.Book, answers), .. failures]));
+        var where = WherePage.FarAway(plan.Book, answers).Concat(WherePage.ShownNowhere(plan));
+        return (new(plan, [.. files]), Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>

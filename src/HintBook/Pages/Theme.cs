@@ -36,6 +36,9 @@ public sealed record Theme
     /// <summary>The theme's folder name.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Whether it lies in the book, where its maker may have changed it.</summary>
+    public bool IsOwn { get; init; }
+
     /// <summary>The words by language tag.</summary>
     public required ImmutableSortedDictionary<string, ThemeWords> Words { get; init; }
 
@@ -54,7 +57,11 @@ public sealed record Theme
     public static (Theme Theme, Findings Findings) For(Book book, IReadOnlyDictionary<string, string>? own = null)
     {
         if (own is not null)
-            return Load(book.Theme.Value, own);
+        {
+            var (loaded, wrong) = Load(book.Theme.Value, own);
+            return (loaded with { IsOwn = true }, wrong);
+        }
+
         var known = BuiltInNames;
         var (theme, findings) = BuiltIn(known.Contains(book.Theme.Value) ? book.Theme.Value : Default);
         return known.Contains(book.Theme.Value)
@@ -130,7 +137,7 @@ public sealed record Theme
         if (found is not null)
             return (found, Findings.None);
         var instead = Words.GetValueOrDefault("en") ?? Words.First().Value;
-        return (instead, Findings.Of([PageFindings.NotTranslated(language, Name, instead.Language)]));
+        return (instead, Findings.Of([PageFindings.NotTranslated(language, Name, instead.Language, Words.Keys)]));
 
         ThemeWords? Of(string tag) => Words.Values.FirstOrDefault(words => words.Language.Equals(tag, StringComparison.OrdinalIgnoreCase));
     }

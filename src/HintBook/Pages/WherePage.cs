@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using HintBook.Text;
 using Scriban.Runtime;
 
@@ -87,13 +88,51 @@ internal static class WherePage
 
     private static ScriptObject Names(LanguageSite site)
     {
-        var parts = site.Book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value, part => part.Name);
+        var parts = site.Book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value, part => Moved(site.Book, part));
         return site.Page(
             PageHead.Build(site, "where", "where.html"),
             ("answers", View.List(site.Where.Where(answer => !answer.Parts.IsEmpty).Select(answer => View.Of(
-                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part]))),
+                ("name", string.Join(site.Words["where_and"], answer.Parts.Select(part => parts[part].Says))),
+                ("photos", View.List(answer.Parts.SelectMany(part => parts[part].Photos)
+                    .Select(photo => PhotoView.Build(photo, site)).Where(photo => photo is not null))),
                 ("levels", Levels(site, answer.Levels)))))),
             ("nothing", View.List(site.Where.Where(answer => answer.Parts.IsEmpty).SelectMany(answer => Levels(site, answer.Levels)))));
+    }
+
+    // What a part is called once it was moved: with the words for where it is then, and the photos of it there, as far as that shows on the closed box.
+    private static (string Says, ImmutableArray<Photo> Photos) Moved(Book book, Part part)
+    {
+        var left = Left(book, part);
+        var shown = left.Where(part.ShowsAt).Select(position => part.Details.GetValueOrDefault(position)).OfType<PositionDetails>().ToArray();
+        string[] words = [.. shown.Select(details => details.Says?.Value).OfType<string>()];
+        var says = words.Length > 0 && words.Length == left.Length ? $"{part.Name} ({string.Join(" / ", words)})" : part.Name;
+        return (says, [.. shown.Select(details => details.Photo).OfType<Photo>()]);
+    }
+
+    // Where stages bring a part that shows on the closed box.
+    private static ImmutableArray<string> Left(Book book, Part part) => part is not { Seen: true, Free: false } ? [] :
+    [
+        .. book.Stages.SelectMany(stage => stage.Moves).SelectMany(move => move.Changes)
+            .Where(change => change.Name.Value == part.Id.Value)
+            .Select(change => change.Position.Value)
+            .Where(position => position != part.Positions[0])
+            .Distinct(),
+    ];
+
+    /// <summary>Photos of positions that neither this page shows nor the reset page.</summary>
+    /// <param name="plan">The site.</param>
+    public static IEnumerable<Finding> ShownNowhere(SitePlan plan)
+    {
+        var putBack = plan.Survey.WayBack.Plan.SelectMany(step => step.Leaves).ToHashSet();
+        foreach (var part in plan.Book.Box.Parts)
+        {
+            var left = Left(plan.Book, part);
+            foreach (var position in part.Positions.Where(position => !putBack.Contains(new Placed(part.Id.Value, position))))
+            {
+                if (!(left.Contains(position) && part.ShowsAt(position)) && part.Details.GetValueOrDefault(position)?.Photo is { } photo)
+                    yield return PageFindings.PhotoNowhere(part, position, photo);
+            }
+        }
     }
 
     private static ScriptArray Levels(LanguageSite site, ImmutableArray<ImmutableArray<string>> levels) =>

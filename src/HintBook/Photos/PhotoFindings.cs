@@ -54,9 +54,9 @@ internal static class PhotoFindings
             "Save it as a JPEG with a quality of about 85: that is enough for any screen."),
         Photos.TooManyPixels(var width, var height) => TooManyPixels.At(
             photo.File.At,
-            $"“{photo.File}” says that it is {width} × {height} pixels; "
-                + $"up to {settings.MaxPixels / 1_000_000} million pixels are read, and sides of up to 65,535.",
-            $"Make it smaller: {settings.Widths.Max()} pixels in width are all that is shown."),
+            $"“{photo.File}” says that it is {Words.Grouped(width)} × {Words.Grouped(height)} pixels; "
+                + $"up to {Words.Grouped(settings.MaxPixels / 1_000_000)} million pixels are read, and sides of up to 65,535.",
+            $"Make it smaller: {Words.Grouped(settings.Widths.Max())} pixels in width are all that is shown."),
         Photos.CutShort => CutShort.At(
             photo.File.At,
             $"“{photo.File}” stops before its end: a part of the picture is missing.",
@@ -74,7 +74,7 @@ internal static class PhotoFindings
     private static Finding OfSmall(Photo photo, PictureFile largest, PhotoSettings settings) => Small.At(
         photo.File.At,
         $"“{photo.File}” is only {Words.Count(largest.Width, "pixel")} wide; it is shown as it is, and looks coarse on most screens.",
-        $"Use the original photo: {settings.Widths.Max()} pixels or more in width are best, {settings.Widths.Min()} the least.");
+        $"Use the original photo: {Words.Grouped(settings.Widths.Max())} pixels or more in width are best, {Words.Grouped(settings.Widths.Min())} the least.");
 
     private static Finding OfMissingAlt(Photo photo) => NoAlt.At(
         photo.File.At,

@@ -121,7 +121,7 @@ internal static class AuditTables
             .GroupBy(secret => secret.Id)
             // Of a code the picture shows what opens the lock.
             .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
-        var shown = book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos))
+        var shown = book.AllPhotos
             .SelectMany(photo => photo.Shows.Select(shown => (photo.File, Shown: shown.Value)))
             .Where(each => numbers.ContainsKey(each.Shown))
             .ToLookup(each => each.File.Value, each => numbers[each.Shown], StringComparer.Ordinal);

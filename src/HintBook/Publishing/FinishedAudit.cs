@@ -48,21 +48,44 @@ public static class FinishedAudit
             .ToArray();
         return faults
             .Where(fault => fault.IsSure || !doubts.Any(doubt => doubt.Contains($"“{fault.Secret}”", StringComparison.Ordinal)))
-            .GroupBy(fault => (fault.Secret, fault.IsSure, Alone: fault.Secret is null ? fault : null))
-            .Select(same => FindingOf(same.First(), [.. same.Select(fault => fault.File).Distinct().Skip(1)], book.Book, book.Addresses));
+            .GroupBy(fault => (fault.IsSure, What: fault.Secret ?? fault.Message))
+            .Select(same => FindingOf(same.First(), [.. same.Select(fault => fault.File).Distinct()], book));
     }
 
-    // A secret that stands in many files most likely comes from one place of the book, such as a title: it is told once.
-    private static Finding FindingOf(AuditFault fault, string[] others, Book book, Addresses addresses)
+    // A fault that stands in many files most likely comes from one place, such as a title or the theme: it is told once.
+    private static Finding FindingOf(AuditFault fault, string[] files, Examined book)
     {
+        var others = files[1..];
         string[] named = others.Length <= MostNamed
             ? others
             : [.. others.Take(MostNamed - 1), $"{others.Length - MostNamed + 1} more files"];
         var more = others.Length == 0 ? "" : $" It also stands in {Words.List(named)}.";
-        var stage = book.Stages.FirstOrDefault(stage => addresses.Names[stage.Id.Value].Any(name => name + ".html" == fault.File));
+        var (at, help) = SourceOf(fault, files, book);
         return (fault.IsSure ? FaultCode : DoubtCode).At(
-            stage?.Title.At ?? book.Title.At,
+            at,
             $"In the finished file {fault.File}{(fault.Line > 0 ? $", line {fault.Line}" : "")}: {fault.Message}{more}",
-            stage is null ? "Look at what the book writes there, and at the theme." : $"Look at {stage.File.Path}, from which the page was made.");
+            help);
     }
+
+    // What stands on the pages of one stage alone is most likely the stage's own. What stands elsewhere too, or in a style or a script, comes from
+    // book.yaml or from the theme; nobody but the book's maker has changed one that lies in the book.
+    private static (Span At, string Help) SourceOf(AuditFault fault, string[] files, Examined examined)
+    {
+        var book = examined.Book;
+        var theme = $"the theme in themes/{book.Theme.Value}";
+        if (book.Stages.FirstOrDefault(stage => files.All(file => IsPageOf(stage, file))) is { } only && (book.Stages.Length > 1 || Says(only)))
+            return (only.Title.At, $"Look at {only.File.Path}, from which the page was made{(examined.Theme.IsOwn ? $", and at {theme}" : "")}.");
+        return examined.Theme.IsOwn
+            ? (book.Theme.At, $"Look at {theme}, and at what book.yaml writes there.")
+            : (book.Title.At, "Look at what book.yaml writes there. If it writes nothing like that, the fault isn't yours: "
+                + "keep the book as it is and report it.");
+
+        bool IsPageOf(Stage stage, string file) => examined.Addresses.Names[stage.Id.Value].Any(name => name + ".html" == file);
+
+        bool Says(Stage stage) => Quoted(fault) is { Length: > 0 } words && stage.File.Text.Contains(words, StringComparison.OrdinalIgnoreCase);
+    }
+
+    // What the fault is about: the secret, or what its message quotes first.
+    private static string? Quoted(AuditFault fault) =>
+        fault.Secret ?? (fault.Message.Split('“', '”') is [_, var quoted, ..] ? quoted : null);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Reading.Folder;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
 
@@ -9,13 +10,17 @@ namespace HintBook.Reading;
 internal static class Boxes
 {
     /// <summary>Everything with a name, without the moves that speak of it.</summary>
-    public static Box Names(YamlMap map) => new()
+    public static Box Names(BookFolder folder, YamlMap map, List<Finding> findings)
     {
-        Parts = [.. map.Named("parts").Select(Part)],
-        Things = [.. map.Named("things").Select(Thing)],
-        Facts = [.. map.Named("facts").Select(Fact)],
-        Codes = [.. map.Named("codes").Select(Code)],
-    };
+        ImmutableArray<Part> parts = [.. map.Named("parts").Select(part => Part(part, PositionWords.In(folder, part.Keys, findings)))];
+        return new()
+        {
+            Parts = parts,
+            Things = [.. map.Named("things").Select(Thing)],
+            Facts = [.. map.Named("facts").Select(Fact)],
+            Codes = [.. map.Named("codes").Select(code => Code(code, parts))],
+        };
+    }
 
     /// <summary>The same box with its moves and reactions.</summary>
     public static Box WithMoves(Box box, YamlMap map, IReadOnlyDictionary<string, Named> names) => box with
@@ -29,33 +34,46 @@ internal static class Boxes
 
     public static Located<string> NameOf(YamlMap move) => move.Text("name") ?? new Located<string>("", move.At);
 
-    private static Part Part((Located<string> Id, YamlMap Keys) part) => new()
+    private static Part Part((Located<string> Id, YamlMap Keys) part, ImmutableDictionary<string, PositionDetails> details)
     {
-        Id = part.Id,
-        Name = Called(part),
-        Also = part.Keys.Texts("also"),
-        Seen = part.Keys.Flag("seen"),
-        Written = PositionsIn(part.Keys["positions"]) is { IsEmpty: false } positions ? positions : [part.Id.With("as-shipped")],
-        Says = WordsIn(part.Keys["positions"]),
-        Turns = part.Keys.Text("turns")?.Value == "next",
-        Round = DialPositions.IsRange(part.Keys["positions"]),
-        Free = part.Keys.Flag("free"),
-        Place = part.Keys.Text("place")?.Value,
-        Behind = Moves.Behind(part.Keys["behind"]),
-        Needs = Moves.Conditions(part.Keys["needs"]),
-    };
+        ImmutableArray<Located<string>> positions =
+            PositionsIn(part.Keys["positions"]) is { IsEmpty: false } written ? written : [part.Id.With("as-shipped")];
+        return new()
+        {
+            Id = part.Id,
+            Name = Called(part),
+            Also = part.Keys.Texts("also"),
+            // What shows before anything has been done is no secret.
+            Seen = part.Keys.Flag("seen") || details.GetValueOrDefault(positions[0].Value)?.Seen == true,
+            Written = positions,
+            Details = details,
+            Turns = part.Keys.Text("turns")?.Value == "next",
+            Round = DialPositions.IsRange(part.Keys["positions"]),
+            Free = part.Keys.Flag("free"),
+            Place = part.Keys.Text("place")?.Value,
+            Behind = Moves.Behind(part.Keys["behind"]),
+            Needs = Moves.Conditions(part.Keys["needs"]),
+        };
+    }
 
     /// <summary>Ranges that can't be, and dials that are free parts, too.</summary>
     public static IEnumerable<Finding> WrongDials(YamlMap map)
     {
-        foreach (var part in map.Named("parts"))
+        foreach (var (id, keys) in map.Named("parts"))
         {
-            if (part.Keys["positions"] is { } written && DialPositions.IsRange(written) && DialPositions.Read(written).Wrong is { } why)
+            if (keys["positions"] is { } written && DialPositions.IsRange(written) && DialPositions.Read(written).Wrong is { } why)
                 yield return DeclarationFindings.Range(written.At, why);
-            if (Part(part) is { Free: true, Turns: true } both)
-                yield return DeclarationFindings.FreeAndTurns(both);
+            if (keys.Flag("free") && keys.Text("turns")?.Value == "next")
+                yield return DeclarationFindings.FreeAndTurns(id);
         }
     }
+
+    /// <summary>Locks whose dial is no part of the box.</summary>
+    public static IEnumerable<Finding> UnknownDials(YamlMap map, Box box) =>
+        from code in map.Named("codes")
+        let dial = (code.Keys["lock"] as YamlMap)?.Text("dial")
+        where dial is { } named && !box.Parts.Any(part => part.Id.Value == named.Value)
+        select DeclarationFindings.NoDial(dial.Value, box);
 
     private static ImmutableArray<Located<string>> PositionsIn(YamlNode? node) => node switch
     {
@@ -63,13 +81,6 @@ internal static class Boxes
         YamlMap map => [.. map.Entries.Select(entry => entry.Key.Located)],
         _ => Keys.TextsIn(node),
     };
-
-    /// <summary>What people call positions, by their ids.</summary>
-    public static ImmutableDictionary<string, string> WordsIn(YamlNode? node) => node is YamlMap map && !DialPositions.IsRange(node)
-        ? map.Entries.DistinctBy(entry => entry.Key.Value)
-            .Select(entry => (entry.Key.Value, Says: entry.Value is YamlMap keys ? keys.Text("says")?.Value : (entry.Value as YamlScalar)?.Value))
-            .ToImmutableDictionary(entry => entry.Value, entry => string.IsNullOrEmpty(entry.Says) ? entry.Value.Replace('-', ' ') : entry.Says)
-        : ImmutableDictionary<string, string>.Empty;
 
     private static Thing Thing((Located<string> Id, YamlMap Keys) thing) => new()
     {
@@ -93,7 +104,7 @@ internal static class Boxes
         RedHerring = fact.Keys.Flag("red-herring"),
     };
 
-    private static Code Code((Located<string> Id, YamlMap Keys) code) => new()
+    private static Code Code((Located<string> Id, YamlMap Keys) code, ImmutableArray<Part> parts) => new()
     {
         Id = code.Id,
         Name = Called(code),
@@ -101,18 +112,23 @@ internal static class Boxes
         Seen = false,
         Answer = code.Keys.Text("answer") ?? code.Id.With(""),
         AnswerByCopy = Copies.NameIn(code.Keys["answer"]),
-        Lock = code.Keys["lock"] is YamlMap keys ? Lock(keys) : null,
+        Lock = code.Keys["lock"] is YamlMap keys ? Lock(keys, parts) : null,
         Clue = code.Keys.Text("clue"),
         ClueByCopy = Copies.NameIn(code.Keys["clue"]),
         Reads = ClueReads.Steps(code.Keys),
         RuledOut = ClueReads.RuledOut(code.Keys),
     };
 
-    // Without wheels or symbols it has its finding already, and nothing more can be said of it.
-    private static Books.Lock? Lock(YamlMap keys) =>
-        keys.WholeNumber("wheels", 1, 32) is { } wheels && keys.Text("symbols") is { } symbols
-            ? new(wheels, WheelSymbols.WrittenOut(symbols.Value), keys.Number("seconds-a-try") ?? 3, keys.At)
+    // Without wheels or symbols, or without its part, it has its finding already, and nothing more can be said of it.
+    private static Books.Lock? Lock(YamlMap keys, ImmutableArray<Part> parts)
+    {
+        var seconds = keys.Number("seconds-a-try") ?? 3;
+        if (keys.Text("dial") is { } dial)
+            return parts.FirstOrDefault(part => part.Id.Value == dial.Value) is { } part ? new DialLock(part, seconds, keys.At) : null;
+        return keys.WholeNumber("wheels", 1, 32) is { } wheels && keys.Text("symbols") is { } symbols
+            ? new WheelLock(wheels, WheelSymbols.WrittenOut(symbols.Value), seconds, keys.At)
             : null;
+    }
 
     private static string Called((Located<string> Id, YamlMap Keys) named) =>
         named.Keys.Text("name")?.Value ?? named.Id.Value.Replace('-', ' ');

@@ -12,14 +12,25 @@ internal static class DeclarationFindings
     public static readonly FindingCode FormatCode = new("HB1403", Severity.Error, "a book of a newer format");
     public static readonly FindingCode NoFormatCode = new("HB1404", Severity.Note, "a book that doesn't say its format");
 
+    public static readonly FindingCode NoDialCode = new("HB1405", Severity.Error, "a lock whose dial isn't a part of the box");
+
+    public static Finding NoDial(Located<string> dial, Box box) => NoDialCode.At(
+        dial.At,
+        box.Names.Any(named => named.Id.Value == dial.Value)
+            ? $"“{dial.Value}” can't be the dial of a lock: it isn't a part, so it has no settings."
+            : $"No part is called “{dial.Value}”.",
+        Nearest.To(dial.Value, box.Parts.Select(part => part.Id.Value)) is { } near
+            ? $"Write instead: {near}"
+            : "Declare the dial under “parts” with its positions; a lock of wheels says “wheels” and “symbols” instead.");
+
     public static Finding Range(Span at, string why) => DialCode.At(
         at,
         why,
         "Write a range such as “0-59”, or list the positions.");
 
-    public static Finding FreeAndTurns(Part part) => DialCode.At(
-        part.Id.At,
-        $"“{part.Id.Value}” is both “free” and “turns: next”.",
+    public static Finding FreeAndTurns(Located<string> part) => DialCode.At(
+        part.At,
+        $"“{part.Value}” is both “free” and “turns: next”.",
         "Leave out “free” for a dial that passes each position on its way, and “turns” for a part that jumps.");
 
     public static Finding NewerFormat(Located<string> format) => FormatCode.At(

@@ -26,6 +26,10 @@ internal static class Pictures
     public static ImmutableArray<Photo> OfBook(BookFolder folder, YamlMap book, List<Finding> findings) =>
         [.. At(folder, book["photo"], Place.Front, findings)];
 
+    /// <summary>The photo of a position of a part, or null.</summary>
+    public static Photo? OfPosition(BookFolder folder, YamlMap position, List<Finding> findings) =>
+        At(folder, position["photo"], Place.Position, findings).FirstOrDefault();
+
     private static IEnumerable<Photo> At(BookFolder folder, YamlNode? node, Place place, List<Finding> findings) =>
         from item in node is YamlList list ? list.Items : node is null ? [] : [node]
         let file = item is YamlMap keys ? keys.Text("file") : (item as YamlScalar)?.Located

@@ -43,7 +43,8 @@ public static class Reader
 
         findings.AddRange(FormatOf(keys, file));
         findings.AddRange(Boxes.WrongDials(keys));
-        var box = Boxes.Names(keys);
+        var box = Boxes.Names(folder, keys, findings);
+        findings.AddRange(Boxes.UnknownDials(keys, box));
         var names = NamesOf(box, findings);
         var unset = new Located<string>("", file.Top);
         var languages = Translations.LanguagesOf(keys, findings);

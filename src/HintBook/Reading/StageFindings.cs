@@ -57,7 +57,19 @@ internal static class StageFindings
 
     public static Finding FileName(SourceFile file, string name) => FileNameCode.At(file.Top,
         $"“{name}” isn't a stage's file name.",
-        "Name it by its number and its id, such as “04-the-smoker.md”: letters, digits and hyphens.");
+        Suggested(name) is { } near
+            ? $"Name it by its number and its id: “{near}”. The number puts the stages in order."
+            : "Name it by its number and its id, such as “04-the-smoker.md”: letters, digits, hyphens and underlines.");
+
+    // Where the number is missing any will do; the author knows the place.
+    private static string? Suggested(string name)
+    {
+        var ending = name.EndsWith(".yaml", StringComparison.Ordinal) ? ".yaml" : ".md";
+        var bare = name.EndsWith(ending, StringComparison.Ordinal) ? name[..^ending.Length] : name;
+        var number = string.Concat(bare.TakeWhile(char.IsAsciiDigit));
+        var id = Words.Hyphenated(bare[number.Length..]).Trim('_');
+        return id.Length == 0 || number.Length > 9 ? null : $"{(number.Length == 0 ? "10" : number)}-{id}{ending}";
+    }
 
     public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => IdTwiceCode.At(file.Top,
         id == firstId

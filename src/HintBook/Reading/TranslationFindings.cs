@@ -29,7 +29,16 @@ internal static class TranslationFindings
         $"“{stage.Title}” isn't translated: readers in “{language}” get it as it stands here.",
         $"Copy the file to stages/{language}/ and translate it there.");
 
-    public static Finding NoSuchName(Located<string> name, string kind, IReadOnlyCollection<string> known) => NoSuchNameCode.At(name.At,
+    /// <summary>A name that a translation gives words to and that the book doesn't have there.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="kind">The heading that it stands under.</param>
+    /// <param name="known">The names that book.yaml has under that heading.</param>
+    /// <param name="elsewhere">The heading under which book.yaml has it, or null.</param>
+    public static Finding NoSuchName(Located<string> name, string kind, IReadOnlyCollection<string> known, string? elsewhere) => NoSuchNameCode.At(
+        name.At,
         $"The book has no “{name.Value}” under “{kind}”.",
-        Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}" : "Take it out, or write it under the same name as in book.yaml.");
+        elsewhere is not null ? $"In book.yaml it stands under “{elsewhere}”: move it there."
+        : Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}"
+        : known.Count == 0 ? "Take it out: book.yaml has no names under that heading."
+        : $"Write one of the names that book.yaml has there, {Words.List(known.Take(12).Select(each => $"“{each}”"), "or")}, and the translation behind it.");
 }

@@ -41,7 +41,7 @@ internal static class Translations
             Cautions = WithNotes(book.Cautions, keys.CautionList("cautions")),
             Photos = keys["photo"] is null ? book.Photos : Pictures.OfBook(folder, keys, findings),
             Allow = [.. book.Allow, .. keys.Allowances()],
-            Box = WithNames(book.Box, keys, findings),
+            Box = WithNames(folder, book.Box, keys, findings),
             Stages = [.. book.Stages.Select(stage => stages.TryGetValue(stage.Id.Value, out var texts) ? WithTexts(stage, texts) : stage)],
         };
     }
@@ -120,29 +120,41 @@ internal static class Translations
                 : caution),
         ];
 
-    private static Box WithNames(Box box, YamlMap keys, List<Finding> findings)
+    private static Box WithNames(BookFolder folder, Box box, YamlMap keys, List<Finding> findings)
     {
         string[] moves = [.. box.Moves.Select(move => move.Name.Value)];
         findings.AddRange(
             from entry in (keys["moves"] as YamlMap)?.Entries ?? []
             where !moves.Contains(entry.Key.Value)
-            select TranslationFindings.NoSuchName(entry.Key.Located, "moves", moves));
+            select TranslationFindings.NoSuchName(entry.Key.Located, "moves", moves, elsewhere: null));
         var (parts, things, facts, codes) = (Texts("parts", box.Parts), Texts("things", box.Things), Texts("facts", box.Facts), Texts("codes", box.Codes));
         return box with
         {
-            Parts = [.. box.Parts.Select(part => Named(part, parts) with { Place = PlaceOf(part, parts) ?? part.Place, Says = SaysOf(part, parts) })],
+            Parts = [.. box.Parts.Select(part => Named(part, parts) with { Place = PlaceOf(part, parts) ?? part.Place, Details = DetailsOf(part) })],
             Things = [.. box.Things.Select(thing => Named(thing, things) with { Place = PlaceOf(thing, things) ?? thing.Place })],
             Facts = [.. box.Facts.Select(fact => Named(fact, facts))],
             Codes = [.. box.Codes.Select(code => Named(code, codes))],
             Moves = [.. box.Moves.Select(move => (keys["moves"] as YamlMap)?.Text(move.Name.Value) is { } name ? move with { Name = name } : move)],
         };
 
+        string? KindOf(string id) => box.Names.FirstOrDefault(named => named.Id.Value == id) switch
+        {
+            Part => "parts",
+            Thing => "things",
+            Fact => "facts",
+            Code => "codes",
+            _ => null,
+        };
+
+        ImmutableDictionary<string, PositionDetails> DetailsOf(Part part) =>
+            PositionWords.Translated(part, PositionWords.In(folder, parts.GetValueOrDefault(part.Id.Value), findings));
+
         Dictionary<string, YamlMap> Texts(string kind, IEnumerable<Named> known)
         {
             string[] ids = [.. known.Select(named => named.Id.Value)];
             findings.AddRange(keys.Named(kind)
                 .Where(named => !ids.Contains(named.Name.Value))
-                .Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids)));
+                .Select(named => TranslationFindings.NoSuchName(named.Name, kind, ids, KindOf(named.Name.Value))));
             return keys.Named(kind).DistinctBy(named => named.Name.Value).ToDictionary(named => named.Name.Value, named => named.Keys);
         }
     }
@@ -153,9 +165,6 @@ internal static class Translations
         texts.GetValueOrDefault(named.Id.Value) is { } keys && keys.Text("name") is { } name
             ? named with { Name = name.Value, Also = [.. keys.Texts("also"), named.Id.With(named.Name), .. named.Also] }
             : named;
-
-    private static ImmutableDictionary<string, string> SaysOf(Part part, Dictionary<string, YamlMap> texts) =>
-        part.Says.SetItems(Boxes.WordsIn(texts.GetValueOrDefault(part.Id.Value)?["positions"]).Where(words => part.Positions.Contains(words.Key)));
 
     private static string? PlaceOf(Named named, Dictionary<string, YamlMap> texts) => texts.GetValueOrDefault(named.Id.Value)?.Text("place")?.Value;
 }

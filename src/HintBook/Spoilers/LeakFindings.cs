@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Spoilers.Languages;
 using HintBook.Text;
 
 namespace HintBook.Spoilers;
@@ -62,7 +63,7 @@ internal static class LeakFindings
         unlooked.Secret.At,
         $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
         unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
-            ? "Read the hints once with it in mind."
+            ? "Read the hints once with it in mind: nothing else finds it there. Codes of two symbols or more are looked for, unless they are everyday words."
             : "Mark it “seen: true” if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under “also”.");
 
     public static Finding Unused(Allowance allowance, bool isSecret) => UnusedCode.At(
@@ -74,7 +75,8 @@ internal static class LeakFindings
         language.At.End > language.At.Start ? language.At : file.Top,
         $"The hints are in “{language.Value}”, of which neither the plurals nor the number words are known: "
             + "names are looked for as they are written, and codes in figures.",
-        "Write the other forms of a name under “also”.");
+        $"Known are {Words.List(SearchLanguage.Known.Select(known => $"“{known.Code}”"))}: if the hints are in one of these, correct “language”. "
+            + "Otherwise write the other forms of each name under “also”, and read the hints once with the codes in mind.");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

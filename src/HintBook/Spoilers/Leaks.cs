@@ -32,7 +32,7 @@ internal static class Leaks
         var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
         findings.AddRange(Passage.Outside(book).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
-        findings.AddRange(book.Photos.SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
+        findings.AddRange(Passage.PhotosOutside(book).SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
         foreach (var stage in book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable))
         {
             var known = knowledge.Of(stage.Id.Value);
@@ -110,7 +110,7 @@ internal static class Leaks
             let secret = Knowledge.AnswerOf(shown.Value) ?? name
             where !known[secret.Number] && !Allowed.Cover(secret.Number, stage?.Id.Value)
             let tier = Passage.TierOf(photo.Place)!.Value
-            let place = stage is null ? Passage.In(tier) : $"{Passage.In(tier)} of “{stage.Title.Value}”"
+            let place = stage is null ? Passage.In(photo.Place) : $"{Passage.In(photo.Place)} of “{stage.Title.Value}”"
             select LeakFindings.Shown(secret, shown.At, place, Reasons.Of(secret, stage, tier));
 
         private bool IsKnownTitle(Secret secret, Stage? stage, Tier tier) =>

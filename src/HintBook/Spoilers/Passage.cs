@@ -44,9 +44,22 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
             yield return new Passage(care.Markdown, care.At, Tier.Outside, "the words on care");
         foreach (var caution in book.Cautions.Where(caution => caution.Note is not null))
             yield return new Passage(caution.Note!, caution.At, Tier.Outside, "a caution of the book");
-        foreach (var passage in book.Photos.SelectMany(photo => OfPhoto(photo, Tier.Outside)))
+        foreach (var passage in PhotosOutside(book).SelectMany(photo => OfPhoto(photo, Tier.Outside)))
             yield return passage;
+        foreach (var says in PositionsOutside(book).Select(details => details.Says).OfType<Located<string>>())
+            yield return AllOf(says, Tier.Outside, "the words for a position that shows on the closed box");
     }
+
+    /// <summary>The photos that are seen without opening anything.</summary>
+    public static IEnumerable<Photo> PhotosOutside(Book book) => book.Photos.Concat(PositionsOutside(book).Select(details => details.Photo).OfType<Photo>());
+
+    private static IEnumerable<PositionDetails> PositionsOutside(Book book) =>
+        from part in book.Box.Parts
+        from position in part.Positions
+        where part.ShowsAt(position)
+        let details = part.Details.GetValueOrDefault(position)
+        where details is not null
+        select details;
 
     /// <summary>What is read on a stage's page. The reset tasks stand behind a warning and may say everything.</summary>
     public static IEnumerable<Passage> AllOf(Stage stage)
@@ -65,7 +78,7 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
     /// <summary>The tier in which a photo stands, or null on the reset page.</summary>
     public static Tier? TierOf(Place place) => place switch
     {
-        Place.Front => Tier.Outside,
+        Place.Front or Place.Position => Tier.Outside,
         Place.Sign => Tier.Sign,
         Place.Nudge => Tier.Nudge,
         Place.Clue => Tier.Clue,
@@ -76,17 +89,18 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
     private static IEnumerable<Passage> OfPhoto(Photo photo, Tier tier)
     {
         if (photo.Alt is { } alt)
-            yield return AllOf(alt, tier, $"the words for a photo {In(tier)}");
+            yield return AllOf(alt, tier, $"the words for a photo {In(photo.Place)}");
         foreach (var mark in photo.Marks)
-            yield return AllOf(mark.Says, tier, $"a mark on a photo {In(tier)}");
+            yield return AllOf(mark.Says, tier, $"a mark on a photo {In(photo.Place)}");
     }
 
-    /// <summary>Where a photo of a tier stands, in words.</summary>
-    public static string In(Tier tier) => tier switch
+    /// <summary>Where a photo stands, in words.</summary>
+    public static string In(Place place) => place switch
     {
-        Tier.Outside => "on the front page",
-        Tier.Sign => "beside the sign",
-        _ => $"in the {tier.ToString().ToLowerInvariant()}",
+        Place.Front => "on the front page",
+        Place.Position => "of a position that shows on the closed box",
+        Place.Sign => "beside the sign",
+        _ => $"in the {place.ToString().ToLowerInvariant()}",
     };
 
     private static Passage AllOf(Located<string> text, Tier tier, string where) => new(text.Value, text.At, tier, where);

@@ -1,7 +1,10 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
 namespace HintBook.Text;
 
 /// <summary>Small pieces of the English that findings are written in.</summary>
-public static class Words
+public static partial class Words
 {
     /// <summary>Joins names as a sentence does: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
     /// <param name="names">The names, in order.</param>
@@ -17,7 +20,16 @@ public static class Words
         };
     }
 
-    /// <summary>A number with its noun: <c>1 stage</c>, <c>2 stages</c>.</summary>
+    /// <summary>A number with its noun: <c>1 stage</c>, <c>2 stages</c>, <c>1,200 stages</c>.</summary>
     public static string Count(int number, string one, string? many = null) =>
-        $"{number} {(number == 1 ? one : many ?? one + "s")}";
+        $"{Grouped(number)} {(number == 1 ? one : many ?? one + "s")}";
+
+    /// <summary>A number as sentences have it: <c>12,000</c>.</summary>
+    public static string Grouped(long number) => number.ToString("#,0", CultureInfo.InvariantCulture);
+
+    /// <summary>The letters, digits and underlines of a text, with one hyphen for whatever else stands between them: <c>brass-spoon</c>.</summary>
+    public static string Hyphenated(string text) => string.Join('-', NoNameSign().Split(text).Where(word => word.Length > 0));
+
+    [GeneratedRegex(@"[^\p{L}\p{N}\p{M}_]+", RegexOptions.CultureInvariant)]
+    private static partial Regex NoNameSign();
 }

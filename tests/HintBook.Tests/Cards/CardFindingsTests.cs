@@ -29,6 +29,8 @@ public class CardFindingsTests
         Assert.Equal(("HB6102", Severity.Error), (finding.Code.Id, finding.Code.Severity));
         Assert.Contains(why, finding.Message, StringComparison.Ordinal);
         Assert.Contains("Shorten", finding.Help, StringComparison.Ordinal);
+        // Printed cards would lead nowhere otherwise.
+        Assert.Contains("“moved-from”", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -79,7 +81,9 @@ public class CardFindingsTests
         };
         var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
         var (set, findings) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, words);
-        Assert.Equal("HB6107", Assert.Single(findings.All).Code.Id);
+        var finding = Assert.Single(findings.All);
+        Assert.Equal("HB6107", finding.Code.Id);
+        Assert.StartsWith("Shorten the title or the maker's name", finding.Help, StringComparison.Ordinal);
         var front = PdfMeasure.Text(CardBooks.Pdf(set), 1);
         Assert.Contains("Button cell", front, StringComparison.Ordinal);
         Assert.Contains("More cautions at the address on the back.", front, StringComparison.Ordinal);

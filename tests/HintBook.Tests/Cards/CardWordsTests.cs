@@ -130,6 +130,7 @@ public class CardWordsTests
         var finding = Assert.Single(findings.All);
         Assert.Equal("HB6108", finding.Code.Id);
         Assert.Contains("Donaudampfschiff", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith($"Say “{key}” shorter in the words file of the theme “parlour”.", finding.Help, StringComparison.Ordinal);
     }
 
     private static Theme BuiltIn { get; } = Theme.BuiltIn(Theme.Default).Theme;

@@ -45,7 +45,9 @@ public class LetteringTests
     public void A_title_of_300_letters_is_cut_with_an_ellipsis_and_a_note()
     {
         var (set, findings) = CardBooks.Print(CardBooks.Of(string.Concat(Enumerable.Repeat("A very long title ", 17)), []));
-        Assert.Equal("HB6106", Assert.Single(findings.All).Code.Id);
+        var finding = Assert.Single(findings.All);
+        Assert.Equal("HB6106", finding.Code.Id);
+        Assert.StartsWith("Nothing is lost", finding.Help, StringComparison.Ordinal);
         Assert.Contains("…", FrontOf(set), StringComparison.Ordinal);
     }
 

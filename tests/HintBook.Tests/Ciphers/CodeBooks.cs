@@ -15,7 +15,7 @@ internal static class CodeBooks
         Name = "number",
         Answer = A.Value(answer),
         Clue = clue is null ? null : A.Value(clue),
-        Lock = wheels is { } count ? new HintBook.Books.Lock(count, symbols, 3, A.Somewhere) : null,
+        Lock = wheels is { } count ? new WheelLock(count, symbols, 3, A.Somewhere) : null,
         Reads = [.. reads],
     };
 

@@ -58,6 +58,25 @@ public class ProofsTests
         Assert.Contains("“9”", finding.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("07:35", true)]
+    [InlineData("0735", true)]
+    [InlineData("07:36", false)]
+    public void HB4102_an_answer_is_a_position_of_the_dial(string answer, bool fits)
+    {
+        var dial = new Part { Id = A.Value("clock"), Name = "the clock", Written = [A.Value("00:00"), A.Value("07:35")] };
+        var code = Number(answer, "nought, seven, three and five") with { Lock = new DialLock(dial, 2, A.Somewhere) };
+        Assert.Equal(fits ? [] : ["HB4102"], Prove(code).Findings.Where(finding => finding.IsError).Select(finding => finding.Code.Id));
+    }
+
+    [Fact]
+    public void A_clue_for_a_dial_gives_its_letters_and_figures()
+    {
+        var dial = new Part { Id = A.Value("clock"), Name = "the clock", Written = [A.Value("00:00"), A.Value("07:35")] };
+        var code = Number("07:35", "zero, seven, three, five", "number-words") with { Lock = new DialLock(dial, 2, A.Somewhere) };
+        Assert.IsType<Verdict.Proved>(Prove(code).Codes[0].Says);
+    }
+
     [Fact]
     public void HB4103_a_clue_without_ways_of_reading_is_a_note() =>
         Assert.Equal(["HB4103"], Prove(Number("12", "one two")).Findings.Select(finding => finding.Code.Id));

@@ -47,7 +47,7 @@ internal sealed class BoxBuilder
 
     public BoxBuilder Code(string id, int wheels, string symbols = "0123456789", double seconds = 3)
     {
-        codes.Add(new Code { Id = At(id), Name = id, Answer = At("1"), Lock = new HintBook.Books.Lock(wheels, symbols, seconds, File.Top) });
+        codes.Add(new Code { Id = At(id), Name = id, Answer = At("1"), Lock = new WheelLock(wheels, symbols, seconds, File.Top) });
         return this;
     }
 

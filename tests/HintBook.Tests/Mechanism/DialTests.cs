@@ -70,11 +70,54 @@ public class DialTests
     }
 
     [Fact]
+    public void A_lock_that_is_a_dial_has_as_many_settings_as_the_dial_has_positions()
+    {
+        using var book = new BookOnDisk();
+        var trying = Assert.Single(Solving.Of(Assert.IsType<Book>(WithLock(book, "dial: clock, seconds-a-try: 2").Read().Book)).ByTrying);
+        Assert.Equal((288, 576), ((int)trying.Settings, trying.Seconds));
+    }
+
+    [Theory]
+    [InlineData("dial: clok", "HB1405", "clok")]
+    [InlineData("dial: honey", "HB1405", "honey")]
+    [InlineData("dial: clock, wheels: 4, symbols: 0-9", "HB1201", "wheels")]
+    [InlineData("wheels: 4", "HB1202", "")]
+    [InlineData("seconds-a-try: 2", "HB1202", "")]
+    public void A_lock_is_a_part_of_the_box_or_has_wheels(string keys, string code, string at)
+    {
+        using var book = new BookOnDisk();
+        var finding = WithLock(book, keys).Read().Findings.All.First(finding => finding.IsError);
+        Assert.Equal((code, at), (finding.Code.Id, finding.At.Text));
+    }
+
+    [Fact]
     public void Positions_have_words_for_people()
     {
         using var book = new BookOnDisk();
         var part = WithDial(book, "positions: { shut: pushed in, wide-open: { says: swung wide }, half-open: \"\" }").Read().Book?.Box.Parts.Single();
         Assert.Equal(["pushed in", "swung wide", "half open"], part?.Positions.Select(part.Say));
+    }
+
+    [Fact]
+    public void A_position_shows_on_the_closed_box_where_it_or_its_part_says_so()
+    {
+        using var book = new BookOnDisk();
+        WithDial(book, "positions: { shut: { says: in, seen: true }, ajar: out, open: { says: gone, seen: false } }");
+        var part = book.Read().Book?.Box.Parts.Single();
+        Assert.Equal([true, false, false], part?.Positions.Select(part.ShowsAt));
+        // What shows before anything has been done is no secret.
+        Assert.True(part?.Seen);
+    }
+
+    [Theory]
+    [InlineData("[ shut-1, wide-open ]", true)]
+    [InlineData("{ shut-1: shut, wide-open: open }", false)]
+    public void HB2111_a_position_that_people_are_told_of_has_words(string positions, bool told)
+    {
+        using var book = new BookOnDisk();
+        book.With("book.yaml", $"title: The Tea Caddy\ngoal: [ {{ dial: wide-open }} ]\nparts: {{ dial: {{ positions: {positions} }} }}\n")
+            .With("stages/01-the-lid.md", BookOnDisk.Stage("does: { dial: wide-open }\nundo: { does: { dial: shut-1 } }"));
+        Assert.Equal(told ? ["HB2111"] : [], book.Codes());
     }
 
     [Fact]
@@ -109,6 +152,12 @@ public class DialTests
         .Stage("lid", $"clock={time}", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open");
 
     private static BookOnDisk WithDial(BookOnDisk book, string keys) => book.With("book.yaml", BookOnDisk.Keys + $"parts: {{ dial: {{ {keys} }} }}\n");
+
+    private static BookOnDisk WithLock(BookOnDisk book, string keys) => book.With(
+        "book.yaml",
+        BookOnDisk.Keys
+            + "parts: { clock: { positions: { from: \"00:00\", to: \"23:55\", step: 5 min }, turns: next } }\n"
+            + $"codes: {{ tide: {{ answer: \"07:35\", lock: {{ {keys} }} }} }}\n");
 
     private static string[] Numbers(int count) => [.. Enumerable.Range(0, count).Select(i => $"{i}")];
 

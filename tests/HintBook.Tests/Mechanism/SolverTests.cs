@@ -14,9 +14,9 @@ public class SolverTests
         var solution = Solving.Of(book);
         var refuted = Assert.IsType<Claim.Refuted>(solution.Opens);
         Assert.Equal(
-            "It waits for “drawer” to be open; that comes from “drawer-opens”, which waits for “key” in hand; "
-            + "that comes from “key-found”, which again waits for “drawer” to be open. "
-            + "So each is behind the lock that it opens: “drawer” ← “key” ← “drawer”.",
+            "Each of these is behind the lock that it opens: “drawer” ← “key” ← “drawer”. "
+            + "The way to it: “drawer” to be open comes from “drawer-opens”, which waits for “key” in hand; "
+            + "that comes from “key-found”, which again waits for “drawer” to be open.",
             refuted.Why);
         Assert.Equal(["HB2201", "HB2202"], solution.Findings.Select(f => f.Code.Id));
     }
@@ -63,7 +63,9 @@ public class SolverTests
         var book = Simple().Part("drawer", "shut", "open").Stage("drawer", "", "drawer=open").Goal("lid=open").Build();
         var solution = Solving.Of(book);
         var shortcut = Assert.Single(solution.Shortcuts);
-        Assert.Contains(solution.Findings, f => f.Code.Id == "HB2140");
+        var finding = Assert.Single(solution.Findings, f => f.Code.Id == "HB2140");
+        Assert.Equal("The box opens without “drawer”: “lid” goes round it (lid).", finding.Message);
+        Assert.Equal("This move goes round it.", Assert.Single(finding.Related).Message);
         Assert.Equal(("drawer", "lid"), (shortcut.Without, shortcut.Path.Single().Says));
     }
 
@@ -77,7 +79,11 @@ public class SolverTests
             .Goal("lid=open")
             .Build();
         var finding = Assert.Single(Solving.Of(book).Findings, f => f.Code.Id == "HB2120");
-        Assert.StartsWith("After lid the box never comes to rest (reaction 1;", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(
+            "After lid the box never comes to rest: the reaction “light: on” and the reaction “light: off” "
+            + "set each other off again and again (lid: open, light: off).",
+            finding.Message);
+        Assert.Equal("This is the reaction “light: off”.", Assert.Single(finding.Related).Message);
     }
 
     [Fact]
@@ -85,7 +91,10 @@ public class SolverTests
     {
         var book = Simple().Part("ball", "here", "left", "right")
             .Reaction("lid=open, ball=here", "ball=left").Reaction("lid=open, ball=here", "ball=right").Goal("lid=open").Build();
-        Assert.Contains(Solving.Of(book).Findings, f => f.Code.Id == "HB2121" && f.Message.Contains("reaction 1 and reaction 2", StringComparison.Ordinal));
+        Assert.Contains(
+            "which of the reaction “ball: left” and the reaction “ball: right” happens first",
+            Assert.Single(Solving.Of(book).Findings, f => f.Code.Id == "HB2121").Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json;
 using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
+using HintBook.Text;
 
 namespace HintBook.Tests.Mechanism;
 
@@ -69,6 +71,27 @@ public class VerdictsTests
         var solution = Solving.Of(book) with { NoDeadEnds = new Claim.NotProved("it has more than 10 states") };
         var finding = Assert.Single(SolutionFindings.Collect(machine, new WaitingReasons(machine), solution), finding => finding.Code.Id == "HB2133");
         Assert.Contains("it has more than 10 states", finding.Message, StringComparison.Ordinal);
+    }
+
+    // 2,100 things take 4,200 bits, more than a state has; the reactions keep the box from being looked through without states.
+    [Fact]
+    public void Above_the_limits_of_size_a_warning_stays_a_warning()
+    {
+        var box = new BoxBuilder().Part("bolt", "out", "in").Part("lamp", "dark", "glow", "lit").Part("lid", "shut", "open")
+            .Move("push the bolt", "", "bolt=in", reversible: true)
+            .Move("both at once", "bolt=in, bolt=out", "lid=open")
+            .Reaction("bolt=in, lamp=dark", "lamp=glow")
+            .Reaction("lamp=glow", "lamp=lit")
+            .Reaction("bolt=out", "lamp=dark")
+            .Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut"))
+            .Goal("lid=open");
+        for (var i = 0; i < 2_100; i++)
+            box.Thing(string.Create(CultureInfo.InvariantCulture, $"t{i}"));
+        var (survey, findings) = Surveyor.Survey(box.Build(), whole: true);
+        Assert.Equal(["HB2192", "HB2207"], findings.All.Where(finding => finding.Code.Id is not "HB2205" && finding.Code.Severity > Severity.Note)
+            .Select(finding => finding.Code.Id).Order());
+        Assert.False(findings.AnyError);
+        Assert.Equal("it isn't known whether the box opens", Assert.IsType<Claim.NotProved>(survey?.WayBack.Possible).Why);
     }
 
     private static ImmutableArray<BookVerdict> Of(Book book) =>

@@ -38,7 +38,7 @@ internal static class WrittenBook
             part => $"{{ positions: {Positions(part)}{Moving(part)}, needs: {List(part.Needs)}{Behind(part)} }}");
         Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
-        Section(text, "codes", book.Box.Codes, code => code.Lock is { } set
+        Section(text, "codes", book.Box.Codes, code => code.Lock is WheelLock set
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"{{ answer: \"{code.Answer}\", lock: {{ wheels: {set.Wheels}, symbols: \"{set.Symbols}\", seconds-a-try: {set.SecondsATry} }} }}")

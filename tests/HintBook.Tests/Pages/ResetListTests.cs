@@ -49,6 +49,19 @@ public partial class ResetListTests
     }
 
     [Fact]
+    public void The_photo_of_a_position_stands_with_the_line_that_brings_a_part_there()
+    {
+        var built = new BoxBuilder().Part("lid", "shut", "open").Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();
+        var shut = new PositionDetails { Says = A.Value("closed"), Photo = A.Photo("shut.jpg", Place.Position, "The lid, closed.") };
+        var book = built with { Box = built.Box with { Parts = [built.Box.Parts[0] with { Details = built.Box.Parts[0].Details.Add("shut", shut) }] } };
+        var survey = Surveyor.Survey(book, whole: true).Survey;
+
+        var page = Sites.Parse(Sites.Pages(Sites.Plan(book, survey))["reset.html"]);
+
+        Assert.Equal("The lid, closed.", page.QuerySelector(".tasks li:has(input) img")?.GetAttribute("alt"));
+    }
+
+    [Fact]
     public void The_boxes_of_the_laws_have_enough_to_do()
     {
         var steps = Boxes.Value.Sum(box => box.Plan.Plan.Length);

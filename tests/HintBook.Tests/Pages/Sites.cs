@@ -25,7 +25,7 @@ internal static class Sites
         Book = book,
         Survey = survey ?? A.Chain(book),
         Addresses = A.Addresses(book),
-        Pictures = book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos))
+        Pictures = book.AllPhotos
             .Select(photo => photo.File.Value)
             .Distinct(StringComparer.Ordinal)
             .ToImmutableDictionary(file => file, A.Picture),

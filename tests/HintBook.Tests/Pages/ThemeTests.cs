@@ -54,6 +54,7 @@ public class ThemeTests
         Assert.Equal("themes/mine/stage.html", finding.At.File.Path);
         Assert.Equal(2, finding.At.File.PlaceOf(finding.At.Start).Line);
         Assert.Contains(name, finding.Message, StringComparison.Ordinal);
+        Assert.Contains("README.md", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,6 +86,7 @@ public class ThemeTests
 
         Assert.Equal(PageFindings.MissingTemplate, finding.Code);
         Assert.Equal($"themes/mine/{file}", finding.At.File.Path);
+        Assert.Contains("“hintbook theme”", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -126,6 +128,15 @@ public class ThemeTests
     }
 
     [Fact]
+    public void A_quotation_mark_within_a_text_is_told_in_plain_words()
+    {
+        var finding = Theme.Load("mine", Parlour.SetItem("words.en.yaml", "made_by: \"Made for the \"cosy\" hours.\"\n")).Findings.All[0];
+
+        Assert.DoesNotContain("(Line", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("needs a backslash", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_words_file_nested_thirty_thousand_deep_is_a_finding()
     {
         var (_, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", "a: " + new string('[', 30_000)));
@@ -149,6 +160,7 @@ public class ThemeTests
         var finding = Assert.Single(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All);
 
         Assert.Equal((PageFindings.OtherLanguage, Severity.Note), (finding.Code, finding.Code.Severity));
+        Assert.StartsWith("It has words in “ar”, “de”, “en”", finding.Help, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -21,6 +21,29 @@ public class WhereTests
         Assert.Equal(["the roof", "the door", "Nothing of it yet"], answers);
     }
 
+    [Theory]
+    [InlineData(true, "the roof (lifted off)", "The roof beside the box.")]
+    [InlineData(false, "the roof", null)]
+    public void The_words_and_the_photo_of_a_position_stand_there_if_it_shows_on_the_closed_box(bool seen, string says, string? alt)
+    {
+        var off = new PositionDetails { Says = A.Value("lifted off"), Seen = seen, Photo = A.Photo("off.jpg", Place.Position, "The roof beside the box.") };
+        var book = A.Book(A.Stage("roof", A.Change("roof", "off")), A.Stage("end")) with
+        {
+            Box = new Box
+            {
+                Parts = [A.Part("roof", "on", "off") with { Seen = true, Details = ImmutableDictionary<string, PositionDetails>.Empty.Add("off", off) }],
+            },
+        };
+
+        var plan = Sites.Plan(book, Certain(book, stage => stage == "end" ? ["roof"] : []));
+        var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
+        var choice = Sites.Parse(Sites.Texts(site.Files)["where.html"]).QuerySelector(".choice > summary");
+
+        Assert.Equal(says, choice?.QuerySelector("span")?.TextContent);
+        Assert.Equal(alt, choice?.QuerySelector("img")?.GetAttribute("alt"));
+        Assert.Equal(seen ? [] : ["HB7222"], findings.All.Select(finding => finding.Code.Id));
+    }
+
     [Fact]
     public void An_answer_leads_to_the_stages_that_follow_it_and_further_on_to_the_next() => Assert.Equal(
         ["the roof: under the roof | shelf", "the door: end", "nothing: roof"],

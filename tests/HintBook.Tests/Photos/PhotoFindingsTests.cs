@@ -12,7 +12,7 @@ public class PhotoFindingsTests
         { "HB5102", new TooLarge(70_000_000), "“lid.jpg” is 67 MB; photos of up to 64 MB are read." },
         {
             "HB5103", new TooManyPixels(60_000, 60_000),
-            "“lid.jpg” says that it is 60000 × 60000 pixels; up to 100 million pixels are read, and sides of up to 65,535."
+            "“lid.jpg” says that it is 60,000 × 60,000 pixels; up to 100 million pixels are read, and sides of up to 65,535."
         },
         { "HB5104", new CutShort(), "“lid.jpg” stops before its end: a part of the picture is missing." },
         { "HB5105", new Broken(), "“lid.jpg” is damaged and can't be read as a picture." },

@@ -71,6 +71,35 @@ public class FinishedAuditTests
         Assert.Matches("brass bee.* It also stands in .*, .*, .* and [0-9]+ more files\\.$", finding.Message);
     }
 
+    // A remark in a template stands on the pages of all stages, and none of them is to blame.
+    [Fact]
+    public void What_stands_on_the_pages_of_several_stages_is_told_of_no_stage()
+    {
+        var finding = Assert.Single(Audit(output =>
+        {
+            foreach (var page in Directory.EnumerateFiles(Path.Combine(output, "site"), "*.html"))
+                Change(page, "</body>", "<a href=\"alder-row.example/shop\">The shop</a></body>");
+        }));
+        Assert.Equal(Example.Value.Book.Examined.Book.Title.At, finding.At);
+        Assert.StartsWith("Look at what book.yaml writes there.", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fault_of_a_theme_in_the_book_is_told_of_the_theme()
+    {
+        var own = Example.Value.Book.Examined with { Theme = Example.Value.Book.Examined.Theme with { IsOwn = true } };
+        var finding = Assert.Single(Audit(
+            output => Change(Path.Combine(output, "site", "index.html"), "</body>", "<a href=\"shop\">The shop</a></body>"), own));
+        Assert.Equal((own.Book.Theme.At, "Look at the theme in themes/parlour, and at what book.yaml writes there."), (finding.At, finding.Help));
+    }
+
+    [Fact]
+    public void What_stands_on_the_page_of_one_stage_is_told_of_it()
+    {
+        var finding = Assert.Single(Audit(output => Tell("01-the-roof", "Nudge", "the queen clip", output)));
+        Assert.Equal("stages/01-the-roof.md", finding.At.File.Path);
+    }
+
     [Fact]
     public void A_whole_solution_that_search_engines_may_find_is_found() =>
         Assert.Contains(
@@ -128,7 +157,7 @@ public class FinishedAuditTests
         Assert.Equal(before, BookAndOutput.Tree(desk.Site));
     }
 
-    private static Finding[] Audit(Action<string> change)
+    private static Finding[] Audit(Action<string> change, Examined? book = null)
     {
         var output = Directory.CreateTempSubdirectory("hintbook-tests-").FullName;
         try
@@ -137,7 +166,7 @@ public class FinishedAuditTests
             foreach (var file in files.Where(file => !file.Contains(".hintbook", StringComparison.Ordinal)))
                 Copy(file, Path.Combine(output, Path.GetRelativePath(Example.Value.Output, file)));
             change(output);
-            return [.. FinishedAudit.Run(output, Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
+            return [.. FinishedAudit.Run(output, book ?? Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
         }
         finally
         {

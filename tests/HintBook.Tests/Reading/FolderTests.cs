@@ -32,7 +32,23 @@ public sealed class FolderTests : IDisposable
         Assert.Equal($"Rename “{name}” to “book.yaml”.", book.Without("book.yaml").With(name, "").Only().Help);
 
     [Fact]
-    public void A_folder_where_a_file_should_be() => Assert.Equal("HB1004", book.With("stages/02-two.md/x", "").Only().Code.Id);
+    public void A_folder_where_a_file_should_be()
+    {
+        var finding = book.With("stages/02-two.md/x", "").Only();
+        Assert.Equal(("HB1004", "“stages/02-two.md” is a folder, and a file is wanted there."), (finding.Code.Id, finding.Message));
+        Assert.StartsWith("Give the folder another name", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_link_that_leads_nowhere() =>
+        Assert.StartsWith("It is a link that leads nowhere", book.WithLink("stages/02-two.md", "nowhere.md").Only().Help, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("the-tray.md", "10-the-tray.md")]
+    [InlineData("03 the tray.md", "03-the-tray.md")]
+    [InlineData("03-the.tray.yaml", "03-the-tray.yaml")]
+    public void A_stage_s_file_gets_the_name_that_it_should_have(string name, string instead) =>
+        Assert.Contains($"“{instead}”", book.With($"stages/{name}", BookOnDisk.Stage()).Only().Help, StringComparison.Ordinal);
 
     [Fact]
     public void A_link_that_leads_to_itself() => Assert.Equal("HB1004", book.WithLink("stages/02-two.md", "02-two.md").Only().Code.Id);

@@ -66,6 +66,7 @@ internal static class KeyRows
         FieldsShape fields => [(way, fields)],
         ListShape list => Inside(list.Item, way),
         NamedShape named => Inside(named.Value, way + ".NAME"),
+        FieldsByKeyShape byKey => [(way, byKey.Without), (way, byKey.With)],
         EitherShape either => [.. Inside(either.Keys, way), .. Inside(either.List, way)],
         _ => [],
     };

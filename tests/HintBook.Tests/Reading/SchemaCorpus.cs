@@ -23,6 +23,7 @@ internal static class SchemaCorpus
         "title: x\ngoal: [ a ]\n"
             + "codes: { c: { answer: 1, reads: [ { from: d }, { caesar: 3 }, { arrange: [ 2, 1 ] }, sort ], ruled-out: { 21: no, \"the rest\": b } } }",
         "title: x\ngoal: [ a ]\ntables: { flowers: { rose: 3, red lily: true, 7: V }, empty: {} }",
+        "title: x\ngoal: [ a ]\nparts: { tide: { positions: 0-59 } }\ncodes: { c: { answer: 5, lock: { dial: tide, seconds-a-try: 2 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: \"07\", lock: { wheels: 1e1, symbols: 123456 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: { copy: number }, clue: { copy: letter } } }\ncopies: { 001: { number: 5173, letter: Five }, b: {} }",
         "title: x\ngoal: [ a ]\nmoves: [ { name: turn, needs: [ a ], does: { d: n }, gives: [ b ], takes: [ c ], reversible: true, undo: { note: n } } ]",
@@ -84,6 +85,7 @@ internal static class SchemaCorpus
         "title: x\ngoal: [ a ]\nthings: { a: }",
         "title: x\ngoal: [ a ]\ncodes: { c: {} }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: 1, lock: { wheels: 0, symbols: 0-9 } } }",
+        "title: x\ngoal: [ a ]\nparts: { tide: { positions: 0-59 } }\ncodes: { c: { answer: 5, lock: { dial: tide, wheels: 2, symbols: 0-9 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: 1, lock: { wheels: 2.5, symbols: 0-9 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: 1, lock: { wheels: '4', symbols: 0-9 } } }",
         "title: x\ngoal: [ a ]\ncodes: { c: { answer: 1, lock: { wheels: 4, symbols: 0 9 } } }",

@@ -69,6 +69,16 @@ public class TranslationTests
         Assert.Equal(code, Assert.Single(book.Read().Findings.All).Code.Id);
     }
 
+    [Theory]
+    [InlineData("parts: { honey: { name: miel } }", "In book.yaml it stands under “things”: move it there.")]
+    [InlineData("things: { bocal-de-miel: { name: miel } }", "Write one of the names that book.yaml has there, “honey”, and the translation behind it.")]
+    [InlineData("codes: { bocal-de-miel: { name: miel } }", "Take it out: book.yaml has no names under that heading.")]
+    public void A_name_at_the_wrong_place_is_told_the_right_one(string keys, string help)
+    {
+        using var book = Bilingual().With("book.fr.yaml", $"title: La boîte\n{keys}\n");
+        Assert.Equal(("HB1605", help), (Assert.Single(book.Read().Findings.All).Code.Id, Assert.Single(book.Read().Findings.All).Help));
+    }
+
     [Fact]
     public void A_name_that_the_book_does_not_have_is_told_with_the_nearest()
     {

@@ -20,6 +20,16 @@ public class LeaksTests
     public void What_is_seen_may_be_named_anywhere() => Assert.Empty(Said(Cellar(book: "welcome: Look at the copper hatch.")));
 
     [Theory]
+    [InlineData("shut: { says: over the brass bee, seen: true }", true)]
+    [InlineData("shut: { says: over the brass bee, seen: false }", false)]
+    [InlineData("shut: over the brass bee", true)]
+    public void The_words_of_a_position_that_shows_on_the_closed_box_stand_outside(string position, bool told)
+    {
+        var keys = $"hatch: {{ positions: {{ {position}, open: up }}, seen: true }}";
+        Assert.Equal(told ? ["HB3101"] : [], Codes(Cellar(hatch: keys)));
+    }
+
+    [Theory]
     [InlineData("sign", "A brass bee shines.")]
     [InlineData("nudge", "Think of the brass bee.")]
     [InlineData("clue", "The brass bee lies behind it.")]
@@ -144,6 +154,20 @@ public class LeaksTests
         Assert.Equal(["HB3301"], Codes(Cellar(book: "facts: { key: { red-herring: true } }"), notes: true));
 
     [Fact]
+    public void A_code_too_short_to_look_for_is_said_with_what_would_be_looked_for()
+    {
+        var note = Assert.Single(Said(Cellar(answer: "7"), notes: true), finding => finding.Code.Id == "HB3301");
+        Assert.Equal("“7” is too short, so nobody looks for it in the texts.", note.Message);
+        Assert.EndsWith("Codes of two symbols or more are looked for, unless they are everyday words.", note.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_a_language_that_is_not_known_the_known_ones_are_named() => Assert.StartsWith(
+        "Known are “en”, “de”, “fr”",
+        Assert.Single(Said(Cellar(book: "language: eng"), notes: true), finding => finding.Code.Id == "HB3303").Help,
+        StringComparison.Ordinal);
+
+    [Fact]
     public void In_another_language_names_are_compared_as_written_and_that_is_said() =>
         Assert.Equal(["HB3303"], Codes(Cellar(book: "language: nl"), notes: true).Distinct());
 
@@ -174,14 +198,19 @@ public class LeaksTests
 
     // Two ways in: the hatch gives a brass bee, and with it a velvet bolt is drawn by a code; the attic needs neither.
     private static BookOnDisk Cellar(
-        string book = "", Dictionary<string, string>? first = null, Dictionary<string, string>? second = null, Dictionary<string, string>? third = null)
+        string book = "",
+        Dictionary<string, string>? first = null,
+        Dictionary<string, string>? second = null,
+        Dictionary<string, string>? third = null,
+        string answer = "4711",
+        string hatch = "hatch: { positions: [ shut, open ], name: copper hatch, seen: true }")
     {
         var keys = new List<string>
         {
             "goal: [ { velvet-bolt: drawn }, old-letter ]",
-            "parts: { hatch: { positions: [ shut, open ], name: copper hatch, seen: true }, velvet-bolt: { positions: [ shut, drawn ] } }",
+            "parts: { " + hatch + ", velvet-bolt: { positions: [ shut, drawn ] } }",
             "things: { brass-bee: {}, old-letter: { name: oldest letter } }",
-            "codes: { bolt-number: { answer: \"4711\", name: number of the bolt } }",
+            "codes: { bolt-number: { answer: \"" + answer + "\", name: number of the bolt } }",
         };
         if (!book.Contains("title:", StringComparison.Ordinal))
             keys.Add("title: The Cellar");

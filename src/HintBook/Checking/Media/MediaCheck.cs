@@ -20,7 +20,7 @@ internal static class MediaCheck
     /// <param name="work">Counts the files that are read.</param>
     public static (BookMedia Media, ImmutableArray<Finding> Findings) Run(Book book, BookFolder folder, WorkLog? work)
     {
-        var photos = PhotosOf(book).GroupBy(photo => photo.File.Value, StringComparer.Ordinal).OrderBy(same => same.Key, StringComparer.Ordinal)
+        var photos = book.AllPhotos.GroupBy(photo => photo.File.Value, StringComparer.Ordinal).OrderBy(same => same.Key, StringComparer.Ordinal)
             .AsParallel().AsOrdered()
             .Select(same => Look([.. same], book.Identity, folder, work))
             .ToArray();
@@ -29,8 +29,6 @@ internal static class MediaCheck
             new([.. photos.Select(photo => photo.Photo).OfType<BookPhoto>()], [.. films.Select(film => film.Film)]),
             [.. photos.SelectMany(photo => photo.Findings), .. films.SelectMany(film => film.Findings)]);
     }
-
-    private static IEnumerable<Photo> PhotosOf(Book book) => book.Photos.Concat(book.Stages.SelectMany(stage => stage.Photos));
 
     private static (BookPhoto? Photo, List<Finding> Findings) Look(Photo[] shown, string identity, BookFolder folder, WorkLog? work)
     {

@@ -83,10 +83,10 @@ public static class Clues
     }
 
     // A lock on which the answer could be set. Other readings of the clue are found only if they fit a lock.
-    private static Books.Lock? LockFor(string answer, SourceFile file) =>
+    private static WheelLock? LockFor(string answer, SourceFile file) =>
         answer.Length > 32 ? null
-        : answer.All(char.IsAsciiDigit) ? new(answer.Length, "0123456789", 3, file.Whole)
-        : answer.All(char.IsAsciiLetter) ? new Books.Lock(answer.Length, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", 3, file.Whole)
+        : answer.All(char.IsAsciiDigit) ? new WheelLock(answer.Length, "0123456789", 3, file.Whole)
+        : answer.All(char.IsAsciiLetter) ? new WheelLock(answer.Length, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", 3, file.Whole)
         : null;
 
     private static string? Unfit(string answer, ClueWay way)

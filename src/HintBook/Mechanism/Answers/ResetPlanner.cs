@@ -50,7 +50,7 @@ internal sealed class ResetPlanner
             Check(opened, steps);
         var possible = plan is not null ? Everywhere(back, greedy, steps, solved, plan)
             : why is not null ? new Claim.NotProved(why)
-            : new Claim.Refuted(opened, waiting.Explain(back.Goal));
+            : new Claim.Refuted(opened, waiting.OfGoal().Why);
         var result = new ResetPlan
         {
             Possible = possible,
@@ -272,7 +272,7 @@ internal sealed class ResetPlanner
     private static string Stuck(Machine back, int[] solved)
     {
         var waiting = new WaitingReasons(back with { Start = [.. solved] });
-        return waiting.Explain(back.Goal);
+        return waiting.OfGoal().Why;
     }
 
     private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)
@@ -293,12 +293,12 @@ internal sealed class ResetPlanner
             .ToDictionary(act => (object)act.Item.Step, act => act.Index, ReferenceEqualityComparer.Instance);
         var states = new List<int[]>();
         if (stepper.Start() is not { } state || way.Any(step => !numbers.ContainsKey(step)))
-            return book.File.Top;
+            return Goal;
         foreach (var step in way)
         {
             states.Add(state);
             if (stepper.After(numbers[step], state) is not { } next)
-                return book.File.Top;
+                return Goal;
             state = next;
         }
 
@@ -318,15 +318,18 @@ internal sealed class ResetPlanner
                 return SolutionFindings.PlaceOf(book, way[i]);
         }
 
-        return book.File.Top;
+        return Goal;
     }
+
+    // What has no place of its own is told at the goal: from there the box is put back.
+    private Span Goal => book.Goal is [var first, ..] ? first.At with { End = book.Goal[^1].At.End } : book.File.Top;
 
     private IEnumerable<Finding> Tell(ResetPlan plan, Machine back)
     {
         switch (plan.Possible)
         {
             case Claim.Refuted when !SaysHow():
-                yield return MechanismFindings.NoReset.At(book.File.Top,
+                yield return MechanismFindings.NoReset.At(ClosedBy(plan.From, back),
                     "Nothing says how the box is put back: no stage has an “undo” and no move is “reversible”.",
                     "Write in each stage “undo: { put-back: [ … ], does: { … }, says: … }”, as far as something has to be put back.");
                 break;
@@ -337,9 +340,9 @@ internal sealed class ResetPlanner
                 break;
             case Claim.NotProved open:
                 yield return MechanismFindings.ResetNotProved.At(
-                    book.File.Top,
+                    Goal,
                     $"Whether every solved box can be put back is not proved: {open.Why}.",
-                    Hardness.Help(machine));
+                    Hardness.Help(machine, open.Why));
                 break;
         }
 
@@ -347,7 +350,8 @@ internal sealed class ResetPlanner
         {
             yield return MechanismFindings.MustReplace.At(
                 book.Box.Things.First(t => t.Id.Value == name).Id.At,
-                $"“{name}” is used up and must be replaced at every reset.");
+                $"“{name}” is used up and must be replaced at every reset.",
+                "Send spares along with the box; if the same one can be made ready again, say so in the “undo” of the stage that uses it up.");
         }
     }
 
@@ -359,6 +363,6 @@ internal sealed class ResetPlanner
         Replaces = [],
         Bound = 0,
         States = budget.Stored,
-        Findings = [MechanismFindings.ResetNotProved.At(book.File.Top, $"Whether the box can be put back is not proved: {why}.")],
+        Findings = [MechanismFindings.ResetNotProved.At(Goal, $"Whether the box can be put back is not proved: {why}.", Hardness.Help(machine, why))],
     };
 }

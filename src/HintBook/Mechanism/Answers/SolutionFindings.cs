@@ -34,24 +34,27 @@ internal static class SolutionFindings
         var at = goal[0].At with { End = goal[^1].At.End };
         if (solution.Opens is Claim.Proved { Way.IsEmpty: true })
             yield return MechanismFindings.SolvedAtStart(at);
-        else if (solution.Opens is Claim.Refuted refuted)
-            yield return MechanismFindings.NeverOpens(at, refuted.Why);
+        else if (solution.Opens is Claim.Refuted)
+            yield return MechanismFindings.NeverOpens(at, waiting.OfGoal());
         else if (solution.Opens is Claim.NotProved open && machine.Refused is not null)
-            yield return MechanismFindings.CannotExplore.At(at, $"Whether the box opens is not proved: {open.Why}.");
+            yield return MechanismFindings.CannotExplore.At(at, $"Whether the box opens is not proved: {open.Why}.", Hardness.Help(machine, open.Why));
         else if (solution.Opens is Claim.NotProved unknown)
-            yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.", Hardness.Help(machine));
+            yield return MechanismFindings.NotProved.At(at, $"Whether the box opens is not proved: {unknown.Why}.", Hardness.Help(machine, unknown.Why));
         if (solution is { Opens: Claim.Proved, NoDeadEnds: Claim.NotProved stuck })
-            yield return MechanismFindings.DeadEndsNotProved.At(at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine));
+        {
+            yield return MechanismFindings.DeadEndsNotProved.At(
+                at, $"Whether nobody gets stuck is not proved: {stuck.Why}.", Hardness.Help(machine, stuck.Why));
+        }
     }
 
     // Stages that wait for the same thing in the end are told together, at the first of them.
     private static IEnumerable<Finding> OutOfReach(Machine machine, WaitingReasons waiting, Solution solution) =>
         from s in Enumerable.Range(0, solution.Stages.Length)
         where solution.Stages[s].Reachable is Claim.Refuted
-        let root = waiting.Root([.. machine.StageActs[s].SelectMany(act => machine.Acts[act].When)])
+        let root = waiting.Root(s)
         group s by root is { } known ? (known.Variable, known.Accepts) : (-1 - s, 0UL) into same
         let stages = same.Select(s => machine.Book.Stages[s]).ToArray()
-        select MechanismFindings.StageNeverReached(stages[0], ((Claim.Refuted)solution.Stages[same.First()].Reachable).Why, stages[1..]);
+        select MechanismFindings.StageNeverReached(stages[0], waiting.OfStage(same.First()), stages[1..]);
 
     private static IEnumerable<Finding> Never(Machine machine, WaitingReasons waiting, Solution solution)
     {
@@ -61,15 +64,21 @@ internal static class SolutionFindings
         var acts = machine.Acts.Where(act => never.Contains(act.Step))
             .DistinctBy(act => act.Step.Kind == StepKind.FreeMove ? act.Step.Leaves[0].Name : (object)act);
         foreach (var act in acts)
-            yield return MechanismFindings.NeverPossible(PlaceOf(machine.Book, act.Step), waiting.Described(act.Step), waiting.Explain(act.When));
+            yield return Never(PlaceOf(machine.Book, act.Step), Asker.Of(machine.Book, act));
         foreach (var rule in machine.Rules.Where(rule => !waiting.Holds(rule.When)))
-            yield return MechanismFindings.NeverPossible(machine.Book.Box.Reactions[rule.Number].At, "what the box does by itself", waiting.Explain(rule.When));
+            yield return Never(machine.Book.Box.Reactions[rule.Number].At, Asker.Of(machine.Book, rule));
+
+        Finding Never(Span at, Asker asker) => MechanismFindings.NeverPossible(at, asker.Says, waiting.Of(asker));
     }
 
-    private static IEnumerable<Finding> NeverOpen(Machine machine, WaitingReasons waiting) => machine.Behind
-        .Where(behind => behind.Value is not [{ Literals.IsEmpty: true }] && !waiting.Holds(behind.Value))
-        .OrderBy(behind => behind.Key)
-        .Select(behind => HandlingFindings.NeverOpen(machine.Variables[behind.Key].Named!, waiting.Explain(behind.Value)));
+    private static IEnumerable<Finding> NeverOpen(Machine machine, WaitingReasons waiting)
+    {
+        foreach (var (variable, when) in machine.Behind.OrderBy(behind => behind.Key))
+        {
+            if (machine.Variables[variable].Named is { } named && when is not [{ Literals.IsEmpty: true }] && !waiting.Holds(when))
+                yield return HandlingFindings.NeverOpen(named, waiting.Of(new Asker($"“behind” of “{named.Id}”", when, [], named.Behind ?? [])));
+        }
+    }
 
     // What was in the hand on every way to a stage and is never hidden again can be given there only out of a slot that it names.
     private static IEnumerable<Finding> GivesNothing(Machine machine, Solution solution)
@@ -107,26 +116,52 @@ internal static class SolutionFindings
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
         foreach (var shortcut in solution.Shortcuts)
-        {
-            var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
-            yield return MechanismFindings.Shortcut.At(stage.Title.At,
-                $"The box opens without “{stage.Title.Value}”: {Say(shortcut.Path)}.",
-                "Mark the stage “optional: true”, or let a later one need what it gives.");
-        }
+            yield return Shortcut(book, shortcut);
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
         {
             var code = book.Box.Codes.First(c => c.Id.Value == trying.Lock);
             var minutes = Words.Count((int)Math.Ceiling(trying.Seconds / 60), "minute");
             yield return MechanismFindings.OpensByTrying.At(code.Lock!.At,
-                $"All {trying.Settings} settings of {trying.Lock} take {minutes} to try, which skips {Words.List(trying.Skips)}.",
-                "Give the lock another wheel, or lower “patience” if nobody would try that long.");
+                $"All {SolutionText.Thousands(trying.Settings)} settings of {trying.Lock} take {minutes} to try, which skips {Words.List(trying.Skips)}.",
+                code.Lock is DialLock
+                    ? "Let a setting take longer to try (“seconds-a-try”, if it does), or lower “patience” if nobody would try that long."
+                    : "Give the lock another wheel, or lower “patience” if nobody would try that long.");
         }
     }
 
     /// <summary>A way in one line.</summary>
     public static string Say(IReadOnlyCollection<Step> way) =>
         way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
+
+    private static Finding Shortcut(Book book, Shortcut shortcut)
+    {
+        var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
+        var number = RoundIt(book, stage, shortcut.Path);
+        var round = shortcut.Path[number];
+        // The move that goes round the stage stands at the end, where a long way isn't cut.
+        var way = number + 1 < shortcut.Path.Length ? $"{Say(shortcut.Path[..(number + 1)])}; and so on to the goal" : Say(shortcut.Path);
+        return MechanismFindings.Shortcut.At(
+            stage.Title.At,
+            $"The box opens without “{stage.Title.Value}”: “{round.Says}” goes round it ({way}).",
+            $"Let “{round.Says}” need what “{stage.Title.Value}” gives or opens, or mark the stage “optional: true” if it may be left out.",
+            new Related(PlaceOf(book, round), "This move goes round it."));
+    }
+
+    // The move that brings about what the stage is for; else the first of a later stage; else the last.
+    private static int RoundIt(Book book, Stage stage, ImmutableArray<Step> way)
+    {
+        var gives = stage.Moves.SelectMany(move => move.Changes).Select(change => (change.Name.Value, change.Position.Value)).ToHashSet();
+        var later = book.Stages.SkipWhile(each => each != stage).Skip(1).Select(each => each.Id.Value).ToHashSet();
+        var steps = way.ToList();
+        var instead = steps.FindIndex(step => Does(step).Any(gives.Contains));
+        var next = steps.FindIndex(step => step.Stage is { } id && later.Contains(id));
+        return instead >= 0 ? instead : next >= 0 ? next : steps.Count - 1;
+
+        IEnumerable<(string, string)> Does(Step step) => MoveOf(book, step) is { } move && step.Kind is StepKind.StageMove or StepKind.BookMove
+            ? move.Changes.Select(change => (change.Name.Value, change.Position.Value))
+            : step.Leaves.Select(placed => (placed.Name, placed.Position));
+    }
 
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
     {

@@ -15,6 +15,7 @@ internal static class GraphCheck
     private static IEnumerable<Finding> NothingGives(GainGraph graph)
     {
         var given = graph.AtStart.Concat(graph.Steps.SelectMany(step => step.Gains)).Select(number => graph[number]).ToHashSet();
+        given.UnionWith(WaysBack(graph.Book));
         return
             from condition in Conditions(graph.Book).SelectMany(Flat)
             where graph.Names.ContainsKey(condition.Name.Value)
@@ -24,10 +25,20 @@ internal static class GraphCheck
             where !positions.Any(position => given.Contains(new Gain(condition.Name.Value, position)))
             let held = graph.Names[condition.Name.Value].Attained is { } attained && positions.Contains(attained)
             let name = condition.Name.Value
-            select held
-                ? GraphFindings.NothingGives(condition, $"“{name}”", $"gives: [ {name} ]")
-                : GraphFindings.NothingGives(condition, $"“{name}” to be {Words.List(positions!, "or")}", $"does: {{ {name}: {positions[0]} }}");
+            group condition.At by (
+                Described: held ? $"“{name}”" : $"“{name}” to be {Words.List(positions!, "or")}",
+                Change: held ? $"gives: [ {name} ]" : $"does: {{ {name}: {positions[0]} }}") into missing
+            select GraphFindings.NothingGives([.. missing.Distinct()], missing.Key.Described, missing.Key.Change);
     }
+
+    // Where a reversible move may lead back to: what its needs ask of the parts that it changes.
+    private static IEnumerable<Gain> WaysBack(Book book) =>
+        from move in book.Box.Moves.Concat(book.Stages.SelectMany(stage => stage.Moves))
+        where move.Reversible
+        from need in move.Needs.SelectMany(Flat)
+        where move.Changes.Any(change => change.Name.Value == need.Name.Value)
+        from position in need.Positions
+        select new Gain(need.Name.Value, position.Value);
 
     private static IEnumerable<Finding> Unneeded(GainGraph graph)
     {

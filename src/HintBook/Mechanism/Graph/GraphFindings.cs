@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Text;
 
@@ -26,10 +27,11 @@ internal static class GraphFindings
         $"Give {stage.File.Path} a higher number than {needed.File.Path}, or correct its “needs”.",
         new Related(needed.Title.At, "This stage has to come first."));
 
-    public static Finding NothingGives(InPosition condition, string described, string change) => NothingGivesCode.At(
-        condition.At,
+    public static Finding NothingGives(ImmutableArray<Span> asked, string described, string change) => NothingGivesCode.At(
+        asked[0],
         $"This needs {described}, and nothing gives that.",
-        $"Write “{change}” in a stage or a move, or take it out of the needs.");
+        $"Write “{change}” in a stage or a move, or take it out of the needs.",
+        [.. asked[1..].Select(at => new Related(at, "It is needed here as well."))]);
 
     public static Finding Unneeded(Named named) => UnneededCode.At(
         named.Id.At,

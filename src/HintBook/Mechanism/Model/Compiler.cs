@@ -13,7 +13,12 @@ internal static class Compiler
     {
         var variables = Declared(book).ToList();
         if (variables.Find(v => v.Positions.Length > Machine.MostPositions) is { } wide)
-            return Empty(book, $"{wide.Id} has {wide.Positions.Length} positions, and {Machine.MostPositions} are the most");
+        {
+            return Empty(
+                book,
+                $"{wide.Id} has {wide.Positions.Length} positions that are told apart, and {Machine.MostPositions} are the most",
+                $"Leave out the positions of “{wide.Id}” that nothing depends on, or make two parts of it.");
+        }
 
         var numbers = variables.Select((v, i) => (v.Id, i)).DistinctBy(pair => pair.Id).ToDictionary(pair => pair.Id, pair => pair.i);
         var clauses = new Clauses(numbers, variables);
@@ -45,7 +50,10 @@ internal static class Compiler
             .ToImmutableArray();
         var goal = clauses.Of(book.Goal);
         return clauses.TooMany
-            ? Empty(book, $"a list of needs multiplies out to more than {Clauses.Most} alternatives")
+            ? Empty(
+                book,
+                $"a list of needs multiplies out to more than {Clauses.Most} alternatives",
+                "Write alternatives of one part as “{ part: [ this, that ] }” instead of “any”, or split the move in two.")
             : new Machine
             {
                 Book = book,
@@ -213,7 +221,7 @@ internal static class Compiler
         }
     }
 
-    private static Machine Empty(Book book, string why) => new()
+    private static Machine Empty(Book book, string why, string help) => new()
     {
         Book = book,
         Variables = [],
@@ -223,5 +231,6 @@ internal static class Compiler
         Goal = [],
         StageActs = [.. book.Stages.Select(_ => ImmutableArray<int>.Empty)],
         Refused = why,
+        RefusedHelp = help,
     };
 }

@@ -40,6 +40,9 @@ internal sealed record Machine
 
     /// <summary>Why the book cannot be explored at all, or null.</summary>
     public string? Refused { get; init; }
+
+    /// <summary>What to write instead where <see cref="Refused"/> says that the book can't be explored.</summary>
+    public string? RefusedHelp { get; init; }
 }
 
 /// <summary>Something with finitely many positions, numbered from 0; 0 is how the box leaves the maker.</summary>

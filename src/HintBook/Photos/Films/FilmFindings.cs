@@ -30,7 +30,8 @@ internal static class FilmFindings
         {
             yield return NoLength.At(
                 stages[0].Clip!.At,
-                $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.");
+                $"How long “{film}” is can't be told from the file, so nobody has checked that its clips lie inside it.",
+                "Play it to its end once. If it plays, save it as an MP4, which says how long it is; if it stops early, copy it once more.");
         }
         else
         {

@@ -136,7 +136,9 @@ public sealed class BookFolder
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            findings.Add(FolderFindings.Unreadable(at, path, failure));
+            findings.Add(Directory.Exists(Path.Combine(Root, path))
+                ? FolderFindings.FolderInsteadOfFile(at, path)
+                : FolderFindings.Unreadable(at, path, failure));
         }
 
         return null;

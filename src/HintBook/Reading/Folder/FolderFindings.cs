@@ -35,7 +35,19 @@ internal static class FolderFindings
     public static Finding Unreadable(Span at, string path, Exception failure) => UnreadableCode.At(
         at,
         $"“{path}” can't be read: {Why(failure)}.",
-        "Is it a file, and not a folder or a link that leads nowhere? Check its permissions, and that no other program holds it.");
+        failure switch
+        {
+            UnauthorizedAccessException => "Give yourself the right to read it, or copy it from where you have that right.",
+            FileNotFoundException or DirectoryNotFoundException =>
+                "It is a link that leads nowhere, or was taken away just now: put the file itself there, or take the link out.",
+            _ => "Close the program that holds it, or open it once if it is kept online, and try again. A link that leads to itself has to go.",
+        });
+
+    /// <summary>A folder with the name of a file that is wanted.</summary>
+    public static Finding FolderInsteadOfFile(Span at, string path) => UnreadableCode.At(
+        at,
+        $"“{path}” is a folder, and a file is wanted there.",
+        "Give the folder another name and keep it elsewhere; put the file in its place, if there is one.");
 
     public static Finding LinkLeavesTheBook(Span at, string path) => LeavesTheBookCode.At(
         at,

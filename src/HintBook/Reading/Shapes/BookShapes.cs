@@ -135,7 +135,28 @@ internal static partial class BookShapes
         List: new ListShape(Position, "[ shut, open ]", Least: 1, Most: DialPositions.Most),
         Keys: new NamedShape(Position, new EitherShape(
             Word: OneLine,
-            Keys: new FieldsShape("a position with “says”", [new("says", OneLine, "What people call it.")])), "{ shut: pushed in, open: pulled out }"));
+            Keys: new FieldsShape("a position with “says”",
+            [
+                new("says", OneLine, "What people call it."),
+                new("seen", Flag, "Whether it shows on the closed box."),
+                new("photo", OnePhoto, "The part in this position, from the folder “photos”."),
+            ])), "{ shut: pushed in, open: pulled out }"));
+
+    private static readonly Field SecondsATry = new("seconds-a-try", new NumberShape(0.1, 3600, Whole: false), "How long one setting takes to try.");
+
+    private static readonly FieldsByKeyShape Lock = new(
+        "dial",
+        With: new FieldsShape("one with “dial”",
+        [
+            new("dial", Name, "The part that is the lock: each of its positions is a setting.", Required: true),
+            SecondsATry,
+        ]),
+        Without: new FieldsShape("a lock with “wheels” and “symbols”",
+        [
+            new("wheels", new NumberShape(1, 32, Whole: true), "How many symbols are set.", Required: true),
+            new("symbols", SymbolRun, "What each wheel shows: 0-9, A-Z, or all of them in a row.", Required: true),
+            SecondsATry,
+        ]));
 
     /// <summary>The keys of <c>book.yaml</c>.</summary>
     public static FieldsShape Book { get; } = new("the keys of a book",
@@ -201,12 +222,7 @@ internal static partial class BookShapes
             new("answer", TextByCopy, "What opens the lock; { copy: name } where it differs by copy.", Required: true),
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
-            new("lock", new FieldsShape("a lock with “wheels” and “symbols”",
-            [
-                new("wheels", new NumberShape(1, 32, Whole: true), "How many symbols are set.", Required: true),
-                new("symbols", SymbolRun, "What each wheel shows: 0-9, A-Z, or all of them in a row.", Required: true),
-                new("seconds-a-try", new NumberShape(0.1, 3600, Whole: false), "How long one setting takes to try."),
-            ]), "The lock that it is set on."),
+            new("lock", Lock, "The lock that it is set on: wheels, or a part of the box."),
             new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
             new(
@@ -231,7 +247,13 @@ internal static partial class BookShapes
 
     private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("“name”, “also” and “place”",
     [
-        new("positions", new NamedShape(Position, OneLine, "{ shut: fermé, open: ouvert }"), "What people call its positions."),
+        new("positions", new NamedShape(Position, new EitherShape(
+            Word: OneLine,
+            Keys: new FieldsShape("a position with “says”",
+            [
+                new("says", OneLine, "What people call it."),
+                new("photo", OnePhoto, "The part in this position, with its words in this language."),
+            ])), "{ shut: fermé, open: ouvert }"), "What people call its positions."),
         new("name", Text, "What people call it."),
         new("also", Texts, "Other names for it."),
         new("place", Text, "Where it is, in words."),

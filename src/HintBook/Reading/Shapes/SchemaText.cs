@@ -87,6 +87,9 @@ internal sealed class SchemaText
             case FieldsShape fields:
                 WriteFields(fields);
                 break;
+            case FieldsByKeyShape byKey:
+                WriteAll("anyOf", [byKey.Without, byKey.With], WriteObject);
+                break;
             case EitherShape either:
                 WriteAll("anyOf", new[] { either.Word, either.List, either.Keys }.OfType<Shape>(), WriteObject);
                 break;

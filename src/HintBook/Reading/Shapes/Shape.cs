@@ -64,6 +64,15 @@ internal sealed record FieldsShape(string What, ImmutableArray<Field> Fields) : 
     public Field? this[string key] => Fields.FirstOrDefault(field => field.Key == key);
 }
 
+/// <summary>Keys of one list where a certain key is among them, and of another list elsewhere.</summary>
+/// <param name="Key">The key that decides.</param>
+/// <param name="With">The keys beside it; it is required there.</param>
+/// <param name="Without">The keys where it is absent; it isn't allowed there.</param>
+internal sealed record FieldsByKeyShape(string Key, FieldsShape With, FieldsShape Without) : Shape
+{
+    public override string Wanted => $"{Without.Wanted}, or {With.Wanted}";
+}
+
 /// <summary>What is wanted depends on how it is written: as a word, as a list or as keys.</summary>
 internal sealed record EitherShape(Shape? Word = null, Shape? List = null, Shape? Keys = null) : Shape
 {

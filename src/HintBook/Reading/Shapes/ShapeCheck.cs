@@ -55,6 +55,9 @@ internal static class ShapeCheck
             case (ConditionShape condition, YamlMap map):
                 CheckCondition(map, condition, key, findings);
                 break;
+            case (FieldsByKeyShape byKey, YamlMap map):
+                CheckFields(map, map[byKey.Key] is null ? byKey.Without : byKey.With, findings);
+                break;
             case (FieldsShape fields, YamlMap map):
                 CheckFields(map, fields, findings);
                 break;

@@ -66,7 +66,10 @@ internal static class ShapeFindings
         name.Value == ConditionShape.AnyKey
             ? "Nothing can be called “any”: the word stands for alternatives."
             : $"{name.Described} can't be a name.",
-        $"Write instead: {shape.Wanted}.");
+        name.Value == ConditionShape.AnyKey ? "Give it another name, such as “either”, here and wherever it is spoken of."
+        : Words.Hyphenated(name.Value) is { Length: > 0 } near && shape.Pattern?.IsMatch(near) == true && near != name.Value
+            ? $"Write instead: {near}, here and wherever it is spoken of. What people call it goes under “{(shape.Example == "hive-tool" ? "name" : "says")}”."
+            : $"Write instead: {shape.Wanted}.");
 
     // What is wanted, the message has said already.
     private static string Instead(Shape shape) => shape switch

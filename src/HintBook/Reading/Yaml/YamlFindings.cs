@@ -26,13 +26,13 @@ internal static class YamlFindings
 
     public static Finding Alias(Span at, string name) => AliasCode.At(
         at,
-        $"“*{name}” repeats another place of the file, which a book can't do.",
-        "Write the value out again.");
+        $"“*{name}” begins with a star, which in YAML repeats another place of the file, and a book can't do that.",
+        $"Write “{name.Trim('*')}” without the star, or put the whole text into quotes. To repeat a value, write it out again.");
 
     public static Finding TooDeep(Span at) => TooDeepCode.At(
         at,
         $"Here more than {YamlText.MostNesting} lists or groups stand inside each other.",
-        "Nothing in a book needs more than six. Look for a bracket that isn't closed.");
+        "Nothing in a book needs more than six: take out the brackets or dashes that are too many.");
 
     public static Finding KeyTwice(Span at, string key, Span first) => KeyTwiceCode.At(
         at,
@@ -43,7 +43,7 @@ internal static class YamlFindings
     public static Finding KeyIsNoWord(Span at, string described) => KeyIsNoWordCode.At(
         at,
         $"Before a colon stands a word, but here is {described}.",
-        "Write instead: word: value");
+        "Write one name alone before the colon, without brackets. What else people call a thing or a part goes under “also”.");
 
     public static Finding SecondDocument(Span at) => SecondDocumentCode.At(
         at,

@@ -184,7 +184,8 @@ internal sealed class YamlText
     }
 
     // The parser puts places of its own before its sentence: "(Line: 1, Col: 2, Idx: 3) - …".
-    private static string Unprefixed(string message)
+    /// <summary>What the parser says, in plain words, without a full stop.</summary>
+    public static string Unprefixed(string message)
     {
         var cut = message.LastIndexOf("): ", StringComparison.Ordinal);
         return InPlainWords.FirstOrDefault(known => message.Contains(known.Said, StringComparison.Ordinal)).Meant

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism.Model;
+using HintBook.Text;
+
+namespace HintBook.Mechanism.Answers;
+
+/// <summary>Why something never holds.</summary>
+/// <param name="Why">Sentences: the cause, then the way to it.</param>
+/// <param name="Help">What to write instead, at the link that is wrong.</param>
+/// <param name="AskedAt">Where something is asked for that nothing gives; null for any other cause.</param>
+internal sealed record Cause(string Why, string Help, Span? AskedAt)
+{
+    /// <summary>The place where something is asked for that nothing gives, for a finding that stands elsewhere.</summary>
+    public ImmutableArray<Related> Related => AskedAt is { } at ? [new Related(at, NothingGives)] : [];
+
+    /// <summary>What is to be seen at <see cref="AskedAt"/>.</summary>
+    public const string NothingGives = "Nothing gives what is asked for here.";
+}
+
+/// <summary>Something that asks for conditions, as far as it matters for why they never hold.</summary>
+/// <param name="Says">What a person would call it, for sentences: <c>“The lid”</c>.</param>
+/// <param name="When">The alternatives.</param>
+/// <param name="Moves">The variables that it changes itself.</param>
+/// <param name="Asks">The conditions as they are written.</param>
+internal sealed record Asker(string Says, ImmutableArray<Clause> When, ImmutableArray<int> Moves, IEnumerable<Condition> Asks)
+{
+    /// <summary>A move or a free part.</summary>
+    public static Asker Of(Book book, Act act) =>
+        new(Describe(book, act.Step), act.When, [.. act.Effects.Select(effect => effect.Variable)], Needs(book, act.Step));
+
+    /// <summary>A reaction.</summary>
+    public static Asker Of(Book book, Rule rule) => new(
+        Describe(book.Box.Reactions[rule.Number]), rule.When, [.. rule.Effects.Select(effect => effect.Variable)], book.Box.Reactions[rule.Number].When);
+
+    /// <summary>What a person would call a step.</summary>
+    public static string Describe(Book book, Step step) => step.Kind == StepKind.FreeMove
+        ? $"moving {book.Box.Parts.First(part => part.Id.Value == step.Leaves[0].Name).Name}"
+        : $"“{step.Says}”";
+
+    /// <summary>A reaction by what it does.</summary>
+    public static string Describe(Reaction reaction) =>
+        $"the reaction “{string.Join(", ", reaction.Changes.Select(change => $"{change.Name.Value}: {change.Position.Value}"))}”";
+
+    /// <summary>Where a name is asked for: in the conditions themselves, or in what the things that are moved lie behind.</summary>
+    public Span? PlaceOf(Book book, string name) =>
+        Asks.Concat(book.Box.Names.SelectMany(named => named.Behind ?? [])).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
+
+    private static ImmutableArray<Condition> Needs(Book book, Step step) => step.Kind switch
+    {
+        StepKind.StageMove => book.Stages.First(stage => stage.Id.Value == step.Stage).Moves[step.Move].Needs,
+        StepKind.BookMove => book.Box.Moves[step.Move].Needs,
+        StepKind.FreeMove => book.Box.Parts.First(part => part.Id.Value == step.Leaves[0].Name).Needs,
+        _ => [],
+    };
+
+    private static IEnumerable<InPosition> Flat(Condition condition) => condition switch
+    {
+        AnyOf any => any.Alternatives.SelectMany(all => all.SelectMany(Flat)),
+        InPosition one => [one],
+        _ => [],
+    };
+}
