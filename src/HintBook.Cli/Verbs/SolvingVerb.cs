@@ -49,7 +49,7 @@ internal static class SolvingVerb
 
             using var progress = new Progress(terminal);
             var longest = parsed.GetValue(time) is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue;
-            var limits = new SolveLimits((long)parsed.GetValue(memory) << 20, longest);
+            var limits = SolveLimits.Of(parsed.GetValue(memory), longest);
             var answer = ask(read.Book, limits, progress);
             progress.Clear();
             var all = Findings.Of(findings(answer));

@@ -25,6 +25,9 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
     /// <summary>States looked at in all explorations that have ended, each as often as it counts.</summary>
     public long Used { get; private set; }
 
+    /// <summary>Bytes that are kept of explorations that have ended.</summary>
+    public long Held { get; private set; }
+
     /// <summary>Seconds since the start.</summary>
     public double Seconds => time.GetElapsedTime(start).TotalSeconds;
 
@@ -46,7 +49,7 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
         }
 
         Why = stop.IsCancellationRequested ? "it was stopped"
-            : bytes > limits.Memory ? $"{limits.Memory >> 20} MiB were not enough for the states"
+            : bytes + Held > limits.Memory ? $"{limits.Memory >> 20} MiB were not enough for the states"
             : Used + (states * each) > limits.States ? string.Create(CultureInfo.InvariantCulture, $"{limits.States:#,0} states were not enough")
             : seconds > limits.Time.TotalSeconds ? $"{limits.Time.TotalSeconds:0.##} seconds were not enough"
             : null;
@@ -54,7 +57,9 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
     }
 
     /// <summary>Another budget that has used as much so far.</summary>
-    public Budget Fork() => new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored, Used = Used };
+    /// <param name="held">Bytes that are kept meanwhile.</param>
+    public Budget Fork(long held = 0) =>
+        new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored, Used = Used, Held = Held + held };
 
     /// <summary>Counts the states of an exploration that has ended.</summary>
     /// <param name="states">How many it stored.</param>

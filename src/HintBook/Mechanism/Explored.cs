@@ -63,5 +63,5 @@ public sealed class Explored
         new(book, new Budget(limits, time, progress, stop), work);
 
     /// <summary>What is left of the budget after exploring; one for each who asks, so that two may ask at the same time.</summary>
-    internal Budget Continued() => budget.Fork();
+    internal Budget Continued() => budget.Fork(Graph?.Bytes ?? 0);
 }

@@ -15,7 +15,7 @@ internal static class CertainBefore
         var things = new Attainable(graph.Machine);
         var words = (things.Count + 63) / 64;
         var bytes = (long)graph.Count * words * sizeof(ulong) * 2;
-        if (bytes > budget.Limits.Memory || (long)graph.Count * words > int.MaxValue / 2)
+        if (budget.Spent(0, 0, graph.Bytes + bytes) || (long)graph.Count * words > int.MaxValue / 2)
             return null;
 
         var own = new ulong[graph.Count * words];

@@ -32,7 +32,15 @@ internal static class ExplorationStrategy
             reduced ??= ByReduction.Explore(machine, budget, ManyStates);
         if (reduced is null)
             return (Read(graph, budget), graph.Unrest, null);
-        return (Better(reduced, graph, machine, budget), graph.Unrest, null);
+        // What was reached of the graph isn't kept while more is looked for.
+        var (unrest, (way, atLeast)) = (graph.Unrest, Partly(graph));
+        return (Better(reduced, way, atLeast, machine, budget), unrest, null);
+    }
+
+    private static (List<int>? Way, int AtLeast) Partly(StateGraph graph)
+    {
+        var partly = PartialGraph.Answer(graph);
+        return (partly.Way, partly.AtLeast);
     }
 
     private static StateGraph? Plainly(Machine machine, Budget budget) =>
@@ -45,16 +53,15 @@ internal static class ExplorationStrategy
         (int)Math.Min(MostStatesToSettleWhatIsOpen, MostBytesToSettleWhatIsOpen / (4 + Math.Max(1, machine.Variables.Length)));
 
     // Whatever was reached before it stopped was reached by a shortest way; without the acts between them more states can be reached.
-    private static ExplorationResult Better(ExplorationResult reduced, StateGraph graph, Machine machine, Budget budget)
+    private static ExplorationResult Better(ExplorationResult reduced, List<int>? known, int atLeast, Machine machine, Budget budget)
     {
-        var partly = PartialGraph.Answer(graph);
-        if (partly.Way is not null)
-            return reduced with { Way = partly.Way, AtLeast = partly.AtLeast };
+        if (known is not null)
+            return reduced with { Way = known, AtLeast = atLeast };
         if (reduced.Way is null
             || budget.Why is not null
             || BreadthFirst.Explore(machine, budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is not { } reach)
         {
-            return reduced with { AtLeast = Math.Max(reduced.AtLeast, partly.AtLeast) };
+            return reduced with { AtLeast = Math.Max(reduced.AtLeast, atLeast) };
         }
 
         return reach.WayToGoal() is { } way

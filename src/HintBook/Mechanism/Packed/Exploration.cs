@@ -6,6 +6,9 @@ namespace HintBook.Mechanism.Packed;
 /// <summary>Explores a machine frontier by frontier.</summary>
 internal static class Exploration
 {
+    // A state with its acts takes about four times as long as one without, and reading the answers off takes about nine bytes more of each.
+    private const int EachCounts = 4;
+    private const long BytesToRead = 9;
     private const int Stride = 1024;
     private const int MostEdges = 1 << 30;
 
@@ -41,11 +44,12 @@ internal static class Exploration
             Run();
         if (layers[^1] != table.States.Count)
             layers.Add(table.States.Count);
-        budget.Add(table.States.Count);
+        budget.Add(table.States.Count, EachCounts);
         var graph = new StateGraph
         {
             Machine = machine,
             Count = table.States.Count,
+            Bytes = table.Bytes + from.Bytes + to.Bytes + by.Bytes,
             From = from,
             To = to,
             By = by,
@@ -85,7 +89,7 @@ internal static class Exploration
                         return;
                     }
 
-                    if (number % Stride == 0 && budget.Spent(table.States.Count, end - layers[^1], table.Bytes + from.Bytes + to.Bytes + by.Bytes))
+                    if (number % Stride == 0 && budget.Spent(table.States.Count, end - layers[^1], table.BytesToGrow + from.Bytes + to.Bytes + by.Bytes + (table.States.Count * BytesToRead), EachCounts))
                     {
                         stopped = budget.Why;
                         layers.Add(end);
@@ -138,6 +142,7 @@ internal static class Exploration
             {
                 Machine = machine,
                 Count = number + 1,
+                Bytes = 0,
                 From = from,
                 To = to,
                 By = by,

@@ -14,6 +14,9 @@ internal sealed class StateGraph
     /// <summary>How many states there are.</summary>
     public required int Count { get; init; }
 
+    /// <summary>Bytes that it holds.</summary>
+    public required long Bytes { get; init; }
+
     /// <summary>Where each state's acts begin in <see cref="To"/> and <see cref="By"/>; one entry more than there are states expanded.</summary>
     public required ChunkedList<int> From { get; init; }
 

@@ -15,6 +15,9 @@ internal sealed class StateTable<T>
     /// <summary>Bytes held.</summary>
     public long Bytes => States.Bytes + ((long)slots.Length * sizeof(int));
 
+    /// <summary>Bytes held while the table of numbers is made larger.</summary>
+    public long BytesToGrow => Bytes + ((long)slots.Length * 2 * sizeof(int));
+
     /// <summary>The number of a state, which is new if it equals the count before the call.</summary>
     public int Add(in T state)
     {

@@ -79,8 +79,9 @@ internal sealed class FewestSteps
     public int CountWith(IReadOnlyCollection<int> acts)
     {
         var more = acts.Where(act => owner[act] >= 0).CountBy(act => owner[act]).ToDictionary();
-        return others + acts.Count(act => owner[act] < 0)
+        var shared = others + acts.Count(act => owner[act] < 0)
             + Enumerable.Range(0, counted.Length).Sum(v => Math.Max(chained[v], counted[v] + more.GetValueOrDefault(v)));
+        return Math.Max(Apart, shared);
     }
 
     private int AtLeast(int variable) => Math.Max(chained[variable], counted[variable]);
