@@ -142,10 +142,12 @@ public static class SolutionText
         var bound = solution.Widest.Exact ? "never more than" : "at times";
         Line(text, solution.Widest.Exact ? "proved" : "not proved",
             solution.Widest.Count == 0
-                ? "no stage is ever open"
+                ? solution.Widest.Exact ? "no stage is ever open" : "how many stages are open at once: they were too many to look at"
                 : $"{bound} {Words.Count(solution.Widest.Count, "stage")} open at once: {Words.List(solution.Widest.Stages)}");
-        var uncounted = solution.Orders.Exact ? "" : ": they were too many to count";
-        Line(text, solution.Orders.Exact ? "proved" : "not proved", $"the stages can be done in {Orders(solution.Orders)}{uncounted}");
+        Line(text, solution.Orders.Exact ? "proved" : "not proved",
+            solution.Orders.Exact ? $"the stages can be done in {Orders(solution.Orders)}"
+            : solution.Orders.Count > 1 ? $"the stages can be done in {Orders(solution.Orders)}: they were too many to count"
+            : "in how many orders the stages can be done: they were too many to count");
     }
 
     private static string Orders(Orders orders)
