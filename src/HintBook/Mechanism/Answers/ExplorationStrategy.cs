@@ -12,6 +12,7 @@ internal static class ExplorationStrategy
     private const int MostToReach = 20_000_000;
     private const int ManyStates = 100_000;
     private const int MostPlacesPlainly = 1_000_000;
+    private const int MostPartsPlainly = 100;
 
     /// <summary>
     /// What can be found out about a machine: by reduction first, and by looking at every state where that leaves something open and there
@@ -43,10 +44,10 @@ internal static class ExplorationStrategy
         return (partly.Way, partly.AtLeast);
     }
 
-    private static StateGraph? Plainly(Machine machine, Budget budget) =>
-        Math.Min(budget.Limits.Plainly, MostPlacesPlainly / Math.Max(1, machine.Variables.Length)) is > 0 and var most
-            ? Exploration.Whole(machine, budget, most: most)
-            : null;
+    // States of a box with many parts are wide, and then even a few take their time.
+    private static StateGraph? Plainly(Machine machine, Budget budget) => budget.Limits.Plainly > 0 && machine.Variables.Length is > 0 and <= MostPartsPlainly
+        ? Exploration.Whole(machine, budget, most: Math.Min(budget.Limits.Plainly, MostPlacesPlainly / machine.Variables.Length))
+        : null;
 
     // Large boxes rarely have few states, and each of theirs is large.
     private static int MostToSettle(Machine machine) =>

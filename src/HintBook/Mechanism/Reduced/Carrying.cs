@@ -47,19 +47,13 @@ internal sealed class Carrying
     {
         while (left.Count > 0)
         {
-            if (left.FindIndex(act => IsForLater(act) && CanBeEnsured(free.Reduced.Acts[act].When)) is >= 0 and var later)
-            {
-                wide.Make(left[later], anywhere);
-                left.RemoveAt(later);
-            }
-            else if (left.FindIndex(act => Stepper.Holds(machine.Acts[act].When, state)) is >= 0 and var now)
-            {
-                Take(now);
-            }
-            else if (left.FindIndex(act => CanBeEnsured(free.Reduced.Acts[act].When)) is >= 0 and var next)
+            if (left.RemoveAll(DoneAsItStands) > 0)
+                continue;
+            if (left.FindIndex(act => CanBeEnsured(free.Reduced.Acts[act].When)) is >= 0 and var next)
             {
                 Ensure(free.Reduced.Acts[left[next]].When);
-                Take(next);
+                Take(left[next]);
+                left.RemoveAt(next);
             }
             else
             {
@@ -72,11 +66,21 @@ internal sealed class Carrying
         Ensure(free.Widened(then));
         return real;
 
-        void Take(int number)
+        bool DoneAsItStands(int act)
         {
-            Make(left[number]);
-            wide.Make(left[number], anywhere);
-            left.RemoveAt(number);
+            if (IsForLater(act) && CanBeEnsured(free.Reduced.Acts[act].When))
+                wide.Make(act, anywhere);
+            else if (Stepper.Holds(machine.Acts[act].When, state))
+                Take(act);
+            else
+                return false;
+            return true;
+        }
+
+        void Take(int act)
+        {
+            Make(act);
+            wide.Make(act, anywhere);
         }
     }
 
