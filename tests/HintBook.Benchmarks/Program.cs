@@ -5,7 +5,8 @@ using HintBook.Benchmarks.Mechanism;
 using HintBook.Benchmarks.Rooms;
 using HintBook.Benchmarks.Whole;
 
-// Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built, `leaks` the search for secrets,
+// Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
+// `leaks` the search for secrets,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process,
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.

@@ -7,8 +7,8 @@ using HintBook.Tests.Mechanism;
 namespace HintBook.Benchmarks.Mechanism;
 
 /// <summary>
-/// Boxes with parts that can be shut again, each in a process of its own, as a user meets them: from the start of the process to all answers of <c>solve</c>, and of
-/// <c>reset</c>. The boxes are made in memory, so that reading a folder isn't in the times.
+/// Boxes with parts that can be shut again, each in a process of its own, as a user meets them: from the start of the process to all answers of
+/// <c>solve</c>, and of <c>reset</c>. The boxes are made in memory, so that reading a folder isn't in the times.
 /// </summary>
 internal static class BoxNumbers
 {

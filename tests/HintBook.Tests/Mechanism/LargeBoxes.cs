@@ -83,7 +83,11 @@ internal static class LargeBoxes
     {
         var box = new BoxBuilder();
         for (var i = 0; i < parts; i++)
-            box.Part($"p{i}", "shut", "open").Stage($"s{i}", "", $"p{i}=open", undo: BoxBuilder.Undo("", $"p{i}=shut")).Move($"shut {i}", $"p{i}=open", $"p{i}=shut");
+        {
+            box.Part($"p{i}", "shut", "open").Stage($"s{i}", "", $"p{i}=open", undo: BoxBuilder.Undo("", $"p{i}=shut"));
+            box.Move($"shut {i}", $"p{i}=open", $"p{i}=shut");
+        }
+
         return box.Goal(All(parts, i => $"p{i}=open")).Build();
     }
 
@@ -102,8 +106,8 @@ internal static class LargeBoxes
     }
 
     /// <summary>
-    /// Rooms of a cabinet, two chains of them side by side. Each has a door that must be shut again, a drawer, a pin that falls out when the open box is tilted,
-    /// a dial, and a tray that comes out with the box upright.
+    /// Rooms of a cabinet, two chains of them side by side. Each has a door that must be shut again, a drawer, a pin that falls out when the open box
+    /// is tilted, a dial, and a tray that comes out with the box upright.
     /// </summary>
     public static Book Rooms(int count)
     {
@@ -132,7 +136,8 @@ internal static class LargeBoxes
             box.Free($"f{i}", "", "a", "b", "c", "d");
         for (var i = 0; i < stages; i++)
         {
-            var needs = string.Join(", ", new[] { i == 0 ? "" : $"p{(i - 1) / 2}=open", i % 3 == 0 ? $"f{i % 4}={"abcd"[i % 7 % 4]}" : "" }.Where(need => need.Length > 0));
+            var (before, beside) = (i == 0 ? "" : $"p{(i - 1) / 2}=open", i % 3 == 0 ? $"f{i % 4}={"abcd"[i % 7 % 4]}" : "");
+            var needs = string.Join(", ", new[] { before, beside }.Where(need => need.Length > 0));
             box.Part($"p{i}", "shut", "open").Stage($"s{i}", needs, $"p{i}=open", undo: BoxBuilder.Undo("", $"p{i}=shut", needs));
         }
 
@@ -147,7 +152,10 @@ internal static class LargeBoxes
         {
             box.Part($"d{i}", [.. Enumerable.Range(0, 60).Select(n => $"n{n}")]);
             for (var n = 0; n < 60; n++)
-                box.Move($"turn {i} from {n} on", $"d{i}=n{n}", $"d{i}=n{(n + 1) % 60}").Move($"turn {i} from {n} back", $"d{i}=n{n}", $"d{i}=n{(n + 59) % 60}");
+            {
+                box.Move($"turn {i} from {n} on", $"d{i}=n{n}", $"d{i}=n{(n + 1) % 60}");
+                box.Move($"turn {i} from {n} back", $"d{i}=n{n}", $"d{i}=n{(n + 59) % 60}");
+            }
         }
 
         return box.Stage("lid-opens", All(count, i => $"d{i}=n{DialSetting(i)}"), "lid=open").Goal("lid=open").Build();

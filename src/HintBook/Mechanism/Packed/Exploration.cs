@@ -89,7 +89,7 @@ internal static class Exploration
                         return;
                     }
 
-                    if (number % Stride == 0 && budget.Spent(table.States.Count, end - layers[^1], table.BytesToGrow + from.Bytes + to.Bytes + by.Bytes + (table.States.Count * BytesToRead), EachCounts))
+                    if (number % Stride == 0 && budget.Spent(table.States.Count, end - layers[^1], Bytes(), EachCounts))
                     {
                         stopped = budget.Why;
                         layers.Add(end);
@@ -120,6 +120,8 @@ internal static class Exploration
                 layers.Add(end);
             }
         }
+
+        long Bytes() => table.BytesToGrow + from.Bytes + to.Bytes + by.Bytes + (table.States.Count * BytesToRead);
 
         bool Settled(ref T state, int[] last, Settling<T> settling)
         {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Books;
 using HintBook.Mechanism.Answers;
 using HintBook.Mechanism.Model;
 

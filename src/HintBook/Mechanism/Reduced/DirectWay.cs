@@ -3,8 +3,9 @@ using HintBook.Mechanism.Model;
 namespace HintBook.Mechanism.Reduced;
 
 /// <summary>
-/// Looks for a way to the goal of a given length, depth first, and turns back where too few steps are left for what is still to come about. What is to come about is
-/// counted so that no act counts twice, so nothing is missed (an admissible bound, as in A*: Hart, Nilsson and Raphael 1968; landmarks: Karpas and Domshlak 2009).
+/// Looks for a way to the goal of a given length, depth first, and turns back where too few steps are left for what is still to come about. That is
+/// counted so that no act counts twice, so nothing is missed (an admissible bound, as in A*: Hart, Nilsson and Raphael 1968; of landmarks: Karpas and
+/// Domshlak 2009).
 /// </summary>
 internal sealed class DirectWay
 {

@@ -90,11 +90,11 @@ internal sealed class FewestSteps
     {
         var events = Events().Select(number => (Number: number, Asked: AskedBy(number), Before: BeforeOf(number)))
             .OrderBy(e => e.Before.Count()).Append((Number: -1, Asked: Union(machine.Goal), Before: certain)).ToList();
-        var chained = new int[machine.Variables.Length];
+        var furthest = new int[machine.Variables.Length];
         var by = events.SelectMany(e => e.Asked.Select(literal => (Event: e, Literal: literal))).GroupBy(asked => asked.Literal.Variable);
         foreach (var asked in by.Where(asked => moves.Of(asked.Key).Any(edge => edge.Alone)))
-            chained[asked.Key] = Furthest(asked.Key, [.. asked.Select(one => (one.Event.Number, one.Literal.Accepts, one.Event.Before))]);
-        return chained;
+            furthest[asked.Key] = Furthest(asked.Key, [.. asked.Select(one => (one.Event.Number, one.Literal.Accepts, one.Event.Before))]);
+        return furthest;
     }
 
     // Acts, and positions that only reactions give.
@@ -105,7 +105,7 @@ internal sealed class FewestSteps
         ? landmarks.Before(machine.Acts[number].When) ?? new Bits(things.Count)
         : landmarks.Before([new Clause([new Literal(things.PlaceOf(number).Variable, 1UL << things.PlaceOf(number).Position)])]) ?? new Bits(things.Count);
 
-    private IEnumerable<Literal> AskedBy(int number)
+    private List<Literal> AskedBy(int number)
     {
         if (number < machine.Acts.Length)
             return Union(machine.Acts[number].When);
@@ -148,8 +148,9 @@ internal sealed class FewestSteps
     {
         var count = machine.Variables[variable].Positions.Length;
         int[][] distance = [.. Enumerable.Range(0, count).Select(p => Enumerable.Range(0, count).Select(q => p == q ? 0 : Far).ToArray())];
-        var edges = moves.Of(variable).Select(edge => (edge.From, edge.To, Cost: edge.Alone ? 1 : 0)).Concat(
-            machine.Rules.SelectMany(rule => rule.Effects).Where(effect => effect.Variable == variable).Select(effect => (effect.From, To: effect.Position, Cost: 0)))
+        var byRules = machine.Rules.SelectMany(rule => rule.Effects).Where(effect => effect.Variable == variable);
+        var edges = moves.Of(variable).Select(edge => (edge.From, edge.To, Cost: edge.Alone ? 1 : 0))
+            .Concat(byRules.Select(effect => (effect.From, To: effect.Position, Cost: 0)))
             .Distinct().ToList();
         foreach (var row in distance)
         {

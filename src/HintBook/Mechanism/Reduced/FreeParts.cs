@@ -104,7 +104,8 @@ internal sealed class FreeParts
     public List<int> Real(IEnumerable<int> way, ImmutableArray<Clause> then) => order.Count == 0 ? [.. way] : new Carrying(this, machine).Out(way, then);
 
     /// <summary>
-    /// A real way that makes the same acts, in a box that only gains, in whatever order moves free parts least: whatever can be done as they stand is done first.
+    /// A real way that makes the same acts, in a box that only gains, in an order that moves free parts seldom: whatever can be done as they stand
+    /// is done first.
     /// </summary>
     /// <param name="acts">Acts of the reduced machine, in an order in which they can be made.</param>
     /// <param name="then">What must hold at the end beside.</param>

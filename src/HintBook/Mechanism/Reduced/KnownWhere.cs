@@ -5,8 +5,8 @@ using HintBook.Mechanism.Model;
 namespace HintBook.Mechanism.Reduced;
 
 /// <summary>
-/// What is known to hold, and to hold for ever, once a variable stands in a position that it was moved to: what every edge there asks for or gives, and what was
-/// known where the edge came from. The greatest solution, found by letting go of what some edge doesn't give.
+/// What is known to hold, and to hold for ever, once a variable stands in a position that it was moved to: what every edge there asks for or gives,
+/// and what was known where the edge came from. The greatest solution, found by letting go of what some edge doesn't give.
 /// </summary>
 internal sealed class KnownWhere
 {

@@ -86,14 +86,14 @@ internal sealed class Moves
         foreach (var effect in act.Effects)
         {
             var v = effect.Variable;
-            var harmless = act.Effects.All(other => other.Variable == v || IsHarmless(other));
+            var minded = !act.Effects.All(other => other.Variable == v || IsHarmless(other));
             foreach (var clause in act.When)
             {
-                var asked = clause.Literals.FirstOrDefault(literal => literal.Variable == v, new Literal(v, ulong.MaxValue));
-                var from = asked.Accepts & effect.From & machine.Variables[v].All & ~(1UL << effect.Position);
+                var own = clause.Literals.FirstOrDefault(literal => literal.Variable == v, new Literal(v, ulong.MaxValue));
+                var from = own.Accepts & effect.From & machine.Variables[v].All & ~(1UL << effect.Position);
                 var rest = clause.Literals.RemoveAll(literal => literal.Variable == v);
                 if (from != 0)
-                    edges[v].Add(new Edge(number, from, effect.Position, rest, act.Effects.Length == 1, harmless));
+                    edges[v].Add(new Edge(number, from, effect.Position, rest, act.Effects.Length == 1, !minded));
             }
         }
     }

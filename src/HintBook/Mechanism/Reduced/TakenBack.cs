@@ -4,9 +4,9 @@ using HintBook.Mechanism.Model;
 namespace HintBook.Mechanism.Reduced;
 
 /// <summary>
-/// Whether every act can be taken back on the spot: from wherever it leads, acts of putting back lead to where it was made, whatever else is so. Then every state
-/// that can be reached leads back to the shipped one, by taking back the way there from its end; nothing has to be explored. An act that sets off
-/// reactions doesn't count as one that can be.
+/// Whether every act can be taken back on the spot: from wherever it leads, acts of putting back lead to where it was made, whatever else is so. Then
+/// every state that can be reached leads back to the shipped one, by taking back the way there from its end; nothing has to be explored. An act that sets
+/// off reactions doesn't count as one that can be.
 /// </summary>
 internal sealed class TakenBack
 {
@@ -59,9 +59,10 @@ internal sealed class TakenBack
                 before[v] |= attainable[v] & ~1UL;
         }
 
-        foreach (var effect in act.Effects.Where(effect => machine.Variables[effect.Variable].IsKnowledge && effect.From == machine.Variables[effect.Variable].NotGone))
+        var learnt = act.Effects.Where(effect => machine.Variables[effect.Variable].IsKnowledge).ToImmutableArray();
+        foreach (var effect in learnt.Where(effect => effect.From == machine.Variables[effect.Variable].NotGone))
             before[effect.Variable] = 1UL << effect.Position;
-        var moved = act.Effects.Where(effect => !machine.Variables[effect.Variable].IsKnowledge).ToImmutableArray();
+        var moved = act.Effects.Except(learnt).ToImmutableArray();
         return Origins(before, moved) is { } origins && origins.TrueForAll(origin => Leads(before, moved, origin));
     }
 
