@@ -91,7 +91,11 @@ internal static class BoxNumbers
         for (var round = 0; round < Rounds; round++)
         {
             var watch = Stopwatch.StartNew();
-            using var process = Process.Start(new ProcessStartInfo("dotnet", [Self, "box", verb, name]) { RedirectStandardOutput = true })!;
+            using var process = Process.Start(new ProcessStartInfo("dotnet", [Self, "box", verb, name])
+            {
+                RedirectStandardOutput = true,
+                UseShellExecute = false,
+            })!;
             open = process.StandardOutput.ReadLine() ?? "";
             bytes = Math.Max(bytes, long.Parse(process.StandardOutput.ReadLine() ?? "0", CultureInfo.InvariantCulture));
             process.WaitForExit();
