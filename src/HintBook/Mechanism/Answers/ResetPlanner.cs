@@ -101,7 +101,7 @@ internal sealed class ResetPlanner
         var attainable = Attainable(back);
         if (greedily && (greedy.PutsBackAnything(attainable, Movable()) || new TakenBack(machine, back, attainable).All()))
             return new Claim.Proved(plan);
-        var forward = explored.Graph ?? Exploration.Whole(machine, budget);
+        var forward = explored.Graph is { Alike: null } whole ? whole : Exploration.Whole(machine, budget);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
         var ends = Ends(forward, back);
