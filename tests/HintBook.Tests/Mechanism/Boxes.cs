@@ -199,7 +199,8 @@ internal static class Boxes
             box.Move($"drop {i} {room} {hand}", $"robot={room}, ball{i}={hand}", $"ball{i}={room}, {hand}=free");
         }
 
-        return box.Stage("lid", string.Join(", ", Enumerable.Range(0, balls).Select(i => $"ball{i}=b")), "lid=open").Goal("lid=open").Build();
+        return box.Stage("lid", string.Join(", ", Enumerable.Range(0, balls).Select(i => $"ball{i}=b")), "lid=open", undo: BoxBuilder.Undo("", "lid=shut"))
+            .Goal("lid=open").Build();
     }
 
     /// <summary>One stage for each element, needing those below it; the goal needs all.</summary>

@@ -46,6 +46,41 @@ public class SymmetryTests
         Assert.InRange(solution.States, 1, 5_000);
     }
 
+    // As far back as there, and the lid to shut.
+    [Theory]
+    [InlineData(4)]
+    [InlineData(16)]
+    public void A_gripper_puts_alike_balls_back_in_as_many_steps_and_few_states_are_looked_at(int balls)
+    {
+        var plan = Solving.Reset(Boxes.Gripper(balls), plainly: 0);
+        Assert.IsType<Claim.Proved>(plan.Possible);
+        Assert.Equal((3 * balls, 3 * balls), (plan.Plan.Length, plan.Bound));
+        Assert.InRange(plan.States, 1, 5_000);
+    }
+
+    [Fact]
+    public void Boxes_with_alike_things_are_put_back_in_as_many_steps()
+    {
+        var (proved, refuted) = (0, 0);
+        RandomAlike.Any.Sample(
+            book =>
+            {
+                var (fewer, whole) = (Solving.Reset(book, plainly: 0), Solving.Reset(book, reduce: false));
+                Assert.Equal((whole.Possible.Word, whole.Plan.Length), (fewer.Possible.Word, fewer.Plan.Length));
+                if (whole.Plan.IsEmpty)
+                    return;
+                Interlocked.Increment(ref whole.Possible is Claim.Proved ? ref proved : ref refuted);
+                if (fewer.Possible is not Claim.Refuted { Witness: var opened })
+                    return;
+                var replayer = new Replayer(book);
+                Assert.Null(replayer.Follow(opened));
+                Assert.True(replayer.Solved);
+            },
+            iter: 1000,
+            print: BookText.Of);
+        Assert.All([proved, refuted], count => Assert.InRange(count, 20, int.MaxValue));
+    }
+
     // No ball in a hand, one in either, or one in each, the others in either room; the robot in either room. The lid, once all lie in the second
     // room, is open or not, and from then on everything is as free as before.
     [Theory]

@@ -13,6 +13,7 @@ internal static class ExplorationStrategy
     private const int ManyStates = 100_000;
     private const int MostPlacesPlainly = 1_000_000;
     private const int FewUpToExchange = 30_000;
+    private const long MostPlacesUpToExchange = 30_000_000;
 
     /// <summary>
     /// What can be found out about a machine: by looking at every state where there are few, or few that don't differ only by exchanges of alike things;
@@ -23,7 +24,7 @@ internal static class ExplorationStrategy
         if (budget.Limits.Reduce && Plainly(machine, budget) is { Stopped: null } few)
             return All(few, budget);
         var alike = budget.Limits.Reduce ? Symmetry.Of(machine) : null;
-        if (alike is not null && Exploration.Whole(machine, budget, most: Few(machine, FewUpToExchange), alike: alike) is { Stopped: null } fewer)
+        if (alike is not null && Exploration.Whole(machine, budget, most: FewToOrder(machine), alike: alike) is { Stopped: null } fewer)
             return All(fewer, budget);
         var reduced = budget.Limits.Reduce ? ByReduction.Explore(machine, budget) : null;
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
@@ -64,10 +65,13 @@ internal static class ExplorationStrategy
         (Read(graph, budget) with { Precedence = new(() => ByReduction.Explore(graph.Machine, budget)?.Precedence?.Value) }, graph.Unrest, graph);
 
     private static StateGraph? Plainly(Machine machine, Budget budget) =>
-        Few(machine, budget.Limits.Plainly) is > 0 and var most ? Exploration.Whole(machine, budget, most: most) : null;
+        Math.Min(budget.Limits.Plainly, MostPlacesPlainly / Math.Max(1, machine.Variables.Length)) is > 0 and var most
+            ? Exploration.Whole(machine, budget, most: most)
+            : null;
 
-    // Large states are stored in smaller numbers.
-    private static int Few(Machine machine, int most) => Math.Min(most, MostPlacesPlainly / Math.Max(1, machine.Variables.Length));
+    // Whatever an act leads to is put in order, place by place.
+    private static int FewToOrder(Machine machine) =>
+        (int)Math.Min(FewUpToExchange, MostPlacesUpToExchange / Math.Max(1, (long)machine.Variables.Length * machine.Acts.Length));
 
     // Large boxes rarely have few states, and each of theirs is large.
     private static int MostToSettle(Machine machine) =>

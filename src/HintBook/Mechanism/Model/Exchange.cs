@@ -6,10 +6,10 @@ namespace HintBook.Mechanism.Model;
 internal sealed class Exchange
 {
     private readonly Machine machine;
-    private readonly Content[] acts;
     private readonly Dictionary<Content, int> loose = [];
     private readonly HashSet<Content> rules;
-    private readonly Content goal;
+    private readonly Content?[] stages;
+    private readonly Lazy<Content> goal;
     private readonly ILookup<int, int> mentioned;
     private readonly ILookup<int, Rule> mentionedByRules;
 
@@ -17,15 +17,15 @@ internal sealed class Exchange
     public Exchange(Machine machine)
     {
         this.machine = machine;
-        acts = [.. machine.Acts.Select(act => Of(act.When, act.Effects, 0, 0))];
         rules = [.. machine.Rules.Select(rule => Of(rule.When, rule.Effects, 0, 0))];
-        goal = Of(machine.Goal, [], 0, 0);
-        mentioned = Mentioned(acts.Length, a => machine.Acts[a].When, a => machine.Acts[a].Effects, a => a);
+        goal = new(() => Of(machine.Goal, [], 0, 0));
+        stages = new Content?[machine.Acts.Length];
+        mentioned = Mentioned(machine.Acts.Length, a => machine.Acts[a].When, a => machine.Acts[a].Effects, a => a);
         mentionedByRules = Mentioned(machine.Rules.Length, r => machine.Rules[r].When, r => machine.Rules[r].Effects, r => machine.Rules[r]);
-        for (var a = 0; a < acts.Length; a++)
+        for (var a = 0; a < machine.Acts.Length; a++)
         {
             if (machine.Acts[a].Stage < 0)
-                loose.TryAdd(acts[a], a);
+                loose.TryAdd(Of(machine.Acts[a].When, machine.Acts[a].Effects, 0, 0), a);
         }
     }
 
@@ -34,20 +34,45 @@ internal sealed class Exchange
         machine.Variables[one].Positions.Length == machine.Variables[other].Positions.Length
         && machine.Variables[one].Gone == machine.Variables[other].Gone
         && machine.Start[one] == machine.Start[other]
-        && Moved(one, other).All(moved => moved.Image >= 0 && (machine.Acts[moved.Act].Stage < 0 || moved.Image == moved.Act))
+        && Moved(one, other).All(moved => moved.Image >= 0)
         && mentionedByRules[one].Concat(mentionedByRules[other]).All(rule => rules.Contains(Of(rule.When, rule.Effects, one, other)))
-        && Of(machine.Goal, [], one, other) == goal
+        && (Same(machine.Goal, [], one, other) || Of(machine.Goal, [], one, other) == goal.Value)
         && machine.Behind.All(pair =>
             machine.Behind.TryGetValue(To(pair.Key, one, other), out var behind) && Of(pair.Value, [], one, other) == Of(behind, [], 0, 0));
 
-    /// <summary>The acts that mention one of two variables, each with the act that it becomes: itself, or an act that is no stage's move, or -1 for none.</summary>
+    /// <summary>The acts that mention one of two variables, each with the act that it becomes, or -1 for none; a stage's move may only become itself.</summary>
     public IEnumerable<(int Act, int Image)> Moved(int one, int other)
     {
         foreach (var act in mentioned[one].Concat(mentioned[other]).Distinct())
         {
-            var image = Of(machine.Acts[act].When, machine.Acts[act].Effects, one, other);
-            yield return (act, image == acts[act] ? act : loose.GetValueOrDefault(image, -1));
+            var (when, effects) = (machine.Acts[act].When, machine.Acts[act].Effects);
+            if (Same(when, effects, one, other))
+                yield return (act, act);
+            else if (machine.Acts[act].Stage < 0)
+                yield return (act, loose.GetValueOrDefault(Of(when, effects, one, other), -1));
+            else
+                yield return (act, Of(when, effects, one, other) == (stages[act] ??= Of(when, effects, 0, 0)) ? act : -1);
         }
+    }
+
+    // Where each clause says the same of both it stays as it is; other clauses may still become each other.
+    private bool Same(ImmutableArray<Clause> when, ImmutableArray<Effect> effects, int one, int other)
+    {
+        foreach (var clause in when)
+        {
+            var (asked, also) = (0UL, 0UL);
+            foreach (var literal in clause.Literals)
+            {
+                var accepts = literal.Accepts & machine.Variables[literal.Variable].All;
+                asked = literal.Variable == one ? accepts : asked;
+                also = literal.Variable == other ? accepts : also;
+            }
+
+            if (asked != also)
+                return false;
+        }
+
+        return effects.All(effect => effect.Variable != one && effect.Variable != other);
     }
 
     private static ILookup<int, T> Mentioned<T>(

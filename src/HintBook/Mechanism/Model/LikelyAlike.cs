@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using HintBook.Mechanism.Packed;
 
 namespace HintBook.Mechanism.Model;
@@ -12,8 +13,11 @@ internal sealed class LikelyAlike
 {
     private const int MostRounds = 6;
     private const int MostMentions = 200_000;
+    private const ulong Moved = 1UL << 32;
     private readonly Machine machine;
-    private readonly List<Sentence> sentences;
+    private readonly List<Mention> mentions = [];
+    private readonly List<int> pieceEnds = [];
+    private readonly List<(ulong Kind, int PieceEnd)> sentences = [];
     private readonly int[] group;
     private readonly ulong[] signature;
     private readonly ulong[] within;
@@ -25,7 +29,13 @@ internal sealed class LikelyAlike
         this.machine = machine;
         var count = machine.Variables.Length;
         (group, signature, within, overall) = (new int[count], new ulong[count], new ulong[count], new ulong[count]);
-        sentences = [.. Sentences(machine)];
+        for (var a = 0; a < machine.Acts.Length; a++)
+            Say(machine.Acts[a].Stage < 0 ? 0 : (ulong)a + 4, machine.Acts[a].When, machine.Acts[a].Effects);
+        foreach (var rule in machine.Rules)
+            Say(1, rule.When, rule.Effects);
+        Say(2, machine.Goal, []);
+        foreach (var (v, behind) in machine.Behind)
+            Say(3, behind, [new Effect(v, 0)]);
     }
 
     /// <summary>The groups of two and more, each in the order of the variables.</summary>
@@ -34,17 +44,16 @@ internal sealed class LikelyAlike
     private List<int[]> Split()
     {
         var count = Regroup(v => Mix((ulong)machine.Variables[v].Positions.Length, (ulong)(machine.Variables[v].Gone + 1), (ulong)machine.Start[v]));
-        if (count == group.Length || sentences.Sum(sentence => sentence.Pieces.Sum(piece => piece.Count)) > MostMentions)
+        if (mentions.Count > MostMentions)
             return [];
         for (var (round, before) = (0, 0); round < MostRounds && before < count && count < group.Length; round++)
         {
             Array.Clear(signature);
-            foreach (var sentence in sentences)
-                Sign(sentence);
+            Sign();
             (before, count) = (count, Regroup(v => Mix((ulong)group[v], signature[v], 0)));
         }
 
-        return
+        return count == group.Length ? [] :
         [
             .. Enumerable.Range(0, group.Length).Where(v => machine.Variables[v].Named is not null).GroupBy(v => group[v])
                 .Select(members => members.ToArray()).Where(members => members.Length > 1),
@@ -68,72 +77,88 @@ internal sealed class LikelyAlike
         return numbers.Count;
     }
 
-    // Adds what a sentence says to the signature of each variable that it mentions. Sums, so that no order counts.
-    private void Sign(Sentence sentence)
+    // Adds what each sentence says to the signature of each variable that it mentions. Sums, so that no order counts.
+    private void Sign()
     {
+        var values = new ulong[mentions.Count];
+        var (here, everywhere) = (new List<int>(), new List<int>());
+        var (piece, at) = (0, 0);
+        var met = new int[sizes.Length];
+        Array.Fill(met, -1);
         unchecked
         {
-            var total = sentence.Kind;
-            var (touched, values) = (new List<int>(), new List<ulong>());
-            foreach (var piece in sentence.Pieces)
+            foreach (var (kind, pieceEnd) in sentences)
             {
-                var sum = (ulong)piece.Count;
-                var here = new List<int>();
-                foreach (var (v, role) in piece)
+                var (total, first) = (kind, at);
+                for (; piece < pieceEnd; piece++)
                 {
-                    sum += Mix((ulong)v, role, 1);
-                    if (sizes[group[v]] < 2)
-                        continue;
-                    if (!here.Contains(group[v]))
-                        here.Add(group[v]);
-                    within[group[v]] += Mix((ulong)group[v], role, 2) - Mix((ulong)v, role, 1);
+                    var from = at;
+                    var sum = (ulong)(pieceEnds[piece] - from);
+                    for (; at < pieceEnds[piece]; at++)
+                    {
+                        var (v, role, alone) = mentions[at];
+                        var g = group[v];
+                        sum += alone;
+                        if (sizes[g] < 2)
+                            continue;
+                        if (met[g] != piece)
+                            here.Add(g);
+                        met[g] = piece;
+                        within[g] += Mix((ulong)g, role, 2) - alone;
+                    }
+
+                    var plain = HashMixing.Mix(sum);
+                    total += plain;
+                    foreach (var g in here)
+                    {
+                        within[g] = HashMixing.Mix(sum + within[g]);
+                        overall[g] += within[g] - plain;
+                    }
+
+                    for (var m = from; m < at; m++)
+                        values[m] = within[group[mentions[m].Variable]];
+                    everywhere.AddRange(here);
+                    here.ForEach(g => within[g] = 0);
+                    here.Clear();
                 }
 
-                var plain = HashMixing.Mix(sum);
-                total += plain;
-                foreach (var g in here)
+                for (var m = first; m < at; m++)
                 {
-                    within[g] = HashMixing.Mix(sum + within[g]);
-                    overall[g] += within[g] - plain;
+                    var (v, role, _) = mentions[m];
+                    if (sizes[group[v]] > 1)
+                        signature[v] += Mix(total + overall[group[v]], values[m], role);
                 }
 
-                values.AddRange(piece.Where(mention => sizes[group[mention.Variable]] > 1).Select(mention => within[group[mention.Variable]]));
-                here.ForEach(g => within[g] = 0);
-                touched.AddRange(here);
+                everywhere.ForEach(g => overall[g] = 0);
+                everywhere.Clear();
             }
-
-            var at = 0;
-            foreach (var (v, role) in sentence.Pieces.SelectMany(piece => piece))
-            {
-                if (sizes[group[v]] > 1)
-                    signature[v] += Mix(total + overall[group[v]], values[at++], role);
-            }
-
-            touched.ForEach(g => overall[g] = 0);
         }
     }
 
-    private static IEnumerable<Sentence> Sentences(Machine machine)
+    private void Say(ulong kind, ImmutableArray<Clause> when, ImmutableArray<Effect> effects)
     {
-        const ulong Moved = 1UL << 32;
-        for (var a = 0; a < machine.Acts.Length; a++)
-            yield return new Sentence(machine.Acts[a].Stage < 0 ? 0 : (ulong)a + 4, [.. Conditions(machine.Acts[a].When), Changes(machine.Acts[a].Effects)]);
-        foreach (var rule in machine.Rules)
-            yield return new Sentence(1, [.. Conditions(rule.When), Changes(rule.Effects)]);
-        yield return new Sentence(2, [.. Conditions(machine.Goal)]);
-        foreach (var (v, behind) in machine.Behind.OrderBy(pair => pair.Key))
-            yield return new Sentence(3, [.. Conditions(behind), [(v, Moved)]]);
+        foreach (var clause in when)
+        {
+            foreach (var literal in clause.Literals)
+                Add(literal.Variable, Mix(literal.Accepts & machine.Variables[literal.Variable].All, 0, 3));
+            pieceEnds.Add(mentions.Count);
+        }
 
-        IEnumerable<List<(int, ulong)>> Conditions(ImmutableArray<Clause> when) =>
-            when.Select(clause => clause.Literals.Select(literal => (literal.Variable, Mix(literal.Accepts & machine.Variables[literal.Variable].All, 0, 3))).ToList());
+        foreach (var effect in effects)
+            Add(effect.Variable, Mix((ulong)effect.Position, effect.From & machine.Variables[effect.Variable].All, Moved));
+        pieceEnds.Add(mentions.Count);
+        sentences.Add((kind, pieceEnds.Count));
 
-        List<(int, ulong)> Changes(ImmutableArray<Effect> effects) =>
-            [.. effects.Select(effect => (effect.Variable, Mix((ulong)effect.Position, effect.From & machine.Variables[effect.Variable].All, Moved)))];
+        void Add(int variable, ulong role) => mentions.Add(new Mention(variable, role, Mix((ulong)variable, role, 1)));
     }
 
     private static ulong Mix(ulong one, ulong two, ulong three) =>
         unchecked(HashMixing.Mix((HashMixing.Mix((HashMixing.Mix(one + 0x9E3779B97F4A7C15UL) * 31) + two) * 31) + three));
 
-    /// <summary>One thing that is said: an act, a reaction, the goal, or what something lies behind.</summary>
-    private sealed record Sentence(ulong Kind, ImmutableArray<List<(int Variable, ulong Role)>> Pieces);
+    /// <summary>A variable in a condition or a change.</summary>
+    /// <param name="Variable">Its number.</param>
+    /// <param name="Role">What is said of it.</param>
+    /// <param name="Alone">That and which variable it is.</param>
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Mention(int Variable, ulong Role, ulong Alone);
 }

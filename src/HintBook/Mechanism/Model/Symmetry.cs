@@ -11,13 +11,15 @@ namespace HintBook.Mechanism.Model;
 internal sealed class Symmetry
 {
     private const int MostTried = 4;
+    private const int MostFailed = 200;
     private readonly Machine machine;
+    private readonly Exchange exchange;
     private readonly int[] leader;
     private readonly Lazy<ImmutableArray<int>[]> images;
 
-    private Symmetry(Machine machine, ImmutableArray<ImmutableArray<int>> classes)
+    private Symmetry(Machine machine, Exchange exchange, ImmutableArray<ImmutableArray<int>> classes)
     {
-        (this.machine, Classes) = (machine, classes);
+        (this.machine, this.exchange, Classes) = (machine, exchange, classes);
         leader = [.. Enumerable.Range(0, machine.Variables.Length)];
         foreach (var members in classes)
         {
@@ -37,15 +39,37 @@ internal sealed class Symmetry
         if (machine.Refused is not null || LikelyAlike.Groups(machine) is not { Count: > 0 } groups)
             return null;
         var exchange = new Exchange(machine);
-        ImmutableArray<ImmutableArray<int>> classes = [.. groups.SelectMany(group => Classify(group, exchange))];
-        return classes.IsEmpty ? null : new Symmetry(machine, classes);
+        var failed = 0;
+        ImmutableArray<ImmutableArray<int>> classes = [.. groups.SelectMany(Classify)];
+        return classes.IsEmpty ? null : new Symmetry(machine, exchange, classes);
+
+        IEnumerable<ImmutableArray<int>> Classify(int[] group)
+        {
+            var found = new List<List<int>>();
+            foreach (var variable in group)
+            {
+                if (found.Take(MostTried).FirstOrDefault(members => Keeps(members[0], variable)) is { } members)
+                    members.Add(variable);
+                else
+                    found.Add([variable]);
+            }
+
+            return found.Where(members => members.Count > 1).Select(members => members.ToImmutableArray());
+        }
+
+        bool Keeps(int one, int other)
+        {
+            var keeps = failed < MostFailed && exchange.Keeps(one, other);
+            failed += keeps ? 0 : 1;
+            return keeps;
+        }
     }
 
     /// <summary>The same without the exchanges that move a variable; null where none are left.</summary>
     public Symmetry? Without(int variable)
     {
         ImmutableArray<ImmutableArray<int>> classes = [.. Classes.Select(members => members.Remove(variable)).Where(members => members.Length > 1)];
-        return classes.IsEmpty ? null : new Symmetry(machine, classes);
+        return classes.IsEmpty ? null : new Symmetry(machine, exchange, classes);
     }
 
     /// <summary>The first of the class that a variable belongs to; itself if it can't be exchanged.</summary>
@@ -89,23 +113,8 @@ internal sealed class Symmetry
         return ways;
     }
 
-    private static IEnumerable<ImmutableArray<int>> Classify(int[] group, Exchange exchange)
-    {
-        var classes = new List<List<int>>();
-        foreach (var variable in group)
-        {
-            if (classes.Take(MostTried).FirstOrDefault(members => exchange.Keeps(members[0], variable)) is { } members)
-                members.Add(variable);
-            else
-                classes.Add([variable]);
-        }
-
-        return classes.Where(members => members.Count > 1).Select(members => members.ToImmutableArray());
-    }
-
     private ImmutableArray<int>[] FindImages()
     {
-        var exchange = new Exchange(machine);
         int[] first = [.. Enumerable.Range(0, machine.Acts.Length)];
         foreach (var members in Classes)
         {
