@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
 
 namespace HintBook.Mechanism.Answers;
@@ -43,12 +42,17 @@ internal static class CertainUpToExchange
         return (all[..^1], all[^1]);
 
         IEnumerable<int> Moved(int variable) =>
-            Enumerable.Range(0, graph.Machine.Variables[variable].Positions.Length).Where(p => p != graph.Machine.Start[variable]).Select(p => things.Of(variable, p));
+            from position in Enumerable.Range(0, graph.Machine.Variables[variable].Positions.Length)
+            where position != graph.Machine.Start[variable]
+            select things.Of(variable, position);
 
         Bits[]? Single(ImmutableArray<int> members)
         {
-            var told = Exploration.Whole(graph.Machine, budget, most: MostToldApart, alike: alike.Without(members[0]));
-            return told.Stopped is null && CertainBefore.On(told, budget) is { } known ? [.. known.Stages, known.Goal] : null;
+            var besides = budget.Fork(held: graph.Bytes);
+            var told = Exploration.Whole(graph.Machine, besides, most: MostToldApart, alike: alike.Without(members[0]));
+            var known = told.Stopped is null ? CertainBefore.On(told, besides) : null;
+            budget.Join(besides);
+            return known is null ? null : [.. known.Value.Stages, known.Value.Goal];
         }
 
         void Spread(Bits bits, Bits? single, ImmutableArray<int> members)

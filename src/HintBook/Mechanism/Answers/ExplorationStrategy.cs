@@ -24,8 +24,13 @@ internal static class ExplorationStrategy
         if (budget.Limits.Reduce && Plainly(machine, budget) is { Stopped: null } few)
             return All(few, budget);
         var alike = budget.Limits.Reduce ? Symmetry.Of(machine) : null;
-        if (alike is not null && Exploration.Whole(machine, budget, most: FewToOrder(machine), alike: alike) is { Stopped: null } fewer)
-            return All(fewer, budget);
+        if (alike is not null
+            && Exploration.Whole(machine, budget, most: FewToOrder(machine), alike: alike) is { Stopped: null } fewer
+            && All(fewer, budget) is { Result.Exact: true } known)
+        {
+            return known;
+        }
+
         var reduced = budget.Limits.Reduce ? ByReduction.Explore(machine, budget) : null;
         if (reduced is { Exact: true } && (reduced.Way is null || reduced.AtLeast == reduced.Way.Count) && reduced.DeadEnds is { Count: 0 })
             return (reduced, null, null);

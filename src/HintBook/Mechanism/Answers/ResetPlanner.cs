@@ -300,7 +300,7 @@ internal sealed class ResetPlanner
     private bool SaysHow() =>
         book.Stages.SelectMany(stage => stage.Moves).Concat(book.Box.Moves).Any(move => move.Reversible || move.Undo is not null);
 
-    private Claim Stuck(Machine back, List<int> way)
+    private Claim.Refuted Stuck(Machine back, List<int> way)
     {
         var solved = ResetMachine.StateOf(back, way.Aggregate(stepper.Start() ?? [.. machine.Start], (state, act) => stepper.After(act, state)!));
         var waiting = new WaitingReasons(back with { Start = [.. solved] });

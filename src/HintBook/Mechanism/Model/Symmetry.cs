@@ -38,10 +38,10 @@ internal sealed class Symmetry
     {
         if (machine.Refused is not null || LikelyAlike.Groups(machine) is not { Count: > 0 } groups)
             return null;
-        var exchange = new Exchange(machine);
+        var tried = new Exchange(machine);
         var failed = 0;
         ImmutableArray<ImmutableArray<int>> classes = [.. groups.SelectMany(Classify)];
-        return classes.IsEmpty ? null : new Symmetry(machine, exchange, classes);
+        return classes.IsEmpty ? null : new Symmetry(machine, tried, classes);
 
         IEnumerable<ImmutableArray<int>> Classify(int[] group)
         {
@@ -59,7 +59,7 @@ internal sealed class Symmetry
 
         bool Keeps(int one, int other)
         {
-            var keeps = failed < MostFailed && exchange.Keeps(one, other);
+            var keeps = failed < MostFailed && tried.Keeps(one, other);
             failed += keeps ? 0 : 1;
             return keeps;
         }
