@@ -61,6 +61,10 @@ internal sealed class Budget(SolveLimits limits, TimeProvider time, IProgress<So
     public Budget Fork(long held = 0) =>
         new(limits, time, progress, stop) { start = start, told = told, Why = Why, Stored = Stored, Used = Used, Held = Held + held };
 
+    /// <summary>Counts what a fork of this budget has used.</summary>
+    /// <param name="fork">The fork, made of this budget as it is now.</param>
+    public void Join(Budget fork) => (Stored, Used) = (fork.Stored, fork.Used);
+
     /// <summary>Counts the states of an exploration that has ended.</summary>
     /// <param name="states">How many it stored.</param>
     /// <param name="each">As how many each of them counts.</param>

@@ -74,7 +74,7 @@ public sealed class Solver
                 : result.AtLeast == way.Length ? new Claim.Proved(way)
                 : new Claim.NotProved($"no way has fewer than {result.AtLeast} moves, and this one has {way.Length}"),
             AtLeast = result.AtLeast,
-            BoxStates = explored.Graph?.Count,
+            BoxStates = explored.Graph?.States is { } states && states <= long.MaxValue ? (long)states : null,
             Stages = [.. Enumerable.Range(0, book.Stages.Length).Select(s => StageAnswer(result, s))],
             NeverPossible = NeverPossible(result),
             NoDeadEnds = new Claim.NotProved(result.Why ?? "it wasn't asked"),
@@ -283,13 +283,14 @@ public sealed class Solver
             return counts;
         if (ordered is not null && book.Stages.Length > MostToCountBesides)
             return ordered.Value;
-        var counted = Counted(result, result.Explored == "reduced" ? MostForCountingBesides : MostForCounting);
+        var counted = Counted(result, explored.Graph is null && result.Explored == "reduced" ? MostForCountingBesides : MostForCounting);
         return counted.Widest.Exact || ordered is null ? counted : ordered.Value;
     }
 
     private (Widest Widest, Orders Orders) Counted(ExplorationResult result, int most)
     {
-        var graph = Exploration.Whole(Compiler.Compile(book, _ => true), budget, most: most);
+        var marked = Compiler.Compile(book, _ => true);
+        var graph = ExplorationStrategy.UpToExchange(marked, budget, most, budget.Limits.Reduce ? Symmetry.Of(marked) : null);
         var counting = new OrderCounting(graph);
         var (count, stages) = counting.Widest();
         var all = graph.Stopped is null;

@@ -58,12 +58,20 @@ public class AgainstTheNaiveExplorerTests
     public void Cabinets_give_the_same_answers() => RandomCabinets.Any.Sample(book => Compare(book, reduce: true), iter: 500, print: BookText.Of);
 
     [Fact]
+    public void Boxes_with_alike_things_give_the_same_answers() =>
+        RandomAlike.Any.Sample(book => Compare(book, reduce: true), iter: 500, print: BookText.Of);
+
+    [Fact]
     public void Small_boxes_that_are_looked_at_plainly_give_the_same_answers() =>
         RandomBoxes.Any.Sample(book => Compare(book, reduce: true, plainly: SolveLimits.FewStates), iter: 250, print: BookText.Of);
 
     [Fact]
     public void Whether_every_solved_cabinet_can_be_put_back_is_answered_alike() =>
         ComparePuttingBack(RandomCabinets.Any, reduce: true, iter: 1000, least: 50);
+
+    [Fact]
+    public void Whether_every_solved_box_with_alike_things_can_be_put_back_is_answered_alike() =>
+        ComparePuttingBack(RandomAlike.Any, reduce: true, iter: 1000, least: 50);
 
     private static void ComparePuttingBack(Gen<Book> boxes, bool reduce, int iter, int least)
     {

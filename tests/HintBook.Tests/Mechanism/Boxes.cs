@@ -186,6 +186,23 @@ internal static class Boxes
             string.Join("/", "table held on-a on-b on-c".Split(' ').Where(p => p != $"on-{block}" && p != position));
     }
 
+    /// <summary>A robot with two hands carries balls from room a to room b; the lid opens when all are there.</summary>
+    public static Book Gripper(int balls)
+    {
+        var box = new BoxBuilder().Part("robot", "a", "b");
+        for (var i = 0; i < balls; i++)
+            box.Part($"ball{i}", "a", "left", "right", "b");
+        box.Part("left", "free", "full").Part("right", "free", "full").Part("lid", "shut", "open").Move("go a", "", "robot=a").Move("go b", "", "robot=b");
+        foreach (var (i, room, hand) in from i in Enumerable.Range(0, balls) from room in "ab" from hand in new[] { "left", "right" } select (i, room, hand))
+        {
+            box.Move($"pick {i} {room} {hand}", $"robot={room}, ball{i}={room}, {hand}=free", $"ball{i}={hand}, {hand}=full");
+            box.Move($"drop {i} {room} {hand}", $"robot={room}, ball{i}={hand}", $"ball{i}={room}, {hand}=free");
+        }
+
+        return box.Stage("lid", string.Join(", ", Enumerable.Range(0, balls).Select(i => $"ball{i}=b")), "lid=open", undo: BoxBuilder.Undo("", "lid=shut"))
+            .Goal("lid=open").Build();
+    }
+
     /// <summary>One stage for each element, needing those below it; the goal needs all.</summary>
     public static Book Order(int count, Func<int, int, bool> below)
     {

@@ -5,7 +5,8 @@ namespace HintBook.Mechanism.Answers;
 /// <summary>
 /// What has been attained on every way to a state: its own positions, and what had been attained on every way to each state before it,
 /// with the act in between. The greatest solution of these equations is exact (meet over all paths; Kam and Ullman 1977: the functions
-/// only add, so they distribute over intersection). Memory: states × attainable things / 4 bits; time: a few passes over the acts.
+/// only add, so they distribute over intersection). Where states stand for all that differ from them by exchanges, the first of a class stands for any of
+/// it, and the first image of an act for all of them. Memory: states × attainable things / 4 bits; time: a few passes over the acts.
 /// </summary>
 internal static class CertainBefore
 {
@@ -24,7 +25,7 @@ internal static class CertainBefore
             for (var v = 0; v < graph.Machine.Variables.Length; v++)
             {
                 if (graph.Machine.Variables[v].Named is not null)
-                    Set(own, state, things.Of(v, graph.Position(state, v)));
+                    Set(own, state, things.Of(graph.Alike?.Leader(v) ?? v, graph.Position(state, v)));
             }
         }
 
@@ -32,6 +33,7 @@ internal static class CertainBefore
         Array.Fill(attained, ulong.MaxValue);
         own.AsSpan(0, words).CopyTo(attained);
         var line = new ulong[words];
+        int[] by = [.. graph.Possible.Select((_, act) => graph.Alike?.Images(act)[0] ?? act)];
         for (var changed = true; changed;)
         {
             changed = false;
@@ -42,7 +44,7 @@ internal static class CertainBefore
                 for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
                 {
                     attained.AsSpan(state * words, words).CopyTo(line);
-                    line[graph.By[e] >> 6] |= 1UL << (graph.By[e] & 63);
+                    line[by[graph.By[e]] >> 6] |= 1UL << (by[graph.By[e]] & 63);
                     changed |= Meet(line, graph.To[e]);
                 }
             }

@@ -70,6 +70,8 @@ internal sealed class ResetPlanner
         var planned = budget.Limits.Reduce && !ReactionConflicts.Any(back) ? greedy.Plan(solved) : null;
         if (planned?.Count == bound)
             return (planned, bound, null);
+        if (UpToExchange(back, solved) is { } fewer && (fewer.Stopped is null || fewer.Solved.HasAnySet()))
+            return Nearest(fewer) is { } end ? (fewer.WayTo(end), fewer.Depth(end), null) : (null, 0, null);
         if (BreadthFirst.Explore(AsFarAsRead(back, solved), budget, MostToReach, untilSolved: true, Environment.ProcessorCount) is { } reach)
         {
             if (reach.GoalDepth >= 0)
@@ -80,18 +82,35 @@ internal sealed class ResetPlanner
             return (planned, Math.Max(bound, reach.Layers), planned is null ? reach.Stopped : null);
         }
 
-        var most = planned is null ? int.MaxValue : Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length);
-        var graph = Exploration.Whole(back, budget, [solved], most);
-        for (var state = 0; state < graph.Count; state++)
-        {
-            if (graph.Solved[state])
-                return (graph.WayTo(state), graph.Depth(state), null);
-        }
-
+        var graph = Exploration.Whole(back, budget, [solved], planned is null ? int.MaxValue : FewBesides(back));
+        if (Nearest(graph) is { } nearest)
+            return (graph.WayTo(nearest), graph.Depth(nearest), null);
         if (graph.Stopped is null)
             return (null, 0, null);
         budget.Forgive();
         return (planned, Math.Max(bound, graph.Layers.Count - 2), planned is null ? graph.Stopped : null);
+    }
+
+    // Wherever putting back starts from, alike things that stand differently are exchanged together with where they stand.
+    private Symmetry? Alike(Machine back) => budget.Limits.Reduce ? Symmetry.Of(back with { Start = [.. new int[back.Variables.Length]] }) : null;
+
+    private StateGraph? UpToExchange(Machine back, int[] solved)
+    {
+        var trimmed = AsFarAsRead(back, solved);
+        return Alike(trimmed) is { } alike && Exploration.Whole(trimmed, budget, most: FewBesides(back), alike: alike) is { Unrest: null } graph ? graph : null;
+    }
+
+    private static int FewBesides(Machine back) => Math.Min(MostStatesBesides, MostPlacesBesides / back.Variables.Length);
+
+    private static int? Nearest(StateGraph graph)
+    {
+        for (var state = 0; state < graph.Count; state++)
+        {
+            if (graph.Solved[state])
+                return state;
+        }
+
+        return null;
     }
 
     // The plan of one solved box says nothing of the others: either one plan does for any, or each of them is looked at.
@@ -101,10 +120,11 @@ internal sealed class ResetPlanner
         var attainable = Attainable(back);
         if (greedily && (greedy.PutsBackAnything(attainable, Movable()) || new TakenBack(machine, back, attainable).All()))
             return new Claim.Proved(plan);
-        var forward = explored.Graph ?? Exploration.Whole(machine, budget);
+        var alike = Alike(back);
+        var forward = Forward(alike);
         if (forward.Stopped is not null)
             return new Claim.NotProved($"it can be from where everything has been done; from every other solved state it isn't known: {forward.Stopped}");
-        var ends = Ends(forward, back);
+        var ends = Ends(forward, back, alike);
         if (greedily)
         {
             ends = WithoutWayToGood(back, ends, solved, acts);
@@ -115,17 +135,28 @@ internal sealed class ResetPlanner
 
         if (ends.Count == 0)
             return new Claim.Proved(plan);
-        var graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State));
+        var graph = Exploration.Whole(back, budget, ends.ConvertAll(end => end.State.State), alike: alike);
         if (graph.Stopped is not null)
             return new Claim.NotProved(graph.Stopped);
         var live = WholeGraph.Live(graph);
         for (var i = 0; i < ends.Count; i++)
         {
             if (!live[i])
-                return new Claim.Refuted([.. forward.WayTo(ends[i].Number).Select(act => machine.Acts[act].Step)], Stuck(back, ends[i].State.State));
+                return Stuck(back, forward.WayTo(ends[i].Number));
         }
 
         return new Claim.Proved(plan);
+    }
+
+    // Where states stand for all that differ from them by exchanges, putting back must not tell apart what opening doesn't.
+    private StateGraph Forward(Symmetry? alike)
+    {
+        if (explored.Graph is { Alike: null } whole)
+            return whole;
+        var opening = alike is null ? null : explored.Graph?.Alike ?? Symmetry.Of(machine);
+        return opening?.Classes.All(members => members.All(member => alike!.Leader(member) == alike.Leader(members[0]))) != true
+            ? Exploration.Whole(machine, budget)
+            : explored.Graph ?? ExplorationStrategy.UpToExchange(machine, budget, int.MaxValue, opening);
     }
 
     // Solved states are mostly a few steps from each other: whichever leads to one that is known to lead back leads back itself.
@@ -177,8 +208,8 @@ internal sealed class ResetPlanner
         return false;
     }
 
-    // Solved states that differ only in what putting back never looks at are one.
-    private List<(int Number, Positions State)> Ends(StateGraph forward, Machine back)
+    // Solved states that differ only in what putting back never looks at are one, and so are those that differ by exchanges of things alike to it.
+    private List<(int Number, Positions State)> Ends(StateGraph forward, Machine back, Symmetry? alike)
     {
         var read = Read(back);
         var seen = new HashSet<Positions>();
@@ -190,7 +221,7 @@ internal sealed class ResetPlanner
             var state = new int[back.Variables.Length];
             foreach (var v in read.Where(v => v < machine.Variables.Length))
                 state[v] = forward.Position(number, v);
-            if (seen.Add(new Positions(state)))
+            if (seen.Add(new Positions(alike?.Representative(state) ?? state)))
                 ends.Add((number, new Positions(state)));
         }
 
@@ -269,10 +300,11 @@ internal sealed class ResetPlanner
     private bool SaysHow() =>
         book.Stages.SelectMany(stage => stage.Moves).Concat(book.Box.Moves).Any(move => move.Reversible || move.Undo is not null);
 
-    private static string Stuck(Machine back, int[] solved)
+    private Claim.Refuted Stuck(Machine back, List<int> way)
     {
+        var solved = ResetMachine.StateOf(back, way.Aggregate(stepper.Start() ?? [.. machine.Start], (state, act) => stepper.After(act, state)!));
         var waiting = new WaitingReasons(back with { Start = [.. solved] });
-        return waiting.OfGoal().Why;
+        return new Claim.Refuted([.. way.Select(act => machine.Acts[act].Step)], waiting.OfGoal().Why);
     }
 
     private void Check(ImmutableArray<Step> opened, ImmutableArray<Step> plan)

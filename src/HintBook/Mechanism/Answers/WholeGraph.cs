@@ -8,7 +8,10 @@ internal static class WholeGraph
     /// <summary>How many ways into dead ends are kept.</summary>
     public const int MostDeadEnds = 20;
 
-    /// <summary>Reads the answers off a graph that is all there.</summary>
+    /// <summary>
+    /// Reads the answers off a graph that is all there. Where states stand for all that differ from them by exchanges of alike things, dead ends have one
+    /// way for all acts that can be exchanged for each other, and there are ways only without acts that no exchange changes.
+    /// </summary>
     public static ExplorationResult Answer(StateGraph graph, Budget budget)
     {
         var machine = graph.Machine;
@@ -25,11 +28,11 @@ internal static class WholeGraph
             }
         }
 
-        var (before, beforeGoal) = CertainBefore.On(graph, budget) is { } certain ? certain : (null, null);
+        var (before, beforeGoal) = CertainUpToExchange.On(graph, budget) is { } certain ? certain : (null, null);
         var way = goal >= 0 ? graph.WayTo(goal) : null;
         return new ExplorationResult
         {
-            Explored = "all",
+            Explored = graph.Alike is null ? "all" : "reduced",
             Why = null,
             Way = way,
             AtLeast = way?.Count ?? 0,
@@ -73,11 +76,13 @@ internal static class WholeGraph
 
     private static List<int>? WayWithout(StateGraph graph, int act)
     {
+        if (graph.Alike?.Keeps(act) == false)
+            return null;
         var walk = new Walk(graph.Count);
         while (walk.Next() is >= 0 and var state)
         {
             if (graph.Solved[state])
-                return walk.WayTo(state);
+                return graph.Real(walk.WayTo(state));
             for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
             {
                 if (graph.By[e] != act)
@@ -96,7 +101,7 @@ internal static class WholeGraph
             return [];
 
         var walk = new Walk(graph.Count);
-        var closed = new Dictionary<int, int>();
+        var closed = new Dictionary<int, (int State, int Act)>();
         while (walk.Next() is >= 0 and var state)
         {
             if (graph.Solved[state] || !live[state])
@@ -105,11 +110,11 @@ internal static class WholeGraph
             {
                 walk.Meet(graph.To[e], state, graph.By[e]);
                 if (!live[graph.To[e]] && closed.Count < MostDeadEnds)
-                    closed.TryAdd(graph.By[e], state);
+                    closed.TryAdd(graph.Alike?.Images(graph.By[e])[0] ?? graph.By[e], (state, graph.By[e]));
             }
         }
 
-        return [.. closed.Select(pair => walk.WayTo(pair.Value).Append(pair.Key).ToList()).OrderBy(way => way.Count)];
+        return [.. closed.Values.Select(last => graph.Real([.. walk.WayTo(last.State), last.Act])).OrderBy(way => way.Count)];
     }
 
     /// <summary>Breadth first over states that are known already, from the first.</summary>

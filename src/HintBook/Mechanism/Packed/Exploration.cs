@@ -17,20 +17,22 @@ internal static class Exploration
     /// <param name="budget">What it may use.</param>
     /// <param name="starts">The positions to start from; none for the shipped box.</param>
     /// <param name="most">How many states may be stored at the most.</param>
-    public static StateGraph Whole(Machine machine, Budget budget, IReadOnlyList<int[]>? starts = null, int most = int.MaxValue)
+    /// <param name="alike">What can be exchanged: of states that differ only by exchanges one stands for all. Null: each state stands for itself.</param>
+    public static StateGraph Whole(
+        Machine machine, Budget budget, IReadOnlyList<int[]>? starts = null, int most = int.MaxValue, Symmetry? alike = null)
     {
         starts ??= [[.. machine.Start]];
         if (Layout.Build(machine.Variables, Word32.WordBits) is { Bits: <= 32 } half)
-            return Of<Word32>(machine, half, budget, starts, most);
+            return Of<Word32>(machine, half, budget, starts, most, alike);
         return Layout.Build(machine.Variables, Word64.WordBits) switch
         {
-            { Bits: <= 64 } layout => Of<Word64>(machine, layout, budget, starts, most),
-            { Bits: <= 128 } layout => Of<Word128>(machine, layout, budget, starts, most),
-            var layout => Of<WordMany>(machine, layout, budget, starts, most),
+            { Bits: <= 64 } layout => Of<Word64>(machine, layout, budget, starts, most, alike),
+            { Bits: <= 128 } layout => Of<Word128>(machine, layout, budget, starts, most, alike),
+            var layout => Of<WordMany>(machine, layout, budget, starts, most, alike),
         };
     }
 
-    private static StateGraph Of<T>(Machine machine, Layout layout, Budget budget, IReadOnlyList<int[]> starts, int most)
+    private static StateGraph Of<T>(Machine machine, Layout layout, Budget budget, IReadOnlyList<int[]> starts, int most, Symmetry? alike)
         where T : struct, IPackedState<T>
     {
         var table = new StateTable<T>();
@@ -45,9 +47,12 @@ internal static class Exploration
         if (layers[^1] != table.States.Count)
             layers.Add(table.States.Count);
         budget.Add(table.States.Count, EachCounts);
+        for (var act = 0; alike is not null && act < possible.Length; act++)
+            possible[act] = alike.Images(act).Any(image => possible[image]);
         var graph = new StateGraph
         {
             Machine = machine,
+            Alike = alike,
             Count = table.States.Count,
             Bytes = table.Bytes + from.Bytes + to.Bytes + by.Bytes,
             From = from,
@@ -68,13 +73,14 @@ internal static class Exploration
         {
             var successors = new Successors<T>(machine, layout);
             var settling = new Settling<T>(machine, layout);
+            var representatives = alike is null ? null : new Representatives<T>(layout, alike);
             var next = new T[successors.Most];
             var acts = new int[successors.Most];
             foreach (var start in starts)
             {
                 var state = layout.Pack<T>(start);
                 if (Settled(ref state, [], settling))
-                    table.Add(state);
+                    table.Add(representatives is null ? state : representatives.Of(state));
             }
 
             from.Add(0);
@@ -108,6 +114,8 @@ internal static class Exploration
                             return;
                         }
 
+                        if (representatives is not null)
+                            next[i] = representatives.Of(next[i]);
                         if (next[i].Equals(state) && machine.Acts[acts[i]].Stage < 0)
                             continue;
                         to.Add(table.Add(next[i]));

@@ -1,17 +1,22 @@
+using System.Numerics;
 using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Packed;
 
 /// <summary>
 /// All states that can be reached and all acts between them, states numbered in the order of their distance from the start. An act that
-/// changes nothing is kept only if it is a stage's move, since there it still says that the stage is open.
+/// changes nothing is kept only if it is a stage's move, since there it still says that the stage is open. Where alike things can be exchanged,
+/// one state may stand for all that differ from it by exchanges; an act between two of them then stands for all its images.
 /// </summary>
 internal sealed class StateGraph
 {
     /// <summary>What was explored.</summary>
     public required Machine Machine { get; init; }
 
-    /// <summary>How many states there are.</summary>
+    /// <summary>What can be exchanged, where one state stands for all that differ from it by exchanges; null where each stands for itself.</summary>
+    public Symmetry? Alike { get; init; }
+
+    /// <summary>How many states are stored.</summary>
     public required int Count { get; init; }
 
     /// <summary>Bytes that it holds.</summary>
@@ -26,7 +31,7 @@ internal sealed class StateGraph
     /// <summary>Which act it is.</summary>
     public required ChunkedList<int> By { get; init; }
 
-    /// <summary>By act: whether it was possible in some state.</summary>
+    /// <summary>By act: whether it, or an image of it, was possible in some state.</summary>
     public required bool[] Possible { get; init; }
 
     /// <summary>The number of the first state of each layer, and at the end the count.</summary>
@@ -60,7 +65,15 @@ internal sealed class StateGraph
         return low;
     }
 
-    /// <summary>A shortest way to a state, found back layer by layer.</summary>
+    /// <summary>How many states of the machine those stored stand for.</summary>
+    public BigInteger States => Alike is null
+        ? Count
+        : Enumerable.Range(0, Count).Aggregate(BigInteger.Zero, (sum, state) => sum + Alike.Stands(v => Position(state, v)));
+
+    /// <summary>A way of the machine from acts that lead from state to state, starting at the first, which the machine's start belongs to.</summary>
+    public List<int> Real(List<int> way) => Alike is null ? way : new RealWay(Machine, Alike).Of(way);
+
+    /// <summary>A shortest way to a state, or to one that it stands for, found back layer by layer.</summary>
     public List<int> WayTo(int state)
     {
         var way = new List<int>();
@@ -72,7 +85,7 @@ internal sealed class StateGraph
         }
 
         way.Reverse();
-        return way;
+        return Real(way);
     }
 
     private (int State, int By) Before(int target, int first, int end)
