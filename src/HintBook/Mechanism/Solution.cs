@@ -16,7 +16,9 @@ public sealed record Solution
     /// <summary>No way has fewer moves than this.</summary>
     public required int AtLeast { get; init; }
 
-    /// <summary>How many states the box has, or null where that isn't known. Of states that differ only by exchanges of alike things one is looked at.</summary>
+    /// <summary>
+    /// How many states the box has, or null where that isn't known. Of states that differ only by exchanges of alike things one is looked at.
+    /// </summary>
     public required long? BoxStates { get; init; }
 
     /// <summary>The stages in the author's order.</summary>

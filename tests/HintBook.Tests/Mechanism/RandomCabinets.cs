@@ -3,7 +3,9 @@ using HintBook.Books;
 
 namespace HintBook.Tests.Mechanism;
 
-/// <summary>Small boxes like real cabinets: doors that shut again, drawers with keys in them, a tilt that lets something fall, dials turned step by step.</summary>
+/// <summary>
+/// Small boxes like real cabinets: doors that shut again, drawers with keys in them, a tilt that lets something fall, dials turned step by step.
+/// </summary>
 internal static class RandomCabinets
 {
     /// <summary>Most of what such a box does can be undone while it is being opened; sometimes something can't.</summary>
