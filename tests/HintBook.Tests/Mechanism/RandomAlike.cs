@@ -48,7 +48,8 @@ internal static class RandomAlike
                 undo: pick.OneIn(2) ? BoxBuilder.Undo("", "lid=shut, door=shut") : null);
         }
 
-        return box.Goal(pick.OneIn(3) ? All(tokens, pick.From(tokens.Positions)) : pick.OneIn(3) ? "lid=open, " + pick.From(Others) : "lid=open").Build();
+        var goal = pick.OneIn(3) ? All(tokens, pick.From(tokens.Positions)) : pick.OneIn(3) ? "lid=open, " + pick.From(Others) : "lid=open";
+        return box.Goal(pick.OneIn(10) ? $"{goal}, {pick.From(tokens.Ids)}={pick.From(tokens.Positions)}" : goal).Build();
     }
 
     private static (string[] Ids, string[] Positions) Tokens(BoxBuilder box, Pick pick)
