@@ -42,18 +42,6 @@ public class AgainstTheNaiveExplorerTests
         Assert.InRange(answers, 100, int.MaxValue);
     }
 
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public void Whether_every_solved_box_with_a_dial_can_be_put_back_is_answered_alike(bool reduce) =>
-        ComparePuttingBack(RandomBoxes.Dials, reduce, iter: 700, least: 20);
-
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public void Whether_every_solved_box_can_be_put_back_is_answered_alike(bool reduce) =>
-        ComparePuttingBack(RandomBoxes.Any, reduce, iter: 1000, least: 50);
-
     [Fact]
     public void Cabinets_give_the_same_answers() => RandomCabinets.Any.Sample(book => Compare(book, reduce: true), iter: 500, print: BookText.Of);
 
@@ -64,31 +52,6 @@ public class AgainstTheNaiveExplorerTests
     [Fact]
     public void Small_boxes_that_are_looked_at_plainly_give_the_same_answers() =>
         RandomBoxes.Any.Sample(book => Compare(book, reduce: true, plainly: SolveLimits.FewStates), iter: 250, print: BookText.Of);
-
-    [Fact]
-    public void Whether_every_solved_cabinet_can_be_put_back_is_answered_alike() =>
-        ComparePuttingBack(RandomCabinets.Any, reduce: true, iter: 1000, least: 50);
-
-    [Fact]
-    public void Whether_every_solved_box_with_alike_things_can_be_put_back_is_answered_alike() =>
-        ComparePuttingBack(RandomAlike.Any, reduce: true, iter: 1000, least: 50);
-
-    private static void ComparePuttingBack(Gen<Book> boxes, bool reduce, int iter, int least)
-    {
-        var answers = new int[2];
-        boxes.Sample(
-            book =>
-            {
-                var naive = new NaiveExplorer(book, MostStates);
-                if (naive.GaveUp || naive.AllGoBack(MostStates) is not { } expected)
-                    return;
-                Assert.Equal(expected ? "proved" : "refuted", Solving.Reset(book, reduce, plainly: 0).Possible.Word);
-                Interlocked.Increment(ref answers[expected ? 1 : 0]);
-            },
-            iter: iter,
-            print: BookText.Of);
-        Assert.All(answers, count => Assert.InRange(count, least, int.MaxValue));
-    }
 
     private static void Compare(Book book, bool reduce, int plainly = 0) => Compare(book, new NaiveExplorer(book), reduce, plainly);
 
