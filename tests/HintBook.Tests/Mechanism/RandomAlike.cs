@@ -131,25 +131,4 @@ internal static class RandomAlike
     }
 
     private static string All((string[] Ids, string[] Positions) tokens, string position) => string.Join(", ", tokens.Ids.Select(id => $"{id}={position}"));
-
-    /// <summary>Choices that follow from one number alone, so that a failing box can be made again.</summary>
-    private sealed class Pick(int seed)
-    {
-        private ulong state = unchecked(((ulong)seed * 0xA24BAED4963EE407UL) + 1);
-
-        public int Of(int least, int most)
-        {
-            unchecked
-            {
-                state ^= state << 13;
-                state ^= state >> 7;
-                state ^= state << 17;
-                return least + (int)((state >> 20) % (ulong)(most - least + 1));
-            }
-        }
-
-        public bool OneIn(int count) => Of(1, count) == 1;
-
-        public string From(string[] choices) => choices[Of(0, choices.Length - 1)];
-    }
 }

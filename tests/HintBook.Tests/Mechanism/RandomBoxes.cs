@@ -287,21 +287,4 @@ internal static class RandomBoxes
 
         return BoxBuilder.UndoStep(putBack, changes, pick.Of(0, 2) == 0 ? Literal(pick, names) : "");
     }
-
-    /// <summary>Choices that follow from one number alone (a xorshift generator), so that a failing box can be made again.</summary>
-    private sealed class Pick(int seed)
-    {
-        private ulong state = unchecked(((ulong)seed * 0x9E3779B97F4A7C15UL) + 1);
-
-        public int Of(int least, int most)
-        {
-            unchecked
-            {
-                state ^= state << 13;
-                state ^= state >> 7;
-                state ^= state << 17;
-                return least + (int)((state >> 20) % (ulong)(most - least + 1));
-            }
-        }
-    }
 }

@@ -96,23 +96,4 @@ internal static class RandomCabinets
             all.Add(pick.OneIn(6) ? $"any({gains[pick.Of(0, gains.Count - 1)]}; {gains[pick.Of(0, gains.Count - 1)]})" : gains[pick.Of(0, gains.Count - 1)]);
         return string.Join(", ", all);
     }
-
-    /// <summary>Choices that follow from one number alone, so that a failing box can be made again.</summary>
-    private sealed class Pick(int seed)
-    {
-        private ulong state = unchecked(((ulong)seed * 0xD6E8FEB86659FD93UL) + 1);
-
-        public int Of(int least, int most)
-        {
-            unchecked
-            {
-                state ^= state << 13;
-                state ^= state >> 7;
-                state ^= state << 17;
-                return least + (int)((state >> 20) % (ulong)(most - least + 1));
-            }
-        }
-
-        public bool OneIn(int count) => Of(1, count) == 1;
-    }
 }
