@@ -29,7 +29,7 @@ internal static class AuditVerb
         if (CheckedBook.ExaminedOf(looked) is not { } book)
             return OutcomePrinter.NotReady("Without its book the site can't be audited", looked.Findings, terminal);
 
-        var (report, faults) = FinishedAudit.Run(folder, book, looked.Findings);
+        var (report, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder), book, looked.Findings);
         var findings = Findings.Of(faults);
         terminal.Out.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourOut));
         terminal.Out.WriteLine(Told(report, findings));
