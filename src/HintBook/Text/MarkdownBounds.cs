@@ -2,7 +2,7 @@ namespace HintBook.Text;
 
 /// <summary>
 /// Bounds on Markdown, looked at before it is parsed: the parser's time grows with the square of the depth of lists and quotations, and of
-/// the number of openings in a paragraph. Within the bounds any text is parsed in a fraction of a second; no text that people read comes
+/// the number of openings in a paragraph. Within the bounds no text was found that takes a second; no text that people read comes
 /// near them.
 /// </summary>
 internal static class MarkdownBounds
