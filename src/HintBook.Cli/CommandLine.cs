@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HintBook.Cli.Usage;
 using HintBook.Cli.Verbs;
 
 namespace HintBook.Cli;
@@ -24,29 +25,35 @@ internal static class CommandLine
             AuditVerb.Make(terminal, stop),
             GuideVerb.Make(terminal),
         };
-        var parsed = root.Parse(args);
-        if (parsed.Errors.Count > 0)
+        EmptyValues.Refuse(root);
+        VerbList.ShowInHelpOf(root);
+        var verb = root.Subcommands.FirstOrDefault(verb => args is [var first, ..] && first == verb.Name);
+        return Boundary.Run(verb?.Name ?? "none", () => Run(args, root, terminal), terminal);
+    }
+
+    private static int Run(string[] args, RootCommand root, Terminal terminal)
+    {
+        if (args.Length == 0)
         {
-            foreach (var error in parsed.Errors)
-                terminal.Error.WriteLine(error.Message);
-            terminal.Error.WriteLine("Run “hintbook --help” to see how it is used.");
+            terminal.Error.Write(NextSteps.Text(inBook: File.Exists("book.yaml")));
             return ExitCode.WrongUsage;
         }
 
-        try
+        // An argument that begins with “@” is a name like any other and not a file with more arguments.
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0)
         {
-            return parsed.Invoke(new InvocationConfiguration
-            {
-                Output = terminal.Out,
-                Error = terminal.Error,
-                EnableDefaultExceptionHandler = false,
-                ProcessTerminationTimeout = null,
-            });
+            foreach (var sentence in UsageErrors.In(parsed, args))
+                terminal.Say(sentence);
+            return ExitCode.WrongUsage;
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+
+        return parsed.Invoke(new InvocationConfiguration
         {
-            terminal.Error.WriteLine($"It can't be done: {failure.Message}");
-            return ExitCode.MachineFailed;
-        }
+            Output = terminal.Out,
+            Error = terminal.Error,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        });
     }
 }

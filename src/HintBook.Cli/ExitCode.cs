@@ -6,7 +6,7 @@ internal static class ExitCode
     /// <summary>Everything is fine.</summary>
     public const int Fine = 0;
 
-    /// <summary>The book has errors.</summary>
+    /// <summary>The book has errors, or a claim about it is refuted.</summary>
     public const int BookHasErrors = 1;
 
     /// <summary>The command can't be understood, or was given something it can't use.</summary>
@@ -14,4 +14,7 @@ internal static class ExitCode
 
     /// <summary>The machine failed, or the user stopped it.</summary>
     public const int MachineFailed = 3;
+
+    /// <summary>Something that nobody expected: a mistake in the program (<c>EX_SOFTWARE</c> of sysexits.h, 4.3BSD).</summary>
+    public const int Unexpected = 70;
 }

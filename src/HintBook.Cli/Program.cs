@@ -1,13 +1,8 @@
 using HintBook.Cli;
 
-using var stop = new CancellationTokenSource();
-Console.CancelKeyPress += (_, pressed) =>
-{
-    pressed.Cancel = true;
-    stop.Cancel();
-};
-
-return CommandLine.Run(args, Terminal.OfThisProcess(), stop.Token);
+var terminal = Terminal.OfThisProcess();
+using var interruption = new Interruption(terminal);
+return interruption.During(() => CommandLine.Run(args, terminal, interruption.Token));
 
 /// <summary>The program itself.</summary>
 internal static partial class Program

@@ -37,11 +37,11 @@ internal sealed class Progress(Terminal terminal) : IDisposable, IProgress<Solve
             last = now;
             if (!terminal.Live)
             {
-                terminal.Error.WriteLine(line);
+                terminal.Say(line);
                 return;
             }
 
-            terminal.Error.Write("\r" + line.PadRight(drawn));
+            terminal.Redraw(line, drawn);
             drawn = line.Length;
         }
     }
@@ -50,7 +50,7 @@ internal sealed class Progress(Terminal terminal) : IDisposable, IProgress<Solve
     public void Clear()
     {
         if (drawn > 0)
-            terminal.Error.Write("\r" + new string(' ', drawn) + "\r");
+            terminal.Erase(drawn);
         drawn = 0;
     }
 

@@ -1,15 +1,38 @@
 using System.Text;
+using HintBook.Text;
 
 namespace HintBook.Cli;
 
-/// <summary>Where a verb prints: results on <see cref="Out"/>, everything else on <see cref="Error"/>. Passed in, so that tests can read it.</summary>
+/// <summary>
+/// The one place that prints: results on <see cref="Out"/>, everything else on <see cref="Error"/>. Both show control characters as
+/// U+FFFD; the escapes that colour findings and draw progress are sent here and nowhere else. Passed in, so that tests can read it.
+/// </summary>
 internal sealed record Terminal
 {
+    private readonly TextWriter rawOut = TextWriter.Null;
+    private readonly TextWriter rawError = TextWriter.Null;
+
     /// <summary>For results, which may be piped on.</summary>
-    public required TextWriter Out { get; init; }
+    public required TextWriter Out
+    {
+        get;
+        init
+        {
+            rawOut = value;
+            field = PrintableWriter.Over(value);
+        }
+    }
 
     /// <summary>For progress, warnings and what went wrong.</summary>
-    public required TextWriter Error { get; init; }
+    public required TextWriter Error
+    {
+        get;
+        init
+        {
+            rawError = value;
+            field = PrintableWriter.Over(value);
+        }
+    }
 
     /// <summary>Whether results may be coloured.</summary>
     public bool ColourOut { get; init; }
@@ -20,13 +43,20 @@ internal sealed record Terminal
     /// <summary>Whether progress may be drawn over itself.</summary>
     public bool Live { get; init; }
 
-    /// <summary>The process's own. <c>NO_COLOR</c> (no-color.org) and <c>TERM=dumb</c> switch colour off.</summary>
+    /// <summary>The folder for reports of what nobody expected.</summary>
+    public string Reports { get; init; } = Path.GetTempPath();
+
+    /// <summary>
+    /// The process's own. <c>NO_COLOR</c> (no-color.org) and <c>TERM=dumb</c> switch colour off. The runtime is told of a dumb terminal in
+    /// any case: for every other it would send escapes that set up the keyboard, which nothing here reads.
+    /// </summary>
     public static Terminal OfThisProcess()
     {
+        var dumb = Environment.GetEnvironmentVariable("TERM") == "dumb";
+        Environment.SetEnvironmentVariable("TERM", "dumb");
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         if (!Console.IsOutputRedirected || OperatingSystem.IsWindows())
             Console.OutputEncoding = utf8;
-        var dumb = Environment.GetEnvironmentVariable("TERM") == "dumb";
         var colour = !dumb && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         return new Terminal
         {
@@ -37,4 +67,22 @@ internal sealed record Terminal
             Live = !dumb && !Console.IsErrorRedirected,
         };
     }
+
+    /// <summary>Prints findings as a result.</summary>
+    public void Give(Findings findings, bool withNotes) => rawOut.Write(FindingsText.Write(findings, withNotes, ColourOut));
+
+    /// <summary>Prints findings beside a result, or in its place.</summary>
+    public void Say(Findings findings, bool withNotes) => rawError.Write(FindingsText.Write(findings, withNotes, ColourError));
+
+    /// <summary>Says one line; line breaks in it are shown as what they are not: part of a name.</summary>
+    public void Say(string line) => Error.WriteLine(TerminalText.Shown(line));
+
+    /// <summary>Draws a line of progress over the one before, and leaves the cursor behind it.</summary>
+    /// <param name="line">What is shown.</param>
+    /// <param name="columns">The columns that the line before took.</param>
+    public void Redraw(string line, int columns) => rawError.Write("\r" + TerminalText.Shown(line).PadRight(columns));
+
+    /// <summary>Takes a line of progress away.</summary>
+    /// <param name="columns">The columns that it took.</param>
+    public void Erase(int columns) => rawError.Write("\r" + new string(' ', columns) + "\r");
 }

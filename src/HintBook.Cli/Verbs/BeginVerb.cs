@@ -18,7 +18,7 @@ internal static class BeginVerb
     {
         if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
         {
-            terminal.Error.WriteLine($"“{folder}” exists and isn't empty, so nothing is written there. Name a new folder.");
+            terminal.Say($"“{folder}” exists and isn't empty, so nothing is written there. Name a new folder.");
             return ExitCode.WrongUsage;
         }
 

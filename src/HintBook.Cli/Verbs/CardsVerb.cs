@@ -11,7 +11,7 @@ internal static class CardsVerb
         "cards",
         "Make the printed QR cards alone.",
         (book, options) => Pipeline.PrintCards(book, options, stop),
-        report => $"Cards for “{report.Book}”\n  {Told(report)}\n",
+        report => $"Cards for “{TerminalText.Shown(report.Book)}”\n  {Told(report)}\n",
         terminal);
 
     /// <summary>What the report says of the cards.</summary>

@@ -42,11 +42,13 @@ internal static class CheckVerb
     private static int Run(string path, string format, bool withNotes, Terminal terminal, CancellationToken stop)
     {
         var book = CheckedBook.At(path, null, terminal, stop);
+        if (format == "text")
+            terminal.Give(book.Findings, withNotes);
         terminal.Out.Write(format switch
         {
             "json" => FindingsJson.Write(path, book.Findings, withNotes),
             "sarif" => FindingsSarif.Write(book.Findings, Program.Version, withNotes),
-            _ => FindingsText.Write(book.Findings, withNotes, terminal.ColourOut) + Told(book, withNotes),
+            _ => Told(book, withNotes),
         });
         return book.Findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
     }
@@ -63,6 +65,6 @@ internal static class CheckVerb
         };
         return $"{told}\n{Verdicts.Write(claims)}";
 
-        string Of(Book read) => $"“{read.Title}”, {Words.Count(read.Stages.Length, "stage")}: {counts}";
+        string Of(Book read) => $"“{TerminalText.Shown(read.Title.Value)}”, {Words.Count(read.Stages.Length, "stage")}: {counts}";
     }
 }

@@ -10,10 +10,13 @@ internal static class CheckedBook
     /// <param name="lastPublished">The output folder of the last publish, or null.</param>
     /// <param name="terminal">Where progress is said.</param>
     /// <param name="stop">Ends the exploration.</param>
+    /// <exception cref="OperationCanceledException">It was stopped; what half a check says would be taken for the whole.</exception>
     public static Checked At(string path, string? lastPublished, Terminal terminal, CancellationToken stop)
     {
         using var progress = new Progress(terminal);
-        return Check.Run(path, new() { LastPublished = lastPublished, Progress = progress, Stop = stop });
+        var result = Check.Run(path, new() { LastPublished = lastPublished, Progress = progress, Stop = stop });
+        stop.ThrowIfCancellationRequested();
+        return result;
     }
 
     /// <summary>What was found out about a book, with its errors or without; null where something must be mended first.</summary>

@@ -23,11 +23,12 @@ internal static class ClueVerb
         };
         var variant = new Option<int>("--variant") { Description = "Another number chooses other words, filler letters and holes.", HelpName = "N" };
         var output = Options.Out("A file to print, .svg or .pdf; a mask gets a sheet of its own.");
+        var replace = Options.Replace();
         var paper = Options.Paper();
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
         var ways = new Option<bool>("--ways") { Description = "List the kinds of clues instead." };
-        var verb = new Command("clue", "Make a clue for a code, and prove it.") { code, way, with, variant, output, paper, format, ways };
+        var verb = new Command("clue", "Make a clue for a code, and prove it.") { code, way, with, variant, output, replace, paper, format, ways };
         verb.Validators.Add(given =>
         {
             if (given.GetValue(ways))
@@ -47,31 +48,29 @@ internal static class ClueVerb
 
             ImmutableArray<string> told = [.. parsed.GetValue(with)!.SelectMany(each => each.Split(',', StringSplitOptions.RemoveEmptyEntries))];
             var made = Clues.For(parsed.GetValue(code)!, parsed.GetValue(way)!, told, parsed.GetValue(variant));
-            return made is Attempt.Made one
-                ? Give(one, parsed.GetValue(output), Options.PaperOf(parsed.GetValue(paper)!), parsed.GetValue(format) == "json", terminal)
-                : Refuse(((Attempt.Refused)made).Why, terminal);
+            if (made is not Attempt.Made one)
+                return Refuse(((Attempt.Refused)made).Why, terminal);
+            if (parsed.GetValue(output) is { } file
+                && Print(one.Clue, file, parsed.GetValue(replace), Options.PaperOf(parsed.GetValue(paper)!), terminal) is { } why)
+                return Refuse(why, terminal);
+            terminal.Out.Write(parsed.GetValue(format) == "json" ? ClueText.WriteJson(one) : ClueText.Write(one));
+            return ExitCode.Fine;
         });
         return verb;
     }
 
-    private static int Give(Attempt.Made made, string? output, Cards.Paper paper, bool asJson, Terminal terminal)
-    {
-        if (output is not null && Print(made.Clue, output, paper, terminal) is { } why)
-            return Refuse(why, terminal);
-        terminal.Out.Write(asJson ? ClueText.WriteJson(made) : ClueText.Write(made));
-        return ExitCode.Fine;
-    }
-
     // Why nothing can be printed, or null when it has been written.
-    private static string? Print(MadeClue clue, string path, Cards.Paper paper, Terminal terminal)
+    private static string? Print(MadeClue clue, string path, bool replace, Cards.Paper paper, Terminal terminal)
     {
         if (!CluePrint.Endings.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase))
             return $"“{path}” has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
         var (files, noRoom) = CluePrint.Make(clue, path, paper);
+        if (!replace && files.FirstOrDefault(file => File.Exists(file.Path)) is { } there)
+            return $"“{there.Path}” is there already, so nothing is written. Add --replace to write over it, or name another file.";
         foreach (var file in files)
         {
             SingleFile.Write(file.Path, file.Content().Span);
-            terminal.Error.WriteLine($"Written: {file.Path}. Print it at 100 %.");
+            terminal.Say($"Written: {file.Path}. Print it at 100 %.");
         }
 
         return noRoom;
@@ -79,7 +78,7 @@ internal static class ClueVerb
 
     private static int Refuse(string why, Terminal terminal)
     {
-        terminal.Error.WriteLine(why);
+        terminal.Say(why);
         return ExitCode.WrongUsage;
     }
 }

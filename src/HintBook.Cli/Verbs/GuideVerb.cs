@@ -47,7 +47,7 @@ internal static class GuideVerb
         if (TextOf(name) is not { } text)
         {
             var near = Nearest.To(name, FindingPages.Codes.Concat(Guide.Pages.Keys)) is { } nearest ? $" Write instead: {nearest}." : "";
-            terminal.Error.WriteLine(
+            terminal.Say(
                 $"The guide has no page “{name}”.{near} “hintbook guide” lists the pages, “hintbook guide --findings” the codes of findings.");
             return ExitCode.WrongUsage;
         }

@@ -22,8 +22,19 @@ internal static class MapVerb
         var book = Options.Book();
         var output = Options.Out("The file to write: .svg, .dot, .gv, .mmd or .mermaid (default: SVG on standard output).");
         var spoilerFree = new Option<bool>("--spoiler-free") { Description = "Numbers only." };
-        var verb = new Command("map", "Draw which stage opens which.") { book, output, spoilerFree };
-        verb.SetAction(parsed => Draw(parsed.GetValue(book)!, parsed.GetValue(output), parsed.GetValue(spoilerFree), terminal, stop));
+        var replace = Options.Replace();
+        var verb = new Command("map", "Draw which stage opens which.") { book, output, replace, spoilerFree };
+        verb.SetAction(parsed =>
+        {
+            var file = parsed.GetValue(output);
+            if (file is not null && File.Exists(file) && !parsed.GetValue(replace))
+            {
+                terminal.Say($"“{file}” is there already, so it stays as it is. Add --replace to write over it, or name another file.");
+                return ExitCode.WrongUsage;
+            }
+
+            return Draw(parsed.GetValue(book)!, file, parsed.GetValue(spoilerFree), terminal, stop);
+        });
         return verb;
     }
 
@@ -32,7 +43,7 @@ internal static class MapVerb
         Func<StageMap, MapWords, bool, string>? write = SvgMap.Write;
         if (output is not null && !Writers.TryGetValue(Path.GetExtension(output).ToLowerInvariant(), out write))
         {
-            terminal.Error.WriteLine($"“{output}” has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
+            terminal.Say($"“{output}” has none of the endings that a map can have: {Words.List(Writers.Keys, "or")}.");
             return ExitCode.WrongUsage;
         }
 

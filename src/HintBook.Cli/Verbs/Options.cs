@@ -9,6 +9,9 @@ internal static class Options
 
     public static Option<string?> Out(string what) => new("--out") { Description = what, HelpName = "PATH" };
 
+    /// <summary>Leave to write over a file that is there already.</summary>
+    public static Option<bool> Replace() => new("--replace") { Description = "Write over what is there already under that name." };
+
     public static Option<bool> Notes() => new("--notes") { Description = "Say what is worth knowing, too." };
 
     public static Option<string> Paper()

@@ -12,8 +12,8 @@ internal static class OutcomePrinter
     /// <param name="terminal">Where it is said.</param>
     public static int NotReady(string what, Findings findings, Terminal terminal)
     {
-        terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
-        terminal.Error.WriteLine($"{what}: {FindingCount.Say(findings, withNotes: false)}");
+        terminal.Say(findings, withNotes: false);
+        terminal.Say($"{what}: {FindingCount.Say(findings, withNotes: false)}");
         return ExitCode.BookHasErrors;
     }
 
@@ -23,16 +23,16 @@ internal static class OutcomePrinter
         switch (outcome)
         {
             case Published(var report):
-                terminal.Error.Write(FindingsText.Write(report.Findings, withNotes, terminal.ColourError));
+                terminal.Say(report.Findings, withNotes);
                 terminal.Out.Write(told(report));
                 return ExitCode.Fine;
             case Rejected(var findings):
-                terminal.Error.Write(FindingsText.Write(findings, withNotes, terminal.ColourError));
-                terminal.Error.WriteLine($"Nothing was published: {FindingCount.Say(findings, withNotes)}");
+                terminal.Say(findings, withNotes);
+                terminal.Say($"Nothing was published: {FindingCount.Say(findings, withNotes)}");
                 return ExitCode.BookHasErrors;
             case Failed failed:
-                terminal.Error.WriteLine(failed.Message);
-                terminal.Error.WriteLine(failed.Help);
+                terminal.Say(failed.Message);
+                terminal.Say(failed.Help);
                 return failed.Kind == FailureKind.Usage ? ExitCode.WrongUsage : ExitCode.MachineFailed;
             default:
                 throw new InvalidOperationException("A publish ends in no other way.");

@@ -40,7 +40,7 @@ internal static class ProveVerb
 
         var proofs = Proofs.Prove(book);
         var findings = Findings.Of(proofs.Findings);
-        terminal.Error.Write(FindingsText.Write(findings, withNotes, terminal.ColourError));
+        terminal.Say(findings, withNotes);
         terminal.Out.Write(asJson ? ProofJson.Write(proofs) : ProofText.Write(book, proofs));
         return findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
     }

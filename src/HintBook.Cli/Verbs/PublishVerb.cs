@@ -27,8 +27,8 @@ internal static class PublishVerb
             Failed failed => (failed.Message, Findings.None),
             _ => throw new InvalidOperationException("A publish ends in no other way."),
         };
-        terminal.Error.WriteLine($"{name}: {said}");
-        terminal.Error.Write(FindingsText.Write(findings, withNotes: false, terminal.ColourError));
+        terminal.Say($"{name}: {said}");
+        terminal.Say(findings, withNotes: false);
     }
 
     private static string Told(Report report) => report.Books > 1 ? ToldOfShelf(report) : ToldOfBook(report);
@@ -45,7 +45,7 @@ internal static class PublishVerb
 
     private static string ToldOfBook(Report report) =>
         $"""
-        Published “{report.Book}” in {report.Folder}
+        Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
           site     {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}
           {CardsVerb.Told(report)}
           checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere

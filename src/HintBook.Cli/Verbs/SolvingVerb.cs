@@ -12,6 +12,10 @@ namespace HintBook.Cli.Verbs;
 /// <summary>What <c>solve</c> and <c>reset</c> share: limits, progress, and how an answer is told.</summary>
 internal static class SolvingVerb
 {
+    // A year; a terabyte.
+    private const int MostSeconds = 31_536_000;
+    private const int MostMebibytes = 1_048_576;
+
     /// <summary>A verb that asks the mechanism something.</summary>
     /// <typeparam name="TAnswer">What comes of it.</typeparam>
     /// <param name="name">What one types.</param>
@@ -37,8 +41,8 @@ internal static class SolvingVerb
         format.AcceptOnlyFromAmong("text", "json");
         var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
         var time = new Option<double?>("--time") { Description = "How long it may take; without it as long as it takes.", HelpName = "SECONDS" };
-        memory.Validators.Add(result => AtLeast(1, result));
-        time.Validators.Add(result => AtLeast(0.001, result));
+        memory.Validators.Add(result => Between(1, MostMebibytes, result));
+        time.Validators.Add(result => Between(0.001, MostSeconds, result));
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, format, memory, time, notes };
         verb.SetAction(parsed =>
@@ -53,7 +57,7 @@ internal static class SolvingVerb
             var answer = ask(read.Book, limits, progress);
             progress.Clear();
             var all = Findings.Of(findings(answer));
-            terminal.Error.Write(FindingsText.Write(all, parsed.GetValue(notes), terminal.ColourError));
+            terminal.Say(all, parsed.GetValue(notes));
             terminal.Out.Write(told(read.Book, answer, parsed.GetValue(format) == "json"));
             return stop.IsCancellationRequested ? ExitCode.MachineFailed : all.AnyError || refuted(answer) ? ExitCode.BookHasErrors : ExitCode.Fine;
         });
@@ -61,9 +65,11 @@ internal static class SolvingVerb
     }
 
     // What is no number at all has been told already.
-    private static void AtLeast(double least, OptionResult result)
+    private static void Between(double least, double most, OptionResult result)
     {
-        if (result.Tokens is [var given] && double.TryParse(given.Value, CultureInfo.InvariantCulture, out var number) && number < least)
-            result.AddError(string.Create(CultureInfo.InvariantCulture, $"{result.Option.Name} must be at least {least}."));
+        if (result.Tokens is not [var given] || !double.TryParse(given.Value, CultureInfo.InvariantCulture, out var number))
+            return;
+        if (!(number >= least && number <= most))
+            result.AddError(string.Create(CultureInfo.InvariantCulture, $"{result.Option.Name} must be a number from {least} to {most}."));
     }
 }

@@ -40,6 +40,8 @@ internal static class ThemeVerb
         if (Directory.Exists(folder))
             return Refuse($"{folder} is there already, and what you changed in it would be lost. Take it away first, or rename it.");
 
+        if (!OwnTheme.LiesInBook(book, theme))
+            return Refuse($"{folder} lies behind a link that leads out of the book, and nothing is written there.");
         OwnTheme.In(book, theme);
         terminal.Out.WriteLine(
             $"""
@@ -52,7 +54,7 @@ internal static class ThemeVerb
 
         int Refuse(string why)
         {
-            terminal.Error.WriteLine(why);
+            terminal.Say(why);
             return ExitCode.WrongUsage;
         }
     }

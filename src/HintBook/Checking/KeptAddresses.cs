@@ -16,6 +16,12 @@ internal static class KeptAddresses
         if (File.Exists(Path.Combine(folder.Root, AddressLock.FileName)))
             return folder.ReadText(AddressLock.FileName, findings) is { } file ? AddressLock.Parse(file, findings) : AddressLock.Nothing;
         var copy = lastPublished is null ? null : Path.Combine(lastPublished, AddressLock.FileName);
+        if (copy is not null && SpecialFile.Is(copy))
+        {
+            findings.Add(FolderFindings.PipeOrDevice(SourceFile.Unread(AddressLock.FileName).Top, copy));
+            return AddressLock.Nothing;
+        }
+
         return copy is not null && File.Exists(copy)
             ? AddressLock.Parse(new SourceFile(AddressLock.FileName, File.ReadAllText(copy)), findings)
             : AddressLock.Nothing;

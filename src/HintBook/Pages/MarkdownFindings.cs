@@ -27,6 +27,8 @@ internal static class MarkdownFindings
             + "a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
         "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.");
 
+    public static Finding LeavesBounds(Span at, string message, string help) => TooDeep.At(at, message, help);
+
     public static Finding Deep(Span at) => TooDeep.At(
         at,
         $"This text nests lists, quotes or emphasis more than {ProseHtml.Deepest} deep; nobody could read it.",

@@ -32,6 +32,8 @@ internal static class ProseHtml
     public static RenderedProse Render(Prose prose, Working? working = null, bool html = false)
     {
         var pipeline = html ? WithHtml : CommonMark;
+        if (MarkdownBounds.Left(prose.Markdown) is { } left)
+            return new(Html.Empty, [MarkdownFindings.LeavesBounds(prose.At, left.Message, left.Help)]);
         try
         {
             var document = Markdig.Markdown.Parse(prose.Markdown, pipeline);

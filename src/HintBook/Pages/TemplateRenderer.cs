@@ -41,8 +41,15 @@ internal sealed class HtmlContext : TemplateContext
 {
     private static readonly ScriptObject Functions = PureFunctions();
 
+    // A value is put together in memory; the page and what a capture holds are looked at on every round of a loop.
+    private const int MostLettersOfValue = 16_000_000;
+    private const int MostBytesOfPage = 32_000_000;
+    private const int MostLettersOfCapture = 8_000_000;
+    private const int MostParts = 100_000;
+
     private readonly Theme theme;
     private readonly Utf8Output page = new();
+    private int parts;
 
     public HtmlContext(Theme theme)
         : base(Functions)
@@ -53,7 +60,10 @@ internal sealed class HtmlContext : TemplateContext
         EnableRelaxedTargetAccess = false;
         // The largest book has a few thousand stages on one page; this only stops a template that never ends.
         LoopLimit = 1_000_000;
-        LimitToString = 0;
+        LimitToString = MostLettersOfValue;
+        OnStringLimit = ScriptLimitBehavior.Throw;
+        OutputLimit = int.MaxValue;
+        OnOutputLimit = ScriptLimitBehavior.Throw;
         NewLine = "\n";
         PushOutput(page);
     }
@@ -63,6 +73,7 @@ internal sealed class HtmlContext : TemplateContext
         if (!theme.Templates.ContainsKey(template))
             throw new TemplateFailure(PageFindings.NoSuchFile(theme.Name, template), cause: null);
         page.Clear();
+        parts = 0;
         PushGlobal(view);
         Evaluate(template, SourceSpan());
         PopGlobal();
@@ -72,6 +83,8 @@ internal sealed class HtmlContext : TemplateContext
     /// <summary>Writes a part into the page at the place where it is asked for, with the names that are known there.</summary>
     public void Evaluate(string template, SourceSpan from)
     {
+        if (++parts > MostParts)
+            throw new ScriptRuntimeException(from, $"one page asks for more than {MostParts} parts.");
         var found = theme.Templates.GetValueOrDefault(template)
             ?? throw new ScriptRuntimeException(from, $"the theme {theme.Name} has no {template}.");
         if (found.Parsed.HasErrors)
@@ -107,6 +120,12 @@ internal sealed class HtmlContext : TemplateContext
                 return this;
         }
     }
+
+    /// <inheritdoc/>
+    protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>
+        page.Length > MostBytesOfPage || Output is StringBuilderOutput { Builder.Length: > MostLettersOfCapture }
+            ? throw new ScriptRuntimeException(loop.Span, $"the page grows past {MostBytesOfPage / 1_000_000} MB.")
+            : base.OnStepLoop(loop);
 
     private static SourceSpan SourceSpan() => new("", default, default);
 

@@ -9,6 +9,9 @@ internal sealed class Utf8Output : IScriptOutput
 {
     private readonly ArrayBufferWriter<byte> page = new(32 * 1024);
 
+    /// <summary>The bytes that were written.</summary>
+    public int Length => page.WrittenCount;
+
     /// <summary>Forgets what was written and keeps the memory.</summary>
     public void Clear() => page.ResetWrittenCount();
 

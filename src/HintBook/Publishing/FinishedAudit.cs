@@ -18,15 +18,14 @@ public static class FinishedAudit
     public static readonly FindingCode DoubtCode = new("HB7402", Severity.Warning, "the finished site may tell a secret");
 
     /// <summary>Audits a site and what was printed beside it.</summary>
-    /// <param name="output">The folder that holds <c>site</c> and perhaps <c>print</c>.</param>
+    /// <param name="published">Where they lie.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(string output, Examined book, Findings told)
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
     {
         var table = TableOf(book);
-        var (site, print) = (Path.Combine(output, "site"), Path.Combine(output, "print"));
-        var report = SiteAudit.Run(site, table);
-        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(print, site, table).Faults], book, told));
+        var report = SiteAudit.Run(published.Site, table);
+        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(published.Print, published.Site, table).Faults], book, told));
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>

@@ -12,7 +12,12 @@ internal sealed class OutputFolder : IDisposable
     public static readonly string[] Swapped = ["site", "print"];
 
     private const string Own = ".hintbook";
+    private const int TriesToClear = 12;
+    private static readonly TimeSpan BetweenTries = TimeSpan.FromMilliseconds(20);
     private readonly FileStream hold;
+    private readonly Lock clearing = new();
+    private CancellationTokenRegistration stopped;
+    private bool swapping;
 
     private OutputFolder(string root, FileStream hold)
     {
@@ -31,11 +36,15 @@ internal sealed class OutputFolder : IDisposable
     private string MadeList => Path.Combine(Root, Own, "made.json");
 
     /// <summary>Opens or makes the folder and holds it, so that no second publish can work in it.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="book">The book's folder, or the shelf's.</param>
+    /// <param name="stop">Clears what has been written until then away at once: the program may end before the work notices.</param>
     /// <exception cref="MachineFailure">It isn't ours, can't be written, or is held by another publish.</exception>
-    public static OutputFolder Open(string path, string book)
+    public static OutputFolder Open(string path, string book, CancellationToken stop = default)
     {
         var root = Path.GetFullPath(path);
-        RefuseForeign(root, Path.GetFullPath(book));
+        OutputPlace.Refuse(root, book);
+        OutputPlace.RefuseLinks(root, Own);
         try
         {
             Directory.CreateDirectory(Path.Combine(root, Own));
@@ -51,6 +60,7 @@ internal sealed class OutputFolder : IDisposable
 
         var folder = new OutputFolder(root, Hold(root, path));
         folder.Recover();
+        folder.stopped = stop.Register(folder.ClearUnfinished);
         return folder;
     }
 
@@ -60,6 +70,8 @@ internal sealed class OutputFolder : IDisposable
     /// <param name="watch">Called before each step; tests stop here as a power cut would.</param>
     public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made, Action<string> watch)
     {
+        lock (clearing)
+            swapping = true;
         var before = Made();
         var staying = before.Where(file => !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
         var after = made.Union(staying).ToArray();
@@ -85,41 +97,39 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Lets go of the folder and of whatever an unfinished publish left.</summary>
     public void Dispose()
     {
+        stopped.Dispose();
+        TryClear();
+        hold.Dispose();
+    }
+
+    // Files that are being written at the same time may keep their folder from going: it is tried again until they have ended.
+    private void ClearUnfinished()
+    {
+        for (var left = TriesToClear; left > 0; left--)
+        {
+            lock (clearing)
+            {
+                if (swapping || TryClear())
+                    return;
+            }
+
+            Thread.Sleep(BetweenTries);
+        }
+    }
+
+    private bool TryClear()
+    {
         try
         {
             Clear(Next);
+            return true;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             // The next publish clears it; failing here would hide why this one ended.
-        }
-
-        hold.Dispose();
-    }
-
-    private static void RefuseForeign(string root, string book)
-    {
-        if (File.Exists(root))
-            throw new MachineFailure(FailureKind.Usage, $"“{root}” is a file, not a folder.", "Name a folder with --out.");
-        if (IsWithin(book, root))
-        {
-            throw new MachineFailure(
-                FailureKind.Usage,
-                $"“{root}” holds the book itself.",
-                "Name a folder of its own with --out, such as “published” in the book.");
-        }
-
-        if (Directory.Exists(root) && !Directory.Exists(Path.Combine(root, Own)) && Directory.EnumerateFileSystemEntries(root).Any())
-        {
-            throw new MachineFailure(
-                FailureKind.Usage,
-                $"“{root}” isn't empty and wasn't made by a publish, so nothing is written there.",
-                "Name another folder with --out, or empty this one yourself.");
+            return false;
         }
     }
-
-    private static bool IsWithin(string path, string folder) =>
-        path == folder || path.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private static FileStream Hold(string root, string path)
     {
@@ -162,14 +172,17 @@ internal sealed class OutputFolder : IDisposable
     {
         foreach (var name in names.Where(name => Directory.Exists(Path.Combine(Root, name))))
         {
-            foreach (var file in Directory.EnumerateFiles(Path.Combine(Root, name), "*", SearchOption.AllDirectories))
+            foreach (var (path, isLink) in OutputPlace.FilesAndLinksIn(Path.Combine(Root, name)))
             {
-                var relative = Path.GetRelativePath(Root, file).Replace('\\', '/');
+                var relative = Path.GetRelativePath(Root, path).Replace('\\', '/');
                 var target = Path.Combine(Next, relative);
-                if (before.Contains(relative) || File.Exists(target))
+                if (before.Contains(relative) || Path.Exists(target))
                     continue;
                 Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-                File.Copy(file, target);
+                if (isLink)
+                    File.CreateSymbolicLink(target, new FileInfo(path).LinkTarget ?? "");
+                else
+                    File.Copy(path, target);
             }
         }
     }

@@ -32,6 +32,7 @@ internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<
 
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {
+        stop.ThrowIfCancellationRequested();
         writeFile(Place(relative), content);
         made[Slashed(relative)] = content.Length;
         // What isn't a page has its content's hash in its name.
@@ -40,6 +41,7 @@ internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<
 
     public void Copy(string source, string relative)
     {
+        stop.ThrowIfCancellationRequested();
         var target = Place(relative);
         File.Copy(source, target, overwrite: true);
         made[Slashed(relative)] = new FileInfo(target).Length;

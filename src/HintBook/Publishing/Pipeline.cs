@@ -15,11 +15,11 @@ public static class Pipeline
         {
             Sound sound => MakeAll(sound, options.OutputFor(path), options, stop),
             var faulty => new Rejected(faulty.Findings),
-        });
+        }, stop);
 
     /// <summary>Publishes a book that has been checked.</summary>
     public static PublishOutcome Publish(Sound book, PublishOptions options, CancellationToken stop = default) =>
-        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, stop));
+        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, stop), stop);
 
     /// <summary>Checks a book and prints its cards alone, beside whatever site was published last.</summary>
     public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) =>
@@ -27,7 +27,7 @@ public static class Pipeline
         {
             Sound sound => MakeCards(sound, options.OutputFor(path), options, stop),
             var faulty => new Rejected(faulty.Findings),
-        });
+        }, stop);
 
     private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
     {
@@ -40,7 +40,7 @@ public static class Pipeline
     private static PublishOutcome MakeAll(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
-        using var folder = OutputFolder.Open(output, book.Folder.Root);
+        using var folder = OutputFolder.Open(output, book.Folder.Root, stop);
         var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
@@ -53,7 +53,7 @@ public static class Pipeline
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/")));
         writer.WriteAll("cards", "print", cards.Files);
-        var (audit, faults) = FinishedAudit.Run(folder.Next, book, findings);
+        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next), book, findings);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -68,7 +68,7 @@ public static class Pipeline
     private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
-        using var folder = OutputFolder.Open(output, book.Folder.Root);
+        using var folder = OutputFolder.Open(output, book.Folder.Root, stop);
         var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
         var (cards, cardFindings) = CardsOf(book, options);
         var findings = sound.Findings.And(cardFindings.All);
@@ -113,26 +113,30 @@ public static class Pipeline
     }
 
     // Whatever the machine does, the user gets a sentence; the last good publish is still whole then.
-    internal static PublishOutcome Guarded(Func<PublishOutcome> work)
+    internal static PublishOutcome Guarded(Func<PublishOutcome> work, CancellationToken stop)
     {
         try
         {
             return work();
         }
-        catch (AggregateException several) when (Told(several.Flatten().InnerExceptions[0]) is { } outcome)
+        catch (AggregateException several) when (Told(several.Flatten().InnerExceptions[0], stop) is { } outcome)
         {
             return outcome;
         }
-        catch (Exception failure) when (Told(failure) is { } outcome)
+        catch (Exception failure) when (Told(failure, stop) is { } outcome)
         {
             return outcome;
         }
     }
 
-    private static Failed? Told(Exception failure) => failure switch
+    private static Failed Stopped => new(FailureKind.Stopped, "Stopped.", "What was published before is untouched.");
+
+    private static Failed? Told(Exception failure, CancellationToken stop) => failure switch
     {
         MachineFailure told => new Failed(told.Kind, told.Message, told.Help),
-        OperationCanceledException => new Failed(FailureKind.Stopped, "Stopped.", "What was published before is untouched."),
+        // What had been written is cleared away on a stop, so a writer may miss its folder.
+        OperationCanceledException => Stopped,
+        IOException or UnauthorizedAccessException when stop.IsCancellationRequested => Stopped,
         UnauthorizedAccessException => new Failed(
             FailureKind.Machine,
             $"It isn't allowed: {failure.Message}",

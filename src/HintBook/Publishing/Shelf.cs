@@ -28,7 +28,7 @@ public static class Shelf
         Action<string, PublishOutcome> told,
         CancellationToken stop = default) => Pipeline.Guarded(() =>
     {
-        using var place = OutputFolder.Open(options.OutputFor(path), path);
+        using var place = OutputFolder.Open(options.OutputFor(path), path, stop);
         var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();
         if (books.Select(book => book.Outcome).OfType<Failed>().FirstOrDefault() is { } failed)
             return failed;
@@ -66,7 +66,7 @@ public static class Shelf
             told(name, outcome);
             return outcome;
         }
-    });
+    }, stop);
 
     private static IEnumerable<Finding> Elsewhere(ShelvedBook[] books) =>
         from shelved in books

@@ -96,6 +96,8 @@ internal static class StageFindings
             $"Save it as plain text and name it “{right}”. If your computer shows that name already, let it show the endings of file names.");
     }
 
+    public static Finding LeavesBounds(Span at, string message, string help) => NestedTooDeepCode.At(at, message, help);
+
     public static Finding NestedTooDeep(Span at) => NestedTooDeepCode.At(at,
         "Lists or quotations stand inside each other far deeper than anybody can read.", "Two or three levels are enough: write it flat.");
 

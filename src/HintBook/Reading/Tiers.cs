@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
@@ -8,7 +7,7 @@ using Markdig.Syntax;
 namespace HintBook.Reading;
 
 /// <summary>The steps of help that stand under headings of their own in a stage's text.</summary>
-internal sealed partial record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Reset)
+internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Reset)
 {
     /// <summary>Nothing could be read.</summary>
     public static Tiers None { get; } = new(null, null, null, null);
@@ -74,10 +73,9 @@ internal sealed partial record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, P
 
     private static (Span Line, Span Words)[]? HeadingsIn(Span body, List<Finding> findings)
     {
-        // Found before it is parsed: the parser's time grows with the square of the depth.
-        if (DeepLine().Match(body.Text) is { Success: true } deep)
+        if (MarkdownBounds.Left(body.Text) is { } left)
         {
-            findings.Add(StageFindings.NestedTooDeep(FirstLine(body with { Start = body.Start + deep.Index })));
+            findings.Add(StageFindings.LeavesBounds(FirstLine(body with { Start = body.Start + left.At }), left.Message, left.Help));
             return null;
         }
 
@@ -103,9 +101,6 @@ internal sealed partial record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, P
         block.Inline is { Span.IsEmpty: false } words
             ? new Span(line.File, offset + words.Span.Start, offset + words.Span.End + 1)
             : line;
-
-    [GeneratedRegex(@"^([ \t]*(>|[-+*][ \t]|[0-9]{1,9}[.)][ \t])){100}", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
-    private static partial Regex DeepLine();
 
     private static Span FirstLine(Span span)
     {

@@ -4,7 +4,7 @@ using System.Text;
 namespace HintBook.Text;
 
 /// <summary>How text looks on a terminal, where letters take columns.</summary>
-internal static class TerminalText
+public static class TerminalText
 {
     /// <summary>A tab is shown as this many spaces, wherever it stands.</summary>
     public const int Tab = 4;
@@ -28,6 +28,21 @@ internal static class TerminalText
                 shown.Append(' ', Tab);
             else
                 shown.Append(IsHarmful(rune) ? Rune.ReplacementChar : rune);
+        }
+
+        return shown.ToString();
+    }
+
+    /// <summary>The text with control characters as U+FFFD, but for tabs and line breaks.</summary>
+    public static string Printable(ReadOnlySpan<char> text)
+    {
+        var shown = new StringBuilder(text.Length);
+        var left = text;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            left = left[Math.Min(rune.Utf16SequenceLength, left.Length)..];
+            var passes = rune.Value is '\n' or '\t' || (rune.Value == '\r' && left is ['\n', ..]) || !IsHarmful(rune);
+            shown.Append(passes ? rune : Rune.ReplacementChar);
         }
 
         return shown.ToString();

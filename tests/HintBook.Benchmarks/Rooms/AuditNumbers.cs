@@ -28,7 +28,7 @@ internal static class AuditNumbers
             var make = Best(() => Write(book, root));
             var table = Best(() => _ = AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos));
             var faults = 0;
-            var audit = Best(() => faults = FinishedAudit.Run(root, book, sound.Findings).Findings.Count());
+            var audit = Best(() => faults = FinishedAudit.Run(PublishedSite.OfBook(root), book, sound.Findings).Findings.Count());
             Console.WriteLine($"reading and checking   {check:0.00} s");
             Console.WriteLine($"making and writing     {make:0.00} s");
             Console.WriteLine($"audit                  {audit:0.00} s ({table:0.00} s of it the table), {faults} findings");

@@ -1,4 +1,5 @@
 using HintBook.Cli;
+using HintBook.Starting;
 using HintBook.Tests.Publishing;
 
 namespace HintBook.Tests.Cli;
@@ -33,4 +34,53 @@ public class AuditVerbTests
     [Fact]
     public void A_folder_without_a_site_is_wrong_usage() =>
         Assert.Equal(ExitCode.WrongUsage, Said.By("audit", Path.GetTempPath()).Exit);
+
+    [Fact]
+    public void The_books_of_a_shelf_are_found_and_what_is_uploaded_is_read()
+    {
+        using var desk = new BookAndOutput();
+        var shelf = ShelfWithTwo(desk);
+
+        var good = Said.By("audit", Path.Combine(shelf, "published"));
+        Assert.Equal(ExitCode.Fine, good.Exit);
+        Assert.Contains("\nsecond:\n", "\n" + good.Out, StringComparison.Ordinal);
+
+        var page = Path.Combine(shelf, "published", "site", "second", "index.html");
+        File.WriteAllText(page, File.ReadAllText(page).Replace("</title>", " 0420</title>", StringComparison.Ordinal));
+        var bad = Said.By("audit", Path.Combine(shelf, "published") + "/");
+        Assert.Equal(ExitCode.BookHasErrors, bad.Exit);
+        Assert.Contains("HB7401", bad.Out.Split("second:")[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("HB7401", bad.Out.Split("second:")[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_book_of_a_shelf_is_found_from_its_own_output()
+    {
+        using var desk = new BookAndOutput();
+        var shelf = ShelfWithTwo(desk);
+
+        Assert.Equal(ExitCode.Fine, Said.By("audit", Path.Combine(shelf, "published", "books", "second")).Exit);
+    }
+
+    [Fact]
+    public void A_book_that_came_to_the_shelf_later_is_told()
+    {
+        using var desk = new BookAndOutput();
+        var shelf = ShelfWithTwo(desk);
+        NewBook.In(Path.Combine(shelf, "third"));
+
+        var said = Said.By("audit", Path.Combine(shelf, "published"));
+
+        Assert.Equal(ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("hasn't been published here", said.Error, StringComparison.Ordinal);
+    }
+
+    private static string ShelfWithTwo(BookAndOutput desk)
+    {
+        var shelf = Path.Combine(desk.Root, "shelf");
+        NewBook.In(Path.Combine(shelf, "first"));
+        NewBook.In(Path.Combine(shelf, "second"));
+        Assert.Equal(ExitCode.Fine, Said.By("publish", shelf).Exit);
+        return shelf;
+    }
 }

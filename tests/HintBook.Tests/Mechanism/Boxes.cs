@@ -193,7 +193,8 @@ internal static class Boxes
         for (var i = 0; i < balls; i++)
             box.Part($"ball{i}", "a", "left", "right", "b");
         box.Part("left", "free", "full").Part("right", "free", "full").Part("lid", "shut", "open").Move("go a", "", "robot=a").Move("go b", "", "robot=b");
-        foreach (var (i, room, hand) in from i in Enumerable.Range(0, balls) from room in "ab" from hand in new[] { "left", "right" } select (i, room, hand))
+        var grips = from i in Enumerable.Range(0, balls) from room in "ab" from hand in (string[])["left", "right"] select (i, room, hand);
+        foreach (var (i, room, hand) in grips)
         {
             box.Move($"pick {i} {room} {hand}", $"robot={room}, ball{i}={room}, {hand}=free", $"ball{i}={hand}, {hand}=full");
             box.Move($"drop {i} {room} {hand}", $"robot={room}, ball{i}={hand}", $"ball{i}={room}, {hand}=free");

@@ -1,6 +1,5 @@
 using CsCheck;
 using HintBook.Books;
-using HintBook.Mechanism;
 
 namespace HintBook.Tests.Mechanism;
 

@@ -57,7 +57,7 @@ public class BilingualTests
         using var book = new Copy("Les six roues attendent un mot. Lis tout ce qu’il y a à lire.");
         Assert.IsType<Published>(Pipeline.Publish(book.Folder, new PublishOptions { Output = book.Output }));
         var sound = Assert.IsType<Sound>(Check.Run(book.Folder));
-        var audited = FinishedAudit.Run(book.Output, sound.Examined, sound.Findings).Findings;
+        var audited = FinishedAudit.Run(PublishedSite.OfBook(book.Output), sound.Examined, sound.Findings).Findings;
         Assert.Empty(sound.Findings.All.Concat(audited)
             .Where(finding => finding.Code.Severity != Severity.Note)
             .Select(finding => $"{finding.Code.Id} {finding.Message}"));

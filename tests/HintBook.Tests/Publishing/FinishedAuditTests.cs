@@ -166,7 +166,7 @@ public class FinishedAuditTests
             foreach (var file in files.Where(file => !file.Contains(".hintbook", StringComparison.Ordinal)))
                 Copy(file, Path.Combine(output, Path.GetRelativePath(Example.Value.Output, file)));
             change(output);
-            return [.. FinishedAudit.Run(output, book ?? Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
+            return [.. FinishedAudit.Run(PublishedSite.OfBook(output), book ?? Example.Value.Book.Examined, Example.Value.Book.Findings).Findings];
         }
         finally
         {

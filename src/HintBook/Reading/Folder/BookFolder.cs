@@ -14,13 +14,13 @@ public sealed class BookFolder
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    // Where the folder really is, should its own name be a link.
+    // Where the folder really is, should its own path hold links.
     private readonly string home;
 
     private BookFolder(string root)
     {
         Root = root;
-        home = new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root;
+        home = RealPath.Of(root) ?? root;
     }
 
     /// <summary>The folder's full path.</summary>
@@ -106,7 +106,7 @@ public sealed class BookFolder
     /// <summary>The size of a file in bytes; null for one that isn't there or that a link leads to outside of the book.</summary>
     /// <param name="path">Inside the book, with forward slashes.</param>
     public long? SizeOf(string path) =>
-        !Steps(path).Any(PointsOutside) && new FileInfo(Path.Combine(Root, path)) is { Exists: true } file ? file.Length : null;
+        !PointsOutside(Path.Combine(Root, path)) && new FileInfo(Path.Combine(Root, path)) is { Exists: true } file ? file.Length : null;
 
     /// <summary>Reads a file's bytes; on any problem a finding says why, and the answer is null.</summary>
     /// <param name="path">Inside the book, with forward slashes.</param>
@@ -115,15 +115,22 @@ public sealed class BookFolder
     /// <param name="findings">Where findings go.</param>
     public byte[]? ReadBytes(string path, Span at, long most, List<Finding> findings)
     {
-        if (Steps(path).Any(PointsOutside))
+        var full = Path.Combine(Root, path);
+        if (PointsOutside(full))
         {
             findings.Add(FolderFindings.LinkLeavesTheBook(at, path));
             return null;
         }
 
+        if (SpecialFile.Is(full))
+        {
+            findings.Add(FolderFindings.PipeOrDevice(at, path));
+            return null;
+        }
+
         try
         {
-            using var file = File.OpenRead(Path.Combine(Root, path));
+            using var file = File.OpenRead(full);
             if (file.Length > most)
             {
                 findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
@@ -180,9 +187,11 @@ public sealed class BookFolder
             }
         }
 
-        if (File.Exists(here))
+        if (File.Exists(here) && !SpecialFile.Is(here))
             return path;
-        findings.Add(FolderFindings.Missing(named, folder, sameButForCase: null, nearest: null));
+        findings.Add(SpecialFile.Is(here)
+            ? FolderFindings.PipeOrDevice(named.At, path)
+            : FolderFindings.Missing(named, folder, sameButForCase: null, nearest: null));
         return null;
     }
 
@@ -203,30 +212,6 @@ public sealed class BookFolder
         }
     }
 
-    // The full paths of the folders on the way to a file, and the file's.
-    private IEnumerable<string> Steps(string path)
-    {
-        var here = Root;
-        foreach (var step in path.Split('/'))
-        {
-            here = Path.Combine(here, step);
-            yield return here;
-        }
-    }
-
-    private bool PointsOutside(string path)
-    {
-        try
-        {
-            return new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true) is { } target && !LiesIn(Root, target) && !LiesIn(home, target);
-        }
-        catch (IOException)
-        {
-            // Links in a circle lead nowhere; opening such a file fails with a finding of its own.
-            return false;
-        }
-    }
-
-    private static bool LiesIn(string folder, FileSystemInfo target) =>
-        target.FullName.StartsWith(folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+    // Links in a circle lead nowhere; opening such a file fails with a finding of its own.
+    private bool PointsOutside(string path) => RealPath.Of(path) is { } real && !RealPath.IsWithin(real, home);
 }

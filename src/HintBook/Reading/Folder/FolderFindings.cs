@@ -49,6 +49,11 @@ internal static class FolderFindings
         $"“{path}” is a folder, and a file is wanted there.",
         "Give the folder another name and keep it elsewhere; put the file in its place, if there is one.");
 
+    public static Finding PipeOrDevice(Span at, string path) => UnreadableCode.At(
+        at,
+        $"“{path}” can't be read: it is a pipe or a device and not a file.",
+        "Put a file in its place.");
+
     public static Finding LinkLeavesTheBook(Span at, string path) => LeavesTheBookCode.At(
         at,
         $"“{path}” is a link that leads out of the book.",

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.RegularExpressions;
+using HintBook.Text;
 using Markdig;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -15,6 +16,8 @@ internal static partial class PlainText
     /// <summary>The paragraphs, list items and the like, each as one text. Never throws.</summary>
     public static ImmutableArray<string> Blocks(string markdown)
     {
+        if (MarkdownBounds.Left(markdown) is not null)
+            return [markdown];
         try
         {
             return

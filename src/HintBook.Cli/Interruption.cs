@@ -1,0 +1,56 @@
+using System.Runtime.InteropServices;
+
+namespace HintBook.Cli;
+
+/// <summary>
+/// Ends a run when the user or the system asks for it (Ctrl-C, SIGTERM, a closed window). The work is asked to end by itself; what hasn't
+/// after <see cref="Patience"/>, perhaps because it waits for something outside, is ended. A publish clears away what it had begun when it
+/// is asked, so nothing of it stays.
+/// </summary>
+internal sealed class Interruption : IDisposable
+{
+    /// <summary>How long the work has to end by itself. With the start of a process's end, less than half a second.</summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(200);
+
+    private readonly CancellationTokenSource stop = new();
+    private readonly ManualResetEventSlim ended = new();
+    private readonly PosixSignalRegistration[] signals;
+    private readonly Terminal terminal;
+    private int asked;
+
+    public Interruption(Terminal terminal)
+    {
+        this.terminal = terminal;
+        signals = [.. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP }.Select(signal => PosixSignalRegistration.Create(signal, End))];
+    }
+
+    /// <summary>Set when the run shall end.</summary>
+    public CancellationToken Token => stop.Token;
+
+    /// <summary>Does the work. From its end on, a signal changes nothing.</summary>
+    public int During(Func<int> work)
+    {
+        var exit = work();
+        ended.Set();
+        return exit;
+    }
+
+    public void Dispose()
+    {
+        foreach (var signal in signals)
+            signal.Dispose();
+    }
+
+    private void End(PosixSignalContext signal)
+    {
+        signal.Cancel = true;
+        if (Interlocked.Exchange(ref asked, 1) == 1)
+            return;
+        // On a thread of its own: what is cleared away then must not use up the patience.
+        new Thread(stop.Cancel) { IsBackground = true }.Start();
+        if (ended.Wait(Patience))
+            return;
+        terminal.Say("Stopped. What was published before is untouched.");
+        Environment.Exit(ExitCode.MachineFailed);
+    }
+}
