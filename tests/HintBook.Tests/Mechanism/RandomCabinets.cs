@@ -60,6 +60,23 @@ internal static class RandomCabinets
             }
         }
 
+        if (pick.OneIn(3))
+        {
+            box.Part("once", "new", "left", "right");
+            gains.AddRange(["once=new", "once=right"]);
+            box.Move("to the left", Asked(pick, gains, 1), "once=left").Move("to the right", Asked(pick, gains, 1), "once=right");
+        }
+
+        if (pick.OneIn(3))
+        {
+            box.Fact("click").Part("bell", "still", "rung").Part("echo", "still", "rung");
+            gains.AddRange(["click=known", "bell=rung"]);
+            box.Move("rattle", $"d1={(pick.OneIn(2) ? "open" : "shut")}", $"d1={(pick.OneIn(2) ? "open" : "shut")}, click=known");
+            box.Reaction(pick.OneIn(2) ? "click=known" : $"any(click=known; {gains[pick.Of(0, gains.Count - 1)]})", "bell=rung");
+            if (pick.OneIn(2))
+                box.Reaction($"any(bell=rung; {gains[pick.Of(0, gains.Count - 1)]})", pick.OneIn(2) ? "echo=rung" : $"d{doors}=shut, echo=rung");
+        }
+
         box.Part("lid", "shut", "open");
         for (var d = 1; d <= doors; d++)
         {

@@ -83,6 +83,41 @@ public class ReductionsTests
     }
 
     [Fact]
+    public void A_thing_that_must_be_left_where_it_is_hidden_is_a_dead_end_once_it_is_taken() => Compare(
+        new BoxBuilder().Thing("key", HintBook.Books.Thing.Hidden, "slot").Part("lid", "shut", "open")
+            .Move("take", "", "key").Move("put", "key", "key=slot").Move("draw", "key=slot", "key=in-hand")
+            .Stage("lid", "key=hidden", "lid=open").Goal("lid=open").Build());
+
+    [Fact]
+    public void A_part_that_never_comes_back_to_its_first_position_is_a_dead_end_where_that_is_wanted() => Compare(
+        new BoxBuilder().Part("p", "a", "b", "c").Part("lid", "shut", "open").Move("to b", "", "p=b").Move("to c", "", "p=c")
+            .Stage("lid", "p=a", "lid=open").Goal("lid=open").Build());
+
+    [Fact]
+    public void A_circle_of_reactions_is_harmful_if_one_of_them_is() => Compare(
+        new BoxBuilder().Part("w", "off", "on").Free("p", "", "a", "b", "c").Part("g1", "off", "on").Part("g2", "off", "on").Part("x", "a", "b").Fact("k")
+            .Part("lid", "shut", "open").Move("w on", "", "w=on").Reaction("any(w=on; g1=on)", "g2=on, x=b").Reaction("any(p=b; g2=on)", "g1=on")
+            .Stage("s1", "p=c", "k=known").Stage("lid", "x=a, k=known", "lid=open").Goal("lid=open").Build());
+
+    [Fact]
+    public void What_moving_a_part_gives_beside_is_certain_where_the_part_must_be_moved_back() => Compare(
+        new BoxBuilder().Part("p", "a", "b").Part("h", "off", "on").Part("g", "off", "on").Fact("k").Part("lid", "shut", "open")
+            .Move("to b", "", "p=b").Move("back", "p=b", "p=a, h=on").Reaction("h=on", "g=on")
+            .Stage("s1", "p=b", "k=known").Stage("lid", "p=a, k=known", "lid=open").Goal("lid=open").Build());
+
+    [Fact]
+    public void What_moving_a_part_gives_beside_may_solve_the_box_before_it_is_trapped() => Compare(
+        new BoxBuilder().Part("p", "a", "b").Part("h", "off", "on").Part("x", "a", "b").Fact("k")
+            .Move("to b", "", "p=b").Move("back", "p=b", "p=a, h=on")
+            .Stage("s1", "p=b", "k=known").Stage("trap", "p=a, k=known", "x=b").Goal("h=on, x=a").Build());
+
+    [Fact]
+    public void A_thing_that_a_reaction_takes_only_from_where_it_is_hidden_is_no_gain_elsewhere() => Compare(
+        new BoxBuilder().Thing("t", "slot", "slot").Part("y", "a", "b").Free("p", "", "a", "b").Free("q", "", "a", "b").Part("lid", "shut", "open")
+            .Reaction("q=b, y=b", "t").Reaction("p=b, y=b, t=slot/in-hand", "t")
+            .Stage("s1", "p=a, q=a", "y=b").Stage("lid", "t", "lid=open").Goal("lid=open").Build());
+
+    [Fact]
     public void Reactions_that_ask_for_different_positions_of_one_part_do_not_clash()
     {
         var book = new BoxBuilder().Free("tilt", "", "upright", "on-its-back").Part("ball", "left", "right")

@@ -267,11 +267,13 @@ internal sealed class ResetPlanner
         [
             .. from act in machine.Acts
                where act.Step.Kind == StepKind.FreeMove
-               let v = act.Effects[0].Variable
-               where !others.Contains(v) && !watched.Contains(v)
-               where act.When.All(clause => clause.Literals.All(literal => (written[literal.Variable] & ~literal.Accepts) == 0))
-               select v,
+               group act by act.Effects[0].Variable into acts
+               where !others.Contains(acts.Key) && !watched.Contains(acts.Key)
+               where acts.All(act => !act.When.IsEmpty && act.When.All(Lasts))
+               select acts.Key,
         ];
+
+        bool Lasts(Clause clause) => clause.Literals.All(literal => (written[literal.Variable] & ~literal.Accepts) == 0);
     }
 
     // After the shortest opening, whatever stages are still possible, in the author's order, as long as the box stays solved.

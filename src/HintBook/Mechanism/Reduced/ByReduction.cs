@@ -278,25 +278,29 @@ internal sealed class ByReduction
         var closed = new Dictionary<int, List<int>>();
         foreach (var trail in cut.DeadEnds().Take(WholeGraph.MostDeadEnds * 3))
         {
-            var way = UpToTheDoor(parts.Real(trail.Acts(), Clauses.Always));
-            if (way.Count > 0 && closed.Count < WholeGraph.MostDeadEnds)
+            // A way that doesn't end where the box can't be solved any more says nothing of whether there are others.
+            if (UpToTheDoor(parts.Real(trail.Acts(), Clauses.Always)) is not { Count: > 0 } way)
+                return null;
+            if (closed.Count < WholeGraph.MostDeadEnds)
                 closed.TryAdd(way[^1], way);
         }
 
         return [.. closed.Values.OrderBy(way => way.Count)];
     }
 
-    private List<int> UpToTheDoor(List<int> way)
+    private List<int>? UpToTheDoor(List<int> way)
     {
         var stepper = new Stepper(machine);
         var states = new List<int[]> { stepper.Start()! };
         foreach (var act in way)
             states.Add(stepper.After(act, states[^1])!);
+        if (CanBeSolved(states[^1]))
+            return null;
         var (live, dead) = (0, way.Count);
         while (dead - live > 1)
         {
             var middle = (live + dead) / 2;
-            if (Of(machine with { Start = [.. states[middle]], StageActs = [] }))
+            if (CanBeSolved(states[middle]))
                 live = middle;
             else
                 dead = middle;
@@ -304,8 +308,9 @@ internal sealed class ByReduction
 
         return way[..dead];
 
-        bool Of(Machine from)
+        bool CanBeSolved(int[] state)
         {
+            var from = machine with { Start = [.. state], StageActs = [] };
             var parts = new FreeParts(from, new Moves(from), FreeParts.NoActs, FreeParts.NoActs);
             var exploration = new PartialOrder(
                 parts.Reduced,
@@ -328,7 +333,7 @@ internal sealed class ByReduction
     // Where nothing gets in anything's way, a stage is open exactly when the stages certain before it are done, if one way to it made no others.
     private ImmutableArray<Bits>? Precedence(Lazy<List<int>>?[] ways, Bits[] before)
     {
-        if (machine.StageActs.Any(acts => acts.Length != 1))
+        if (machine.StageActs.Any(acts => acts.Length != 1) || free.MayNeedStages)
             return null;
         var order = ImmutableArray.CreateBuilder<Bits>();
         for (var t = 0; t < ways.Length; t++)

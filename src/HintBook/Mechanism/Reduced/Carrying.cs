@@ -109,7 +109,8 @@ internal sealed class Carrying
     }
 
     private bool IsMissing(Rule rule) =>
-        rule.Effects.Any(effect => state[effect.Variable] != effect.Position && anywhere[effect.Variable] == effect.Position)
+        rule.Effects.Any(effect =>
+            state[effect.Variable] != effect.Position && effect.Applies(state[effect.Variable]) && anywhere[effect.Variable] == effect.Position)
         && free.Reduced.Rules[rule.Number].When.Any(CanBeEnsured);
 
     private bool HoldsIfFixed(Literal literal) => free.Contains(literal.Variable) || literal.Takes(state[literal.Variable]);
@@ -148,7 +149,7 @@ internal sealed class Carrying
         var v = wanted.Variable;
         var by = new Edge?[machine.Variables[v].Positions.Length];
         var from = new int[by.Length];
-        var usable = free.EdgesOf(v).Where(edge => edge.Harmless && edge.Rest.All(literal => MayBeEnsured(literal, v))).ToList();
+        var usable = free.EdgesOf(v).Where(edge => free.MayBeMade(edge) && edge.Rest.All(literal => MayBeEnsured(literal, v))).ToList();
         var open = new Queue<int>([state[v]]);
         while (open.TryDequeue(out var at))
         {

@@ -16,6 +16,7 @@ internal sealed class FreeParts
     private readonly Machine machine;
     private readonly Moves moves;
     private readonly IReadOnlySet<int> without;
+    private readonly IReadOnlySet<int> remembered;
     private readonly Dictionary<int, int> order = [];
     private readonly Dictionary<int, ulong> places = [];
     private readonly Dictionary<int, long> steps = [];
@@ -28,7 +29,7 @@ internal sealed class FreeParts
     /// <param name="without">Acts that may not be there: a part is free only if it is so with them and without them.</param>
     public FreeParts(Machine machine, Moves moves, IReadOnlySet<int> remembered, IReadOnlySet<int> without)
     {
-        (this.machine, this.moves, this.without) = (machine, moves, without);
+        (this.machine, this.moves, this.without, this.remembered) = (machine, moves, without, remembered);
         var open = Enumerable.Range(0, machine.Variables.Length)
             .Where(v =>
                 !remembered.Contains(v)
@@ -74,6 +75,20 @@ internal sealed class FreeParts
     /// <summary>All that moves one of them, but what may not be there.</summary>
     public IEnumerable<Edge> EdgesOf(int variable) => moves.Of(variable).Where(edge => !without.Contains(edge.Act));
 
+    /// <summary>
+    /// Whether moving one of them may take a stage's move that needn't have been made when the part was first moved: then what a stage needs done doesn't follow from what is
+    /// certain before it.
+    /// </summary>
+    public bool MayNeedStages => order.Keys.Any(v =>
+    {
+        var stages = moves.Of(v).Where(edge => machine.Acts[edge.Act].Stage >= 0).Select(edge => edge.Act).Distinct().ToList();
+        return stages.Count > 1
+            || (stages.Count == 1 && moves.Of(v).Any(edge => edge.Act != stages[0] && (edge.From >> machine.Start[v] & 1) != 0));
+    });
+
+    /// <summary>Whether an act may be made whenever a part is to move: it harms nobody, and moves nothing beside that is asked about.</summary>
+    public bool MayBeMade(Edge edge) => edge.Harmless && !edge.Beside.Any(remembered.Contains);
+
     /// <summary>Whether one of them needn't be moved before one of its positions is wanted.</summary>
     public bool CanWait(int variable) => forLater.Contains(variable);
 
@@ -112,7 +127,7 @@ internal sealed class FreeParts
     public List<int> Gathered(IEnumerable<int> acts, ImmutableArray<Clause> then) => new Carrying(this, machine).Gathered([.. acts], then);
 
     // How many steps it takes at the most to bring one from anywhere to anywhere, others that are in the way included.
-    private long StepsToMove(int variable, ulong anywhere) => (BitOperations.PopCount(anywhere) - 1) * moves.Of(variable).Where(edge => edge.Harmless)
+    private long StepsToMove(int variable, ulong anywhere) => (BitOperations.PopCount(anywhere) - 1) * moves.Of(variable).Where(MayBeMade)
         .Max(edge => 1 + edge.Rest.Sum(literal => steps.GetValueOrDefault(literal.Variable)));
 
     private bool Loses(int variable, IReadOnlySet<int> without) => without.Count > 0 && moves.Of(variable).Any(edge => without.Contains(edge.Act));
@@ -132,13 +147,14 @@ internal sealed class FreeParts
 
         if (BitOperations.PopCount(targets) < 2)
             return null;
-        var alone = edges.FindAll(edge => edge.Harmless && edge.Rest.All(literal => Lasts(literal, variable)));
+        var alone = edges.FindAll(edge => MayBeMade(edge) && edge.Rest.All(literal => Lasts(literal, variable)));
         return new KnownWhere(machine, variable, targets, edges, alone).Connects() ? targets : null;
     }
 
     // Whether nobody notices if it isn't moved before one of its positions is wanted: what lets it move lasts, and no earlier one moves by it.
     private bool NobodyNotices(int variable) =>
-        moves.Of(variable).All(edge => edge.Harmless && edge.Rest.All(literal => Lasts(literal, variable)))
+        (places[variable] >> machine.Start[variable] & 1) != 0
+        && moves.Of(variable).All(edge => MayBeMade(edge) && edge.Rest.All(literal => Lasts(literal, variable)))
         && !order.Any(other => other.Value < order[variable] && moves.Of(other.Key).Any(edge => edge.Rest.Any(literal => literal.Variable == variable)));
 
     // Whether what holds once holds for ever, those parts being put where they are wanted that were found to be free before.

@@ -8,9 +8,16 @@ namespace HintBook.Mechanism.Reduced;
 /// <param name="From">Bit p stands for position p: from there it moves the variable.</param>
 /// <param name="To">Where it moves it to, which is not among <paramref name="From"/>.</param>
 /// <param name="Rest">What the act asks of other variables.</param>
-/// <param name="Alone">Whether the act changes nothing else.</param>
-/// <param name="Harmless">Whether nothing is ever the worse for what else the act changes, so that it may be made whenever the variable is to move.</param>
-internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, bool Alone, bool Harmless);
+/// <param name="Beside">What else the act moves.</param>
+/// <param name="Harmless">
+/// Whether nothing can be done any less for what the act moves beside, so that it may be made whenever the variable is to move. That says nothing of what is asked about
+/// what it moves beside.
+/// </param>
+internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, ImmutableArray<int> Beside, bool Harmless)
+{
+    /// <summary>Whether the act changes nothing else.</summary>
+    public bool Alone => Beside.IsEmpty;
+}
 
 /// <summary>By variable: all the ways in which acts move it, and what its reactions may do. Made once for each machine.</summary>
 internal sealed class Moves
@@ -20,7 +27,7 @@ internal sealed class Moves
     private readonly ulong[] written;
     private readonly bool[] movedByRules;
     private readonly List<ulong>[] asked;
-    private readonly Dictionary<int, bool> harmless = [];
+    private readonly bool[] harmless;
     private readonly List<int>[] rulesReading;
 
     /// <summary>Reads them off a machine.</summary>
@@ -45,6 +52,7 @@ internal sealed class Moves
         var all = machine.Acts.SelectMany(act => act.When).Concat(machine.Rules.SelectMany(rule => rule.When)).Concat(machine.Goal);
         foreach (var literal in all.SelectMany(clause => clause.Literals))
             asked[literal.Variable].Add(literal.Accepts);
+        harmless = HarmlessRules();
         foreach (var (number, act) in machine.Acts.Index())
             Add(number, act);
     }
@@ -62,7 +70,7 @@ internal sealed class Moves
     /// Whether it does no harm if everything that happens by itself when a variable moves has happened already: nothing asks for anything else
     /// than what these reactions give, and nothing gives anything else.
     /// </summary>
-    public bool MayReactEarly(int variable) => rulesReading[variable].TrueForAll(IsHarmless);
+    public bool MayReactEarly(int variable) => rulesReading[variable].TrueForAll(rule => harmless[rule]);
 
     /// <summary>Some variables, and all on which it depends whether reactions move these.</summary>
     public HashSet<int> WithCauses(IEnumerable<int> variables)
@@ -86,29 +94,45 @@ internal sealed class Moves
         foreach (var effect in act.Effects)
         {
             var v = effect.Variable;
-            var minded = !act.Effects.All(other => other.Variable == v || IsHarmless(other));
+            var others = act.Effects.RemoveAll(other => other.Variable == v);
+            var harms = !others.All(IsHarmless);
+            ImmutableArray<int> beside = [.. others.Select(other => other.Variable)];
             foreach (var clause in act.When)
             {
                 var own = clause.Literals.FirstOrDefault(literal => literal.Variable == v, new Literal(v, ulong.MaxValue));
                 var from = own.Accepts & effect.From & machine.Variables[v].All & ~(1UL << effect.Position);
                 var rest = clause.Literals.RemoveAll(literal => literal.Variable == v);
                 if (from != 0)
-                    edges[v].Add(new Edge(number, from, effect.Position, rest, act.Effects.Length == 1, !minded));
+                    edges[v].Add(new Edge(number, from, effect.Position, rest, beside, !harms));
             }
         }
     }
 
-    private bool IsHarmless(int rule)
+    // The greatest solution: a rule is harmless unless what it gives isn't, or sets off one that isn't.
+    private bool[] HarmlessRules()
     {
-        if (harmless.TryGetValue(rule, out var known))
-            return known;
-        harmless[rule] = true;
-        return harmless[rule] = machine.Rules[rule].Effects.All(IsHarmless);
+        bool[] all = [.. machine.Rules.Select(rule => rule.Effects.All(HarmsNobody))];
+        for (var changed = true; changed;)
+        {
+            changed = false;
+            foreach (var (number, rule) in machine.Rules.Index())
+            {
+                if (!all[number] || rule.Effects.All(effect => rulesReading[effect.Variable].TrueForAll(next => all[next])))
+                    continue;
+                all[number] = false;
+                changed = true;
+            }
+        }
+
+        return all;
     }
 
-    private bool IsHarmless(Effect effect) =>
+    private bool IsHarmless(Effect effect) => HarmsNobody(effect) && rulesReading[effect.Variable].TrueForAll(rule => harmless[rule]);
+
+    // Nothing gives anything else, nothing asks for anything else, and it takes place wherever the variable is.
+    private bool HarmsNobody(Effect effect) =>
         (written[effect.Variable] & ~(1UL << effect.Position)) == 0
         && machine.Variables[effect.Variable].Gone != effect.Position
-        && !asked[effect.Variable].Exists(accepts => (accepts >> effect.Position & 1) == 0)
-        && rulesReading[effect.Variable].TrueForAll(IsHarmless);
+        && !machine.Variables[effect.Variable].MayStay(effect)
+        && !asked[effect.Variable].Exists(accepts => (accepts >> effect.Position & 1) == 0);
 }
