@@ -15,6 +15,9 @@ public sealed record Stage
     /// <summary>Ids it had before, so that addresses printed under them keep working.</summary>
     public ImmutableArray<Located<string>> Was { get; init; } = [];
 
+    /// <summary>In a translation: the digest of the original that it was made from; null where none is written.</summary>
+    public Located<string>? Translates { get; init; }
+
     /// <summary>What the author calls it.</summary>
     public required Located<string> Title { get; init; }
 

@@ -30,7 +30,7 @@ internal static partial class WordsFile
         catch (Exception broken) when (broken is YamlException or InvalidOperationException)
         {
             var at = broken is YamlException { Start: var start } ? Place(file, start, start) : file.Top;
-            return (words.ToImmutable(), [PageFindings.Unreadable(at, YamlText.Unprefixed(broken.Message))]);
+            return (words.ToImmutable(), [PageFindings.Unreadable(at, YamlMistakes.InWords(broken.Message))]);
         }
 
         return (words.ToImmutable(), []);

@@ -56,7 +56,7 @@ internal static partial class DialPositions
 
     private static string Padded(int number, int digits) => number.ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0');
 
-    [GeneratedRegex(@"^(?<from>[0-9]+) ?- ?(?<to>[0-9]+)$")]
+    [GeneratedRegex(@"^(?<from>[0-9]+) ?[-–] ?(?<to>[0-9]+)$")]
     private static partial Regex Dashed();
 
     [GeneratedRegex(@"^(?<hour>[0-9]{1,2}):(?<minute>[0-5][0-9])$")]

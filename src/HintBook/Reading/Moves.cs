@@ -33,8 +33,9 @@ internal static class Moves
     public static ImmutableArray<Change> Changes(YamlMap map, IReadOnlyDictionary<string, Named> names) =>
     [
         .. Does(map),
-        .. map.Texts("gives").Select(name => new Change(name, name.With(names.GetValueOrDefault(name.Value)?.Attained ?? Thing.InHand)) { Given = true }),
-        .. map.Texts("takes").Select(name => new Change(name, name.With(Thing.UsedUp))),
+        .. map.Texts("gives").Where(name => OwnWords.IsName(name.Value))
+            .Select(name => new Change(name, name.With(names.GetValueOrDefault(name.Value)?.Attained ?? Thing.InHand)) { Given = true }),
+        .. map.Texts("takes").Where(name => OwnWords.IsName(name.Value)).Select(name => new Change(name, name.With(Thing.UsedUp))),
     ];
 
     private static IEnumerable<Change> Does(YamlMap map) =>
@@ -67,7 +68,8 @@ internal static class Moves
 
     private static IEnumerable<Condition> InItem(YamlNode item) => item switch
     {
-        YamlScalar { IsEmpty: false } name => [new InPosition { At = name.At, Name = name.Located, Positions = [] }],
+        // What is no name has its finding already.
+        YamlScalar { IsEmpty: false } name when OwnWords.IsName(name.Value) => [new InPosition { At = name.At, Name = name.Located, Positions = [] }],
         YamlMap map => map.Entries.Select(InEntry),
         _ => [],
     };

@@ -19,6 +19,8 @@ public static class Reader
     /// <summary>The format that books are written in.</summary>
     public const int Format = 2;
 
+    private static readonly string[] NameKeys = ["parts", "things", "facts", "codes"];
+
     /// <summary>Reads everything that can be read; never throws for anything that is in the folder.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="results">Keeps what each stage's file says for the next run; null for a run that stands alone.</param>
@@ -34,10 +36,12 @@ public static class Reader
     {
         var written = folder.ReadText("book.yaml", findings);
         var file = written ?? SourceFile.Unread("book.yaml");
-        if (written is null || KeysIn(file, findings) is not { } keys)
+        var (keys, own) = written is null ? (null, OwnWords.Unknown) : KeysIn(file, findings);
+        if (keys is null || NameKeys.Any(key => keys[key] is YamlUnread))
         {
-            // The stages have mistakes of their own to tell, whatever stands in the way here.
-            Stages.In(folder, file, Translations.Stages, [], new Dictionary<string, Named>(), results, findings);
+            // The stages have mistakes of their own to tell, whatever stands in the way here. Without the names nothing can be said of what they name.
+            string[] other = keys is null ? [] : [.. Translations.LanguagesOf(keys, findings).Select(language => language.Value)];
+            Stages.In(folder, file, Translations.Stages, other, new Dictionary<string, Named>(), own, results, findings);
             return null;
         }
 
@@ -48,7 +52,7 @@ public static class Reader
         var names = NamesOf(box, findings);
         var unset = new Located<string>("", file.Top);
         var languages = Translations.LanguagesOf(keys, findings);
-        var stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, results, findings);
+        var stages = Stages.In(folder, file, Translations.Stages, [.. languages.Select(language => language.Value)], names, own, results, findings);
         var book = new Book
         {
             File = file,
@@ -79,7 +83,11 @@ public static class Reader
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
         };
-        return book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, results, findings))] };
+        book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
+        findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));
+        if (!findings.Exists(finding => finding.IsError))
+            findings.AddRange(UnusedFiles.In(folder, book));
+        return book;
     }
 
     private static IEnumerable<Finding> FormatOf(YamlMap keys, SourceFile file) =>
@@ -89,14 +97,15 @@ public static class Reader
             ? [DeclarationFindings.NewerFormat(format)]
         : [];
 
-    private static YamlMap? KeysIn(SourceFile file, List<Finding> findings)
+    private static (YamlMap? Keys, OwnWords Own) KeysIn(SourceFile file, List<Finding> findings)
     {
-        var node = YamlText.Read(file.Whole, findings);
+        var node = YamlFile.Read(file.Whole, findings);
         if (node is YamlScalar { IsEmpty: true })
             node = Keys.Empty(file.Top);
+        var own = node is YamlMap map ? OwnWords.Of(map) : OwnWords.Unknown;
         if (node is not null)
-            ShapeCheck.Fits(node, BookShapes.Book, "the book", findings);
-        return node as YamlMap;
+            ShapeCheck.Fits(node, BookShapes.Book, "the book", own, findings);
+        return (node as YamlMap, own);
     }
 
     private static Dictionary<string, Named> NamesOf(Box box, List<Finding> findings)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Text;
 
 namespace HintBook.Reading;
@@ -22,23 +23,39 @@ internal static class StageFindings
     public static readonly FindingCode WrongEndingCode = new("HB1316", Severity.Error, "a stage's file with a wrong ending");
     public static readonly FindingCode MovesAndDoesCode = new("HB1315", Severity.Error, "a stage with “moves” and with “does” beside them");
 
+    public static readonly FindingCode EntryInTextCode = new("HB1317", Severity.Warning, "an entry among the text");
+
     public static Finding NoFrontMatter(SourceFile file) => NoFrontMatterCode.At(file.Top,
         "The file doesn't start with its keys between two lines “---”.",
         "Begin the file with a line “---”, then “title: …” and “sign: …”, then another line “---”, then “# Nudge”.");
 
+    /// <summary>A line that is nearly the one around the keys: a word processor made another dash of it, or it has too many.</summary>
+    public static Finding NearlyFence(Span line) => NoFrontMatterCode.At(line,
+        line.Text.All(sign => sign == '-')
+            ? $"Around the keys stands a line of three hyphens; this one has {line.Text.Length}."
+            : "Around the keys stands a line of three hyphens; here is another sign, which a word processor may have put there.",
+        "Write instead: ---");
+
+    public static Finding FenceNotFirst(Span line) => NoFrontMatterCode.At(line,
+        "The line “---” above the keys isn't the first line of the file.", "Take out what stands above it, empty lines too.");
+
     public static Finding FrontMatterOpen(SourceFile file) => NoFrontMatterCode.At(file.Top,
         "The keys at the top of this file have no end.", "Put a line “---” between the keys and “# Nudge”.");
 
-    public static Finding TierMissing(SourceFile file, string tier) => TierMissingCode.At(file.Top,
-        $"The stage has no {tier.ToLowerInvariant()}.",
+    public static Finding TierMissing(SourceFile file, string tier, string heading) => TierMissingCode.At(file.Top,
+        $"The stage has no {tier}.",
         file.Path.EndsWith(".md", StringComparison.Ordinal)
-            ? $"Add a heading “# {tier}” with at least one sentence."
-            : $"Add a key “{tier.ToLowerInvariant()}: |” with at least one sentence below it.");
+            ? $"Add a heading “# {heading}” with at least one sentence."
+            : $"Add a key “{tier}: |” with at least one sentence below it.");
+
+    public static Finding NearlyHeading(Span line, string tier, string heading) => TierMissingCode.At(line,
+        $"The stage has no {tier}: this line isn't a heading of the first level.",
+        $"Write instead: # {heading}");
 
     public static Finding TierEmpty(Span at, string tier) => TierEmptyCode.At(at,
         $"Nothing stands under “# {tier}”.", "Write at least one sentence there.");
 
-    public static Finding TierOutOfOrder(Span at, string tier, string[] order) => TierOutOfOrderCode.At(at,
+    public static Finding TierOutOfOrder(Span at, string tier, ImmutableArray<string> order) => TierOutOfOrderCode.At(at,
         $"“# {tier}” stands too late in the file.",
         $"The order is {Words.List(order.Select(name => $"“# {name}”"))}.");
 
@@ -46,7 +63,7 @@ internal static class StageFindings
         $"“# {tier}” stands twice.", "Put both texts under one heading.",
         new Related(first, "It stands here first."));
 
-    public static Finding UnknownTier(Span at, string? nearest, string[] order) => UnknownTierCode.At(at,
+    public static Finding UnknownTier(Span at, string? nearest, ImmutableArray<string> order) => UnknownTierCode.At(at,
         at.Text.Trim('#', ' ') is { Length: > 0 } words ? $"“# {words}” is no step of help." : "This heading is empty.",
         nearest is not null
             ? $"Write instead: # {nearest}. (For a heading inside a text use “##”.)"
@@ -58,18 +75,28 @@ internal static class StageFindings
     public static Finding FileName(SourceFile file, string name) => FileNameCode.At(file.Top,
         $"“{name}” isn't a stage's file name.",
         Suggested(name) is { } near
-            ? $"Name it by its number and its id: “{near}”. The number puts the stages in order."
+            ? (IsPlain(name) ? "" : "Save it as plain text. ") + $"Name it by its number and its id: “{near}”. The number puts the stages in order."
             : "Name it by its number and its id, such as “04-the-smoker.md”: letters, digits, hyphens and underlines.");
+
+    private static bool IsPlain(string name) => Path.GetExtension(name).ToLowerInvariant() is ".md" or ".yaml" or ".yml" or ".txt";
 
     // Where the number is missing any will do; the author knows the place.
     private static string? Suggested(string name)
     {
         var ending = name.EndsWith(".yaml", StringComparison.Ordinal) ? ".yaml" : ".md";
-        var bare = name.EndsWith(ending, StringComparison.Ordinal) ? name[..^ending.Length] : name;
+        var bare = Path.GetExtension(name) is { Length: > 1 } last && last.Any(char.IsLetter) ? name[..^last.Length] : name;
         var number = string.Concat(bare.TakeWhile(char.IsAsciiDigit));
         var id = Words.Hyphenated(bare[number.Length..]).Trim('_');
         return id.Length == 0 || number.Length > 9 ? null : $"{(number.Length == 0 ? "10" : number)}-{id}{ending}";
     }
+
+    public static Finding EntryInText(Span at, bool markdown) => EntryInTextCode.At(at,
+        $"This line looks like the entry “{at.Text}”, but it stands in the text: readers see it as it is, and nothing else comes of it.",
+        markdown ? "Move it up between the two lines “---”. If it is meant as a text, begin the sentence with another word."
+        : "Begin it in the first column, like the other keys. If it is meant as a text, begin the sentence with another word.");
+
+    public static Finding EntryBeforeHeadings(Span at) => TextBeforeHeadingsCode.At(at,
+        $"The entry “{at.Text}” stands below the keys, so nothing reads it.", "Move it up between the two lines “---”.");
 
     public static Finding IdTwice(SourceFile file, string id, SourceFile first, string firstId) => IdTwiceCode.At(file.Top,
         id == firstId

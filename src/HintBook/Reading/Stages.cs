@@ -26,6 +26,7 @@ internal static partial class Stages
     /// <param name="within">Where the files are: <c>stages</c>, or for another language such as <c>stages/fr</c>.</param>
     /// <param name="languages">Languages whose folders lie beside the files.</param>
     /// <param name="names">The names of the box.</param>
+    /// <param name="own">The book's own words, in the language of these files.</param>
     /// <param name="results">Keeps what each file says for the next run, or null.</param>
     /// <param name="findings">Where findings go.</param>
     public static ReadStages In(
@@ -34,6 +35,7 @@ internal static partial class Stages
         string within,
         IReadOnlyCollection<string> languages,
         IReadOnlyDictionary<string, Named> names,
+        OwnWords own,
         RunResults? results,
         List<Finding> findings)
     {
@@ -41,7 +43,7 @@ internal static partial class Stages
             return new([], AllKnown: false);
         var taken = files.Where(IsText).Select(name => FileName().Match(name).Groups["id"].Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var read = new (int Number, Stage? Stage, List<Finding> Findings)[files.Length];
-        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], taken, names, results));
+        Parallel.For(0, files.Length, i => read[i] = ReadOne(folder, within, files[i], taken, names, own, results));
 
         findings.AddRange(read.SelectMany(one => one.Findings));
         var stages = new List<Stage>();
@@ -63,13 +65,22 @@ internal static partial class Stages
     }
 
     private static (int Number, Stage? Stage, List<Finding> Findings) ReadOne(
-        BookFolder folder, string within, string name, HashSet<string> taken, IReadOnlyDictionary<string, Named> names, RunResults? results)
+        BookFolder folder,
+        string within,
+        string name,
+        HashSet<string> taken,
+        IReadOnlyDictionary<string, Named> names,
+        OwnWords own,
+        RunResults? results)
     {
         var findings = new List<Finding>();
         var unread = SourceFile.Unread($"{within}/{name}");
         var parts = FileName().Match(name);
         var (id, ending) = (parts.Groups["id"].Value, parts.Groups["ending"].Value);
-        if (!IsText(name) && (taken.Contains(id) || !ending.Split('.').Any(part => TextEndings.Contains(part.ToLowerInvariant()))))
+        // “3 The tray.docx” would be a stage but for its name; notes beside the stages don't begin with a number.
+        var looksLikeOne = parts.Success ? ending.Split('.').Any(IsTextEnding) : 
+            char.IsAsciiDigit(name[0]) && name.Split('.')[0].Any(char.IsLetter) && IsTextEnding(Path.GetExtension(name).TrimStart('.'));
+        if (!IsText(name) && (taken.Contains(id) || !looksLikeOne))
         {
             findings.Add(StageFindings.Ignored(unread, name));
             return (0, null, findings);
@@ -86,16 +97,18 @@ internal static partial class Stages
         if (!IsText(name))
             findings.Add(StageFindings.WrongEnding(unread, name, ending, id));
         // Whatever can't be read, the stage is there: what other files say of it must not become a mistake too.
-        var written = text is null ? WrittenStage.Nothing(unread) : WrittenIn(text, results);
+        var written = text is null ? WrittenStage.Nothing(unread) : WrittenIn(text, own, results);
         findings.AddRange(written.Findings);
         return (number, StageOf(folder, written, id, names, findings), findings);
     }
 
+    private static bool IsTextEnding(string ending) => TextEndings.Contains(ending.ToLowerInvariant());
+
     private static bool IsText(string name) => name.EndsWith(".md", StringComparison.Ordinal) || name.EndsWith(".yaml", StringComparison.Ordinal);
 
-    private static WrittenStage WrittenIn(SourceFile file, RunResults? results) => results is null
-        ? WrittenStage.Read(file)
-        : results.Get("stage", RunResults.KeyOf(file.Path, file.Text), () => WrittenStage.Read(file));
+    private static WrittenStage WrittenIn(SourceFile file, OwnWords own, RunResults? results) => results is null
+        ? WrittenStage.Read(file, own)
+        : results.Get("stage", RunResults.KeyOf(file.Path, file.Text, own.Language, own.NamesKey), () => WrittenStage.Read(file, own));
 
     private static Stage StageOf(
         BookFolder folder, WrittenStage written, string id, IReadOnlyDictionary<string, Named> names, List<Finding> findings)
@@ -108,6 +121,7 @@ internal static partial class Stages
             File = file,
             Id = new Located<string>(id, file.Top),
             Was = keys.Texts("was"),
+            Translates = keys.Text("translates"),
             Title = title,
             Sign = keys.Text("sign") ?? new Located<string>("", file.Top),
             Moves = MovesOf(keys, title, names, findings),

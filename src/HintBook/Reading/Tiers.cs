@@ -13,57 +13,94 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
     public static Tiers None { get; } = new(null, null, null, null);
 
     private static readonly string[] InOrder = ["Nudge", "Clue", "Answer", "Reset"];
-    private static readonly string[] Needed = InOrder[..3];
+    private const int Needed = 3;
+    private const int LongestHeading = 80;
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().Build();
 
     /// <summary>Cuts a text at its first-level headings.</summary>
-    public static Tiers InMarkdown(Span body, List<Finding> findings)
+    /// <param name="body">The text below the keys.</param>
+    /// <param name="called">What the headings are called.</param>
+    /// <param name="findings">Where findings go.</param>
+    public static Tiers InMarkdown(Span body, TierHeadings called, List<Finding> findings)
     {
-        var found = new Dictionary<string, (Span Heading, Prose Prose)>();
+        var found = new Dictionary<int, (Span Heading, Prose Prose)>();
+        var unknown = new List<Span>();
         var last = -1;
         if (HeadingsIn(body, findings) is not { } headings)
             return None;
-        foreach (var (heading, text) in Sections(body, headings, findings))
+        foreach (var (heading, text) in Sections(body, headings))
         {
-            var index = Array.FindIndex(InOrder, name => name.Equals(heading.Text.Trim(), StringComparison.OrdinalIgnoreCase));
-            if (index < 0)
+            if (!called.Read.TryGetValue(heading.Text.Trim().TrimEnd(':'), out var step))
             {
-                findings.Add(StageFindings.UnknownTier(heading, Nearest.To(heading.Text.Trim(), InOrder), InOrder));
+                unknown.Add(heading);
                 continue;
             }
 
-            var name = InOrder[index];
-            if (!found.TryAdd(name, (heading, new Prose(text.Text, text))))
-                findings.Add(StageFindings.TierTwice(heading, name, found[name].Heading));
-            else if (index < last)
-                findings.Add(StageFindings.TierOutOfOrder(heading, name, InOrder));
+            if (!found.TryAdd(step, (heading, new Prose(text.Text, text))))
+                findings.Add(StageFindings.TierTwice(heading, heading.Text.Trim(), found[step].Heading));
+            else if (step < last)
+                findings.Add(StageFindings.TierOutOfOrder(heading, heading.Text.Trim(), called.InOrder));
             if (text.Start == text.End)
-                findings.Add(StageFindings.TierEmpty(heading, name));
-            last = Math.Max(last, index);
+                findings.Add(StageFindings.TierEmpty(heading, heading.Text.Trim()));
+            last = Math.Max(last, step);
         }
 
-        FindMissing(body.File, found.ContainsKey, findings);
-        return new Tiers(Of("Nudge"), Of("Clue"), Of("Answer"), Of("Reset"));
+        int[] missing = [.. Enumerable.Range(0, Needed).Where(step => !found.ContainsKey(step))];
+        findings.AddRange(HeadingFindings(body, headings, unknown, missing, called));
+        return new Tiers(Of(0), Of(1), Of(2), Of(3));
 
-        Prose? Of(string name) => found.TryGetValue(name, out var tier) ? tier.Prose : null;
+        Prose? Of(int step) => found.TryGetValue(step, out var tier) ? tier.Prose : null;
+    }
+
+    // A heading of another word, and a line that should be a heading, each tell of the step that is missing: it isn't told of once more.
+    private static IEnumerable<Finding> HeadingFindings(
+        Span body, (Span Line, Span Words)[] headings, List<Span> unknown, int[] missing, TierHeadings called)
+    {
+        var nearly = missing.Select(step => (Step: step, Line: NearlyHeading(body, step, called))).Where(each => each.Line is not null).ToArray();
+        int[] left = [.. missing.Except(nearly.Select(each => each.Step))];
+        var nearest = unknown.Select(heading => Nearest.To(heading.Text.Trim(), called.InOrder.Concat(called.Read.Keys))).ToArray();
+        // As many as are missing: whoever calls them otherwise has them in their order.
+        if (left.Length == unknown.Count)
+            nearest = [.. left.Select(step => called.InOrder[step])];
+        for (var i = 0; i < unknown.Count; i++)
+            yield return StageFindings.UnknownTier(unknown[i], nearest[i], called.InOrder);
+        var meant = nearest.OfType<string>().Select(name => called.Read[name]);
+        foreach (var (step, line) in nearly)
+            yield return StageFindings.NearlyHeading(line!.Value, InOrder[step].ToLowerInvariant(), called.InOrder[step]);
+        foreach (var step in left.Except(meant))
+            yield return StageFindings.TierMissing(body.File, InOrder[step].ToLowerInvariant(), called.InOrder[step]);
+
+        var before = Trimmed(body with { End = headings.Length > 0 ? headings[0].Line.Start : body.End });
+        if (before.Start < before.End && !nearly.Any(each => each.Line!.Value.Start < before.End))
+            yield return EntryLine.In(before) is { } entry ? StageFindings.EntryBeforeHeadings(entry) : StageFindings.TextBeforeHeadings(FirstLine(before));
+    }
+
+    // “## Clue”, “#Clue”, “**Clue**”, “Clue:” alone on a line.
+    private static Span? NearlyHeading(Span body, int step, TierHeadings called)
+    {
+        var text = body.Text;
+        for (var start = 0; start < text.Length; start = Lines.Next(text, start))
+        {
+            var line = text[start..Lines.Next(text, start)].TrimEnd();
+            if (line.Length <= LongestHeading && called.Read.TryGetValue(line.Trim(' ', '#', '*', '_', ':'), out var read) && read == step)
+                return new Span(body.File, body.Start + start, body.Start + start + line.Length);
+        }
+
+        return null;
     }
 
     /// <summary>The same four texts, written as keys; a key without a text has its finding already.</summary>
     public static Tiers InKeys(YamlMap keys, List<Finding> findings)
     {
-        FindMissing(keys.At.File, name => keys[name.ToLowerInvariant()] is not null, findings);
+        findings.AddRange(
+            from name in InOrder[..Needed]
+            where keys[name.ToLowerInvariant()] is null
+            select StageFindings.TierMissing(keys.At.File, name.ToLowerInvariant(), name));
         return new(keys.Prose("nudge"), keys.Prose("clue"), keys.Prose("answer"), keys.Prose("reset"));
     }
 
-    private static void FindMissing(SourceFile file, Func<string, bool> has, List<Finding> findings) =>
-        findings.AddRange(Needed.Where(name => !has(name)).Select(name => StageFindings.TierMissing(file, name)));
-
-    private static IEnumerable<(Span Heading, Span Text)> Sections(Span body, (Span Line, Span Words)[] headings, List<Finding> findings)
+    private static IEnumerable<(Span Heading, Span Text)> Sections(Span body, (Span Line, Span Words)[] headings)
     {
-        var first = headings.Length > 0 ? headings[0].Line.Start : body.End;
-        var before = Trimmed(body with { End = first });
-        if (before.Start < before.End)
-            findings.Add(StageFindings.TextBeforeHeadings(FirstLine(before)));
         for (var i = 0; i < headings.Length; i++)
         {
             var end = i + 1 < headings.Length ? headings[i + 1].Line.Start : body.End;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Text;
 
@@ -11,6 +12,10 @@ internal static class TranslationFindings
     public static readonly FindingCode NoSuchStageCode = new("HB1603", Severity.Error, "a translation of a stage that isn't there");
     public static readonly FindingCode NotTranslatedCode = new("HB1604", Severity.Note, "a stage that isn't translated");
     public static readonly FindingCode NoSuchNameCode = new("HB1605", Severity.Error, "a translation of a name that isn't there");
+
+    public static readonly FindingCode NoDigestCode = new("HB1606", Severity.Note, "a translation that doesn't say which texts it was made from");
+    public static readonly FindingCode LeftBehindCode = new("HB1607", Severity.Warning, "a translation that its original has left behind");
+    public static readonly FindingCode TranslatesNothingCode = new("HB1608", Severity.Error, "“translates” where nothing is translated");
 
     public static Finding OwnLanguage(Located<string> language) => OwnLanguageCode.At(language.At,
         $"“{language.Value}” is the language that the book is written in.", "Take it out of “languages”, or correct “language”.");
@@ -41,4 +46,19 @@ internal static class TranslationFindings
         : Nearest.To(name.Value, known) is { } near ? $"Write instead: {near}"
         : known.Count == 0 ? "Take it out: book.yaml has no names under that heading."
         : $"Write one of the names that book.yaml has there, {Words.List(known.Take(12).Select(each => $"“{each}”"), "or")}, and the translation behind it.");
+
+    public static Finding NoDigest(Stage texts, Stage original, string digest) => NoDigestCode.At(texts.Title.At,
+        $"This translation doesn't say which texts of {original.File.Path} it was made from, so nobody is told when they change.",
+        $"If it is up to date, add among its keys: translates: {digest}");
+
+    public static Finding LeftBehind(Located<string> written, Stage original, ImmutableArray<string>? changed, string digest) => LeftBehindCode.At(written.At,
+        changed is { } texts
+            ? $"Since this was translated, {original.File.Path} has changed: {Words.List(texts)}."
+            : $"“{written.Value}” is no digest of the texts of {original.File.Path}.",
+        $"Bring the translation up to date, then write instead: translates: {digest}",
+        new Related(original.Title.At, "This is the original."));
+
+    public static Finding TranslatesNothing(Located<string> written) => TranslatesNothingCode.At(written.At,
+        "“translates” belongs to a translation, but this is the stage in the book's own language.",
+        "Take the line out here.");
 }

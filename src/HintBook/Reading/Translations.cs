@@ -26,11 +26,12 @@ internal static class Translations
     }
 
     /// <summary>The book in one other language.</summary>
-    public static Book Read(BookFolder folder, Book book, Located<string> language, RunResults? results, List<Finding> findings)
+    public static Book Read(BookFolder folder, Book book, Located<string> language, OwnWords own, RunResults? results, List<Finding> findings)
     {
         var file = $"book.{language.Value}.yaml";
-        var keys = KeysIn(folder, file, language, findings);
-        var stages = StagesIn(folder, book, language, results, findings);
+        own = own with { Language = language.Value };
+        var keys = KeysIn(folder, file, language, own, findings);
+        var stages = StagesIn(folder, book, language, own, results, findings);
         return book with
         {
             Language = language,
@@ -46,7 +47,7 @@ internal static class Translations
         };
     }
 
-    private static YamlMap KeysIn(BookFolder folder, string file, Located<string> language, List<Finding> findings)
+    private static YamlMap KeysIn(BookFolder folder, string file, Located<string> language, OwnWords own, List<Finding> findings)
     {
         if (!folder.FilesIn("", findings)?.Contains(file) ?? true)
         {
@@ -54,18 +55,18 @@ internal static class Translations
             return Keys.Empty(language.At);
         }
 
-        var node = folder.ReadText(file, findings) is { } text ? YamlText.Read(text.Whole, findings) : null;
+        var node = folder.ReadText(file, findings) is { } text ? YamlFile.Read(text.Whole, findings) : null;
         if (node is not null)
-            ShapeCheck.Fits(node, BookShapes.Translation, "the translation", findings);
+            ShapeCheck.Fits(node, BookShapes.Translation, "the translation", own, findings);
         return node as YamlMap ?? Keys.Empty(language.At);
     }
 
     private static Dictionary<string, Stage> StagesIn(
-        BookFolder folder, Book book, Located<string> language, RunResults? results, List<Finding> findings)
+        BookFolder folder, Book book, Located<string> language, OwnWords own, RunResults? results, List<Finding> findings)
     {
         var names = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value);
         var ids = book.Stages.Select(stage => stage.Id.Value).ToHashSet();
-        var (stages, allKnown) = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, results, findings);
+        var (stages, allKnown) = HintBook.Reading.Stages.In(folder, null, $"{Stages}/{language.Value}", [], names, own, results, findings);
         var read = stages.ToDictionary(stage => stage.Id.Value);
         findings.AddRange(
             from stage in read.Values
@@ -75,7 +76,21 @@ internal static class Translations
             from stage in book.Stages
             where allKnown && !read.ContainsKey(stage.Id.Value)
             select TranslationFindings.NotTranslated(stage, language.Value));
+        // A file that can't be read has said so; it is not out of date because of that.
+        findings.AddRange(
+            from stage in book.Stages
+            where !stage.File.IsUnread && read.TryGetValue(stage.Id.Value, out var texts) && !texts.File.IsUnread
+            from finding in LeftBehind(stage, read[stage.Id.Value])
+            select finding);
         return read;
+    }
+
+    private static IEnumerable<Finding> LeftBehind(Stage original, Stage texts)
+    {
+        var digest = TextDigest.Of(original);
+        if (texts.Translates is not { } written)
+            return [TranslationFindings.NoDigest(texts, original, digest)];
+        return written.Value == digest ? [] : [TranslationFindings.LeftBehind(written, original, TextDigest.ChangedSince(written.Value, original), digest)];
     }
 
     private static Stage WithTexts(Stage stage, Stage texts) => stage with

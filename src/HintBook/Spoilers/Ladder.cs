@@ -24,10 +24,11 @@ internal static class Ladder
         var untranslated = book.Untranslated;
         return book.Stages
             .Where(stage => !untranslated.Contains(stage))
-            .SelectMany(stage => LeftOut(stage, names, words, reader).Concat(Repeats(stage, reader)));
+            .SelectMany(stage => LeftOut(book, stage, names, words, reader).Concat(Repeats(stage, reader)));
     }
 
-    private static IEnumerable<Finding> LeftOut(Stage stage, Dictionary<string, Named> names, WordList words, WordReader reader)
+    private static IEnumerable<Finding> LeftOut(
+        Book book, Stage stage, Dictionary<string, Named> names, WordList words, WordReader reader)
     {
         var gives = stage.Moves.SelectMany(move => move.Changes)
             .Where(change => names.GetValueOrDefault(change.Name.Value) is (Thing or Code) and var named && named.Attained == change.Position.Value);
@@ -41,7 +42,7 @@ internal static class Ladder
         reader.Read(stage.Answer.Markdown);
         foreach (var word in reader.Words)
             told.Add(word.Id);
-        return [.. wanted.Where((named, i) => !IsTold(named, heads[i])).Select(named => LeakFindings.LeftOut(stage, named))];
+        return [.. wanted.Where((named, i) => !IsTold(named, heads[i])).Select(named => LeakFindings.LeftOut(book, stage, named))];
 
         bool IsTold(Named named, HashSet<int> ownHeads) => named is Code code
             ? Gives(stage, code, words.Language)

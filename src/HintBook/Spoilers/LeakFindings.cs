@@ -46,12 +46,19 @@ internal static class LeakFindings
         $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         why.Related);
 
-    public static Finding LeftOut(Stage stage, Named named) => LeftOutCode.At(
+    /// <summary>An answer that leaves out what its stage gives, or the code that it needs.</summary>
+    /// <param name="book">The book, in the language of the answer.</param>
+    /// <param name="stage">The stage.</param>
+    /// <param name="named">What is left out.</param>
+    public static Finding LeftOut(Book book, Stage stage, Named named) => LeftOutCode.At(
         stage.Answer.At with { End = EndOfLine(stage.Answer.At) },
         named is Code code
             ? $"The answer of “{stage.Title.Value}” leaves out the code {code.Answer.Value} of “{named.Name}”."
             : $"The answer of “{stage.Title.Value}” doesn't say that it gives “{named.Name}”.",
-        named is Code ? "Write the code out: whoever opens the answer wants to be told everything." : "Name it, or take it out of “gives”.",
+        named is Code ? $"Write the code out in {stage.File.Path}: whoever opens the answer wants to be told everything."
+        : book.Source is null ? $"Name it in {stage.File.Path}, or take it out of “gives”."
+        : $"Name it in {stage.File.Path}. What it is called in “{book.Language.Value}” stands in book.{book.Language.Value}.yaml, "
+            + $"under “things” and “{named.Id.Value}”: “name”, and other names under “also”.",
         new Related(named.Id.At, "It is declared here."));
 
     public static Finding Repeats(Stage stage, Prose tier, string name, string before) => RepeatsCode.At(

@@ -1,3 +1,6 @@
+using HintBook.Reading;
+using HintBook.Tests.House;
+
 namespace HintBook.Tests.Reading;
 
 // A book in several languages: book.fr.yaml and stages/fr/ hold texts, the box stays the one of book.yaml.
@@ -13,16 +16,20 @@ public class TranslationTests
         ---
         title: Le couvercle
         sign: Il est fermé.
+        translates: DIGEST
         ---
-        # Nudge
+        # Coup de pouce
         Levez les yeux.
 
         # Clue
         Regardez le couvercle.
 
-        # Answer
+        # Réponse
         Soulevez le couvercle.
         """;
+
+    // Of the stage that the small book has: worked out by the program, so only that it changes with the texts is tested.
+    private static readonly string Digest = DigestOfTheLid();
 
     [Fact]
     public void Texts_are_those_of_the_language_and_the_box_is_the_same()
@@ -64,7 +71,7 @@ public class TranslationTests
     [InlineData("stages/de/01-the-lid.md", "HB1310")]
     public void A_file_that_translates_nothing_is_told(string file, string code)
     {
-        using var book = Bilingual().With(file, French);
+        using var book = Bilingual().With(file, French.Replace("DIGEST", Digest, StringComparison.Ordinal));
 
         Assert.Equal(code, Assert.Single(book.Read().Findings.All).Code.Id);
     }
@@ -145,8 +152,110 @@ public class TranslationTests
         Assert.True(book.Read().Findings.AnyError);
     }
 
+    [Fact]
+    public void A_translation_without_a_digest_is_noted_with_the_one_to_write()
+    {
+        using var book = Bilingual().With("stages/fr/01-the-lid.md", French.Replace("translates: DIGEST\n", "", StringComparison.Ordinal));
+        var finding = Assert.Single(book.Read().Findings.All);
+        Assert.Equal("HB1606", finding.Code.Id);
+        var help = finding.Help ?? "";
+        var line = help[help.IndexOf("translates:", StringComparison.Ordinal)..];
+        book.With("stages/fr/01-the-lid.md", French.Replace("translates: DIGEST", line, StringComparison.Ordinal));
+        Assert.Empty(book.Read().Findings.All);
+    }
+
+    [Theory]
+    [InlineData("Look up.", "Look down.", "the nudge")]
+    [InlineData("It is shut.", "It is open.", "the sign")]
+    [InlineData("Lift the lid.", "Lift the lid, gently.", "the answer")]
+    [InlineData("gives: [ honey ]", "gives: [ honey ]\ncautions: [ { kind: glass, note: Mind the pot. } ]", "the words among the keys")]
+    public void What_has_changed_in_the_original_is_told_at_the_digest(string old, string now, string text)
+    {
+        using var book = Bilingual();
+        var original = BookOnDisk.Stage("gives: [ honey ]");
+        book.With("stages/01-the-lid.md", original.Replace(old, now, StringComparison.Ordinal));
+        var finding = Assert.Single(book.Read().Findings.All);
+
+        Assert.Equal(("HB1607", "stages/fr/01-the-lid.md", 4), (finding.Code.Id, finding.At.File.Path, finding.Place().Line));
+        Assert.EndsWith($"has changed: {text}.", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("gives: [ honey ]", "gives: [ honey ]\nminutes: 5")]
+    [InlineData("Look up.", "Look up.  ")]
+    public void What_no_translator_needs_to_know_changes_no_digest(string old, string now)
+    {
+        using var book = Bilingual();
+        book.With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]").Replace(old, now, StringComparison.Ordinal).ReplaceLineEndings("\r\n"));
+        Assert.Empty(book.Read().Findings.All);
+    }
+
+    [Fact]
+    public void What_is_no_digest_at_all_is_told()
+    {
+        using var book = Bilingual().With("stages/fr/01-the-lid.md", French.Replace("DIGEST", "yes", StringComparison.Ordinal));
+        Assert.Contains("no digest", Assert.Single(book.Read().Findings.All).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_digest_in_the_original_is_refused()
+    {
+        using var book = Bilingual().With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]\ntranslates: x"));
+        Assert.Equal("HB1608", Assert.Single(book.Read().Findings.All).Code.Id);
+    }
+
+    [Theory]
+    [InlineData("de", "# Anstoß\nx\n\n# Hinweis\ny\n\n# Auflösung\nz\n\n# Zurück auf Anfang\nw\n")]
+    [InlineData("de-AT", "# anstoß\nx\n\n# Clue\ny\n\n# Auflösung:\nz\n\n# Reset\nw\n")]
+    [InlineData("fr", "# Coup de pouce\nx\n\n# Indice\ny\n\n# Réponse\nz\n\n# Remettre la boîte à l'état initial\nw\n")]
+    [InlineData("es", "# Empujoncito\nx\n\n# Pista\ny\n\n# Respuesta\nz\n\n# Dejar la caja como estaba\nw\n")]
+    [InlineData("ja", "# ひと押し\nx\n\n# 手がかり\ny\n\n# 答え\nz\n\n# 箱を元に戻す\nw\n")]
+    [InlineData("ar", "# دفعة صغيرة\nx\n\n# دليل\ny\n\n# الجواب\nz\n\n# إعادة الصندوق إلى حالته الأولى\nw\n")]
+    public void Headings_are_read_in_the_authors_language(string language, string text)
+    {
+        using var book = new BookOnDisk().With("book.yaml", BookOnDisk.Keys + $"language: {language}\n")
+            .With("stages/01-the-lid.md", $"---\ntitle: x\nsign: y\ngives: [ honey ]\n---\n{text}");
+        var (_, read, findings) = book.Read();
+
+        Assert.Empty(findings.All);
+        var stage = read!.Stages[0];
+        Assert.Equal(("x", "y", "z", "w"), (stage.Nudge.Markdown, stage.Clue.Markdown, stage.Answer.Markdown, stage.Reset?.Markdown));
+    }
+
+    [Fact]
+    public void A_heading_that_is_nearly_one_is_told_in_the_authors_language()
+    {
+        using var book = new BookOnDisk().With("book.yaml", BookOnDisk.Keys + "language: de\n")
+            .With("stages/01-the-lid.md", "---\ntitle: x\nsign: y\ngives: [ honey ]\n---\n# Anstos\nx\n\n# Hinweis\ny\n\n# Auflösung\nz\n");
+        var findings = book.Read().Findings.All;
+
+        var finding = Assert.Single(findings);
+        Assert.Equal("HB1306", finding.Code.Id);
+        Assert.StartsWith("Write instead: # Anstoß.", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_heading_of_another_language_is_none() =>
+        Assert.Equal(["HB1306"], new BookOnDisk()
+            .With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]").Replace("# Nudge", "# Anstoß", StringComparison.Ordinal)).Codes());
+
+    [Fact]
+    public void Headings_are_the_words_that_the_pages_have() => Assert.All(TierHeadings.Languages, language =>
+    {
+        var words = File.ReadAllLines(Path.Combine(Repository.Root, "themes", "shared", $"words.{language}.yaml"));
+        Assert.Equal(
+            new[] { "nudge", "clue", "answer", "reset" }.Select(key => words.Single(line => line.StartsWith($"{key}: ", StringComparison.Ordinal))),
+            TierHeadings.Of(language).InOrder.Zip(["nudge", "clue", "answer", "reset"], (heading, key) => $"{key}: \"{heading}\""));
+    });
+
+    private static string DigestOfTheLid()
+    {
+        using var book = new BookOnDisk();
+        return TextDigest.Of(book.Read().Book!.Stages[0]);
+    }
+
     private static BookOnDisk Bilingual() => new BookOnDisk()
         .With("book.yaml", TwoLanguages)
         .With("book.fr.yaml", "title: La boîte à thé\nthings: { honey: { name: pot de miel, also: [ le miel ], place: dans la boîte } }\n")
-        .With("stages/fr/01-the-lid.md", French);
+        .With("stages/fr/01-the-lid.md", French.Replace("DIGEST", Digest, StringComparison.Ordinal));
 }

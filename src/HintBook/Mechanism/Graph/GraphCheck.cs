@@ -49,8 +49,20 @@ internal static class GraphCheck
             .ToHashSet();
         return book.Box.Names
             .Where(named => named is Thing { RedHerring: false } or Fact { RedHerring: false } or Code)
-            .Where(named => !needed.Contains(named.Id.Value))
+            .Where(named => !needed.Contains(named.Id.Value) && !IsTreat(book, named))
             .Select(GraphFindings.Unneeded);
+    }
+
+    // What only optional stages give is there for its own sake: a treat. A code that nothing is set to stays a mistake.
+    private static bool IsTreat(Book book, Named named)
+    {
+        var givers = book.Stages.Where(stage => stage.Moves.SelectMany(move => move.Changes).Any(IsHeld)).ToArray();
+        return named is Thing or Fact
+            && givers.Length > 0
+            && givers.All(stage => stage.Optional)
+            && !book.Box.Moves.SelectMany(move => move.Changes).Concat(book.Box.Reactions.SelectMany(reaction => reaction.Changes)).Any(IsHeld);
+
+        bool IsHeld(Change change) => change.Name.Value == named.Id.Value && change.Position.Value == named.Attained;
     }
 
     private static bool IsFirstHold(GainGraph graph, Change change) =>

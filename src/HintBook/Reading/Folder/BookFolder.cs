@@ -91,6 +91,12 @@ public sealed class BookFolder
             return null;
         }
 
+        if (WordProcessorFile.KindOf(bytes) is { } kind)
+        {
+            findings.Add(FolderFindings.WordProcessor(path, kind));
+            return null;
+        }
+
         var start = bytes is [0xEF, 0xBB, 0xBF, ..] ? 3 : 0;
         try
         {

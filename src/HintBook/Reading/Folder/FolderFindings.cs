@@ -17,6 +17,9 @@ internal static class FolderFindings
     public static readonly FindingCode MissingCode = new("HB1008", Severity.Error, "a file that is named isn't there");
     public static readonly FindingCode LeavesTheBookCode = new("HB1009", Severity.Error, "a path that leaves the book");
 
+    public static readonly FindingCode UnusedCode = new("HB1010", Severity.Note, "a photo or film that nothing uses");
+    public static readonly FindingCode WordProcessorCode = new("HB1011", Severity.Error, "a word processor's file instead of plain text");
+
     private static Span Book => SourceFile.Unread("book.yaml").Top;
 
     public static Finding NoFolder(string path) => NoFolderCode.At(Book, $"There is no folder “{path}”.",
@@ -27,10 +30,24 @@ internal static class FolderFindings
 
     public static Finding NoBook(string path, IEnumerable<string> found)
     {
-        var near = found.FirstOrDefault(name => name.ToUpperInvariant() is "BOOK.YAML" or "BOOK.YML" or "BOOK.YAML.TXT");
+        var near = found.Where(name => name.StartsWith("book.", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal).FirstOrDefault(IsNearlyBook);
         return NoBookCode.At(Book, $"The folder “{path}” holds no book.yaml.",
-            near is null ? "Name another folder, or start a new book there with “hintbook begin”." : $"Rename “{near}” to “book.yaml”.");
+            near is null ? "Name another folder, or start a new book there with “hintbook begin”."
+            : IsRich(near) ? $"“{near}” is a word processor's file. {PlainText} Name it “book.yaml”."
+            : $"Rename “{near}” to “book.yaml”.");
     }
+
+    public static Finding WordProcessor(string path, string kind) => WordProcessorCode.At(
+        SourceFile.Unread(path).Top,
+        $"“{path}” isn't plain text but {kind}, whatever its name.",
+        PlainText + " Better still, write with a plain text editor.");
+
+    public static Finding Unused(string path) => UnusedCode.At(
+        SourceFile.Unread(path).Top,
+        $"Nothing in the book uses “{path}”.",
+        path.StartsWith("clips/", StringComparison.Ordinal)
+            ? $"Write in its stage “clip: {{ file: {path[6..]}, from: 0:00 }}”, or take the file out of the folder."
+            : $"Write in its stage “photos: {{ answer: {path[7..]} }}”, or take the file out of the folder.");
 
     public static Finding Unreadable(Span at, string path, Exception failure) => UnreadableCode.At(
         at,
@@ -89,6 +106,15 @@ internal static class FolderFindings
         named.At,
         $"“{named.Value}” leads out of the folder “{folder}”.",
         $"Copy the file into “{folder}” and write its name alone, with forward slashes for folders inside it.");
+
+    private const string PlainText = "Open it in the word processor, choose “Save as”, and there plain text (.txt) and UTF-8.";
+
+    // BOOK.YAML, book.yml, book.yaml.txt, book.txt, and what word processors make of it; not book.fr.yaml.
+    private static bool IsNearlyBook(string name) =>
+        name.ToUpperInvariant() is "BOOK.YAML" or "BOOK.YML" or "BOOK.YAML.TXT" or "BOOK.YML.TXT" or "BOOK.TXT" || IsRich(name);
+
+    private static bool IsRich(string name) =>
+        Path.GetExtension(name).ToUpperInvariant() is ".RTF" or ".DOC" or ".DOCX" or ".ODT" or ".PAGES" or ".HTML" or ".HTM" or ".PDF";
 
     private static string Why(Exception failure) => failure switch
     {

@@ -283,6 +283,7 @@ internal static partial class BookShapes
         .. WhatHappens,
         new("moves", Moves, "The moves of a stage that has several."),
         new("after", Names, "Stages that come first although no part says so."),
+        new("translates", Text, "In a translation: the digest of its original that `check --notes` prints, to be told when the original changes."),
         new("was", Names, "Ids that the stage had before, so that printed cards keep working."),
         new("optional", Flag, "Whether the box opens without it."),
         new("red-herring", Flag, "Whether it leads nowhere, on purpose."),
@@ -315,7 +316,7 @@ internal static partial class BookShapes
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_:-]*$")]
     private static partial Regex PositionPattern();
 
-    [GeneratedRegex(@"^[0-9]+ ?- ?[0-9]+$")]
+    [GeneratedRegex(@"^[0-9]+ ?[-–] ?[0-9]+$")]
     private static partial Regex RangePattern();
 
     [GeneratedRegex(@"^[0-9]+(\.[0-9]+)? ?(s|min|h)$")]

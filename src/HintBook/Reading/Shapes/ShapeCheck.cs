@@ -4,70 +4,84 @@ using HintBook.Text;
 namespace HintBook.Reading.Shapes;
 
 /// <summary>Holds what was written against the shape of its place, and finds everything that differs.</summary>
-internal static class ShapeCheck
+internal sealed class ShapeCheck
 {
+    private readonly ShapeFindings says;
+    private readonly List<Finding> findings;
+
+    private ShapeCheck(OwnWords own, List<Finding> findings)
+    {
+        says = new ShapeFindings(own);
+        this.findings = findings;
+    }
+
     /// <summary>Adds a finding for every difference below a node; true if there is none.</summary>
     /// <param name="node">What was written.</param>
     /// <param name="shape">What may be written there.</param>
     /// <param name="key">The key that it stands under, for the sentence.</param>
+    /// <param name="own">The book's own words, for examples.</param>
     /// <param name="findings">Where findings go.</param>
-    public static bool Fits(YamlNode node, Shape shape, string key, List<Finding> findings)
+    public static bool Fits(YamlNode node, Shape shape, string key, OwnWords own, List<Finding> findings)
     {
         var before = findings.Count;
-        Check(node, shape, key, findings);
+        new ShapeCheck(own, findings).Check(node, shape, key);
         return findings.Count == before;
     }
 
-    private static void Check(YamlNode node, Shape shape, string key, List<Finding> findings)
+    private void Check(YamlNode node, Shape shape, string key)
     {
         switch (shape, node)
         {
             case (_, YamlUnread):
                 break;
             case (LaterShape later, _):
-                Check(node, later.Resolve(), key, findings);
+                Check(node, later.Resolve(), key);
                 break;
             case (_, YamlScalar { IsEmpty: true }):
-                findings.Add(ShapeFindings.Empty(node.At, key, shape));
+                findings.Add(says.Empty(node.At, key, shape));
                 break;
             case (EitherShape either, _):
-                CheckEither(node, either, key, findings);
+                CheckEither(node, either, key);
                 break;
             case (TextShape text, YamlScalar scalar) when FitsText(scalar.Value, text):
+                if (text.Bare == Bare.Anything && RemarkAfter(scalar) is { } remark)
+                    findings.Add(YamlFindings.Cut(remark, scalar.Value));
+                break;
             case (NumberShape number, YamlScalar numeral) when FitsNumber(numeral, number):
             case (FlagShape, YamlScalar flag) when Keys.FlagIn(flag) is not null:
                 break;
             case (ChoiceShape choice, YamlScalar word):
                 if (!choice.Words.Contains(word.Value))
-                    findings.Add(ShapeFindings.NotAllowed(word, key, choice));
+                    findings.Add(says.NotAllowed(word, key, choice));
                 break;
             case (ListShape list, YamlList items):
-                CheckList(items, list, key, findings);
+                CheckList(items, list, key);
                 break;
             case (NamedShape named, YamlMap map):
                 foreach (var entry in map.Entries)
                 {
-                    CheckName(entry.Key, named.Name, findings);
-                    Check(entry.Value, named.Value, entry.Key.Value, findings);
+                    // What is no name often has no value either: “tray = out”.
+                    if (CheckName(entry.Key, named.Name) || entry.Value is not YamlScalar { IsEmpty: true })
+                        Check(entry.Value, named.Value, entry.Key.Value);
                 }
 
                 break;
             case (ConditionShape condition, YamlMap map):
-                CheckCondition(map, condition, key, findings);
+                CheckCondition(map, condition, key);
                 break;
             case (FieldsByKeyShape byKey, YamlMap map):
-                CheckFields(map, map[byKey.Key] is null ? byKey.Without : byKey.With, findings);
+                CheckFields(map, map[byKey.Key] is null ? byKey.Without : byKey.With);
                 break;
             case (FieldsShape fields, YamlMap map):
-                CheckFields(map, fields, findings);
+                CheckFields(map, fields);
                 break;
             default:
-                findings.Add(ShapeFindings.WrongKind(node, key, shape));
+                findings.Add(says.WrongKind(node, key, shape));
                 break;
         }
     }
 
-    private static void CheckEither(YamlNode node, EitherShape either, string key, List<Finding> findings)
+    private void CheckEither(YamlNode node, EitherShape either, string key)
     {
         var fitting = node switch
         {
@@ -75,55 +89,83 @@ internal static class ShapeCheck
             YamlList => either.List,
             _ => either.Keys,
         };
-        if (fitting is null)
-            findings.Add(ShapeFindings.WrongKind(node, key, either));
+        if (fitting is null || (node is YamlScalar word && fitting is TextShape text && either.List is not null && !FitsText(word.Value, text)))
+            findings.Add(says.WrongKind(node, key, either));
         else
-            Check(node, fitting, key, findings);
+            Check(node, fitting, key);
     }
 
-    private static void CheckList(YamlList list, ListShape shape, string key, List<Finding> findings)
+    private void CheckList(YamlList list, ListShape shape, string key)
     {
         if (list.Items.Length < shape.Least || list.Items.Length > shape.Most)
-            findings.Add(ShapeFindings.WrongLength(list, key, shape));
+            findings.Add(says.WrongLength(list, key, shape));
         foreach (var item in list.Items)
-            Check(item, shape.Item, key, findings);
+            Check(item, shape.Item, key);
     }
 
-    private static void CheckCondition(YamlMap map, ConditionShape shape, string key, List<Finding> findings)
+    private void CheckCondition(YamlMap map, ConditionShape shape, string key)
     {
         if (map.Entries.IsEmpty)
-            findings.Add(ShapeFindings.WrongKind(map, key, shape));
+            findings.Add(says.WrongKind(map, key, shape));
         foreach (var entry in map.Entries)
         {
             if (entry.Key.Value == ConditionShape.AnyKey)
             {
-                Check(entry.Value, shape.Alternatives, ConditionShape.AnyKey, findings);
+                Check(entry.Value, shape.Alternatives, ConditionShape.AnyKey);
                 continue;
             }
 
-            CheckName(entry.Key, shape.Name, findings);
-            Check(entry.Value, shape.Positions, entry.Key.Value, findings);
+            if (CheckName(entry.Key, shape.Name) || entry.Value is not YamlScalar { IsEmpty: true })
+                Check(entry.Value, shape.Positions, entry.Key.Value);
         }
     }
 
-    private static void CheckFields(YamlMap map, FieldsShape shape, List<Finding> findings)
+    private void CheckFields(YamlMap map, FieldsShape shape)
     {
-        foreach (var entry in map.Entries)
+        var meant = new HashSet<string>();
+        for (var i = 0; i < map.Entries.Length; i++)
         {
-            if (shape[entry.Key.Value] is { } field)
-                Check(entry.Value, field.Shape, field.Key, findings);
-            else
-                findings.Add(ShapeFindings.UnknownKey(entry.Key, shape));
+            var (key, value) = map.Entries[i];
+            if (shape[key.Value] is { } field)
+            {
+                // What should stand below it may begin in its own column; then that is told.
+                if (!IsAboveItsEntries(map, i, shape))
+                    Check(value, field.Shape, field.Key);
+            }
+            else if (value is not YamlUnread)
+            {
+                var above = Enumerable.Range(0, i).Reverse().SkipWhile(j => shape[map.Entries[j].Key.Value] is null).Take(1)
+                    .Where(j => IsAboveItsEntries(map, j, shape)).Select(j => map.Entries[j].Key.Value).FirstOrDefault();
+                var before = value is YamlScalar { IsEmpty: true } && i > 0 && IsAfterAComma(key) ? map.Entries[i - 1] : null;
+                findings.Add(ShapeFindings.UnknownKey(key, shape, above, before));
+                meant.Add(ShapeFindings.NearestKey(key.Value, shape) ?? "");
+            }
         }
 
-        foreach (var field in shape.Fields.Where(field => field.Required && map[field.Key] is null))
-            findings.Add(ShapeFindings.Missing(map.At with { End = map.At.Start }, field, shape));
+        // A key that is nearly there has been told already.
+        foreach (var field in shape.Fields.Where(field => field.Required && map[field.Key] is null && !meant.Contains(field.Key)))
+            findings.Add(says.Missing(map.At with { End = map.At.Start }, field, shape));
     }
 
-    private static void CheckName(YamlScalar name, TextShape shape, List<Finding> findings)
+    private static bool IsAboveItsEntries(YamlMap map, int index, FieldsShape shape) =>
+        map.Entries[index].Value is YamlScalar { IsEmpty: true }
+        && index + 1 < map.Entries.Length
+        && map.Entries[index + 1] is { Value: YamlMap } next
+        && shape[next.Key.Value] is null;
+
+    // In braces: a word without a colon.
+    private static bool IsAfterAComma(YamlScalar key)
     {
-        if (name.Value == ConditionShape.AnyKey || !FitsText(name.Value, shape))
-            findings.Add(ShapeFindings.BadName(name, shape));
+        var text = key.At.File.Text;
+        return text.AsSpan(0, key.At.Start).TrimEnd() is [.., ','] && text.AsSpan(key.At.End).TrimStart() is not [':', ..];
+    }
+
+    private bool CheckName(YamlScalar name, TextShape shape)
+    {
+        var isName = name.Value != ConditionShape.AnyKey && FitsText(name.Value, shape);
+        if (!isName)
+            findings.Add(says.BadName(name, shape));
+        return isName;
     }
 
     private static bool FitsText(string value, TextShape shape) =>
@@ -134,4 +176,20 @@ internal static class ShapeCheck
         && value >= shape.Least
         && value <= shape.Most
         && (!shape.Whole || value == Math.Floor(value));
+
+    // What follows a bare text from “#” on is a remark for YAML. One that stands off by two spaces and has one after its “#” is clearly meant so.
+    private static Span? RemarkAfter(YamlScalar scalar)
+    {
+        if (scalar.Quoted)
+            return null;
+        var text = scalar.At.File.Text;
+        var start = scalar.At.End;
+        while (start < text.Length && (text[start] is ' ' or '\t'))
+            start++;
+        if (start == scalar.At.End || start >= text.Length || text[start] != '#')
+            return null;
+        var end = start + text[start..Lines.Next(text, start)].TrimEnd().Length;
+        var isMeant = start - scalar.At.End > 1 && start + 1 < text.Length && text[start + 1] == ' ';
+        return isMeant ? null : new Span(scalar.At.File, start, end);
+    }
 }

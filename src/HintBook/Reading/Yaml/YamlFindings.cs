@@ -12,12 +12,12 @@ internal static class YamlFindings
     public static readonly FindingCode KeyTwiceCode = new("HB1105", Severity.Error, "a key stands twice");
     public static readonly FindingCode KeyIsNoWordCode = new("HB1106", Severity.Error, "a key is not a word");
     public static readonly FindingCode SecondDocumentCode = new("HB1107", Severity.Error, "a second document in one file");
+    public static readonly FindingCode CutCode = new("HB1108", Severity.Warning, "a text that ends at a “#”");
+    public static readonly FindingCode CurlyQuotesCode = new("HB1109", Severity.Warning, "a value in curly quotes");
+    public static readonly FindingCode OddSpaceCode = new("HB1110", Severity.Warning, "a no-break space where a plain one belongs");
+    public static readonly FindingCode MarkerCode = new("HB1111", Severity.Error, "a value that begins with a sign of YAML's own");
 
-    public static Finding Syntax(Span at, string why) => SyntaxCode.At(
-        at,
-        $"This can't be read as YAML: {why}.",
-        "Look at this line and the one before it: a colon needs a space after it, lists need “- ” or “[ … ]”, "
-            + "and a text with a colon or a “#” in it needs quotes around it.");
+    public static Finding Syntax(Span at, string message, string help) => SyntaxCode.At(at, message, help);
 
     public static Finding Tab(Span at) => TabCode.At(
         at,
@@ -28,6 +28,11 @@ internal static class YamlFindings
         at,
         $"“*{name}” begins with a star, which in YAML repeats another place of the file, and a book can't do that.",
         $"Write “{name.Trim('*')}” without the star, or put the whole text into quotes. To repeat a value, write it out again.");
+
+    public static Finding Marker(Span at, string marker) => MarkerCode.At(
+        at,
+        $"YAML keeps a “{marker[0]}” at the beginning of a value for itself: “{marker}” would be lost.",
+        "Put the whole text in quotes.");
 
     public static Finding TooDeep(Span at) => TooDeepCode.At(
         at,
@@ -49,4 +54,24 @@ internal static class YamlFindings
         at,
         "A line “---” starts a second document here, and nothing after it is read.",
         "Take the line out.");
+
+    /// <summary>A remark that was probably meant as part of the text before it.</summary>
+    /// <param name="remark">The remark, from its “#” to the end of its line.</param>
+    /// <param name="text">The text before it, as it is read.</param>
+    public static Finding Cut(Span remark, string text) => CutCode.At(
+        remark,
+        $"“#” after a space begins a remark: the text is read as “{Quoting.Shortened(text)}”, and “{Quoting.Shortened(remark.Text)}” is cut off.",
+        $"Write instead: {Quoting.InQuotes($"{text} {remark.Text}")}\n"
+            + "For a remark, put two spaces before the “#” and one after it, or give it a line of its own.");
+
+    public static Finding CurlyQuotes(Span at, string inner) => CurlyQuotesCode.At(
+        at,
+        "The quotes around this aren't the straight ones of YAML but the curly ones of a word processor; they are read as if they were straight.",
+        $"Write instead: {Quoting.InQuotes(inner)}");
+
+    public static Finding OddSpace(Span at, int lines) => OddSpaceCode.At(
+        at,
+        "This is a no-break space, which looks like a plain one; it is read as if it were."
+            + (lines == 1 ? "" : $" There are such spaces in {lines} lines of this file's keys."),
+        "Replace it by a plain space. They come from word processors and web pages: paste as plain text.");
 }

@@ -6,7 +6,7 @@ using YamlDotNet.Core.Events;
 namespace HintBook.Reading.Yaml;
 
 /// <summary>
-/// Reads YAML text into nodes, keeping every place. Aliases are refused and nesting is bounded, because a few lines of either
+/// Reads YAML text into nodes, keeping every place, up to its first mistake. Aliases are refused and nesting is bounded, because a few lines of either
 /// can stand for gigabytes.
 /// </summary>
 internal sealed class YamlText
@@ -14,53 +14,41 @@ internal sealed class YamlText
     /// <summary>How many lists and maps may stand inside each other.</summary>
     public const int MostNesting = 64;
 
-    // What the parser (YamlDotNet 18) says of the usual mistakes, and what a maker needs to hear.
-    private static readonly (string Said, string Meant)[] InPlainWords =
-    [
-        ("found invalid mapping", "a second colon in one line"),
-        ("quoted scalar", "a quote is opened here and not closed in its place"),
-        ("cannot start any token", "no text can begin with this sign without quotes"),
-        ("expected key", "this line isn't “key: value”, or it is indented otherwise than its neighbours"),
-        ("expected '-'", "this line isn't “- value”, or it is indented otherwise than its neighbours"),
-        ("expected ',' or ']'", "a list that begins with “[” isn't closed with “]”, or a comma is missing"),
-        ("expected ',' or '}'", "a group that begins with “{” isn't closed with “}”, or a comma is missing"),
-    ];
-
     private readonly Span within;
     private readonly List<Finding> findings;
     private readonly Parser parser;
+    private readonly List<(Span At, string Name)> anchors = [];
+    private readonly HashSet<string> repeated = [];
     private int depth;
     private bool gaveUp;
 
-    private YamlText(Span within, List<Finding> findings)
+    private YamlText(Span within, string text)
     {
         this.within = within;
-        this.findings = findings;
-        parser = new Parser(new StringReader(within.Text));
+        findings = [];
+        parser = new Parser(new StringReader(text));
     }
 
-    /// <summary>
-    /// Reads the one document that a span of a file holds: an empty scalar where nothing is written, null after a mistake that
-    /// leaves nothing to read.
-    /// </summary>
-    public static YamlNode? Read(Span within, List<Finding> findings)
+    /// <summary>Reads a text once, as far as it can be read.</summary>
+    /// <param name="within">Where it stands.</param>
+    /// <param name="text">The text, of the span's length.</param>
+    /// <returns>What was read, null if nothing can be made of it; what was found; and the mistake that ended it, if one did.</returns>
+    public static (YamlNode? Node, IReadOnlyList<Finding> Findings, Finding? Mistake) Attempt(Span within, string text)
     {
-        var text = new YamlText(within, findings);
+        var reading = new YamlText(within, text);
         try
         {
-            return text.ReadDocument();
+            return (reading.ReadDocument(), reading.findings, null);
         }
         catch (YamlException mistake)
         {
-            findings.Add(text.Explain(mistake));
-            return null;
+            return (null, reading.findings, YamlMistakes.Explain(within, text, reading.SpanOf(mistake.Start, mistake.End), mistake.Message));
         }
         catch (Exception mistake) when (mistake is InvalidOperationException or ArgumentException or FormatException)
         {
             // The parser has a few ways to give up without a place: the last event's is the nearest.
-            var at = text.SpanOf(text.parser.Current?.End ?? Mark.Empty, text.parser.Current?.End ?? Mark.Empty);
-            findings.Add(YamlFindings.Syntax(at, "a bracket, brace or quote was opened and not closed, or closed twice"));
-            return null;
+            var end = reading.parser.Current?.End ?? Mark.Empty;
+            return (null, reading.findings, YamlMistakes.Explain(within, text, reading.SpanOf(end, end), null));
         }
     }
 
@@ -71,6 +59,7 @@ internal sealed class YamlText
         if (!parser.TryConsume<DocumentStart>(out _))
             return new YamlScalar("", Quoted: false, within with { End = within.Start });
         var node = ReadNode();
+        findings.AddRange(anchors.Where(anchor => !repeated.Contains(anchor.Name)).Select(anchor => YamlFindings.Marker(anchor.At, anchor.At.Text)));
         if (gaveUp)
             return null;
         parser.Consume<DocumentEnd>();
@@ -81,11 +70,13 @@ internal sealed class YamlText
 
     private YamlNode ReadNode()
     {
+        if (parser.Current is NodeEvent node)
+            NoteMarkers(node);
         switch (parser.Current)
         {
             case Scalar scalar:
                 parser.MoveNext();
-                return new YamlScalar(scalar.Value, scalar.Style != ScalarStyle.Plain, SpanOf(scalar));
+                return scalar.Style == ScalarStyle.Plain ? Plain(scalar) : new YamlScalar(scalar.Value, Quoted: true, SpanOf(scalar));
             case SequenceStart start:
                 return Nested(start, () => ReadList(start));
             case MappingStart start:
@@ -94,10 +85,48 @@ internal sealed class YamlText
                 parser.MoveNext();
                 var at = SpanOf(alias.Start, alias.End);
                 findings.Add(YamlFindings.Alias(at, alias.Value.Value));
+                repeated.Add(alias.Value.Value);
                 return new YamlUnread(at);
             default:
                 throw new InvalidOperationException("No node starts here.");
         }
+    }
+
+    // A word processor's quotes count as quotes, so that the rest of the book is checked against what is meant.
+    private YamlScalar Plain(Scalar scalar)
+    {
+        var at = SpanOf(scalar);
+        var value = scalar.Value;
+        if (value.Length > 0 && (Typography.IsOddSpace(value[0]) || Typography.IsOddSpace(value[^1])))
+            (value, at) = (value.Trim(), new Span(at.File, at.End - at.Text.TrimStart().Length, at.Start + at.Text.TrimEnd().Length));
+        if (Typography.Enclosed(value) is not { } inner)
+            return new YamlScalar(value, Quoted: false, at);
+        findings.Add(YamlFindings.CurlyQuotes(at, inner));
+        return new YamlScalar(inner, Quoted: true, at);
+    }
+
+    // A tag or an anchor is taken from the beginning of a value without a word. The parser gives the value's place without them, or with them.
+    private void NoteMarkers(NodeEvent node)
+    {
+        if (node.Tag.IsEmpty && node.Anchor.IsEmpty)
+            return;
+        var text = within.File.Text;
+        var end = SpanOf(node.Start, node.End).Start;
+        var start = end;
+        while (start > within.Start && text[start - 1] is not ('\n' or ':'))
+            start--;
+        var sign = text.AsSpan(start).IndexOfAny('!', '&');
+        if (sign < 0)
+            return;
+        start += sign;
+        var stop = start;
+        while (stop < within.End && !char.IsWhiteSpace(text[stop]))
+            stop++;
+        var at = new Span(within.File, start, stop);
+        if (!node.Tag.IsEmpty)
+            findings.Add(YamlFindings.Marker(at, at.Text));
+        else
+            anchors.Add((at, node.Anchor.Value));
     }
 
     private YamlNode Nested(ParsingEvent start, Func<YamlNode> read)
@@ -173,40 +202,5 @@ internal sealed class YamlText
     {
         var from = Math.Clamp(within.Start + (int)start.Index, within.Start, within.End);
         return new Span(within.File, from, Math.Clamp(within.Start + (int)end.Index, from, within.End));
-    }
-
-    private Finding Explain(YamlException mistake)
-    {
-        var at = SpanOf(mistake.Start, mistake.End);
-        return TabIndents().Where(tab => IsBlamedFor(tab, at)).Select(tab => (Span?)tab).FirstOrDefault() is { } blamed
-            ? YamlFindings.Tab(blamed)
-            : YamlFindings.Syntax(at, Unprefixed(mistake.Message));
-    }
-
-    // The parser puts places of its own before its sentence: "(Line: 1, Col: 2, Idx: 3) - …".
-    /// <summary>What the parser says, in plain words, without a full stop.</summary>
-    public static string Unprefixed(string message)
-    {
-        var cut = message.LastIndexOf("): ", StringComparison.Ordinal);
-        return InPlainWords.FirstOrDefault(known => message.Contains(known.Said, StringComparison.Ordinal)).Meant
-            ?? (cut < 0 ? message : message[(cut + 3)..]).TrimEnd('.');
-    }
-
-    // The parser stumbles over a tab on its line, on a neighbour, or says only that it stands somewhere; a tab far away is innocent.
-    private bool IsBlamedFor(Span tab, Span mistake) =>
-        mistake.Start == within.Start
-        || Math.Abs(within.File.PlaceOf(tab.Start).Line - within.File.PlaceOf(mistake.Start).Line) <= 1;
-
-    private IEnumerable<Span> TabIndents()
-    {
-        var text = within.Text;
-        for (var start = 0; start < text.Length; start = Lines.Next(text, start))
-        {
-            var i = start;
-            while (i < text.Length && text[i] == ' ')
-                i++;
-            if (i < text.Length && text[i] == '\t')
-                yield return new Span(within.File, within.Start + i, within.Start + i + 1);
-        }
     }
 }
