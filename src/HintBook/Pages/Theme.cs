@@ -22,7 +22,7 @@ public sealed record Theme
 
     /// <summary>The templates that every theme has.</summary>
     internal static readonly ImmutableArray<string> Pages =
-        ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
+        ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", GonePage.Template, "shelf.html"];
 
     private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
 
@@ -82,6 +82,10 @@ public sealed record Theme
     /// <param name="texts">Its files by relative name: <c>*.html</c>, <c>words.*.yaml</c>, and assets of any other ending.</param>
     public static (Theme Theme, Findings Findings) Load(string name, IReadOnlyDictionary<string, string> texts)
     {
+        // A theme that was copied into a book before there was such a page has none, and its maker did nothing wrong.
+        if (!texts.ContainsKey(GonePage.Template))
+            texts = texts.Append(KeyValuePair.Create(GonePage.Template, BuiltInThemes.Texts[Default][GonePage.Template]))
+                .ToImmutableSortedDictionary(StringComparer.Ordinal);
         var files = texts
             .OrderBy(text => text.Key, StringComparer.Ordinal)
             .Select(text => (text.Key, File: new SourceFile($"themes/{name}/{text.Key}", text.Value)))
