@@ -19,5 +19,7 @@ internal static class CardsVerb
         ? "cards    none, since the book has no address"
         : $"cards    {Path.Combine(report.Folder, "print", "cards.pdf")}: {Words.Count(report.Cards.Cards, "card")}; "
             + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"
-            + (report.CardsAreProofs ? "\n           proofs, since the address is one for examples: set “address” in book.yaml before you print for a box" : "");
+            + (report.CardsAreProofs ? $"\n           {Proofs}" : "");
+
+    private const string Proofs = "proofs, since the address is one for examples: set “address” in book.yaml before you print for a box";
 }

@@ -33,11 +33,12 @@ internal static class VisitVerb
         return verb;
     }
 
-    private static async Task<int> Visit(string path, string? output, string? local, TimeSpan time, bool asJson, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Visit(
+        string path, string? output, string? local, TimeSpan time, bool asJson, Terminal terminal, CancellationToken stop)
     {
         if (!TryBase(local, out var at))
         {
-            terminal.Error.WriteLine($"“{local}” is no address that can be asked. Write one that begins with http:// or https://, such as http://localhost:8000/.");
+            terminal.Error.WriteLine($"“{local}” is no address that can be asked. Write one such as http://localhost:8000/.");
             return ExitCode.WrongUsage;
         }
 

@@ -10,7 +10,7 @@ internal static class CardSheets
     // Below all else on both sides of a card, clear of the cut.
     private const double ProofLeft = 10;
     private const double ProofWidth = 65;
-    private const double ProofBaseline = 52.7;
+    private const double ProofBaseline = 51.8;
 
     private static readonly (double, int)[] ProofSizes = [(2.3, 1), (2.0, 1), (1.7, 1)];
 
@@ -31,8 +31,8 @@ internal static class CardSheets
     /// <summary>What stands on a proof; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText ProofOf(CardWords words) => Paragraph.Fit(Letters.Printable(words.Proof).Text, Typeface.SemiBold, ProofWidth, ProofSizes);
 
-    // A card whose address can lead nowhere must not be taken for one that does.
-    private static IEnumerable<Printed> ProofOn(Card card, CardWords words) => ExampleHosts.IsExample(card.Address) && ProofOf(words) is var proof
+    /// <summary>What is added to both sides of a card whose address can lead nowhere, lest it be taken for one that does.</summary>
+    public static IEnumerable<Printed> ProofOn(Card card, CardWords words) => ExampleHosts.IsExample(card.Address) && ProofOf(words) is var proof
         ? proof.Lines.Select(line => new PrintedText(ProofLeft, ProofBaseline, line, Typeface.SemiBold, proof.Size, Tone.Warning))
         : [];
 

@@ -46,7 +46,10 @@ internal static class AddressPlan
     };
 
     private static AddressList ListOf(
-        Book book, AddressList known, ImmutableSortedDictionary<string, ImmutableArray<string>> names, KeyValuePair<string, ImmutableArray<Located<string>>>[] gone)
+        Book book,
+        AddressList known,
+        ImmutableSortedDictionary<string, ImmutableArray<string>> names,
+        KeyValuePair<string, ImmutableArray<Located<string>>>[] gone)
     {
         var nowhere = book.File.Top;
         var isExample = ExampleHosts.IsExample(book.Address?.Value);

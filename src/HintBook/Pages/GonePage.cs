@@ -3,10 +3,7 @@ namespace HintBook.Pages;
 /// <summary>The page of a stage that the book has no more: whoever comes there with an old card is told so, and led to their place.</summary>
 internal static class GonePage
 {
-    /// <summary>The template; a theme that was copied before there was one is given the tool's own.</summary>
-    public const string Template = "gone.html";
-
     /// <summary>The page under one of its names.</summary>
     public static SitePage Build(LanguageSite site, string name) => new(
-        $"{site.Folder}{name}.html", Template, "gone", () => site.Page(PageHead.Build(site, "gone", $"{name}.html")));
+        $"{site.Folder}{name}.html", Theme.GoneTemplate, "gone", () => site.Page(PageHead.Build(site, "gone", $"{name}.html")));
 }

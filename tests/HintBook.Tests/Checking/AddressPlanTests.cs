@@ -10,7 +10,12 @@ namespace HintBook.Tests.Checking;
 /// <summary>An address that was ever printed keeps working.</summary>
 public class AddressPlanTests
 {
-    private static readonly Book Printed = A.Book(A.Stage("lid"), A.Stage("tray")) with { Id = A.Value("tea-caddy"), Address = A.Value("https://a.home.arpa/") };
+    private static readonly Book Printed = A.Book(A.Stage("lid"), A.Stage("tray")) with
+    {
+        Id = A.Value("tea-caddy"),
+        Address = A.Value("https://a.home.arpa/"),
+    };
+
     private static readonly AddressList List = AddressPlan.Plan(Printed, AddressList.Nothing).Kept;
 
     // Python: h = hashlib.sha256("hintbook page\ntea-caddy\nlid".encode()).digest()[:5]; n = int.from_bytes(h, "big");

@@ -42,7 +42,8 @@ internal static class FileCheck
         { Failure: { } failure } => ($"It {failure}.", "Try the address in a browser. If that fails too, ask the host."),
         { Status: 401 or 403 } => ($"The host refuses it (status {answer.Status}).", "Tell the host that everybody may read these files, without a password."),
         { Status: 404 or 410 } => ($"It isn't there (status {answer.Status}).", UploadAgain),
-        { Status: not (200 or 206) } => ($"The host answers with status {answer.Status}.", "Try again later. If it stays, tell the host this address and the status."),
+        { Status: not (200 or 206) } => (
+            $"The host answers with status {answer.Status}.", "Try again later. If it stays, tell the host this address and the status."),
         _ => null,
     };
 

@@ -11,6 +11,7 @@ internal sealed class Host : IDisposable
     private readonly VisitBounds bounds;
     private long bytes;
 
+    /// <summary>Nobody has been asked yet.</summary>
     /// <param name="bounds">How far it may go.</param>
     /// <param name="isLocal">Whether it is this computer, which no proxy stands before.</param>
     public Host(VisitBounds bounds, bool isLocal)

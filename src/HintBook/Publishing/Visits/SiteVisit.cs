@@ -71,7 +71,8 @@ public static class SiteVisit
     private static IEnumerable<VisitFault> Unreachable(VisitPlan plan, string failure) =>
         from file in plan.Files
         where file.Card is not null
-        select new VisitFault(file.Address, file.Card, $"It {failure}.", "Look whether the site has been uploaded, and whether the address in book.yaml is right.");
+        select new VisitFault(
+            file.Address, file.Card, $"It {failure}.", "Look whether the site has been uploaded, and whether the address in book.yaml is right.");
 
     private static long SizeOf(string file) => new FileInfo(file) is { Exists: true } there ? there.Length : 0;
 }

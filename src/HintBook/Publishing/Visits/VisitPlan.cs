@@ -43,7 +43,7 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         if (local is null && book.Address is null)
             return (null, "The book has no address. Write where the site lives as “address” in book.yaml, or visit a local server with --base.");
         if (local is null && ExampleHosts.IsExample(book.Address?.Value))
-            return (null, $"{book.Address?.Value} is an address for examples: nobody lives there. Write where the site lives, or visit a local server with --base.");
+            return (null, $"{book.Address?.Value} is an address for examples. Write where the site lives, or visit a local server with --base.");
 
         var kept = KeptAddresses.Read(folder, output, []);
         var (addresses, _, _) = AddressPlan.Plan(book, kept);
@@ -51,9 +51,7 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         var cards = CardsOf(book, addresses, kept);
         ImmutableArray<VisitedFile> files =
         [
-            .. cards.ContainsKey("") && File.Exists(Path.Combine(site, "index.html"))
-                ? [new VisitedFile(at, Path.Combine(site, "index.html"), "index.html", cards[""])]
-                : Array.Empty<VisitedFile>(),
+            new(at, Path.Combine(site, "index.html"), "index.html", cards.GetValueOrDefault("")),
             .. FilesIn(site)
                 .Concat(cards.Keys.Where(page => page.Length > 0))
                 .Distinct(StringComparer.Ordinal)

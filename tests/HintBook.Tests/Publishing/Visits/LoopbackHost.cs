@@ -25,6 +25,7 @@ internal sealed class LoopbackHost : IDisposable
     private int now;
     private int most;
 
+    /// <summary>Serves from now on.</summary>
     /// <param name="folder">What is served.</param>
     /// <param name="answer">Changes what is answered for a path in the folder; null for a good host.</param>
     public LoopbackHost(string folder, Func<string, Reply, Reply>? answer = null)
