@@ -38,14 +38,14 @@ internal static class VisitVerb
     {
         if (!TryBase(local, out var at))
         {
-            terminal.Error.WriteLine($"“{local}” is no address that can be asked. Write one such as http://localhost:8000/.");
+            terminal.Say($"“{local}” is no address that can be asked. Write one such as http://localhost:8000/.");
             return ExitCode.WrongUsage;
         }
 
         var (plan, why) = VisitPlan.Of(path, output ?? PublishedFolder(path), at);
         if (plan is null)
         {
-            terminal.Error.WriteLine(why);
+            terminal.Say(why);
             return ExitCode.WrongUsage;
         }
 
