@@ -23,6 +23,7 @@ internal static class CommandLine
             SchemaVerb.Make(terminal),
             ThemeVerb.Make(terminal),
             AuditVerb.Make(terminal, stop),
+            VisitVerb.Make(terminal, stop),
             GuideVerb.Make(terminal),
         };
         EmptyValues.Refuse(root);

@@ -18,5 +18,8 @@ internal static class CardsVerb
     public static string Told(Report report) => report.Cards.Cards == 0
         ? "cards    none, since the book has no address"
         : $"cards    {Path.Combine(report.Folder, "print", "cards.pdf")}: {Words.Count(report.Cards.Cards, "card")}; "
-            + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}";
+            + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"
+            + (report.CardsAreProofs ? $"\n           {Proofs}" : "");
+
+    private const string Proofs = "proofs, since the address is one for examples: set “address” in book.yaml before you print for a box";
 }

@@ -31,7 +31,7 @@ internal static class PublishVerb
         terminal.Say(findings, withNotes: false);
     }
 
-    private static string Told(Report report) => report.Books > 1 ? ToldOfShelf(report) : ToldOfBook(report);
+    private static string Told(Report report) => report.IsShelf ? ToldOfShelf(report) : ToldOfBook(report);
 
     private static string ToldOfShelf(Report report) =>
         $"""
@@ -51,9 +51,13 @@ internal static class PublishVerb
           checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
-
+        {Moved(report)}
         {Verdicts.Write(report.Claims)}
         """;
+
+    // Each old address with what must be put there, as long as the book's old cards may lead to it.
+    private static string Moved(Report report) => string.Concat(report.Moved.Select(moved =>
+        $"Moved    everything in {moved.Value} goes to {moved.Key}: its pages lead to the new ones\n"));
 
     private static string Size(long bytes) =>
         bytes < 1_000_000 ? $"{Math.Max(1, bytes / 1000)} kB" : $"{(bytes / 1e6).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} MB";

@@ -9,6 +9,9 @@ namespace HintBook.Books;
 /// <param name="Names">Stage id to page names, the one in use first; the others are older ones that must keep working.</param>
 public sealed record Addresses(string? Base, ImmutableSortedDictionary<string, ImmutableArray<string>> Names)
 {
+    /// <summary>The names of pages whose stage the book has no more, in ordinal order. Somebody may hold a card that leads there.</summary>
+    public ImmutableArray<string> Gone { get; init; } = [];
+
     /// <summary>How many letters a page name has: 40 bits, so that 2,000 stages collide once in 500,000 books.</summary>
     public const int NameLength = 8;
 

@@ -20,6 +20,9 @@ public sealed record CardWords
     /// <summary>The standing sentence under the cautions.</summary>
     public required string LocalRules { get; init; }
 
+    /// <summary>What stands on both sides of a card whose address is one for examples.</summary>
+    public required string Proof { get; init; }
+
     /// <summary>One short sentence for each danger.</summary>
     public required ImmutableSortedDictionary<CautionKind, string> Cautions { get; init; }
 
@@ -43,7 +46,7 @@ public sealed record CardWords
 
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
-        [Stuck, Scan, MoreCautions, LocalRules, .. Cautions.Values, WhichCard, KeepThisSheet, Card, Stage, Id];
+        [Stuck, Scan, MoreCautions, LocalRules, Proof, .. Cautions.Values, WhichCard, KeepThisSheet, Card, Stage, Id];
 
     /// <summary>
     /// The words of a theme that are for cards, those in letters that the fonts lack in the other words given: a card in another
@@ -69,6 +72,7 @@ public sealed record CardWords
         Scan = words["card_scan"],
         MoreCautions = words["card_more_cautions"],
         LocalRules = words["card_local_rules"],
+        Proof = words["card_proof"],
         Cautions = Enum.GetValues<CautionKind>().ToImmutableSortedDictionary(kind => kind, words.CardTextOf),
         WhichCard = words["card_sheet"],
         KeepThisSheet = words["card_sheet_note"],

@@ -39,6 +39,7 @@ internal static class OverflowCheck
             ("card_scan", CardBack.ScanOf(words)),
             ("card_local_rules", CardFront.RulesOf(words)),
             ("card_more_cautions", CardFront.MoreOf(words)),
+            ("card_proof", CardSheets.ProofOf(words)),
             .. heads.Zip(MakersSheet.Heads(paper, words).Select(head => head.Text)),
         ];
         return

@@ -5,37 +5,67 @@ using HintBook.Text;
 
 namespace HintBook.Checking;
 
-/// <summary>Gives every stage its address, and finds whatever would break one that has been published.</summary>
+/// <summary>Gives every stage its address, keeps each that was ever published, and finds what a reader of an old card would stumble over.</summary>
 internal static class AddressPlan
 {
     /// <summary>Old addresses first; a stage without one gets a name derived from the book and its id.</summary>
-    public static (Addresses Addresses, AddressLock Lock, Findings Findings) Plan(Book book, AddressLock known)
+    public static (Addresses Addresses, AddressList Kept, Findings Findings) Plan(Book book, AddressList listed)
     {
-        var findings = new List<Finding>([.. Lost(book, known), .. Claimed(book), .. Moved(book, known)]);
+        var known = WithoutExamples(listed);
         var taken = known.Stages.Values.SelectMany(names => names).Select(name => name.Value).ToHashSet();
         var names = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
         foreach (var stage in book.Stages)
         {
-            var old = stage.Was.Prepend(stage.Id)
-                .SelectMany(id => known.Stages.GetValueOrDefault(id.Value, []))
+            var old = IdsOf(stage)
+                .SelectMany(id => known.Stages.GetValueOrDefault(id, []))
                 .Select(name => name.Value)
                 .Distinct()
                 .ToImmutableArray();
             names.Add(stage.Id.Value, old.IsEmpty ? [Fresh(book.Identity, stage.Id.Value, taken)] : old);
         }
 
+        var used = book.Stages.SelectMany(IdsOf).ToHashSet(StringComparer.Ordinal);
+        var gone = known.Stages.Where(stage => !used.Contains(stage.Key)).ToArray();
         var all = names.ToImmutable();
-        var nowhere = book.File.Top;
         return (
-            new Addresses(book.Address?.Value, all),
-            new AddressLock(
-                SitesOf(book, known),
-                all.ToImmutableSortedDictionary(
-                    pair => pair.Key,
-                    pair => pair.Value.Select(name => new Located<string>(name, nowhere)).ToImmutableArray(),
-                    StringComparer.Ordinal)),
-            Findings.Of(findings));
+            new Addresses(book.Address?.Value, all)
+            {
+                Gone = [.. gone.SelectMany(stage => stage.Value).Select(name => name.Value).Order(StringComparer.Ordinal)],
+            },
+            ListOf(book, known, all, gone),
+            Findings.Of([.. Gone(book, known, gone), .. Claimed(book), .. Moved(book, known)]));
     }
+
+    // No card can be in use that carries an address for examples; a list that names no other address is of such cards alone.
+    private static AddressList WithoutExamples(AddressList listed) => listed with
+    {
+        Sites = [.. listed.Sites.Where(site => !ExampleHosts.IsExample(site.Value))],
+        Proofs = !listed.Sites.IsEmpty && listed.Sites.All(site => ExampleHosts.IsExample(site.Value))
+            ? [.. listed.Stages.Keys]
+            : listed.Proofs,
+    };
+
+    private static AddressList ListOf(
+        Book book,
+        AddressList known,
+        ImmutableSortedDictionary<string, ImmutableArray<string>> names,
+        KeyValuePair<string, ImmutableArray<Located<string>>>[] gone)
+    {
+        var nowhere = book.File.Top;
+        var isExample = ExampleHosts.IsExample(book.Address?.Value);
+        var sites = book.Address is { } now && !isExample ? known.Sites.Prepend(now) : known.Sites;
+        var proofs = book.Stages.Where(stage => isExample && !IdsOf(stage).Any(id => known.Stages.ContainsKey(id) && !known.Proofs.Contains(id)));
+        return new(
+            [.. sites.DistinctBy(site => site.Value)],
+            names.Select(pair => KeyValuePair.Create(pair.Key, pair.Value.Select(name => new Located<string>(name, nowhere)).ToImmutableArray()))
+                .Concat(gone)
+                .ToImmutableSortedDictionary(StringComparer.Ordinal))
+        {
+            Proofs = [.. proofs.Select(stage => stage.Id.Value), .. gone.Select(stage => stage.Key).Where(known.Proofs.Contains)],
+        };
+    }
+
+    private static IEnumerable<string> IdsOf(Stage stage) => stage.Was.Prepend(stage.Id).Select(id => id.Value);
 
     private static string Fresh(string identity, string stage, HashSet<string> taken)
     {
@@ -45,13 +75,13 @@ internal static class AddressPlan
         return name;
     }
 
-    private static IEnumerable<Finding> Lost(Book book, AddressLock known)
+    private static IEnumerable<Finding> Gone(Book book, AddressList known, KeyValuePair<string, ImmutableArray<Located<string>>>[] gone)
     {
-        var kept = book.Stages.SelectMany(stage => stage.Was.Append(stage.Id)).Select(id => id.Value).ToHashSet();
-        var unlocked = book.Stages.Select(stage => stage.Id.Value).Where(id => !known.Stages.ContainsKey(id)).ToArray();
-        return known.Stages
-            .Where(stage => book.KnowsAllStages && !kept.Contains(stage.Key))
-            .Select(stage => AddressFindings.Lost(stage.Key, stage.Value[0], Nearest.To(stage.Key, unlocked) ?? (unlocked.Length == 1 ? unlocked[0] : null)));
+        var unlisted = book.Stages.Select(stage => stage.Id.Value).Where(id => !known.Stages.ContainsKey(id)).ToArray();
+        return gone
+            .Where(stage => book.KnowsAllStages && !known.Proofs.Contains(stage.Key))
+            .Select(stage => AddressFindings.Gone(
+                stage.Key, stage.Value[0], Nearest.To(stage.Key, unlisted) ?? (unlisted.Length == 1 ? unlisted[0] : null)));
     }
 
     // A page has one stage: no id that is still in use, or that another stage had before, can lead to a second one.
@@ -65,11 +95,8 @@ internal static class AddressPlan
         }
     }
 
-    private static IEnumerable<Finding> Moved(Book book, AddressLock known) =>
+    private static IEnumerable<Finding> Moved(Book book, AddressList known) =>
         from old in known.Sites
         where old.Value != book.Address?.Value && !book.MovedFrom.Any(earlier => earlier.Value == old.Value)
         select AddressFindings.Moved(book.Address?.At ?? book.File.Top, old, book.Address?.Value);
-
-    private static ImmutableArray<Located<string>> SitesOf(Book book, AddressLock known) =>
-        [.. (book.Address is { } now ? known.Sites.Prepend(now) : known.Sites).DistinctBy(site => site.Value)];
 }

@@ -60,7 +60,7 @@ public sealed record Examined
     public required Addresses Addresses { get; init; }
 
     /// <summary>The addresses that a publish keeps.</summary>
-    public required AddressLock Kept { get; init; }
+    public required AddressList Kept { get; init; }
 
     /// <summary>How its pages look.</summary>
     public required Theme Theme { get; init; }

@@ -4,26 +4,52 @@ using HintBook.Text;
 
 namespace HintBook.Checking;
 
-/// <summary>Where <c>addresses.lock</c> is read: in the book, or its copy in the output folder in case the book can't be written.</summary>
+/// <summary>
+/// Where <c>kept-addresses.txt</c> is read: in the book, and its copy in the output folder in case the book can't be written. Under its
+/// former name it is read, too.
+/// </summary>
 internal static class KeptAddresses
 {
+    private static readonly string[] Names = [AddressList.FileName, AddressList.FormerName];
+
     /// <summary>The addresses that were published.</summary>
     /// <param name="folder">The book's folder.</param>
     /// <param name="lastPublished">The output folder, or null.</param>
     /// <param name="findings">Where a line that can't be read is told.</param>
-    public static AddressLock Read(BookFolder folder, string? lastPublished, List<Finding> findings)
+    public static AddressList Read(BookFolder folder, string? lastPublished, List<Finding> findings)
     {
-        if (File.Exists(Path.Combine(folder.Root, AddressLock.FileName)))
-            return folder.ReadText(AddressLock.FileName, findings) is { } file ? AddressLock.Parse(file, findings) : AddressLock.Nothing;
-        var copy = lastPublished is null ? null : Path.Combine(lastPublished, AddressLock.FileName);
-        if (copy is not null && SpecialFile.Is(copy))
+        var own = Joined(
+            from name in Names
+            where File.Exists(Path.Combine(folder.Root, name))
+            let file = folder.ReadText(name, findings)
+            where file is not null
+            select AddressList.Parse(file, findings));
+        if (lastPublished is null)
+            return own;
+
+        // The book's own list can be older than the copy: it couldn't be written, or came back from a backup.
+        var inCopy = new List<Finding>();
+        var copy = Joined(Names.Select(name => ReadCopy(Path.Combine(lastPublished, name), name, inCopy)));
+        if (own.Stages.IsEmpty)
         {
-            findings.Add(FolderFindings.PipeOrDevice(SourceFile.Unread(AddressLock.FileName).Top, copy));
-            return AddressLock.Nothing;
+            findings.AddRange(inCopy);
+            return own.With(copy);
         }
 
-        return copy is not null && File.Exists(copy)
-            ? AddressLock.Parse(new SourceFile(AddressLock.FileName, File.ReadAllText(copy)), findings)
-            : AddressLock.Nothing;
+        // A copy that shares no page with it was left in that folder by another book.
+        return own.Meets(copy) ? own.With(copy) : own;
     }
+
+    private static AddressList ReadCopy(string path, string name, List<Finding> findings)
+    {
+        if (!File.Exists(path))
+            return AddressList.Nothing;
+        if (!SpecialFile.Is(path))
+            return AddressList.Parse(new SourceFile(name, File.ReadAllText(path)), findings);
+        findings.Add(FolderFindings.PipeOrDevice(SourceFile.Unread(name).Top, path));
+        return AddressList.Nothing;
+    }
+
+    private static AddressList Joined(IEnumerable<AddressList> lists) =>
+        lists.Aggregate(AddressList.Nothing, (all, list) => all.With(list));
 }

@@ -8,7 +8,7 @@ internal static class PageHead
     /// <summary>The names that every page's head and foot use.</summary>
     /// <param name="site">The site.</param>
     /// <param name="kind">Which page it is, for the stylesheet and the script: <c>front</c>, <c>where</c>, <c>stage</c>, <c>solution</c>,
-    /// <c>reset</c>, <c>care</c>.</param>
+    /// <c>reset</c>, <c>care</c>, <c>gone</c>.</param>
     /// <param name="file">The page's file name, beside the other pages of its language.</param>
     /// <param name="name">A stage's page name, which says nothing of the stage, or null.</param>
     /// <param name="canonical">Where the page lives now, if this is an older address of it.</param>

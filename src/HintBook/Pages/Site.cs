@@ -52,6 +52,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
         SolutionPage.Build(site),
         ResetPage.Build(site),
         CarePage.Build(site),
+        .. site.Plan.Addresses.Gone.Select(name => GonePage.Build(site, name)),
     ];
 
     // A template that is missing was a finding when the theme was made. One that is there works with every page of a shape

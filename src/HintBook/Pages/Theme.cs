@@ -20,9 +20,12 @@ public sealed record Theme
     /// <summary>The file that keeps a site on the reader's device, in a theme and in the site; it must stand above all that it keeps.</summary>
     internal const string WorkerFile = "sw.js";
 
+    /// <summary>The template for the page of a stage that is gone; a theme that was copied before there was one is given the tool's own.</summary>
+    internal const string GoneTemplate = "gone.html";
+
     /// <summary>The templates that every theme has.</summary>
     internal static readonly ImmutableArray<string> Pages =
-        ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", "shelf.html"];
+        ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", GoneTemplate, "shelf.html"];
 
     private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
 
@@ -82,6 +85,10 @@ public sealed record Theme
     /// <param name="texts">Its files by relative name: <c>*.html</c>, <c>words.*.yaml</c>, and assets of any other ending.</param>
     public static (Theme Theme, Findings Findings) Load(string name, IReadOnlyDictionary<string, string> texts)
     {
+        // A theme that was copied into a book before there was such a page has none, and its maker did nothing wrong.
+        if (!texts.ContainsKey(GoneTemplate))
+            texts = texts.Append(KeyValuePair.Create(GoneTemplate, BuiltInThemes.Texts[Default][GoneTemplate]))
+                .ToImmutableSortedDictionary(StringComparer.Ordinal);
         var files = texts
             .OrderBy(text => text.Key, StringComparer.Ordinal)
             .Select(text => (text.Key, File: new SourceFile($"themes/{name}/{text.Key}", text.Value)))

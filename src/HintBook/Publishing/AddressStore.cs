@@ -1,30 +1,43 @@
+using System.Text;
 using HintBook.Checking;
 using HintBook.Reading;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
 
-/// <summary>Where <c>addresses.lock</c> is kept: in the book, and a copy in the output folder in case the book can't be written.</summary>
+/// <summary>
+/// Where <c>kept-addresses.txt</c> is kept: in the book, and a copy in the output folder in case the book can't be written. It is on the
+/// disk before anything that it names can be seen, so that no address is printed that isn't kept.
+/// </summary>
 internal static class AddressStore
 {
     /// <summary>Writes the addresses into the output folder and, where they have changed and can be written, into the book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="output">The output folder.</param>
-    public static IEnumerable<Finding> Keep(Examined book, string output)
+    /// <param name="disk">Does the steps.</param>
+    public static IEnumerable<Finding> Keep(Examined book, string output, Disk disk)
     {
         var text = book.Kept.ToText();
-        var copy = Path.Combine(output, AddressLock.FileName);
-        SingleFile.Write(copy, text);
-        var own = Path.Combine(book.Folder.Root, AddressLock.FileName);
+        KeepIn(output, text, disk);
         try
         {
-            if (!File.Exists(own) || File.ReadAllText(own) != text)
-                SingleFile.Write(own, text);
+            KeepIn(book.Folder.Root, text, disk);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return [AddressFindings.NotKept(book.Book.File, copy)];
+            return [AddressFindings.NotKept(book.Book.File, Path.Combine(output, AddressList.FileName))];
         }
+    }
+
+    // The list under its former name has been read into this one, so it goes when this one is there.
+    private static void KeepIn(string folder, string text, Disk disk)
+    {
+        var list = Path.Combine(folder, AddressList.FileName);
+        if (!File.Exists(list) || File.ReadAllText(list) != text)
+            disk.Keep(list, Encoding.UTF8.GetBytes(text));
+        var former = Path.Combine(folder, AddressList.FormerName);
+        if (File.Exists(former))
+            disk.Delete(former);
     }
 }

@@ -47,7 +47,8 @@ internal static class AuditTables
         [
             .. book.Stages.SelectMany(stage => PagesOf(folder, addresses.Names[stage.Id.Value], sayable.Stages.GetValueOrDefault(stage.Id.Value), among)
                 .Select(page => page with { Language = (book.Source is { } source && untranslated.Contains(stage) ? source : book).Language.Value })),
-            .. from name in (string[])["index.html", "care.html"] select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
+            .. from name in (string[])["index.html", "care.html", .. addresses.Gone.Select(gone => gone + ".html")]
+               select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
             new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true, Language = book.Language.Value },
             .. from name in (string[])["solution.html", "reset.html"]
                select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },

@@ -19,7 +19,17 @@ internal static class FilmWork
             foreach (var (language, file) in film.Captions)
                 writer.Copy(Path.Combine(book.Folder.Root, file), Path.Combine("site", film.Published.Captions[language]));
             writer.Write($"site/{film.Published.Chapters}", Encoding.UTF8.GetBytes(Chapters.WebVtt(film.Chapters)));
-            writer.Write($"print/chapters-{Path.GetFileName(film.File)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(film.Chapters)));
         }
+
+        WriteLists(book, writer);
+    }
+
+    /// <summary>Writes the list of each film's chapters, for the place where the maker puts the film up.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="writer">Where what is printed is put together.</param>
+    public static void WriteLists(Examined book, OutputWriter writer)
+    {
+        foreach (var film in book.Media.Films)
+            writer.Write($"print/chapters-{Path.GetFileName(film.File)}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(film.Chapters)));
     }
 }

@@ -3,26 +3,28 @@ using System.Text.Json;
 namespace HintBook.Publishing;
 
 /// <summary>
-/// The folder that a publish writes: <c>site/</c>, <c>print/</c> and <c>report.json</c> for people, <c>.hintbook/</c> for itself.
-/// Everything is written beside the last publish and swapped in at the end. Only files that a publish made are ever removed.
+/// The folder that a publish writes: <c>site/</c>, <c>print/</c>, <c>moved/</c> and <c>report.json</c> for people, <c>.hintbook/</c> for
+/// itself. Everything is written beside the last publish and swapped in at the end. Only files that a publish made are ever removed.
 /// </summary>
 internal sealed class OutputFolder : IDisposable
 {
     /// <summary>The folders that are swapped.</summary>
-    public static readonly string[] Swapped = ["site", "print"];
+    public static readonly string[] Swapped = ["site", "print", "moved"];
 
     private const string Own = ".hintbook";
     private const int TriesToClear = 12;
     private static readonly TimeSpan BetweenTries = TimeSpan.FromMilliseconds(20);
     private readonly FileStream hold;
+    private readonly Disk disk;
     private readonly Lock clearing = new();
     private CancellationTokenRegistration stopped;
     private bool swapping;
 
-    private OutputFolder(string root, FileStream hold)
+    private OutputFolder(string root, FileStream hold, Disk disk)
     {
         Root = root;
         this.hold = hold;
+        this.disk = disk;
     }
 
     public string Root { get; }
@@ -35,12 +37,15 @@ internal sealed class OutputFolder : IDisposable
 
     private string MadeList => Path.Combine(Root, Own, "made.json");
 
+    private string Pending => Path.Combine(Root, Own, "swap.json");
+
     /// <summary>Opens or makes the folder and holds it, so that no second publish can work in it.</summary>
     /// <param name="path">The folder.</param>
     /// <param name="book">The book's folder, or the shelf's.</param>
+    /// <param name="disk">Does the steps; null for the disk as it is.</param>
     /// <param name="stop">Clears what has been written until then away at once: the program may end before the work notices.</param>
     /// <exception cref="MachineFailure">It isn't ours, can't be written, or is held by another publish.</exception>
-    public static OutputFolder Open(string path, string book, CancellationToken stop = default)
+    public static OutputFolder Open(string path, string book, Disk? disk = null, CancellationToken stop = default)
     {
         var root = Path.GetFullPath(path);
         OutputPlace.Refuse(root, book);
@@ -58,17 +63,26 @@ internal sealed class OutputFolder : IDisposable
                 failure);
         }
 
-        var folder = new OutputFolder(root, Hold(root, path));
-        folder.Recover();
+        var folder = new OutputFolder(root, Hold(root, path), disk ?? new Disk());
+        try
+        {
+            folder.Recover();
+        }
+        catch
+        {
+            folder.hold.Dispose();
+            throw;
+        }
+
         folder.stopped = stop.Register(folder.ClearUnfinished);
         return folder;
     }
 
-    /// <summary>Puts the next publish in the place of the last one. Each folder changes in one step where the system can do that.</summary>
+    /// <summary>Puts the next publish in the place of the last one.</summary>
     /// <param name="names">Which of <see cref="Swapped"/> change; the others, and the report beside them, stay as they are.</param>
     /// <param name="made">Every file of the next publish, relative to the folder, with forward slashes.</param>
-    /// <param name="watch">Called before each step; tests stop here as a power cut would.</param>
-    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made, Action<string> watch)
+    /// <exception cref="MachineFailure">It was begun and could not be finished; the next publish finishes it.</exception>
+    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made)
     {
         lock (clearing)
             swapping = true;
@@ -76,30 +90,39 @@ internal sealed class OutputFolder : IDisposable
         var staying = before.Where(file => !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
         var after = made.Union(staying).ToArray();
         CarryOver(names, before);
-        // Both lists while the swap runs: whichever half of it a power cut leaves, its files are known as ours.
-        watch("list");
-        WriteMade(before.Union(after));
+        // An empty folder takes the place of one that there is no more.
         foreach (var name in names)
+            Directory.CreateDirectory(Path.Combine(Next, name));
+        // Both lists while the swap runs: whichever half of it a power cut leaves, its files are known as ours.
+        WriteMade(before.Union(after));
+        var swap = PendingSwap.To(Next, names, after);
+        disk.Keep(Pending, swap.Write());
+        try
         {
-            watch(name);
-            SwapFolder(name);
+            Finish(swap);
         }
-
-        watch("report.json");
-        if (File.Exists(Path.Combine(Next, "report.json")))
-            File.Move(Path.Combine(Next, "report.json"), Path.Combine(Root, "report.json"), overwrite: true);
-        watch("list again");
-        WriteMade(after);
-        watch("clear");
-        Clear(Next);
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new MachineFailure(
+                FailureKind.Machine,
+                $"The new version is ready, but putting it in the place of the last one was cut short: {Reason(failure)}.",
+                "Publish again when that is mended: the change is finished first. No printed address is lost.",
+                failure);
+        }
     }
 
     /// <summary>Lets go of the folder and of whatever an unfinished publish left.</summary>
     public void Dispose()
     {
         stopped.Dispose();
-        TryClear();
-        hold.Dispose();
+        try
+        {
+            TryClear();
+        }
+        finally
+        {
+            hold.Dispose();
+        }
     }
 
     // Files that are being written at the same time may keep their folder from going: it is tried again until they have ended.
@@ -121,7 +144,9 @@ internal sealed class OutputFolder : IDisposable
     {
         try
         {
-            Clear(Next);
+            // What a swap that was cut short has yet to put in its place lies there.
+            if (!File.Exists(Pending))
+                disk.Clear(Next);
             return true;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
@@ -153,18 +178,27 @@ internal sealed class OutputFolder : IDisposable
         }
     }
 
-    // A swap in two steps that was cut between them has left the last good folder under another name.
+    // A swap that was cut short is finished: what it puts in its place had been checked.
     private void Recover()
     {
-        foreach (var name in Swapped)
+        if (File.Exists(Pending) && PendingSwap.Read(File.ReadAllText(Pending)) is { } swap)
+            Finish(swap);
+        // Nothing was written down by version 0.1.0; a swap of it that was cut has left the last folder here.
+        foreach (var name in Swapped.Where(name => !Directory.Exists(Path.Combine(Root, name))))
         {
-            var set = Path.Combine(Root, name);
-            var aside = Path.Combine(Next, "last-" + name);
-            if (!Directory.Exists(set) && Directory.Exists(aside))
-                Directory.Move(aside, set);
+            if (Directory.Exists(Path.Combine(Next, "last-" + name)))
+                disk.Move(Path.Combine(Next, "last-" + name), Path.Combine(Root, name));
         }
 
-        Clear(Next);
+        disk.Clear(Next);
+    }
+
+    private void Finish(PendingSwap swap)
+    {
+        swap.Finish(Root, Next, disk);
+        WriteMade(swap.Made);
+        disk.Clear(Next);
+        disk.Delete(Pending);
     }
 
     // What the maker put among our files (a host's settings, say) goes along.
@@ -182,21 +216,9 @@ internal sealed class OutputFolder : IDisposable
                 if (isLink)
                     File.CreateSymbolicLink(target, new FileInfo(path).LinkTarget ?? "");
                 else
-                    File.Copy(path, target);
+                    disk.Copy(path, target);
             }
         }
-    }
-
-    private void SwapFolder(string name)
-    {
-        var last = Path.Combine(Root, name);
-        var next = Path.Combine(Next, name);
-        if (Directory.Exists(next) && Directory.Exists(last) && AtomicExchange.Try(next, last))
-            return;
-        if (Directory.Exists(last))
-            Directory.Move(last, Path.Combine(Next, "last-" + name));
-        if (Directory.Exists(next))
-            Directory.Move(next, last);
     }
 
     private HashSet<string> Made()
@@ -213,13 +235,7 @@ internal sealed class OutputFolder : IDisposable
     }
 
     private void WriteMade(IEnumerable<string> made) =>
-        SingleFile.Write(MadeList, JsonSerializer.Serialize(made.Order(StringComparer.Ordinal)));
-
-    private static void Clear(string folder)
-    {
-        if (Directory.Exists(folder))
-            Directory.Delete(folder, recursive: true);
-    }
+        disk.Keep(MadeList, JsonSerializer.SerializeToUtf8Bytes(made.Order(StringComparer.Ordinal)));
 
     private static string Reason(Exception failure) =>
         failure is UnauthorizedAccessException ? "it isn't allowed" : failure.Message.TrimEnd('.');

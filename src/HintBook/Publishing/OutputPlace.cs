@@ -33,7 +33,10 @@ internal static class OutputPlace
     /// <exception cref="MachineFailure">Why it is refused.</exception>
     public static void RefuseLinks(string root, string own)
     {
-        string[] written = [own, $"{own}/next", $"{own}/cache", $"{own}/made.json", $"{own}/hold", "site", "print", "report.json", "books"];
+        string[] written =
+        [
+            own, $"{own}/next", $"{own}/cache", $"{own}/made.json", $"{own}/swap.json", $"{own}/hold", "site", "print", "moved", "report.json", "books",
+        ];
         foreach (var path in written.Select(name => Path.Combine(root, name)).Concat(BooksOnShelf(root)))
         {
             if (new FileInfo(path).LinkTarget is not null)

@@ -11,7 +11,7 @@ namespace HintBook.Publishing;
 public sealed record PublishProgress(string Doing, int Done, int Of);
 
 /// <summary>Where the next publish is put together: writes files, keeps the list of them, and says how far it has come.</summary>
-internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<byte>> writeFile, Action<PublishProgress> say, CancellationToken stop)
+internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgress> say, CancellationToken stop)
 {
     private readonly ConcurrentDictionary<string, long> made = new();
     private readonly ConcurrentDictionary<string, string> hashes = new();
@@ -19,6 +19,9 @@ internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<
 
     /// <summary>Set when the user wants it to stop.</summary>
     public CancellationToken Stop => stop;
+
+    /// <summary>Does the steps.</summary>
+    public Disk Disk => disk;
 
     /// <summary>Every file written so far, relative to the output folder, with its size in bytes.</summary>
     public IReadOnlyDictionary<string, long> Made => made;
@@ -33,7 +36,7 @@ internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {
         stop.ThrowIfCancellationRequested();
-        writeFile(Place(relative), content);
+        disk.Write(Place(relative), content);
         made[Slashed(relative)] = content.Length;
         // What isn't a page has its content's hash in its name.
         hashes[Slashed(relative)] = relative.EndsWith(".html", StringComparison.Ordinal) ? Convert.ToHexStringLower(SHA256.HashData(content.Span)) : "";
@@ -43,7 +46,7 @@ internal sealed class OutputWriter(string folder, Action<string, ReadOnlyMemory<
     {
         stop.ThrowIfCancellationRequested();
         var target = Place(relative);
-        File.Copy(source, target, overwrite: true);
+        disk.Copy(source, target);
         made[Slashed(relative)] = new FileInfo(target).Length;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text;
 using HintBook.Checking;
 using HintBook.Checking.Media;
 using HintBook.Photos;
@@ -57,10 +58,10 @@ internal static class PhotoWork
         foreach (var (file, content) in resized.Picture.Files.Zip(resized.Bytes))
         {
             writer.Write(Path.Combine("site", file.Path), content);
-            File.WriteAllBytes(Path.Combine(cache, Path.GetFileName(file.Path)), content.Span);
+            writer.Disk.Write(Path.Combine(cache, Path.GetFileName(file.Path)), content);
         }
 
-        File.WriteAllText(RecordOf(photo.Plan.Key, cache), PictureRecord.Of(resized).Write());
+        writer.Disk.Write(RecordOf(photo.Plan.Key, cache), Encoding.UTF8.GetBytes(PictureRecord.Of(resized).Write()));
         return [];
     }
 

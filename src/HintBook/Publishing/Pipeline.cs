@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Cards.ReadingBack;
 using HintBook.Checking;
@@ -40,8 +42,8 @@ public static class Pipeline
     private static PublishOutcome MakeAll(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
-        using var folder = OutputFolder.Open(output, book.Folder.Root, stop);
-        var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
+        using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
+        var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         FilmWork.Run(book, writer);
@@ -53,6 +55,7 @@ public static class Pipeline
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/")));
         writer.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next), book, findings);
         findings = findings.And(faults);
         if (findings.AnyError)
@@ -61,29 +64,32 @@ public static class Pipeline
         var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings);
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        folder.Swap(OutputFolder.Swapped, writer.Made.Keys, options.Watch);
-        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Book = book };
+        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
+        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
     }
 
     private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
-        using var folder = OutputFolder.Open(output, book.Folder.Root, stop);
-        var writer = new OutputWriter(folder.Next, options.WriteFile, options.Say, stop);
+        using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
+        var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (cards, cardFindings) = CardsOf(book, options);
         var findings = sound.Findings.And(cardFindings.All);
         if (findings.AnyError)
             return new Rejected(findings);
 
         writer.WriteAll("cards", "print", cards.Files);
+        FilmWork.WriteLists(book, writer);
         findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        folder.Swap(["print"], writer.Made.Keys, options.Watch);
+        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
-        return new Published(report with { Findings = findings.And(AddressStore.Keep(book, folder.Root)) }) { Book = book };
+        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
     }
 
     private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
@@ -106,6 +112,9 @@ public static class Pipeline
             Developed = developed,
             SiteBytes = site.Sum(file => file.Value),
             Cards = cards,
+            CardsAreProofs = ExampleHosts.IsExample(book.Addresses.Base),
+            Moved = MovedPages.FoldersOf(book).ToImmutableSortedDictionary(
+                moved => moved.Key, moved => Path.Combine(folder.Root, "moved", moved.Value), StringComparer.Ordinal),
             Audit = audit,
             Claims = BookClaims.Of(sound with { Findings = findings }),
             Findings = findings,

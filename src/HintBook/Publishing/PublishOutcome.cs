@@ -45,9 +45,6 @@ public sealed record PublishOptions
     /// <summary>Counts what is worked out; tests hold each kind of work to its number.</summary>
     internal WorkLog? Work { get; init; }
 
-    /// <summary>Writes one file; tests put a full disk here.</summary>
-    internal Action<string, ReadOnlyMemory<byte>> WriteFile { get; init; } = (path, content) => File.WriteAllBytes(path, content.Span);
-
-    /// <summary>Told of each step of the swap; tests stop here as a power cut would.</summary>
-    internal Action<string> Watch { get; init; } = _ => { };
+    /// <summary>Does the steps on the disk; tests put one here that fills or stops.</summary>
+    internal Disk Disk { get; init; } = new();
 }

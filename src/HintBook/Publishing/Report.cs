@@ -19,6 +19,15 @@ public sealed record Report
     /// <summary>How many books stand on the shelf; 1 for a book by itself.</summary>
     public int Books { get; init; } = 1;
 
+    /// <summary>Whether it is of a shelf, be it of one book: there each book has its cards in a folder of its own.</summary>
+    public bool IsShelf { get; init; }
+
+    /// <summary>Whether the cards are proofs, since the address is one for examples.</summary>
+    public bool CardsAreProofs { get; init; }
+
+    /// <summary>The folders with pages that lead from an old address to the new one, by the address.</summary>
+    public ImmutableSortedDictionary<string, string> Moved { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
     /// <summary>How many HTML pages the site has.</summary>
     public required int Pages { get; init; }
 

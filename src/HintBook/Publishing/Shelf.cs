@@ -28,14 +28,14 @@ public static class Shelf
         Action<string, PublishOutcome> told,
         CancellationToken stop = default) => Pipeline.Guarded(() =>
     {
-        using var place = OutputFolder.Open(options.OutputFor(path), path, stop);
+        using var place = OutputFolder.Open(options.OutputFor(path), path, options.Disk, stop);
         var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();
         if (books.Select(book => book.Outcome).OfType<Failed>().FirstOrDefault() is { } failed)
             return failed;
         if (!Array.TrueForAll(books, book => book.Outcome is Published))
             return new Rejected(Findings.None);
 
-        var writer = new OutputWriter(place.Next, options.WriteFile, options.Say, stop);
+        var writer = new OutputWriter(place.Next, options.Disk, options.Say, stop);
         var shelved =
             (from each in books
              let published = each.Outcome as Published
@@ -46,12 +46,13 @@ public static class Shelf
             CopySite(Path.Combine(report.Folder, "site"), name, writer);
         var onShelf = shelved.Select(each => new ShelvedBook($"{each.Name}/", each.Book.Book, each.Book.Media.Pictures)).ToArray();
         writer.WriteAll("shelf", "site", ShelfPage.Build(onShelf, shelved[0].Book.Theme));
-        place.Swap(["site"], writer.Made.Keys, options.Watch);
+        place.Swap(["site"], writer.Made.Keys);
         return new Published(shelved[0].Report with
         {
             Folder = place.Root,
             Book = string.Join(", ", onShelf.Select(book => book.Book.Title.Value)),
             Books = shelved.Length,
+            IsShelf = true,
             Pages = shelved.Sum(book => book.Report.Pages) + 1,
             Photos = shelved.Sum(book => book.Report.Photos),
             Developed = shelved.Sum(book => book.Report.Developed),

@@ -47,7 +47,7 @@ internal sealed class PublishedSite : IDisposable
     /// <summary>The site's address, with a slash at the end.</summary>
     public string Address(Source source) => source == Source.Http ? server.Address : new Uri(Folder + Path.DirectorySeparatorChar).AbsoluteUri;
 
-    /// <summary>Publishes a book. A publish keeps <c>addresses.lock</c> in the book, so the book must be the tests' own to write in.</summary>
+    /// <summary>Publishes a book. A publish keeps <c>kept-addresses.txt</c> in the book, so the book must be the tests' own to write in.</summary>
     public static PublishedSite Of(string name, string book, string output) => Pipeline.Publish(book, new PublishOptions { Output = output }) switch
     {
         Published => new PublishedSite(name, SoundOf(book, output).Examined, Path.Combine(output, "site")),

@@ -111,8 +111,10 @@ public class CardWordsTests
     public void Words_of_any_length_stay_on_the_card_and_off_each_other() =>
         Gen.Select(Words, Gen.Char["abcMW "].Array[1, 200].Select(letters => new string(letters) + "."), Gen.Int[0, 10]).Sample((words, title, dangers) =>
         {
-            AssertInsideAndApart(CardFront.Layout(Dangerous(title, dangers), words).Things);
-            AssertInsideAndApart(Back(words));
+            ImmutableArray<Printed> proof = [.. CardSheets.ProofOn(new(Card.Box, null, CardBooks.Address, null), words)];
+            Assert.NotEmpty(proof);
+            AssertInsideAndApart([.. CardFront.Layout(Dangerous(title, dangers), words).Things, .. proof]);
+            AssertInsideAndApart([.. Back(words), .. proof]);
         });
 
     [Theory]
@@ -120,6 +122,7 @@ public class CardWordsTests
     [InlineData("card_scan")]
     [InlineData("card_local_rules")]
     [InlineData("card_more_cautions")]
+    [InlineData("card_proof")]
     [InlineData("card_sheet")]
     [InlineData("card_sheet_note")]
     [InlineData("card_sheet_stage")]

@@ -49,14 +49,15 @@ public sealed class InterruptionTests : IDisposable
             desk.Book,
             desk.Options with
             {
-                WriteFile = (path, content) =>
+                Disk = new(step =>
                 {
-                    File.WriteAllBytes(path, content.Span);
-                    if (!path.EndsWith("index.html", StringComparison.Ordinal))
+                    if (!step.Path.EndsWith("index.html", StringComparison.Ordinal) || step.Act != HintBook.Publishing.DiskAct.Write)
                         return;
+                    File.WriteAllText(step.Path, "begun");
                     stop.Cancel();
-                    goneAtOnce = !File.Exists(path);
-                },
+                    goneAtOnce = !File.Exists(step.Path);
+                    stop.Token.ThrowIfCancellationRequested();
+                }),
             },
             stop.Token);
 

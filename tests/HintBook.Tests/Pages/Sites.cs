@@ -118,6 +118,7 @@ internal static class Sites
             Cautions = [A.Caution(CautionKind.Heavy, "It weighs 6 kg.")],
             Photos = [A.Photo("front.jpg", Place.Front, "The closed box.")],
         };
-        return Plan(book, A.Survey(book, ("left", "lid"), ("right", "lid"), ("herring", "lid"), ("jar", "left right")));
+        var plan = Plan(book, A.Survey(book, ("left", "lid"), ("right", "lid"), ("herring", "lid"), ("jar", "left right")));
+        return plan with { Addresses = plan.Addresses with { Gone = ["7m5x9r4t"] } };
     }
 }

@@ -34,7 +34,7 @@ public class TemplateContractTests
         var shared = values.Values.Select(of => of.Keys).Aggregate<IEnumerable<string>>((one, other) => one.Intersect(other)).ToArray();
         var text = new StringBuilder();
         Write("Every page", anywhere.Where(value => shared.Contains(value.Key)));
-        foreach (var (template, of) in values)
+        foreach (var (template, of) in values.Where(of => of.Value.Keys.Except(shared).Any()))
             Write($"`{template}`", of.Where(value => !shared.Contains(value.Key)));
         return text.ToString();
 

@@ -146,10 +146,14 @@ public class FinishedAuditTests
         desk.Published();
         var before = BookAndOutput.Tree(desk.Site);
 
+        // The pages are there when the cards are written, and the audit comes after both.
         var options = desk.Options with
         {
-            WriteFile = (path, bytes) => File.WriteAllBytes(
-                path, path.EndsWith(".js", StringComparison.Ordinal) ? [.. bytes.Span, .. "say('0420');"u8] : bytes.ToArray()),
+            Disk = new(step =>
+            {
+                if (Path.GetFileName(step.Path) == "cards.pdf")
+                    File.AppendAllText(Directory.GetFiles(Path.Combine(step.Path, "..", "..", "site", "assets"), "*.js").Single(), "say('0420');");
+            }),
         };
         var rejected = Assert.IsType<Rejected>(desk.Publish(options));
 
@@ -187,8 +191,8 @@ public class FinishedAuditTests
     private static string PageOf(string stage, string output)
     {
         var id = stage[3..];
-        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Examined.Folder.Root, "addresses.lock"))
-            .Single(line => line.StartsWith($"stage {id} ", StringComparison.Ordinal));
+        var line = File.ReadAllLines(Path.Combine(Example.Value.Book.Examined.Folder.Root, "kept-addresses.txt"))
+            .Single(line => line.StartsWith($"proof {id} ", StringComparison.Ordinal));
         return Path.Combine(output, "site", line.Split(' ')[2] + ".html");
     }
 

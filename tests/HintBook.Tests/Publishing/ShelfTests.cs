@@ -2,6 +2,7 @@ using AngleSharp.Html.Parser;
 using HintBook.Checking;
 using HintBook.Publishing;
 using HintBook.Starting;
+using HintBook.Tests.Cli;
 
 namespace HintBook.Tests.Publishing;
 
@@ -68,6 +69,19 @@ public sealed class ShelfTests : IDisposable
 
         Assert.Equal(before, BookAndOutput.Tree(Site));
         Assert.Equal(["my-first-box", "second"], told);
+    }
+
+    // What is said of cards must name the folder in which they are.
+    [Fact]
+    public void A_shelf_of_one_book_is_a_shelf_all_the_same()
+    {
+        Directory.Delete(Path.Combine(folder, "second"), recursive: true);
+
+        var said = Said.By("publish", folder);
+
+        Assert.Contains("Published a shelf of 1 book", said.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(Path.Combine(folder, "published", "print"), said.Out, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(folder, "published", "books", "my-first-box", "print", "cards.pdf")));
     }
 
     [Fact]

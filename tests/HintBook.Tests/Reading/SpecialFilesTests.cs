@@ -54,7 +54,7 @@ public sealed class SpecialFilesTests : IDisposable
     {
         using var desk = new BookAndOutput();
         Directory.CreateDirectory(desk.Output);
-        Pipes.Make(Path.Combine(desk.Root, place, AddressLock.FileName));
+        Pipes.Make(Path.Combine(desk.Root, place, AddressList.FileName));
 
         var findings = Check.Run(desk.Book, new() { LastPublished = desk.Output }).Findings;
 

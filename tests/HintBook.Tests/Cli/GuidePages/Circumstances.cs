@@ -37,7 +37,7 @@ internal static class Circumstances
     private static void Fine(params string[] command) => Assert.Equal(0, Said.By(command).Exit);
 
     // A folder of that name can't be replaced by a file, whoever tries; rights on files don't keep everybody out.
-    private static void KeepFromWriting(string book) => Directory.CreateDirectory(Path.Combine(book, AddressLock.FileName, "in-the-way"));
+    private static void KeepFromWriting(string book) => Directory.CreateDirectory(Path.Combine(book, AddressList.FileName, "in-the-way"));
 
     private static void Repeat(string beginning, int times, string path)
     {

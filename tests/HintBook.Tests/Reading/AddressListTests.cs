@@ -4,7 +4,7 @@ using HintBook.Text;
 
 namespace HintBook.Tests.Reading;
 
-public class AddressLockTests
+public class AddressListTests
 {
     [Fact]
     public void What_is_written_is_read_again()
@@ -13,12 +13,12 @@ public class AddressLockTests
         var (read, findings) = Parse(Text);
         Assert.Empty(findings);
         Assert.EndsWith(Text, read.ToText(), StringComparison.Ordinal);
-        Assert.Equal(read.ToText(), Parse(read.ToText()).Lock.ToText());
+        Assert.Equal(read.ToText(), Parse(read.ToText()).List.ToText());
     }
 
     [Fact]
     public void Windows_line_ends_and_empty_lines_make_no_difference() =>
-        Assert.Equal(Parse("stage a k3f7w2pq\n").Lock.ToText(), Parse("\r\n# x\r\n\r\nstage a k3f7w2pq\r\n").Lock.ToText());
+        Assert.Equal(Parse("stage a k3f7w2pq\n").List.ToText(), Parse("\r\n# x\r\n\r\nstage a k3f7w2pq\r\n").List.ToText());
 
     [Theory]
     [InlineData("<<<<<<< theirs")]
@@ -43,11 +43,11 @@ public class AddressLockTests
 
     [Fact]
     public void Rubbish_is_findings_and_never_a_crash() =>
-        Gen.String[Gen.Char["stage i\n\r#k3\0é"], 0, 60].Sample(text => Parse(text).Lock.ToText().Length > 0);
+        Gen.String[Gen.Char["stage i\n\r#k3\0é"], 0, 60].Sample(text => Parse(text).List.ToText().Length > 0);
 
-    private static (AddressLock Lock, List<Finding> Findings) Parse(string text)
+    private static (AddressList List, List<Finding> Findings) Parse(string text)
     {
         var findings = new List<Finding>();
-        return (AddressLock.Parse(new SourceFile(AddressLock.FileName, text), findings), findings);
+        return (AddressList.Parse(new SourceFile(AddressList.FileName, text), findings), findings);
     }
 }

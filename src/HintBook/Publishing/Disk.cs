@@ -1,0 +1,127 @@
+namespace HintBook.Publishing;
+
+/// <summary>What is done to the disk in one step.</summary>
+internal enum DiskAct
+{
+    /// <summary>A file's content is written or copied.</summary>
+    Write,
+
+    /// <summary>A file's content is carried from the system's memory to the disk.</summary>
+    Flush,
+
+    /// <summary>A file or a folder gets another place, or two folders change places.</summary>
+    Rename,
+
+    /// <summary>A file or a folder is removed.</summary>
+    Delete,
+}
+
+/// <summary>One step.</summary>
+/// <param name="Act">What is done.</param>
+/// <param name="Path">The full path of what it is done to.</param>
+internal readonly record struct DiskStep(DiskAct Act, string Path);
+
+/// <summary>All that a publish does to the disk, step by step.</summary>
+/// <param name="before">Called before each step, from any thread; tests throw here what a full disk or a power cut would be.</param>
+internal sealed class Disk(Action<DiskStep>? before = null)
+{
+    private static readonly EnumerationOptions NoLinks = new()
+    {
+        RecurseSubdirectories = true,
+        AttributesToSkip = FileAttributes.ReparsePoint,
+    };
+
+    /// <summary>Whether two folders may change places in one step, where the system can do that.</summary>
+    public bool Exchanges { get; init; } = true;
+
+    /// <summary>Writes a file that is of no use before the swap.</summary>
+    public void Write(string path, ReadOnlyMemory<byte> content)
+    {
+        Step(DiskAct.Write, path);
+        File.WriteAllBytes(path, content.Span);
+    }
+
+    /// <summary>Copies a file over whatever is there.</summary>
+    public void Copy(string source, string path)
+    {
+        Step(DiskAct.Write, path);
+        File.Copy(source, path, overwrite: true);
+    }
+
+    /// <summary>Writes a file that is there whole or not at all, and is on the disk itself when this returns.</summary>
+    public void Keep(string path, ReadOnlyMemory<byte> content)
+    {
+        var fresh = path + ".new";
+        try
+        {
+            Step(DiskAct.Write, fresh);
+            using (var file = new FileStream(fresh, FileMode.Create, FileAccess.Write, FileShare.None))
+            {
+                file.Write(content.Span);
+                Step(DiskAct.Flush, fresh);
+                file.Flush(flushToDisk: true);
+            }
+
+            Step(DiskAct.Rename, path);
+            File.Move(fresh, path, overwrite: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            if (File.Exists(fresh))
+                File.Delete(fresh);
+            throw;
+        }
+    }
+
+    /// <summary>Moves a file over whatever is there.</summary>
+    public void Replace(string source, string path)
+    {
+        Step(DiskAct.Rename, path);
+        File.Move(source, path, overwrite: true);
+    }
+
+    /// <summary>Moves a folder to where there is nothing.</summary>
+    public void Move(string folder, string path)
+    {
+        Step(DiskAct.Rename, path);
+        Directory.Move(folder, path);
+    }
+
+    /// <summary>Puts a folder in the place of another, which takes its own place if that can be done in one step.</summary>
+    /// <param name="next">The folder that comes.</param>
+    /// <param name="last">The folder that goes, or the place where there is none yet.</param>
+    /// <param name="aside">Where the one that goes is kept if it takes two steps.</param>
+    public void Exchange(string next, string last, string aside)
+    {
+        if (Exchanges && Directory.Exists(last))
+        {
+            Step(DiskAct.Rename, last);
+            if (AtomicExchange.Try(next, last))
+                return;
+        }
+
+        if (Directory.Exists(last))
+            Move(last, aside);
+        Move(next, last);
+    }
+
+    /// <summary>Removes a file.</summary>
+    public void Delete(string path)
+    {
+        Step(DiskAct.Delete, path);
+        File.Delete(path);
+    }
+
+    /// <summary>Removes a folder that is ours with all that is in it. Nothing is removed through a link.</summary>
+    public void Clear(string folder)
+    {
+        if (!Directory.Exists(folder))
+            return;
+        foreach (var file in Directory.EnumerateFiles(folder, "*", NoLinks).Order(StringComparer.Ordinal).ToArray())
+            Delete(file);
+        Step(DiskAct.Delete, folder);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private void Step(DiskAct act, string path) => before?.Invoke(new(act, path));
+}

@@ -1,0 +1,160 @@
+using HintBook.Checking;
+using HintBook.Publishing;
+
+namespace HintBook.Tests.Publishing;
+
+/// <summary>
+/// A publish is stopped before each of its steps on the disk, one after the other, and nothing is tidied up: as after a kill or a power cut.
+/// From no such state can a printed address be lost, and never do a site and cards of two versions lie beside each other.
+/// </summary>
+public sealed class EveryStopTests : IDisposable
+{
+    // Nothing in a publish catches it.
+    private static readonly NotSupportedException PowerCut = new("power cut");
+
+    private readonly BookAndOutput desk = new();
+    private readonly string start;
+
+    public EveryStopTests()
+    {
+        start = Path.Combine(desk.Root, "..", Path.GetFileName(desk.Root) + "-start");
+        desk.Change("book.yaml", "https://my-workshop.example/", "https://boxes.home.arpa/");
+    }
+
+    public void Dispose()
+    {
+        desk.Dispose();
+        if (Directory.Exists(start))
+            Directory.Delete(start, recursive: true);
+    }
+
+    [Theory]
+    [InlineData(false, true)]
+    [InlineData(true, true)]
+    [InlineData(true, false)]
+    public void Wherever_a_publish_is_stopped_no_printed_address_is_lost(bool publishedBefore, bool foldersExchange)
+    {
+        var old = publishedBefore ? Publish() : new Version([], []);
+        File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
+        var sound = Assert.IsType<Sound>(Check.Run(desk.Book, new() { LastPublished = desk.Output }));
+        Copy(desk.Root, start);
+        var acts = new List<DiskAct>();
+        var whole = new Disk(step => Note(acts, step)) { Exchanges = foldersExchange };
+        Assert.IsType<Published>(Pipeline.Publish(sound, desk.Options with { Disk = whole }));
+        var fresh = Version.Of(desk);
+        Assert.Equal([DiskAct.Write, DiskAct.Flush, DiskAct.Rename, DiskAct.Delete], acts.Distinct().Order());
+
+        var followed = new HashSet<string>();
+        for (var stop = 0; stop < acts.Count; stop++)
+        {
+            PutBack();
+            Stopped(sound, stop, foldersExchange);
+            var found = Version.Of(desk);
+            AssertOfOneVersion(found, old, fresh, siteMayBeAway: !publishedBefore || !foldersExchange, $"before step {stop}");
+            // Steps that leave the same behind need not be followed twice.
+            if (followed.Add(Left()))
+                AssertNothingIsLost([.. old.Cards, .. found.Cards], $"before step {stop}");
+        }
+
+        Assert.True(followed.Count > 5, $"only {followed.Count} states");
+    }
+
+    private static void Note(List<DiskAct> acts, DiskStep step)
+    {
+        lock (acts)
+            acts.Add(step.Act);
+    }
+
+    private static void AssertOfOneVersion(Version found, Version old, Version fresh, bool siteMayBeAway, string where)
+    {
+        Assert.True(Same(found.Site, old.Site) || Same(found.Site, fresh.Site) || (siteMayBeAway && found.Site.Count == 0), $"half a site {where}");
+        Assert.True(Same(found.Print, old.Print) || Same(found.Print, fresh.Print) || found.Print.Count == 0, $"half of what is printed {where}");
+        if (found.Site.Count > 0 && found.Print.Count > 0)
+            Assert.Equal(Same(found.Site, fresh.Site), Same(found.Print, fresh.Print));
+    }
+
+    private static bool Same(SortedDictionary<string, string> one, SortedDictionary<string, string> other) => one.SequenceEqual(other);
+
+    // From the moment of the stop the disk does nothing more, not even tidy up.
+    private void Stopped(Sound sound, int stop, bool foldersExchange)
+    {
+        var done = 0;
+        var disk = new Disk(_ =>
+        {
+            if (Interlocked.Increment(ref done) > stop)
+                throw PowerCut;
+        })
+        {
+            Exchanges = foldersExchange,
+        };
+        var cut = Record.Exception(() => Pipeline.Publish(sound, desk.Options with { Disk = disk }));
+        Assert.True(cut is NotSupportedException or AggregateException { InnerException: NotSupportedException }, $"step {stop}: {cut}");
+    }
+
+    // The worst that can come after: the stages have other names, and so has the book, from which new page names follow.
+    private void AssertNothingIsLost(string[] cards, string where)
+    {
+        File.Move(Path.Combine(desk.Book, "stages", "02-four-wheels.md"), Path.Combine(desk.Book, "stages", "02-wheels.md"));
+        File.Move(Path.Combine(desk.Book, "stages", "03-the-lid.md"), Path.Combine(desk.Book, "stages", "03-lid.md"));
+        desk.Change("book.yaml", "title: ", "id: another-name\ntitle: ");
+
+        var next = Publish();
+
+        Assert.All(cards, card => Assert.True(next.Site.ContainsKey(card + ".html"), $"{card} is lost {where}"));
+        Assert.All(next.Cards, card => Assert.Contains(card + ".html", next.Site.Keys));
+        Assert.Equal(["hold", "made.json"], Directory.GetFiles(Path.Combine(desk.Output, ".hintbook")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    private Version Publish()
+    {
+        desk.Published();
+        return Version.Of(desk);
+    }
+
+    // What of the state the next publish can see.
+    private string Left()
+    {
+        var own = Path.Combine(desk.Output, ".hintbook");
+        string[] texts = [Path.Combine(desk.Book, "kept-addresses.txt"), Path.Combine(desk.Output, "kept-addresses.txt"), Path.Combine(own, "made.json")];
+        var next = Path.Combine(own, "next");
+        string[] there =
+        [
+            .. BookAndOutput.Tree(desk.Output).Where(file => !file.Key.StartsWith(".hintbook", StringComparison.Ordinal)).Select(file => $"{file}"),
+            .. texts.Where(File.Exists).Select(File.ReadAllText),
+            File.Exists(Path.Combine(own, "swap.json")) ? "begun" : "",
+            .. new DirectoryInfo(next) is { Exists: true } ready && File.Exists(Path.Combine(own, "swap.json"))
+                ? ready.GetFileSystemInfos().Select(entry => entry.Name).Order(StringComparer.Ordinal).ToArray()
+                : [],
+        ];
+        return string.Join('\n', there);
+    }
+
+    private void PutBack()
+    {
+        Directory.Delete(desk.Root, recursive: true);
+        Copy(start, desk.Root);
+    }
+
+    private static void Copy(string from, string to)
+    {
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+    }
+
+    private sealed record Version(SortedDictionary<string, string> Site, SortedDictionary<string, string> Print)
+    {
+        /// <summary>The pages that printed cards lead to.</summary>
+        public IEnumerable<string> Cards => Print.Keys
+            .Where(file => file.EndsWith(".svg", StringComparison.Ordinal))
+            .Select(file => Path.GetFileNameWithoutExtension(file))
+            .Where(name => name != "box");
+
+        public static Version Of(BookAndOutput desk) => new(TreeOf(desk.Site), TreeOf(Path.Combine(desk.Output, "print")));
+
+        private static SortedDictionary<string, string> TreeOf(string folder) => Directory.Exists(folder) ? BookAndOutput.Tree(folder) : [];
+    }
+}
