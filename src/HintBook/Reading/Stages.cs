@@ -78,8 +78,9 @@ internal static partial class Stages
         var parts = FileName().Match(name);
         var (id, ending) = (parts.Groups["id"].Value, parts.Groups["ending"].Value);
         // “3 The tray.docx” would be a stage but for its name; notes beside the stages don't begin with a number.
-        var looksLikeOne = parts.Success ? ending.Split('.').Any(IsTextEnding) : 
-            char.IsAsciiDigit(name[0]) && name.Split('.')[0].Any(char.IsLetter) && IsTextEnding(Path.GetExtension(name).TrimStart('.'));
+        var looksLikeOne = parts.Success
+            ? ending.Split('.').Any(IsTextEnding)
+            : char.IsAsciiDigit(name[0]) && name.Split('.')[0].Any(char.IsLetter) && IsTextEnding(Path.GetExtension(name).TrimStart('.'));
         if (!IsText(name) && (taken.Contains(id) || !looksLikeOne))
         {
             findings.Add(StageFindings.Ignored(unread, name));

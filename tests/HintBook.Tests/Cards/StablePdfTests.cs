@@ -7,7 +7,7 @@ using UglyToad.PdfPig;
 
 namespace HintBook.Tests.Cards;
 
-public class StablePdfTests
+public partial class StablePdfTests
 {
     [Fact]
     public void The_same_book_gives_the_same_bytes_in_every_file()
@@ -32,7 +32,10 @@ public class StablePdfTests
         var pdf = CardBooks.Pdf(CardBooks.Print(CardBooks.Beekeeper).Set);
         using var document = PdfDocument.Open(pdf);
         Assert.Equal("The Beekeeper's Cabinet", document.Information.Title);
-        var text = Encoding.Latin1.GetString(pdf);
+
+        // A short name may come about by chance among compressed bytes.
+        var text = Compressed().Replace(Encoding.Latin1.GetString(pdf), "");
+        Assert.Contains("The Beekeeper's Cabinet", text, StringComparison.Ordinal);
         Assert.DoesNotContain(Environment.MachineName, text, StringComparison.Ordinal);
         Assert.DoesNotContain($"D:{DateTime.UtcNow.Year}", text, StringComparison.Ordinal);
         Assert.DoesNotContain($"{DateTime.UtcNow.Year}-", text, StringComparison.Ordinal);
@@ -64,4 +67,7 @@ public class StablePdfTests
         Assert.Equal(2, fonts.Length);
         Assert.All(fonts, font => Assert.Matches("^HBOOK[A-Z][+]Inter", font));
     }
+
+    [GeneratedRegex(@"/FlateDecode(?:(?!stream).)*stream\r?\n.*?endstream", RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
+    private static partial Regex Compressed();
 }

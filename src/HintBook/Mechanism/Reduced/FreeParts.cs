@@ -76,8 +76,8 @@ internal sealed class FreeParts
     public IEnumerable<Edge> EdgesOf(int variable) => moves.Of(variable).Where(edge => !without.Contains(edge.Act));
 
     /// <summary>
-    /// Whether moving one of them may take a stage's move that needn't have been made when the part was first moved: then what a stage needs done doesn't follow from what is
-    /// certain before it.
+    /// Whether moving one of them may take a stage's move that needn't have been made when the part was first moved: then what a stage needs done doesn't
+    /// follow from what is certain before it.
     /// </summary>
     public bool MayNeedStages => order.Keys.Any(v =>
     {

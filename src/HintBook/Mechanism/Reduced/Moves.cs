@@ -10,8 +10,8 @@ namespace HintBook.Mechanism.Reduced;
 /// <param name="Rest">What the act asks of other variables.</param>
 /// <param name="Beside">What else the act moves.</param>
 /// <param name="Harmless">
-/// Whether nothing can be done any less for what the act moves beside, so that it may be made whenever the variable is to move. That says nothing of what is asked about
-/// what it moves beside.
+/// Whether nothing can be done any less for what the act moves beside, so that it may be made whenever the variable is to move. That says nothing of what
+/// is asked about what it moves beside.
 /// </param>
 internal sealed record Edge(int Act, ulong From, int To, ImmutableArray<Literal> Rest, ImmutableArray<int> Beside, bool Harmless)
 {
