@@ -7,7 +7,7 @@ using HintBook.Mechanism.Reduced;
 
 namespace HintBook.Tests.Mechanism;
 
-/// <summary>What the exploration exploration says is what the whole graph says.</summary>
+/// <summary>What a reduced exploration says is what the whole graph says.</summary>
 public class ReductionsTests
 {
     [Fact]

@@ -4,7 +4,7 @@ using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Reduced;
 
-/// <summary>The answers from exploration explorations: one for what can be reached, and one for each thing that may be certain.</summary>
+/// <summary>The answers from reduced explorations: one for what can be reached, and one for each thing that may be certain.</summary>
 internal sealed class ByReduction
 {
     private const int Few = 2_000;
@@ -88,13 +88,7 @@ internal sealed class ByReduction
     // What a question asks about is remembered, and what it leaves out makes nothing free.
     private (FreeParts Free, Lazy<Independence> Independence) For(Question question)
     {
-        var remembered = question.CutAtGoal ? moves.WithCauses(Asked(machine.Goal))
-            : question.Variable >= 0 ? moves.WithCauses([question.Variable])
-            : [];
-        IReadOnlySet<int> without = question.WithoutAct >= 0 ? new HashSet<int> { question.WithoutAct }
-            : question.Variable >= 0 ? GiversOf(question.Variable, question.Position)
-            : FreeParts.NoActs;
-        remembered.RemoveWhere(v => moves.Of(v).Count == 0);
+        var (remembered, without) = (RememberedIn(question), LeftOutIn(question));
         var key = $"{string.Join(' ', remembered.Order())}/{string.Join(' ', without.Where(Frees).Order())}";
         if (!reductions.TryGetValue(key, out var found))
         {
@@ -104,6 +98,21 @@ internal sealed class ByReduction
 
         return found;
     }
+
+    // What is asked about, and whatever decides whether reactions give it; where ways end at the goal, all that the goal speaks of.
+    private HashSet<int> RememberedIn(Question question)
+    {
+        IEnumerable<int> asked = question.CutAtGoal ? Asked(machine.Goal) : question.Variable >= 0 ? [question.Variable] : [];
+        var remembered = moves.WithCauses(asked);
+        remembered.RemoveWhere(v => moves.Of(v).Count == 0);
+        return remembered;
+    }
+
+    // Acts that are never made: the one that is left out, or all that give the position that is left out.
+    private IReadOnlySet<int> LeftOutIn(Question question) =>
+        question.WithoutAct >= 0 ? new HashSet<int> { question.WithoutAct }
+        : question.Variable >= 0 ? GiversOf(question.Variable, question.Position)
+        : FreeParts.NoActs;
 
     private bool Frees(int act) => machine.Acts[act].Effects.Any(effect => free.Contains(effect.Variable));
 

@@ -10,7 +10,7 @@ namespace HintBook.Mechanism.Reduced;
 internal static class Monotone
 {
     /// <summary>Whether a box only gains.</summary>
-    /// <param name="machine">The machine, with its freeParts parts freed; its reactions must not clash.</param>
+    /// <param name="machine">The machine, with its free parts anywhere; its reactions must not clash.</param>
     /// <param name="relaxed">Of that machine.</param>
     public static bool Only(Machine machine, DeleteRelaxation relaxed)
     {

@@ -22,7 +22,7 @@ internal sealed class PartialOrder
     private readonly Dictionary<Positions, int> numbers = [];
 
     /// <summary>Prepares one exploration.</summary>
-    /// <param name="machine">The machine, already with its freeParts parts freed.</param>
+    /// <param name="machine">The machine, already with its free parts anywhere.</param>
     /// <param name="independence">Of that machine.</param>
     /// <param name="question">What is left out.</param>
     /// <param name="wanted">By act: whether it matters if it is ever possible.</param>

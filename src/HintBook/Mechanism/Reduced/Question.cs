@@ -1,6 +1,6 @@
 namespace HintBook.Mechanism.Reduced;
 
-/// <summary>What a exploration exploration leaves out.</summary>
+/// <summary>What a reduced exploration leaves out.</summary>
 internal sealed record Question
 {
     /// <summary>An act that is never made, or -1.</summary>
