@@ -41,6 +41,23 @@ internal sealed record Machine
     /// <summary>Why the book cannot be explored at all, or null.</summary>
     public string? Refused { get; init; }
 
+    /// <summary>Some variables, and all on which it depends whether reactions move these.</summary>
+    public HashSet<int> WithCauses(IEnumerable<int> variables)
+    {
+        var all = variables.ToHashSet();
+        for (var changed = Rules.Length > 0; changed;)
+        {
+            changed = false;
+            foreach (var rule in Rules.Where(rule => rule.Effects.Any(effect => all.Contains(effect.Variable))))
+            {
+                foreach (var literal in rule.When.SelectMany(clause => clause.Literals))
+                    changed |= all.Add(literal.Variable);
+            }
+        }
+
+        return all;
+    }
+
     /// <summary>What to write instead where <see cref="Refused"/> says that the book can't be explored.</summary>
     public string? RefusedHelp { get; init; }
 }

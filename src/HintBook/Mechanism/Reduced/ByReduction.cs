@@ -51,7 +51,6 @@ internal sealed class ByReduction
         var ways = new Lazy<List<int>>?[targets.Length];
         for (var t = 0; t < machine.StageActs.Length; t++)
             ways[t] = gained is null ? WayToStage(main!, free, t) : Gained(machine.StageActs[t]);
-        var (before, exact) = (default(Bits[]), true);
         var solved = gained is null ? main!.Goal?.Acts() : gained.Happens(gained.Goal) ? gained.PlanOf(gained.Goal) : null;
         if (solved is not null)
         {
@@ -62,7 +61,7 @@ internal sealed class ByReduction
             ways[^1] = new Lazy<List<int>>(() => way);
         }
 
-        (before, exact) = Certain(ways);
+        var (before, exact) = Certain(ways);
         var atLeast = solved is null ? 0 : AtLeast(solved, before[^1]);
         if (atLeast < solved?.Count && new DirectWay(machine, moves).Find(atLeast, budget) is { } shortest)
             solved = shortest;
@@ -103,7 +102,7 @@ internal sealed class ByReduction
     private HashSet<int> RememberedIn(Question question)
     {
         IEnumerable<int> asked = question.CutAtGoal ? Asked(machine.Goal) : question.Variable >= 0 ? [question.Variable] : [];
-        var remembered = moves.WithCauses(asked);
+        var remembered = machine.WithCauses(asked);
         remembered.RemoveWhere(v => moves.Of(v).Count == 0);
         return remembered;
     }

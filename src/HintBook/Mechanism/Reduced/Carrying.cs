@@ -97,9 +97,9 @@ internal sealed class Carrying
     // Reactions to free parts happen in the reduced machine as soon as they can.
     private void React(bool once = false)
     {
-        while (Array.FindIndex([.. machine.Rules], IsMissing) is >= 0 and var missing)
+        while (machine.Rules.FirstOrDefault(IsMissing) is { } missing)
         {
-            Ensure(free.Reduced.Rules[missing].When);
+            Ensure(free.Reduced.Rules[missing.Number].When);
             if (once)
                 return;
         }

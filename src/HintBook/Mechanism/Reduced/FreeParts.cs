@@ -43,11 +43,14 @@ internal sealed class FreeParts
             changed = false;
             foreach (var v in open.ToList())
             {
-                if (Roams(v, NoActs) is not { } found || (Loses(v, without) && Roams(v, without) != found) || StepsToMove(v, found) is > MostSteps)
+                if (Roams(v, NoActs) is not { } found || (Loses(v, without) && Roams(v, without) != found))
+                    continue;
+                var most = StepsToMove(v, found);
+                if (most > MostSteps)
                     continue;
                 open.Remove(v);
                 places[v] = found;
-                steps[v] = StepsToMove(v, found);
+                steps[v] = most;
                 order[v] = order.Count;
                 changed = true;
             }

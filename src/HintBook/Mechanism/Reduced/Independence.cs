@@ -79,23 +79,6 @@ internal sealed class Independence
         return true;
     }
 
-    /// <summary>The variables on which it depends whether a position comes about by reactions: its own and what those reactions ask for.</summary>
-    public HashSet<int> Behind(int variable)
-    {
-        var behind = new HashSet<int> { variable };
-        for (var changed = true; changed;)
-        {
-            changed = false;
-            foreach (var rule in machine.Rules.Where(rule => rule.Effects.Any(effect => behind.Contains(effect.Variable))))
-            {
-                foreach (var literal in rule.When.SelectMany(clause => clause.Literals))
-                    changed |= behind.Add(literal.Variable);
-            }
-        }
-
-        return behind;
-    }
-
     /// <summary>What an act or reaction changes.</summary>
     public IEnumerable<Effect> EffectsOf(int e) => e < acts ? machine.Acts[e].Effects : machine.Rules[e - acts].Effects;
 

@@ -72,23 +72,6 @@ internal sealed class Moves
     /// </summary>
     public bool MayReactEarly(int variable) => rulesReading[variable].TrueForAll(rule => harmless[rule]);
 
-    /// <summary>Some variables, and all on which it depends whether reactions move these.</summary>
-    public HashSet<int> WithCauses(IEnumerable<int> variables)
-    {
-        var all = variables.ToHashSet();
-        for (var changed = machine.Rules.Length > 0; changed;)
-        {
-            changed = false;
-            foreach (var rule in machine.Rules.Where(rule => rule.Effects.Any(effect => all.Contains(effect.Variable))))
-            {
-                foreach (var literal in rule.When.SelectMany(clause => clause.Literals))
-                    changed |= all.Add(literal.Variable);
-            }
-        }
-
-        return all;
-    }
-
     private void Add(int number, Act act)
     {
         foreach (var effect in act.Effects)

@@ -32,7 +32,7 @@ internal sealed class PartialOrder
         stepper = new Stepper(machine);
         Possible = new bool[machine.Acts.Length];
         WayTo = new Trail?[machine.Acts.Length];
-        var behind = question.Variable >= 0 ? independence.Behind(question.Variable) : [];
+        var behind = question.Variable >= 0 ? machine.WithCauses([question.Variable]) : [];
         held = [.. Enumerable.Range(0, machine.Acts.Length).Select(a => Held(a, behind))];
     }
 
