@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Mechanism.Places;
 
 namespace HintBook.Mechanism;
 
@@ -19,6 +20,9 @@ public sealed record Survey
 
     /// <summary>The stages that are open before anything has been done, in the author's order.</summary>
     public required ImmutableArray<string> First { get; init; }
+
+    /// <summary>Where a reader may stand who asks “where am I?”; null for a survey that doesn't come from a box.</summary>
+    internal Standings? Standings { get; init; }
 }
 
 /// <summary>How one stage stands among the others.</summary>

@@ -1,5 +1,6 @@
 using HintBook.Books;
 using HintBook.Mechanism.Graph;
+using HintBook.Mechanism.Places;
 using HintBook.Text;
 
 namespace HintBook.Mechanism;
@@ -50,6 +51,7 @@ public static class Surveyor
             NoDeadEnds = solution.NoDeadEnds,
             WayBack = back,
             Stages = stages,
+            Standings = explored.Graph is { } states ? StandingsOfGraph.Read(states, explored.Continued()) : null,
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
         };
         return (survey, Findings.Of(

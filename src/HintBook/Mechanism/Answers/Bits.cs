@@ -62,6 +62,71 @@ internal sealed class Bits(int size)
         return copy;
     }
 
+    /// <summary>A set with the numbers in a row of words.</summary>
+    /// <param name="size">Numbers from 0 up to this one, excluded.</param>
+    /// <param name="row">Their bits, none above the size.</param>
+    public static Bits Of(int size, ReadOnlySpan<ulong> row)
+    {
+        var set = new Bits(size);
+        row.CopyTo(set.words);
+        return set;
+    }
+
+    /// <summary>Whether all of it is in another set.</summary>
+    public bool IsWithin(Bits other)
+    {
+        for (var w = 0; w < words.Length; w++)
+        {
+            if ((words[w] & ~other.words[w]) != 0)
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Whether it has a number in common with another set.</summary>
+    public bool Overlaps(Bits other)
+    {
+        for (var w = 0; w < words.Length; w++)
+        {
+            if ((words[w] & other.words[w]) != 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether it has no number.</summary>
+    public bool IsEmpty => !words.AsSpan().ContainsAnyExcept(0UL);
+
+    /// <summary>A set of the numbers that are in both.</summary>
+    public Bits Both(Bits other)
+    {
+        var both = Copy();
+        both.And(other);
+        return both;
+    }
+
+    /// <summary>A set of the numbers that aren't in another.</summary>
+    public Bits Without(Bits other)
+    {
+        var left = Copy();
+        for (var w = 0; w < words.Length; w++)
+            left.words[w] &= ~other.words[w];
+        return left;
+    }
+
+    /// <summary>Compares sets of one size by what is in them. Sets that are keys must not change.</summary>
+    public static IEqualityComparer<Bits> ByContent { get; } = EqualityComparer<Bits>.Create(
+        (one, other) => one is null ? other is null : other is not null && one.words.AsSpan().SequenceEqual(other.words),
+        set =>
+        {
+            var hash = 17UL;
+            foreach (var word in set.words)
+                hash = unchecked((hash ^ word) * 0x9E3779B97F4A7C15UL) ^ (hash >> 29);
+            return unchecked((int)(hash >> 32));
+        });
+
     /// <summary>Takes in all of another set.</summary>
     public void Or(Bits other)
     {

@@ -13,6 +13,33 @@ internal static class CertainBefore
     /// <summary>By stage, and for the goal; null where memory or time did not suffice. What can't be reached has everything before it.</summary>
     public static (Bits[] Stages, Bits Goal)? On(StateGraph graph, Budget budget)
     {
+        if (Rows(graph, budget, cutAtGoal: false) is not { } rows)
+            return null;
+        var (attained, words) = rows;
+        var count = new Attainable(graph.Machine).Count;
+        var stages = graph.Machine.StageActs.Select(_ => Bits.All(count)).ToArray();
+        var goal = Bits.All(count);
+        for (var state = 0; state < graph.Count; state++)
+        {
+            var row = attained.AsSpan(state * words, words);
+            if (graph.Solved[state])
+                goal.And(row);
+            for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
+            {
+                if (graph.Machine.Acts[graph.By[e]].Stage is >= 0 and var stage)
+                    stages[stage].And(row);
+            }
+        }
+
+        return (stages, goal);
+    }
+
+    /// <summary>What is certain in each state, a row of words each; a state that can't be reached has everything. Null where memory or time did not suffice.</summary>
+    /// <param name="graph">The states.</param>
+    /// <param name="budget">What may be used.</param>
+    /// <param name="cutAtGoal">Whether ways end as soon as the box is solved.</param>
+    public static (ulong[] Rows, int Words)? Rows(StateGraph graph, Budget budget, bool cutAtGoal)
+    {
         var things = new Attainable(graph.Machine);
         var words = (things.Count + 63) / 64;
         var bytes = (long)graph.Count * words * sizeof(ulong) * 2;
@@ -41,6 +68,8 @@ internal static class CertainBefore
             {
                 if ((state & 0xFFFF) == 0 && budget.Spent(0, 0, bytes))
                     return null;
+                if (cutAtGoal && graph.Solved[state])
+                    continue;
                 for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
                 {
                     attained.AsSpan(state * words, words).CopyTo(line);
@@ -50,21 +79,7 @@ internal static class CertainBefore
             }
         }
 
-        var stages = graph.Machine.StageActs.Select(_ => Bits.All(things.Count)).ToArray();
-        var goal = Bits.All(things.Count);
-        for (var state = 0; state < graph.Count; state++)
-        {
-            var row = attained.AsSpan(state * words, words);
-            if (graph.Solved[state])
-                goal.And(row);
-            for (var e = graph.From[state]; e < graph.From[state + 1]; e++)
-            {
-                if (graph.Machine.Acts[graph.By[e]].Stage is >= 0 and var stage)
-                    stages[stage].And(row);
-            }
-        }
-
-        return (stages, goal);
+        return (attained, words);
 
         void Set(ulong[] rows, int state, int number) => rows[(state * words) + (number >> 6)] |= 1UL << (number & 63);
 

@@ -1,0 +1,266 @@
+using System.Collections.Immutable;
+using HintBook.Mechanism.Answers;
+
+namespace HintBook.Mechanism.Places;
+
+/// <summary>
+/// Chooses the pages of “where am I?”: each splits the places where its readers may stand, until one stage is next in all that are left. Pages are
+/// made greedily: what counts is the taps, a little for each line to be read, and what is left to find out, by the entropy of a greedy cover with
+/// stages. The best of them are tried out, and so on for each of their answers. The number of sets looked at is bounded, never the time, so that
+/// every machine finds the same pages.
+/// </summary>
+internal sealed class PlaceSearch
+{
+    private const int MostLines = 6;
+    private const int MostSigns = 6;
+    private const int Width = 12;
+    private const int MostSets = 3_000;
+    private const int WantedTaps = 4;
+    private const double LineCosts = 0.25;
+    private const double BitCosts = 0.9;
+    private const double TapTooMany = 1.0;
+    private const double LostCosts = 50;
+    private const double Least = 1e-12;
+
+    private readonly ImmutableArray<Standing> places;
+    private readonly ImmutableArray<Line> lines;
+    private readonly Bits[] mayBeFalse;
+    private readonly Bits[] next;
+    private readonly Bits[] sayable;
+    private readonly Dictionary<(Bits, int), Choice> chosen = new(new ByPlaces());
+    private readonly Dictionary<Bits, double> bits = new(Bits.ByContent);
+    private readonly Dictionary<Bits, List<Draft>> drafted = new(Bits.ByContent);
+    private readonly int width;
+    private readonly Func<Bits, int> lastDone;
+    private int left;
+
+    /// <summary>Prepares a search.</summary>
+    /// <param name="standings">The box.</param>
+    /// <param name="places">Where readers may stand; the stages that are next there can all be told.</param>
+    /// <param name="lastDone">The stage to go on from where places can't be told apart, or -1.</param>
+    /// <param name="greedy">Whether only the best page of each set is tried.</param>
+    public PlaceSearch(Standings standings, ImmutableArray<Standing> places, Func<Bits, int> lastDone, bool greedy)
+    {
+        (this.places, this.lastDone, width, left) = (places, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
+        lines = Line.All(standings, places);
+        mayBeFalse = [.. lines.Select(line => line.MayBeFalse(standings, places))];
+        var stages = standings.KnownWhereNext.Length;
+        (next, sayable) = (new Bits[stages], new Bits[stages]);
+        for (var stage = 0; stage < stages; stage++)
+        {
+            (next[stage], sayable[stage]) = (new Bits(places.Length), new Bits(places.Length));
+            for (var place = 0; place < places.Length; place++)
+            {
+                next[stage][place] = places[place].Next[stage];
+                sayable[stage][place] = standings.KnownWhereNext[stage].IsWithin(places[place].Known);
+            }
+        }
+    }
+
+    /// <summary>What the pages cost together, those who need many taps counted more.</summary>
+    public double Worth(Bits all) => Choose(all, WantedTaps).Worth;
+
+    /// <summary>The pages, the first first.</summary>
+    public ImmutableArray<PlacePage> Pages(Bits all)
+    {
+        var pages = new Dictionary<Bits, PlacePage>(Bits.ByContent);
+        var order = new List<Bits>();
+        Write(all, WantedTaps);
+        return [.. order.Select(set => pages[set])];
+
+        void Write(Bits set, int wanted)
+        {
+            if (pages.ContainsKey(set))
+                return;
+            order.Add(set);
+            var draft = Choose(set, wanted).Draft!;
+            pages[set] = new(
+                set,
+                draft.Signs,
+                [.. draft.Lines.Select((line, i) => (lines[line], EndOf(draft.Branches[i])))],
+                draft.Rest.IsEmpty ? null : EndOf(draft.Rest));
+            foreach (var branch in draft.Branches.Append(draft.Rest).Where(branch => EndOf(branch) is PlaceEnd.ToPage))
+                Write(branch, wanted - 1);
+        }
+    }
+
+    private PlaceEnd EndOf(Bits set) =>
+        NextInAll(set) is >= 0 and var stage ? new PlaceEnd.ToStage(stage)
+        : Drafts(set).Count == 0 ? new PlaceEnd.Lost(lastDone(set), set)
+        : new PlaceEnd.ToPage(set);
+
+    private int NextInAll(Bits set) => Array.FindIndex(next, set.IsWithin);
+
+    private double WeightOf(Bits set)
+    {
+        var weight = Least;
+        foreach (var place in set.Members())
+            weight += places[place].Weight;
+        return weight;
+    }
+
+    private Choice Choose(Bits set, int wanted)
+    {
+        wanted = Math.Max(wanted, 0);
+        if (set.IsEmpty || NextInAll(set) >= 0)
+            return Choice.Found;
+        if (chosen.TryGetValue((set, wanted), out var known))
+            return known;
+        var weight = WeightOf(set);
+        left--;
+        Choice? best = null;
+        foreach (var draft in Drafts(set).Take(left < 0 ? 1 : width))
+        {
+            var (taps, cost, most) = (1.0, 1.0 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1)), 1);
+            foreach (var branch in draft.Branches.Append(draft.Rest))
+            {
+                if (branch.IsEmpty)
+                    continue;
+                var under = Choose(branch, wanted - 1);
+                var share = WeightOf(branch) / weight;
+                taps += share * under.Taps;
+                cost += share * under.Cost;
+                most = Math.Max(most, 1 + under.Most);
+            }
+
+            var worth = cost + (TapTooMany * Math.Max(0, most - wanted));
+            if (best is null || worth < best.Worth - Least)
+                best = new(draft, taps, cost, most, worth);
+        }
+
+        return chosen[(set, wanted)] = best ?? Choice.Lost;
+    }
+
+    // Pages that split a set, the most promising first: signs and lines, signs alone, one part with all its positions.
+    private List<Draft> Drafts(Bits set)
+    {
+        if (drafted.TryGetValue(set, out var known))
+            return known;
+        var weight = WeightOf(set);
+        int[] askable = [.. Enumerable.Range(0, lines.Length).Where(line => set.IsWithin(lines[line].MayBeAsked) && set.Overlaps(lines[line].True))];
+        var rarity = askable.ToDictionary(line => line, line => WeightOf(set.Both(lines[line].True)));
+        var drafts = new List<Draft>();
+        var signs = Signs(set);
+        for (var count = 0; count <= signs.Length; count++)
+        {
+            var shown = signs[..count];
+            var rest = shown.Aggregate(set, (some, stage) => some.Without(next[stage]));
+            if (count > 0)
+                drafts.Add(Rated(new(shown, [], [], rest), weight));
+            for (var best = new Draft(shown, [], [], rest); best.Lines.Length + count < MostLines;)
+            {
+                // The rarest line stands first: the first true one counts, and a common one would leave nothing for those below it.
+                var longer = askable.Except(best.Lines)
+                    .Select(line => Listed(shown, rest, [.. best.Lines.Append(line).OrderBy(each => rarity[each]).ThenBy(each => each)]))
+                    .Where(draft => draft.Branches.All(branch => !branch.IsEmpty) && !draft.Rest.IsEmpty)
+                    .Select(draft => Rated(draft, weight))
+                    .MinBy(draft => draft.Promises);
+                if (longer is null)
+                    break;
+                drafts.Add(best = longer);
+            }
+        }
+
+        drafts.RemoveAll(draft => draft.Branches.Append(draft.Rest).Any(branch => Bits.ByContent.Equals(branch, set)));
+        drafts = [.. drafts.OrderBy(draft => draft.Promises)];
+        return drafted[set] = drafts;
+    }
+
+    private Draft Listed(ImmutableArray<int> signs, Bits all, ImmutableArray<int> listed)
+    {
+        var (branches, rest) = (ImmutableArray.CreateBuilder<Bits>(listed.Length), all);
+        foreach (var line in listed)
+        {
+            branches.Add(rest.Both(lines[line].True));
+            rest = rest.Both(mayBeFalse[line]);
+        }
+
+        return new(signs, listed, branches.MoveToImmutable(), rest);
+    }
+
+    // Signs that may be shown to all of these readers, and that some of them want: each covers as many as it can of those still left.
+    private ImmutableArray<int> Signs(Bits set)
+    {
+        var signs = ImmutableArray.CreateBuilder<int>();
+        for (var rest = set; signs.Count < MostSigns;)
+        {
+            var (best, most) = (-1, 0.0);
+            for (var stage = 0; stage < next.Length; stage++)
+            {
+                if (!rest.Overlaps(next[stage]) || !set.IsWithin(sayable[stage]))
+                    continue;
+                var covers = WeightOf(rest.Both(next[stage]));
+                if (covers > most)
+                    (best, most) = (stage, covers);
+            }
+
+            if (best < 0)
+                break;
+            signs.Add(best);
+            rest = rest.Without(next[best]);
+        }
+
+        return signs.ToImmutable();
+    }
+
+    private Draft Rated(Draft draft, double weight)
+    {
+        var cost = 1 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1));
+        foreach (var branch in draft.Branches)
+            cost += WeightOf(branch) / weight * BitCosts * LeftToFind(branch);
+        if (!draft.Rest.IsEmpty)
+            cost += WeightOf(draft.Rest) / weight * BitCosts * LeftToFind(draft.Rest);
+        return draft with { Promises = cost };
+    }
+
+    // Bits: how much there is still to find out, if stages are told apart one after the other, the likeliest first.
+    private double LeftToFind(Bits set)
+    {
+        if (!bits.TryGetValue(set, out var known))
+            bits.Add(set, known = Entropy(set));
+        return known;
+    }
+
+    private double Entropy(Bits set)
+    {
+        if (NextInAll(set) >= 0)
+            return 0;
+        var (all, bits) = (WeightOf(set), 0.0);
+        for (var rest = set; !rest.IsEmpty;)
+        {
+            var (best, most) = (-1, 0.0);
+            for (var stage = 0; stage < next.Length; stage++)
+            {
+                if (rest.Overlaps(next[stage]) && WeightOf(rest.Both(next[stage])) is var covers && covers > most)
+                    (best, most) = (stage, covers);
+            }
+
+            if (best < 0)
+                return LostCosts;
+            bits -= most / all * Math.Log2(Math.Min(1, most / all));
+            rest = rest.Without(next[best]);
+        }
+
+        // Some tap is still needed, however likely one of them is.
+        return Math.Max(bits, 0.5);
+    }
+
+    private sealed record Draft(ImmutableArray<int> Signs, ImmutableArray<int> Lines, ImmutableArray<Bits> Branches, Bits Rest)
+    {
+        public double Promises { get; init; }
+    }
+
+    private sealed record Choice(Draft? Draft, double Taps, double Cost, int Most, double Worth)
+    {
+        public static Choice Found { get; } = new(null, 0, 0, 0, 0);
+
+        public static Choice Lost { get; } = new(null, 0, LostCosts, 0, LostCosts);
+    }
+
+    private sealed class ByPlaces : IEqualityComparer<(Bits Set, int Wanted)>
+    {
+        public bool Equals((Bits Set, int Wanted) x, (Bits Set, int Wanted) y) => x.Wanted == y.Wanted && Bits.ByContent.Equals(x.Set, y.Set);
+
+        public int GetHashCode((Bits Set, int Wanted) obj) => HashCode.Combine(Bits.ByContent.GetHashCode(obj.Set), obj.Wanted);
+    }
+}

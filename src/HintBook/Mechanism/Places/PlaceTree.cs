@@ -1,0 +1,184 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism.Answers;
+
+namespace HintBook.Mechanism.Places;
+
+/// <summary>
+/// “Where am I?” as identification: pages that lead a reader from anywhere to a stage that is next there, and that name nothing on the way which isn't
+/// certain to be known. It holds in every language of the book.
+/// </summary>
+internal sealed class PlaceTree
+{
+    private readonly Standings standings;
+    private readonly Bits[] names;
+
+    private PlaceTree(Standings standings, Bits[] names, ImmutableArray<Standing> places, ImmutableArray<PlacePage> pages)
+    {
+        (this.standings, this.names, Places, Pages) = (standings, names, places, pages);
+        Rates = Rate();
+    }
+
+    /// <summary>Where readers may stand.</summary>
+    public ImmutableArray<Standing> Places { get; }
+
+    /// <summary>The pages, the first first.</summary>
+    public ImmutableArray<PlacePage> Pages { get; }
+
+    /// <summary>How many taps it takes, and how much is found.</summary>
+    public PlaceRates Rates { get; }
+
+    /// <summary>The box in numbers.</summary>
+    public Model.Machine Machine => standings.Things.Machine;
+
+    /// <summary>Whether the pages were made from the box's own states.</summary>
+    public bool Exact => standings.Exact;
+
+    /// <summary>Builds the pages.</summary>
+    /// <param name="standings">Where a reader may stand.</param>
+    /// <param name="survey">What is known of the stages.</param>
+    /// <param name="said">By stage: the names that its title and its sign mention, in any language.</param>
+    public static PlaceTree? Build(Standings standings, ImmutableDictionary<string, StageSurvey> survey, Func<int, IEnumerable<string>> said)
+    {
+        if (standings.All.IsEmpty)
+            return null;
+        var machine = standings.Things.Machine;
+        var known = KnownBy(standings.Things);
+        var variables = machine.Variables.Select((variable, v) => (variable.Id, v)).ToDictionary(each => each.Id, each => each.v, StringComparer.Ordinal);
+        int[][] named =
+        [
+            .. Enumerable.Range(0, machine.StageActs.Length)
+                .Select(stage => said(stage).Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false }).ToArray()),
+        ];
+        var places = Merged(standings, new StandIns(standings, survey, stage => named[stage], known).In);
+        var all = Bits.All(places.Length);
+        var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, LastDone, greedy)).ToArray();
+        // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
+        var best = searches.MinBy(search => search.Worth(all))!;
+        return new(standings, known, places, best.Pages(all));
+
+        int LastDone(Bits set)
+        {
+            var certain = Bits.All(standings.Things.Count);
+            foreach (var place in set.Members())
+                certain.And(places[place].Known);
+            return Enumerable.Range(0, machine.StageActs.Length)
+                .Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => certain[act]))
+                .OrderByDescending(stage => survey[machine.Book.Stages[stage].Id.Value].Layer)
+                .ThenByDescending(stage => stage)
+                .Append(-1)
+                .First();
+        }
+    }
+
+    /// <summary>The ids of the names that every reader of a page has met.</summary>
+    public IEnumerable<string> NamesKnownTo(PlacePage page) =>
+        Enumerable.Range(0, Machine.Variables.Length)
+            .Where(v => Machine.Variables[v].Named is not null && page.Places.Members().All(place => Places[place].Known.Overlaps(names[v])))
+            .Select(v => Machine.Variables[v].Id);
+
+    // By variable: what makes its name known once it is attained, its positions other than the first and the acts that always have to do with it.
+    private static Bits[] KnownBy(Attainable things)
+    {
+        var machine = things.Machine;
+        var by = machine.Variables.Select(_ => new Bits(things.Count)).ToArray();
+        for (var v = 0; v < by.Length; v++)
+        {
+            if (machine.Variables[v].Named is not { } named)
+                continue;
+            for (var position = named is Thing ? 0 : 1; position < machine.Variables[v].Positions.Length; position++)
+            {
+                if (machine.Variables[v].Positions[position] != Thing.Hidden)
+                    by[v][things.Of(v, position)] = true;
+            }
+        }
+
+        foreach (var (number, act) in machine.Acts.Index())
+        {
+            var needed = act.When.Select(clause => clause.Literals.Select(literal => literal.Variable).ToHashSet())
+                .Aggregate(default(HashSet<int>), (common, some) => common is null ? some : [.. common.Intersect(some)]);
+            foreach (var v in (needed ?? []).Concat(act.Effects.Select(effect => effect.Variable)))
+                by[v][number] = true;
+        }
+
+        return by;
+    }
+
+    private static ImmutableArray<Standing> Merged(Standings standings, Func<Standing, Bits> next)
+    {
+        var merged = new Dictionary<string, Standing>(StringComparer.Ordinal);
+        var order = new List<string>();
+        foreach (var standing in standings.All)
+        {
+            var wanted = next(standing);
+            if (wanted.IsEmpty)
+                continue;
+            var sayable = standings.KnownWhereNext.Select((known, stage) => known.IsWithin(standing.Known) ? stage : -1).Where(stage => stage >= 0);
+            var askable = standings.Asked.SelectMany(v => Enumerable.Range(0, standings.Things.Machine.Variables[v].Positions.Length)
+                .Select(position => standings.Things.Of(v, position)).Where(number => standing.Known[number]));
+            var key = $"{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
+            if (merged.TryGetValue(key, out var same))
+            {
+                merged[key] = same with { Weight = same.Weight + standing.Weight, Known = same.Known.Both(standing.Known) };
+            }
+            else
+            {
+                order.Add(key);
+                merged.Add(key, standing with { Next = wanted });
+            }
+        }
+
+        return [.. order.Select(key => merged[key])];
+    }
+
+    // Walks every place through the pages, along every answer that is true there.
+    private PlaceRates Rate()
+    {
+        var pages = Pages.ToDictionary(page => page.Places, Bits.ByContent);
+        var (sum, weight, most, lost) = (0.0, 0.0, 0, 0.0);
+        foreach (var (place, standing) in Places.Index())
+        {
+            var (taps, worst, found) = From(Pages[0], place);
+            weight += standing.Weight;
+            if (!found)
+                lost += standing.Weight;
+            sum += standing.Weight * taps;
+            most = Math.Max(most, worst);
+        }
+
+        return new(sum / weight, most, 1 - (lost / weight));
+
+        (double Taps, int Most, bool Found) From(PlacePage page, int place)
+        {
+            if (page.Signs.Any(sign => Places[place].Next[sign]))
+                return (1, 1, true);
+            var (taps, ways, most, found) = (0.0, 0, 0, true);
+            foreach (var (line, to) in page.Lines)
+            {
+                if (!line.True[place])
+                    continue;
+                Follow(to);
+                if (!line.MayBeFalse(standings, Places)[place])
+                    return (taps / ways, most, found);
+            }
+
+            if (page.None is { } none)
+                Follow(none);
+            return (taps / Math.Max(1, ways), most, found && ways > 0);
+
+            void Follow(PlaceEnd to)
+            {
+                var (under, worst, isFound) = to is PlaceEnd.ToPage next
+                    ? From(pages[next.Places], place)
+                    : (0, 0, to is PlaceEnd.ToStage stage && Places[place].Next[stage.Number]);
+                (taps, ways, most, found) = (taps + 1 + under, ways + 1, Math.Max(most, 1 + worst), found && isFound);
+            }
+        }
+    }
+}
+
+/// <summary>How good the pages of “where am I?” are.</summary>
+/// <param name="Taps">The taps from the first page to a next stage, on average, weighted by the time that a solver stands there.</param>
+/// <param name="Most">The most taps.</param>
+/// <param name="Found">The share of a solver's time at which a next stage is found, from 0 to 1.</param>
+internal sealed record PlaceRates(double Taps, int Most, double Found);
