@@ -51,7 +51,8 @@ public static class Surveyor
             NoDeadEnds = solution.NoDeadEnds,
             WayBack = back,
             Stages = stages,
-            Standings = explored.Graph is { } states ? StandingsOfGraph.Read(states, explored.Continued()) : null,
+            Standings = (explored.Graph is { } states ? StandingsOfGraph.Read(states, explored.Continued()) : null)
+                ?? StandingsOfStages.Read(explored.Machine, stages),
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
         };
         return (survey, Findings.Of(

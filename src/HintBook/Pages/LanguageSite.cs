@@ -19,7 +19,7 @@ internal sealed class LanguageSite
     private readonly IReadOnlySet<Stage> untranslated;
     private readonly Html foreign = Html.Empty;
 
-    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, ImmutableArray<WhereAnswer> where)
+    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, Whereabouts where)
     {
         Plan = plan;
         Theme = theme;
@@ -65,8 +65,8 @@ internal sealed class LanguageSite
     /// <summary>The stages that end the box.</summary>
     public FrozenSet<string> Ends { get; }
 
-    /// <summary>Where “Where am I?” leads, by the ids of parts and stages.</summary>
-    public ImmutableArray<WhereAnswer> Where { get; }
+    /// <summary>The pages of “Where am I?”, by the ids of parts and stages.</summary>
+    public Whereabouts Where { get; }
 
     private ScriptObject SiteNames { get; }
 
@@ -75,7 +75,7 @@ internal sealed class LanguageSite
     private ScriptObject WordsView { get; }
 
     public static (LanguageSite Made, ImmutableArray<Finding> Findings) Build(
-        SitePlan plan, Theme theme, ImmutableArray<WhereAnswer> where, RunResults? results = null)
+        SitePlan plan, Theme theme, Whereabouts where, RunResults? results = null)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
         var (prose, left) = ProseSet.Build(plan.Book, Working.Build(plan.Proofs, words), results);

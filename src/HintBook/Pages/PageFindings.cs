@@ -13,7 +13,7 @@ internal static class PageFindings
     public static readonly FindingCode StrangePlaceholder = new("HB7106", Severity.Error, "a word has a placeholder that nothing fills");
     public static readonly FindingCode OtherLanguage = new("HB7107", Severity.Note, "the theme has no words in the book's language");
 
-    public static readonly FindingCode FarAwayCode = new("HB7221", Severity.Note, "a stage that is far away on “Where am I?”");
+    public static readonly FindingCode NotToldApartCode = new("HB7223", Severity.Note, "places that “Where am I?” can’t tell apart");
 
     public static readonly FindingCode PhotoNowhereCode = new("HB7222", Severity.Warning, "a photo of a position that no page shows");
 
@@ -23,10 +23,15 @@ internal static class PageFindings
         "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part; "
             + "the reset page shows the one into which it is put back. Any other photo belongs into the stage that brings the position about.");
 
-    public static Finding FarAway(Books.Stage stage, int taps) => FarAwayCode.At(
-        stage.Title.At,
-        $"On the page “Where am I?” a reader finds “{stage.Title}” only after {taps} taps.",
-        "Each part that moves on the way and shows on the closed box saves some: mark it “seen: true”.");
+    public static Finding NotToldApart(Books.Book book, System.Collections.Immutable.ImmutableArray<string> stages)
+    {
+        Books.Stage[] next = [.. stages.Select(id => book.Stages.First(stage => stage.Id.Value == id))];
+        return NotToldApartCode.At(
+            next[^1].Sign.At,
+            $"“Where am I?” can’t tell whether {Words.List(next.Select(stage => $"“{stage.Title}”"), "or")} is next: all that a reader may be asked is the same.",
+            "Mark a part that shows on the closed box and moves in between with “seen: true”, and give its positions words "
+                + "(“positions: { up: folded up, down: { says: hangs down, seen: true } }”). Until then such a reader is sent on from the last step that is certainly done.");
+    }
 
     public static Finding NoSuchTheme(Located<string> theme, IEnumerable<string> known) => UnknownTheme.At(
         theme.At,

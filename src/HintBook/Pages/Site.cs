@@ -9,6 +9,9 @@ namespace HintBook.Pages;
 /// <param name="Files">All pages and assets, pictures and films aside; a page is rendered when its content is asked for, on any thread.</param>
 public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
 {
+    /// <summary>The pages of “Where am I?”.</summary>
+    internal Whereabouts Where { get; init; } = Whereabouts.None;
+
     /// <summary>
     /// Builds the site. The findings are complete when this returns: the prose is turned into HTML here, and one page of every
     /// shape is rendered. The content of a page whose template was found broken throws <see cref="InvalidOperationException"/>.
@@ -21,16 +24,16 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
     {
         var renderer = new TemplateRenderer(theme);
         work?.Did(Work.FindPlaces);
-        var answers = WherePage.AnswersOf(plan);
-        var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, answers, results)).ToArray();
+        var whereabouts = Whereabouts.Build(plan);
+        var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, results)).ToArray();
         SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
         var files = theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content))
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,
                 () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))));
-        var where = WherePage.FarAway(plan.Book, answers).Concat(WherePage.ShownNowhere(plan));
-        return (new(plan, [.. files]), Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
+        var where = WherePage.FindingsOf(plan, whereabouts);
+        return (new(plan, [.. files]) { Where = whereabouts }, Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>
@@ -47,7 +50,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
     internal static IEnumerable<SitePage> PagesOf(LanguageSite site) =>
     [
         FrontPage.Build(site),
-        WherePage.Build(site),
+        .. WherePage.Build(site),
         .. site.Book.Stages.SelectMany(stage => StagePage.Build(site, stage)),
         SolutionPage.Build(site),
         ResetPage.Build(site),

@@ -18,8 +18,9 @@ internal static class AuditTables
     /// <param name="addresses">Where its pages live.</param>
     /// <param name="theme">How it looks: its sentences stand on every site.</param>
     /// <param name="photos">The photos that are published.</param>
+    /// <param name="where">The pages of “Where am I?”.</param>
     public static AuditTable Build(
-        Book source, ImmutableArray<MayBeSaid> sayable, Addresses addresses, Theme theme, ImmutableArray<BookPhoto> photos)
+        Book source, ImmutableArray<MayBeSaid> sayable, Addresses addresses, Theme theme, ImmutableArray<BookPhoto> photos, Whereabouts where)
     {
         Book[] languages = [source, .. source.Translations];
         return new()
@@ -27,7 +28,7 @@ internal static class AuditTables
             Secrets = [.. languages.SelectMany((each, i) => SecretsOf(each, sayable[i]))],
             Outside = Joined([.. sayable.Select(each => each.Outside)]),
             Pages = [.. languages.SelectMany((each, i) =>
-                PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], may => Among(may, i, languages.Length)))],
+                PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], where, may => Among(may, i, languages.Length)))],
             // The film's chapters belong to the page of the whole solution.
             Free = ["films/*.vtt"],
             Pictures = PicturesOf(source, photos, sayable[0]),
@@ -38,7 +39,7 @@ internal static class AuditTables
         };
     }
 
-    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, MayBeSaid sayable, Func<BitArray, BitArray> among)
+    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, MayBeSaid sayable, Whereabouts whereabouts, Func<BitArray, BitArray> among)
     {
         var outside = among(sayable.Outside);
         var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));
@@ -49,10 +50,20 @@ internal static class AuditTables
                 .Select(page => page with { Language = (book.Source is { } source && untranslated.Contains(stage) ? source : book).Language.Value })),
             .. from name in (string[])["index.html", "care.html", .. addresses.Gone.Select(gone => gone + ".html")]
                select new AuditPage(folder + name, outside, Folds()) { Language = book.Language.Value },
-            new AuditPage($"{folder}where.html", outside, Folds()) { IsSignpost = true, Language = book.Language.Value },
+            .. from page in whereabouts.Pages
+               select new AuditPage(folder + page.File, among(KnownTo(page, sayable)), Folds()) { IsSignpost = true, Language = book.Language.Value },
             .. from name in (string[])["solution.html", "reset.html"]
                select new AuditPage(folder + name, outside, Folds(("*", everything))) { Language = book.Language.Value },
         ];
+    }
+
+    // What a page of “Where am I?” asks about is known to everybody who comes there.
+    private static BitArray KnownTo(WhereaboutsPage page, MayBeSaid sayable)
+    {
+        var known = new BitArray(sayable.Outside);
+        foreach (var secret in sayable.Secrets.Where(secret => secret.Kind == SecretKind.Name && page.Known.Contains(secret.Id)))
+            known[secret.Number] = true;
+        return known;
     }
 
     // The secrets of all languages stand one after the other. What is a name in one may be any word in another, so that on a

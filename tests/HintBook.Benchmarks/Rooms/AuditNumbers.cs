@@ -26,7 +26,7 @@ internal static class AuditNumbers
             if (sound?.Examined is not { } book)
                 throw new InvalidOperationException("The book that was made has errors.");
             var make = Best(() => Write(book, root));
-            var table = Best(() => _ = AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos));
+            var table = Best(() => _ = AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where));
             var faults = 0;
             var audit = Best(() => faults = FinishedAudit.Run(PublishedSite.OfBook(root), book, sound.Findings).Findings.Count());
             Console.WriteLine($"reading and checking   {check:0.00} s");

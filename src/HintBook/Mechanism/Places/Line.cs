@@ -19,7 +19,8 @@ internal sealed record Line(int Variable, int Position, bool Is)
     /// <summary>Every line that may be asked somewhere, in the order of the names.</summary>
     /// <param name="standings">The box.</param>
     /// <param name="places">Where readers may stand.</param>
-    public static ImmutableArray<Line> All(Standings standings, ImmutableArray<Standing> places)
+    /// <param name="knowsWords">Whether the words for a position tell nothing new in a place.</param>
+    public static ImmutableArray<Line> All(Standings standings, ImmutableArray<Standing> places, Func<Standing, int, int, bool> knowsWords)
     {
         var lines = ImmutableArray.CreateBuilder<Line>();
         foreach (var (number, v) in standings.Asked.Index())
@@ -27,20 +28,21 @@ internal sealed record Line(int Variable, int Position, bool Is)
             var variable = standings.Things.Machine.Variables[v];
             if (variable.Named is Part part)
             {
-                Add(number, v, 0, Is(everywhere: true));
-                Add(number, v, 0, Is(everywhere: true), not: true);
+                Add(number, v, 0, Everywhere(v, 0));
+                Add(number, v, 0, Bits.All(places.Length), not: true);
                 for (var position = 1; position < variable.Positions.Length; position++)
                 {
                     var details = part.Details.GetValueOrDefault(variable.Positions[position]);
                     if (details?.Says is not null)
-                        Add(number, v, position, details.Seen ? Is(everywhere: true) : Known(v, position));
+                        Add(number, v, position, details.Seen ? Bits.All(places.Length) : Known(v, position));
                 }
             }
             else if (variable.Positions.IndexOf(Thing.InHand) is >= 0 and var held)
             {
                 // A thing that is in nobody's hand at first may be named once it has been in everybody's.
-                Add(number, v, held, variable.Named is { Seen: true } ? Is(everywhere: true) : Known(v, held));
-                Add(number, v, held, variable.Named is { Seen: true } ? Is(everywhere: true) : Known(v, held), not: true);
+                var may = variable.Named is { Seen: true } ? Bits.All(places.Length) : Known(v, held);
+                Add(number, v, held, may);
+                Add(number, v, held, may, not: true);
             }
         }
 
@@ -58,11 +60,18 @@ internal sealed record Line(int Variable, int Position, bool Is)
         {
             var known = new Bits(places.Length);
             for (var place = 0; place < places.Length; place++)
-                known[place] = places[place].Known[standings.Things.Of(v, position)];
+                known[place] = places[place].Known[standings.Things.Of(v, position)] && knowsWords(places[place], v, position);
             return known;
         }
 
-        Bits Is(bool everywhere) => everywhere ? Bits.All(places.Length) : new Bits(places.Length);
+        // The words for how a part came are shown as long as they name nothing that isn't known.
+        Bits Everywhere(int v, int position)
+        {
+            var known = new Bits(places.Length);
+            for (var place = 0; place < places.Length; place++)
+                known[place] = knowsWords(places[place], v, position);
+            return known;
+        }
     }
 
     /// <summary>Where it may be false: where the position isn't known, it may be true and false.</summary>

@@ -37,12 +37,13 @@ internal sealed class PlaceSearch
     /// <summary>Prepares a search.</summary>
     /// <param name="standings">The box.</param>
     /// <param name="places">Where readers may stand; the stages that are next there can all be told.</param>
+    /// <param name="lines">What they may be asked.</param>
     /// <param name="lastDone">The stage to go on from where places can't be told apart, or -1.</param>
     /// <param name="greedy">Whether only the best page of each set is tried.</param>
-    public PlaceSearch(Standings standings, ImmutableArray<Standing> places, Func<Bits, int> lastDone, bool greedy)
+    public PlaceSearch(
+        Standings standings, ImmutableArray<Standing> places, ImmutableArray<Line> lines, Func<Bits, int> lastDone, bool greedy)
     {
-        (this.places, this.lastDone, width, left) = (places, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
-        lines = Line.All(standings, places);
+        (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
         mayBeFalse = [.. lines.Select(line => line.MayBeFalse(standings, places))];
         var stages = standings.KnownWhereNext.Length;
         (next, sayable) = (new Bits[stages], new Bits[stages]);

@@ -28,6 +28,12 @@ internal sealed class PlaceTree
     /// <summary>How many taps it takes, and how much is found.</summary>
     public PlaceRates Rates { get; }
 
+    /// <summary>Places that nothing tells apart: a stage that is next in each of them.</summary>
+    public IEnumerable<ImmutableArray<int>> Lost =>
+        from page in Pages
+        from end in page.Lines.Select(each => each.To).Append(page.None).OfType<PlaceEnd.Lost>()
+        select end.Places.Members().SelectMany(place => Places[place].Next.Members().Take(1)).Distinct().Order().ToImmutableArray();
+
     /// <summary>The box in numbers.</summary>
     public Model.Machine Machine => standings.Things.Machine;
 
@@ -38,24 +44,32 @@ internal sealed class PlaceTree
     /// <param name="standings">Where a reader may stand.</param>
     /// <param name="survey">What is known of the stages.</param>
     /// <param name="said">By stage: the names that its title and its sign mention, in any language.</param>
-    public static PlaceTree? Build(Standings standings, ImmutableDictionary<string, StageSurvey> survey, Func<int, IEnumerable<string>> said)
+    /// <param name="saidOf">By part and position: the names that the words for the position mention.</param>
+    public static PlaceTree? Build(
+        Standings standings,
+        ImmutableDictionary<string, StageSurvey> survey,
+        Func<int, IEnumerable<string>> said,
+        Func<string, string, IEnumerable<string>> saidOf)
     {
         if (standings.All.IsEmpty)
             return null;
         var machine = standings.Things.Machine;
         var known = KnownBy(standings.Things);
         var variables = machine.Variables.Select((variable, v) => (variable.Id, v)).ToDictionary(each => each.Id, each => each.v, StringComparer.Ordinal);
-        int[][] named =
-        [
-            .. Enumerable.Range(0, machine.StageActs.Length)
-                .Select(stage => said(stage).Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false }).ToArray()),
-        ];
+        int[][] named = [.. Enumerable.Range(0, machine.StageActs.Length).Select(stage => Secret(said(stage)))];
         var places = Merged(standings, new StandIns(standings, survey, stage => named[stage], known).In);
         var all = Bits.All(places.Length);
-        var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, LastDone, greedy)).ToArray();
+        var lines = Line.All(standings, places, KnowsWords);
+        var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, lines, LastDone, greedy)).ToArray();
         // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
         var best = searches.MinBy(search => search.Worth(all))!;
         return new(standings, known, places, best.Pages(all));
+
+        int[] Secret(IEnumerable<string> ids) =>
+            [.. ids.Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false })];
+
+        bool KnowsWords(Standing place, int v, int position) =>
+            Array.TrueForAll(Secret(saidOf(machine.Variables[v].Id, machine.Variables[v].Positions[position])), other => place.Known.Overlaps(known[other]));
 
         int LastDone(Bits set)
         {

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism.Answers;
+using HintBook.Mechanism.Model;
+
+namespace HintBook.Mechanism.Places;
+
+/// <summary>
+/// Where a reader may stand, by what is proved of the stages alone, for boxes with too many states: every set of stages that may have been done, that
+/// is every one with all that is certain before its members. What is certain there is what is proved before each of them, and a part that shows is as
+/// it came, is so no more, or is either. So there may be places here that the box hasn't, and less is certain: that costs taps, and gives nothing away.
+/// </summary>
+internal sealed class StandingsOfStages
+{
+    private const int MostSets = 20_000;
+    private readonly Machine machine;
+    private readonly Attainable things;
+    private readonly ImmutableArray<int> asked;
+    private readonly Bits wanted;
+    private readonly Bits[] certain;
+    private readonly Bits[][] groups;
+    private readonly Bits[] known;
+    private readonly Mover[] movers;
+
+    private StandingsOfStages(Machine machine, ImmutableDictionary<string, StageSurvey> survey)
+    {
+        (this.machine, things) = (machine, new Attainable(machine));
+        var stages = machine.Book.Stages;
+        var numbers = stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
+        wanted = SetOf(stages.Index()
+            .Where(each => each.Item is { Optional: false, RedHerring: false } && survey[each.Item.Id.Value].Reachable && !machine.StageActs[each.Index].IsEmpty)
+            .Select(each => each.Index));
+        var surveys = stages.Select(stage => survey[stage.Id.Value]).ToArray();
+        certain = [.. surveys.Select(stage => SetOf(stage.CertainBefore.Select(id => numbers[id])).Both(wanted))];
+        groups = [.. surveys.Select(stage => stage.OpensAfter.Select(group => SetOf(group.Select(id => numbers[id]))).Where(group => group.IsWithin(wanted)).ToArray())];
+        var variables = machine.Variables.Index().DistinctBy(each => each.Item.Id).ToDictionary(each => each.Item.Id, each => each.Index, StringComparer.Ordinal);
+        known = [.. surveys.Select((stage, number) => KnownOnceDone(stage, number, variables))];
+        asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Part { Seen: true, Free: false })];
+        movers = [.. asked.Select(MoverOf)];
+    }
+
+    /// <summary>The standings, or null where there are too many sets of stages.</summary>
+    public static Standings? Read(Machine machine, ImmutableDictionary<string, StageSurvey> survey) => new StandingsOfStages(machine, survey).All();
+
+    private Standings? All()
+    {
+        var seen = new HashSet<Bits>(Bits.ByContent) { new(certain.Length) };
+        var order = new List<Bits>(seen);
+        for (var i = 0; i < order.Count; i++)
+        {
+            foreach (var stage in NextOf(order[i]).Members())
+            {
+                var more = order[i].Copy();
+                more[stage] = true;
+                if (!seen.Add(more))
+                    continue;
+                if (seen.Count > MostSets)
+                    return null;
+                order.Add(more);
+            }
+        }
+
+        // A solver passes one set of each size.
+        var sizes = order.CountBy(done => done.Count()).ToDictionary();
+        return new(
+            things,
+            asked,
+            [
+                .. from done in order
+                   let next = NextOf(done)
+                   where !next.IsEmpty
+                   select new Standing { Shows = [.. movers.Select(mover => mover.Shows(done, next))], Next = next, Known = KnownAt(done), Weight = 1.0 / sizes[done.Count()] },
+            ],
+            Exact: false);
+    }
+
+    private Bits NextOf(Bits done)
+    {
+        var next = new Bits(certain.Length);
+        foreach (var stage in wanted.Members())
+            next[stage] = !done[stage] && certain[stage].IsWithin(done) && Array.TrueForAll(groups[stage], group => group.Overlaps(done));
+        return next;
+    }
+
+    private Bits KnownAt(Bits done)
+    {
+        var all = new Bits(things.Count);
+        foreach (var stage in done.Members())
+            all.Or(known[stage]);
+        return all;
+    }
+
+    private Bits KnownOnceDone(StageSurvey stage, int number, Dictionary<string, int> variables)
+    {
+        var attained = new Bits(things.Count);
+        foreach (var act in machine.StageActs[number])
+            attained[act] = true;
+        foreach (var placed in stage.Attained)
+            Attain(placed.Name, placed.Position);
+        foreach (var name in stage.Gained)
+            Attain(name, variables.TryGetValue(name, out var v) ? machine.Variables[v].Named?.Attained : null);
+        return attained;
+
+        void Attain(string name, string? position)
+        {
+            if (position is not null && variables.TryGetValue(name, out var v) && machine.Variables[v].Positions.IndexOf(position) is >= 0 and var place)
+                attained[things.Of(v, place)] = true;
+        }
+    }
+
+    private Bits SetOf(IEnumerable<int> numbers)
+    {
+        var set = new Bits(machine.StageActs.Length);
+        foreach (var number in numbers)
+            set[number] = true;
+        return set;
+    }
+
+    private Mover MoverOf(int v)
+    {
+        var acts = machine.Acts.Where(act => act.Effects.Any(effect => effect.Variable == v && effect.Position != 0)).ToArray();
+        var back = machine.Acts.Any(act => act.Effects.Any(effect => effect.Variable == v && effect.Position == 0));
+        var rules = machine.Rules.Any(rule => rule.Effects.Any(effect => effect.Variable == v));
+        var stages = SetOf(acts.Where(act => act.Stage >= 0 && wanted[act.Stage]).Select(act => act.Stage));
+        return new(
+            stages,
+            SetOf(stages.Members().Where(stage => machine.StageActs[stage].Length > 1)),
+            ByOthers: rules || Array.Exists(acts, act => act.Stage < 0 || !wanted[act.Stage]),
+            Back: rules || back);
+    }
+
+    /// <summary>What moves a part.</summary>
+    /// <param name="Stages">The stages that move it away from its first position.</param>
+    /// <param name="InPieces">Those of them with several moves: the part may have been moved before the stage is done.</param>
+    /// <param name="ByOthers">Whether anything else does.</param>
+    /// <param name="Back">Whether anything brings it back.</param>
+    private sealed record Mover(Bits Stages, Bits InPieces, bool ByOthers, bool Back)
+    {
+        public int Shows(Bits done, Bits next) => Stages.Overlaps(done)
+            ? Back ? Standing.Unknown : Standing.Moved
+            : ByOthers || InPieces.Overlaps(next) ? Standing.Unknown : 0;
+    }
+}

@@ -1,0 +1,168 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Mechanism.Places;
+using HintBook.Spoilers;
+
+namespace HintBook.Pages;
+
+/// <summary>
+/// The pages of “where am I?” in the words of the book: the same for every language. They come from the box's states; where there are too many, from
+/// what is proved of its stages; where even those may be done in too many orders, from the order of the stages alone.
+/// </summary>
+/// <param name="Pages">The pages, the first first.</param>
+/// <param name="From">What they come from.</param>
+/// <param name="Rates">How good they are, or null where they come from the order alone.</param>
+/// <param name="Losts">Places that can't be told apart, each as the stages that are next in them.</param>
+internal sealed record Whereabouts(
+    ImmutableArray<WhereaboutsPage> Pages, WhereaboutsSource From, PlaceRates? Rates, ImmutableArray<ImmutableArray<string>> Losts)
+{
+    /// <summary>No pages.</summary>
+    public static Whereabouts None { get; } = new([], WhereaboutsSource.Order, null, []);
+
+    /// <summary>The file of the first page.</summary>
+    public const string First = "where.html";
+
+    // Rows of pages that are longer are slower than going on from the last stage that is shown.
+    private const int MostLevels = 12;
+
+    /// <summary>Works them out.</summary>
+    /// <param name="plan">The site.</param>
+    public static Whereabouts Build(SitePlan plan)
+    {
+        var standings = plan.Survey.Standings;
+        return standings is not null && TreeOf(plan, standings) is { } tree ? Of(plan, tree) : InOrder(plan);
+    }
+
+    private static PlaceTree? TreeOf(SitePlan plan, Standings standings)
+    {
+        Book[] books = [plan.Book, .. plan.Book.Translations];
+        var finders = Array.ConvertAll(books, book => (Book: book, Names: new NamesSaid(book.Box.Names, book.Language.Value)));
+        return PlaceTree.Build(standings, plan.Survey.Stages, OfStage, OfPosition);
+
+        IEnumerable<string> OfStage(int stage) => finders
+            .SelectMany(each => each.Names.In(each.Book.Stages[stage].Title.Value).Union(each.Names.In(each.Book.Stages[stage].Sign.Value)));
+
+        IEnumerable<string> OfPosition(string part, string position) => finders
+            .SelectMany(each => each.Book.Box.Parts.Where(one => one.Id.Value == part)
+                .Select(one => one.Details.GetValueOrDefault(position)?.Says?.Value).OfType<string>()
+                .SelectMany(says => each.Names.In(says)));
+    }
+
+    private static Whereabouts Of(SitePlan plan, PlaceTree tree)
+    {
+        var names = tree.Pages.Index().ToDictionary(each => each.Item, each => each.Index == 0 ? First : FileOf(plan, string.Join(' ', each.Item.Places.Members())));
+        var bySet = tree.Pages.ToDictionary(page => page.Places, page => names[page], Mechanism.Answers.Bits.ByContent);
+        var stages = plan.Book.Stages;
+        return new(
+            [
+                .. tree.Pages.Select(page => new WhereaboutsPage
+                {
+                    File = names[page],
+                    Signs = [.. page.Signs.Select(stage => stages[stage].Id.Value)],
+                    Lines =
+                    [
+                        .. page.Lines.Select(each => new WhereaboutsLine(
+                            new(tree.Machine.Variables[each.Line.Variable].Id, tree.Machine.Variables[each.Line.Variable].Positions[each.Line.Position]),
+                            each.Line.Is,
+                            EndOf(each.To))),
+                    ],
+                    None = page.None is { } none ? EndOf(none) : null,
+                    Known = [.. tree.NamesKnownTo(page)],
+                }),
+            ],
+            tree.Exact ? WhereaboutsSource.States : WhereaboutsSource.Stages,
+            tree.Rates,
+            [.. tree.Lost.Select(set => set.Select(stage => stages[stage].Id.Value).ToImmutableArray())]);
+
+        WhereaboutsEnd EndOf(PlaceEnd end) => end switch
+        {
+            PlaceEnd.ToStage(var stage) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
+            PlaceEnd.ToPage(var places) => new WhereaboutsEnd.Page(bySet[places]),
+            PlaceEnd.Lost(>= 0 and var stage, _) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
+            _ => new WhereaboutsEnd.Stage(plan.Survey.First.Append(stages[0].Id.Value).First()),
+        };
+    }
+
+    // Signs in the order in which stages become certain; who is past all of them goes on to the next.
+    private static Whereabouts InOrder(SitePlan plan)
+    {
+        var left = plan.Book.Stages.Where(stage => plan.Survey.Stages[stage.Id.Value].Reachable).Select(stage => stage.Id.Value).ToList();
+        var past = new HashSet<string>(StringComparer.Ordinal);
+        var levels = new List<string[]>();
+        while (levels.Count < MostLevels && left.Where(stage => past.IsSupersetOf(plan.Survey.Stages[stage].CertainBefore)).ToArray() is { Length: > 0 } level)
+        {
+            levels.Add(level);
+            left.RemoveAll(level.Contains);
+            past.UnionWith(level.Where(id => plan.Book.Stages.First(stage => stage.Id.Value == id) is { Optional: false, RedHerring: false }));
+        }
+
+        return new(
+            [
+                .. levels.Select((level, number) => new WhereaboutsPage
+                {
+                    File = File(number),
+                    Signs = [.. level],
+                    Lines = [],
+                    None = number + 1 < levels.Count ? new WhereaboutsEnd.Page(File(number + 1)) : null,
+                    Known = [],
+                }),
+            ],
+            WhereaboutsSource.Order,
+            null,
+            []);
+
+        string File(int number) => number == 0 ? First : FileOf(plan, $"past {string.Join(' ', levels.Take(number).SelectMany(level => level))}");
+    }
+
+    // Named by a digest of whom it is for, not by how deep it lies.
+    private static string FileOf(SitePlan plan, string places) => $"{Addresses.Derive(plan.Book.Identity, $"where {places}")}.html";
+}
+
+/// <summary>What the pages of “where am I?” were made from.</summary>
+internal enum WhereaboutsSource
+{
+    /// <summary>All states of the box: what is said holds in each.</summary>
+    States,
+
+    /// <summary>What is proved of the stages.</summary>
+    Stages,
+
+    /// <summary>The order of the stages alone.</summary>
+    Order,
+}
+
+/// <summary>One page.</summary>
+internal sealed record WhereaboutsPage
+{
+    /// <summary>Its file.</summary>
+    public required string File { get; init; }
+
+    /// <summary>The stages whose signs are shown; each leads to its stage.</summary>
+    public required ImmutableArray<string> Signs { get; init; }
+
+    /// <summary>The lines, of which the first true one counts.</summary>
+    public required ImmutableArray<WhereaboutsLine> Lines { get; init; }
+
+    /// <summary>Where “none of these” leads; null where nothing is left to ask.</summary>
+    public required WhereaboutsEnd? None { get; init; }
+
+    /// <summary>The ids of the names that its readers have all met.</summary>
+    public required ImmutableArray<string> Known { get; init; }
+}
+
+/// <summary>A line of a page.</summary>
+/// <param name="Placed">The part or thing, and the position.</param>
+/// <param name="Is">Whether it has that position, or has it not any more.</param>
+/// <param name="To">Where it leads.</param>
+internal sealed record WhereaboutsLine(Placed Placed, bool Is, WhereaboutsEnd To);
+
+/// <summary>Where an answer leads.</summary>
+internal abstract record WhereaboutsEnd
+{
+    /// <summary>To a stage.</summary>
+    public sealed record Stage(string Id) : WhereaboutsEnd;
+
+    /// <summary>To another page.</summary>
+    public sealed record Page(string File) : WhereaboutsEnd;
+}
