@@ -7,7 +7,7 @@ using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing; <c>check BOOK --table</c> measures its help.</summary>
+/// <summary><c>check BOOK</c>: says everything that is wrong and makes nothing; <c>check BOOK --table</c> measures its help and its “where am I?”.</summary>
 internal static class CheckVerb
 {
     public static Command Make(Terminal terminal, CancellationToken stop)
@@ -16,7 +16,7 @@ internal static class CheckVerb
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "sarif");
         var notes = Options.Notes();
-        var table = new Option<bool>("--table") { Description = "Print how long each step of help is and how hard to read, instead." };
+        var table = new Option<bool>("--table") { Description = "Print how long each step of help is and how hard to read, and how soon “Where am I?” finds a step, instead." };
         var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes, table };
         verb.Validators.Add(given =>
         {
@@ -24,18 +24,26 @@ internal static class CheckVerb
                 given.AddError("The table can be printed as text or as json, not as sarif.");
         });
         verb.SetAction(parsed => parsed.GetValue(table)
-            ? Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal)
+            ? Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal, stop)
             : Run(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
         return verb;
     }
 
-    private static int Table(string path, string format, Terminal terminal)
+    private static int Table(string path, string format, Terminal terminal, CancellationToken stop)
     {
         var (book, read) = Check.Names(path);
         if (book is null || book.Stages.IsEmpty)
             return OutcomePrinter.NotReady("There is no help to measure yet", read, terminal);
         var table = HelpTable.Measure(book);
-        terminal.Out.Write(format == "json" ? HelpTableText.WriteJson(table) : HelpTableText.Write(table));
+        var where = CheckedBook.At(path, null, terminal, stop) switch
+        {
+            Sound sound => WhereaboutsTable.Of(sound.Examined),
+            Faulty { Examined: { } examined } => WhereaboutsTable.Of(examined),
+            _ => null,
+        };
+        terminal.Out.Write(format == "json"
+            ? HelpTableText.WriteJson(table, json => WhereaboutsTable.WriteJson(json, where))
+            : $"{HelpTableText.Write(table)}\n{WhereaboutsTable.Write(where)}");
         return ExitCode.Fine;
     }
 

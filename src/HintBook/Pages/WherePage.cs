@@ -14,7 +14,7 @@ internal static class WherePage
 {
     /// <summary>The pages in one language.</summary>
     public static IEnumerable<SitePage> Build(LanguageSite site) => site.Where.Pages.Select(page => new SitePage(
-        site.Folder + page.File, Whereabouts.First, $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null}", () => Names(site, page)));
+        site.Folder + page.File, Whereabouts.First, $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {IsLast(page)}", () => Names(site, page)));
 
     /// <summary>What the author is told of the pages: places that nothing tells apart, and photos of positions that no page shows.</summary>
     /// <param name="plan">The site.</param>
@@ -25,12 +25,16 @@ internal static class WherePage
     private static ScriptObject Names(LanguageSite site, WhereaboutsPage page) => site.Page(
         PageHead.Build(site, "where", page.File),
         ("first", page.File == Whereabouts.First),
+        ("last", IsLast(page)),
         ("signs", View.List(page.Signs.Select(stage => StageLink.Of(site, stage)))),
         ("lines", View.List(page.Lines.Select(line => View.Of(
-            ("says", Words(site, line)),
+            ("says", Capital(Words(site, line))),
             ("href", Address(site, line.To)),
             ("photo", PhotoOf(site.Book, line) is { } photo ? PhotoView.Build(photo, site) : null))))),
         ("none", page.None is { } none ? Address(site, none) : null));
+
+    // Whom nothing fits on such a page is told of other ways out: a dead end can't be recognised from inside.
+    private static bool IsLast(WhereaboutsPage page) => !page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Page>().Any();
 
     private static string Address(LanguageSite site, WhereaboutsEnd end) => end switch
     {
@@ -38,6 +42,8 @@ internal static class WherePage
         WhereaboutsEnd.Page(var file) => file,
         _ => throw new InvalidOperationException("an answer leads somewhere"),
     };
+
+    private static string Capital(string line) => line.Length == 0 ? line : char.ToUpperInvariant(line[0]) + line[1..];
 
     // A label and what is said of it: a sentence glued together would be wrong in half of the languages.
     private static string Words(LanguageSite site, WhereaboutsLine line)

@@ -1,172 +1,150 @@
 using System.Collections.Immutable;
-using CsCheck;
 using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Tests.Books;
 using HintBook.Tests.House;
+using HintBook.Tests.Mechanism;
 
 namespace HintBook.Tests.Pages;
 
-// “Where am I?”: a reader in the middle of the box finds their stage by its sign, and meets no sign that isn't certain yet.
+// “Where am I?”: what its pages show. What they may ask, and that they lead somewhere, is tried in Walking and in Mechanism/Places.
 public class WhereTests
 {
     [Theory]
     [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
-    public void The_first_question_names_only_what_shows_on_the_closed_box(string theme)
+    public void A_page_shows_signs_then_lines_of_which_the_first_true_one_counts(string theme)
     {
-        var answers = Sites.Parse(Sites.Pages(Lids(), theme)["where.html"]).QuerySelectorAll(".choice > summary").Select(each => each.TextContent.Trim());
+        var pages = Sites.Pages(Cupboards(), theme);
+        var first = Sites.Parse(pages["where.html"]);
+        var second = Sites.Parse(pages[first.QuerySelectorAll("ol.lines a")[1].GetAttribute("href")!]);
 
-        Assert.Equal(["the roof", "the door", "Nothing of it yet"], answers);
-    }
-
-    [Theory]
-    [InlineData(true, "the roof (lifted off)", "The roof beside the box.")]
-    [InlineData(false, "the roof", null)]
-    public void The_words_and_the_photo_of_a_position_stand_there_if_it_shows_on_the_closed_box(bool seen, string says, string? alt)
-    {
-        var off = new PositionDetails { Says = A.Value("lifted off"), Seen = seen, Photo = A.Photo("off.jpg", Place.Position, "The roof beside the box.") };
-        var book = A.Book(A.Stage("roof", A.Change("roof", "off")), A.Stage("end")) with
-        {
-            Box = new Box
-            {
-                Parts = [A.Part("roof", "on", "off") with { Seen = true, Details = ImmutableDictionary<string, PositionDetails>.Empty.Add("off", off) }],
-            },
-        };
-
-        var plan = Sites.Plan(book, Certain(book, stage => stage == "end" ? ["roof"] : []));
-        var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
-        var choice = Sites.Parse(Sites.Texts(site.Files)["where.html"]).QuerySelector(".choice > summary");
-
-        Assert.Equal(says, choice?.QuerySelector("span")?.TextContent);
-        Assert.Equal(alt, choice?.QuerySelector("img")?.GetAttribute("alt"));
-        Assert.Equal(seen ? [] : ["HB7222"], findings.All.Select(finding => finding.Code.Id));
-    }
-
-    [Fact]
-    public void An_answer_leads_to_the_stages_that_follow_it_and_further_on_to_the_next() => Assert.Equal(
-        ["the roof: under the roof | shelf", "the door: end", "nothing: roof"],
-        WherePage.AnswersOf(Lids()).Select(answer =>
-            $"{(answer.Parts.IsEmpty ? "nothing" : string.Join(", ", answer.Parts.Select(part => $"the {part}")))}: "
-            + string.Join(" | ", answer.Levels.Select(level => string.Join(", ", level.Select(stage => stage.Replace('-', ' ')))))));
-
-    [Fact]
-    public void A_box_that_shows_nothing_on_the_outside_begins_with_the_first_signs()
-    {
-        var page = Sites.Parse(Sites.Pages(Sites.Plan(A.Book(A.Stage("lid"), A.Stage("jar"))))["where.html"]);
-
-        Assert.Empty(page.QuerySelectorAll(".choice"));
-        Assert.Equal("lid-sign", page.QuerySelector(".stages a")!.TextContent);
+        Assert.Equal(["The upper door: as it came", "The lower door: as it came"], first.QuerySelectorAll("ol.lines a").Select(link => link.TextContent));
+        Assert.Equal("None of these", first.QuerySelector(".none a")?.TextContent);
+        Assert.Equal(["rhymesign"], second.QuerySelectorAll("ul.stages a").Select(link => link.TextContent));
     }
 
     [Theory]
     [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
-    public void Titles_are_not_shown_there(string theme)
-    {
-        var page = Sites.Parse(Sites.Pages(Lids(), theme)["where.html"]);
+    public void Titles_are_not_shown_there(string theme) =>
+        Assert.All(WherePages(Sites.Pages(Cupboards(), theme)), page =>
+            Assert.DoesNotContain("title", Sites.Parse(page.Value).Body!.TextContent, StringComparison.Ordinal));
 
-        Assert.DoesNotContain("-title", page.Body!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("shelf-sign", page.Body.TextContent, StringComparison.Ordinal);
+    [Fact]
+    public void The_signs_of_later_pages_do_not_stand_in_the_source_of_the_first() =>
+        Assert.DoesNotContain("lowersign", Sites.Pages(Cupboards())["where.html"], StringComparison.Ordinal);
+
+    [Fact]
+    public void Every_page_but_the_first_leads_back_to_it()
+    {
+        var pages = WherePages(Sites.Pages(Cupboards()));
+
+        Assert.True(pages.Count > 1);
+        Assert.All(pages, page => Assert.Equal(
+            page.Key == "where.html" ? 0 : 1,
+            Sites.Parse(page.Value).QuerySelectorAll("main a[href='where.html']").Length));
     }
 
     [Fact]
-    public void A_stage_that_is_far_away_is_a_note_that_says_what_brings_it_nearer()
+    public void Where_nothing_is_left_to_ask_the_box_can_be_put_back_or_the_maker_asked()
     {
-        var book = A.Book([.. Enumerable.Range(1, 5).Select(number => A.Stage($"s{number}"))]);
-        var plan = Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)));
+        var pages = WherePages(Sites.Pages(Cupboards()));
+        var last = pages.Values.Select(Sites.Parse).Where(page => page.QuerySelector("main a[href='reset.html']") is not null).ToArray();
 
-        var (_, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
-
-        Assert.Equal(["s3-title", "s4-title", "s5-title"], findings.All.Select(finding => finding.Message.Split('“', '”')[3]));
-        Assert.All(findings.All, finding =>
-        {
-            Assert.Equal(PageFindings.FarAwayCode, finding.Code);
-            Assert.Contains("seen: true", finding.Help, StringComparison.Ordinal);
-        });
+        Assert.NotEmpty(last);
+        Assert.All(last, page => Assert.DoesNotContain(
+            page.QuerySelectorAll(".stages a, .none a"), link => pages.ContainsKey(link.GetAttribute("href")!)));
     }
 
-    // The law behind the page, for boxes whose stages need any of the earlier ones.
+    [Theory]
+    [InlineData(true, "The lower door: closed", "The doors, closed.")]
+    [InlineData(false, "The lower door: closed", null)]
+    public void The_words_of_a_position_stand_there_and_its_photo_if_it_shows_on_the_closed_box(bool shows, string says, string? alt)
+    {
+        var closed = new PositionDetails { Says = A.Value("closed"), Seen = shows, Photo = A.Photo("closed.jpg", Place.Position, "The doors, closed.") };
+        var plan = Cupboards(closed);
+        var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
+        var line = Sites.Parse(Sites.Texts(site.Files)["where.html"]).QuerySelectorAll("ol.lines li")[1];
+
+        Assert.Equal(says, line.QuerySelector("a")!.TextContent);
+        Assert.Equal(alt, line.QuerySelector("img")?.GetAttribute("alt"));
+        Assert.Equal(shows ? [] : ["HB7222"], findings.All.Select(finding => finding.Code.Id));
+    }
+
     [Fact]
-    public void No_sign_is_shown_before_everything_that_comes_before_it_was_attested() =>
-        Boxes.Sample(plan =>
-        {
-            foreach (var answer in WherePage.AnswersOf(plan))
+    public void A_box_whose_states_are_not_known_shows_the_signs_in_the_order_of_its_stages()
+    {
+        var book = A.Book(A.Stage("lid"), A.Stage("tray"), A.Stage("jar"));
+        var pages = WherePages(Sites.Pages(Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)))));
+
+        Assert.Equal("lid-sign", Sites.Parse(pages["where.html"]).QuerySelector(".stages a")!.TextContent);
+        Assert.Equal(["jar-sign", "lid-sign", "tray-sign"], pages.Values.SelectMany(page => Sites.Parse(page).QuerySelectorAll(".stages a"))
+            .Select(link => link.TextContent).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Places_that_nothing_tells_apart_are_a_note_that_says_what_would()
+    {
+        var (_, findings) = Site.Build(Ways(), Theme.BuiltIn(Theme.Default).Theme);
+
+        var note = Assert.Single(findings.All);
+        Assert.Equal("HB7223", note.Code.Id);
+        Assert.Contains("“doorwaytitle” or “hatchwaytitle”", note.Message, StringComparison.Ordinal);
+        Assert.Contains("seen: true", note.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_the_example_every_place_is_found_soon()
+    {
+        var where = WhereaboutsTable.Of(Assert.IsType<Sound>(HintBook.Checking.Check.Run(Path.Combine(Repository.Root, "content-example"))).Examined);
+
+        Assert.Equal("states", where.From);
+        Assert.Equal(1, where.Found);
+        Assert.InRange(where.Taps!.Value, 1, 2.6);
+        Assert.InRange(where.Most!.Value, 1, 4);
+    }
+
+    private static ImmutableSortedDictionary<string, string> WherePages(ImmutableSortedDictionary<string, string> pages) =>
+        pages.Where(page => page.Value.Contains("<body class=\"where\"", StringComparison.Ordinal)).ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+    // Two doors, one after the other; behind the first three things are found one by one.
+    private static SitePlan Cupboards(PositionDetails? closed = null) => Surveyed(new BoxBuilder()
+        .Part("upper", "shut", "open").Part("lower", "shut", "open").Fact("rhyme").Fact("sum").Fact("word").Thing("jar")
+        .Stage("upper", "", "upper=open").Stage("rhyme", "upper=open", "rhyme=known").Stage("sum", "rhyme", "sum=known").Stage("word", "sum", "word=known")
+        .Stage("lower", "word", "lower=open").Stage("end", "lower=open", "jar")
+        .Goal("jar").Build() is var book
+            ? book with
             {
-                var known = plan.Book.Box.Parts.Where(part => answer.Parts.Contains(part.Id.Value))
-                    .SelectMany(part => Movers(plan, part).Select(mover => Before(plan, mover).Add(mover)).Aggregate((one, other) => one.Intersect(other)))
-                    .ToImmutableHashSet();
-                foreach (var level in answer.Levels)
+                Box = book.Box with
                 {
-                    Assert.All(level, stage => Assert.Subset(known.ToHashSet(), Before(plan, stage).ToHashSet()));
-                    known = known.Union(level);
-                }
+                    Parts =
+                    [
+                        .. book.Box.Parts.Select(part => part with
+                        {
+                            Name = $"the {part.Name} door",
+                            Seen = true,
+                            Details = closed is null || part.Id.Value != "lower" ? part.Details : part.Details.Add("shut", closed),
+                        }),
+                    ],
+                },
             }
-        });
+            : throw new InvalidOperationException());
 
-    [Fact]
-    public void Every_stage_of_a_box_of_a_few_stages_is_found() =>
-        Boxes.Sample(plan => Assert.Equal(
-            plan.Book.Stages.Select(stage => stage.Id.Value).Order(StringComparer.Ordinal),
-            WherePage.AnswersOf(plan).SelectMany(answer => answer.Levels).SelectMany(level => level)
-                .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+    private static SitePlan Ways() => Surveyed(new BoxBuilder().Part("left", "shut", "open").Part("right", "shut", "open").Thing("jar")
+        .Stage("door", "", "left=open").Stage("doorway", "left=open", "jar")
+        .Stage("hatch", "", "right=open").Stage("hatchway", "right=open", "jar")
+        .Goal("jar").Build());
 
-    [Fact]
-    public void In_the_example_every_stage_is_found_and_most_by_three_taps()
+    private static SitePlan Surveyed(Book book)
     {
-        var plan = Assert.IsType<Sound>(HintBook.Checking.Check.Run(Path.Combine(Repository.Root, "content-example"))).Examined.Site.Plan;
-
-        // One tap for the answer, one for each “I'm past all of these”, one for the sign itself.
-        var taps = WherePage.AnswersOf(plan)
-            .SelectMany(answer => answer.Levels.SelectMany((level, deep) => level.Select(stage => (Stage: stage, Taps: deep + 2))))
-            .GroupBy(each => each.Stage, (stage, ways) => (stage, Taps: ways.Min(way => way.Taps)))
-            .ToArray();
-        Assert.Equal(plan.Book.Stages.Length, taps.Length);
-        Assert.InRange(taps.Count(stage => stage.Taps > 3), 0, 4);
-        Assert.InRange(taps.Max(stage => stage.Taps), 2, 5);
-    }
-
-    // The roof and the door show on the closed box, the shelf doesn't; the spring moves by itself whenever one likes.
-    private static SitePlan Lids()
-    {
-        var book = A.Book(
-            A.Stage("roof", A.Change("roof", "off")),
-            A.Stage("under-the-roof", A.Change("shelf", "out")),
-            A.Stage("shelf", A.Change("door", "open")),
-            A.Stage("end", A.Gives("jar"))) with
+        var told = book with
         {
-            Box = new Box
-            {
-                Parts =
-                [
-                    A.Part("roof", "on", "off") with { Seen = true },
-                    A.Part("shelf", "in", "out"),
-                    A.Part("door", "shut", "open") with { Seen = true },
-                    A.Part("spring", "up", "down") with { Seen = true, Free = true },
-                ],
-                Things = [A.Thing("jar")],
-            },
+            Stages = [.. book.Stages.Select(stage => A.Stage(stage.Id.Value) with { Moves = stage.Moves, Title = A.Value($"{stage.Id}title"), Sign = A.Value($"{stage.Id}sign") })],
         };
-        return Sites.Plan(book, Certain(book, stage => book.Stages.Select(each => each.Id.Value).TakeWhile(id => id != stage)));
-    }
-
-    private static readonly Gen<SitePlan> Boxes =
-        from size in Gen.Int[1, 7]
-        from needs in Gen.Bool.Array[size].Array[size]
-        from shows in Gen.Bool.Array[size]
-        select Random(size, needs, shows);
-
-    private static SitePlan Random(int size, bool[][] needs, bool[] shows)
-    {
-        string[] ids = [.. Enumerable.Range(0, size).Select(number => $"s{number}")];
-        var before = new Dictionary<string, ImmutableSortedSet<string>>();
-        for (var i = 0; i < size; i++)
-            before[ids[i]] = [.. Enumerable.Range(0, i).Where(j => needs[i][j]).SelectMany(j => before[ids[j]].Add(ids[j]))];
-        var book = A.Book([.. ids.Select(id => A.Stage(id, A.Change($"part-{id}", "moved")))]) with
-        {
-            Box = new Box { Parts = [.. ids.Select((id, i) => A.Part($"part-{id}", "still", "moved") with { Seen = shows[i] })] },
-        };
-        return Sites.Plan(book, Certain(book, stage => before[stage]));
+        var (survey, findings) = Surveyor.Survey(told, whole: true);
+        Assert.True(survey is not null, string.Join("\n", findings.All.Select(finding => finding.Message)));
+        return Sites.Plan(told, survey);
     }
 
     private static Survey Certain(Book book, Func<string, IEnumerable<string>> before)
@@ -174,16 +152,7 @@ public class WhereTests
         var survey = A.Survey(book);
         return survey with
         {
-            Stages = survey.Stages.ToImmutableDictionary(
-                stage => stage.Key,
-                stage => stage.Value with { CertainBefore = [.. before(stage.Key)] }),
+            Stages = survey.Stages.ToImmutableDictionary(stage => stage.Key, stage => stage.Value with { CertainBefore = [.. before(stage.Key)] }),
         };
     }
-
-    private static ImmutableHashSet<string> Before(SitePlan plan, string stage) => [.. plan.Survey.Stages[stage].CertainBefore];
-
-    private static IEnumerable<string> Movers(SitePlan plan, Part part) =>
-        from stage in plan.Book.Stages
-        where stage.Moves.Any(move => move.Changes.Any(change => change.Name.Value == part.Id.Value))
-        select stage.Id.Value;
 }

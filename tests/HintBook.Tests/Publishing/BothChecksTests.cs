@@ -144,7 +144,7 @@ public class BothChecksTests
         using var site = new HintBook.Tests.Audit.Site();
         foreach (var file in HintBook.Pages.Site.Build(plan, Parlour).Site.Files)
             site.Write(file.Path, file.Content().ToArray());
-        var table = AuditTables.Build(book, [Leaks.In(book, survey).MayBeSaid], plan.Addresses, Parlour, []);
+        var table = AuditTables.Build(book, [Leaks.In(book, survey).MayBeSaid], plan.Addresses, Parlour, [], Whereabouts.None);
         return [.. site.Audit(table).Faults.Where(fault => fault.Secret is not null)];
     }
 }

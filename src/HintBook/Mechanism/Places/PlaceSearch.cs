@@ -66,6 +66,8 @@ internal sealed class PlaceSearch
     {
         var pages = new Dictionary<Bits, PlacePage>(Bits.ByContent);
         var order = new List<Bits>();
+        if (EndOf(all) is not PlaceEnd.ToPage)
+            return [new(all, [.. Enumerable.Range(0, next.Length).Where(stage => all.IsWithin(next[stage]))], [], EndOf(all) as PlaceEnd.Lost)];
         Write(all, WantedTaps);
         return [.. order.Select(set => pages[set])];
 

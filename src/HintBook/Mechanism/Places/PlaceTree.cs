@@ -40,7 +40,7 @@ internal sealed class PlaceTree
     /// <summary>Whether the pages were made from the box's own states.</summary>
     public bool Exact => standings.Exact;
 
-    /// <summary>Builds the pages.</summary>
+    /// <summary>Builds the pages; null where no stage ever leads on.</summary>
     /// <param name="standings">Where a reader may stand.</param>
     /// <param name="survey">What is known of the stages.</param>
     /// <param name="said">By stage: the names that its title and its sign mention, in any language.</param>
@@ -51,13 +51,13 @@ internal sealed class PlaceTree
         Func<int, IEnumerable<string>> said,
         Func<string, string, IEnumerable<string>> saidOf)
     {
-        if (standings.All.IsEmpty)
-            return null;
         var machine = standings.Things.Machine;
         var known = KnownBy(standings.Things);
         var variables = machine.Variables.Select((variable, v) => (variable.Id, v)).ToDictionary(each => each.Id, each => each.v, StringComparer.Ordinal);
         int[][] named = [.. Enumerable.Range(0, machine.StageActs.Length).Select(stage => Secret(said(stage)))];
         var places = Merged(standings, new StandIns(standings, survey, stage => named[stage], known).In);
+        if (places.IsEmpty)
+            return null;
         var all = Bits.All(places.Length);
         var lines = Line.All(standings, places, KnowsWords);
         var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, lines, LastDone, greedy)).ToArray();

@@ -35,7 +35,9 @@ public static class HelpTableText
     /// For programs: <c>{"language","graded","steps":[{"stage","title","tier","words","sentences","grade"}]}</c>; <c>grade</c> is null
     /// where none is known.
     /// </summary>
-    public static string WriteJson(HelpTable table) => JsonText.Write(json =>
+    /// <param name="table">The table.</param>
+    /// <param name="besides">Writes what else is told of the book.</param>
+    public static string WriteJson(HelpTable table, Action<System.Text.Json.Utf8JsonWriter>? besides = null) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("language", table.Language);
@@ -57,6 +59,7 @@ public static class HelpTableText
         }
 
         json.WriteEndArray();
+        besides?.Invoke(json);
         json.WriteEndObject();
     });
 

@@ -1,0 +1,95 @@
+using CsCheck;
+using HintBook.Books;
+using HintBook.Mechanism;
+using HintBook.Mechanism.Places;
+using HintBook.Tests.House;
+
+namespace HintBook.Tests.Mechanism.Places;
+
+/// <summary>“Where am I?” as identification. Laws that the finished pages must keep are tried with a program of their own, in Pages/Walking.</summary>
+public class PlaceTreeTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void Every_place_of_a_box_ends_at_a_next_stage_or_among_those_that_nothing_tells_apart() =>
+        RandomBoxes.Any.Sample(
+            book =>
+            {
+                if (Tree(book) is { } tree)
+                    Assert.True(tree.Rates.Found >= 1 - 1e-9 || tree.Lost.Any(), $"{tree.Rates}");
+            },
+            iter: 400);
+
+    [Theory]
+    [InlineData(10, 5.0, 7)]
+    [InlineData(20, 3.8, 5)]
+    public void A_straight_box_of_sixty_stages_takes_few_taps_if_parts_show(int visible, double average, int most)
+    {
+        var box = Straight(60, visible);
+        var tree = Tree(box);
+
+        output.WriteLine($"{visible} parts that show: {tree!.Rates}");
+        Assert.Equal(1, tree.Rates.Found);
+        Assert.InRange(tree.Rates.Taps, 1, average);
+        Assert.InRange(tree.Rates.Most, 1, most);
+    }
+
+    [Fact]
+    public void Where_two_ways_lead_in_and_nothing_shows_which_was_taken_nothing_tells_the_places_apart()
+    {
+        Assert.Equal(["door-in, hatch-in"], Tree(TwoWays(shows: false))!.Lost.Select(lost => string.Join(", ", lost.Select(stage => TwoWays(false).Stages[stage].Id.Value))));
+        Assert.Empty(Tree(TwoWays(shows: true))!.Lost);
+        Assert.Equal(1, Tree(TwoWays(shows: true))!.Rates.Found);
+    }
+
+    [Fact]
+    public void A_box_with_too_many_states_is_asked_by_what_is_proved_of_its_stages()
+    {
+        var tree = Tree(LargeBoxes.Rooms(12));
+
+        Assert.NotNull(tree);
+        Assert.False(tree.Exact);
+        Assert.Equal(1, tree.Rates.Found, 6);
+    }
+
+    [Fact]
+    public void Of_a_box_that_opens_in_any_order_too_many_sets_of_stages_may_be_done() =>
+        Assert.Null(Surveyor.Survey(LargeBoxes.Gated(60), whole: true).Survey!.Standings);
+
+    private static PlaceTree? Tree(Book book) =>
+        Surveyed(book) is { Standings: { } standings } survey ? PlaceTree.Build(standings, survey.Stages, _ => [], (_, _) => []) : null;
+
+    private static Survey Surveyed(Book book)
+    {
+        var (survey, findings) = Surveyor.Survey(book, whole: true);
+        Assert.True(survey is not null, string.Join("\n", findings.All.Select(finding => finding.Message)));
+        return survey;
+    }
+
+    private static Book Straight(int stages, int visible)
+    {
+        var box = new BoxBuilder();
+        for (var i = 1; i <= stages; i++)
+            box.Fact($"f{i}");
+        for (var part = 1; part <= visible; part++)
+            box.Part($"p{part}", "shut", "open");
+        for (var (i, part) = (1, 1); i <= stages; i++)
+        {
+            var opens = part <= visible && i == (int)Math.Round(part * (double)stages / (visible + 1));
+            box.Stage($"s{i}", i == 1 ? "" : $"f{i - 1}", opens ? $"p{part++}=open, f{i}=known" : $"f{i}=known");
+        }
+
+        return Shown(box.Goal($"f{stages}").Build());
+    }
+
+    private static Book TwoWays(bool shows)
+    {
+        var box = new BoxBuilder().Part("door", "shut", "open").Part("hatch", "shut", "open").Thing("jar")
+            .Stage("door-opens", "", "door=open").Stage("door-in", "door=open", "jar")
+            .Stage("hatch-opens", "", "hatch=open").Stage("hatch-in", "hatch=open", "jar")
+            .Goal("jar").Build();
+        return shows ? Shown(box) : box;
+    }
+
+    private static Book Shown(Book book) =>
+        book with { Box = book.Box with { Parts = [.. book.Box.Parts.Select(part => part with { Seen = true })] } };
+}
