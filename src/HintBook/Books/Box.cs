@@ -84,6 +84,11 @@ public sealed record Part : Named
     /// <summary>A position as people call it; without words of the author's the id with its hyphens as spaces.</summary>
     public string Say(string position) => Details.GetValueOrDefault(position)?.Says?.Value ?? position.Replace('-', ' ');
 
+    /// <summary>
+    /// When its position can be seen although it doesn't show on the closed box: then “where am I?” may ask about it once its name is known. Empty for never.
+    /// </summary>
+    public ImmutableArray<Condition> ShowsWhen { get; init; } = [];
+
     /// <summary>Whether the part shows on the closed box while it is in a position: then the words and the photo of the position may stand outside.</summary>
     public bool ShowsAt(string position) => Details.TryGetValue(position, out var details) ? details.Seen : Seen;
 

@@ -21,6 +21,7 @@ public static class NameCheck
             .. InConditions(book.Goal, names),
             .. book.Box.Parts.SelectMany(part => InConditions(part.Needs, names)),
             .. book.Box.Names.SelectMany(named => InConditions(named.Behind ?? [], names)),
+            .. book.Box.Parts.SelectMany(part => InConditions(part.ShowsWhen, names)),
             .. BehindCheck.Circles(book, names),
             .. moves.SelectMany(move => InConditions(move.Needs, names)),
             .. moves.SelectMany(move => InChanges(move.Changes, names)),

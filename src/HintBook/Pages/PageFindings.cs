@@ -30,7 +30,8 @@ internal static class PageFindings
             next[^1].Sign.At,
             $"“Where am I?” can’t tell whether {Words.List(next.Select(stage => $"“{stage.Title}”"), "or")} is next: all that a reader may be asked is the same.",
             "Mark a part that shows on the closed box and moves in between with “seen: true”, and give its positions words "
-                + "(“positions: { up: folded up, down: { says: hangs down, seen: true } }”). Until then such a reader is sent on from the last step that is certainly done.");
+                + "(“positions: { up: folded up, down: { says: hangs down, seen: true } }”); or tell when a part inside can be seen (“shows-when: { roof: off }”). "
+                + "Until then such a reader is sent on from the last step that is certainly done.");
     }
 
     public static Finding NoSuchTheme(Located<string> theme, IEnumerable<string> known) => UnknownTheme.At(

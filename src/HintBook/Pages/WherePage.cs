@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism;
+using HintBook.Mechanism.Places;
 using HintBook.Text;
 using Scriban.Runtime;
 
@@ -50,19 +51,20 @@ internal static class WherePage
     {
         var named = site.Book.Box.Names.First(named => named.Id.Value == line.Placed.Name);
         var says = (named as Part)?.Details.GetValueOrDefault(line.Placed.Position)?.Says?.Value;
-        return (named, line.Is) switch
+        return (named, line.Says) switch
         {
-            (Thing, true) => site.Words.Say("where_in_hand", ("thing", named.Name)),
-            (Thing, false) => site.Words.Say("where_not_in_hand", ("thing", named.Name)),
-            (_, true) when says is not null => site.Words.Say("where_position", ("part", named.Name), ("position", says)),
-            (_, true) => site.Words.Say("where_as_it_came", ("part", named.Name)),
-            (_, false) => site.Words.Say("where_moved", ("part", named.Name)),
+            (_, LineSays.OutOfSight) => site.Words.Say("where_out_of_sight", ("part", named.Name)),
+            (Thing, LineSays.Is) => site.Words.Say("where_in_hand", ("thing", named.Name)),
+            (Thing, _) => site.Words.Say("where_not_in_hand", ("thing", named.Name)),
+            (_, LineSays.Is) when says is not null => site.Words.Say("where_position", ("part", named.Name), ("position", says)),
+            (_, LineSays.Is) => site.Words.Say("where_as_it_came", ("part", named.Name)),
+            _ => site.Words.Say("where_moved", ("part", named.Name)),
         };
     }
 
     // Photos of positions that don't show on the closed box may show more than a reader knows.
     private static Photo? PhotoOf(Book book, WhereaboutsLine line) =>
-        line.Is && book.Box.Parts.FirstOrDefault(part => part.Id.Value == line.Placed.Name) is { } part && part.ShowsAt(line.Placed.Position)
+        line.Says == LineSays.Is && book.Box.Parts.FirstOrDefault(part => part.Id.Value == line.Placed.Name) is { } part && part.ShowsAt(line.Placed.Position)
             ? part.Details.GetValueOrDefault(line.Placed.Position)?.Photo
             : null;
 

@@ -64,7 +64,7 @@ internal sealed record Whereabouts(
                     [
                         .. page.Lines.Select(each => new WhereaboutsLine(
                             new(tree.Machine.Variables[each.Line.Variable].Id, tree.Machine.Variables[each.Line.Variable].Positions[each.Line.Position]),
-                            each.Line.Is,
+                            each.Line.Says,
                             EndOf(each.To))),
                     ],
                     None = page.None is { } none ? EndOf(none) : null,
@@ -153,9 +153,9 @@ internal sealed record WhereaboutsPage
 
 /// <summary>A line of a page.</summary>
 /// <param name="Placed">The part or thing, and the position.</param>
-/// <param name="Is">Whether it has that position, or has it not any more.</param>
+/// <param name="Says">What it says of the position.</param>
 /// <param name="To">Where it leads.</param>
-internal sealed record WhereaboutsLine(Placed Placed, bool Is, WhereaboutsEnd To);
+internal sealed record WhereaboutsLine(Placed Placed, LineSays Says, WhereaboutsEnd To);
 
 /// <summary>Where an answer leads.</summary>
 internal abstract record WhereaboutsEnd

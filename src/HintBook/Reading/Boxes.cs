@@ -53,6 +53,7 @@ internal static class Boxes
             Place = part.Keys.Text("place")?.Value,
             Behind = Moves.Behind(part.Keys["behind"]),
             Needs = Moves.Conditions(part.Keys["needs"]),
+            ShowsWhen = Moves.Behind(part.Keys["shows-when"]) ?? [],
         };
     }
 

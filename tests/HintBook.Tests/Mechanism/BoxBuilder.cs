@@ -157,7 +157,7 @@ internal sealed class BoxBuilder
 
     private static Located<string> At(string text) => new(text, File.Top);
 
-    private static ImmutableArray<Condition> Conditions(string text) => [.. Split(text, ',').Select(Condition)];
+    public static ImmutableArray<Condition> Conditions(string text) => [.. Split(text, ',').Select(Condition)];
 
     private static Condition Condition(string text)
     {

@@ -49,6 +49,8 @@ internal static class Compiler
             .Select((reaction, number) => new Rule(number, clauses.Of(reaction.When), Effects(reaction.Changes, reaction.When, numbers, variables)))
             .ToImmutableArray();
         var goal = clauses.Of(book.Goal);
+        var shown = book.Box.Parts.Where(part => part is { ShowsWhen.IsEmpty: false, Seen: false }).DistinctBy(part => part.Id.Value)
+            .ToImmutableDictionary(part => numbers[part.Id.Value], part => clauses.Of(part.ShowsWhen));
         return clauses.TooMany
             ? Empty(
                 book,
@@ -64,6 +66,7 @@ internal static class Compiler
                 Goal = goal,
                 StageActs = stageActs.ToImmutable(),
                 Behind = reach.All(),
+                ShowsWhen = shown,
             }.AtRest();
 
         void Add(Move move, Step step, ImmutableArray<Clause> after, int stage, IEnumerable<Effect> marked)

@@ -38,6 +38,9 @@ internal sealed record Machine
     /// <summary>For each variable that lies behind something: what must hold for a hand to get at it.</summary>
     public ImmutableDictionary<int, ImmutableArray<Clause>> Behind { get; init; } = ImmutableDictionary<int, ImmutableArray<Clause>>.Empty;
 
+    /// <summary>For each part that isn't seen on the closed box but sometimes inside: when its position can be seen.</summary>
+    public ImmutableDictionary<int, ImmutableArray<Clause>> ShowsWhen { get; init; } = ImmutableDictionary<int, ImmutableArray<Clause>>.Empty;
+
     /// <summary>Why the book cannot be explored at all, or null.</summary>
     public string? Refused { get; init; }
 

@@ -21,6 +21,7 @@ internal sealed class ToldApart
         [
             .. book.Goal,
             .. book.Box.Parts.SelectMany(part => part.Needs),
+            .. book.Box.Parts.SelectMany(part => part.ShowsWhen),
             .. book.Box.Names.SelectMany(name => name.Behind ?? []),
             .. book.Box.Reactions.SelectMany(reaction => reaction.When),
             .. moves.SelectMany(move => move.Needs),
@@ -35,6 +36,9 @@ internal sealed class ToldApart
             .. changes.Select(change => (change.Name.Value, change.Position.Value)),
         ];
     }
+
+    /// <summary>Whether a position that is kept stands for itself alone.</summary>
+    public bool IsOne(Named name, string position) => Of(name).Length == name.Positions.Length || position == name.Positions[0] || named.Contains((name.Id.Value, position));
 
     /// <summary>The positions that are kept, in their order.</summary>
     public ImmutableArray<string> Of(Named name)

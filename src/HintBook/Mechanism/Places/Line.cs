@@ -1,17 +1,34 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism.Answers;
+using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Places;
 
+/// <summary>What a line says of a name.</summary>
+internal enum LineSays
+{
+    /// <summary>It has the position.</summary>
+    Is,
+
+    /// <summary>It hasn't the position any more.</summary>
+    IsNot,
+
+    /// <summary>It can't be seen now.</summary>
+    OutOfSight,
+}
+
 /// <summary>Something that a reader can look at and say whether it is so.</summary>
 /// <param name="Variable">The name that it is about.</param>
-/// <param name="Position">The position that it has.</param>
-/// <param name="Is">Whether it has that position, or has it not any more.</param>
-internal sealed record Line(int Variable, int Position, bool Is)
+/// <param name="Position">The position that is meant.</param>
+/// <param name="Says">What it says of the position.</param>
+internal sealed record Line(int Variable, int Position, LineSays Says)
 {
-    /// <summary>Where it is true, among the places.</summary>
+    /// <summary>Where it is true, or may be, among the places.</summary>
     public required Bits True { get; init; }
+
+    /// <summary>Where it is false, or may be: both where the position isn't known.</summary>
+    public required Bits False { get; init; }
 
     /// <summary>Where it tells nothing that isn't known.</summary>
     public required Bits MayBeAsked { get; init; }
@@ -20,76 +37,85 @@ internal sealed record Line(int Variable, int Position, bool Is)
     /// <param name="standings">The box.</param>
     /// <param name="places">Where readers may stand.</param>
     /// <param name="knowsWords">Whether the words for a position tell nothing new in a place.</param>
-    public static ImmutableArray<Line> All(Standings standings, ImmutableArray<Standing> places, Func<Standing, int, int, bool> knowsWords)
+    /// <param name="knowsName">Whether the name of a variable is known in a place.</param>
+    public static ImmutableArray<Line> All(
+        Standings standings, ImmutableArray<Standing> places, Func<Standing, int, int, bool> knowsWords, Func<Standing, int, bool> knowsName)
     {
+        var machine = standings.Things.Machine;
+        var apart = new ToldApart(machine.Book);
         var lines = ImmutableArray.CreateBuilder<Line>();
         foreach (var (number, v) in standings.Asked.Index())
         {
-            var variable = standings.Things.Machine.Variables[v];
-            if (variable.Named is Part part)
+            if (machine.Variables[v].Named is Part part)
+                OfPart(number, v, part);
+            else if (machine.Variables[v].Positions.IndexOf(Thing.InHand) is >= 0 and var held)
+                OfThing(number, v, held);
+        }
+
+        return [.. lines.Where(line => !line.True.IsEmpty && !line.False.IsEmpty && !line.MayBeAsked.IsEmpty)];
+
+        void OfPart(int number, int v, Part part)
+        {
+            var named = Where(place => part.Seen || knowsName(place, v));
+            Add(number, v, 0, LineSays.Is, named.Both(Where(place => knowsWords(place, v, 0))));
+            Add(number, v, 0, LineSays.IsNot, named);
+            if (!part.Seen)
+                Add(number, v, 0, LineSays.OutOfSight, named);
+            for (var position = 1; position < machine.Variables[v].Positions.Length; position++)
             {
-                Add(number, v, 0, Everywhere(v, 0));
-                Add(number, v, 0, Bits.All(places.Length), not: true);
-                for (var position = 1; position < variable.Positions.Length; position++)
-                {
-                    var details = part.Details.GetValueOrDefault(variable.Positions[position]);
-                    if (details?.Says is not null)
-                        Add(number, v, position, details.Seen ? Bits.All(places.Length) : Known(v, position));
-                }
-            }
-            else if (variable.Positions.IndexOf(Thing.InHand) is >= 0 and var held)
-            {
-                // A thing that is in nobody's hand at first may be named once it has been in everybody's.
-                var may = variable.Named is { Seen: true } ? Bits.All(places.Length) : Known(v, held);
-                Add(number, v, held, may);
-                Add(number, v, held, may, not: true);
+                var written = machine.Variables[v].Positions[position];
+                if (part.Details.GetValueOrDefault(written) is not { Says: not null } details || !apart.IsOne(part, written))
+                    continue;
+                var at = position;
+                Add(number, v, at, LineSays.Is, named.Both(Where(place => details.Seen || Knows(place, v, at))));
             }
         }
 
-        return [.. lines.Where(line => !line.True.IsEmpty && line.True.Count() < places.Length && !line.MayBeAsked.IsEmpty)];
-
-        void Add(int number, int v, int position, Bits may, bool not = false)
+        // A thing that is in nobody's hand at first may be named once it has been in everybody's.
+        void OfThing(int number, int v, int held)
         {
-            var holds = new Bits(places.Length);
-            for (var place = 0; place < places.Length; place++)
-                holds[place] = MayBe(places[place].Shows[number], position, !not);
-            lines.Add(new(v, position, !not) { True = holds, MayBeAsked = may });
+            var named = Where(place => machine.Variables[v].Named is { Seen: true } || Knows(place, v, held));
+            Add(number, v, held, LineSays.Is, named);
+            Add(number, v, held, LineSays.IsNot, named);
         }
 
-        Bits Known(int v, int position)
-        {
-            var known = new Bits(places.Length);
-            for (var place = 0; place < places.Length; place++)
-                known[place] = places[place].Known[standings.Things.Of(v, position)] && knowsWords(places[place], v, position);
-            return known;
-        }
+        bool Knows(Standing place, int v, int position) => place.Known[standings.Things.Of(v, position)] && knowsWords(place, v, position);
 
-        // The words for how a part came are shown as long as they name nothing that isn't known.
-        Bits Everywhere(int v, int position)
+        void Add(int number, int v, int position, LineSays says, Bits may) => lines.Add(new(v, position, says)
         {
-            var known = new Bits(places.Length);
+            True = Where(place => MayBe(place.Shows[number], position, says)),
+            False = Where(place => MayBeNot(place.Shows[number], position, says)),
+            MayBeAsked = may,
+        });
+
+        Bits Where(Func<Standing, bool> holds)
+        {
+            var set = new Bits(places.Length);
             for (var place = 0; place < places.Length; place++)
-                known[place] = knowsWords(places[place], v, position);
-            return known;
+                set[place] = holds(places[place]);
+            return set;
         }
     }
 
-    /// <summary>Where it may be false: where the position isn't known, it may be true and false.</summary>
-    /// <param name="standings">The box.</param>
-    /// <param name="places">Where readers may stand.</param>
-    public Bits MayBeFalse(Standings standings, ImmutableArray<Standing> places)
+    private static bool MayBe(int shown, int position, LineSays says) => (shown, says) switch
     {
-        var number = standings.Asked.IndexOf(Variable);
-        var holds = new Bits(places.Length);
-        for (var place = 0; place < places.Length; place++)
-            holds[place] = MayBe(places[place].Shows[number], Position, !Is);
-        return holds;
-    }
+        (Standing.Unknown, _) => says != LineSays.OutOfSight,
+        (Standing.OutOfSight, _) => says == LineSays.OutOfSight,
+        (_, LineSays.OutOfSight) => false,
+        (Standing.Moved, LineSays.Is) => position != 0,
+        (Standing.Moved, _) => true,
+        (_, LineSays.Is) => shown == position,
+        _ => shown != position,
+    };
 
-    private static bool MayBe(int shown, int position, bool wanted) => shown switch
+    private static bool MayBeNot(int shown, int position, LineSays says) => (shown, says) switch
     {
-        Standing.Unknown => true,
-        Standing.Moved => wanted ? position != 0 : true,
-        _ => shown == position == wanted,
+        (Standing.Unknown, _) => true,
+        (Standing.OutOfSight, _) => says != LineSays.OutOfSight,
+        (_, LineSays.OutOfSight) => true,
+        (Standing.Moved, LineSays.Is) => true,
+        (Standing.Moved, _) => position != 0,
+        (_, LineSays.Is) => shown != position,
+        _ => shown == position,
     };
 }

@@ -24,7 +24,6 @@ internal sealed class PlaceSearch
 
     private readonly ImmutableArray<Standing> places;
     private readonly ImmutableArray<Line> lines;
-    private readonly Bits[] mayBeFalse;
     private readonly Bits[] next;
     private readonly Bits[] sayable;
     private readonly Dictionary<(Bits, int), Choice> chosen = new(new ByPlaces());
@@ -44,7 +43,6 @@ internal sealed class PlaceSearch
         Standings standings, ImmutableArray<Standing> places, ImmutableArray<Line> lines, Func<Bits, int> lastDone, bool greedy)
     {
         (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
-        mayBeFalse = [.. lines.Select(line => line.MayBeFalse(standings, places))];
         var stages = standings.KnownWhereNext.Length;
         (next, sayable) = (new Bits[stages], new Bits[stages]);
         for (var stage = 0; stage < stages; stage++)
@@ -175,7 +173,7 @@ internal sealed class PlaceSearch
         foreach (var line in listed)
         {
             branches.Add(rest.Both(lines[line].True));
-            rest = rest.Both(mayBeFalse[line]);
+            rest = rest.Both(lines[line].False);
         }
 
         return new(signs, listed, branches.MoveToImmutable(), rest);

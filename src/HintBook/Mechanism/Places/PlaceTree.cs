@@ -59,7 +59,7 @@ internal sealed class PlaceTree
         if (places.IsEmpty)
             return null;
         var all = Bits.All(places.Length);
-        var lines = Line.All(standings, places, KnowsWords);
+        var lines = Line.All(standings, places, KnowsWords, (place, v) => place.Known.Overlaps(known[v]));
         var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, lines, LastDone, greedy)).ToArray();
         // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
         var best = searches.MinBy(search => search.Worth(all))!;
@@ -172,7 +172,7 @@ internal sealed class PlaceTree
                 if (!line.True[place])
                     continue;
                 Follow(to);
-                if (!line.MayBeFalse(standings, Places)[place])
+                if (!line.False[place])
                     return (taps / ways, most, found);
             }
 

@@ -21,6 +21,9 @@ internal sealed record Standing
     /// <summary>What <see cref="Shows"/> has where the position isn't known.</summary>
     public const int Unknown = -1;
 
+    /// <summary>What <see cref="Shows"/> has where the name can't be seen.</summary>
+    public const int OutOfSight = -3;
+
     /// <summary>What <see cref="Shows"/> has where it is known only that the name isn't in its first position any more.</summary>
     public const int Moved = -2;
 }

@@ -42,7 +42,11 @@ internal sealed class StandingsOfGraph
     {
         var machine = graph.Machine;
         var things = new Attainable(machine);
-        ImmutableArray<int> asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Thing or Part { Seen: true, Free: false })];
+        ImmutableArray<int> asked =
+        [
+            .. Enumerable.Range(0, machine.Variables.Length)
+                .Where(v => machine.Variables[v].Named is Thing or Part { Seen: true, Free: false } || machine.ShowsWhen.ContainsKey(v)),
+        ];
         var next = Next();
         var weights = new SeededWalk(graph, cost, StepCost, next).Weights();
         var merged = new Dictionary<Key, double>();
@@ -52,7 +56,7 @@ internal sealed class StandingsOfGraph
             if (cost[state] == Unreached || graph.Solved[state])
                 continue;
             var key = new Key(
-                [.. asked.Select(v => graph.Position(state, v))],
+                [.. asked.Select(v => Shown(state, v))],
                 next[state],
                 Bits.Of(things.Count, certain.AsSpan(state * words, words)));
             if (!merged.TryGetValue(key, out var weight))
@@ -66,6 +70,12 @@ internal sealed class StandingsOfGraph
             [.. order.Select(key => new Standing { Shows = key.Shows, Next = key.Next, Known = key.Known, Weight = merged[key] })],
             Exact: true);
     }
+
+    private int Shown(int state, int v) =>
+        !graph.Machine.ShowsWhen.TryGetValue(v, out var when)
+            || when.Any(clause => clause.Literals.All(literal => literal.Takes(graph.Position(state, literal.Variable))))
+                ? graph.Position(state, v)
+                : Standing.OutOfSight;
 
     private int StepCost(int state, int edge) =>
         graph.Machine.Acts[graph.By[edge]].Stage < 0 || (certain[(state * words) + (graph.By[edge] >> 6)] >> (graph.By[edge] & 63) & 1) != 0 ? 0 : 1;

@@ -2,7 +2,7 @@ using CsCheck;
 using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Mechanism.Places;
-using HintBook.Tests.House;
+using HintBook.Text;
 
 namespace HintBook.Tests.Mechanism.Places;
 
@@ -39,6 +39,18 @@ public class PlaceTreeTests(ITestOutputHelper output)
         Assert.Equal(["door-in, hatch-in"], Tree(TwoWays(shows: false))!.Lost.Select(lost => string.Join(", ", lost.Select(stage => TwoWays(false).Stages[stage].Id.Value))));
         Assert.Empty(Tree(TwoWays(shows: true))!.Lost);
         Assert.Equal(1, Tree(TwoWays(shows: true))!.Rates.Found);
+    }
+
+    [Fact]
+    public void A_part_inside_is_asked_about_where_it_can_be_seen_and_its_name_is_known()
+    {
+        Assert.DoesNotContain(Asked(""), asked => asked.StartsWith("board", StringComparison.Ordinal));
+        Assert.Contains("board Is", Asked("lid=open"));
+        Assert.True(Tree(Inside("lid=open"))!.Rates.Taps < Tree(Inside(""))!.Rates.Taps);
+
+        static string[] Asked(string showsWhen) => Tree(Inside(showsWhen)) is { } tree
+            ? [.. tree.Pages.SelectMany(page => page.Lines).Select(each => $"{tree.Machine.Variables[each.Line.Variable].Id} {each.Line.Says}")]
+            : [];
     }
 
     [Fact]
@@ -79,6 +91,30 @@ public class PlaceTreeTests(ITestOutputHelper output)
         }
 
         return Shown(box.Goal($"f{stages}").Build());
+    }
+
+    // A lid, a board under it that is pulled out half way and later all the way, and a row of thoughts before and after.
+    private static Book Inside(string showsWhen)
+    {
+        var box = new BoxBuilder().Part("lid", "shut", "open").Part("board", "in", "half", "out");
+        for (var i = 1; i <= 12; i++)
+            box.Fact($"f{i}");
+        box.Stage("s0", "", "lid=open, board=half, f1=known");
+        for (var i = 1; i < 12; i++)
+            box.Stage($"s{i}", $"f{i}", i == 6 ? "board=out, f7=known" : $"f{i + 1}=known");
+        var book = box.Goal("f12").Build();
+        var half = new PositionDetails { Says = new Located<string>("half way out", book.File.Top) };
+        return book with
+        {
+            Box = book.Box with
+            {
+                Parts =
+                [
+                    book.Box.Parts[0] with { Seen = true },
+                    book.Box.Parts[1] with { ShowsWhen = BoxBuilder.Conditions(showsWhen), Details = book.Box.Parts[1].Details.Add("half", half) },
+                ],
+            },
+        };
     }
 
     private static Book TwoWays(bool shows)
