@@ -39,8 +39,14 @@ internal sealed class PublishedSite : IDisposable
     /// <summary>The page of the stage with most on it.</summary>
     public string FullestStagePage => PageOf(Book.Stages.MaxBy(stage => stage.Photos.Length + stage.Cautions.Length)!.Id.Value);
 
+    /// <summary>The pages of “where am I?”.</summary>
+    public IEnumerable<string> WherePages => Pages.Where(page => Text(page).Contains("<body class=\"where\">", StringComparison.Ordinal));
+
     /// <summary>One page of each kind.</summary>
-    public IEnumerable<string> KindsOfPages => Pages.Except(StagePages).Append(FullestStagePage);
+    public IEnumerable<string> KindsOfPages => Pages.Except(StagePages).Except(WherePages).Append("where.html").Append(FullestStagePage);
+
+    /// <summary>A page as it was published.</summary>
+    public string Text(string page) => File.ReadAllText(Path.Combine(Folder, page));
 
     public string PageOf(string stage) => Addresses.PageOf(stage);
 

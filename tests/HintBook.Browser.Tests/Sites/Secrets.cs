@@ -13,11 +13,16 @@ internal static class Secrets
 
     private const int ShortestCode = 4;
 
-    /// <summary>What a page holds back. A stage's own page shows its title and sign; the front page those of the first stages.</summary>
+    /// <summary>
+    /// What a page holds back. A stage's own page shows its title and sign; the front page those of the first stages; a page of “where am I?” the signs
+    /// that lead to a stage from there. Whether those may be shown there is tried elsewhere, state by state.
+    /// </summary>
     public static IReadOnlyList<string> HeldBackOn(PublishedSite site, string page)
     {
         var shown = site.Book.Stages.Where(stage =>
-            page == site.PageOf(stage.Id.Value) || (page is "index.html" or "where.html" && site.Survey.First.Contains(stage.Id.Value))).ToHashSet();
+            page == site.PageOf(stage.Id.Value)
+            || (page == "index.html" && site.Survey.First.Contains(stage.Id.Value))
+            || (site.WherePages.Contains(page) && site.Text(page).Contains($"<a href=\"{site.PageOf(stage.Id.Value)}\"", StringComparison.Ordinal))).ToHashSet();
         return
         [
             .. site.Book.Stages.SelectMany(Help),
