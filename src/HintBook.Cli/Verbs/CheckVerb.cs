@@ -16,7 +16,10 @@ internal static class CheckVerb
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json", "sarif");
         var notes = Options.Notes();
-        var table = new Option<bool>("--table") { Description = "Print how long each step of help is and how hard to read, and how soon “Where am I?” finds a step, instead." };
+        var table = new Option<bool>("--table")
+        {
+            Description = "Print how long each step of help is and how hard to read, and how soon “Where am I?” finds a step, instead.",
+        };
         var verb = new Command("check", "Find everything that is wrong with a book; make nothing.") { book, format, notes, table };
         verb.Validators.Add(given =>
         {

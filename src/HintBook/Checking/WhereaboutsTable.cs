@@ -41,13 +41,14 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
             ? "“Where am I?” shows the signs in the order of the steps: the box can be opened in too many orders to ask what shows.\n"
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"“Where am I?” finds a next step in {table.Taps:0.0} taps on average and {table.Most} at most; it finds one in {table.Found * 100:0.#} % of the time.\n"));
+                $"“Where am I?” finds a next step in {table.Taps:0.0} taps on average and {table.Most} at most, ")
+                + string.Create(CultureInfo.InvariantCulture, $"in {table.Found * 100:0.#} % of the time.\n"));
         if (table.From == "stages")
             text.Append("It goes by what is proved of the steps, since the box has too many states: it may ask more than it needs.\n");
         if (table.OneByOne is [var first, .., var last])
         {
-            text.Append($"“{TerminalText.Shown(first.Title.Value)}” to “{TerminalText.Shown(last.Title.Value)}”: these {table.OneByOne.Length} steps can be told apart ")
-                .Append("only one by one. A part that shows and moves in between would help.\n");
+            text.Append($"“{TerminalText.Shown(first.Title.Value)}” to “{TerminalText.Shown(last.Title.Value)}”: ")
+                .Append($"these {table.OneByOne.Length} steps can be told apart only one by one. A part that shows and moves in between would help.\n");
         }
 
         return text.ToString();

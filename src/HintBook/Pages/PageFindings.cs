@@ -20,7 +20,7 @@ internal static class PageFindings
     public static Finding PhotoNowhere(Books.Part part, string position, Books.Photo photo) => PhotoNowhereCode.At(
         photo.File.At,
         $"No page shows this photo of “{part.Id.Value}: {position}”.",
-        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”) and into which a stage brings the part; "
+        "“Where am I?” shows the photo of a position that shows on the closed box (“seen: true”); "
             + "the reset page shows the one into which it is put back. Any other photo belongs into the stage that brings the position about.");
 
     public static Finding NotToldApart(Books.Book book, System.Collections.Immutable.ImmutableArray<string> stages)
@@ -28,9 +28,11 @@ internal static class PageFindings
         Books.Stage[] next = [.. stages.Select(id => book.Stages.First(stage => stage.Id.Value == id))];
         return NotToldApartCode.At(
             next[^1].Sign.At,
-            $"“Where am I?” can’t tell whether {Words.List(next.Select(stage => $"“{stage.Title}”"), "or")} is next: all that a reader may be asked is the same.",
+            $"“Where am I?” can’t tell whether {Words.List(next.Select(stage => $"“{stage.Title}”"), "or")} is next: "
+                + "all that a reader may be asked is the same.",
             "Mark a part that shows on the closed box and moves in between with “seen: true”, and give its positions words "
-                + "(“positions: { up: folded up, down: { says: hangs down, seen: true } }”); or tell when a part inside can be seen (“shows-when: { roof: off }”). "
+                + "(“positions: { up: folded up, down: { says: hangs down, seen: true } }”); "
+                + "or tell when a part inside can be seen (“shows-when: { roof: off }”). "
                 + "Until then such a reader is sent on from the last step that is certainly done.");
     }
 

@@ -15,13 +15,16 @@ internal static class WherePage
 {
     /// <summary>The pages in one language.</summary>
     public static IEnumerable<SitePage> Build(LanguageSite site) => site.Where.Pages.Select(page => new SitePage(
-        site.Folder + page.File, Whereabouts.First, $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {IsLast(page)}", () => Names(site, page)));
+        site.Folder + page.File,
+        Whereabouts.First,
+        $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {IsLast(page)}",
+        () => Names(site, page)));
 
     /// <summary>What the author is told of the pages: places that nothing tells apart, and photos of positions that no page shows.</summary>
     /// <param name="plan">The site.</param>
     /// <param name="where">The pages.</param>
     public static IEnumerable<Finding> FindingsOf(SitePlan plan, Whereabouts where) =>
-        where.Losts.Select(stages => PageFindings.NotToldApart(plan.Book, stages)).Concat(ShownNowhere(plan, where));
+        where.Losts.Select(stages => PageFindings.NotToldApart(plan.Book, stages)).Concat(ShownNowhere(plan));
 
     private static ScriptObject Names(LanguageSite site, WhereaboutsPage page) => site.Page(
         PageHead.Build(site, "where", page.File),
@@ -68,16 +71,14 @@ internal static class WherePage
             ? part.Details.GetValueOrDefault(line.Placed.Position)?.Photo
             : null;
 
-    // Photos of positions that neither these pages show nor the reset page.
-    private static IEnumerable<Finding> ShownNowhere(SitePlan plan, Whereabouts where)
+    // Photos of positions that these pages would never show, whatever they ask, nor the reset page.
+    private static IEnumerable<Finding> ShownNowhere(SitePlan plan)
     {
-        var shown = plan.Survey.WayBack.Plan.SelectMany(step => step.Leaves)
-            .Concat(where.Pages.SelectMany(page => page.Lines).Where(line => PhotoOf(plan.Book, line) is not null).Select(line => line.Placed))
-            .ToHashSet();
+        var putBack = plan.Survey.WayBack.Plan.SelectMany(step => step.Leaves).ToHashSet();
         return
             from part in plan.Book.Box.Parts
             from position in part.Positions
-            where !shown.Contains(new Placed(part.Id.Value, position))
+            where !(part is { Seen: true, Free: false } && part.ShowsAt(position)) && !putBack.Contains(new Placed(part.Id.Value, position))
             let photo = part.Details.GetValueOrDefault(position)?.Photo
             where photo is not null
             select PageFindings.PhotoNowhere(part, position, photo);

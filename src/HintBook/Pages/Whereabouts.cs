@@ -51,7 +51,8 @@ internal sealed record Whereabouts(
 
     private static Whereabouts Of(SitePlan plan, PlaceTree tree)
     {
-        var names = tree.Pages.Index().ToDictionary(each => each.Item, each => each.Index == 0 ? First : FileOf(plan, string.Join(' ', each.Item.Places.Members())));
+        var names = tree.Pages.Index()
+            .ToDictionary(each => each.Item, each => each.Index == 0 ? First : FileOf(plan, string.Join(' ', each.Item.Places.Members())));
         var bySet = tree.Pages.ToDictionary(page => page.Places, page => names[page], Mechanism.Answers.Bits.ByContent);
         var stages = plan.Book.Stages;
         return new(
@@ -97,6 +98,8 @@ internal sealed record Whereabouts(
             past.UnionWith(level.Where(id => plan.Book.Stages.First(stage => stage.Id.Value == id) is { Optional: false, RedHerring: false }));
         }
 
+        if (levels.Count == 0)
+            levels.Add([]);
         return new(
             [
                 .. levels.Select((level, number) => new WhereaboutsPage

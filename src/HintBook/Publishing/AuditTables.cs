@@ -39,7 +39,8 @@ internal static class AuditTables
         };
     }
 
-    private static IEnumerable<AuditPage> PagesOf(Book book, string folder, Addresses addresses, MayBeSaid sayable, Whereabouts whereabouts, Func<BitArray, BitArray> among)
+    private static IEnumerable<AuditPage> PagesOf(
+        Book book, string folder, Addresses addresses, MayBeSaid sayable, Whereabouts whereabouts, Func<BitArray, BitArray> among)
     {
         var outside = among(sayable.Outside);
         var everything = among(new BitArray(sayable.Secrets.Length, defaultValue: true));

@@ -22,7 +22,8 @@ internal static class Secrets
         var shown = site.Book.Stages.Where(stage =>
             page == site.PageOf(stage.Id.Value)
             || (page == "index.html" && site.Survey.First.Contains(stage.Id.Value))
-            || (site.WherePages.Contains(page) && site.Text(page).Contains($"<a href=\"{site.PageOf(stage.Id.Value)}\"", StringComparison.Ordinal))).ToHashSet();
+            || (site.WherePages.Contains(page)
+                && site.Text(page).Contains($"<a href=\"{site.PageOf(stage.Id.Value)}\"", StringComparison.Ordinal))).ToHashSet();
         return
         [
             .. site.Book.Stages.SelectMany(Help),

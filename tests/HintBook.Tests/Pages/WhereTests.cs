@@ -58,8 +58,8 @@ public class WhereTests
     }
 
     [Theory]
-    [InlineData(true, "The lower door: closed", "The doors, closed.")]
-    [InlineData(false, "The lower door: closed", null)]
+    [InlineData(true, "The lower door, now: closed", "The doors, closed.")]
+    [InlineData(false, "The lower door, now: closed", null)]
     public void The_words_of_a_position_stand_there_and_its_photo_if_it_shows_on_the_closed_box(bool shows, string says, string? alt)
     {
         var closed = new PositionDetails { Says = A.Value("closed"), Seen = shows, Photo = A.Photo("closed.jpg", Place.Position, "The doors, closed.") };
@@ -140,7 +140,15 @@ public class WhereTests
     {
         var told = book with
         {
-            Stages = [.. book.Stages.Select(stage => A.Stage(stage.Id.Value) with { Moves = stage.Moves, Title = A.Value($"{stage.Id}title"), Sign = A.Value($"{stage.Id}sign") })],
+            Stages =
+            [
+                .. book.Stages.Select(stage => A.Stage(stage.Id.Value) with
+                {
+                    Moves = stage.Moves,
+                    Title = A.Value($"{stage.Id}title"),
+                    Sign = A.Value($"{stage.Id}sign"),
+                }),
+            ],
         };
         var (survey, findings) = Surveyor.Survey(told, whole: true);
         Assert.True(survey is not null, string.Join("\n", findings.All.Select(finding => finding.Message)));

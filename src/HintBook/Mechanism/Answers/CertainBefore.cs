@@ -34,7 +34,9 @@ internal static class CertainBefore
         return (stages, goal);
     }
 
-    /// <summary>What is certain in each state, a row of words each; a state that can't be reached has everything. Null where memory or time did not suffice.</summary>
+    /// <summary>
+    /// What is certain in each state, a row of words each; a state that can't be reached has everything. Null where memory or time did not suffice.
+    /// </summary>
     /// <param name="graph">The states.</param>
     /// <param name="budget">What may be used.</param>
     /// <param name="cutAtGoal">Whether ways end as soon as the box is solved.</param>

@@ -38,7 +38,8 @@ internal sealed class ToldApart
     }
 
     /// <summary>Whether a position that is kept stands for itself alone.</summary>
-    public bool IsOne(Named name, string position) => Of(name).Length == name.Positions.Length || position == name.Positions[0] || named.Contains((name.Id.Value, position));
+    public bool IsOne(Named name, string position) =>
+        Of(name).Length == name.Positions.Length || position == name.Positions[0] || named.Contains((name.Id.Value, position));
 
     /// <summary>The positions that are kept, in their order.</summary>
     public ImmutableArray<string> Of(Named name)

@@ -31,9 +31,8 @@ internal sealed class StandIns(
                 continue;
             if (MayBeTold(stage))
                 led[stage] = true;
-            else
-                foreach (var before in Before(stage))
-                    open.Enqueue(before);
+            foreach (var before in led[stage] ? [] : Before(stage))
+                open.Enqueue(before);
         }
 
         return led;
@@ -42,7 +41,11 @@ internal sealed class StandIns(
 
         IEnumerable<int> DoneLast()
         {
-            int[] done = [.. Enumerable.Range(0, led.Size).Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => standing.Known[act]))];
+            int[] done =
+            [
+                .. Enumerable.Range(0, led.Size)
+                    .Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => standing.Known[act])),
+            ];
             var last = done.Select(LayerOf).DefaultIfEmpty().Max();
             return done.Where(stage => LayerOf(stage) == last);
         }

@@ -6,7 +6,9 @@ namespace HintBook.Mechanism.Places;
 /// <summary>States of a box that show the same, in which the same is next and the same is certain: where a reader may stand who asks “where am I?”.</summary>
 internal sealed record Standing
 {
-    /// <summary>The position of each name that can be asked about, in the order of <see cref="Standings.Asked"/>; <see cref="Unknown"/> where it may be any.</summary>
+    /// <summary>
+    /// The position of each name that can be asked about, in the order of <see cref="Standings.Asked"/>; below 0 where it isn't known or can't be seen.
+    /// </summary>
     public required ImmutableArray<int> Shows { get; init; }
 
     /// <summary>The stages that are next, by number.</summary>

@@ -28,12 +28,18 @@ internal sealed class StandingsOfStages
         var stages = machine.Book.Stages;
         var numbers = stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
         wanted = SetOf(stages.Index()
-            .Where(each => each.Item is { Optional: false, RedHerring: false } && survey[each.Item.Id.Value].Reachable && !machine.StageActs[each.Index].IsEmpty)
+            .Where(each => each.Item is { Optional: false, RedHerring: false }
+                && survey[each.Item.Id.Value].Reachable && !machine.StageActs[each.Index].IsEmpty)
             .Select(each => each.Index));
         var surveys = stages.Select(stage => survey[stage.Id.Value]).ToArray();
         certain = [.. surveys.Select(stage => SetOf(stage.CertainBefore.Select(id => numbers[id])).Both(wanted))];
-        groups = [.. surveys.Select(stage => stage.OpensAfter.Select(group => SetOf(group.Select(id => numbers[id]))).Where(group => group.IsWithin(wanted)).ToArray())];
-        var variables = machine.Variables.Index().DistinctBy(each => each.Item.Id).ToDictionary(each => each.Item.Id, each => each.Index, StringComparer.Ordinal);
+        groups =
+        [
+            .. surveys.Select(stage => stage.OpensAfter
+                .Select(group => SetOf(group.Select(id => numbers[id]))).Where(group => group.IsWithin(wanted)).ToArray()),
+        ];
+        var variables = machine.Variables.Index().DistinctBy(each => each.Item.Id)
+            .ToDictionary(each => each.Item.Id, each => each.Index, StringComparer.Ordinal);
         known = [.. surveys.Select((stage, number) => KnownOnceDone(stage, number, variables))];
         asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Part { Seen: true, Free: false })];
         movers = [.. asked.Select(MoverOf)];
@@ -69,7 +75,13 @@ internal sealed class StandingsOfStages
                 .. from done in order
                    let next = NextOf(done)
                    where !next.IsEmpty
-                   select new Standing { Shows = [.. movers.Select(mover => mover.Shows(done, next))], Next = next, Known = KnownAt(done), Weight = 1.0 / sizes[done.Count()] },
+                   select new Standing
+                   {
+                       Shows = [.. movers.Select(mover => mover.Shows(done, next))],
+                       Next = next,
+                       Known = KnownAt(done),
+                       Weight = 1.0 / sizes[done.Count()],
+                   },
             ],
             Exact: false);
     }

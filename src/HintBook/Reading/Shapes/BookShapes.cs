@@ -196,7 +196,7 @@ internal static partial class BookShapes
             new("turns", new ChoiceShape(["next"]), "“next” for a dial: it may be turned at any time, one neighbour a step."),
             new("needs", Conditions, "What must hold before it moves freely."),
             new("seen", Flag, "Whether it shows on the closed box."),
-            new("shows-when", Behind, "When it can be seen inside the open box, so that “where am I?” may ask about it: { roof: off }, or a list like “needs”."),
+            new("shows-when", Behind, "When it can be seen in the open box, so that “where am I?” may ask about it: { roof: off }, or a list."),
             new("place", Text, "Where it is, in words."),
             new("behind", Behind, "What must be open for a hand to move it: { door: open }, or a list like “needs”; [] for nothing."),
         ])), "Lids, bolts, dials: anything with a position."),

@@ -36,7 +36,8 @@ public class PlaceTreeTests(ITestOutputHelper output)
     [Fact]
     public void Where_two_ways_lead_in_and_nothing_shows_which_was_taken_nothing_tells_the_places_apart()
     {
-        Assert.Equal(["door-in, hatch-in"], Tree(TwoWays(shows: false))!.Lost.Select(lost => string.Join(", ", lost.Select(stage => TwoWays(false).Stages[stage].Id.Value))));
+        var lost = Assert.Single(Tree(TwoWays(shows: false))!.Lost);
+        Assert.Equal(["door-in", "hatch-in"], lost.Select(stage => TwoWays(shows: false).Stages[stage].Id.Value));
         Assert.Empty(Tree(TwoWays(shows: true))!.Lost);
         Assert.Equal(1, Tree(TwoWays(shows: true))!.Rates.Found);
     }
