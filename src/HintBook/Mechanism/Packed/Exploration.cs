@@ -41,7 +41,7 @@ internal static class Exploration
         var possible = new bool[machine.Acts.Length];
         var (stopped, unrest) = (machine.Refused, default(ReactionFault));
         if (layout.Bits > T.Bits)
-            stopped ??= $"its positions take {layout.Bits} bits, and {T.Bits} are the most";
+            stopped ??= "its parts have more positions together than one state can hold";
         if (stopped is null)
             Run();
         if (layers[^1] != table.States.Count)
