@@ -11,6 +11,8 @@ internal sealed partial class NaiveExplorer
 {
     private readonly Book book;
     private readonly int most;
+    private readonly bool toTheGoal;
+    private readonly HashSet<string> remembered;
     private readonly Dictionary<string, Named> named;
     private readonly HashSet<(string Name, string Position)> inTheBook;
     private readonly Dictionary<string, State> states = [];
@@ -20,9 +22,11 @@ internal sealed partial class NaiveExplorer
     /// <summary>Explores a book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="most">With more states than that it gives up.</param>
-    public NaiveExplorer(Book book, int most = int.MaxValue)
+    /// <param name="toTheGoal">Ways end at the goal, and a state remembers only moves of stages that an <c>after</c> names; else all of them.</param>
+    public NaiveExplorer(Book book, int most = int.MaxValue, bool toTheGoal = false)
     {
-        (this.book, this.most) = (book, most);
+        (this.book, this.most, this.toTheGoal) = (book, most, toTheGoal);
+        remembered = [.. (toTheGoal ? book.Stages.SelectMany(s => s.After) : book.Stages.Select(s => s.Id)).Select(id => id.Value)];
         inTheBook = PositionsIn(book);
         named = book.Box.Names.ToDictionary(n => n.Id.Value);
         foreach (var stage in book.Stages)
@@ -190,11 +194,13 @@ internal sealed partial class NaiveExplorer
             }
 
             var state = order[i];
+            if (toTheGoal && Solved(state))
+                continue;
             foreach (var (act, possible, make, stage, move) in acts.Where(a => a.Possible(state)))
             {
                 var next = new State(new(state.At), [.. state.Made]);
                 make(next);
-                if (stage is not null)
+                if (stage is not null && remembered.Contains(stage))
                     next.Made.Add($"{stage}/{move}");
                 if (!Settle(next))
                     return;

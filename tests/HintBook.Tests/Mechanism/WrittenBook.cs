@@ -28,15 +28,24 @@ internal static class WrittenBook
         }
     }
 
-    private static void Write(Book book, string folder)
+    /// <summary>Writes the files of a book into a folder.</summary>
+    public static void Write(Book book, string folder)
+    {
+        Directory.CreateDirectory(Path.Combine(folder, "stages"));
+        foreach (var (path, text) in Files(book))
+            File.WriteAllText(Path.Combine(folder, path), text);
+    }
+
+    /// <summary>The files of a book: path inside its folder and text.</summary>
+    public static IEnumerable<(string Path, string Text)> Files(Book book)
     {
         var text = new StringBuilder($"format: 2\ntitle: {book.Title}\npatience: {(int)book.Patience.TotalSeconds} s\ngoal: {List(book.Goal)}\n");
         Section(
             text,
             "parts",
             book.Box.Parts,
-            part => $"{{ positions: {Positions(part)}{Moving(part)}, needs: {List(part.Needs)}{Behind(part)} }}");
-        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)} }}");
+            part => $"{{ positions: {Positions(part)}{Moving(part)}, needs: {List(part.Needs)}{Behind(part)}{Called(part)} }}");
+        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)}{Called(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is WheelLock set
             ? string.Create(
@@ -45,18 +54,16 @@ internal static class WrittenBook
             : $"{{ answer: \"{code.Answer}\" }}");
         Listed(text, "moves", book.Box.Moves.Select(Written));
         Listed(text, "reactions", book.Box.Reactions.Select(reaction => $"{{ when: {List(reaction.When)}, {Happening(reaction.Changes)} }}"));
-        File.WriteAllText(Path.Combine(folder, "book.yaml"), text.ToString());
-
-        Directory.CreateDirectory(Path.Combine(folder, "stages"));
+        yield return ("book.yaml", text.ToString());
         if (book.Stages.IsEmpty)
-            File.WriteAllText(Path.Combine(folder, "stages", "1-handling.yaml"), $"title: Handling\nsign: a sign\n{Help}");
+            yield return ("stages/1-handling.yaml", $"title: Handling\nsign: a sign\n{Help}");
         foreach (var (index, stage) in book.Stages.Index())
         {
             var keys = new StringBuilder(
-                $"title: {stage.Title}\nsign: a sign\n"
-                + $"after: {Names(stage.After.Select(id => id.Value))}\noptional: {Flag(stage.Optional)}\n{Help}");
+                $"title: {stage.Title}\nsign: \"{stage.Sign}\"\n"
+                + $"after: {Names(stage.After.Select(id => id.Value))}\noptional: {Flag(stage.Optional)}\nred-herring: {Flag(stage.RedHerring)}\n{Help}");
             Listed(keys, "moves", stage.Moves.Select(Written));
-            File.WriteAllText(Path.Combine(folder, "stages", $"{index + 1:0000}-{stage.Id}.yaml"), keys.ToString());
+            yield return ($"stages/{index + 1:0000}-{stage.Id}.yaml", keys.ToString());
         }
     }
 
@@ -96,7 +103,19 @@ internal static class WrittenBook
 
     // A dial is round where its positions are a range; those of the tests are numbers.
     private static string Positions(Part part) =>
-        part is { Turns: true, Round: true } ? $"{part.Positions[0]}-{part.Positions[^1]}" : Names(part.Written.Select(position => position.Value));
+        part is { Turns: true, Round: true } ? $"{part.Positions[0]}-{part.Positions[^1]}"
+        : part.Details.IsEmpty ? Names(part.Written.Select(position => position.Value))
+        : $"{{ {string.Join(", ", part.Positions.Select(position => $"\"{position}\": {{ {Details(part, position)} }}"))} }}";
+
+    private static string Details(Part part, string position)
+    {
+        var details = part.Details.GetValueOrDefault(position);
+        return $"seen: {Flag(details?.Seen ?? part.Seen)}{(details?.Says is { } says ? $", says: \"{says}\"" : "")}";
+    }
+
+    // Without a name of its own a part or a thing is called by its id.
+    private static string Called(Named named) =>
+        (named.Name == named.Id.Value ? "" : $", name: \"{named.Name}\"") + (named.Seen ? ", seen: true" : "");
 
     private static string Moving(Part part) => part.Turns ? ", turns: next" : $", free: {Flag(part.Free)}";
 

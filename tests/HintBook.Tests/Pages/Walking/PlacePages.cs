@@ -1,0 +1,88 @@
+using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using HintBook.Books;
+using HintBook.Checking;
+
+namespace HintBook.Tests.Pages.Walking;
+
+/// <summary>A page of “Where am I?” as a reader has it before them.</summary>
+internal sealed record PlacePage
+{
+    /// <summary>The file in the site.</summary>
+    public required string Path { get; init; }
+
+    /// <summary>The signs, each with the stage whose page it leads to.</summary>
+    public required IReadOnlyList<(string Sign, string Stage)> Signs { get; init; }
+
+    /// <summary>The lines, of which the first that is true counts, each with the file it leads to.</summary>
+    public required IReadOnlyList<(string Says, string To)> Lines { get; init; }
+
+    /// <summary>The file that “none of these” leads to, or null.</summary>
+    public required string? None { get; init; }
+
+    /// <summary>Whether a link leads back to the first page.</summary>
+    public required bool LeadsBack { get; init; }
+
+    /// <summary>All that the page says in so many words, descriptions of pictures among it.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Everything that its file holds, with characters as they are read.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>The files that answers lead to, the stages' aside.</summary>
+    public IEnumerable<string> Onward => None is null ? Lines.Select(line => line.To) : Lines.Select(line => line.To).Append(None);
+}
+
+/// <summary>The pages of “Where am I?” of a finished site, read from their HTML alone.</summary>
+internal sealed class PlacePages
+{
+    /// <summary>The file of the first page.</summary>
+    public const string First = "where.html";
+
+    private readonly Dictionary<string, string> stageOf;
+
+    private PlacePages(Examined book)
+    {
+        stageOf = book.Addresses.Names.Keys.ToDictionary(book.Addresses.PageOf);
+        var files = Sites.Texts(book.Site.Files);
+        var open = new Queue<string>([First]);
+        while (open.TryDequeue(out var path))
+        {
+            if (stageOf.ContainsKey(path) || Pages.ContainsKey(path))
+                continue;
+            Pages[path] = Read(path, files[path]);
+            Pages[path].Onward.ToList().ForEach(open.Enqueue);
+        }
+    }
+
+    /// <summary>The pages that can be reached from the first, by their files.</summary>
+    public SortedDictionary<string, PlacePage> Pages { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Reads the pages of a checked book.</summary>
+    public static PlacePages Of(Examined book) => new(book);
+
+    /// <summary>The stage whose page a file is, or null.</summary>
+    public string? StageOf(string path) => stageOf.GetValueOrDefault(path);
+
+    private PlacePage Read(string path, string html)
+    {
+        var page = Sites.Parse(html);
+        return new()
+        {
+            Path = path,
+            Signs = [.. page.QuerySelectorAll("ul.stages > li[data-page] > a").Select(link => (Words(link), stageOf[Target(path, link)]))],
+            Lines = [.. page.QuerySelectorAll("ol.lines > li > a").Select(link => (Words(link), Target(path, link)))],
+            None = page.QuerySelector("p.none a") is { } none ? Target(path, none) : null,
+            LeadsBack = page.QuerySelectorAll("main a").Any(link => Target(path, link) == First),
+            Text = string.Join('\n', page.Body!.TextContent, string.Join('\n', page.QuerySelectorAll("[alt]").Select(each => each.GetAttribute("alt")))),
+            Source = WebUtility.HtmlDecode(html),
+        };
+    }
+
+    private static string Words(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    // Addresses in a page are relative to it.
+    private static string Target(string path, IElement link) =>
+        new Uri(new Uri($"https://site.example/{path}"), link.GetAttribute("href")).AbsolutePath.TrimStart('/');
+}

@@ -1,0 +1,193 @@
+using HintBook.Books;
+using HintBook.Checking;
+using HintBook.Tests.Mechanism;
+
+namespace HintBook.Tests.Pages.Walking;
+
+/// <summary>What “Where am I?” must do for whoever asks it.</summary>
+internal enum Law
+{
+    /// <summary>Every reader ends at a stage that is next, or the maker is told that places can't be told apart.</summary>
+    Arrives,
+
+    /// <summary>A page names nothing that isn't known to everybody who comes to it.</summary>
+    NamesNothingEarly,
+
+    /// <summary>Title and sign of the stage at the end name nothing that isn't known either.</summary>
+    EndsWithoutTelling,
+
+    /// <summary>A sign is shown only to those who know all that is known wherever its stage is next.</summary>
+    ShowsSignsInTime,
+
+    /// <summary>A line can be answered by looking: it asks about a part that is seen or about a thing, in the words of the site.</summary>
+    AsksWhatShows,
+
+    /// <summary>No answers lead round in a circle.</summary>
+    HasNoLoop,
+
+    /// <summary>Every page but the first has a way back to it.</summary>
+    LeadsBack,
+
+    /// <summary>The sign of a stage that a page doesn't show isn't in its file.</summary>
+    HidesTheOtherSigns,
+}
+
+/// <summary>A law that is broken, and where.</summary>
+internal sealed record Breach(Law Law, string Says);
+
+/// <summary>
+/// Goes through the finished pages as every reader would: from every state of the box before the goal, and each answer that is true there. A sign is taken
+/// for true by those for whom its stage is next.
+/// </summary>
+internal sealed class Walker
+{
+    private readonly Examined book;
+    private readonly PlacePages pages;
+    private readonly Sentences sentences;
+    private readonly List<Breach> breaches = [];
+    private readonly Dictionary<int, int> taps = [];
+    private readonly HashSet<int> lost = [];
+
+    /// <summary>Goes through the pages of a book that nothing is wrong with.</summary>
+    /// <param name="sound">The book.</param>
+    /// <param name="most">With more states than that it isn't looked at: null.</param>
+    public static Walker? Of(Sound sound, int most = 100_000)
+    {
+        var naive = new NaiveExplorer(sound.Examined.Book, most, toTheGoal: true);
+        return naive.GaveUp || naive.Unrest ? null : new(sound, naive);
+    }
+
+    private Walker(Sound sound, NaiveExplorer naive)
+    {
+        book = sound.Examined;
+        Standings = new(book.Book, naive.Rests(), book.Survey.Stages);
+        (pages, sentences) = (PlacePages.Of(book), new(book.Book));
+        ToldApart = sound.Findings.All.All(finding => finding.Code.Id != "HB7223");
+        LookAtPages();
+        foreach (var state in Standings.Live)
+            Walk(state);
+    }
+
+    /// <summary>What is known of each state.</summary>
+    public Standings Standings { get; }
+
+    /// <summary>How many pages there are.</summary>
+    public int Pages => pages.Pages.Count;
+
+    /// <summary>Whether the maker isn't told that places can't be told apart.</summary>
+    public bool ToldApart { get; }
+
+    /// <summary>The laws that are broken.</summary>
+    public IReadOnlyList<Breach> Breaches => breaches;
+
+    /// <summary>Links followed from the first page to a stage's page, for each state from which somebody arrives.</summary>
+    public IReadOnlyDictionary<int, int> Taps => taps;
+
+    /// <summary>The states in which a stage is next, and the pages end elsewhere.</summary>
+    public IReadOnlySet<int> Lost => lost;
+
+    // Where only handling is left, no stage is next: such a reader can't arrive, and is told nothing early either.
+    private void Walk(int state)
+    {
+        var at = PlacePages.First;
+        var visited = new HashSet<string>();
+        for (var steps = 1; ; steps++)
+        {
+            if (!visited.Add(at))
+                return;
+            var page = pages.Pages[at];
+            LookAt(page, state);
+            var sought = Standings.SoughtAt(state);
+            var recognised = page.Signs.Select(sign => sign.Stage).Where(sought.Contains).ToList();
+            foreach (var stage in recognised)
+                Arrive(state, stage, steps);
+            if (recognised.Count > 0)
+                return;
+            if ((page.Lines.Where(line => IsTrue(line.Says, state)).Select(line => line.To).FirstOrDefault() ?? page.None) is not { } to)
+            {
+                Lose(state, $"ends on {at}, without an answer that is true");
+                return;
+            }
+
+            if (pages.StageOf(to) is { } end)
+            {
+                Arrive(state, end, steps);
+                return;
+            }
+
+            at = to;
+        }
+    }
+
+    private void Arrive(int state, string stage, int steps)
+    {
+        taps.TryAdd(state, steps);
+        if (!Standings.SoughtAt(state).Contains(stage))
+            Lose(state, $"ends at {stage}");
+        var told = book.Book.Stages.First(each => each.Id.Value == stage);
+        foreach (var name in Standings.ToldTooEarly(state, told.Title.Value).Concat(Standings.ToldTooEarly(state, told.Sign.Value)))
+            Broken(Law.EndsWithoutTelling, $"{Reader(state)} ends at {stage}, whose title or sign names {name}.");
+    }
+
+    private void Lose(int state, string how)
+    {
+        if (Standings.NextAt(state).Count == 0)
+            return;
+        lost.Add(state);
+        if (ToldApart)
+            Broken(Law.Arrives, $"{Reader(state)} {how}; next is {string.Join(" or ", Standings.SoughtAt(state))}.");
+    }
+
+    private void LookAt(PlacePage page, int state)
+    {
+        foreach (var (_, stage) in page.Signs.Where(sign => !Standings.KnowsAllBefore(state, sign.Stage)))
+            Broken(Law.ShowsSignsInTime, $"{Reader(state)} comes to {page.Path}, which shows the sign of {stage}.");
+        foreach (var name in Standings.ToldTooEarly(state, page.Text))
+            Broken(Law.NamesNothingEarly, $"{Reader(state)} comes to {page.Path}, which names {name}.");
+        foreach (var (says, _) in page.Lines)
+        {
+            foreach (var question in sentences.Meant(says).Where(each => each is { Of: Part part, Position: { } position } && !Standings.MayName(state, part, position)))
+                Broken(Law.NamesNothingEarly, $"{Reader(state)} comes to {page.Path}, where “{says}” names {question.Of.Id.Value}={question.Position}.");
+        }
+    }
+
+    private bool IsTrue(string line, int state) => sentences.Meant(line).Any(asked => asked.IsTrue(Standings.Rests[state].At[asked.Of.Id.Value]));
+
+    private void LookAtPages()
+    {
+        foreach (var page in pages.Pages.Values)
+        {
+            if (!page.LeadsBack && page.Path != PlacePages.First)
+                Broken(Law.LeadsBack, $"{page.Path} has no link to {PlacePages.First}.");
+            if (LeadsRound(page.Path))
+                Broken(Law.HasNoLoop, $"The answers of {page.Path} lead back to it.");
+            foreach (var stage in book.Book.Stages.Where(stage => IsHiddenIn(page, stage)))
+                Broken(Law.HidesTheOtherSigns, $"{page.Path} holds the sign of {stage.Id.Value}, which it doesn't show.");
+            foreach (var (says, _) in page.Lines.Where(line => sentences.Meant(line.Says).ToList() is not [{ Of: Thing or Part { Seen: true, Free: false } }]))
+                Broken(Law.AsksWhatShows, $"{page.Path} asks “{says}”.");
+        }
+    }
+
+    private bool IsHiddenIn(PlacePage page, Stage stage) =>
+        page.Signs.All(sign => sign.Stage != stage.Id.Value && !sign.Sign.Contains(stage.Sign.Value, StringComparison.Ordinal))
+        && page.Source.Contains(stage.Sign.Value, StringComparison.Ordinal);
+
+    private bool LeadsRound(string path)
+    {
+        var seen = new HashSet<string>();
+        var open = new Stack<string>(pages.Pages[path].Onward);
+        while (open.TryPop(out var to))
+        {
+            if (to == path)
+                return true;
+            if (pages.StageOf(to) is null && seen.Add(to))
+                pages.Pages[to].Onward.ToList().ForEach(open.Push);
+        }
+
+        return false;
+    }
+
+    private string Reader(int state) => $"Who has the box so ({Standings.Say(state)})";
+
+    private void Broken(Law law, string says) => breaches.Add(new(law, says));
+}
