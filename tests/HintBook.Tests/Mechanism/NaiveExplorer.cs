@@ -366,8 +366,9 @@ internal sealed partial class NaiveExplorer
         _ => false,
     });
 
+    // A dictionary from which nothing is taken away, and its copies, keep the order in which names were put in: the book's.
     private static string Text(Dictionary<string, string> at) =>
-        string.Join(' ', at.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}={p.Value}"));
+        string.Join(' ', at.Select(p => $"{p.Key}={p.Value}"));
 
     /// <summary>A state with all that was ever made on the way: the long way round.</summary>
     private sealed class State(Dictionary<string, string> at, SortedSet<string> made)

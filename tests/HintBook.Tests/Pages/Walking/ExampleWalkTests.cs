@@ -9,7 +9,7 @@ public class ExampleWalkTests(ITestOutputHelper output)
 {
     // A survey of the whole example takes seconds.
     private static readonly Lazy<Walker> Example = new(() =>
-        Walker.Of(Assert.IsType<Sound>(Check.Run(Repository.Example))) ?? throw new InvalidOperationException("The example has too many states."));
+        Walker.Of(MadeSite.Of(Assert.IsType<Sound>(Check.Run(Repository.Example)))) ?? throw new InvalidOperationException("The example has too many states."));
 
     // Both numbers were found by a program of its own in another language.
     [Fact]

@@ -2,7 +2,6 @@ using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using HintBook.Books;
-using HintBook.Checking;
 
 namespace HintBook.Tests.Pages.Walking;
 
@@ -42,10 +41,12 @@ internal sealed class PlacePages
 
     private readonly Dictionary<string, string> stageOf;
 
-    private PlacePages(Examined book)
+    /// <summary>Reads the pages that can be reached from the first.</summary>
+    /// <param name="files">The site's pages by their files.</param>
+    /// <param name="addresses">Where each stage's page lives.</param>
+    public PlacePages(IReadOnlyDictionary<string, string> files, Addresses addresses)
     {
-        stageOf = book.Addresses.Names.Keys.ToDictionary(book.Addresses.PageOf);
-        var files = Sites.Texts(book.Site.Files);
+        stageOf = addresses.Names.Keys.ToDictionary(addresses.PageOf);
         var open = new Queue<string>([First]);
         while (open.TryDequeue(out var path))
         {
@@ -58,9 +59,6 @@ internal sealed class PlacePages
 
     /// <summary>The pages that can be reached from the first, by their files.</summary>
     public SortedDictionary<string, PlacePage> Pages { get; } = new(StringComparer.Ordinal);
-
-    /// <summary>Reads the pages of a checked book.</summary>
-    public static PlacePages Of(Examined book) => new(book);
 
     /// <summary>The stage whose page a file is, or null.</summary>
     public string? StageOf(string path) => stageOf.GetValueOrDefault(path);

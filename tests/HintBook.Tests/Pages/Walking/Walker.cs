@@ -1,39 +1,7 @@
 using HintBook.Books;
-using HintBook.Checking;
 using HintBook.Tests.Mechanism;
 
 namespace HintBook.Tests.Pages.Walking;
-
-/// <summary>What “Where am I?” must do for whoever asks it.</summary>
-internal enum Law
-{
-    /// <summary>Every reader ends at a stage that is next, or the maker is told that places can't be told apart.</summary>
-    Arrives,
-
-    /// <summary>A page names nothing that isn't known to everybody who comes to it.</summary>
-    NamesNothingEarly,
-
-    /// <summary>Title and sign of the stage at the end name nothing that isn't known either.</summary>
-    EndsWithoutTelling,
-
-    /// <summary>A sign is shown only to those who know all that is known wherever its stage is next.</summary>
-    ShowsSignsInTime,
-
-    /// <summary>A line can be answered by looking: it asks about a part that is seen or about a thing, in the words of the site.</summary>
-    AsksWhatShows,
-
-    /// <summary>No answers lead round in a circle.</summary>
-    HasNoLoop,
-
-    /// <summary>Every page but the first has a way back to it.</summary>
-    LeadsBack,
-
-    /// <summary>The sign of a stage that a page doesn't show isn't in its file.</summary>
-    HidesTheOtherSigns,
-}
-
-/// <summary>A law that is broken, and where.</summary>
-internal sealed record Breach(Law Law, string Says);
 
 /// <summary>
 /// Goes through the finished pages as every reader would: from every state of the box before the goal, and each answer that is true there. A sign is taken
@@ -41,31 +9,31 @@ internal sealed record Breach(Law Law, string Says);
 /// </summary>
 internal sealed class Walker
 {
-    private readonly Examined book;
+    private readonly Book book;
     private readonly PlacePages pages;
     private readonly Sentences sentences;
     private readonly List<Breach> breaches = [];
     private readonly Dictionary<int, int> taps = [];
     private readonly HashSet<int> lost = [];
 
-    /// <summary>Goes through the pages of a book that nothing is wrong with.</summary>
-    /// <param name="sound">The book.</param>
-    /// <param name="most">With more states than that it isn't looked at: null.</param>
-    public static Walker? Of(Sound sound, int most = 100_000)
+    private Walker(MadeSite site, NaiveExplorer naive)
     {
-        var naive = new NaiveExplorer(sound.Examined.Book, most, toTheGoal: true);
-        return naive.GaveUp || naive.Unrest ? null : new(sound, naive);
-    }
-
-    private Walker(Sound sound, NaiveExplorer naive)
-    {
-        book = sound.Examined;
-        Standings = new(book.Book, naive.Rests(), book.Survey.Stages);
-        (pages, sentences) = (PlacePages.Of(book), new(book.Book));
-        ToldApart = sound.Findings.All.All(finding => finding.Code.Id != "HB7223");
+        book = site.Book;
+        Standings = new(book, naive.Rests(), site.Survey.Stages);
+        (pages, sentences) = (new(site.Pages, site.Addresses), new(book));
+        ToldApart = site.ToldApart;
         LookAtPages();
         foreach (var state in Standings.Live)
             Walk(state);
+    }
+
+    /// <summary>Goes through the pages of a site; null where its box has too many states, or reactions that don't settle.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="most">How many states are too many.</param>
+    public static Walker? Of(MadeSite site, int most = 100_000)
+    {
+        var naive = new NaiveExplorer(site.Book, most, toTheGoal: true);
+        return naive.GaveUp || naive.Unrest ? null : new(site, naive);
     }
 
     /// <summary>What is known of each state.</summary>
@@ -74,7 +42,7 @@ internal sealed class Walker
     /// <summary>How many pages there are.</summary>
     public int Pages => pages.Pages.Count;
 
-    /// <summary>Whether the maker isn't told that places can't be told apart.</summary>
+    /// <summary>Whether nothing says that places can't be told apart.</summary>
     public bool ToldApart { get; }
 
     /// <summary>The laws that are broken.</summary>
@@ -124,7 +92,7 @@ internal sealed class Walker
         taps.TryAdd(state, steps);
         if (!Standings.SoughtAt(state).Contains(stage))
             Lose(state, $"ends at {stage}");
-        var told = book.Book.Stages.First(each => each.Id.Value == stage);
+        var told = book.Stages.First(each => each.Id.Value == stage);
         foreach (var name in Standings.ToldTooEarly(state, told.Title.Value).Concat(Standings.ToldTooEarly(state, told.Sign.Value)))
             Broken(Law.EndsWithoutTelling, $"{Reader(state)} ends at {stage}, whose title or sign names {name}.");
     }
@@ -161,7 +129,7 @@ internal sealed class Walker
                 Broken(Law.LeadsBack, $"{page.Path} has no link to {PlacePages.First}.");
             if (LeadsRound(page.Path))
                 Broken(Law.HasNoLoop, $"The answers of {page.Path} lead back to it.");
-            foreach (var stage in book.Book.Stages.Where(stage => IsHiddenIn(page, stage)))
+            foreach (var stage in book.Stages.Where(stage => IsHiddenIn(page, stage)))
                 Broken(Law.HidesTheOtherSigns, $"{page.Path} holds the sign of {stage.Id.Value}, which it doesn't show.");
             foreach (var (says, _) in page.Lines.Where(line => sentences.Meant(line.Says).ToList() is not [{ Of: Thing or Part { Seen: true, Free: false } }]))
                 Broken(Law.AsksWhatShows, $"{page.Path} asks “{says}”.");

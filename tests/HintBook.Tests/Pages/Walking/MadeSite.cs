@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Checking;
+using HintBook.Mechanism;
+using HintBook.Pages;
+using HintBook.Tests.Mechanism;
+using HintBook.Text;
+
+namespace HintBook.Tests.Pages.Walking;
+
+/// <summary>The finished pages of a book, and what they were made from.</summary>
+/// <param name="Book">The book.</param>
+/// <param name="Survey">What is proved of its box.</param>
+/// <param name="Addresses">Where each stage's page lives.</param>
+/// <param name="Pages">The pages by their files, as they are published.</param>
+/// <param name="ToldApart">Whether no finding says that places can't be told apart.</param>
+internal sealed record MadeSite(Book Book, Survey Survey, Addresses Addresses, IReadOnlyDictionary<string, string> Pages, bool ToldApart)
+{
+    private const string NotToldApart = "HB7223";
+
+    /// <summary>The site of a book that nothing is wrong with.</summary>
+    public static MadeSite Of(Sound sound) => new(
+        sound.Examined.Book,
+        sound.Examined.Survey,
+        sound.Examined.Addresses,
+        Sites.Texts(sound.Examined.Site.Files),
+        IsToldApart(sound.Findings));
+
+    /// <summary>Writes a book into a folder, and checks it there; null where something is wrong with it.</summary>
+    public static MadeSite? Of(Book book)
+    {
+        var folder = Directory.CreateTempSubdirectory("hintbook-walk-").FullName;
+        try
+        {
+            WrittenBook.Write(book, folder);
+            return HintBook.Checking.Check.Run(folder) is Sound sound ? Of(sound) : null;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    /// <summary>The same book as if its box had too many states to look at each of them.</summary>
+    public MadeSite WithoutStates()
+    {
+        var (survey, _) = Surveyor.Survey(Book, whole: true, Surveyor.Limits with { Plainly = 0 });
+        Assert.NotNull(survey);
+        var plan = Sites.Plan(Book, survey) with { Addresses = Addresses };
+        var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
+        return new(Book, survey, Addresses, Sites.Texts(site.Files), IsToldApart(findings));
+    }
+
+    private static bool IsToldApart(Findings findings) => findings.All.All(finding => finding.Code.Id != NotToldApart);
+}

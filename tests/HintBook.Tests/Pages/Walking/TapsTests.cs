@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace HintBook.Tests.Pages.Walking;
+
+/// <summary>How many links a reader follows to their stage.</summary>
+public class TapsTests(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData(60, 10, 5.0)]
+    [InlineData(60, 20, 3.8)]
+    public void In_a_straight_box_some_parts_that_are_seen_are_enough(int stages, int seen, double most)
+    {
+        var site = MadeSite.Of(WalkedBoxes.Straight(stages, seen));
+        Assert.NotNull(site);
+        var walker = Walker.Of(site);
+        Assert.NotNull(walker);
+        Assert.Empty(walker.Breaches);
+        Assert.Empty(walker.Lost);
+
+        var average = SeededWalk.Weights(walker.Standings).Sum(pair => pair.Value * walker.Taps[pair.Key]);
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{stages} stages, {seen} parts seen: {average:0.00} on average, {walker.Taps.Values.Max()} at most, {walker.Pages} pages"));
+        Assert.InRange(average, 1, most);
+    }
+}
