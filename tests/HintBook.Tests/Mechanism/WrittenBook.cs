@@ -115,7 +115,9 @@ internal static class WrittenBook
 
     // Without a name of its own a part or a thing is called by its id.
     private static string Called(Named named) =>
-        (named.Name == named.Id.Value ? "" : $", name: \"{named.Name}\"") + (named.Seen ? ", seen: true" : "");
+        (named.Name == named.Id.Value ? "" : $", name: \"{named.Name}\"")
+        + (named.Seen ? ", seen: true" : "")
+        + (named is Part { ShowsWhen: { IsEmpty: false } when } ? $", shows-when: {List(when)}" : "");
 
     private static string Moving(Part part) => part.Turns ? ", turns: next" : $", free: {Flag(part.Free)}";
 

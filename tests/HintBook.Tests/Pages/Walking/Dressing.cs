@@ -22,11 +22,12 @@ internal static class Dressing
     public static Book Dressed(Book book, Pick pick)
     {
         var names = new Queue<string>(Names);
+        var lids = book.Box.Parts.Where(part => !part.Turns).ToArray();
         var called = book with
         {
             Box = book.Box with
             {
-                Parts = [.. book.Box.Parts.Select(part => Dressed(part, names.Dequeue(), pick))],
+                Parts = [.. book.Box.Parts.Select(part => Dressed(part, names.Dequeue(), lids, pick))],
                 Things = [.. book.Box.Things.Select(thing => thing with { Name = names.Dequeue(), Seen = pick.OneIn(8) })],
             },
             Stages = [.. book.Stages.Select((stage, at) => stage with { Title = Text($"Step {at + 1}"), Sign = Text($"Sign {at + 1}.") })],
@@ -38,7 +39,7 @@ internal static class Dressing
     /// <summary>A text that stands nowhere.</summary>
     public static Located<string> Text(string text) => new(text, new SourceFile("book.yaml", text).Top);
 
-    private static Part Dressed(Part part, string name, Pick pick)
+    private static Part Dressed(Part part, string name, Part[] lids, Pick pick)
     {
         var seen = pick.OneIn(2);
         var words = (part.Turns && part.Round) || !pick.OneIn(3) ? [] : part.Positions.Select((position, at) => KeyValuePair.Create(position, new PositionDetails
@@ -46,7 +47,14 @@ internal static class Dressing
             Seen = seen ? !pick.OneIn(4) : pick.OneIn(6),
             Says = pick.OneIn(4) ? null : Text($"stands as number {at + 1}"),
         }));
-        return part with { Name = name, Seen = seen, Details = words.ToImmutableDictionary() };
+        var lid = lids.Length > 0 && !seen && pick.OneIn(4) ? lids[pick.Of(0, lids.Length - 1)] : null;
+        return part with
+        {
+            Name = name,
+            Seen = seen,
+            Details = words.ToImmutableDictionary(),
+            ShowsWhen = lid is null || lid.Id == part.Id ? [] : [new InPosition { At = lid.Id.At, Name = lid.Id, Positions = [lid.Written[^1]] }],
+        };
     }
 
     private static string Sign(Stage stage, Named[] certain, Pick pick)

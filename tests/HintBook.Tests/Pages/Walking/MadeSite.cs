@@ -17,6 +17,10 @@ namespace HintBook.Tests.Pages.Walking;
 internal sealed record MadeSite(Book Book, Survey Survey, Addresses Addresses, IReadOnlyDictionary<string, string> Pages, bool ToldApart)
 {
     private const string NotToldApart = "HB7223";
+    private const string NotLookedFor = "HB3301";
+
+    /// <summary>Names that the check says it doesn't look for, since they are words of every day: the bolt.</summary>
+    public IReadOnlyList<string> Everyday { get; init; } = [];
 
     /// <summary>The site of a book that nothing is wrong with.</summary>
     public static MadeSite Of(Sound sound) => new(
@@ -24,7 +28,10 @@ internal sealed record MadeSite(Book Book, Survey Survey, Addresses Addresses, I
         sound.Examined.Survey,
         sound.Examined.Addresses,
         Sites.Texts(sound.Examined.Site.Files),
-        IsToldApart(sound.Findings));
+        IsToldApart(sound.Findings))
+    {
+        Everyday = [.. sound.Findings.All.Where(finding => finding.Code.Id == NotLookedFor).Select(finding => finding.Message.Split('“', '”')[1])],
+    };
 
     /// <summary>Writes a book into a folder, and checks it there; null where something is wrong with it.</summary>
     public static MadeSite? Of(Book book)
@@ -48,7 +55,7 @@ internal sealed record MadeSite(Book Book, Survey Survey, Addresses Addresses, I
         Assert.NotNull(survey);
         var plan = Sites.Plan(Book, survey) with { Addresses = Addresses };
         var (site, findings) = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme);
-        return new(Book, survey, Addresses, Sites.Texts(site.Files), IsToldApart(findings));
+        return this with { Survey = survey, Pages = Sites.Texts(site.Files), ToldApart = IsToldApart(findings) };
     }
 
     private static bool IsToldApart(Findings findings) => findings.All.All(finding => finding.Code.Id != NotToldApart);

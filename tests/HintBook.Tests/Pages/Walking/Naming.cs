@@ -11,10 +11,14 @@ internal sealed partial class Naming
     private readonly (string Words, Named Named)[] names;
     private readonly Dictionary<string, IReadOnlyList<Named>> found = [];
 
-    public Naming(Book book) => names =
+    /// <summary>Looks for the names of a book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="everyday">Names that mean nothing in a text, since they are words of every day.</param>
+    public Naming(Book book, IEnumerable<string> everyday) => names =
     [
         .. book.Box.Names
             .SelectMany(named => named.Also.Select(also => also.Value).Prepend(named.Name), (named, name) => (Words: WithoutArticle(Plain(name)), named))
+            .ExceptBy(everyday.Select(name => WithoutArticle(Plain(name))), name => name.Words)
             .OrderByDescending(name => name.Words.Length)
             .ThenBy(name => name.Words, StringComparer.Ordinal),
     ];

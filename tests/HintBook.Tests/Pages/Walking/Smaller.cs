@@ -6,12 +6,13 @@ namespace HintBook.Tests.Pages.Walking;
 /// <summary>Makes a book smaller that shows something: takes away one thing after the other as long as it still does.</summary>
 internal static class Smaller
 {
-    /// <summary>A book from which nothing can be taken away any more.</summary>
+    /// <summary>A book from which nothing can be taken away any more, or as much smaller as some tries allow.</summary>
     /// <param name="book">The book.</param>
+    /// <param name="tries">How many smaller books may be looked at.</param>
     /// <param name="shows">Whether a book shows what is to be shown; what isn't a book any more doesn't.</param>
-    public static Book Of(Book book, Func<Book, bool> shows)
+    public static Book Of(Book book, int tries, Func<Book, bool> shows)
     {
-        while (Lesser(book).FirstOrDefault(shows) is { } smaller)
+        while (Lesser(book).TakeWhile(_ => tries-- > 0).FirstOrDefault(shows) is { } smaller)
             book = smaller;
         return book;
     }
@@ -58,6 +59,7 @@ internal static class Smaller
         .. part.Seen ? [part with { Seen = false }] : Array.Empty<Part>(),
         .. part.Details.IsEmpty ? Array.Empty<Part>() : [part with { Details = part.Details.Clear() }],
         .. part.Behind is null ? Array.Empty<Part>() : [part with { Behind = null }],
+        .. part.ShowsWhen.IsEmpty ? Array.Empty<Part>() : [part with { ShowsWhen = [] }],
         .. Without(part.Needs).Select(needs => part with { Needs = needs }),
         .. Without(part.Written).Where(written => written.Length > 1).Select(written => part with { Written = written }),
     ];

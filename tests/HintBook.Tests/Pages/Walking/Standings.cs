@@ -23,10 +23,11 @@ internal sealed class Standings
     /// <param name="book">The book.</param>
     /// <param name="rests">The states of its box, up to the goal.</param>
     /// <param name="stages">When each stage opens.</param>
-    public Standings(Book book, IReadOnlyList<Rest> rests, IReadOnlyDictionary<string, StageSurvey> stages)
+    /// <param name="everyday">Names that mean nothing in a text, since they are words of every day.</param>
+    public Standings(Book book, IReadOnlyList<Rest> rests, IReadOnlyDictionary<string, StageSurvey> stages, params IEnumerable<string> everyday)
     {
         (this.book, Rests) = (book, rests);
-        Naming = new(book);
+        Naming = new(book, everyday);
         known = Known();
         distance = Distances();
         next = Next();

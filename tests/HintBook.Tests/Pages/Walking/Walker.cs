@@ -19,7 +19,7 @@ internal sealed class Walker
     private Walker(MadeSite site, NaiveExplorer naive)
     {
         book = site.Book;
-        Standings = new(book, naive.Rests(), site.Survey.Stages);
+        Standings = new(book, naive.Rests(), site.Survey.Stages, site.Everyday);
         (pages, sentences) = (new(site.Pages, site.Addresses), new(book));
         ToldApart = site.ToldApart;
         LookAtPages();
@@ -119,7 +119,7 @@ internal sealed class Walker
         }
     }
 
-    private bool IsTrue(string line, int state) => sentences.Meant(line).Any(asked => asked.IsTrue(Standings.Rests[state].At[asked.Of.Id.Value]));
+    private bool IsTrue(string line, int state) => sentences.Meant(line).Any(asked => asked.IsTrue(Standings.Rests[state].At));
 
     private void LookAtPages()
     {
@@ -131,10 +131,12 @@ internal sealed class Walker
                 Broken(Law.HasNoLoop, $"The answers of {page.Path} lead back to it.");
             foreach (var stage in book.Stages.Where(stage => IsHiddenIn(page, stage)))
                 Broken(Law.HidesTheOtherSigns, $"{page.Path} holds the sign of {stage.Id.Value}, which it doesn't show.");
-            foreach (var (says, _) in page.Lines.Where(line => sentences.Meant(line.Says).ToList() is not [{ Of: Thing or Part { Seen: true, Free: false } }]))
+            foreach (var (says, _) in page.Lines.Where(line => sentences.Meant(line.Says).ToList() is not [{ Of: var asked }] || !Shows(asked)))
                 Broken(Law.AsksWhatShows, $"{page.Path} asks “{says}”.");
         }
     }
+
+    private static bool Shows(Named asked) => asked is Thing or Part { Seen: true, Free: false, Turns: false } or Part { ShowsWhen.IsEmpty: false };
 
     private bool IsHiddenIn(PlacePage page, Stage stage) =>
         page.Signs.All(sign => sign.Stage != stage.Id.Value && !sign.Sign.Contains(stage.Sign.Value, StringComparison.Ordinal))

@@ -47,13 +47,15 @@ internal sealed class Walks(Func<MadeSite, MadeSite> made)
     }
 
     /// <summary>The smallest book that was found to break a law, made smaller still, and how it breaks it; or null.</summary>
-    public (Book Book, string Says)? SmallestOf(Law law)
+    /// <param name="law">The law.</param>
+    /// <param name="tries">How many smaller books may be looked at.</param>
+    public (Book Book, string Says)? SmallestOf(Law law, int tries)
     {
         var first = all.Where(each => Breaks(each.Breaches, law)).Select(each => each.Book)
             .OrderBy(book => BookText.Of(book).Length).ThenBy(BookText.Of, StringComparer.Ordinal).FirstOrDefault();
         if (first is null)
             return null;
-        var smaller = Smaller.Of(first, less => Walk(less) is { } walked && Breaks(walked.Breaches, law));
+        var smaller = Smaller.Of(first, tries, less => Walk(less) is { } walked && Breaks(walked.Breaches, law));
         return (smaller, Walk(smaller)!.Value.Breaches.First(breach => breach.Law == law).Says);
     }
 
