@@ -32,11 +32,9 @@ internal sealed class Standings
         distance = Distances();
         next = Next();
         Live = [.. Enumerable.Range(0, rests.Count).Where(s => !rests[s].Solved && distance[s] is not null)];
-        foreach (var s in Live)
-        {
-            foreach (var stage in next[s])
-                certain[stage] = certain.TryGetValue(stage, out var before) ? before & known[s] : known[s];
-        }
+        Meet(state => next[state]);
+        string[] neverNext = [.. book.Stages.Select(stage => stage.Id.Value).Where(stage => !certain.ContainsKey(stage))];
+        Meet(state => rests[state].Acts.Select(arrow => arrow.Stage).OfType<string>().Intersect(neverNext));
 
         sought = [.. Enumerable.Range(0, rests.Count).Select(s => new SortedSet<string>(
             distance[s] is null ? [] : next[s].SelectMany(stage => StandIns(s, stage, stages, [])), StringComparer.Ordinal))];
@@ -63,7 +61,7 @@ internal sealed class Standings
     /// <summary>Whether a position was attained on every way to a state.</summary>
     public bool Knows(int state, string name, string position) => bits.TryGetValue((name, position), out var bit) && !(known[state] >> bit).IsEven;
 
-    /// <summary>Whether all is known in a state that is known wherever a stage is next. A stage that never is may not be shown at all.</summary>
+    /// <summary>Whether all is known in a state that is known wherever a stage is next; of one that never is, wherever it is open.</summary>
     public bool KnowsAllBefore(int state, string stage) => certain.TryGetValue(stage, out var before) && (before & known[state]) == before;
 
     /// <summary>Whether a name may be said in a state: it shows on the closed box, or what it stands for was met on every way.</summary>
@@ -109,6 +107,16 @@ internal sealed class Standings
         }
 
         return all;
+    }
+
+    // What is known in all states in which a stage is one of some.
+    private void Meet(Func<int, IEnumerable<string>> stages)
+    {
+        foreach (var state in Live)
+        {
+            foreach (var stage in stages(state))
+                certain[stage] = certain.TryGetValue(stage, out var before) ? before & known[state] : known[state];
+        }
     }
 
     private BigInteger Made(Arrow arrow) => arrow.Stage is null ? BigInteger.Zero : Bit("made", arrow.Name);

@@ -89,8 +89,9 @@ internal sealed class Walker
 
     private void Arrive(int state, string stage, int steps)
     {
-        taps.TryAdd(state, steps);
-        if (!Standings.SoughtAt(state).Contains(stage))
+        if (Standings.SoughtAt(state).Contains(stage))
+            taps.TryAdd(state, steps);
+        else
             Lose(state, $"ends at {stage}");
         var told = book.Stages.First(each => each.Id.Value == stage);
         foreach (var name in Standings.ToldTooEarly(state, told.Title.Value).Concat(Standings.ToldTooEarly(state, told.Sign.Value)))

@@ -47,7 +47,7 @@ public class WalkerTests
 
         Assert.Equal(
             [
-                "as it came: one, 3, knows ", "door=open: two, 2, knows door", "drawer=open, door=open: three, 1, knows door drawer",
+                "as it came: one, 3, knows ", "door=open: two, 2, knows door", "door=open, drawer=open: three, 1, knows door drawer",
                 "drawer=open: three, 1, knows door drawer",
             ],
             standings.Live.Select(state => $"{standings.Say(state)}: {string.Join(' ', standings.NextAt(state))}, {standings.Distance(state)}, knows "
