@@ -29,6 +29,9 @@ public sealed class Solver
     private readonly int[][] done;
     private ReactionFault? fault;
 
+    // The acts of one way on which stages were open; it may leave out those that move nothing else than parts which are moved at will.
+    private HashSet<int> toured = [];
+
     private Solver(Explored explored, bool forPages)
     {
         (book, budget, this.explored, this.forPages) = (explored.Book, explored.Continued(), explored, forPages);
@@ -65,7 +68,11 @@ public sealed class Solver
     {
         var result = explored.Result;
         if (forPages && result.Tour is { } tour)
-            Checked(tour.Value, _ => Visits(tour.Value.ToHashSet(), result), "every stage has been open");
+        {
+            Checked(tour.Value, _ => true, "it has ended");
+            toured = tour.Value.ToHashSet();
+        }
+
         var way = result.Way is null ? default : Checked(result.Way, replayer => replayer.Solved, "the box is solved");
         var solution = new Solution
         {
@@ -121,9 +128,6 @@ public sealed class Solver
             && other.Item.Step.Kind == StepKind.FreeMove
             && other.Item.Effects[0].Variable == act.Effects[0].Variable);
 
-    private bool Visits(HashSet<int> tour, ExplorationResult result) =>
-        machine.StageActs.Zip(result.WayToStage).All(stage => stage.Second is null || stage.First.Any(tour.Contains));
-
     private ExplorationResult Explore(Machine other)
     {
         var (result, found, _) = ExplorationStrategy.Explore(other, budget);
@@ -146,7 +150,7 @@ public sealed class Solver
         ImmutableArray<Clause> when = [.. machine.StageActs[s].SelectMany(a => machine.Acts[a].When)];
         Claim reachable =
             result.WayToStage[s] is { } way
-                ? new Claim.Proved(forPages && result.Tour is not null ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
+                ? new Claim.Proved(machine.StageActs[s].Any(toured.Contains) ? [] : Checked(way.Value, replayer => replayer.IsOpen(id), $"{id} is open"))
             : result.Why is not null && MayHold(when) ? new Claim.NotProved(result.Why)
             : new Claim.Refuted([], waiting.OfStage(s).Why);
         var known = reachable is Claim.Refuted ? new Bits(things.Count) : result.Before[s];

@@ -52,7 +52,7 @@ public static class Surveyor
             WayBack = back,
             Stages = stages,
             Standings = (explored.Graph is { } states ? StandingsOfGraph.Read(states, explored.Continued()) : null)
-                ?? StandingsOfStages.Read(explored.Machine, stages),
+                ?? StandingsOfStages.Read(explored.Machine, stages) ?? Standings.NotKnown(explored.Machine),
             First = [.. book.Stages.Select(stage => stage.Id.Value).Where(id => stages[id] is { Reachable: true, OpensAfter.IsEmpty: true })],
         };
         return (survey, Findings.Of(

@@ -15,6 +15,9 @@ internal static class PageFindings
 
     public static readonly FindingCode NotToldApartCode = new("HB7223", Severity.Note, "places that “Where am I?” can’t tell apart");
 
+    public static readonly FindingCode NotByStatesCode =
+        new("HB7224", Severity.Note, "“Where am I?” wasn’t made from every state of the box");
+
     public static readonly FindingCode PhotoNowhereCode = new("HB7222", Severity.Warning, "a photo of a position that no page shows");
 
     public static Finding PhotoNowhere(Books.Part part, string position, Books.Photo photo) => PhotoNowhereCode.At(
@@ -35,6 +38,22 @@ internal static class PageFindings
                 + "or tell when a part inside can be seen (“shows-when: { roof: off }”). "
                 + "Until then such a reader is sent on from the last step that is certainly done.");
     }
+
+    public static Finding NotTold(Books.Book book, string stage)
+    {
+        var next = book.Stages.First(each => each.Id.Value == stage);
+        return NotToldApartCode.At(
+            next.Sign.At,
+            $"“Where am I?” can’t lead every reader to “{next.Title}”: its title or its sign names something that isn’t certainly known where it is next.",
+            "Word the sign by what anyone sees there, or mark what it names with “seen: true” if it shows on the closed box.");
+    }
+
+    public static Finding NotByStates(Books.Book book, WhereaboutsSource from) => NotByStatesCode.At(
+        book.Title.At,
+        from == WhereaboutsSource.Stages
+            ? "“Where am I?” goes by what is proved of the steps: the box has too many states to look at each."
+            : "“Where am I?” shows the signs in the order of the steps: the box can be opened in too many orders to ask what shows.",
+        "Nothing has to be done. A box whose parts wait for each other more has fewer states.");
 
     public static Finding NoSuchTheme(Located<string> theme, IEnumerable<string> known) => UnknownTheme.At(
         theme.At,

@@ -24,7 +24,12 @@ internal static class WherePage
     /// <param name="plan">The site.</param>
     /// <param name="where">The pages.</param>
     public static IEnumerable<Finding> FindingsOf(SitePlan plan, Whereabouts where) =>
-        where.Losts.Select(stages => PageFindings.NotToldApart(plan.Book, stages)).Concat(ShownNowhere(plan));
+    [
+        .. where.Losts.Select(stages => PageFindings.NotToldApart(plan.Book, stages)),
+        .. where.Untold.SelectMany(stages => stages).Distinct().Select(stage => PageFindings.NotTold(plan.Book, stage)),
+        .. plan.Survey.Standings is { Exact: false } ? (Finding[])[PageFindings.NotByStates(plan.Book, where.From)] : [],
+        .. ShownNowhere(plan),
+    ];
 
     private static ScriptObject Names(LanguageSite site, WhereaboutsPage page) => site.Page(
         PageHead.Build(site, "where", page.File),
@@ -44,6 +49,7 @@ internal static class WherePage
     {
         WhereaboutsEnd.Stage(var stage) => site.Plan.Addresses.PageOf(stage),
         WhereaboutsEnd.Page(var file) => file,
+        WhereaboutsEnd.Front => "index.html",
         _ => throw new InvalidOperationException("an answer leads somewhere"),
     };
 

@@ -14,11 +14,16 @@ namespace HintBook.Pages;
 /// <param name="From">What they come from.</param>
 /// <param name="Rates">How good they are, or null where they come from the order alone.</param>
 /// <param name="Losts">Places that can't be told apart, each as the stages that are next in them.</param>
+/// <param name="Untold">Places where no stage may be told, each as the stages that are next in it.</param>
 internal sealed record Whereabouts(
-    ImmutableArray<WhereaboutsPage> Pages, WhereaboutsSource From, PlaceRates? Rates, ImmutableArray<ImmutableArray<string>> Losts)
+    ImmutableArray<WhereaboutsPage> Pages,
+    WhereaboutsSource From,
+    PlaceRates? Rates,
+    ImmutableArray<ImmutableArray<string>> Losts,
+    ImmutableArray<ImmutableArray<string>> Untold)
 {
     /// <summary>No pages.</summary>
-    public static Whereabouts None { get; } = new([], WhereaboutsSource.Order, null, []);
+    public static Whereabouts None { get; } = new([], WhereaboutsSource.Order, null, [], []);
 
     /// <summary>The file of the first page.</summary>
     public const string First = "where.html";
@@ -74,14 +79,18 @@ internal sealed record Whereabouts(
             ],
             tree.Exact ? WhereaboutsSource.States : WhereaboutsSource.Stages,
             tree.Rates,
-            [.. tree.Lost.Select(set => set.Select(stage => stages[stage].Id.Value).ToImmutableArray())]);
+            [.. tree.Lost.Select(lost => IdsOf(lost))],
+            [.. tree.Untold.Select(next => IdsOf(next.Members())).DistinctBy(ids => string.Join(' ', ids))]);
+
+        ImmutableArray<string> IdsOf(IEnumerable<int> numbers) => [.. numbers.Select(stage => stages[stage].Id.Value)];
+
 
         WhereaboutsEnd EndOf(PlaceEnd end) => end switch
         {
             PlaceEnd.ToStage(var stage) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
             PlaceEnd.ToPage(var places) => new WhereaboutsEnd.Page(bySet[places]),
             PlaceEnd.Lost(>= 0 and var stage, _) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
-            _ => new WhereaboutsEnd.Stage(plan.Survey.First.Append(stages[0].Id.Value).First()),
+            _ => new WhereaboutsEnd.Front(),
         };
     }
 
@@ -113,6 +122,7 @@ internal sealed record Whereabouts(
             ],
             WhereaboutsSource.Order,
             null,
+            [],
             []);
 
         string File(int number) => number == 0 ? First : FileOf(plan, $"past {string.Join(' ', levels.Take(number).SelectMany(level => level))}");
@@ -165,6 +175,9 @@ internal abstract record WhereaboutsEnd
 {
     /// <summary>To a stage.</summary>
     public sealed record Stage(string Id) : WhereaboutsEnd;
+
+    /// <summary>To the front page: nothing is certainly done.</summary>
+    public sealed record Front : WhereaboutsEnd;
 
     /// <summary>To another page.</summary>
     public sealed record Page(string File) : WhereaboutsEnd;

@@ -37,10 +37,16 @@ internal sealed class PlaceSearch
     /// <param name="standings">The box.</param>
     /// <param name="places">Where readers may stand; the stages that are next there can all be told.</param>
     /// <param name="lines">What they may be asked.</param>
+    /// <param name="mayBeTold">Whether a stage's title and sign name nothing that isn't known in a place.</param>
     /// <param name="lastDone">The stage to go on from where places can't be told apart, or -1.</param>
     /// <param name="greedy">Whether only the best page of each set is tried.</param>
     public PlaceSearch(
-        Standings standings, ImmutableArray<Standing> places, ImmutableArray<Line> lines, Func<Bits, int> lastDone, bool greedy)
+        Standings standings,
+        ImmutableArray<Standing> places,
+        ImmutableArray<Line> lines,
+        Func<Standing, int, bool> mayBeTold,
+        Func<Bits, int> lastDone,
+        bool greedy)
     {
         (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
         var stages = standings.KnownWhereNext.Length;
@@ -51,7 +57,7 @@ internal sealed class PlaceSearch
             for (var place = 0; place < places.Length; place++)
             {
                 next[stage][place] = places[place].Next[stage];
-                sayable[stage][place] = standings.KnownWhereNext[stage].IsWithin(places[place].Known);
+                sayable[stage][place] = standings.KnownWhereNext[stage].IsWithin(places[place].Known) && mayBeTold(places[place], stage);
             }
         }
     }
@@ -237,7 +243,7 @@ internal sealed class PlaceSearch
             }
 
             if (best < 0)
-                return LostCosts;
+                return bits + (WeightOf(rest) / all * LostCosts);
             bits -= most / all * Math.Log2(Math.Min(1, most / all));
             rest = rest.Without(next[best]);
         }

@@ -13,9 +13,10 @@ internal sealed class PlaceTree
     private readonly Standings standings;
     private readonly Bits[] names;
 
-    private PlaceTree(Standings standings, Bits[] names, ImmutableArray<Standing> places, ImmutableArray<PlacePage> pages)
+    private PlaceTree(
+        Standings standings, Bits[] names, ImmutableArray<Standing> places, ImmutableArray<Bits> untold, ImmutableArray<PlacePage> pages)
     {
-        (this.standings, this.names, Places, Pages) = (standings, names, places, pages);
+        (this.standings, this.names, Places, Untold, Pages) = (standings, names, places, untold, pages);
         Rates = Rate();
     }
 
@@ -27,6 +28,9 @@ internal sealed class PlaceTree
 
     /// <summary>How many taps it takes, and how much is found.</summary>
     public PlaceRates Rates { get; }
+
+    /// <summary>The stages that are next in places where neither they nor any before them may be told.</summary>
+    public ImmutableArray<Bits> Untold { get; }
 
     /// <summary>Places that nothing tells apart: a stage that is next in each of them.</summary>
     public IEnumerable<ImmutableArray<int>> Lost =>
@@ -55,15 +59,18 @@ internal sealed class PlaceTree
         var known = KnownBy(standings.Things);
         var variables = machine.Variables.Select((variable, v) => (variable.Id, v)).ToDictionary(each => each.Id, each => each.v, StringComparer.Ordinal);
         int[][] named = [.. Enumerable.Range(0, machine.StageActs.Length).Select(stage => Secret(said(stage)))];
-        var places = Merged(standings, new StandIns(standings, survey, stage => named[stage], known).In);
+        var standIns = new StandIns(standings, survey, stage => named[stage], known);
+        var (places, untold) = Merged(standings, standIns);
         if (places.IsEmpty)
             return null;
         var all = Bits.All(places.Length);
         var lines = Line.All(standings, places, KnowsWords, (place, v) => place.Known.Overlaps(known[v]));
-        var searches = new[] { true, false }.Select(greedy => new PlaceSearch(standings, places, lines, LastDone, greedy)).ToArray();
+        var searches = new[] { true, false }
+            .Select(greedy => new PlaceSearch(standings, places, lines, standIns.MayBeTold, LastDone, greedy))
+            .ToArray();
         // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
         var best = searches.MinBy(search => search.Worth(all))!;
-        return new(standings, known, places, best.Pages(all));
+        return new(standings, known, places, untold, best.Pages(all));
 
         int[] Secret(IEnumerable<string> ids) =>
             [.. ids.Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false })];
@@ -78,6 +85,7 @@ internal sealed class PlaceTree
                 certain.And(places[place].Known);
             return Enumerable.Range(0, machine.StageActs.Length)
                 .Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => certain[act]))
+                .Where(stage => set.Members().All(place => standIns.MayBeTold(places[place], stage)))
                 .OrderByDescending(stage => survey[machine.Book.Stages[stage].Id.Value].Layer)
                 .ThenByDescending(stage => stage)
                 .Append(-1)
@@ -91,7 +99,7 @@ internal sealed class PlaceTree
             .Where(v => Machine.Variables[v].Named is not null && page.Places.Members().All(place => Places[place].Known.Overlaps(names[v])))
             .Select(v => Machine.Variables[v].Id);
 
-    // By variable: what makes its name known once it is attained, its positions other than the first and the acts that always have to do with it.
+    // By variable: what makes its name known once it is attained: of a part any position but the first, of a thing the hand.
     private static Bits[] KnownBy(Attainable things)
     {
         var machine = things.Machine;
@@ -100,37 +108,36 @@ internal sealed class PlaceTree
         {
             if (machine.Variables[v].Named is not { } named)
                 continue;
-            for (var position = named is Thing ? 0 : 1; position < machine.Variables[v].Positions.Length; position++)
-            {
-                if (machine.Variables[v].Positions[position] != Thing.Hidden)
-                    by[v][things.Of(v, position)] = true;
-            }
-        }
-
-        foreach (var (number, act) in machine.Acts.Index())
-        {
-            var needed = act.When.Select(clause => clause.Literals.Select(literal => literal.Variable).ToHashSet())
-                .Aggregate(default(HashSet<int>), (common, some) => common is null ? some : [.. common.Intersect(some)]);
-            foreach (var v in (needed ?? []).Concat(act.Effects.Select(effect => effect.Variable)))
-                by[v][number] = true;
+            for (var position = 0; position < machine.Variables[v].Positions.Length; position++)
+                by[v][things.Of(v, position)] = named is Part ? position > 0 : machine.Variables[v].Positions[position] == named.Attained;
         }
 
         return by;
     }
 
-    private static ImmutableArray<Standing> Merged(Standings standings, Func<Standing, Bits> next)
+    // Where no stage may be told a reader still reads the pages; those who stand there are led to any stage that may be told, if there is one.
+    private static (ImmutableArray<Standing> Places, ImmutableArray<Bits> Untold) Merged(Standings standings, StandIns standIns)
     {
+        var stages = standings.KnownWhereNext.Length;
+        var untold = new HashSet<Bits>(Bits.ByContent);
         var merged = new Dictionary<string, Standing>(StringComparer.Ordinal);
         var order = new List<string>();
         foreach (var standing in standings.All)
         {
-            var wanted = next(standing);
-            if (wanted.IsEmpty)
-                continue;
+            var wanted = standIns.In(standing);
+            var isFound = !wanted.IsEmpty;
+            if (!isFound)
+            {
+                untold.Add(standing.Next);
+                wanted = new Bits(stages);
+                foreach (var stage in Enumerable.Range(0, stages).Where(stage => standIns.MayBeTold(standing, stage)))
+                    wanted[stage] = true;
+            }
+
             var sayable = standings.KnownWhereNext.Select((known, stage) => known.IsWithin(standing.Known) ? stage : -1).Where(stage => stage >= 0);
             var askable = standings.Asked.SelectMany(v => Enumerable.Range(0, standings.Things.Machine.Variables[v].Positions.Length)
                 .Select(position => standings.Things.Of(v, position)).Where(number => standing.Known[number]));
-            var key = $"{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
+            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
             if (merged.TryGetValue(key, out var same))
             {
                 merged[key] = same with { Weight = same.Weight + standing.Weight, Known = same.Known.Both(standing.Known) };
@@ -138,11 +145,11 @@ internal sealed class PlaceTree
             else
             {
                 order.Add(key);
-                merged.Add(key, standing with { Next = wanted });
+                merged.Add(key, standing with { Next = wanted, IsFound = isFound });
             }
         }
 
-        return [.. order.Select(key => merged[key])];
+        return ([.. order.Select(key => merged[key])], [.. untold]);
     }
 
     // Walks every place through the pages, along every answer that is true there.
@@ -154,7 +161,7 @@ internal sealed class PlaceTree
         {
             var (taps, worst, found) = From(Pages[0], place);
             weight += standing.Weight;
-            if (!found)
+            if (!found || !standing.IsFound)
                 lost += standing.Weight;
             sum += standing.Weight * taps;
             most = Math.Max(most, worst);

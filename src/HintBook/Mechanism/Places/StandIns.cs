@@ -16,11 +16,14 @@ internal sealed class StandIns(
 {
     private readonly Model.Machine machine = standings.Things.Machine;
 
-    /// <summary>The stages to which a reader is led from a place.</summary>
+    /// <summary>Whether a stage's title and sign name nothing that isn't known in a place.</summary>
+    public bool MayBeTold(Standing standing, int stage) => Array.TrueForAll(named(stage), v => standing.Known.Overlaps(knownBy[v]));
+
+    /// <summary>The stages to which a reader may be led from a place; none where every one would tell too much.</summary>
     public Bits In(Standing standing)
     {
         var led = new Bits(machine.StageActs.Length);
-        foreach (var stage in standing.Next.Members().Where(MayBeTold))
+        foreach (var stage in standing.Next.Members().Where(stage => MayBeTold(standing, stage)))
             led[stage] = true;
         if (!led.IsEmpty)
             return led;
@@ -29,15 +32,13 @@ internal sealed class StandIns(
         {
             if (!seen.Add(stage))
                 continue;
-            if (MayBeTold(stage))
+            if (MayBeTold(standing, stage))
                 led[stage] = true;
             foreach (var before in led[stage] ? [] : Before(stage))
                 open.Enqueue(before);
         }
 
         return led;
-
-        bool MayBeTold(int stage) => Array.TrueForAll(named(stage), v => standing.Known.Overlaps(knownBy[v]));
 
         IEnumerable<int> DoneLast()
         {

@@ -17,6 +17,9 @@ internal sealed record Standing
     /// <summary>What has been attained on every way to all of these states, by the numbers of <see cref="Attainable"/>.</summary>
     public required Bits Known { get; init; }
 
+    /// <summary>Whether a stage that is next may be told here. If not, <see cref="Next"/> holds whatever may be told.</summary>
+    public bool IsFound { get; init; } = true;
+
     /// <summary>How much of a solver's time is spent here; only the ratios count.</summary>
     public required double Weight { get; init; }
 
@@ -37,6 +40,9 @@ internal sealed record Standing
 /// <param name="Exact">Whether these are the box's own states. If not, there may be some here that it hasn't, and more may be certain.</param>
 internal sealed record Standings(Attainable Things, ImmutableArray<int> Asked, ImmutableArray<Standing> All, bool Exact)
 {
+    /// <summary>None, since there are too many.</summary>
+    public static Standings NotKnown(Model.Machine machine) => new(new(machine), [], [], Exact: false);
+
     /// <summary>What is known wherever a stage is next, by stage: only then may its sign be shown.</summary>
     public ImmutableArray<Bits> KnownWhereNext { get; } = Meet(Things, All);
 

@@ -66,7 +66,7 @@ public class PlaceTreeTests(ITestOutputHelper output)
 
     [Fact]
     public void Of_a_box_that_opens_in_any_order_too_many_sets_of_stages_may_be_done() =>
-        Assert.Null(Surveyor.Survey(LargeBoxes.Gated(60), whole: true).Survey!.Standings);
+        Assert.Equal((true, false), Surveyed(LargeBoxes.Gated(60)).Standings is { } known ? (known.All.IsEmpty, known.Exact) : default);
 
     private static PlaceTree? Tree(Book book) =>
         Surveyed(book) is { Standings: { } standings } survey ? PlaceTree.Build(standings, survey.Stages, _ => [], (_, _) => []) : null;

@@ -39,6 +39,9 @@ internal sealed class PlacePages
     /// <summary>The file of the first page.</summary>
     public const string First = "where.html";
 
+    /// <summary>The front page, where somebody is sent who may be told of no step.</summary>
+    public const string Front = "index.html";
+
     private readonly Dictionary<string, string> stageOf;
 
     /// <summary>Reads the pages that can be reached from the first.</summary>
@@ -50,7 +53,7 @@ internal sealed class PlacePages
         var open = new Queue<string>([First]);
         while (open.TryDequeue(out var path))
         {
-            if (stageOf.ContainsKey(path) || Pages.ContainsKey(path))
+            if (path == Front || stageOf.ContainsKey(path) || Pages.ContainsKey(path))
                 continue;
             Pages[path] = Read(path, files[path]);
             Pages[path].Onward.ToList().ForEach(open.Enqueue);

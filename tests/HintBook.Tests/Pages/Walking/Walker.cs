@@ -77,6 +77,12 @@ internal sealed class Walker
                 return;
             }
 
+            if (to == PlacePages.Front)
+            {
+                Lose(state, "is sent to the front page");
+                return;
+            }
+
             if (pages.StageOf(to) is { } end)
             {
                 Arrive(state, end, steps);
@@ -151,7 +157,7 @@ internal sealed class Walker
         {
             if (to == path)
                 return true;
-            if (pages.StageOf(to) is null && seen.Add(to))
+            if (to != PlacePages.Front && pages.StageOf(to) is null && seen.Add(to))
                 pages.Pages[to].Onward.ToList().ForEach(open.Push);
         }
 
