@@ -45,7 +45,11 @@ internal static class WrittenBook
             "parts",
             book.Box.Parts,
             part => $"{{ positions: {Positions(part)}{Moving(part)}, needs: {List(part.Needs)}{Behind(part)}{Called(part)} }}");
-        Section(text, "things", book.Box.Things, thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)}{Called(thing)} }}");
+        Section(
+            text,
+            "things",
+            book.Box.Things,
+            thing => $"{{ starts: \"{thing.Starts}\", fits: {Names(thing.Fits.Select(f => f.Value))}{Behind(thing)}{Called(thing)} }}");
         Section(text, "facts", book.Box.Facts, _ => "{}");
         Section(text, "codes", book.Box.Codes, code => code.Lock is WheelLock set
             ? string.Create(

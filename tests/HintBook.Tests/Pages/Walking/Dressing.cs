@@ -42,7 +42,8 @@ internal static class Dressing
     private static Part Dressed(Part part, string name, Part[] lids, Pick pick)
     {
         var seen = pick.OneIn(2);
-        var words = (part.Turns && part.Round) || !pick.OneIn(3) ? [] : part.Positions.Select((position, at) => KeyValuePair.Create(position, new PositionDetails
+        var words = (part.Turns && part.Round) || !pick.OneIn(3) ? [] : part.Positions.Select((position, at) => KeyValuePair.Create(position,
+            new PositionDetails
         {
             Seen = seen ? !pick.OneIn(4) : pick.OneIn(6),
             Says = pick.OneIn(4) ? null : Text($"stands as number {at + 1}"),
@@ -59,7 +60,9 @@ internal static class Dressing
 
     private static string Sign(Stage stage, Named[] certain, Pick pick)
     {
-        var said = certain.Length == 0 ? [] : Enumerable.Range(0, pick.Of(0, 2)).Select(_ => pick.From([.. certain.Select(named => named.Name)])).Distinct().ToArray();
+        var said = certain.Length == 0
+            ? []
+            : Enumerable.Range(0, pick.Of(0, 2)).Select(_ => pick.From([.. certain.Select(named => named.Name)])).Distinct().ToArray();
         return string.Concat([stage.Sign.Value, .. said.Select(name => $" Look at the {name}.")]);
     }
 

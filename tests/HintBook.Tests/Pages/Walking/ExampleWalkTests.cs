@@ -20,7 +20,8 @@ public class ExampleWalkTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void It_breaks_no_law() => Assert.Empty(Example.Value.Breaches.GroupBy(breach => breach.Law).Select(law => $"{law.Key} {law.Count()}: {law.First().Says}"));
+    public void It_breaks_no_law() => Assert.Empty(
+        Example.Value.Breaches.GroupBy(breach => breach.Law).Select(law => $"{law.Key} {law.Count()}: {law.First().Says}"));
 
     [Fact]
     public void Every_reader_arrives() => Assert.Empty(Example.Value.Lost);

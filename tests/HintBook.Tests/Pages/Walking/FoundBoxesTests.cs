@@ -15,11 +15,13 @@ public class FoundBoxesTests
     public void The_first_page_doesnt_name_a_part_inside_that_is_moved_at_will() => Keeps(Law.NamesNothingEarly, AnUnseenPartInASign());
 
     [Fact]
-    public void A_reader_who_has_done_nothing_isnt_sent_to_a_stage_whose_sign_names_what_comes_later() => Keeps(Law.EndsWithoutTelling, AChainAfterAnUnseenPart());
+    public void A_reader_who_has_done_nothing_isnt_sent_to_a_stage_whose_sign_names_what_comes_later() =>
+        Keeps(Law.EndsWithoutTelling, AChainAfterAnUnseenPart());
 
     // Who holds the second token can go on only by way of the first step and back; the pages lead to the second.
     [Fact]
-    public void Where_not_every_state_was_looked_at_a_stage_that_gets_a_reader_unstuck_is_next() => Keeps(Law.Arrives, TokensThatStick(), site => site.WithoutStates());
+    public void Where_not_every_state_was_looked_at_a_stage_that_gets_a_reader_unstuck_is_next() =>
+        Keeps(Law.Arrives, TokensThatStick(), site => site.WithoutStates());
 
     // The survey throws: “a witness does not replay: at its end it isn't so that every stage has been open”.
     [Fact]
@@ -53,7 +55,8 @@ public class FoundBoxesTests
     private static Book AChainAfterAnUnseenPart() => Signed(
         new BoxBuilder()
             .Free("anvil", "", "upright", "lying")
-            .Part("bobbin", "shut", "open").Part("caliper", "shut", "open").Part("cymbal", "shut", "open").Part("doublet", "in", "out").Part("ferrule", "shut", "open")
+            .Part("bobbin", "shut", "open").Part("caliper", "shut", "open").Part("cymbal", "shut", "open")
+            .Part("doublet", "in", "out").Part("ferrule", "shut", "open")
             .Thing("gusset").Thing("gimlet")
             .Reaction("cymbal=open, anvil=lying", "doublet=out")
             .Stage("one", "anvil=lying", "gusset", reversible: true)
@@ -63,7 +66,8 @@ public class FoundBoxesTests
             .Stage("five", "cymbal=open, doublet=out", "ferrule=open", undo: BoxBuilder.Undo("", "ferrule=shut"))
             .Goal("ferrule=open").Build(),
         [],
-        ["Sign 1. Look at the anvil.", "Sign 2.", "Sign 3. Look at the gimlet. Look at the gusset.", "Sign 4. Look at the caliper.", "Sign 5. Look at the cymbal."]);
+        ["Sign 1. Look at the anvil.", "Sign 2.", "Sign 3. Look at the gimlet. Look at the gusset.", "Sign 4. Look at the caliper.",
+            "Sign 5. Look at the cymbal."]);
 
     private static Book TokensThatStick()
     {

@@ -19,7 +19,8 @@ public class TapsTests(ITestOutputHelper output)
 
         var average = SeededWalk.Weights(walker.Standings).Sum(pair => pair.Value * walker.Taps[pair.Key]);
         output.WriteLine(string.Create(
-            CultureInfo.InvariantCulture, $"{stages} stages, {seen} parts seen: {average:0.00} on average, {walker.Taps.Values.Max()} at most, {walker.Pages} pages"));
+            CultureInfo.InvariantCulture,
+            $"{stages} stages, {seen} parts seen: {average:0.00} on average, {walker.Taps.Values.Max()} at most, {walker.Pages} pages"));
         Assert.InRange(average, 1, most);
     }
 }

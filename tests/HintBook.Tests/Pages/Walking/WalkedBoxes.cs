@@ -11,7 +11,8 @@ internal static class WalkedBoxes
     public static Gen<Book> Any { get; } =
         from seed in Gen.Int[0, int.MaxValue - 1]
         from book in Gen.OneOf(
-            Gen.Const(Puzzle(new Pick(seed))), RandomBoxes.OneWay, RandomBoxes.Returning, RandomBoxes.Gaining, RandomCabinets.Any, RandomBoxes.Any, RandomBoxes.Dials)
+            Gen.Const(Puzzle(new Pick(seed))), RandomBoxes.OneWay, RandomBoxes.Returning, RandomBoxes.Gaining,
+            RandomCabinets.Any, RandomBoxes.Any, RandomBoxes.Dials)
         select Dressing.Dressed(book, new Pick(seed));
 
     /// <summary>Two branches that join, of which some doors are shut again.</summary>
@@ -97,7 +98,8 @@ internal static class WalkedBoxes
             if (pick.OneIn(5))
             {
                 box.Fact($"word-{name}{i}");
-                box.Stage($"s-{name}{i}", [BoxBuilder.MoveOf("read", needs, $"word-{name}{i}"), opens with { Needs = BoxBuilder.MoveOf("", Also(needs, $"word-{name}{i}"), "").Needs }], after);
+                var told = BoxBuilder.MoveOf("", Also(needs, $"word-{name}{i}"), "").Needs;
+                box.Stage($"s-{name}{i}", [BoxBuilder.MoveOf("read", needs, $"word-{name}{i}"), opens with { Needs = told }], after);
             }
             else
             {

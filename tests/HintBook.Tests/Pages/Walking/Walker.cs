@@ -121,7 +121,8 @@ internal sealed class Walker
             Broken(Law.NamesNothingEarly, $"{Reader(state)} comes to {page.Path}, which names {name}.");
         foreach (var (says, _) in page.Lines)
         {
-            foreach (var question in sentences.Meant(says).Where(each => each is { Of: Part part, Position: { } position } && !Standings.MayName(state, part, position)))
+            foreach (var question in sentences.Meant(says).Where(each =>
+                each is { Of: Part part, Position: { } position } && !Standings.MayName(state, part, position)))
                 Broken(Law.NamesNothingEarly, $"{Reader(state)} comes to {page.Path}, where “{says}” names {question.Of.Id.Value}={question.Position}.");
         }
     }

@@ -15,9 +15,12 @@ public class WalkerTests
         {
             Book = site.Book with { Stages = [.. site.Book.Stages.Select(stage => stage with { Title = Dressing.Text("The end of part-6") })] },
         },
-        [Law.ShowsSignsInTime] = site => OnTheFirst(site, "<ul class=\"stages\">", $"<ul class=\"stages\"><li data-page=\"x\"><a href=\"{LastOf(site)}\">Sign 6.</a></li>"),
-        [Law.AsksWhatShows] = site => OnTheFirst(site, "<ol class=\"stages lines\">", "<ol class=\"stages lines\"><li><a href=\"where.html\">part-3: as it came</a></li>"),
-        [Law.HasNoLoop] = site => OnTheFirst(site, "<ol class=\"stages lines\">", "<ol class=\"stages lines\"><li><a href=\"where.html\">part-2: as it came</a></li>"),
+        [Law.ShowsSignsInTime] = site => OnTheFirst(
+            site, "<ul class=\"stages\">", $"<ul class=\"stages\"><li data-page=\"x\"><a href=\"{LastOf(site)}\">Sign 6.</a></li>"),
+        [Law.AsksWhatShows] = site => OnTheFirst(
+            site, "<ol class=\"stages lines\">", "<ol class=\"stages lines\"><li><a href=\"where.html\">part-3: as it came</a></li>"),
+        [Law.HasNoLoop] = site => OnTheFirst(
+            site, "<ol class=\"stages lines\">", "<ol class=\"stages lines\"><li><a href=\"where.html\">part-2: as it came</a></li>"),
         [Law.LeadsBack] = site => Everywhere(site, Restart, ""),
         [Law.HidesTheOtherSigns] = site => OnTheFirst(site, "</main>", "<!-- Sign 6. --></main>"),
     };
