@@ -18,7 +18,7 @@ public enum Law
     /// <summary>A sign is shown only to those who know all that is known wherever its stage is next.</summary>
     ShowsSignsInTime,
 
-    /// <summary>A line can be answered by looking: it asks in the words of the site about a thing, or about a part that shows and isn't moved at will.</summary>
+    /// <summary>A line can be answered by looking: it asks, in the site's words, about a thing or a part that shows and isn't moved at will.</summary>
     AsksWhatShows,
 
     /// <summary>No answers lead round in a circle.</summary>
