@@ -13,7 +13,7 @@ internal static class Dressing
 
     private static readonly string[] Names =
     [
-        .. ("anvil bellows bobbin caliper cymbal doublet ferrule gusset gimlet halyard inkwell jasper kettle lantern mallet napkin oculus pulley quiver rosette "
+        .. ("anvil bellows bobbin caliper cymbal doublet ferrule gusset gimlet halyard inkwell jasper kettle lantern mallet napkin oculus pulley quiver "
             + "sextant tassel trellis urn valance wicket xylophone yoke zither acorn bramble clover dahlia eyelet falcon garnet hazel iris juniper")
             .Split(' '),
     ];
