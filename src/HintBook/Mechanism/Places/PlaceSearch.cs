@@ -25,6 +25,7 @@ internal sealed class PlaceSearch
     private readonly ImmutableArray<Standing> places;
     private readonly ImmutableArray<Line> lines;
     private readonly Bits[] next;
+    private readonly Bits[] recognised;
     private readonly Bits[] sayable;
     private readonly Dictionary<(Bits, int), Choice> chosen = new(new ByPlaces());
     private readonly Dictionary<Bits, double> bits = new(Bits.ByContent);
@@ -50,13 +51,15 @@ internal sealed class PlaceSearch
     {
         (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
         var stages = standings.KnownWhereNext.Length;
-        (next, sayable) = (new Bits[stages], new Bits[stages]);
+        (next, recognised, sayable) = (new Bits[stages], new Bits[stages], new Bits[stages]);
         for (var stage = 0; stage < stages; stage++)
         {
-            (next[stage], sayable[stage]) = (new Bits(places.Length), new Bits(places.Length));
+            (next[stage], recognised[stage], sayable[stage]) = (new Bits(places.Length), new Bits(places.Length), new Bits(places.Length));
             for (var place = 0; place < places.Length; place++)
             {
                 next[stage][place] = places[place].Next[stage];
+                // Who can only be led elsewhere doesn't take the sign for theirs.
+                recognised[stage][place] = places[place].IsFound && places[place].Next[stage];
                 sayable[stage][place] = standings.KnownWhereNext[stage].IsWithin(places[place].Known) && mayBeTold(places[place], stage);
             }
         }
@@ -151,7 +154,7 @@ internal sealed class PlaceSearch
         for (var count = 0; count <= signs.Length; count++)
         {
             var shown = signs[..count];
-            var rest = shown.Aggregate(set, (some, stage) => some.Without(next[stage]));
+            var rest = shown.Aggregate(set, (some, stage) => some.Without(recognised[stage]));
             if (count > 0)
                 drafts.Add(Rated(new(shown, [], [], rest), weight));
             for (var best = new Draft(shown, [], [], rest); best.Lines.Length + count < MostLines;)
@@ -194,9 +197,9 @@ internal sealed class PlaceSearch
             var (best, most) = (-1, 0.0);
             for (var stage = 0; stage < next.Length; stage++)
             {
-                if (!rest.Overlaps(next[stage]) || !set.IsWithin(sayable[stage]))
+                if (!rest.Overlaps(recognised[stage]) || !set.IsWithin(sayable[stage]))
                     continue;
-                var covers = WeightOf(rest.Both(next[stage]));
+                var covers = WeightOf(rest.Both(recognised[stage]));
                 if (covers > most)
                     (best, most) = (stage, covers);
             }
@@ -204,7 +207,7 @@ internal sealed class PlaceSearch
             if (best < 0)
                 break;
             signs.Add(best);
-            rest = rest.Without(next[best]);
+            rest = rest.Without(recognised[best]);
         }
 
         return signs.ToImmutable();

@@ -36,7 +36,9 @@ internal sealed class PlaceTree
     public IEnumerable<ImmutableArray<int>> Lost =>
         from page in Pages
         from end in page.Lines.Select(each => each.To).Append(page.None).OfType<PlaceEnd.Lost>()
-        select end.Places.Members().SelectMany(place => Places[place].Next.Members().Take(1)).Distinct().Order().ToImmutableArray();
+        let found = end.Places.Members().Where(place => Places[place].IsFound).ToArray()
+        where found.Length > 0
+        select found.SelectMany(place => Places[place].Next.Members().Take(1)).Distinct().Order().ToImmutableArray();
 
     /// <summary>The box in numbers.</summary>
     public Model.Machine Machine => standings.Things.Machine;
@@ -137,7 +139,8 @@ internal sealed class PlaceTree
             var sayable = standings.KnownWhereNext.Select((known, stage) => known.IsWithin(standing.Known) ? stage : -1).Where(stage => stage >= 0);
             var askable = standings.Asked.SelectMany(v => Enumerable.Range(0, standings.Things.Machine.Variables[v].Positions.Length)
                 .Select(position => standings.Things.Of(v, position)).Where(number => standing.Known[number]));
-            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
+            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}"
+                + $"|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
             if (merged.TryGetValue(key, out var same))
             {
                 merged[key] = same with { Weight = same.Weight + standing.Weight, Known = same.Known.Both(standing.Known) };
@@ -171,7 +174,7 @@ internal sealed class PlaceTree
 
         (double Taps, int Most, bool Found) From(PlacePage page, int place)
         {
-            if (page.Signs.Any(sign => Places[place].Next[sign]))
+            if (Places[place].IsFound && page.Signs.Any(sign => Places[place].Next[sign]))
                 return (1, 1, true);
             var (taps, ways, most, found) = (0.0, 0, 0, true);
             foreach (var (line, to) in page.Lines)
