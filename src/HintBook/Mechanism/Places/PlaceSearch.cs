@@ -30,6 +30,7 @@ internal sealed class PlaceSearch
     private readonly Dictionary<(Bits, int), Choice> chosen = new(new ByPlaces());
     private readonly Dictionary<Bits, double> bits = new(Bits.ByContent);
     private readonly Dictionary<Bits, List<Draft>> drafted = new(Bits.ByContent);
+    private readonly bool showsSigns;
     private readonly int width;
     private readonly Func<Bits, int> lastDone;
     private int left;
@@ -49,6 +50,8 @@ internal sealed class PlaceSearch
         Func<Bits, int> lastDone,
         bool greedy)
     {
+        // A reader whom a sign doesn't fit is past it only if it is sure where its stage is next.
+        showsSigns = standings.Exact;
         (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
         var stages = standings.KnownWhereNext.Length;
         (next, recognised, sayable) = (new Bits[stages], new Bits[stages], new Bits[stages]);
@@ -74,7 +77,11 @@ internal sealed class PlaceSearch
         var pages = new Dictionary<Bits, PlacePage>(Bits.ByContent);
         var order = new List<Bits>();
         if (EndOf(all) is not PlaceEnd.ToPage)
-            return [new(all, [.. Enumerable.Range(0, next.Length).Where(stage => all.IsWithin(next[stage]))], [], EndOf(all) as PlaceEnd.Lost)];
+        {
+            int[] signs = [.. Enumerable.Range(0, next.Length).Where(stage => all.IsWithin(next[stage]) && all.IsWithin(sayable[stage]))];
+            return [new(all, [.. signs], [], signs.Length > 0 ? null : EndOf(all))];
+        }
+
         Write(all, WantedTaps);
         return [.. order.Select(set => pages[set])];
 
@@ -192,7 +199,7 @@ internal sealed class PlaceSearch
     private ImmutableArray<int> Signs(Bits set)
     {
         var signs = ImmutableArray.CreateBuilder<int>();
-        for (var rest = set; signs.Count < MostSigns;)
+        for (var rest = set; showsSigns && signs.Count < MostSigns;)
         {
             var (best, most) = (-1, 0.0);
             for (var stage = 0; stage < next.Length; stage++)

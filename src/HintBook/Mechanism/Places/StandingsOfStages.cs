@@ -105,7 +105,10 @@ internal sealed class StandingsOfStages
     private Bits KnownOnceDone(StageSurvey stage, int number, Dictionary<string, int> variables)
     {
         var attained = new Bits(things.Count);
-        foreach (var act in machine.StageActs[number])
+        int[] lasting = [.. machine.StageActs[number].Where(act => machine.Acts[act].Effects.Any(effect => IsLasting(effect, number)))];
+        if (lasting.Length == 0)
+            return attained;
+        foreach (var act in lasting)
             attained[act] = true;
         foreach (var placed in stage.Attained)
             Attain(placed.Name, placed.Position);
@@ -119,6 +122,12 @@ internal sealed class StandingsOfStages
                 attained[things.Of(v, place)] = true;
         }
     }
+
+    // Whether a state tells by itself that a stage was done: it alone moves something away from where that was at first, and nothing brings it back.
+    private bool IsLasting(Effect effect, int stage) =>
+        effect.Position != 0
+        && !machine.Rules.Any(rule => rule.Effects.Any(other => other.Variable == effect.Variable))
+        && !machine.Acts.Any(act => act.Effects.Any(other => other.Variable == effect.Variable && (other.Position == 0 || act.Stage != stage)));
 
     private Bits SetOf(IEnumerable<int> numbers)
     {
