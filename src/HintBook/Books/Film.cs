@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using HintBook.Text;
 
 namespace HintBook.Books;
@@ -6,6 +7,7 @@ namespace HintBook.Books;
 /// <summary>A part of a film.</summary>
 /// <param name="From">Where it starts.</param>
 /// <param name="To">Where it ends; null for the film's end.</param>
+[StructLayout(LayoutKind.Auto)]
 public readonly record struct FilmPart(TimeSpan From, TimeSpan? To)
 {
     /// <summary>Whether something that is shown from one time to another is seen in the part.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
@@ -10,6 +11,7 @@ namespace HintBook.Publishing;
 /// <summary>Clips that a program cut out of their films.</summary>
 /// <param name="All">How many there are.</param>
 /// <param name="Now">How many of them were cut now; the others came from the cache.</param>
+[StructLayout(LayoutKind.Auto)]
 public readonly record struct CutClips(int All, int Now);
 
 /// <summary>What a publish made and what it checked: each number comes from the work or the check that it names.</summary>

@@ -38,7 +38,7 @@ internal static class FilmCheck
     {
         work?.Did(Work.ReadFilm, file.Value);
         var identity = languages[0].Identity;
-        var read = folder.Read(file.Value, file.At, findings, stream => new ReadFilm(FilmLength.Read(stream), FilmPrint.Of(stream), FilmStripping.Of(stream)));
+        var read = folder.Read(file.Value, file.At, findings, stream => new ReadFilm(FilmLength.Read(stream), FilmPrint.Of(stream), FilmMetadata.Find(stream)));
         if (read is null)
             return null;
         var captions = languages[0].Captions.Where(each => each.Film == file.Value).ToImmutableArray();

@@ -33,7 +33,10 @@ internal static class ClipCutter
     }
 
     private static string[] Input(string film, TimeSpan from) =>
-        ["-nostdin", "-v", "error", "-y", "-ss", Seconds(from > TimeSpan.Zero ? from : TimeSpan.Zero), "-i", film, "-map", "0:V:0", "-map", "0:a:0?"];
+    [
+        "-nostdin", "-v", "error", "-y", .. FilmTools.OnlyFilms, "-ss", Seconds(from > TimeSpan.Zero ? from : TimeSpan.Zero), "-i", film,
+        "-map", "0:V:0", "-map", "0:a:0?",
+    ];
 
     // Packets from before the key frame, to which ffmpeg goes back in some kinds of film, are not copied.
     private static string[] AsItIs(KeyFrame key, FilmPart part) =>

@@ -1,5 +1,4 @@
 using System.Text;
-using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Checking.Media;
 using HintBook.Photos.Films;

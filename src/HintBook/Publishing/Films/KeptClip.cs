@@ -75,7 +75,7 @@ internal sealed class KeptClip(string path, OutputWriter writer)
     private static void Strip(string clip)
     {
         using var file = new FileStream(clip, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-        FilmStripping.Of(file).Apply(file);
+        FilmMetadata.Find(file).Apply(file);
     }
 
     private string Hash()

@@ -24,7 +24,7 @@ internal sealed record KeyFrame(TimeSpan At, TimeSpan FilmStart, int Pictures)
         var probed = ToolRun.Run(
             tools.Ffprobe,
             [
-                "-v", "error", "-select_streams", "V:0", "-read_intervals", $"{Seconds(part.From)}%{Seconds(end)}",
+                "-v", "error", .. FilmTools.OnlyFilms, "-select_streams", "V:0", "-read_intervals", $"{Seconds(part.From)}%{Seconds(end)}",
                 "-show_entries", "packet=pts_time,flags:format=start_time", "-of", "csv=p=0", film,
             ],
             stop);

@@ -68,7 +68,7 @@ internal sealed class ToldFilm : IDisposable
     {
         var bytes = Bytes;
         using var stream = new MemoryStream(bytes);
-        stripping = FilmStripping.Of(stream);
+        stripping = FilmMetadata.Find(stream);
         stripping.Apply(stream);
         Assert.Equal(File.ReadAllBytes(Path).Length, stream.Length);
         return With(bytes);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 
 namespace HintBook.Photos.Films.Metadata;
 
@@ -20,26 +19,6 @@ public sealed record FilmStripping(bool IsKnown, ImmutableArray<Overwrite> Overw
 
     /// <summary>Whether a track with captions or chapters is blanked.</summary>
     public bool LeavesOutWords => LeftOut.Any(kind => Words.Contains(kind));
-
-    /// <summary>Finds out what is to be overwritten. Never throws for what is in the file.</summary>
-    /// <param name="film">The film, which must be able to seek.</param>
-    public static FilmStripping Of(Stream film)
-    {
-        try
-        {
-            Span<byte> head = stackalloc byte[8];
-            film.Position = 0;
-            if (film.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) < head.Length)
-                return Unknown;
-            return head is [0x1A, 0x45, 0xDF, 0xA3, ..] ? MatroskaMetadata.Find(film)
-                : IsoMetadata.MayBegin(Encoding.Latin1.GetString(head[4..])) ? IsoMetadata.Find(film)
-                : Unknown;
-        }
-        catch (Exception damaged) when (damaged is InvalidDataException or EndOfStreamException or OverflowException)
-        {
-            return Unknown;
-        }
-    }
 
     /// <summary>Overwrites it in a copy of the film.</summary>
     /// <param name="copy">The copy, which must be able to seek and to write.</param>
