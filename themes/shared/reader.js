@@ -250,7 +250,9 @@
     if (!part) return;
     var from = Number(part[1]);
     var to = part[2] ? Number(part[2]) : Infinity;
+    // A host that sends films in one piece lets nobody move within them: there the film begins at its beginning.
     function keep() {
+      if (!video.seekable.length || video.seekable.end(video.seekable.length - 1) < from) return;
       if (video.currentTime < from - 0.05) video.currentTime = from;
       else if (video.currentTime > to) {
         video.pause();

@@ -61,8 +61,8 @@ internal static class PublishVerb
 
     private static string Clips(Report report) => report.Clips.All == 0
         ? ""
-        : $"\n  clips    {Words.Count(report.Clips.All, "clip")} cut out of their films by ffmpeg ({report.Clips.Now} now); "
-            + "another ffmpeg may make other bytes of them";
+        : $"\n  clips    {Words.Count(report.Clips.All, "clip")} cut by ffmpeg ({report.Clips.Now} now): "
+            + "another ffmpeg may give other bytes";
 
     // Each old address with what must be put there, as long as the book's old cards may lead to it.
     private static string Moved(Report report) => string.Concat(report.Moved.Select(moved =>
