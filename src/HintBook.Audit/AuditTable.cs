@@ -18,6 +18,9 @@ public sealed record AuditTable
     /// <summary>The pages that may say more.</summary>
     public ImmutableArray<AuditPage> Pages { get; init; } = [];
 
+    /// <summary>The texts that are shown while films play.</summary>
+    public ImmutableArray<AuditCaptions> Captions { get; init; } = [];
+
     /// <summary>Files that may say everything: a path in the site in which <c>*</c> stands for any letters.</summary>
     public ImmutableArray<string> Free { get; init; } = [];
 

@@ -24,7 +24,8 @@ internal static class SiteFileReader
         ".svg" => DrawingReader.Read,
         ".js" or ".mjs" => PlainReader.Script,
         ".json" or ".webmanifest" or ".map" => PlainReader.Data,
-        ".txt" or ".xml" or ".vtt" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
+        ".vtt" => CaptionReader.Read,
+        ".txt" or ".xml" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
         _ => null,
     };
 

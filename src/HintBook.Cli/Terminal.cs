@@ -1,4 +1,5 @@
 using System.Text;
+using HintBook.Publishing.Films;
 using HintBook.Text;
 
 namespace HintBook.Cli;
@@ -46,6 +47,9 @@ internal sealed record Terminal
     /// <summary>The folder for reports of what nobody expected.</summary>
     public string Reports { get; init; } = Path.GetTempPath();
 
+    /// <summary>The programs that cut films, if there are any here.</summary>
+    public FilmTools? FilmTools { get; init; }
+
     /// <summary>
     /// The process's own. <c>NO_COLOR</c> (no-color.org) and <c>TERM=dumb</c> switch colour off. The runtime is told of a dumb terminal in
     /// any case: for every other it would send escapes that set up the keyboard, which nothing here reads.
@@ -65,6 +69,7 @@ internal sealed record Terminal
             ColourOut = colour && !Console.IsOutputRedirected,
             ColourError = colour && !Console.IsErrorRedirected,
             Live = !dumb && !Console.IsErrorRedirected,
+            FilmTools = FilmTools.OnPath(),
         };
     }
 

@@ -244,8 +244,31 @@
     });
   }
 
+  // A film that isn't cut is held to its part: what comes before and after it belongs to other steps. Its address says which part it is.
+  function hold(video) {
+    var part = /#t=([0-9.]+)(?:,([0-9.]+))?$/.exec(video.getAttribute("src") || "");
+    if (!part) return;
+    var from = Number(part[1]);
+    var to = part[2] ? Number(part[2]) : Infinity;
+    // A host that sends films in one piece lets nobody move within them: there the film begins at its beginning.
+    function keep() {
+      if (!video.seekable.length || video.seekable.end(video.seekable.length - 1) < from) return;
+      if (video.currentTime < from - 0.05) video.currentTime = from;
+      else if (video.currentTime > to) {
+        video.pause();
+        video.currentTime = to;
+      }
+    }
+    ["loadedmetadata", "timeupdate", "seeking", "seeked"].forEach(function (each) { video.addEventListener(each, keep); });
+    // At its end it starts again from its beginning, as a film does.
+    video.addEventListener("play", function () {
+      if (video.currentTime > to - 0.05) video.currentTime = from;
+    });
+  }
+
   speak();
   stay();
+  all("video").forEach(hold);
   if (page) stagePage();
   else if (document.querySelector("[data-tick]")) resetPage();
   else if (document.querySelector("[data-way]")) frontPage();

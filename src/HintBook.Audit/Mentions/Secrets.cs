@@ -13,15 +13,18 @@ internal sealed class Secrets
     private readonly Dictionary<string, Vocabulary> others;
     private readonly CommonSentences everywhere;
     private readonly Dictionary<string, AuditPage> pages;
+    private readonly Dictionary<string, AuditCaptions> captions;
 
     private Secrets(AuditTable table)
     {
         this.table = table;
         vocabulary = new(table.Secrets, AuditLanguages.For(table.Language));
-        others = table.Pages.Select(page => page.Language ?? table.Language).Distinct().Where(language => language != table.Language)
+        others = table.Pages.Select(page => page.Language ?? table.Language).Concat(table.Captions.Select(each => each.Language)).Distinct()
+            .Where(language => language != table.Language)
             .ToDictionary(language => language, language => new Vocabulary(table.Secrets, AuditLanguages.For(language)), StringComparer.Ordinal);
         everywhere = new(table.SaidEverywhere);
         pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
+        captions = table.Captions.ToDictionary(each => each.File, StringComparer.Ordinal);
         Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
     }
 
@@ -37,7 +40,7 @@ internal sealed class Secrets
     /// <summary>Pages of the table that don't exist and secrets that can't be searched for: faults, since they would pass unchecked.</summary>
     public IEnumerable<AuditFault> Unusable(IEnumerable<string> paths) =>
     [
-        .. from path in pages.Keys.Except(paths, StringComparer.Ordinal)
+        .. from path in pages.Keys.Concat(captions.Keys).Except(paths, StringComparer.Ordinal)
            select new AuditFault(path, 0, 0, "The table of secrets names this file, and it is not there."),
         .. from word in vocabulary.Wordless
            select new AuditFault("", 0, 0, $"The table of secrets forbids “{word}”, which has no letter or digit to look for."),
@@ -46,8 +49,11 @@ internal sealed class Secrets
     /// <summary>What is known of a page; null for one that may say only what anyone may know.</summary>
     public AuditPage? PageAt(string path) => pages.GetValueOrDefault(path);
 
+    /// <summary>What is known of captions or chapters; null for those that may say only what anyone may know.</summary>
+    public AuditCaptions? CaptionsAt(string path) => captions.GetValueOrDefault(path);
+
     private Vocabulary VocabularyAt(string path) =>
-        PageAt(path)?.Language is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
+        (PageAt(path)?.Language ?? CaptionsAt(path)?.Language) is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
 
     /// <summary>Whether a file may say everything.</summary>
     public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));

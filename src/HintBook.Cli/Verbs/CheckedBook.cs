@@ -14,7 +14,13 @@ internal static class CheckedBook
     public static Checked At(string path, string? lastPublished, Terminal terminal, CancellationToken stop)
     {
         using var progress = new Progress(terminal);
-        var result = Check.Run(path, new() { LastPublished = lastPublished, Progress = progress, Stop = stop });
+        var result = Check.Run(path, new()
+        {
+            LastPublished = lastPublished,
+            CutsClips = terminal.FilmTools is not null,
+            Progress = progress,
+            Stop = stop,
+        });
         stop.ThrowIfCancellationRequested();
         return result;
     }

@@ -36,7 +36,7 @@ internal static class PublishVerb
     private static string ToldOfShelf(Report report) =>
         $"""
         Published a shelf of {Words.Count(report.Books, "book")} in {report.Folder}
-          site     {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}
+          site     {Site(report)}
           books    {Path.Combine(report.Folder, "books")}: each book by itself, with its cards
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
@@ -46,7 +46,7 @@ internal static class PublishVerb
     private static string ToldOfBook(Report report) =>
         $"""
         Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
-          site     {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}
+          site     {Site(report)}
           {CardsVerb.Told(report)}
           checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
@@ -54,6 +54,15 @@ internal static class PublishVerb
         {Moved(report)}
         {Verdicts.Write(report.Claims)}
         """;
+
+    private static string Site(Report report) =>
+        $"{Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}"
+        + Clips(report);
+
+    private static string Clips(Report report) => report.Clips.All == 0
+        ? ""
+        : $"\n  clips    {Words.Count(report.Clips.All, "clip")} cut by ffmpeg ({report.Clips.Now} now): "
+            + "another ffmpeg may give other bytes";
 
     // Each old address with what must be put there, as long as the book's old cards may lead to it.
     private static string Moved(Report report) => string.Concat(report.Moved.Select(moved =>

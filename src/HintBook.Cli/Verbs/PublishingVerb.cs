@@ -26,6 +26,7 @@ internal static class PublishingVerb
             {
                 Output = parsed.GetValue(output),
                 Paper = Options.PaperOf(parsed.GetValue(paper)!),
+                FilmTools = terminal.FilmTools,
                 Say = progress.Say,
                 Solving = progress,
             };

@@ -45,6 +45,14 @@ public sealed record Book
     /// <summary>A picture of the closed box, for the front page.</summary>
     public ImmutableArray<Photo> Photos { get; init; } = [];
 
+    /// <summary>
+    /// The address of a film that lies elsewhere; <c>{seconds}</c> in it stands for the moment. Clips that name no file are parts of it.
+    /// </summary>
+    public Located<string>? FilmAddress { get; init; }
+
+    /// <summary>The captions that lie beside the films of the clips.</summary>
+    public ImmutableArray<Captions> Captions { get; init; } = [];
+
     /// <summary>All photos: of the book, of its stages, and of the positions of its parts.</summary>
     public IEnumerable<Photo> AllPhotos =>
     [

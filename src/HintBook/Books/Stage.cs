@@ -124,9 +124,13 @@ public sealed record Photo
 /// <param name="Says">What is there.</param>
 public sealed record Mark(double X, double Y, Located<string> Says);
 
-/// <summary>A part of the film.</summary>
-/// <param name="File">The film, relative to the book's <c>clips</c> folder.</param>
+/// <summary>A part of a film, as a stage names it.</summary>
+/// <param name="File">The film's file in the book, such as <c>clips/solution.mp4</c>; null for the film at <see cref="Book.FilmAddress"/>.</param>
 /// <param name="From">Where the part starts.</param>
 /// <param name="To">Where it ends; null for the film's end.</param>
 /// <param name="At">Where it is written.</param>
-public sealed record Clip(Located<string> File, TimeSpan From, TimeSpan? To, Span At);
+public sealed record Clip(Located<string>? File, TimeSpan From, TimeSpan? To, Span At)
+{
+    /// <summary>The part by itself: two clips of one film that show the same are one.</summary>
+    public FilmPart Part => new(From, To);
+}

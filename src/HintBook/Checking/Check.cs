@@ -64,7 +64,7 @@ public static class Check
             return new Faulty { Book = book, Examined = null, Findings = findings };
 
         var spoilers = new[] { book }.Concat(book.Translations).Select(each => Leaks.In(each, survey, given.Work)).ToImmutableArray();
-        var (media, looked) = MediaCheck.Run(book, folder, given.Work);
+        var (media, looked) = MediaCheck.Run(book, folder, given.CutsClips, given.Work);
         var plan = new SitePlan
         {
             Book = book,

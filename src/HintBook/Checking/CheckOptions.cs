@@ -18,6 +18,9 @@ public sealed record CheckOptions
     /// <summary>Results of earlier checks in the same process, so that only what a changed file touches is done again; or null.</summary>
     public RunResults? Results { get; init; }
 
+    /// <summary>Whether a publish will cut clips out of their films, for which it needs a program: otherwise the films lie on the site whole.</summary>
+    public bool CutsClips { get; init; }
+
     /// <summary>Counts what is worked out; tests hold each kind of work to its number.</summary>
     public WorkLog? Work { get; init; }
 }

@@ -8,34 +8,60 @@ namespace HintBook.Pages;
 /// <summary>Films as templates get them.</summary>
 internal static class FilmView
 {
+    private const string Moment = "{seconds}";
+
     /// <summary>
-    /// The part of the film that shows a stage, as a media fragment (W3C Media Fragments URI 1.0, section 4.2.1: normal play time in
-    /// seconds).
+    /// The part of the film that shows a stage: a film of its own, or a media fragment of the whole (W3C Media Fragments URI 1.0, section
+    /// 4.2.1: normal play time in seconds). Where the film lives elsewhere, a link to the moment at which the part starts.
     /// </summary>
     public static ScriptObject? OfClip(Clip? clip, LanguageSite site)
     {
-        if (clip is null || site.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
+        if (clip is null)
             return null;
+        var says = clip.To is { } to
+            ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
+            : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)));
+        if (clip.File is not { } file)
+            return site.Book.FilmAddress is { } address ? Elsewhere(address.Value, clip.From, says, site) : null;
+        if (site.Plan.Films.GetValueOrDefault(file.Value) is not { } film)
+            return null;
+        var part = film.Parts.GetValueOrDefault(clip.Part, film);
         return View.Of(
-            ("src", PartOf(site.From(film.Path), clip.From, clip.To)),
-            ("captions", Captions(film, site)),
-            ("says", clip.To is { } to
-                ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
-                : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)))));
+            ("src", film.IsCut(clip.Part) ? site.From(part.Path) : PartOf(site.From(part.Path), clip.From, clip.To)),
+            ("captions", Captions(part, site)),
+            ("says", says),
+            ("address", null),
+            ("elsewhere", null));
     }
 
     /// <summary>What is said in a film, by language; the page's own language comes first and is shown from the start.</summary>
     public static ScriptArray Captions(PublishedFilm film, LanguageSite site) => View.List(
         film.Captions
-            .OrderByDescending(track => track.Key == site.Book.Language.Value)
-            .Select((track, index) => View.Of(
-                ("src", site.From(track.Value)),
-                ("tag", track.Key),
-                ("name", site.Theme.NameOf(track.Key)),
-                ("shown", index == 0 && track.Key == site.Book.Language.Value))));
+            .OrderByDescending(language => language == site.Book.Language.Value)
+            .Select((language, index) => View.Of(
+                ("src", site.From(film.CaptionsIn(language))),
+                ("tag", language),
+                ("name", site.Theme.NameOf(language)),
+                ("shown", index == 0 && language == site.Book.Language.Value))));
 
     /// <summary>The address of a part of a film.</summary>
     public static string PartOf(string film, TimeSpan from, TimeSpan? to) => $"{film}#t={Seconds(from)}{(to is { } end ? $",{Seconds(end)}" : "")}";
+
+    /// <summary>A moment of a film that lives elsewhere: whole seconds, before the moment rather than after it.</summary>
+    public static string MomentOf(string address, TimeSpan from) =>
+        address.Replace(Moment, ((long)from.TotalSeconds).ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+
+    /// <summary>A film that lives elsewhere. Nothing of it is loaded before the reader follows the link.</summary>
+    public static ScriptObject Elsewhere(string address, TimeSpan from, string says, LanguageSite site) => View.Of(
+        ("src", null),
+        ("captions", View.List([])),
+        ("says", says),
+        ("address", MomentOf(address, from)),
+        ("elsewhere", HostOf(address, site)));
+
+    /// <summary>Whose page it is to which the address of a film leads.</summary>
+    public static string HostOf(string address, LanguageSite site) =>
+        site.Words.Say("film_elsewhere", ("host", address.Split('/', '?', '#') is [_, _, var host, ..] ? host : address));
 
     private static string Seconds(TimeSpan time) => ((decimal)time.Ticks / TimeSpan.TicksPerSecond).ToString("0.###", CultureInfo.InvariantCulture);
 }

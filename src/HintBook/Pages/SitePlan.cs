@@ -34,15 +34,6 @@ public sealed record SitePlan
     public ImmutableArray<SiteLanguage> Languages { get; init; } = [];
 }
 
-/// <summary>A film as it is published. All paths are relative to the site.</summary>
-/// <param name="Path">The film.</param>
-/// <param name="Captions">What is said in it, as WebVTT, by language tag.</param>
-public sealed record PublishedFilm(string Path, ImmutableSortedDictionary<string, string> Captions)
-{
-    /// <summary>Its parts, as WebVTT.</summary>
-    public string Chapters => System.IO.Path.ChangeExtension(Path, ".vtt");
-}
-
 /// <summary>One of the languages of a site.</summary>
 /// <param name="Tag">The language as a BCP 47 tag.</param>
 /// <param name="Folder">Where its pages stand: nothing for the book's own language, else such as <c>fr/</c>.</param>

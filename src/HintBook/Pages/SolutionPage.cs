@@ -12,18 +12,39 @@ internal static class SolutionPage
     private static ScriptObject Names(LanguageSite site) => site.Page(
         PageHead.Build(site, "solution", "solution.html"),
         ("cautions", View.Cautions(site.Book.Cautions, site.Words)),
-        ("films", View.List(site.Plan.Films.OrderBy(film => film.Key, StringComparer.Ordinal).Select(film => Film(site, film.Key, film.Value)))),
+        ("films", View.List([.. Films(site), .. Elsewhere(site)])),
         ("stages", View.List(site.Book.Stages.Select(stage => Step(site, stage)))));
 
-    // The whole film, with its chapters for the player and as links: what comes after # is where the film starts.
-    private static ScriptObject Film(LanguageSite site, string file, PublishedFilm film) => View.Of(
-        ("src", site.From(film.Path)),
-        ("track", site.From(film.Chapters)),
-        ("captions", FilmView.Captions(film, site)),
-        ("chapters", View.List(Chapters.List(site.Book, file, null).Select(chapter => View.Of(
-            ("href", FilmView.PartOf(site.From(film.Path), chapter.From, chapter.To)),
-            ("time", Chapters.Clock(chapter.From)),
-            ("title", chapter.Stage.Title.Value))))));
+    // Each whole film from which a clip is taken in this language, with its chapters for the player and as links: what comes after # is where the
+    // film starts.
+    private static IEnumerable<ScriptObject> Films(LanguageSite site) =>
+        from film in site.Plan.Films.OrderBy(film => film.Key, StringComparer.Ordinal)
+        let chapters = Chapters.List(site.Book, film.Key, null)
+        where !chapters.IsEmpty
+        select View.Of(
+            ("src", site.From(film.Value.Path)),
+            ("track", site.From(film.Value.ChaptersIn(site.Book.Language.Value))),
+            ("captions", FilmView.Captions(film.Value, site)),
+            ("address", null),
+            ("elsewhere", null),
+            ("chapters", Links(chapters, chapter => FilmView.PartOf(site.From(film.Value.Path), chapter.From, chapter.To))));
+
+    private static IEnumerable<ScriptObject> Elsewhere(LanguageSite site) =>
+        from address in site.Book.FilmAddress is { } known ? new[] { known.Value } : []
+        let chapters = Chapters.List(site.Book, null, null)
+        where !chapters.IsEmpty
+        select View.Of(
+            ("src", null),
+            ("track", null),
+            ("captions", View.List([])),
+            ("address", FilmView.MomentOf(address, TimeSpan.Zero)),
+            ("elsewhere", FilmView.HostOf(address, site)),
+            ("chapters", Links(chapters, chapter => FilmView.MomentOf(address, chapter.From))));
+
+    private static ScriptArray Links(IEnumerable<Chapter> chapters, Func<Chapter, string> address) => View.List(chapters.Select(chapter => View.Of(
+        ("href", address(chapter)),
+        ("time", Chapters.Clock(chapter.From)),
+        ("title", chapter.Stage.Title.Value))));
 
     private static ScriptObject Step(LanguageSite site, Stage stage) => View.Of(
         ("title", stage.Title.Value),

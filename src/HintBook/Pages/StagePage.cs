@@ -61,6 +61,8 @@ internal static class StagePage
         _ => "next_nothing",
     }];
 
+    private static string FilmShape(Stage stage) => stage.Clip is not { } clip ? "" : clip.File is null ? "elsewhere" : "film";
+
     // Which parts of the template a stage makes use of.
     private static string Shape(LanguageSite site, Stage stage)
     {
@@ -70,7 +72,7 @@ internal static class StagePage
             .Select(photo => $"{photo.Place}{(photo.Marks.IsEmpty ? "" : "+")}")
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal));
-        return $"stage {photos} {!stage.Cautions.IsEmpty} {stage.Cautions.Any(c => c.Note is not null)} {stage.Clip is not null} "
+        return $"stage {photos} {!stage.Cautions.IsEmpty} {stage.Cautions.Any(c => c.Note is not null)} {FilmShape(stage)} "
             + $"{stage.Minutes is not null} {Math.Min(alone, 2)} {opened.Length > alone}";
     }
 }

@@ -29,9 +29,7 @@ internal static class AuditTables
             Outside = Joined([.. sayable.Select(each => each.Outside)]),
             Pages = [.. languages.SelectMany((each, i) =>
                 PagesOf(each, i == 0 ? "" : $"{each.Language.Value}/", addresses, sayable[i], where, may => Among(may, i, languages.Length)))],
-            // The film's chapters belong to the page of the whole solution.
-            Free = ["films/*.vtt"],
-            Pictures = PicturesOf(source, photos, sayable[0]),
+            Pictures = PicturesOf(languages, photos, sayable),
             SaidEverywhere = [.. languages.SelectMany(each => theme.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
@@ -128,16 +126,10 @@ internal static class AuditTables
 
     // A picture's name follows from the photo that it was made from.
     private static ImmutableDictionary<string, ImmutableArray<int>> PicturesOf(
-        Book book, ImmutableArray<BookPhoto> photos, MayBeSaid sayable)
+        Book[] languages, ImmutableArray<BookPhoto> photos, ImmutableArray<MayBeSaid> sayable)
     {
-        var numbers = sayable.Secrets.Where(secret => secret.Kind != SecretKind.Title)
-            .GroupBy(secret => secret.Id)
-            // Of a code the picture shows what opens the lock.
-            .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
-        var shown = book.AllPhotos
-            .SelectMany(photo => photo.Shows.Select(shown => (photo.File, Shown: shown.Value)))
-            .Where(each => numbers.ContainsKey(each.Shown))
-            .ToLookup(each => each.File.Value, each => numbers[each.Shown], StringComparer.Ordinal);
+        var shown = languages.SelectMany((book, i) => ShownIn(book, sayable[i], sayable.Take(i).Sum(each => each.Secrets.Length)))
+            .ToLookup(each => each.File, each => each.Secret, StringComparer.Ordinal);
         return photos
             .Where(photo => shown.Contains(photo.File.File.Value))
             .GroupBy(photo => Path.GetFileName(photo.Plan.Key.PathOf(0)).Split('-')[0], StringComparer.Ordinal)
@@ -145,5 +137,18 @@ internal static class AuditTables
                 same => same.Key,
                 same => same.SelectMany(photo => shown[photo.File.File.Value]).Distinct().ToImmutableArray(),
                 StringComparer.Ordinal);
+    }
+
+    // The secrets of a language stand behind those of the languages before it.
+    private static IEnumerable<(string File, int Secret)> ShownIn(Book book, MayBeSaid sayable, int before)
+    {
+        var numbers = sayable.Secrets.Where(secret => secret.Kind != SecretKind.Title)
+            .GroupBy(secret => secret.Id)
+            // Of a code the picture shows what opens the lock.
+            .ToDictionary(same => same.Key, same => same.OrderByDescending(secret => secret.Kind == SecretKind.Answer).First().Number);
+        return book.AllPhotos
+            .SelectMany(photo => photo.Shows.Select(shown => (File: photo.File.Value, Shown: shown.Value)))
+            .Where(each => numbers.ContainsKey(each.Shown))
+            .Select(each => (each.File, before + numbers[each.Shown]));
     }
 }

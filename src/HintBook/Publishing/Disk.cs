@@ -48,6 +48,17 @@ internal sealed class Disk(Action<DiskStep>? before = null)
         File.Copy(source, path, overwrite: true);
     }
 
+    /// <summary>Copies a file and changes the copy before anything else reads it.</summary>
+    public void Copy(string source, string path, Action<FileStream> change)
+    {
+        Copy(source, path);
+        // A copy is as well kept from writing as what it was made from.
+        File.SetAttributes(path, FileAttributes.Normal);
+        Step(DiskAct.Write, path);
+        using var copy = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        change(copy);
+    }
+
     /// <summary>Writes a file that is there whole or not at all, and is on the disk itself when this returns.</summary>
     public void Keep(string path, ReadOnlyMemory<byte> content)
     {

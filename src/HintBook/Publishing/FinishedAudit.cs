@@ -37,7 +37,10 @@ public static class FinishedAudit
         FindingsOf(PrintAudit.Run(print, site, TableOf(book)).Faults, book, told);
 
     private static AuditTable TableOf(Examined book) =>
-        AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where);
+        AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where) with
+        {
+            Captions = AuditCaptionTables.Build(book.Book, book.MayBeSaid, book.Media.Films),
+        };
 
     private static IEnumerable<Finding> FindingsOf(ImmutableArray<AuditFault> faults, Examined book, Findings told)
     {

@@ -35,11 +35,26 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
 
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {
+        WriteUnkept(relative, content);
+        // What isn't a page has its content's hash in its name.
+        hashes[Slashed(relative)] = relative.EndsWith(".html", StringComparison.Ordinal) ? Convert.ToHexStringLower(SHA256.HashData(content.Span)) : "";
+    }
+
+    /// <summary>Writes a file that belongs to one which is too large to be kept on a device unasked.</summary>
+    public void WriteUnkept(string relative, ReadOnlyMemory<byte> content)
+    {
         stop.ThrowIfCancellationRequested();
         disk.Write(Place(relative), content);
         made[Slashed(relative)] = content.Length;
-        // What isn't a page has its content's hash in its name.
-        hashes[Slashed(relative)] = relative.EndsWith(".html", StringComparison.Ordinal) ? Convert.ToHexStringLower(SHA256.HashData(content.Span)) : "";
+    }
+
+    /// <summary>Copies a file and changes the copy.</summary>
+    public void Copy(string source, string relative, Action<FileStream> change)
+    {
+        stop.ThrowIfCancellationRequested();
+        var target = Place(relative);
+        disk.Copy(source, target, change);
+        made[Slashed(relative)] = new FileInfo(target).Length;
     }
 
     public void Copy(string source, string relative)

@@ -4,6 +4,7 @@ using HintBook.Cards;
 using HintBook.Cards.ReadingBack;
 using HintBook.Checking;
 using HintBook.Pages;
+using HintBook.Publishing.Films;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -33,7 +34,14 @@ public static class Pipeline
 
     private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
     {
-        var given = new CheckOptions { LastPublished = options.OutputFor(path), Progress = options.Solving, Stop = stop, Work = options.Work };
+        var given = new CheckOptions
+        {
+            LastPublished = options.OutputFor(path),
+            CutsClips = options.FilmTools is not null,
+            Progress = options.Solving,
+            Stop = stop,
+            Work = options.Work,
+        };
         var result = Check.Run(path, given);
         stop.ThrowIfCancellationRequested();
         return result;
@@ -46,9 +54,9 @@ public static class Pipeline
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
-        FilmWork.Run(book, writer);
+        var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
         var (cards, cardFindings) = CardsOf(book, options);
-        var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All]);
+        var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
@@ -61,7 +69,7 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings);
+        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with { Clips = clips };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         var kept = AddressStore.Keep(book, folder.Root, options.Disk);

@@ -1,4 +1,5 @@
 using HintBook.Checking;
+using HintBook.Publishing.Films;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -35,6 +36,9 @@ public sealed record PublishOptions
 
     /// <summary>The sheets that the cards are printed on.</summary>
     public Cards.Paper Paper { get; init; }
+
+    /// <summary>The programs that cut clips out of their films; null where there are none, so that the films lie on the site whole.</summary>
+    public FilmTools? FilmTools { get; init; }
 
     /// <summary>Told how far the work has come, from any thread.</summary>
     public Action<PublishProgress> Say { get; init; } = _ => { };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
@@ -6,6 +7,12 @@ using HintBook.Mechanism;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
+
+/// <summary>Clips that a program cut out of their films.</summary>
+/// <param name="All">How many there are.</param>
+/// <param name="Now">How many of them were cut now; the others came from the cache.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct CutClips(int All, int Now);
 
 /// <summary>What a publish made and what it checked: each number comes from the work or the check that it names.</summary>
 public sealed record Report
@@ -37,6 +44,12 @@ public sealed record Report
     /// <summary>How many of them had to be developed; the others came from the cache.</summary>
     public required int Developed { get; init; }
 
+    /// <summary>
+    /// The clips that ffmpeg cut out of their films. They alone may have other bytes when the same book is published elsewhere, with another
+    /// ffmpeg.
+    /// </summary>
+    public CutClips Clips { get; init; }
+
     /// <summary>The size of the site, in bytes.</summary>
     public required long SiteBytes { get; init; }
 
@@ -63,6 +76,7 @@ public sealed record Report
         json.WriteStartObject("made");
         json.WriteNumber("pages", Pages);
         json.WriteNumber("photos", Photos);
+        json.WriteNumber("clipsCut", Clips.All);
         json.WriteNumber("siteBytes", SiteBytes);
         json.WriteNumber("cards", Cards.Cards);
         json.WriteEndObject();

@@ -55,6 +55,7 @@ public static class Shelf
             IsShelf = true,
             Pages = shelved.Sum(book => book.Report.Pages) + 1,
             Photos = shelved.Sum(book => book.Report.Photos),
+            Clips = new(shelved.Sum(book => book.Report.Clips.All), shelved.Sum(book => book.Report.Clips.Now)),
             Developed = shelved.Sum(book => book.Report.Developed),
             SiteBytes = writer.Made.Values.Sum(),
             Findings = Findings.Of(Elsewhere(onShelf)),

@@ -73,6 +73,7 @@ public static class Reader
             },
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
+            FilmAddress = Clips.AddressOf(keys),
             Welcome = keys.Prose("welcome"),
             Care = keys.Prose("care"),
             Html = keys.Flag("html"),
@@ -84,10 +85,20 @@ public static class Reader
             KnowsAllStages = stages.AllKnown,
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
+        findings.AddRange(Clips.WithoutFilm(book));
+        book = WithCaptions(book, folder, findings);
         findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));
         if (!findings.Exists(finding => finding.IsError))
             findings.AddRange(UnusedFiles.In(folder, book));
         return book;
+    }
+
+    // A film's captions are the same in all languages of the book.
+    private static Book WithCaptions(Book book, BookFolder folder, List<Finding> findings)
+    {
+        var clips = book.Translations.Prepend(book).SelectMany(each => each.Stages).Select(stage => stage.Clip).OfType<Clip>();
+        var captions = CaptionFiles.Read(folder, clips, findings);
+        return book with { Captions = captions, Translations = [.. book.Translations.Select(each => each with { Captions = captions })] };
     }
 
     private static IEnumerable<Finding> FormatOf(YamlMap keys, SourceFile file) =>

@@ -24,6 +24,7 @@ internal static class StageFindings
     public static readonly FindingCode MovesAndDoesCode = new("HB1315", Severity.Error, "a stage with “moves” and with “does” beside them");
 
     public static readonly FindingCode EntryInTextCode = new("HB1317", Severity.Warning, "an entry among the text");
+    public static readonly FindingCode ClipWithoutFilmCode = new("HB1318", Severity.Error, "a clip without a film");
 
     public static Finding NoFrontMatter(SourceFile file) => NoFrontMatterCode.At(file.Top,
         "The file doesn't start with its keys between two lines “---”.",
@@ -133,6 +134,11 @@ internal static class StageFindings
 
     public static Finding ClipBackwards(Span at) => ClipBackwardsCode.At(at,
         "The clip ends before it starts, or just then.", "“to” must be later than “from”.");
+
+    public static Finding ClipWithoutFilm(Span at) => ClipWithoutFilmCode.At(at,
+        "The clip names no film, and book.yaml names none that lives elsewhere.",
+        "Write the film's file from the folder “clips”, as in “clip: { file: solution.mp4, from: 2:16 }”, or where it lives into book.yaml: "
+            + "“film: { address: \"https://…?t={seconds}\" }”.");
 
     public static Finding TierInKeys(Span at, string key) => TierInKeysCode.At(at,
         $"In a .md stage the {key} stands in the text, not among the keys.", $"Move it under a heading “# {char.ToUpperInvariant(key[0])}{key[1..]}”.");

@@ -40,6 +40,7 @@ internal static class Translations
             Welcome = keys.Prose("welcome") ?? book.Welcome,
             Care = keys.Prose("care") ?? book.Care,
             Cautions = WithNotes(book.Cautions, keys.CautionList("cautions")),
+            FilmAddress = Clips.AddressOf(keys) ?? book.FilmAddress,
             Photos = keys["photo"] is null ? book.Photos : Pictures.OfBook(folder, keys, findings),
             Allow = [.. book.Allow, .. keys.Allowances()],
             Box = WithNames(folder, book.Box, keys, findings),

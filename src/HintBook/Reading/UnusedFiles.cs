@@ -16,7 +16,7 @@ internal static class UnusedFiles
     {
         Book[] all = [book, .. book.Translations];
         var used = all.SelectMany(each => each.AllPhotos).Select(photo => photo.File.Value)
-            .Concat(all.SelectMany(each => each.Stages).Select(stage => stage.Clip?.File.Value).OfType<string>())
+            .Concat(all.SelectMany(each => each.Stages).Select(stage => stage.Clip?.File?.Value).OfType<string>())
             .ToHashSet();
         // Captions lie beside their film and have its name.
         var films = used.Where(file => file.StartsWith("clips/", StringComparison.Ordinal)).Select(file => Path.ChangeExtension(file, "")).ToArray();

@@ -31,13 +31,15 @@ internal static class Leaks
         var findings = new List<Finding>();
         var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
-        findings.AddRange(Passage.Outside(book).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
+        findings.AddRange(Passage.Outside(book).Concat(FilmPassages.Outside(book)).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
         findings.AddRange(Passage.PhotosOutside(book).SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
         foreach (var stage in book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable))
         {
             var known = knowledge.Of(stage.Id.Value);
             foreach (var passage in Passage.AllOf(stage))
                 findings.AddRange(search.In(passage, stage, known[(int)passage.Tier]));
+            foreach (var said in FilmPassages.In(book, stage))
+                findings.AddRange(search.In(said, stage, known[(int)said.Tier]));
             if (stage.Reset is { } reset && ofCopies)
                 findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
             foreach (var photo in stage.Photos)

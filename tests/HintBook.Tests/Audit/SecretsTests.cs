@@ -112,7 +112,7 @@ public class SecretsTests
     [InlineData("data.json", "{ \"queen clip\": 1 }", "in the data")]
     [InlineData("data.json", "{ queen clip: 1 ", "in the data")]
     [InlineData("notes.txt", "Take the queen clip.", "in the text")]
-    [InlineData("more.vtt", "WEBVTT\n\nTake the queen clip.", "in the text")]
+    [InlineData("more.vtt", "WEBVTT\n\nTake the queen clip.", "in the captions")]
     public void A_secret_in_any_other_file_is_found(string path, string text, string where)
     {
         using var site = Site.Good().Write("b.html", Site.Page("")).Write(path, text);

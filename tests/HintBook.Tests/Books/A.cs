@@ -63,8 +63,8 @@ internal static class A
 
     public static Mark Mark(double x, double y, string says) => new(x, y, Value(says));
 
-    public static Clip Clip(string file, int from, int? to) =>
-        new(Value(file), TimeSpan.FromSeconds(from), to is { } end ? TimeSpan.FromSeconds(end) : null, Somewhere);
+    public static Clip Clip(string? file, int from, int? to) =>
+        new(file is null ? null : Value(file), TimeSpan.FromSeconds(from), to is { } end ? TimeSpan.FromSeconds(end) : null, Somewhere);
 
     /// <summary>A published picture of 400, 800 and 1600 pixels.</summary>
     public static Picture Picture(string name) => new(

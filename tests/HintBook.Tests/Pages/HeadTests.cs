@@ -73,7 +73,7 @@ public class HeadTests
         var plan = Sites.Everything();
         var (site, _) = Site.Build(plan, Theme.BuiltIn(theme).Theme);
         var there = site.Files.Select(file => file.Path)
-            .Concat(plan.Films.Values.SelectMany(film => film.Captions.Values.Append(film.Path).Append(film.Chapters)))
+            .Concat(plan.Films.Values.SelectMany(film => film.Captions.Select(film.CaptionsIn).Append(film.Path).Append(film.ChaptersIn("en"))))
             .Concat(plan.Pictures.Values.SelectMany(picture => picture.Files).Select(file => file.Path))
             .ToHashSet(StringComparer.Ordinal);
 

@@ -29,14 +29,15 @@ internal static class Sites
             .Select(photo => photo.File.Value)
             .Distinct(StringComparer.Ordinal)
             .ToImmutableDictionary(file => file, A.Picture),
-        Films = book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>()
+        Films = book.Stages.Select(stage => stage.Clip?.File?.Value).OfType<string>()
             .Distinct(StringComparer.Ordinal)
             .ToImmutableDictionary(file => file, Film),
     };
 
     private static PublishedFilm Film(string file) => new(
         $"films/{file}",
-        ImmutableSortedDictionary<string, string>.Empty.Add("en", $"films/{Path.GetFileNameWithoutExtension(file)}.en.vtt"));
+        $"films/{Path.GetFileNameWithoutExtension(file)}",
+        ["en"]);
 
     /// <summary>The pages by file name; the site must have nothing to say.</summary>
     public static ImmutableSortedDictionary<string, string> Pages(SitePlan plan, string theme = Theme.Default)

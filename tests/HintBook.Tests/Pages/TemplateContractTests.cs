@@ -66,20 +66,22 @@ public class TemplateContractTests
         _ => [],
     });
 
-    // Everything, and two languages, marks on every photo, a part that shows on the closed box, a task to put back, an older address.
+    // Everything, and two languages, marks on every photo, a part that shows on the closed box, a task to put back, an older address, a film that
+    // lives elsewhere.
     private static SitePlan WithAllThereIs()
     {
         var plan = Sites.Everything();
         var lid = plan.Book.Stages[0];
         var book = plan.Book with
         {
+            FilmAddress = A.Value("https://films.example/box?t={seconds}"),
             Box = plan.Book.Box with { Parts = [A.Part("roof", "on", "off") with { Seen = true }] },
             Photos = [.. plan.Book.Photos.Select(Marked)],
             Stages = plan.Book.Stages.SetItem(0, lid with
             {
                 Photos = [.. lid.Photos.Select(Marked)],
                 Moves = [lid.Moves[0] with { Changes = [A.Change("roof", "off")], Undo = new Undo([], [A.Change("roof", "on")], null, A.Somewhere) }],
-            }),
+            }).SetItem(1, plan.Book.Stages[1] with { Clip = A.Clip(null, 183, null) }),
         };
         var jar = plan.Survey.Stages["jar"] with { CertainBefore = ["lid"] };
         return plan with

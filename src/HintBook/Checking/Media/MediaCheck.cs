@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Pages;
 using HintBook.Photos;
-using HintBook.Photos.Films;
 using HintBook.Reading.Folder;
 using HintBook.Text;
 
 namespace HintBook.Checking.Media;
 
-/// <summary>Looks at a book's photos and films: each file is read once, and nothing is decoded.</summary>
+/// <summary>Looks at a book's photos and films, in all its languages: each file is read once, and nothing is decoded.</summary>
 internal static class MediaCheck
 {
     /// <summary>How photos are developed.</summary>
@@ -17,17 +15,22 @@ internal static class MediaCheck
     /// <summary>What will be published of them, and what is to be said.</summary>
     /// <param name="book">The book.</param>
     /// <param name="folder">Its folder.</param>
+    /// <param name="cutsClips">Whether a publish cuts clips out of their films.</param>
     /// <param name="work">Counts the files that are read.</param>
-    public static (BookMedia Media, ImmutableArray<Finding> Findings) Run(Book book, BookFolder folder, WorkLog? work)
+    public static (BookMedia Media, ImmutableArray<Finding> Findings) Run(Book book, BookFolder folder, bool cutsClips, WorkLog? work)
     {
-        var photos = book.AllPhotos.GroupBy(photo => photo.File.Value, StringComparer.Ordinal).OrderBy(same => same.Key, StringComparer.Ordinal)
+        Book[] languages = [book, .. book.Translations];
+        var photos = languages.SelectMany(each => each.AllPhotos)
+            .DistinctBy(photo => photo.File.At)
+            .GroupBy(photo => photo.File.Value, StringComparer.Ordinal)
+            .OrderBy(same => same.Key, StringComparer.Ordinal)
             .AsParallel().AsOrdered()
             .Select(same => Look([.. same], book.Identity, folder, work))
             .ToArray();
-        var films = FilmsOf(book).Select(film => Look(film, book, folder, work)).ToArray();
+        var (films, ofFilms) = FilmCheck.Run(book, folder, cutsClips, work);
         return (
-            new([.. photos.Select(photo => photo.Photo).OfType<BookPhoto>()], [.. films.Select(film => film.Film)]),
-            [.. photos.SelectMany(photo => photo.Findings), .. films.SelectMany(film => film.Findings)]);
+            new([.. photos.Select(photo => photo.Photo).OfType<BookPhoto>()], films),
+            [.. photos.SelectMany(photo => photo.Findings), .. ofFilms]);
     }
 
     private static (BookPhoto? Photo, List<Finding> Findings) Look(Photo[] shown, string identity, BookFolder folder, WorkLog? work)
@@ -42,29 +45,5 @@ internal static class MediaCheck
         var plan = PhotoPipeline.Plan(bytes, identity, Settings);
         findings.AddRange(shown.SelectMany(photo => PhotoFindings.Check(photo, plan, Settings)));
         return (plan is PlannedPhoto planned ? new(shown[0], planned) : null, findings);
-    }
-
-    private static IEnumerable<string> FilmsOf(Book book) =>
-        book.Stages.Select(stage => stage.Clip?.File.Value).OfType<string>().Distinct().Order(StringComparer.Ordinal);
-
-    private static (BookFilm Film, IEnumerable<Finding> Findings) Look(string file, Book book, BookFolder folder, WorkLog? work)
-    {
-        work?.Did(Work.ReadFilm, file);
-        var (length, print) = ReadFilm(Path.Combine(folder.Root, file));
-        var name = FilmPrint.NameOf(print, book.Identity);
-        var captions = CaptionFiles.Find(folder, file).ToImmutableSortedDictionary(track => track.Language, track => track.File);
-        var published = new PublishedFilm(
-            $"films/{name}{Path.GetExtension(file).ToLowerInvariant()}",
-            captions.ToImmutableSortedDictionary(track => track.Key, track => $"films/{name}.{track.Key}.vtt"));
-        return (
-            new(file, published, captions, Chapters.List(book, file, length)),
-            FilmFindings.Check(book, file, length).Concat(captions.Values.SelectMany(track => CaptionFiles.FindingsOf(folder, track))));
-    }
-
-    private static (TimeSpan? Length, string Print) ReadFilm(string path)
-    {
-        using var film = File.OpenRead(path);
-        var length = FilmLength.Read(film);
-        return (length, FilmPrint.Of(film));
     }
 }

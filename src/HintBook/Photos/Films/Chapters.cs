@@ -16,11 +16,11 @@ public static class Chapters
 {
     /// <summary>The chapters of one film in the order of the film.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="film">The film, as in <see cref="Clip.File"/>.</param>
+    /// <param name="film">The film, as in <see cref="Clip.File"/>; null for the one that lives elsewhere.</param>
     /// <param name="length">How long it is, where that is known.</param>
-    public static ImmutableArray<Chapter> List(Book book, string film, TimeSpan? length)
+    public static ImmutableArray<Chapter> List(Book book, string? film, TimeSpan? length)
     {
-        var stages = book.Stages.Where(stage => stage.Clip?.File.Value == film).OrderBy(stage => stage.Clip!.From).ToArray();
+        var stages = book.Stages.Where(stage => IsOf(stage, film)).OrderBy(stage => stage.Clip!.From).ToArray();
         return
         [
             .. stages.Select((stage, i) => new Chapter(
@@ -38,7 +38,8 @@ public static class Chapters
         foreach (var (index, chapter) in chapters.Index())
         {
             var end = chapter.To is { } to && to > chapter.From ? to : chapter.From + TimeSpan.FromSeconds(1);
-            text.Append(CultureInfo.InvariantCulture, $"\n{index + 1}\n{Time(chapter.From)} --> {Time(end)}\n{Escaped(chapter.Stage.Title.Value)}\n");
+            var times = $"{CaptionText.Time(chapter.From)} --> {CaptionText.Time(end)}";
+            text.Append(CultureInfo.InvariantCulture, $"\n{index + 1}\n{times}\n{Escaped(chapter.Stage.Title.Value)}\n");
         }
 
         return text.ToString();
@@ -51,8 +52,10 @@ public static class Chapters
     /// <summary>A time as people write it: <c>2:16</c>, <c>1:02:03</c>.</summary>
     public static string Clock(TimeSpan time) => time.ToString(time.TotalHours >= 1 ? @"h\:mm\:ss" : @"m\:ss", CultureInfo.InvariantCulture);
 
-    private static string Time(TimeSpan time) =>
-        string.Create(CultureInfo.InvariantCulture, $"{(int)time.TotalHours:00}:{time.Minutes:00}:{time.Seconds:00}.{time.Milliseconds:000}");
+    /// <summary>Whether a stage's clip is a part of a film.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="film">The film, as in <see cref="Clip.File"/>; null for the one that lives elsewhere.</param>
+    public static bool IsOf(Stage stage, string? film) => stage.Clip is { } clip && clip.File?.Value == film;
 
     private static string Escaped(string title) => OneLine(title)
         .Replace("&", "&amp;", StringComparison.Ordinal)

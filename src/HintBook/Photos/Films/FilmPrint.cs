@@ -31,9 +31,12 @@ internal static class FilmPrint
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
-    /// <summary>The name of a film in a site, without its ending: opaque, and different in another book.</summary>
-    /// <param name="print">The film's print.</param>
+    /// <summary>
+    /// The name of a film in a site, or of something that belongs to it, without its ending: opaque, and different in another book. The number in
+    /// it grows when the same film is published otherwise, so that no browser keeps showing the old one.
+    /// </summary>
+    /// <param name="print">The film's print, and what else tells it apart.</param>
     /// <param name="identity">The book's identity.</param>
     public static string NameOf(string print, string identity) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"hintbook film\n{identity}\n{print}")))[..16];
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"hintbook film 2\n{identity}\n{print}")))[..16];
 }

@@ -119,7 +119,26 @@ public sealed class BookFolder
     /// <param name="at">Where the author names the file.</param>
     /// <param name="most">The largest size to accept, in bytes.</param>
     /// <param name="findings">Where findings go.</param>
-    public byte[]? ReadBytes(string path, Span at, long most, List<Finding> findings)
+    public byte[]? ReadBytes(string path, Span at, long most, List<Finding> findings) => Read<byte[]>(path, at, findings, file =>
+    {
+        if (file.Length > most)
+        {
+            findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
+            return null;
+        }
+
+        var bytes = new byte[file.Length];
+        file.ReadExactly(bytes);
+        return bytes;
+    });
+
+    /// <summary>Reads of a file as much as is asked for; on any problem a finding says why, and the answer is null.</summary>
+    /// <param name="path">Inside the book, with forward slashes.</param>
+    /// <param name="at">Where the author names the file.</param>
+    /// <param name="findings">Where findings go.</param>
+    /// <param name="read">Reads; it is given the file from its start, and may seek.</param>
+    public T? Read<T>(string path, Span at, List<Finding> findings, Func<FileStream, T?> read)
+        where T : class
     {
         var full = Path.Combine(Root, path);
         if (PointsOutside(full))
@@ -137,15 +156,7 @@ public sealed class BookFolder
         try
         {
             using var file = File.OpenRead(full);
-            if (file.Length > most)
-            {
-                findings.Add(FolderFindings.TooLarge(at, path, file.Length, most));
-                return null;
-            }
-
-            var bytes = new byte[file.Length];
-            file.ReadExactly(bytes);
-            return bytes;
+            return read(file);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -18,6 +18,14 @@ internal static partial class BookShapes
     private static readonly TextShape HelpAddress =
         new("an address that starts with mailto: or https://", HelpPattern(), "mailto:help@alder-row.example", Bare.Never);
 
+    private static readonly TextShape FilmAddress =
+        new("an address that starts with https://", FilmPattern(), "https://films.example/beekeeper?t={seconds}", Bare.Never);
+
+    private static readonly FieldsShape Film = new("a film with “address”",
+    [
+        new("address", FilmAddress, "Where it is; “{seconds}” in it becomes the moment at which the clip starts.", Required: true),
+    ]);
+
     private static readonly TextShape LanguageTag = new("a language", LanguagePattern(), "en", Bare.Never);
     private static readonly TextShape SymbolRun = new("the symbols of one wheel", SymbolPattern(), "0-9");
     private static readonly TextShape OneLine = new("a text of one line", OneLinePattern());
@@ -179,6 +187,7 @@ internal static partial class BookShapes
         new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
+        new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
         new("care", Text, "How an owner looks after the box, in Markdown."),
         new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
@@ -264,6 +273,7 @@ internal static partial class BookShapes
     public static FieldsShape Translation { get; } = new("the texts of a book in another language",
     [
         new("title", Text, "What the box is called.", Required: true),
+        new("film", Film, "The film that lives elsewhere, where there is one in this language."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
         new("care", Text, "How an owner looks after the box, in Markdown."),
         new("cautions", CautionList, "The dangers of the whole box; only your notes are taken."),
@@ -297,9 +307,9 @@ internal static partial class BookShapes
             new("answer", PhotoOrPhotos, "In the answer."),
             new("reset", PhotoOrPhotos, "On the reset page."),
         ]), "Photos, from the folder “photos”."),
-        new("clip", new FieldsShape("a clip with “file” and “from”",
+        new("clip", new FieldsShape("a clip with “from”",
         [
-            new("file", Path, "The film, in the folder “clips”.", Required: true),
+            new("file", Path, "The film, in the folder “clips”; without it, the film of book.yaml that lives elsewhere."),
             new("from", Time, "Where the part starts.", Required: true),
             new("to", Time, "Where it ends."),
         ]), "The part of the film that shows it."),
@@ -328,6 +338,9 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^https?://[^\s/?#]+(/[^\s?#]*)?$")]
     private static partial Regex WebPattern();
+
+    [GeneratedRegex(@"^https://[^\s/?#{}]+([/?#]\S*)?$")]
+    private static partial Regex FilmPattern();
 
     [GeneratedRegex(@"^(mailto:[^\s@]+@[^\s@]+|https?://\S+)$")]
     private static partial Regex HelpPattern();

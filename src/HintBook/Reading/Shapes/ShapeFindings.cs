@@ -114,9 +114,10 @@ internal sealed partial class ShapeFindings(OwnWords own)
     private static bool Fits(string figures, NumberShape shape) =>
         double.Parse(figures, System.Globalization.CultureInfo.InvariantCulture) is var number && number >= shape.Least && number <= shape.Most;
 
-    // What a word alone most likely is: what can't be left out, or a photo of the answer.
+    // What a word alone most likely is: a file, what can't be left out, or a photo of the answer.
     private static string? FirstField(FieldsShape fields) =>
-        fields.Fields.FirstOrDefault(field => field.Required && field.Shape is TextShape or EitherShape { Word: TextShape })?.Key
+        fields["file"]?.Key
+            ?? fields.Fields.FirstOrDefault(field => field.Required && field.Shape is TextShape or EitherShape { Word: TextShape })?.Key
             ?? fields["answer"]?.Key ?? (fields["name"] is { Shape: TextShape } name ? name.Key : null);
 
     private static string Plain(string word) => word.AsSpan().ContainsAny(Signs) ? Quoting.InQuotes(word) : word;

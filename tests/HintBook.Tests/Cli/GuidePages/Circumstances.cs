@@ -1,4 +1,5 @@
 using HintBook.Cards.Codes;
+using HintBook.Publishing.Films;
 using HintBook.Reading;
 using HintBook.Tests.Cards;
 
@@ -19,6 +20,9 @@ internal static class Circumstances
         ("the book has its own copy of the theme …", told => new() { Before = (book, _) => Fine("theme", book, told.Text(0)) }),
         ("the line that begins with “…” stands # times in …",
             told => new() { After = book => Repeat(told.Text(0), told.Number(1), Path.Combine(book, told.Text(2))) }),
+        // A check only asks whether it is there; a publish finds nothing to start.
+        ("ffmpeg can be called from a terminal", _ => new() { FilmTools = new("/nowhere/ffmpeg", "/nowhere/ffprobe") }),
+        ("ffmpeg can be called from a terminal, and reads no film", _ => new() { FilmTools = new("/nowhere/ffmpeg", "/nowhere/ffprobe") }),
         ("a card's code is damaged while it is made", _ => new() { Card = code => SpoiltCards.Flipped(code, every: 3) }),
         ("a card's code is made for another address", _ => new() { Card = _ => QrMatrix.Encode("https://other.example/")! }),
     ];
@@ -60,6 +64,9 @@ internal sealed record Circumstance
 
     /// <summary>What is typed as the book's name, from its folder.</summary>
     public Func<string, string> Named { get; init; } = book => book;
+
+    /// <summary>The programs that cut films; null where there are none.</summary>
+    public FilmTools? FilmTools { get; init; }
 
     /// <summary>What becomes of a card's code while the cards are printed; null where they are printed as they should be.</summary>
     public Func<QrMatrix, QrMatrix>? Card { get; init; }

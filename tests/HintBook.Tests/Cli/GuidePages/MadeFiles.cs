@@ -25,6 +25,8 @@ internal static class MadeFiles
         ("a PDF", _ => "%PDF-1.7\n\0"u8.ToArray()),
         ("a film of #:# minutes", told => Film(told)),
         ("a film of #:# minutes, cut in the middle", told => Half(Film(told))),
+        ("a film of #:# minutes with captions inside", told => Mp4.WithWords(Length(told))),
+        ("a film of an old kind", _ => "RIFF\u0020\0\0\0AVI LIST"u8.ToArray()),
         ("an empty file", _ => []),
         ("a file of # MB", told => new byte[told.Number(0) * 1024 * 1024]),
         ("a text saved as UTF-16", _ => [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes("title: The Tea Caddy\n")]),
@@ -97,7 +99,9 @@ internal static class MadeFiles
         return Shots.Saved(image, encoder);
     }
 
-    private static byte[] Film(Wording told) => Mp4.Of(TimeSpan.FromSeconds((60 * told.Number(0)) + told.Number(1)));
+    private static byte[] Film(Wording told) => Mp4.Of(Length(told));
+
+    private static TimeSpan Length(Wording told) => TimeSpan.FromSeconds((60 * told.Number(0)) + told.Number(1));
 
     private static byte[] Half(byte[] file) => file[..(file.Length / 2)];
 

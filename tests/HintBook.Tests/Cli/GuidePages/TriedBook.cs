@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Cli;
+using HintBook.Publishing.Films;
 using HintBook.Reading;
 using HintBook.Tests.Cards;
 using HintBook.Text;
@@ -33,6 +34,8 @@ internal sealed partial class TriedBook : IDisposable
         asked = circumstances.Aggregate(Folder, (book, circumstance) => circumstance.Named(book));
     }
 
+    private FilmTools? FilmTools => circumstances.Select(circumstance => circumstance.FilmTools).FirstOrDefault(tools => tools is not null);
+
     private string Folder => Path.Combine(root, "tea-caddy");
 
     private string Output => Path.Combine(root, "published");
@@ -42,7 +45,7 @@ internal sealed partial class TriedBook : IDisposable
     /// <summary>What <c>check</c> says, notes included.</summary>
     public Told Check()
     {
-        var said = Said.By("check", asked, "--format", "json", "--notes");
+        var said = Said.By(FilmTools, "check", asked, "--format", "json", "--notes");
         using var json = JsonDocument.Parse(said.Out);
         return new Told(said, [.. json.RootElement.GetProperty("findings").EnumerateArray()
             .Select(finding => (finding.GetProperty("severity").GetString()!, finding.GetProperty("code").GetString()!))]);
@@ -59,7 +62,7 @@ internal sealed partial class TriedBook : IDisposable
                 [.. findings.All.Select(finding => (finding.Code.Severity.Word(), finding.Code.Id))]);
         }
 
-        var said = Said.By("publish", asked, "--out", Output, "--notes");
+        var said = Said.By(FilmTools, "publish", asked, "--out", Output, "--notes");
         return new Told(said, [.. PrintedFinding().Matches(said.Error).Select(finding => (finding.Groups["weight"].Value, finding.Groups["code"].Value))]);
     }
 

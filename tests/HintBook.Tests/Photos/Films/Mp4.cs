@@ -18,6 +18,21 @@ internal static class Mp4
         return Of(header);
     }
 
+    /// <summary>With a track of captions in which nothing is said (ISO/IEC 14496-12, 8.3 to 8.7).</summary>
+    public static byte[] WithWords(TimeSpan length)
+    {
+        var (track, handler) = (new byte[84], new byte[25]);
+        track[15] = 2;
+        "sbtl"u8.CopyTo(handler.AsSpan(8));
+        var tables = new[] { "stsd", "stts", "stsc", "stsz", "stco" }.SelectMany(kind => Box(kind, new byte[kind == "stsz" ? 12 : 8])).ToArray();
+        var media = Box("mdia", [.. Box("mdhd", new byte[24]), .. Box("hdlr", handler), .. Box("minf", [.. Box("nmhd", new byte[4]), .. Box("stbl", tables)])]);
+        return
+        [
+            .. Box("ftyp", "isom"u8.ToArray()), .. Box("mdat", new byte[1000]),
+            .. Box("moov", [.. Box("mvhd", Header(length, 1000)), .. Box("trak", [.. Box("tkhd", track), .. media])]),
+        ];
+    }
+
     public static byte[] Box(string kind, params byte[] content)
     {
         var box = new byte[8 + content.Length];

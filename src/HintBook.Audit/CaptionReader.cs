@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using HintBook.Audit.Mentions;
+
+namespace HintBook.Audit;
+
+/// <summary>
+/// Reads WebVTT (W3C WebVTT, section 4.1) cue by cue: each may tell what the table says of the part of the film in which it is shown. Notes, names of
+/// cues and styles are shown to nobody, but anyone may open the file: they may tell only what is outside.
+/// </summary>
+internal static partial class CaptionReader
+{
+    /// <summary>Reads captions or chapters.</summary>
+    public static SiteFile Read(string path, string text, Secrets secrets)
+    {
+        if (secrets.IsEmpty || secrets.IsFree(path))
+            return new(path);
+        var (listener, known) = (secrets.Listen(path), secrets.CaptionsAt(path));
+        var faults = new List<AuditFault>();
+        foreach (var (line, block) in Blocks(text))
+        {
+            var times = Array.FindIndex(block, each => each.Contains("-->", StringComparison.Ordinal));
+            if (times >= 0 && Times().Match(block[times]) is { Success: true } shown)
+                Cue(line, block, times, TimeOf(shown.Groups["from"].Value), TimeOf(shown.Groups["to"].Value));
+            else if (block[0].StartsWith("STYLE", StringComparison.Ordinal))
+                Styles(line, block);
+            else
+                Hear(line, string.Join(' ', block), block[0].StartsWith("NOTE", StringComparison.Ordinal) ? "in a note of the captions" : "in the captions");
+        }
+
+        return new(path) { Faults = [.. faults] };
+
+        void Cue(int line, string[] block, int times, TimeSpan from, TimeSpan to)
+        {
+            // A number is a cue's name, and no code.
+            Hear(line, string.Join(' ', block[..times].Where(name => !name.All(char.IsAsciiDigit))), "in the name of a cue");
+            var said = Reading(string.Join('\n', block[(times + 1)..]));
+            var where = $"in what is said in a film at {from:hh\\:mm\\:ss}";
+            if (known is null)
+                Hear(line + times + 1, said, where);
+            foreach (var part in known?.Parts ?? [])
+            {
+                if (to > part.From && (part.To is not { } end || from < end))
+                    faults.AddRange(listener.Hear(new(said, line + times + 1, 1, where, Manner.Prose, ScopeOf(part))));
+            }
+        }
+
+        void Styles(int line, string[] block) =>
+            faults.AddRange(ProgramText.InStyle(string.Join('\n', block))
+                .SelectMany(piece => listener.Hear(new(piece.Text, line, 1, "in the styles of captions", piece.Manner, secrets.Outside))));
+
+        void Hear(int line, string said, string where) => faults.AddRange(listener.Hear(new(said, line, 1, where, Manner.Prose, secrets.Outside)));
+    }
+
+    private static Scope ScopeOf(AuditFilmPart part) => new(part.May, null, part.Sure, "which is told too early there");
+
+    // Tags are read for who speaks; ruby stands above the words that it explains.
+    private static string Reading(string cue)
+    {
+        var spoken = Speaker().Replace(cue, "$1 ");
+        return System.Net.WebUtility.HtmlDecode(Tag().Replace(Ruby().Replace(spoken, " "), ""));
+    }
+
+    // Stretches of lines between empty ones, each with the number of its first line.
+    private static IEnumerable<(int Line, string[] Block)> Blocks(string text)
+    {
+        var block = new List<string>();
+        var number = 0;
+        foreach (var line in text.ReplaceLineEndings("\n").Split('\n').Append(""))
+        {
+            number++;
+            if (line.Length > 0)
+            {
+                block.Add(line);
+                continue;
+            }
+
+            if (block.Count > 0)
+                yield return (number - block.Count, [.. block]);
+            block.Clear();
+        }
+    }
+
+    private static TimeSpan TimeOf(string time)
+    {
+        var seconds = 0m;
+        foreach (var part in time.Split(':'))
+            seconds = (seconds * 60) + decimal.Parse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        return TimeSpan.FromMilliseconds((double)(seconds * 1000));
+    }
+
+    [GeneratedRegex(@"(?<from>[0-9:]{1,9}\.[0-9]{3})\s*-->\s*(?<to>[0-9:]{1,9}\.[0-9]{3})", RegexOptions.ExplicitCapture)]
+    private static partial Regex Times();
+
+    [GeneratedRegex(@"<v(?:\.[^\s>]*)?\s([^>]*)>")]
+    private static partial Regex Speaker();
+
+    [GeneratedRegex("</?(ruby|rt)[^>]*>", RegexOptions.ExplicitCapture)]
+    private static partial Regex Ruby();
+
+    [GeneratedRegex("<[^>]*>")]
+    private static partial Regex Tag();
+}
