@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Times of day and dates.</summary>
 internal static partial class Times
 {
-    private const string Source = "Common practice; RFC 3339 for dates and times written with hyphens and colons.";
+    private const string Source = "RFC 3339 for dates and times that are written with hyphens and colons; common practice for the rest.";
 
     private const string MonthNames = "January|February|March|April|May|June|July|August|September|October|November|December";
 
@@ -15,7 +15,7 @@ internal static partial class Times
 
     public static Way To24 { get; } = Way.Bare(
         "24-hour",
-        "Times such as “3:30 pm” as four figures: 1530.",
+        "Times such as “3:30 pm”, “15.30” or “15h30” as four figures: 1530.",
         Source,
         text => ReadingResult.Of(
             In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
@@ -83,7 +83,7 @@ internal static partial class Times
         from match in Time().Matches(text)
         let half = match.Groups["half"].Value.ToLowerInvariant()
         let hour = Number(match, "hour")
-        let minute = match.Groups["minute"].Success ? Number(match, "minute") : 0
+        let minute = match.Groups["minute"].Length > 0 ? Number(match, "minute") : 0
         where (match.Groups["minute"].Success || half.Length > 0) && hour <= 23 && minute <= 59 && (half.Length == 0 || hour is >= 1 and <= 12)
         select (match.Value.Trim(), half switch { "" => hour, "a" => hour % 12, _ => (hour % 12) + 12 }, minute);
 
@@ -92,7 +92,7 @@ internal static partial class Times
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        @"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?",
+        @"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:(?:[:.]|\s?h\s?)(?<minute>[0-9]{2})|\s?(?<minute>)h\b)?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Time();
 
