@@ -24,7 +24,11 @@ internal static class ClueVerb
             DefaultValueFactory = _ => [],
         };
         var variant = new Option<int>("--variant") { Description = "Another number chooses other words, filler letters and holes.", HelpName = "N" };
-        var language = new Option<string>("--language") { Description = "The language of a clue that is made of words.", DefaultValueFactory = _ => Clues.Languages[0] };
+        var language = new Option<string>("--language")
+        {
+            Description = "The language of a clue that is made of words.",
+            DefaultValueFactory = _ => Clues.Languages[0],
+        };
         language.AcceptOnlyFromAmong([.. Clues.Languages]);
         var output = Options.Out("A file to print, .svg or .pdf; a mask gets a sheet of its own.");
         var replace = Options.Replace();

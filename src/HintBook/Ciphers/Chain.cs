@@ -18,7 +18,8 @@ internal static class Chain
         if (sourced && Source(code, sources) is { } unsourced)
             return ("", steps, unsourced);
         var start = sourced ? sources.SourceOf(code)?.Answer.Value : code.Clue?.Value;
-        return (TextPieces.Plain(Skipping.Without(start ?? "", code.Skip).Text), steps, Wrong(steps, sources) ?? (start is null ? CipherFindings.NoClue(code) : null));
+        var wrong = Wrong(steps, sources) ?? (start is null ? CipherFindings.NoClue(code) : null);
+        return (TextPieces.Plain(Skipping.Without(start ?? "", code.Skip).Text), steps, wrong);
     }
 
     /// <summary>Reads step by step until one goes wrong.</summary>

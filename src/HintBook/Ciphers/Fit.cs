@@ -16,11 +16,10 @@ internal static class Fit
     /// <param name="held">The lock, if there is one.</param>
     public static bool Same(string text, string answer, Books.Lock? held) => held is DialLock
         ? string.Equals(LettersAndFigures(text), LettersAndFigures(answer), StringComparison.OrdinalIgnoreCase)
-        : string.Equals(
-            string.Concat(Set(held, text, Marks(held, answer))), string.Concat(Set(held, answer, Marks(held, answer))), Case(held));
+        : Set(text, answer, held).SequenceEqual(Set(answer, answer, held), StringComparer.FromComparison(Case(held)));
 
     /// <summary>A text as it is set: without white space, and without punctuation that the lock doesn't show.</summary>
-    public static string Setting(string text, Books.Lock held) => held is WheelLock ? string.Concat(Set(held, text, Marks(held, ""))) : Bare(text);
+    public static string Setting(string text, Books.Lock held) => held is WheelLock ? string.Concat(Set(text, "", held)) : Bare(text);
 
     /// <summary>A text without white space.</summary>
     public static string Bare(string text) => string.Concat(TextPieces.Set(text));
@@ -33,7 +32,7 @@ internal static class Fit
         if (held is not WheelLock lettered)
             return false;
         // Most texts are far too long to be set: they are never taken apart.
-        var symbols = Set(held, text, Marks(held, "")).Take(lettered.Wheels + 1).ToArray();
+        var symbols = Set(text, "", held).Take(lettered.Wheels + 1).ToArray();
         return symbols.Length == lettered.Wheels && symbols.All(symbol => Shows(lettered, symbol));
     }
 
@@ -52,11 +51,12 @@ internal static class Fit
         return symbols.FirstOrDefault(symbol => !Shows(held, symbol)) is { } strange ? CipherFindings.NotOnWheel(code, strange, held) : null;
     }
 
-    private static IEnumerable<string> Set(Books.Lock? held, string text, bool marks) =>
-        TextPieces.Set(TextPieces.Plain(text)).Where(symbol => !TextPieces.IsPunctuation(symbol)
-            || (held is WheelLock lettered ? Shows(lettered, symbol) : marks));
-
-    private static bool Marks(Books.Lock? held, string answer) => held is null && TextPieces.Set(answer).Any(TextPieces.IsPunctuation);
+    private static IEnumerable<string> Set(string text, string answer, Books.Lock? held)
+    {
+        var marks = held is null && TextPieces.Set(answer).Any(TextPieces.IsPunctuation);
+        return TextPieces.Set(TextPieces.Plain(text))
+            .Where(symbol => !TextPieces.IsPunctuation(symbol) || (held is WheelLock lettered ? Shows(lettered, symbol) : marks));
+    }
 
     private static string LettersAndFigures(string text) => string.Concat(text.Where(char.IsLetterOrDigit));
 

@@ -40,7 +40,8 @@ internal static partial class Invitations
     private static partial Regex Reversing();
 
     [GeneratedRegex(
-        @"\b(?:in (?:good |the right |proper |due |rising |falling )?order|in (?:a )?rank|order of|ordered|sort\w*|ascending|descending|rising|smallest|largest|biggest"
+        @"\b(?:in (?:good |the right |proper |due |rising |falling )?order|in (?:a )?rank|order of|ordered|sort\w*|ascending|descending|rising"
+        + "|smallest|largest|biggest"
         + @"|lowest|highest|shortest|tallest|youngest|eldest|oldest|by (?:size|age|height|rank)|line up|lined up)\b",
         Options)]
     private static partial Regex Sorting();

@@ -23,7 +23,7 @@ internal static class OtherReadings
     {
         [NumberWords.Read.Name] = _ => true,
         [Figures.InText.Name] = _ => true,
-        [Figures.WordLengths.Name] = clue => TextPieces.Lines(clue).Count() == 1,
+        [Figures.WordLengths.Name] = clue => TextPieces.Lines(clue).Count() == 1 && TextPieces.Words(clue).Any(word => word.End - word.Start > 2),
         [Figures.WordsInLines.Name] = Invitations.ToCount,
         [NumberWords.Count.Name] = Invitations.ToCount,
         [Places.Acrostic.Name] = _ => true,
@@ -46,6 +46,13 @@ internal static class OtherReadings
         [Arithmetic.Sum.Name] = Invitations.ToAdd,
     };
 
+    // The ways in which a word stands for something.
+    private static readonly HashSet<string> Meant =
+    [
+        NumberWords.Read.Name, Colours.Resistors.Name, Colours.Queens.Name, Spelling.Alphabet.Name, Spelling.Flags.Name, Games.CardRanks.Name, Games.Notes.Name,
+        Ways.Table,
+    ];
+
     private static readonly (string Way, string Says, Func<string, bool> Invited)[] Rearranged =
     [
         (Rearrangements.Reverse.Name, "read from the right", Invitations.ToReverse),
@@ -64,12 +71,12 @@ internal static class OtherReadings
             return [];
         // A solver sees the words that don't count as well.
         var clue = code.Clue is { } written ? TextPieces.Plain(written.Value) : start;
+        var lettered = held is WheelLock { Symbols: var symbols } && symbols.All(char.IsLetter);
         var read =
-            from candidate in Chains(code, start, clue, steps)
+            from candidate in Chains(code, start, clue, steps, sources, lettered)
             let text = Chain.End(candidate.Start, candidate.Steps, sources, picking: true)
             where text is not null
             select (Text: text, candidate.How, candidate.Likely);
-        var lettered = held is WheelLock { Symbols: var symbols } && symbols.All(char.IsLetter);
         return read.Concat(StandingThere.In(clue, held))
             .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
             .Select(one => (one.How, Setting: Fit.Setting(one.Text, held), one.Likely))
@@ -93,7 +100,7 @@ internal static class OtherReadings
     }
 
     private static IEnumerable<(string Start, IEnumerable<ReadingStep> Steps, string How, bool Likely)> Chains(
-        Code code, string start, string clue, ImmutableArray<ReadingStep> steps)
+        Code code, string start, string clue, ImmutableArray<ReadingStep> steps, ReadingSources sources, bool lettered)
     {
         var at = code.Answer.At;
         foreach (var place in Enumerable.Range(0, steps.Length))
@@ -105,16 +112,19 @@ internal static class OtherReadings
         // Who doesn't see the last step sets what stands there before it, unless the clue says what to do. So with a step that only puts in order.
         foreach (var (place, step) in steps.Index().Where(_ => steps.Length > 1))
         {
-            var likely = !IsInvited(step.Way.Value, clue);
+            var likely = !lettered && !IsInvited(step.Way.Value, clue);
             if (place > 0)
                 yield return (start, steps[..place], $"without “{step.Way}”", likely);
             if (Ways.Named(step.Way.Value) is { StandsAlone: false })
                 yield return (start, steps.RemoveAt(place), $"without “{step.Way}”", likely);
         }
 
+        // Nobody counts the letters of words that all stand for something: colours, numbers, names of flags.
+        var isAllMeant = steps is [var first, ..] && Meant.Contains(first.Way.Value)
+            && Chain.Read(start, [first], sources).Worked is [{ Rows: var rows }] && rows.Length == TextPieces.Words(clue).Count();
         var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
-            yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", IsTried(way.Name, clue));
+            yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", IsTried(way.Name, clue) && !(way.Name == Figures.WordLengths.Name && isAllMeant));
         foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
         {
             foreach (var way in alone)

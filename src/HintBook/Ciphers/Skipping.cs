@@ -7,7 +7,9 @@ namespace HintBook.Ciphers;
 /// <summary>Leaves the words out of a clue that don't count, as the author names them under <c>skip</c>.</summary>
 internal static class Skipping
 {
-    /// <summary>The text without the words, and those of them that don't stand in it. Case doesn't matter; a name of several words is left out as a whole.</summary>
+    /// <summary>
+    /// The text without the words, and those of them that don't stand in it. Case doesn't matter; a name of several words is left out as a whole.
+    /// </summary>
     public static (string Text, ImmutableArray<Located<string>> NotThere) Without(string text, ImmutableArray<Located<string>> skipped)
     {
         if (skipped.IsEmpty)

@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Ciphers.WaysOfReading;
 
 namespace HintBook.Ciphers;
 
 /// <summary>What a solver may take for the answer because it stands in the clue as it is: a year, a time with a nought before it, a word in capitals.</summary>
-internal static partial class StandingThere
+internal static class StandingThere
 {
     /// <summary>Settings that stand in a clue, each with how it is read and whether a solver would think of it.</summary>
     public static IEnumerable<(string Text, string How, bool Likely)> In(string clue, Books.Lock held)
@@ -21,8 +20,8 @@ internal static partial class StandingThere
                 yield return (figures, $"the date as {form}", form.StartsWith('m') == char.IsLetter(date.Read[0]));
         }
 
-        foreach (Match time in ShortTime().Matches(clue))
-            yield return ($"0{time.Groups["hour"].Value}{time.Groups["minute"].Value}", "the time as it stands, with a nought before it", true);
+        foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 10))
+            yield return ($"0{time.HourOnClock}{time.Minute:00}", "the time as a clock shows it, with a nought before it", true);
         if (Mixed(clue) is { } mixed)
             yield return (mixed, "numbers in figures and in words together", true);
         foreach (var word in TextPieces.Words(clue).Select(piece => piece.Value).Where(word => word.Length > 1 && word.All(char.IsUpper)))
@@ -63,7 +62,4 @@ internal static partial class StandingThere
 
         return string.Concat(TextPieces.Figures(inFigures));
     }
-
-    [GeneratedRegex(@"(?<![0-9:.])(?<hour>[1-9])[:.h](?<minute>[0-5][0-9])(?![0-9:.])")]
-    private static partial Regex ShortTime();
 }

@@ -22,28 +22,27 @@ internal static partial class Story
     /// <param name="nothing">Why nothing could be read, where that is so.</param>
     public static ReadingResult Read(string text, Func<string, (IReadOnlyCollection<Row> Rows, IReadOnlyCollection<string> Unread)> read, string nothing)
     {
-        var parts = Parts(text).Select(part => (Part: part, Read: read(part))).ToArray();
-        bool IsStory((string Part, (IReadOnlyCollection<Row> Rows, IReadOnlyCollection<string> Unread) Read) part) =>
-            part.Read.Rows.Count == 0 && TextPieces.Words(part.Part).Count() >= FewestWords;
-        return ReadingResult.Of(
-            parts.SelectMany(part => part.Read.Rows),
-            parts.Where(part => !IsStory(part)).SelectMany(part => part.Read.Unread),
-            nothing) switch
+        var (rows, unread, story) = (new List<Row>(), new List<string>(), ImmutableArray.CreateBuilder<string>());
+        foreach (var part in Parts(text))
         {
-            ReadingResult.Gave gave => gave with { Story = [.. parts.Where(IsStory).Select(part => part.Part)] },
-            var other => other,
-        };
+            var (readRows, readUnread) = read(part);
+            rows.AddRange(readRows);
+            if (readRows.Count == 0 && TextPieces.Words(part).Count() >= FewestWords)
+                story.Add(part);
+            else
+                unread.AddRange(readUnread);
+        }
+
+        var result = ReadingResult.Of(rows, unread, nothing);
+        return result is ReadingResult.Gave gave ? gave with { Story = story.ToImmutable() } : result;
     }
 
     /// <summary>What was read of the figures of a text; words that stand beside figures in one part can't be read.</summary>
     public static ReadingResult BesideFigures(string text, IEnumerable<Row> rows, string nothing)
     {
         var parts = Parts(text).ToLookup(part => TextPieces.Words(part).Count() >= FewestWords && !part.Any(char.IsAsciiDigit));
-        return ReadingResult.Of(rows, parts[false].SelectMany(TextPieces.Lettered), nothing) switch
-        {
-            ReadingResult.Gave gave => gave with { Story = [.. parts[true]] },
-            var other => other,
-        };
+        var result = ReadingResult.Of(rows, parts[false].SelectMany(TextPieces.Lettered), nothing);
+        return result is ReadingResult.Gave gave ? gave with { Story = [.. parts[true]] } : result;
     }
 
     [GeneratedRegex(@"[.!?…:;()\[\]\n]+(?=\s|$)|[()\[\]\n]|\s[-–—]\s|—", RegexOptions.CultureInvariant)]

@@ -34,12 +34,13 @@ public class ElsewhereTests(ITestOutputHelper output)
                 output.WriteLine($"{clue.Id}: {(proof.Says as Verdict.Refuted)?.Finding.Message ?? proof.Says.Word}");
             foreach (var other in told.Where(other => !clue.Other.Contains(other.Setting, StringComparer.OrdinalIgnoreCase)))
                 output.WriteLine($"{clue.Id}: warned of {other.Setting} ({other.How})");
-            foreach (var missed in clue.Other.Where(setting => !told.Any(other => string.Equals(other.Setting, setting, StringComparison.OrdinalIgnoreCase))))
+            foreach (var missed in clue.Other.Except(told.Select(other => other.Setting), StringComparer.OrdinalIgnoreCase))
                 output.WriteLine($"{clue.Id}: not warned of {missed}");
         }
 
         var proved = clues.Count(one => one.Proof.Says is Verdict.Proved);
-        output.WriteLine($"{file}: proved as told {proved} of {clues.Length}; warnings useful {useful} of {warnings}; natural tries found {found} of {natural}");
+        output.WriteLine(
+            $"{file}: proved as told {proved} of {clues.Length}; warnings useful {useful} of {warnings}; natural tries found {found} of {natural}");
         if (file != "tuning.yaml")
             return;
         Assert.Equal(clues.Length, proved);

@@ -155,7 +155,7 @@ public class MakingTests
     [InlineData("JAM", "polybius", "State another pair, such as “--with C/K”.")]
     [InlineData("50", "letters-to-numbers", "“--with a0”")]
     [InlineData("5173", "dice", "No die shows 7.")]
-    [InlineData("XYX", "first-letters", "No sentence in this language has words that begin so")]
+    [InlineData("XX", "first-letters", "No sentence in this language has words that begin so")]
     [InlineData("", "morse", "There is nothing to make a clue for.")]
     [InlineData("Bär", "morse", "“Ä” is neither")]
     public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) =>

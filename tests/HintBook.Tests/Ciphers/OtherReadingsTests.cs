@@ -77,12 +77,18 @@ public class OtherReadingsTests
     public void Letters_sound_like_a_word_or_do_not(string letters, bool sayable) => Assert.Equal(sayable, Sayable.Is(letters));
 
     [Fact]
-    public void Words_that_could_be_counted_instead_are_likely()
+    public void Words_whose_letters_could_be_counted_instead_are_likely()
     {
-        var others = Others(Number("123", "one two three", "number-words"));
+        var others = Others(Number("255", "Bring every egg", "first-letters", "letters-to-numbers"));
 
-        Assert.Contains(others, other => other.How == "“word-lengths”" && other.Setting == "335" && other.Likely);
+        Assert.Contains(others, other => other.How == "“word-lengths”" && other.Setting == "553" && other.Likely);
     }
+
+    [Theory]
+    [InlineData("one two three", "123", "number-words")]
+    [InlineData("brown, red, orange", "123", "resistor-colours")]
+    public void Nobody_counts_the_letters_of_words_that_stand_for_something(string clue, string answer, string way) =>
+        Assert.DoesNotContain(Others(Number(answer, clue, way)), other => other.Likely);
 
     [Fact]
     public void Each_step_could_have_been_another()

@@ -35,7 +35,7 @@ public class ProofsTests
     [Fact]
     public void Words_are_looked_up_in_a_table_of_the_book()
     {
-        var book = Book(Code("35", "a rose, and a red lily", 2, "0123456789", Step("table", "flowers"))) with
+        var book = Book(Code("35", "a rose, and a red lily", 2, "0123456789", Step("table", "flowers")) with { Skip = [A.Value("a"), A.Value("and")] }) with
         {
             Tables = [new Table(A.Value("flowers"), [Row("rose", "3"), Row("Red-Lily", "5"), Row("lily", "9")])],
         };

@@ -109,7 +109,8 @@ public class CluePrintTests
     [Fact]
     public void Drawn_cells_have_their_dots_where_they_are_embossed()
     {
-        var discs = Svg(Made("HIVE", "braille"), 0).Elements().Where(element => element.Name.LocalName == "circle" && element.Attribute("class") is not null).ToArray();
+        var discs = Svg(Made("HIVE", "braille"), 0).Elements()
+            .Where(element => element.Name.LocalName == "circle" && element.Attribute("class") is not null).ToArray();
         var (left, top) = (discs.Min(disc => Number(disc, "cx")), discs.Min(disc => Number(disc, "cy")));
         var dots = discs.Where(disc => (string?)disc.Attribute("class") == "dot").Select(disc => (X: Number(disc, "cx") - left, Y: Number(disc, "cy") - top));
         var cells = dots.GroupBy(dot => (int)(dot.X / 6)).OrderBy(cell => cell.Key)
@@ -161,7 +162,8 @@ public class CluePrintTests
     {
         var flag = SignalFlag.Of(letter);
         var corners = flag.OfType<DrawnLine>().ToArray();
-        var (left, right, top, bottom) = (corners.Min(line => line.X1), corners.Max(line => line.X1), corners.Min(line => line.Y1), corners.Max(line => line.Y1));
+        var (left, right) = (corners.Min(line => line.X1), corners.Max(line => line.X1));
+        var (top, bottom) = (corners.Min(line => line.Y1), corners.Max(line => line.Y1));
 
         Assert.Equal(
             colours.Split(' ').Select(Inks.Of),
@@ -224,8 +226,8 @@ public class CluePrintTests
     // The arm's first two corners are at the shoulder and at the hand, on one side of it.
     private static int Eighth(XElement arm)
     {
-        var corners = ((string)arm.Attribute("points")!).Split(' ').Select(at => at.Split(',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray()).ToArray();
-        var (x, y) = ((corners[1][0] + corners[2][0] - corners[0][0] - corners[3][0]) / 2, (corners[1][1] + corners[2][1] - corners[0][1] - corners[3][1]) / 2);
+        var corners = ((string)arm.Attribute("points")!).Split(' ', ',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray();
+        var (x, y) = ((corners[2] + corners[4] - corners[0] - corners[6]) / 2, (corners[3] + corners[5] - corners[1] - corners[7]) / 2);
         return (int)Math.Round(Math.Atan2(-x, y) / (Math.PI / 4) + 8) % 8;
     }
 

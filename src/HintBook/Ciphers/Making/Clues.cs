@@ -24,7 +24,7 @@ public static class Clues
     public static ImmutableArray<(string Name, string Says)> Ways { get; } = [.. All.Select(way => (way.Name, way.Says))];
 
     /// <summary>The languages in which clues of words are made, the usual one first.</summary>
-    public static ImmutableArray<string> Languages { get; } = [.. Language.All.Select(language => language.Tag)];
+    public static ImmutableArray<string> Languages { get; } = [.. Frames.Languages.All.Select(language => language.Tag)];
 
     /// <summary>
     /// Clues to choose from, that of <paramref name="variant"/> first: as many different ones as are asked for, or all that there are among the next few
@@ -60,7 +60,7 @@ public static class Clues
     /// <param name="language">One of <see cref="Languages"/>, for a clue that is made of words.</param>
     public static Attempt For(string answer, string name, ImmutableArray<string> told, int variant = 0, string language = "en")
     {
-        if (Language.For(language) is not { } spoken)
+        if (Frames.Languages.For(language) is not { } spoken)
             return new Attempt.Refused($"No clue can be made in “{language}”. There is {Words.List(Languages.Select(tag => $"“{tag}”"))}.");
         if (All.FirstOrDefault(way => way.Name == name) is not { } way)
             return new Attempt.Refused(Unknown(name));

@@ -39,7 +39,9 @@ internal static class Alphabet
             : TextPieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
                 ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
                 : Story.BesideFigures(
-                    text, TextPieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)), $"no number stands in {TextPieces.Quoted(text)}"),
+                    text,
+                    TextPieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
+                    $"no number stands in {TextPieces.Quoted(text)}"),
     };
 
     private static string? LetterAt(string number, int first) =>

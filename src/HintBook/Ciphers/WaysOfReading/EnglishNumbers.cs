@@ -3,9 +3,9 @@ using System.Globalization;
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
-/// English number words from zero to 999,999, with or without the British "and": <c>twenty-one</c>, <c>one hundred and one</c>,
-/// <c>one hundred one</c>, <c>nineteen hundred</c>, <c>a hundred</c>, <c>four and twenty</c>. Words that stand together but can't be one number (<c>five one</c>) are several;
-/// <c>double five</c> is 55, and <c>oh</c> beside a figure is 0.
+/// English number words from zero to 999,999, with or without the British "and": <c>twenty-one</c>, <c>one hundred and one</c>, <c>one hundred
+/// one</c>, <c>nineteen hundred</c>, <c>a hundred</c>, <c>four and twenty</c>. Words that stand together but can't be one number (<c>five
+/// one</c>) are several; <c>double five</c> is 55, and <c>oh</c> beside a figure is 0.
 /// </summary>
 internal static class EnglishNumbers
 {

@@ -22,7 +22,10 @@ internal static class Keypad
         Source,
         text => TextPieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
             ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} is on no key of a telephone")
-            : ReadingResult.Of(TextPieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)), TextPieces.Figures(text), $"no letter stands in {TextPieces.Quoted(text)}"));
+            : ReadingResult.Of(
+                TextPieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)),
+                TextPieces.Figures(text),
+                $"no letter stands in {TextPieces.Quoted(text)}"));
 
     public static Way FromPresses { get; } = Way.Bare(
         "keypad-presses",
@@ -30,7 +33,8 @@ internal static class Keypad
         Source,
         text => TextPieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
             ? new ReadingResult.Stuck($"no letter comes from pressing {TextPieces.Quoted(strange)}")
-            : Story.BesideFigures(text, TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
+            : Story.BesideFigures(
+                text, TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>The letters on a key, 2 to 9.</summary>
     public static string LettersOn(int key) => Keys[key];

@@ -33,7 +33,8 @@ internal sealed class NumberNames
     /// <summary>German. <c>eins</c> and the article in all its cases are 1.</summary>
     public static NumberNames German { get; } = new(
     [
-        .. Enumerable.Range(0, 1000).SelectMany(number => new[] { (InGerman(number), number), (InGerman(number).Replace("ß", "ss", StringComparison.Ordinal), number) }),
+        .. Enumerable.Range(0, 1000).Select(number => (InGerman(number), number)),
+        .. Enumerable.Range(0, 1000).Select(number => (InGerman(number).Replace("ß", "ss", StringComparison.Ordinal), number)),
         .. Enumerable.Range(0, 10).Select(hundreds => ($"{(hundreds == 0 ? "" : InGerman(hundreds * 100))}eins", (hundreds * 100) + 1)),
         .. Enumerable.Range(100, 100).Select(number => (InGerman(number)["ein".Length..], number)),
         ("hunderteins", 101), ("eine", 1), ("einen", 1), ("einem", 1), ("einer", 1), ("eines", 1),
@@ -48,7 +49,8 @@ internal sealed class NumberNames
             (InFrench(number).Replace("vingt", "vingts", StringComparison.Ordinal), number),
             (InFrench(number).Replace("cent", "cents", StringComparison.Ordinal), number),
         }),
-        .. Enumerable.Range(0, 1000).Where(number => number % 10 == 1 && number % 100 is not (11 or 71 or 91)).Select(number => ($"{InFrench(number)}e", number)),
+        .. Enumerable.Range(0, 1000).Where(number => number % 10 == 1 && number % 100 is not (11 or 71 or 91))
+            .Select(number => ($"{InFrench(number)}e", number)),
     ]);
 
     /// <summary>Every number whose name stands in a text; of names that begin at one word the longest.</summary>

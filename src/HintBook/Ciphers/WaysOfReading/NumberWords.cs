@@ -11,7 +11,8 @@ internal static class NumberWords
     public static Way Read { get; } = new()
     {
         Name = "number-words",
-        Says = "The numbers that are written as words, in order: “twenty-one” is 21, “double five” 55. Other words don't count. With “de” or “fr” German or French.",
+        Says = "The numbers that are written as words, in order: “twenty-one” is 21, “double five” 55. Other words don't count. "
+            + "With “de” or “fr” German or French.",
         Source = "Common practice: how each language spells its numbers; in English with and without the “and”.",
         Told = Language,
         Read = (text, told) => told switch

@@ -75,7 +75,8 @@ internal static class RomanNumerals
     }
 
     // A word in capitals of nothing but these letters that is no numeral: a solver would stumble over it.
-    private static bool LooksLikeOne(string word) => word.Length > 1 && word.All(letter => "IVXLCDM".Contains(letter, StringComparison.Ordinal)) && Value(word) is null;
+    private static bool LooksLikeOne(string word) =>
+        word.Length > 1 && word.All(letter => "IVXLCDM".Contains(letter, StringComparison.Ordinal)) && Value(word) is null;
 
     private static string? Written(string figures) =>
         int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? Written(number) : null;

@@ -65,8 +65,9 @@ internal static class English
         """;
 
     private const string Names =
-        "Ada Alma Bea Boris Cora Clara Dora Daniel Edna Emil Flora Felix Greta Gil Hanna Hugo Ida Ivo Jane Jonas Karla Kit Lena Leo Mira Max Nora Ned Olga Otto "
-        + "Paula Pip Quentin Queenie Rosa Rufus Sara Samuel Tilda Tom Una Uri Vera Victor Wanda Will Xenia Xaver Yara York Zora Zeno Jo Al Benedicta Alexander";
+        "Ada Alma Bea Boris Cora Clara Dora Daniel Edna Emil Flora Felix Greta Gil Hanna Hugo Ida Ivo Jane Jonas Karla Kit Lena Leo Mira Max Nora Ned "
+        + "Olga Otto Paula Pip Quentin Queenie Rosa Rufus Sara Samuel Tilda Tom Una Uri Vera Victor Wanda Will Xenia Xaver Yara York Zora Zeno Jo Al "
+        + "Benedicta Alexander";
 
     private const string Letters = "A B C D E F G H I J K L M N O P Q R S T U V W X Y Z";
 
@@ -75,15 +76,17 @@ internal static class English
         "done described-done spoken-to",
         ("det", "the my our their his her your some many few these those several"),
         ("adj", """
-            old young brave amber bright brown clever calm cold damp dark early eager empty fine fresh frail golden green gentle happy hollow idle icy inky jolly just
-            kind known little lazy loud merry mild misty new noble narrow odd open oaken proud pale quiet quick quaint red rare round silent silver small tall
-            tired tiny ugly unseen upper velvet vain warm wild white yellow young yearly zealous shy big sad dry wet forgotten wonderful beautiful dangerous enormous peaceful precious
+            old young brave amber bright brown clever calm cold damp dark early eager empty fine fresh frail golden green gentle happy hollow idle
+            icy inky jolly just kind known little lazy loud merry mild misty new noble narrow odd open oaken proud pale quiet quick quaint red rare
+            round silent silver small tall tired tiny ugly unseen upper velvet vain warm wild white yellow young yearly zealous shy big sad dry wet
+            forgotten wonderful beautiful dangerous enormous peaceful precious
             """),
         ("noun", """
-            apples ants bees bells beekeepers candles combs crows drones doors drawers eggs elders elms flowers frames fields foxes gardens gates guests hives
-            herbs islands insects ivy jars jugs jewels kettles keys kings ladders lamps lanterns leaves moths maps meadows nuts nets nights orchards owls oaks
-            pears petals poppies queens quinces quilts roses roots riddles swarms stones secrets thistles towers trees urns uncles umbrellas violets veils villages
-            walls wasps windows xylophones yews yards yachts zephyrs zithers men blossoms marigolds neighbours gatekeepers
+            apples ants bees bells beekeepers candles combs crows drones doors drawers eggs elders elms flowers frames fields foxes gardens gates
+            guests hives herbs islands insects ivy jars jugs jewels kettles keys kings ladders lamps lanterns leaves moths maps meadows nuts nets
+            nights orchards owls oaks pears petals poppies queens quinces quilts roses roots riddles swarms stones secrets thistles towers trees
+            urns uncles umbrellas violets veils villages walls wasps windows xylophones yews yards yachts zephyrs zithers men blossoms marigolds
+            neighbours gatekeepers
             """),
         ("name", Names),
         ("addressed", Names),
@@ -92,31 +95,33 @@ internal static class English
         ("ego", "I"),
         ("am", "am do go"),
         ("took", """
-            admired asked brought built broke carried caught covered drew dug drank emptied enjoyed found followed fed gathered guarded gave held hid heard
-            ignored invited joined judged kept kissed left lost liked loved made met moved named needed noticed opened owned ordered painted praised pulled
-            questioned quoted raised read remembered saw sold shook told took trusted used unlocked understood visited valued wanted watched wove yielded
-            zipped hit ate had collected protected described abandoned
+            admired asked brought built broke carried caught covered drew dug drank emptied enjoyed found followed fed gathered guarded gave held
+            hid heard ignored invited joined judged kept kissed left lost liked loved made met moved named needed noticed opened owned ordered
+            painted praised pulled questioned quoted raised read remembered saw sold shook told took trusted used unlocked understood visited valued
+            wanted watched wove yielded zipped hit ate had collected protected described abandoned
             """),
         ("slept", """
-            awoke ached bloomed buzzed blushed came climbed cried danced dreamed drifted escaped exhaled faded fell fled glowed grew giggled hummed hid hurried
-            idled improved jumped jested knelt knocked laughed lay listened moaned marched nodded napped overslept ogled paused played prayed quarrelled quivered
-            rested ran rose sang slept swarmed talked trembled turned undressed vanished voted waited woke wept yawned yelled zigzagged sat flickered whispered wandered
+            awoke ached bloomed buzzed blushed came climbed cried danced dreamed drifted escaped exhaled faded fell fled glowed grew giggled hummed
+            hid hurried idled improved jumped jested knelt knocked laughed lay listened moaned marched nodded napped overslept ogled paused played
+            prayed quarrelled quivered rested ran rose sang slept swarmed talked trembled turned undressed vanished voted waited woke wept yawned
+            yelled zigzagged sat flickered whispered wandered
             """),
         ("call", """
-            ask admire bring build carry count choose draw dig empty enter find follow feed gather guard give hold hide heat ignore invite join judge keep
-            kiss lift light leave move measure mend name note need open oil order press pull push question quote raise read ring seek see shake take
-            touch turn use unlock unfold visit value watch warm weigh yield zip eat try remember celebrate recognise describe
+            ask admire bring build carry count choose draw dig empty enter find follow feed gather guard give hold hide heat ignore invite join
+            judge keep kiss lift light leave move measure mend name note need open oil order press pull push question quote raise read ring seek see
+            shake take touch turn use unlock unfold visit value watch warm weigh yield zip eat try remember celebrate recognise describe
             """),
         ("go", """
-            arise begin blink climb come dance dream eat escape fly fade go glow hum hurry hush inhale idle jump juggle kneel knock listen look laugh march
-            move nod nap obey observe pause pray quit rest run sing sleep stop think talk try undress unwind vanish vote wait walk yawn yell zigzag continue persevere
+            arise begin blink climb come dance dream eat escape fly fade go glow hum hurry hush inhale idle jump juggle kneel knock listen look
+            laugh march move nod nap obey observe pause pray quit rest run sing sleep stop think talk try undress unwind vanish vote wait walk yawn
+            yell zigzag continue persevere
             """),
         ("lab", "drawer gate box shelf door row lock panel cabinet cupboard container"),
         ("letter", Letters),
         ("adv", """
-            again alone below bravely calmly carefully daily dimly early easily far fast finally gently gladly here happily home idly indoors inside justly
-            kindly late loudly later merrily never nearby now often outside proudly patiently quietly quickly rarely slowly softly soon
-            there together today upstairs up vainly well warmly yesterday yearly zealously
+            again alone below bravely calmly carefully daily dimly early easily far fast finally gently gladly here happily home idly indoors inside
+            justly kindly late loudly later merrily never nearby now often outside proudly patiently quietly quickly rarely slowly softly soon there
+            together today upstairs up vainly well warmly yesterday yearly zealously
             """),
         ("prep", "at after above among around before behind below beside by from for in into near on over past round through to under upon with without"),
         ("conj", "and but while because until when where as yet so"));

@@ -43,9 +43,9 @@ internal static class French
         """;
 
     private const string Names =
-        "Ada Alma Anna Basile Blanche Clara Carlo Daniel Delphine Edgar Elsa Flora Fabien Greta Gaspard Hugo Hortense Irma Igor Jeanne Jules Karl Karine Lise Luc "
-        + "Marie Max Nora Noé Olga Octave Paul Pauline Quentin Rosa Rose Rufus Sara Simon Tom Tilda Ugo Ursule Vera Victor Wanda Willy Xenia Xavier Yves Yara "
-        + "Zora Zoé Jo Benedicte Alexandre";
+        "Ada Alma Anna Basile Blanche Clara Carlo Daniel Delphine Edgar Elsa Flora Fabien Greta Gaspard Hugo Hortense Irma Igor Jeanne Jules Karl "
+        + "Karine Lise Luc Marie Max Nora Noé Olga Octave Paul Pauline Quentin Rosa Rose Rufus Sara Simon Tom Tilda Ugo Ursule Vera Victor Wanda Willy "
+        + "Xenia Xavier Yves Yara Zora Zoé Jo Benedicte Alexandre";
 
     private const string Letters = "A B C D E F G H I J K L M N O P Q R S T U V W X Y Z";
 
@@ -54,15 +54,15 @@ internal static class French
         "done object-described described-done spoken-to",
         ("det", "des les mes tes ses nos vos leurs ces plusieurs quelques"),
         ("noun", """
-            abeilles amis arbres ailes bougies boutons bois clefs cloches cadres dames dards enfants fleurs feuilles fruits gardiens guêpes grilles haies herbes
-            iris insectes images jardins joies jours kiwis lampes lanternes lunes maisons murs miels mites nids nuits noix oiseaux ormes ombres papillons portes
-            poires quais quilles reines roses ruches rois secrets saules soirs tours tilleuls tonneaux usines univers verres voisins vents wagons xylophones
-            yeux yuccas zèbres zones ans as champs chats
+            abeilles amis arbres ailes bougies boutons bois clefs cloches cadres dames dards enfants fleurs feuilles fruits gardiens guêpes grilles
+            haies herbes iris insectes images jardins joies jours kiwis lampes lanternes lunes maisons murs miels mites nids nuits noix oiseaux
+            ormes ombres papillons portes poires quais quilles reines roses ruches rois secrets saules soirs tours tilleuls tonneaux usines univers
+            verres voisins vents wagons xylophones yeux yuccas zèbres zones ans as champs chats
             """),
         ("adj", """
-            agiles aimables bizarres calmes célèbres drôles dociles fragiles faciles fidèles graves honnêtes humides immenses incroyables jaunes jeunes
-            larges libres minces modestes magiques nobles notables obliques opaques pauvres pâles paisibles rapides rares rouges roses sages sombres
-            solides tristes timides tranquilles uniques utiles vastes vides
+            agiles aimables bizarres calmes célèbres drôles dociles fragiles faciles fidèles graves honnêtes humides immenses incroyables jaunes
+            jeunes larges libres minces modestes magiques nobles notables obliques opaques pauvres pâles paisibles rapides rares rouges roses sages
+            sombres solides tristes timides tranquilles uniques utiles vastes vides
             """),
         ("name", Names),
         ("addressed", Names),
@@ -71,27 +71,28 @@ internal static class French
         ("lab", "tiroir coffre casier verrou panneau rang"),
         ("letter", Letters),
         ("took", """
-            admirent aiment apportent brisent bâtissent cachent cherchent choisissent dessinent donnent emportent examinent ferment fixent gardent goûtent
-            habitent honorent imitent ignorent inventent jettent jugent kidnappent lavent lisent mangent montrent nomment notent nettoient ouvrent oublient portent
-            poussent quittent remplissent regardent suivent sauvent trouvent tiennent touchent tirent unissent utilisent visitent voient vendent ont
+            admirent aiment apportent brisent bâtissent cachent cherchent choisissent dessinent donnent emportent examinent ferment fixent gardent
+            goûtent habitent honorent imitent ignorent inventent jettent jugent kidnappent lavent lisent mangent montrent nomment notent nettoient
+            ouvrent oublient portent poussent quittent remplissent regardent suivent sauvent trouvent tiennent touchent tirent unissent utilisent
+            visitent voient vendent ont
             """),
         ("slept", """
-            arrivent attendent brillent bougent chantent courent dansent dorment entrent existent fleurissent flottent grandissent glissent hésitent hurlent
-            jouent jubilent luisent marchent mentent nagent naissent obéissent partent pleurent parlent quêtent rient restent sortent sautent tombent tremblent
-            travaillent volent vivent veillent zigzaguent vont
+            arrivent attendent brillent bougent chantent courent dansent dorment entrent existent fleurissent flottent grandissent glissent hésitent
+            hurlent jouent jubilent luisent marchent mentent nagent naissent obéissent partent pleurent parlent quêtent rient restent sortent
+            sautent tombent tremblent travaillent volent vivent veillent zigzaguent vont
             """),
         ("call", """
-            apporte admire brise bois cherche cache compte choisis dessine donne emporte examine ferme fixe garde goûte honore imite ignore invite jette juge
-            lave lis mange montre mesure nomme note nettoie ouvre oublie porte pousse quitte remplis regarde sauve trouve tiens touche tire unis
-            utilise visite vois vends
+            apporte admire brise bois cherche cache compte choisis dessine donne emporte examine ferme fixe garde goûte honore imite ignore invite
+            jette juge lave lis mange montre mesure nomme note nettoie ouvre oublie porte pousse quitte remplis regarde sauve trouve tiens touche
+            tire unis utilise visite vois vends
             """),
         ("go", """
-            attends avance bouge bois chante cours danse dors entre fuis flotte glisse grandis grimpe hurle joue jubile marche mens nage pars pleure parle
-            quête ris recule reste sors saute tremble travaille vole viens veille zigzague va
+            attends avance bouge bois chante cours danse dors entre fuis flotte glisse grandis grimpe hurle joue jubile marche mens nage pars pleure
+            parle quête ris recule reste sors saute tremble travaille vole viens veille zigzague va
             """),
         ("adv", """
-            alors aussi bien beaucoup calmement demain dehors doucement encore enfin facilement finalement gaiement hier ici joyeusement lentement longtemps
-            loin maintenant mieux mal naturellement partout parfois quelquefois rapidement rarement souvent seulement toujours tard
+            alors aussi bien beaucoup calmement demain dehors doucement encore enfin facilement finalement gaiement hier ici joyeusement lentement
+            longtemps loin maintenant mieux mal naturellement partout parfois quelquefois rapidement rarement souvent seulement toujours tard
             utilement vite vraiment
             """),
         ("prep", "avec avant chez contre dans depuis devant malgré pour sans sur sous selon vers"),

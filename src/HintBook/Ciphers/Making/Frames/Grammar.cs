@@ -24,7 +24,9 @@ internal sealed class Grammar
     private readonly ImmutableSortedDictionary<string, ImmutableArray<string>> words;
 
     /// <summary>Reads a grammar.</summary>
-    /// <param name="steps">Lines such as <c>start adj described</c>: from which place, by which kind of word, to which place; <c>,name</c> has a comma before it.</param>
+    /// <param name="steps">
+    /// Lines such as <c>start adj described</c>: from which place, by which kind of word, to which place; <c>,name</c> has a comma before it.
+    /// </param>
     /// <param name="ends">The places where a sentence may end.</param>
     /// <param name="words">Words by their kind, parted by spaces.</param>
     public Grammar(string steps, string ends, params ReadOnlySpan<(string Kind, string Words)> words)

@@ -17,12 +17,6 @@ internal sealed record Language(
     ImmutableArray<Counted> Counted,
     ImmutableArray<(string One, string Many)> Doing)
 {
-    /// <summary>The languages that clues are made in, the usual one first.</summary>
-    public static ImmutableArray<Language> All { get; } = [English.Language, German.Language, French.Language];
-
-    /// <summary>The language with a tag, or null.</summary>
-    public static Language? For(string tag) => All.FirstOrDefault(language => language.Tag == tag);
-
     /// <summary>A sentence that counts as many things as there are figures.</summary>
     public string Count(IReadOnlyList<int> figures, Choices choices)
     {
