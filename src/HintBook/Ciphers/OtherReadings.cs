@@ -28,7 +28,7 @@ internal static class OtherReadings
         [NumberWords.Count.Name] = Invitations.ToCount,
         [Places.Acrostic.Name] = _ => true,
         [Places.FirstLetters.Name] = _ => true,
-        [Figures.Capitals.Name] = _ => true,
+        [Figures.Capitals.Name] = clue => TextPieces.Lines(clue).Any(line => line.Skip(1).Any(char.IsUpper)),
         [RomanNumerals.ToFigures.Name] = clue => TextPieces.Words(clue).Any(word => word.End - word.Start > 1 && RomanNumerals.Value(word.Value) is not null),
         [Alphabet.ToNumbers.Name] = _ => true,
         [Alphabet.ToLetters.Name] = _ => true,

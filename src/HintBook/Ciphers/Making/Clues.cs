@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Ciphers.Making.Frames;
 using HintBook.Text;
 
 namespace HintBook.Ciphers.Making;

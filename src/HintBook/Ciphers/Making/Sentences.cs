@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Ciphers.Making.Frames;
 
 namespace HintBook.Ciphers.Making;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Cards;
 
 namespace HintBook.Print.Clues;
 
