@@ -42,7 +42,7 @@ internal sealed class Lookup
         for (var at = 0; at < words.Length;)
         {
             var taken = 0;
-            unread.AddRange(TextPieces.Pictures(text[end..words[at].Start]));
+            Between(text[end..words[at].Start], rows, unread);
             for (var count = Math.Min(mostWords, words.Length - at); count > 0 && taken == 0; count--)
             {
                 if (!byWords.TryGetValue(Folded(words[at..(at + count)]), out var gives))
@@ -57,8 +57,20 @@ internal sealed class Lookup
             end = words[at - 1].End;
         }
 
-        unread.AddRange(TextPieces.Pictures(text[end..]));
+        Between(text[end..], rows, unread);
         return (rows, unread);
+    }
+
+    // Signs and pictures that stand between words.
+    private void Between(string text, List<Row> rows, List<string> unread)
+    {
+        foreach (var symbol in TextPieces.Symbols(text))
+        {
+            if (bySymbol.TryGetValue(symbol, out var gives))
+                rows.Add(new Row(symbol, gives));
+            else if (TextPieces.IsPicture(symbol))
+                unread.Add(symbol);
+        }
     }
 
     private (List<Row> Rows, List<string> Unread) InSymbols(string text)

@@ -71,8 +71,10 @@ internal static class TextPieces
         or UnicodeCategory.InitialQuotePunctuation or UnicodeCategory.FinalQuotePunctuation or UnicodeCategory.OtherPunctuation;
 
     /// <summary>The symbols of a text that are pictures (Unicode's general category So): faces of dice, arrows, bees.</summary>
-    public static IEnumerable<string> Pictures(string text) =>
-        Symbols(text).Where(symbol => Rune.GetUnicodeCategory(FirstOf(symbol)) is UnicodeCategory.OtherSymbol);
+    public static IEnumerable<string> Pictures(string text) => Symbols(text).Where(IsPicture);
+
+    /// <summary>Whether a symbol is a picture.</summary>
+    public static bool IsPicture(string symbol) => Rune.GetUnicodeCategory(FirstOf(symbol)) is UnicodeCategory.OtherSymbol;
 
     /// <summary>The words of a text that have a letter, and its pictures: what is left of it for a way that reads figures alone.</summary>
     public static IEnumerable<string> Lettered(string text) =>

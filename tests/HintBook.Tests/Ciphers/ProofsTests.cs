@@ -46,6 +46,19 @@ public class ProofsTests
     }
 
     [Fact]
+    public void Signs_of_a_table_are_read_between_its_words()
+    {
+        var book = Book(Code("351", "☀ rose, ☾!", 3, "0123456789", Step("table", "signs"))) with
+        {
+            Tables = [new Table(A.Value("signs"), [Row("rose", "5"), Row("☀", "3"), Row("☾", "1")])],
+        };
+
+        Assert.IsType<Verdict.Proved>(Proofs.Prove(book).Codes[0].Says);
+
+        static TableRow Row(string looked, string gives) => new(A.Value(looked), A.Value(gives));
+    }
+
+    [Fact]
     public void HB4101_an_answer_has_a_symbol_for_each_wheel() =>
         Assert.Equal(["HB4101"], Prove(Code("123", "one two three", 4, "0123456789", Step("number-words"))).Said());
 
