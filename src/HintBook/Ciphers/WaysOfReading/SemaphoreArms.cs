@@ -80,7 +80,7 @@ internal static class SemaphoreArms
         var (left, right) = (first, second) switch
         {
             (0, <= Up) => (first, second),
-            (> 0 and not OutRight, < Up) => (first, second),
+            ( > 0 and not OutRight, < Up) => (first, second),
             (OutLeft, _) => (first, second),
             _ => (second, first),
         };
