@@ -10,6 +10,8 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>clue CODE --as WAY</c>: makes a clue for a code and proves it; <c>clue --ways</c> lists what can be made.</summary>
 internal static class ClueVerb
 {
+    private const int Choices = 3;
+
     public static Command Make(Terminal terminal)
     {
         var code = new Argument<string?>("CODE") { Description = "What the clue shall give, in figures and letters.", Arity = ArgumentArity.ZeroOrOne };
@@ -22,13 +24,19 @@ internal static class ClueVerb
             DefaultValueFactory = _ => [],
         };
         var variant = new Option<int>("--variant") { Description = "Another number chooses other words, filler letters and holes.", HelpName = "N" };
+        var language = new Option<string>("--language")
+        {
+            Description = "The language of a clue that is made of words.",
+            DefaultValueFactory = _ => Clues.Languages[0],
+        };
+        language.AcceptOnlyFromAmong([.. Clues.Languages]);
         var output = Options.Out("A file to print, .svg or .pdf; a mask gets a sheet of its own.");
         var replace = Options.Replace();
         var paper = Options.Paper();
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
         var ways = new Option<bool>("--ways") { Description = "List the kinds of clues instead." };
-        var verb = new Command("clue", "Make a clue for a code, and prove it.") { code, way, with, variant, output, replace, paper, format, ways };
+        var verb = new Command("clue", "Make a clue for a code, and prove it.") { code, way, with, variant, language, output, replace, paper, format, ways };
         verb.Validators.Add(given =>
         {
             if (given.GetValue(ways))
@@ -47,13 +55,15 @@ internal static class ClueVerb
             }
 
             ImmutableArray<string> told = [.. parsed.GetValue(with)!.SelectMany(each => each.Split(',', StringSplitOptions.RemoveEmptyEntries))];
-            var made = Clues.For(parsed.GetValue(code)!, parsed.GetValue(way)!, told, parsed.GetValue(variant));
-            if (made is not Attempt.Made one)
-                return Refuse(((Attempt.Refused)made).Why, terminal);
+            var made = Clues.Several(
+                parsed.GetValue(code)!, parsed.GetValue(way)!, told, parsed.GetValue(variant), parsed.GetValue(language)!, Choices);
+            if (made[0].Attempt is not Attempt.Made one)
+                return Refuse(((Attempt.Refused)made[0].Attempt).Why, terminal);
             if (parsed.GetValue(output) is { } file
                 && Print(one.Clue, file, parsed.GetValue(replace), Options.PaperOf(parsed.GetValue(paper)!), terminal) is { } why)
                 return Refuse(why, terminal);
-            terminal.Out.Write(parsed.GetValue(format) == "json" ? ClueText.WriteJson(one) : ClueText.Write(one));
+            var others = made.Skip(1).Select(each => (each.Variant, ((Attempt.Made)each.Attempt).Clue));
+            terminal.Out.Write(parsed.GetValue(format) == "json" ? ClueText.WriteJson(one, others) : ClueText.Write(one, others));
             return ExitCode.Fine;
         });
         return verb;

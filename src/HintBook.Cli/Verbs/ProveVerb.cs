@@ -41,7 +41,7 @@ internal static class ProveVerb
         var proofs = Proofs.Prove(book);
         var findings = Findings.Of(proofs.Findings);
         terminal.Say(findings, withNotes);
-        terminal.Out.Write(asJson ? ProofJson.Write(proofs) : ProofText.Write(book, proofs));
+        terminal.Out.Write(asJson ? ProofJson.Write(proofs) : ProofText.Write(book, proofs, withNotes));
         return findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
     }
 }

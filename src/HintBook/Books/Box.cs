@@ -184,6 +184,9 @@ public sealed record Code : Named
     /// <summary>The ways of reading that turn the clue into the answer, in order.</summary>
     public ImmutableArray<ReadingStep> Reads { get; init; } = [];
 
+    /// <summary>Words of the clue that don't count, whatever reads it.</summary>
+    public ImmutableArray<Located<string>> Skip { get; init; } = [];
+
     /// <summary>Other settings that a solver might read from the clue, each with the author's reason why they are clearly wrong.</summary>
     public ImmutableArray<RuledOut> RuledOut { get; init; } = [];
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Ciphers.WaysOfReading;
 using HintBook.Text;
 
 namespace HintBook.Ciphers;
@@ -7,7 +8,9 @@ namespace HintBook.Ciphers;
 /// <summary>Reads a text in one way after the other, keeping every intermediate value.</summary>
 internal static class Chain
 {
-    /// <summary>The steps of a code with the text that they start from, or what is wrong with them as they are written.</summary>
+    /// <summary>
+    /// The steps of a code with the text that they start from, without the words that don't count, or what is wrong with them as they are written.
+    /// </summary>
     public static (string Start, ImmutableArray<ReadingStep> Steps, Finding? Wrong) Plan(Code code, ReadingSources sources)
     {
         var sourced = code.Reads is [var first, ..] && first.Way.Value == Ways.From;
@@ -15,7 +18,8 @@ internal static class Chain
         if (sourced && Source(code, sources) is { } unsourced)
             return ("", steps, unsourced);
         var start = sourced ? sources.SourceOf(code)?.Answer.Value : code.Clue?.Value;
-        return (start ?? "", steps, Wrong(steps, sources) ?? (start is null ? CipherFindings.NoClue(code) : null));
+        var wrong = Wrong(steps, sources) ?? (start is null ? CipherFindings.NoClue(code) : null);
+        return (TextPieces.Plain(Skipping.Without(start ?? "", code.Skip).Text), steps, wrong);
     }
 
     /// <summary>Reads step by step until one goes wrong.</summary>
@@ -29,9 +33,15 @@ internal static class Chain
             switch (Read(text, step, sources))
             {
                 case ReadingResult.Gave gave:
-                    worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text));
+                    worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text)
+                    {
+                        Story = gave.Story,
+                        Block = Transpositions.BlockOf(step.Way.Value, text, [.. step.With.Select(told => told.Value)]),
+                    });
                     text = gave.Text;
                     break;
+                case ReadingResult.Unread unread:
+                    return (worked.ToImmutable(), text, CipherFindings.Unread(step, unread.Words, worked.Count == 0));
                 case ReadingResult.Stuck stuck:
                     return (worked.ToImmutable(), text, CipherFindings.Stuck(step, text, stuck.Why));
                 case ReadingResult.BadArgument bad:
@@ -43,11 +53,18 @@ internal static class Chain
     }
 
     /// <summary>What the steps give in the end, or null if one goes wrong.</summary>
-    public static string? End(string start, IEnumerable<ReadingStep> steps, ReadingSources sources)
+    /// <param name="start">The text that they start from.</param>
+    /// <param name="steps">The steps.</param>
+    /// <param name="sources">What they may name.</param>
+    /// <param name="picking">Whether words that a step can't read are passed over, as a solver might who looks for what can be read.</param>
+    public static string? End(string start, IEnumerable<ReadingStep> steps, ReadingSources sources, bool picking = false)
     {
         foreach (var step in steps)
         {
-            if (Read(start, step, sources) is not ReadingResult.Gave gave)
+            var read = Read(start, step, sources);
+            if (read is ReadingResult.Unread unread && picking)
+                read = unread.Rest;
+            if (read is not ReadingResult.Gave gave)
                 return null;
             start = gave.Text;
         }
@@ -71,7 +88,7 @@ internal static class Chain
         if (step.Way.Value != Ways.Table)
             return Ways.Named(step.Way.Value)!.Read(text, [.. step.With.Select(told => told.Value)]);
         var rows = sources.TableNamed(step.With[0].Value)!.Rows.Select(row => (row.Looked.Value, row.Gives.Value));
-        return ReadingResult.Of(new Lookup(rows).In(text), $"nothing of the table stands in {TextPieces.Quoted(text)}");
+        return new Lookup(rows).Read(text, $"nothing of the table stands in {TextPieces.Quoted(text)}");
     }
 
     private static Finding? Wrong(ImmutableArray<ReadingStep> steps, ReadingSources sources) =>

@@ -8,6 +8,7 @@ namespace HintBook.Ciphers;
 internal static class CipherFindings
 {
     private const int MostSerials = 5;
+    private const int MostUnread = 8;
 
     public static readonly FindingCode WrongLengthCode = new("HB4101", Severity.Error, "an answer of the wrong length for its lock");
     public static readonly FindingCode NotOnWheelCode = new("HB4102", Severity.Error, "an answer with a symbol that its lock doesn't show");
@@ -21,6 +22,8 @@ internal static class CipherFindings
     public static readonly FindingCode UnknownSourceCode = new("HB4205", Severity.Error, "a code or table that isn't in the book");
     public static readonly FindingCode CircleCode = new("HB4206", Severity.Error, "codes that read each other in a circle");
     public static readonly FindingCode LateSourceCode = new("HB4207", Severity.Error, "a source that isn't the first step");
+    public static readonly FindingCode UnreadCode = new("HB4208", Severity.Error, "a word that a way of reading can't read");
+    public static readonly FindingCode NotThereCode = new("HB4209", Severity.Warning, "a word left out that the clue doesn't have");
     public static readonly FindingCode LikelyOtherCode = new("HB4301", Severity.Warning, "another reading that fits the lock");
     public static readonly FindingCode UnusedRuleCode = new("HB4302", Severity.Note, "a setting ruled out that nothing gives");
     public static readonly FindingCode TooLongCode = new("HB4303", Severity.Note, "a clue too long to look for other readings");
@@ -77,6 +80,20 @@ internal static class CipherFindings
         step.At,
         $"“{step.Way}” doesn't apply here: {why}.",
         $"It was given {TextPieces.Quoted(got)}. Correct the clue, or take another way at this step.");
+
+    public static Finding Unread(ReadingStep step, ImmutableArray<string> words, bool isFirst) => UnreadCode.At(
+        step.At,
+        $"“{step.Way}” can't read {Words.List(words.Take(MostUnread).Select(TextPieces.Quoted))}{(words.Length > MostUnread ? " and more" : "")}.",
+        isFirst
+            ? $"Correct the clue. If they don't count, leave them out by name: “skip: [ {string.Join(", ", words.Select(Scalar))} ]”."
+            : "Correct the clue, or the step before this one.");
+
+    public static Finding NotThere(Code code, Located<string> word) => NotThereCode.At(
+        word.At,
+        $"The clue of {code.Id} has no {TextPieces.Quoted(word.Value)} to leave out.",
+        Nearest.To(word.Value, TextPieces.Words(code.Clue?.Value ?? "").Select(piece => piece.Value)) is { } near
+            ? $"Write instead: {near}"
+            : "Take it out of “skip”, or correct it.");
 
     public static Finding OtherAnswer(Code code, ReadingStep step, string gave, string? instead) => OtherAnswerCode.At(
         step.At,
@@ -137,6 +154,12 @@ internal static class CipherFindings
 
     private static IEnumerable<string> Shortened(IReadOnlyCollection<string> serials) =>
         serials.Count > MostSerials ? [.. serials.Take(MostSerials), $"{serials.Count - MostSerials} more"] : serials;
+
+    // Words of letters need no quotes in YAML, but for those that are taken for true, false or nothing.
+    private static string Scalar(string word) =>
+        word.All(char.IsLetter) && word.ToLowerInvariant() is not ("true" or "false" or "null" or "yes" or "no" or "on" or "off" or "y" or "n")
+            ? word
+            : $"\"{word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
 }

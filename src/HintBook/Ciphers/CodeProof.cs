@@ -31,12 +31,14 @@ internal static class CodeProof
 
         var (worked, end, stuck) = Chain.Read(start, steps, sources);
         var refuted = stuck ?? (Fit.Same(end, code.Answer.Value, code.Lock) ? null : OtherAnswer(code, start, steps, end, sources));
+        var clue = code.Clue?.Value ?? sources.SourceOf(code)?.Answer.Value ?? "";
+        unfit = [.. unfit, .. Skipping.Without(clue, code.Skip).NotThere.Select(word => CipherFindings.NotThere(code, word))];
         ImmutableArray<Finding> against = refuted is null ? unfit : [.. unfit, refuted];
-        if ((refuted ?? unfit.FirstOrDefault()) is { } reason)
+        if ((refuted ?? unfit.FirstOrDefault(finding => finding.IsError)) is { } reason)
             return (new Proof(code, new Verdict.Refuted(reason), worked, []), against);
 
         var others = OtherReadings.Find(code, start, steps, sources).ToArray();
-        return (new Proof(code, new Verdict.Proved(), worked, [.. others.Take(OtherReadings.Most)]), [.. About(code, start, others)]);
+        return (new Proof(code, new Verdict.Proved(), worked, [.. others.Take(OtherReadings.Most)]), [.. unfit, .. About(code, start, others)]);
     }
 
     private static Proof Unread(Code code) =>

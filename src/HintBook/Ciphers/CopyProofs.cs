@@ -41,11 +41,11 @@ internal static class CopyProofs
         return (new Proof(code, verdict, [], []), [.. missing, .. Merged(told, copies.Length)]);
     }
 
-    // A setting that is ruled out for one copy may be of no use in the others.
+    // A setting that is ruled out for one copy, and a word that its clue has and that doesn't count, may be of no use in the others.
     private static IEnumerable<Finding> Merged(IEnumerable<(string Serial, Finding Finding)> told, int copies) =>
         from same in told.GroupBy(one => (one.Finding.Code, one.Finding.At, one.Finding.Message))
         let serials = same.Select(one => one.Serial).ToArray()
-        where serials.Length == copies || same.Key.Code != CipherFindings.UnusedRuleCode
+        where serials.Length == copies || (same.Key.Code != CipherFindings.UnusedRuleCode && same.Key.Code != CipherFindings.NotThereCode)
         select CipherFindings.InCopies(same.First().Finding, serials, copies);
 
     private static IEnumerable<Finding> Missing(Code code, ImmutableArray<Copy> copies)

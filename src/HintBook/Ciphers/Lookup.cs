@@ -20,34 +20,63 @@ internal sealed class Lookup
     public static Lookup Parse(string rows) => new(rows.Split(',', StringSplitOptions.TrimEntries)
         .Select(row => (row[..row.LastIndexOf(' ')], row[(row.LastIndexOf(' ') + 1)..])));
 
-    /// <summary>Every word of the text that is in the table, in order; without any, every symbol that is.</summary>
-    public IEnumerable<Row> In(string text)
-    {
-        var words = InWords(text).ToArray();
-        return words.Length > 0
-            ? words
-            : from symbol in TextPieces.Symbols(text)
-              where bySymbol.ContainsKey(symbol.ToLowerInvariant())
-              select new Row(symbol, bySymbol[symbol.ToLowerInvariant()]);
-    }
+    /// <summary>
+    /// Reads a text: every word of it must be in the table or in <paramref name="besides"/>, but for the <see cref="Story"/> around them. A text without any
+    /// word of the table is read symbol by symbol.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="nothing">Why nothing could be read, where that is so.</param>
+    /// <param name="besides">Words that are known and stand for nothing, in small letters.</param>
+    public ReadingResult Read(string text, string nothing, IReadOnlySet<string>? besides = null) =>
+        Story.Read(text, InWords(text).Rows.Count > 0 ? part => Without(InWords(part), besides) : part => Without(InSymbols(part), besides), nothing);
 
-    private IEnumerable<Row> InWords(string text)
+    private static (IReadOnlyCollection<Row> Rows, IReadOnlyCollection<string> Unread) Without(
+        (List<Row> Rows, List<string> Unread) read, IReadOnlySet<string>? besides) =>
+        besides is null ? read : (read.Rows, [.. read.Unread.Where(word => !besides.Contains(word.ToLowerInvariant()))]);
+
+    private (List<Row> Rows, List<string> Unread) InWords(string text)
     {
         var words = TextPieces.Words(text).ToArray();
+        var (rows, unread) = (new List<Row>(), new List<string>());
+        var end = 0;
         for (var at = 0; at < words.Length;)
         {
-            var taken = 1;
-            for (var count = Math.Min(mostWords, words.Length - at); count > 0; count--)
+            var taken = 0;
+            Between(text[end..words[at].Start], rows, unread);
+            for (var count = Math.Min(mostWords, words.Length - at); count > 0 && taken == 0; count--)
             {
                 if (!byWords.TryGetValue(Folded(words[at..(at + count)]), out var gives))
                     continue;
-                yield return new Row(text[words[at].Start..words[at + count - 1].End], gives);
+                rows.Add(new Row(text[words[at].Start..words[at + count - 1].End], gives));
                 taken = count;
-                break;
             }
 
-            at += taken;
+            if (taken == 0)
+                unread.Add(words[at].Value);
+            at += Math.Max(1, taken);
+            end = words[at - 1].End;
         }
+
+        Between(text[end..], rows, unread);
+        return (rows, unread);
+    }
+
+    // Signs and pictures that stand between words.
+    private void Between(string text, List<Row> rows, List<string> unread)
+    {
+        foreach (var symbol in TextPieces.Symbols(text))
+        {
+            if (bySymbol.TryGetValue(symbol, out var gives))
+                rows.Add(new Row(symbol, gives));
+            else if (TextPieces.IsPicture(symbol))
+                unread.Add(symbol);
+        }
+    }
+
+    private (List<Row> Rows, List<string> Unread) InSymbols(string text)
+    {
+        var symbols = TextPieces.Symbols(text).ToLookup(symbol => bySymbol.ContainsKey(symbol.ToLowerInvariant()));
+        return ([.. symbols[true].Select(symbol => new Row(symbol, bySymbol[symbol.ToLowerInvariant()]))], [.. symbols[false].Where(TextPieces.IsRead)]);
     }
 
     private static string Folded(IEnumerable<TextPiece> words) => string.Join(' ', words.Select(word => word.Value.ToLowerInvariant()));

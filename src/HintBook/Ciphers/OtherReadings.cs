@@ -6,8 +6,9 @@ using HintBook.Text;
 namespace HintBook.Ciphers;
 
 /// <summary>
-/// Other settings that a solver might read from a clue without knowing which way is meant, the likeliest first. Each is read by a chain
-/// of steps like the author's.
+/// Other settings that a solver might read from a clue without knowing which way is meant, the likeliest first. Most are read by a chain of steps like the
+/// author's. Likely is only what a solver would really try: the usual habits, what stands there in plain sight, and orders that the clue speaks of. On a
+/// lock of letters, where anything fits, it must besides sound like a word.
 /// </summary>
 internal static class OtherReadings
 {
@@ -17,11 +18,47 @@ internal static class OtherReadings
     /// <summary>No more readings than this are kept of one code.</summary>
     public const int Most = 8;
 
-    private static readonly (string Way, string Says)[] Rearranged =
+    // The ways that a solver tries unasked, and for some of them what the clue must speak of.
+    private static readonly Dictionary<string, Func<string, bool>> Tried = new()
+    {
+        [NumberWords.Read.Name] = _ => true,
+        [Figures.InText.Name] = _ => true,
+        [Figures.WordLengths.Name] = clue => TextPieces.Lines(clue).Count() == 1 && TextPieces.Words(clue).Any(word => word.End - word.Start > 2),
+        [Figures.WordsInLines.Name] = Invitations.ToCount,
+        [NumberWords.Count.Name] = Invitations.ToCount,
+        [Places.Acrostic.Name] = _ => true,
+        [Places.FirstLetters.Name] = _ => true,
+        [Figures.Capitals.Name] = clue => TextPieces.Lines(clue).Any(line => line.Skip(1).Any(char.IsUpper)),
+        [RomanNumerals.ToFigures.Name] = clue => TextPieces.Words(clue).Any(word => word.End - word.Start > 1 && RomanNumerals.Value(word.Value) is not null),
+        [Alphabet.ToNumbers.Name] = _ => true,
+        [Alphabet.ToLetters.Name] = _ => true,
+        [Keypad.ToKeys.Name] = Invitations.ToTelephone,
+        [Keypad.FromPresses.Name] = Invitations.ToTelephone,
+        [Colours.Queens.Name] = Invitations.ToBees,
+        [Colours.Resistors.Name] = _ => true,
+        [MorseSigns.FromSigns.Name] = _ => true,
+        [BrailleCells.Way.Name] = clue => clue.Any(symbol => symbol is >= '\u2800' and <= '\u28FF'),
+        [Spelling.Alphabet.Name] = _ => true,
+        [Times.To24.Name] = _ => true,
+        [Times.To12.Name] = _ => true,
+        [Games.Dice.Name] = _ => true,
+        [Games.CardRanks.Name] = _ => true,
+        [Arithmetic.Sum.Name] = Invitations.ToAdd,
+    };
+
+    // The ways in which a word stands for something.
+    private static readonly HashSet<string> Meant =
     [
-        (Rearrangements.Reverse.Name, "read from the right"),
-        (Rearrangements.Sort.Name, "put in ascending order"),
-        (Rearrangements.SortDown.Name, "put in descending order"),
+        NumberWords.Read.Name, Colours.Resistors.Name, Colours.Queens.Name, Spelling.Alphabet.Name, Spelling.Flags.Name, Games.CardRanks.Name, Games.Notes.Name,
+        Ways.Table,
+    ];
+
+    private static readonly (string Way, string Says, Func<string, bool> Invited)[] Rearranged =
+    [
+        (Rearrangements.Reverse.Name, "read from the right", Invitations.ToReverse),
+        (Rearrangements.Sort.Name, "put in ascending order", Invitations.ToSort),
+        (Rearrangements.SortDown.Name, "put in descending order", Invitations.ToSort),
+        (Arithmetic.Sum.Name, "added up", Invitations.ToAdd),
     ];
 
     private static readonly (string Way, string Says)[] ReadElsewhere =
@@ -32,10 +69,19 @@ internal static class OtherReadings
     {
         if (code.Lock is not { } held || start.Length > LongestClue)
             return [];
-        return Candidates(code, start, steps, sources)
-            .Select(candidate => (candidate.How, candidate.Likely, Text: Chain.End(start, candidate.Steps, sources)))
-            .Where(read => read.Text is not null && Fit.On(held, read.Text) && !Fit.Same(read.Text, code.Answer.Value, held))
-            .Select(read => new OtherReading(Fit.Bare(read.Text!), read.How, read.Likely, Reason(code, read.Text!)))
+        // A solver sees the words that don't count as well.
+        var clue = code.Clue is { } written ? TextPieces.Plain(written.Value) : start;
+        var lettered = held is WheelLock { Symbols: var symbols } && symbols.All(char.IsLetter);
+        var read =
+            from candidate in Chains(code, start, clue, steps, sources, lettered)
+            let text = Chain.End(candidate.Start, candidate.Steps, sources, picking: true)
+            where text is not null
+            select (Text: text, candidate.How, candidate.Likely);
+        return read.Concat(StandingThere.In(clue, held))
+            .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
+            .Select(one => (one.How, Setting: Fit.Setting(one.Text, held), one.Likely))
+            .Select(one => new OtherReading(one.Setting, one.How, one.Likely && (!lettered || Sayable.Is(one.Setting)), Reason(code, one.Setting)))
+            .OrderByDescending(other => other.Likely)
             .DistinctBy(other => other.Setting);
     }
 
@@ -53,36 +99,58 @@ internal static class OtherReadings
         return changes.FirstOrDefault();
     }
 
-    private static IEnumerable<(IEnumerable<ReadingStep> Steps, string How, bool Likely)> Candidates(
-        Code code, string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
+    private static IEnumerable<(string Start, IEnumerable<ReadingStep> Steps, string How, bool Likely)> Chains(
+        Code code, string start, string clue, ImmutableArray<ReadingStep> steps, ReadingSources sources, bool lettered)
     {
         var at = code.Answer.At;
         foreach (var place in Enumerable.Range(0, steps.Length))
         {
-            foreach (var (step, says) in Habits(steps[place]))
-                yield return (steps.SetItem(place, step), says, true);
+            foreach (var (step, says, usual) in Habits(steps[place]))
+                yield return (start, steps.SetItem(place, step), says, usual);
         }
 
-        // A lock of letters takes any word of the right length, so fitting it says nothing.
-        var telling = code.Lock is not WheelLock { Symbols: var symbols } || !symbols.All(char.IsLetter);
+        // Who doesn't see the last step sets what stands there before it, unless the clue says what to do. So with a step that only puts in order.
+        foreach (var (place, step) in steps.Index().Where(_ => steps.Length > 1))
+        {
+            var likely = !lettered && !IsInvited(step.Way.Value, clue);
+            if (place > 0)
+                yield return (start, steps[..place], $"without “{step.Way}”", likely);
+            if (Ways.Named(step.Way.Value) is { StandsAlone: false })
+                yield return (start, steps.RemoveAt(place), $"without “{step.Way}”", likely);
+        }
+
+        // Nobody counts the letters of words that all stand for something: colours, numbers, names of flags.
+        var isAllMeant = steps is [var first, ..] && Meant.Contains(first.Way.Value)
+            && Chain.Read(start, [first], sources).Worked is [{ Rows: var rows }] && rows.Length == TextPieces.Words(clue).Count();
         var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
-            yield return ([Bare(way.Name, at)], $"“{way.Name}”", telling);
+            yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", IsTried(way.Name, clue) && !(way.Name == Figures.WordLengths.Name && isAllMeant));
         foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
         {
             foreach (var way in alone)
-                yield return (steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” in place of “{steps[place].Way}”", false);
+            {
+                var likely = way.Name == Alphabet.ToNumbers.Name && steps[place].Way.Value == Keypad.ToKeys.Name;
+                yield return (start, steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” in place of “{steps[place].Way}”", likely);
+            }
         }
 
-        foreach (var (way, says) in Rearranged)
-            yield return (steps.Add(Bare(way, at)), says, false);
+        var ordered = steps.Any(step => Rearranged.Any(order => order.Way == step.Way.Value));
+        foreach (var (way, says, invited) in Rearranged)
+            yield return (start, steps.Add(Bare(way, at)), says, !ordered && invited(clue));
         foreach (var (way, says) in ReadElsewhere)
-            yield return (steps.Insert(0, Bare(way, at)), says, false);
+            yield return (start, steps.Insert(0, Bare(way, at)), says, !ordered && Invitations.ToReverse(clue));
     }
 
-    private static IEnumerable<(ReadingStep Step, string Says)> Habits(ReadingStep step) =>
+    private static bool IsTried(string way, string clue) => Tried.TryGetValue(way, out var applies) && applies(clue);
+
+    private static bool IsInvited(string way, string clue) =>
+        (way.StartsWith(Rearrangements.Reverse.Name, StringComparison.Ordinal) && Invitations.ToReverse(clue))
+        || (way.StartsWith(Rearrangements.Sort.Name, StringComparison.Ordinal) && Invitations.ToSort(clue))
+        || (way is "sum" or "line-sums" && Invitations.ToAdd(clue));
+
+    private static IEnumerable<(ReadingStep Step, string Says, bool Usual)> Habits(ReadingStep step) =>
         from habit in Ways.Named(step.Way.Value)?.Conventions([.. step.With.Select(told => told.Value)]) ?? []
-        select (step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }, habit.Says);
+        select (step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }, habit.Says, habit.Usual);
 
     private static IEnumerable<ReadingStep> Bare(Span at) => Ways.All.Where(way => way.CanBeBare).Select(way => Bare(way.Name, at));
 

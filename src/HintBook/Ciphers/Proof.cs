@@ -9,7 +9,23 @@ namespace HintBook.Ciphers;
 /// <param name="From">The text that it read.</param>
 /// <param name="Rows">Piece by piece; empty where the text was read as a whole.</param>
 /// <param name="To">What it gave.</param>
-public sealed record WorkedStep(string Way, string From, ImmutableArray<Row> Rows, string To);
+public sealed record WorkedStep(string Way, string From, ImmutableArray<Row> Rows, string To)
+{
+    /// <summary>Sentences that it passed over as the story around what it read.</summary>
+    public ImmutableArray<string> Story { get; init; } = [];
+
+    /// <summary>The block of letters that a mask was laid on, or null.</summary>
+    public MaskedBlock? Block { get; init; }
+}
+
+/// <summary>A block of letters with a mask on it.</summary>
+/// <param name="Lines">The lines of the block, each as its letters.</param>
+/// <param name="Holes">The row and the column, from 0, that each hole shows in the mask's first position.</param>
+public sealed record MaskedBlock(ImmutableArray<ImmutableArray<string>> Lines, ImmutableArray<(int Row, int Column)> Holes)
+{
+    /// <summary>Whether a hole shows a place.</summary>
+    public bool Shows(int row, int column) => Holes.Contains((row, column));
+}
 
 /// <summary>Another setting that fits the lock and that a solver may read from the same clue.</summary>
 /// <param name="Setting">What would be set.</param>

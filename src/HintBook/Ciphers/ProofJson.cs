@@ -7,7 +7,7 @@ namespace HintBook.Ciphers;
 public static class ProofJson
 {
     /// <summary>
-    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"to"}],
+    /// <c>{"codes":[{"id","answer","verdict","why","steps":[{"way","from","pieces":[{"read","gives"}],"story":[…],"to"}],
     /// "others":[{"setting","how","likely","ruledOut"}],"copies":[…]}]}</c>,
     /// indented, ended by <c>\n</c>. <c>verdict</c> is <c>proved</c>, <c>refuted</c> or <c>not proved</c>; <c>why</c> is null where it is proved,
     /// <c>ruledOut</c> where the author hasn't answered. Where a code differs by copy, <c>answer</c> is null and <c>copies</c> has the same for each,
@@ -52,6 +52,10 @@ public static class ProofJson
                 json.WriteEndObject();
             }
 
+            json.WriteEndArray();
+            json.WriteStartArray("story");
+            foreach (var story in step.Story)
+                json.WriteStringValue(JsonText.Whole(story));
             json.WriteEndArray();
             Text(json, "to", step.To);
             json.WriteEndObject();

@@ -13,13 +13,16 @@ public static class ProofText
     private const int Widest = 44;
 
     /// <summary>All workings of a book.</summary>
-    public static string Write(Book book, Proofs proofs)
+    /// <param name="book">The book.</param>
+    /// <param name="proofs">What is proved of its codes.</param>
+    /// <param name="withNotes">Whether unlikely other readings are listed, too.</param>
+    public static string Write(Book book, Proofs proofs, bool withNotes)
     {
         var text = new StringBuilder();
         var proved = proofs.Codes.Count(proof => proof.Says.Word is "proved");
         text.Append(CultureInfo.InvariantCulture, $"“{Shown(book.Title.Value)}”: {proved} of {Words.Count(proofs.Codes.Length, "code")} proved\n");
         foreach (var proof in proofs.Codes)
-            One(text, proof);
+            One(text, proof, withNotes);
         return text.ToString();
     }
 
@@ -40,21 +43,21 @@ public static class ProofText
         return text.ToString();
     }
 
-    private static void One(StringBuilder text, Proof proof)
+    private static void One(StringBuilder text, Proof proof, bool withNotes)
     {
         if (proof.Says is Verdict.ByCopy(var copies))
         {
             text.Append(CultureInfo.InvariantCulture, $"\n{proof.Says.Word,-12}{proof.Code.Id} differs by copy\n");
             foreach (var copy in copies)
-                Code(text, copy.Proof, $"in copy {Shown(copy.Copy.Serial.Value)} ");
+                Code(text, copy.Proof, $"in copy {Shown(copy.Copy.Serial.Value)} ", withNotes);
             return;
         }
 
         text.Append('\n');
-        Code(text, proof, "");
+        Code(text, proof, "", withNotes);
     }
 
-    private static void Code(StringBuilder text, Proof proof, string where)
+    private static void Code(StringBuilder text, Proof proof, string where, bool withNotes)
     {
         var why = proof.Says switch
         {
@@ -63,9 +66,11 @@ public static class ProofText
             _ => "",
         };
         text.Append(CultureInfo.InvariantCulture, $"{proof.Says.Word,-12}{proof.Code.Id} {where}is {Cut(proof.Code.Answer.Value)}{Shown(why)}\n");
+        if (!proof.Code.Skip.IsEmpty)
+            text.Append(CultureInfo.InvariantCulture, $"            without {Shown(Words.List(proof.Code.Skip.Select(word => $"“{word}”")))}\n");
         foreach (var step in proof.Steps)
             Step(text, step);
-        foreach (var other in proof.Others)
+        foreach (var other in proof.Others.Where(other => withNotes || other.Likely || other.RuledOut is not null))
         {
             var ruledOut = other.RuledOut is null ? "" : $": ruled out, {Shown(other.RuledOut)}";
             text.Append(CultureInfo.InvariantCulture, $"            a solver may set {Shown(other.Setting)} ({other.How}){ruledOut}\n");
@@ -75,6 +80,8 @@ public static class ProofText
     private static void Step(StringBuilder text, WorkedStep step)
     {
         text.Append(CultureInfo.InvariantCulture, $"            {Shown(step.Way)}: {Cut(step.To)}\n");
+        if (step.Block is { } block)
+            Block(text, block);
         var wide = step.Rows.Take(MostRows).Select(row => TerminalText.Columns(Cut(row.Read))).DefaultIfEmpty(0).Max();
         foreach (var row in step.Rows.Take(MostRows))
         {
@@ -84,6 +91,20 @@ public static class ProofText
 
         if (step.Rows.Length > MostRows)
             text.Append(CultureInfo.InvariantCulture, $"              … and {step.Rows.Length - MostRows} more\n");
+        foreach (var story in step.Story)
+            text.Append(CultureInfo.InvariantCulture, $"              passed over as story: {Cut(story)}\n");
+    }
+
+    // A letter under a hole stands in brackets.
+    private static void Block(StringBuilder text, MaskedBlock block)
+    {
+        foreach (var (row, line) in block.Lines.Take(MostRows).Index())
+        {
+            text.Append("              ");
+            foreach (var (column, letter) in line.Take(Widest).Index())
+                text.Append(block.Shows(row, column) ? $"[{Shown(letter)}]" : $" {Shown(letter)} ");
+            text.Append('\n');
+        }
     }
 
     private static string Cut(string text)

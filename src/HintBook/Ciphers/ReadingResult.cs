@@ -17,11 +17,20 @@ internal abstract record ReadingResult
     /// <summary>It could be read.</summary>
     /// <param name="Text">What was read, for the next way.</param>
     /// <param name="Rows">Piece by piece; empty where the text is read as a whole.</param>
-    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult;
+    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult
+    {
+        /// <summary>Sentences that were passed over as the story around what was read.</summary>
+        public ImmutableArray<string> Story { get; init; } = [];
+    }
 
     /// <summary>The way doesn't apply to this text.</summary>
     /// <param name="Why">A sentence that says what it met.</param>
     public sealed record Stuck(string Why) : ReadingResult;
+
+    /// <summary>Some of the text could be read and some couldn't. Nothing is skipped in silence: the author leaves words out by name.</summary>
+    /// <param name="Words">What couldn't be read, each once, in order.</param>
+    /// <param name="Rest">What would be read without them.</param>
+    public sealed record Unread(ImmutableArray<string> Words, Gave Rest) : ReadingResult;
 
     /// <summary>The way was told something that it can't work with.</summary>
     /// <param name="Why">A sentence.</param>
@@ -32,6 +41,17 @@ internal abstract record ReadingResult
     {
         ImmutableArray<Row> all = [.. rows];
         return all.IsEmpty ? new Stuck(nothing) : new Gave(TextPieces.Joined(all.Select(row => row.Gives)), all);
+    }
+
+    /// <summary>What was read piece by piece, or the pieces that couldn't be read; stuck if nothing could.</summary>
+    /// <param name="rows">What was read.</param>
+    /// <param name="unread">What couldn't be read.</param>
+    /// <param name="nothing">Why it is stuck where nothing was read.</param>
+    public static ReadingResult Of(IEnumerable<Row> rows, IEnumerable<string> unread, string nothing)
+    {
+        ImmutableArray<string> words = [.. unread.Distinct(StringComparer.OrdinalIgnoreCase)];
+        var read = Of(rows, nothing);
+        return read is Gave gave && !words.IsEmpty ? new Unread(words, gave) : read;
     }
 
     /// <summary>What was read as a whole.</summary>

@@ -38,6 +38,48 @@ internal static class TextPieces
         }
     }
 
+    /// <summary>
+    /// A text as it is read: full-width letters and signs as their usual forms, figures of any script as 0 to 9 (Unicode 15.0: U+FF01 to U+FF5E,
+    /// and the decimal digit values). <c>５１７３</c> is 5173.
+    /// </summary>
+    public static string Plain(string text)
+    {
+        if (System.Text.Ascii.IsValid(text))
+            return text;
+        var plain = new StringBuilder(text.Length);
+        for (var at = 0; at < text.Length; at++)
+        {
+            var digit = CharUnicodeInfo.GetDecimalDigitValue(text, at);
+            if (digit >= 0)
+                plain.Append((char)('0' + digit));
+            else
+                plain.Append(text[at] switch { >= '\uFF01' and <= '\uFF5E' => (char)(text[at] - 0xFEE0), '\u3000' => ' ', _ => text[at] });
+            at += digit >= 0 && char.IsHighSurrogate(text[at]) ? 1 : 0;
+        }
+
+        return plain.ToString();
+    }
+
+    /// <summary>Whether a symbol is something to be read: neither white space nor punctuation.</summary>
+    public static bool IsRead(string symbol) =>
+        !string.IsNullOrWhiteSpace(symbol) && !IsPunctuation(symbol)
+        && Rune.GetUnicodeCategory(FirstOf(symbol)) is not (UnicodeCategory.Control or UnicodeCategory.Format);
+
+    /// <summary>Whether a symbol is a punctuation mark (Unicode's general categories P…).</summary>
+    public static bool IsPunctuation(string symbol) => Rune.GetUnicodeCategory(FirstOf(symbol)) is UnicodeCategory.ConnectorPunctuation
+        or UnicodeCategory.DashPunctuation or UnicodeCategory.OpenPunctuation or UnicodeCategory.ClosePunctuation
+        or UnicodeCategory.InitialQuotePunctuation or UnicodeCategory.FinalQuotePunctuation or UnicodeCategory.OtherPunctuation;
+
+    /// <summary>The symbols of a text that are pictures (Unicode's general category So): faces of dice, arrows, bees.</summary>
+    public static IEnumerable<string> Pictures(string text) => Symbols(text).Where(IsPicture);
+
+    /// <summary>Whether a symbol is a picture.</summary>
+    public static bool IsPicture(string symbol) => Rune.GetUnicodeCategory(FirstOf(symbol)) is UnicodeCategory.OtherSymbol;
+
+    /// <summary>The words of a text that have a letter, and its pictures: what is left of it for a way that reads figures alone.</summary>
+    public static IEnumerable<string> Lettered(string text) =>
+        Words(text).Select(word => word.Value).Where(word => Letters(word).Any()).Concat(Pictures(text));
+
     /// <summary>The symbols without white space.</summary>
     public static IEnumerable<string> Set(string text) => Symbols(text).Where(symbol => !string.IsNullOrWhiteSpace(symbol));
 
@@ -102,6 +144,8 @@ internal static class TextPieces
     /// <summary>The place of an English letter in the alphabet, 1 to 26; 0 for anything else.</summary>
     public static int PlaceOf(string letter) =>
         letter.Length == 1 && char.IsAsciiLetter(letter[0]) ? char.ToUpperInvariant(letter[0]) - 'A' + 1 : 0;
+
+    private static bool Ascii7(string text) => System.Text.Ascii.IsValid(text);
 
     private static Rune FirstOf(string symbol) =>
         Rune.TryGetRuneAt(symbol, 0, out var rune) ? rune : Rune.ReplacementChar;

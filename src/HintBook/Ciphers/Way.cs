@@ -46,4 +46,5 @@ internal sealed record WayArgument(string What, string Example, bool Needed = tr
 /// <summary>Another habit of reading the same way.</summary>
 /// <param name="Told">What the way would be told.</param>
 /// <param name="Says">What a solver would do, in a few words.</param>
-internal sealed record Convention(ImmutableArray<string> Told, string Says);
+/// <param name="Usual">Whether solvers think of it unasked. False for a habit of few, such as counting the alphabet from 0.</param>
+internal sealed record Convention(ImmutableArray<string> Told, string Says, bool Usual = true);

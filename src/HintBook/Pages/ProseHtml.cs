@@ -39,7 +39,7 @@ internal static class ProseHtml
             var document = Markdig.Markdown.Parse(prose.Markdown, pipeline);
             var findings = ImmutableArray.CreateBuilder<Finding>();
             Mend(document, prose, findings);
-            if (working is not null && Working.IsIn(prose.Markdown))
+            if (working is not null && WorkingMark.IsIn(prose.Markdown))
                 PutWorkings(document, prose, working, findings);
             var text = html ? Fitting(document.ToHtml(pipeline), prose, findings) : new Html(document.ToHtml(pipeline));
             return new(text, findings.ToImmutable());
@@ -97,9 +97,9 @@ internal static class ProseHtml
         foreach (var paragraph in document.Descendants<ParagraphBlock>().ToArray())
         {
             var text = string.Concat(paragraph.Inline?.Descendants<LiteralInline>().Select(literal => literal.Content.ToString()) ?? []);
-            if (Working.AskedIn(text) is not { } code)
+            if (WorkingMark.AskedIn(text) is not { } code)
             {
-                if (Working.IsIn(text))
+                if (WorkingMark.IsIn(text))
                     findings.Add(WorkingFindings.NotAlone(Place(prose, paragraph)));
                 continue;
             }

@@ -40,7 +40,7 @@ internal sealed class ProseSet
         RenderedProse Render(Prose prose)
         {
             // A working also depends on the codes of the book; everything else follows from the text and its place in the file.
-            if (Working.IsIn(prose.Markdown))
+            if (WorkingMark.IsIn(prose.Markdown))
                 return ProseHtml.Render(prose, answers.Contains(prose) ? working : working.BeforeTheAnswer, book.Html);
             return results is null
                 ? ProseHtml.Render(prose, html: book.Html)

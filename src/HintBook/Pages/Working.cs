@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.RegularExpressions;
 using HintBook.Ciphers;
 using HintBook.Text;
 
@@ -9,7 +8,7 @@ namespace HintBook.Pages;
 /// The worked table of a code, where an answer says <c>{{ working: smoker-lock }}</c> in a paragraph of its own: every piece of
 /// the clue and what it gives, one group of rows for each step, with the step's result at its end.
 /// </summary>
-internal sealed partial class Working
+internal sealed class Working
 {
     // Nobody reads a longer table; a clue of that length is told as a whole.
     private const int MostRows = 100;
@@ -26,12 +25,6 @@ internal sealed partial class Working
 
     /// <summary>The same for a text that gives no answers away: there every working is a finding.</summary>
     public Working BeforeTheAnswer => new(proofs, words, allowed: false);
-
-    /// <summary>Whether a text asks for a working anywhere.</summary>
-    public static bool IsIn(string text) => Anywhere().IsMatch(text);
-
-    /// <summary>The code that a paragraph asks for and that it consists of; null for any other paragraph.</summary>
-    public static string? AskedIn(string paragraph) => Alone().Match(paragraph) is { Success: true } match ? match.Groups["code"].Value : null;
 
     /// <summary>A code's table, or why there is none.</summary>
     /// <param name="code">The code's id.</param>
@@ -54,6 +47,8 @@ internal sealed partial class Working
         foreach (var step in proof.Steps)
         {
             html.Append("<tbody>\n");
+            if (step.Block is { } block)
+                Block(html, block);
             if (step.Rows.Length is 0 or > MostRows)
             {
                 Line(html, step.From, step.To);
@@ -72,6 +67,23 @@ internal sealed partial class Working
         return new Html(html.Append("</table>\n").ToString());
     }
 
+    // The block with the letters that the mask's first position shows marked. On one line, as all of it.
+    private static void Block(StringBuilder html, MaskedBlock block)
+    {
+        html.Append("<tr><td class=\"block\" colspan=\"2\"><pre>");
+        foreach (var (row, line) in block.Lines.Take(MostRows).Index())
+        {
+            html.Append(row == 0 ? "" : "<br>");
+            foreach (var (column, letter) in line.Take(MostRows).Index())
+            {
+                var shown = Escaped(letter);
+                html.Append(column == 0 ? "" : " ").Append(block.Shows(row, column) ? $"<mark>{shown}</mark>" : shown);
+            }
+        }
+
+        html.Append("</pre></td></tr>\n");
+    }
+
     private static void Line(StringBuilder html, string read, string gives) =>
         html.Append("<tr><th scope=\"row\">").Append(Escaped(read)).Append("</th><td>").Append(Escaped(gives)).Append("</td></tr>\n");
 
@@ -83,10 +95,4 @@ internal sealed partial class Working
             escaped.Append(Html.Special.Contains(letter) ? Html.Entity(letter) : letter.ToString());
         return escaped.ToString();
     }
-
-    [GeneratedRegex(@"^\s*\{\{\s*working:\s*(?<code>[^\s{}]+)\s*\}\}\s*$")]
-    private static partial Regex Alone();
-
-    [GeneratedRegex(@"\{\{\s*working:")]
-    private static partial Regex Anywhere();
 }

@@ -117,6 +117,7 @@ internal static class Boxes
         Clue = code.Keys.Text("clue"),
         ClueByCopy = Copies.NameIn(code.Keys["clue"]),
         Reads = ClueReads.Steps(code.Keys),
+        Skip = code.Keys.Texts("skip"),
         RuledOut = ClueReads.RuledOut(code.Keys),
     };
 

@@ -40,6 +40,7 @@ internal static class Leaks
                 findings.AddRange(search.In(passage, stage, known[(int)passage.Tier]));
             foreach (var said in FilmPassages.In(book, stage))
                 findings.AddRange(search.In(said, stage, known[(int)said.Tier]));
+            findings.AddRange(search.Worked(stage, known[(int)Tier.Answer]));
             if (stage.Reset is { } reset && ofCopies)
                 findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
             foreach (var photo in stage.Photos)
@@ -104,6 +105,19 @@ internal static class Leaks
 
             return findings;
         }
+
+        // A working prints its code, though the text has only its id.
+        public IEnumerable<Finding> Worked(Stage stage, BitArray known) =>
+            from mark in WorkingMark.In(stage.Answer.Markdown).DistinctBy(mark => mark.Code)
+            let secret = Knowledge.AnswerOf(mark.Code)
+            where secret is not null && !known[secret.Number] && !Allowed.Cover(secret.Number, stage.Id.Value)
+            let passage = new Passage(stage.Answer.Markdown, stage.Answer.At, Tier.Answer, "the answer")
+            select LeakFindings.Leak(
+                secret,
+                passage.SpanOf(mark.Start, mark.End),
+                $"the answer of “{stage.Title.Value}”",
+                IsExact(secret, stage) ? Sureness.Sure : Sureness.Likely,
+                Reasons.Of(secret, stage, Tier.Answer));
 
         public IEnumerable<Finding> Shown(Photo photo, Stage? stage, BitArray known) =>
             from shown in photo.Shows

@@ -105,12 +105,23 @@ public sealed class CopiesTests : IDisposable
         Assert.Equal(["3715", "6402"], byCopy.Copies.Select(copy => copy.Proof.Steps[^1].To));
     }
 
+    [Theory]
+    [InlineData("and", "")]
+    [InlineData("and, sky", "In every copy: The clue of number has no “sky” to leave out.")]
+    public void HB4209_a_word_left_out_is_told_only_if_no_copys_clue_has_it(string skip, string says)
+    {
+        var codes = $"codes: {{ number: {{ answer: {{ copy: n }}, clue: {{ copy: letter }}, reads: [ resistor-colours ], skip: [ {skip} ] }} }}";
+        const string copies = "copies: { 001: { n: 87, letter: grey and violet }, 002: { n: 78, letter: \"violet, grey\" } }";
+
+        Assert.Equal(says, string.Concat(Findings(codes, copies).Select(finding => finding.Message)));
+    }
+
     [Fact]
     public void The_workings_of_each_copy_are_printed()
     {
         var proofs = Proofs(Number, Two);
 
-        Assert.Contains("\nproved      number in copy 002 is 2046\n", ProofText.Write(book.Read().Book!, proofs), StringComparison.Ordinal);
+        Assert.Contains("\nproved      number in copy 002 is 2046\n", ProofText.Write(book.Read().Book!, proofs, withNotes: false), StringComparison.Ordinal);
         using var json = JsonDocument.Parse(ProofJson.Write(proofs));
         Assert.Equal("2046", json.RootElement.GetProperty("codes")[0].GetProperty("copies")[1].GetProperty("answer").GetString());
     }

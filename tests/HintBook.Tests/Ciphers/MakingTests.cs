@@ -41,11 +41,56 @@ public class MakingTests
     [InlineData("5173", "letters-to-numbers", "EAGC")]
     [InlineData("AB", "spelling-alphabet", "Alfa\nBravo")]
     [InlineData("B1", "semaphore", "down/out\nhigh/up\ndown/low")]
+    [InlineData("I9", "semaphore", "across-low/high\nhigh/up\nacross-low/high")]
+    [InlineData("BEE10", "braille", "⠃⠑⠑⠼⠁⠚")]
+    [InlineData("1B", "braille", "⠼⠁⠀⠃")]
+    [InlineData("3165", "dice", "⚂⚀⚅⚄")]
     public void What_stands_in_tables_is_written_by_them(string answer, string way, string clue) => Assert.Equal(clue, Made(answer, way).Text);
 
     [Fact]
     public void A_sentence_counts_what_the_figures_say() =>
-        Assert.Matches("^Five [a-z ]+, one [a-z ]+, seven [a-z ]+, zero [a-z ]+\\.$", Made("5170", "number-words").Text);
+        Assert.Matches("^Five [a-z ]+, one [a-z ]+, seven [a-z ]+ and zero [a-z ]+\\.$", Made("5170", "number-words").Text);
+
+    [Theory]
+    [InlineData("de", "^Fünf [A-Za-zäöüß]+, eine? [A-Za-zäöüß]+, sieben [A-Za-zäöüß]+ und null [A-Za-zäöüß ]+\\.$")]
+    [InlineData("fr", "^Cinq [a-zé]+, une? [a-zé]+, sept [a-zé]+ et zéro [a-zéèù ]+\\.$")]
+    public void A_sentence_counts_in_other_languages(string language, string pattern) =>
+        Assert.Matches(pattern, Assert.IsType<Attempt.Made>(Clues.For("5170", "number-words", [], 0, language)).Clue.Text);
+
+    // Whether they are grammatical no program sees; that they are sentences it does: capitals, full stops, no word of the wrong kind left over.
+    [Theory]
+    [InlineData("en", "word-lengths", "45335")]
+    [InlineData("en", "first-letters", "CLOVER")]
+    [InlineData("en", "keypad", "472386")]
+    [InlineData("de", "word-lengths", "65384")]
+    [InlineData("de", "first-letters", "HONIG")]
+    [InlineData("fr", "word-lengths", "38465")]
+    [InlineData("fr", "first-letters", "CADRE")]
+    public void Words_are_made_into_sentences_in_each_language(string language, string way, string answer)
+    {
+        var made = Clues.Several(answer, way, [], 0, language, 3).Select(each => Assert.IsType<Attempt.Made>(each.Attempt).Clue.Text).ToArray();
+
+        Assert.Equal(3, made.Distinct().Count());
+        Assert.All(made, text => Assert.Matches(@"^(?:\p{Lu}[\p{L}]*(?:,? [\p{L}]+)*\. ?)+$", text));
+    }
+
+    // Measured here: how many of the codes of four figures without a nought a sentence can say.
+    [Theory]
+    [InlineData("en", 0.9)]
+    [InlineData("de", 0.6)]
+    [InlineData("fr", 0.5)]
+    public void Most_codes_have_a_sentence_by_the_lengths_of_its_words(string language, double share)
+    {
+        var codes = Enumerable.Range(0, 9 * 9 * 9 * 9).Where(number => number % 31 == 0)
+            .Select(number => $"{(number / 729) + 1}{(number / 81 % 9) + 1}{(number / 9 % 9) + 1}{(number % 9) + 1}").ToArray();
+        var said = codes.Count(code => Clues.For(code, "word-lengths", [], 0, language) is Attempt.Made);
+
+        Assert.True(said >= share * codes.Length, $"{said} of {codes.Length}");
+    }
+
+    [Fact]
+    public void A_way_without_words_has_no_language() => Assert.Contains(
+        "Leave “--language” out", Assert.IsType<Attempt.Refused>(Clues.For("5173", "morse", [], 0, "de")).Why, StringComparison.Ordinal);
 
     [Fact]
     public void A_mask_is_told_in_millimetres_and_its_places_follow_from_them()
@@ -101,7 +146,7 @@ public class MakingTests
     [InlineData("5173", "mores", "Write instead: morse")]
     [InlineData("5173", "smoke", "These ways are known: “turning-grille”,")]
     [InlineData("HIVE", "resistor-colours", "“HIVE” has none. These can:")]
-    [InlineData("B7", "keypad", "“B7” has letters. These can: “turning-grille”, “stencil”, “morse”, “rail-fence” and “semaphore”.")]
+    [InlineData("B7", "keypad", "“B7” has letters. These can: “turning-grille”, “stencil”, “morse”, “braille”, “rail-fence” and “semaphore”.")]
     [InlineData("5173", "caesar", "“5173” has figures.")]
     [InlineData("12345", "turning-grille", "5 can't be parted by four")]
     [InlineData("5170", "word-lengths", "No word has 0 letters.")]
@@ -109,6 +154,8 @@ public class MakingTests
     [InlineData("5173", "queen-colours", "from 1 to 5 alone")]
     [InlineData("JAM", "polybius", "State another pair, such as “--with C/K”.")]
     [InlineData("50", "letters-to-numbers", "“--with a0”")]
+    [InlineData("5173", "dice", "No die shows 7.")]
+    [InlineData("XX", "first-letters", "No sentence in this language has words that begin so")]
     [InlineData("", "morse", "There is nothing to make a clue for.")]
     [InlineData("Bär", "morse", "“Ä” is neither")]
     public void What_can_not_be_made_is_refused_with_a_reason(string answer, string way, string why) =>

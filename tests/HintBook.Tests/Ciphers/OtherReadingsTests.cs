@@ -19,20 +19,76 @@ public class OtherReadingsTests
     }
 
     [Fact]
-    public void HB4301_another_habit_of_the_same_way_is_said()
+    public void HB4301_the_usual_habit_is_said_where_the_author_has_another()
     {
-        var finding = Assert.Single(Prove(Number("255", "BEE", "letters-to-numbers")).Findings, finding => finding.Code.Id == "HB4301");
+        var code = Code("144", "BEE", 3, "0123456789", Step("letters-to-numbers", "a0"));
+        var finding = Assert.Single(Prove(code).Findings, finding => finding.Code.Id == "HB4301");
 
-        Assert.Contains("144 (counting A as 0)", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("255 (counting A as 1)", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Words_that_could_be_counted_instead_are_likely()
-    {
-        var others = Others(Number("123", "one two three", "number-words"));
+    public void A_habit_of_few_is_a_long_shot() =>
+        Assert.Contains(new OtherReading("144", "counting A as 0", Likely: false, RuledOut: null), Others(Number("255", "BEE", "letters-to-numbers")));
 
-        Assert.Contains(others, other => other.How == "“word-lengths”" && other.Setting == "335" && other.Likely);
+    [Theory]
+    [InlineData("Five hives, one queen, seven drones, three swarms ←", "3715")]
+    [InlineData("Turn it round: five hives, one queen, seven drones, three swarms", "3715")]
+    [InlineData("In rising order: five hives, one queen, seven drones, three swarms", "1357")]
+    public void An_order_that_the_clue_speaks_of_is_likely(string clue, string setting) =>
+        Assert.Contains(Others(Number("5173", clue, "number-words")), other => other.Setting == setting && other.Likely);
+
+    // Dates as people read them: common practice, no source.
+    [Theory]
+    [InlineData("Her wedding was on 4 March 1923.", "0403", "ddmm", "1923")]
+    [InlineData("Her wedding was on 4 March 1923.", "1923", "yyyy", "0403")]
+    [InlineData("Her wedding was on 4 March 1923.", "0304", "mmdd", "0403")]
+    public void A_date_has_a_year_and_a_day_to_set(string clue, string answer, string form, string setting) =>
+        Assert.Contains(Others(Code(answer, clue, 4, "0123456789", Step("dates", form))), other => other.Setting == setting && other.Likely);
+
+    [Fact]
+    public void The_first_letters_of_as_many_lines_as_wheels_are_likely_where_they_sound_like_a_word()
+    {
+        const string verse = "Bees are awake\nEvery bell rang\nEach on the hill\nStill we sang so";
+        var others = Others(Code("EGLO", verse, 4, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", Step("line-ends")));
+
+        Assert.Contains(others, other => other is { Setting: "BEES", How: "“acrostic”", Likely: true });
     }
+
+    [Fact]
+    public void A_last_step_that_the_clue_does_not_ask_for_may_be_missed()
+    {
+        Assert.Contains(Others(Number("3715", "five one seven three", "number-words", "reverse")), other => other is { Setting: "5173", Likely: true });
+        Assert.DoesNotContain(
+            Others(Number("3715", "backwards: five one seven three", "number-words", "reverse")), other => other is { Setting: "5173", Likely: true });
+    }
+
+    // By ear, no source: what an English mouth can say.
+    [Theory]
+    [InlineData("ROUT", true)]
+    [InlineData("QUEEN", true)]
+    [InlineData("LANTERN", true)]
+    [InlineData("CLOVER", true)]
+    [InlineData("MVAIT", false)]
+    [InlineData("BTIS", false)]
+    [InlineData("OLRQ", false)]
+    [InlineData("HMM", false)]
+    [InlineData("5173", false)]
+    public void Letters_sound_like_a_word_or_do_not(string letters, bool sayable) => Assert.Equal(sayable, Sayable.Is(letters));
+
+    [Fact]
+    public void Words_whose_letters_could_be_counted_instead_are_likely()
+    {
+        var others = Others(Number("255", "Bring every egg", "first-letters", "letters-to-numbers"));
+
+        Assert.Contains(others, other => other.How == "“word-lengths”" && other.Setting == "553" && other.Likely);
+    }
+
+    [Theory]
+    [InlineData("one two three", "123", "number-words")]
+    [InlineData("brown, red, orange", "123", "resistor-colours")]
+    public void Nobody_counts_the_letters_of_words_that_stand_for_something(string clue, string answer, string way) =>
+        Assert.DoesNotContain(Others(Number(answer, clue, way)), other => other.Likely);
 
     [Fact]
     public void Each_step_could_have_been_another()
@@ -40,6 +96,7 @@ public class OtherReadingsTests
         var others = Others(Number("255", "Bring every egg", "first-letters", "letters-to-numbers"));
 
         Assert.Contains(new OtherReading("233", "“keypad” in place of “letters-to-numbers”", Likely: false, RuledOut: null), others);
+        Assert.Contains(others, other => other is { Setting: "553", How: "“word-lengths”", Likely: true });
     }
 
     [Fact]

@@ -35,9 +35,22 @@ public class ProofsTests
     [Fact]
     public void Words_are_looked_up_in_a_table_of_the_book()
     {
-        var book = Book(Code("35", "a rose, and a red lily", 2, "0123456789", Step("table", "flowers"))) with
+        var book = Book(Code("35", "a rose, and a red lily", 2, "0123456789", Step("table", "flowers")) with { Skip = [A.Value("a"), A.Value("and")] }) with
         {
             Tables = [new Table(A.Value("flowers"), [Row("rose", "3"), Row("Red-Lily", "5"), Row("lily", "9")])],
+        };
+
+        Assert.IsType<Verdict.Proved>(Proofs.Prove(book).Codes[0].Says);
+
+        static TableRow Row(string looked, string gives) => new(A.Value(looked), A.Value(gives));
+    }
+
+    [Fact]
+    public void Signs_of_a_table_are_read_between_its_words()
+    {
+        var book = Book(Code("351", "☀ rose, ☾!", 3, "0123456789", Step("table", "signs"))) with
+        {
+            Tables = [new Table(A.Value("signs"), [Row("rose", "5"), Row("☀", "3"), Row("☾", "1")])],
         };
 
         Assert.IsType<Verdict.Proved>(Proofs.Prove(book).Codes[0].Says);

@@ -16,4 +16,8 @@ internal static class ReadAs
     /// <summary>Why a way can't use what it was told.</summary>
     public static string Mistold(string way, string text, params string[] told) =>
         Assert.IsType<ReadingResult.BadArgument>(Ways.Named(way)!.Read(text, [.. told])).Why;
+
+    /// <summary>The words that a way can't read in a text.</summary>
+    public static string[] Unread(string way, string text, params string[] told) =>
+        [.. Assert.IsType<ReadingResult.Unread>(Ways.Named(way)!.Read(text, [.. told])).Words];
 }

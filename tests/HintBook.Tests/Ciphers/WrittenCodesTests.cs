@@ -28,6 +28,7 @@ public sealed class WrittenCodesTests : IDisposable
                 answer: 35
                 clue: a rose and a red lily
                 reads: [ { table: flowers } ]
+                skip: [ a, and ]
             tables:
               flowers: { rose: 3, red lily: 5 }
             """);
@@ -60,13 +61,13 @@ public sealed class WrittenCodesTests : IDisposable
               number:
                 answer: "255"
                 lock: { wheels: 3, symbols: 0-9 }
-                clue: B E E
-                reads: [ letters-to-numbers ]
+                clue: Bring every egg
+                reads: [ first-letters, letters-to-numbers ]
             """;
         Write(code);
         Assert.Equal(["HB4301"], Findings().Select(finding => finding.Code.Id));
 
-        Write(code + "\n    ruled-out: { 144: the card shows A = 1, 233: nobody has a telephone here, 111: these letters are no words }");
+        Write(code + "\n    ruled-out: { 553: the first letters are red }");
         Assert.Empty(Findings());
     }
 

@@ -34,6 +34,21 @@ public sealed class ClueTests : IDisposable
     }
 
     [Fact]
+    public void A_clue_of_words_comes_with_two_others_to_choose_from()
+    {
+        var said = Said.By("clue", "5173", "--as", "number-words", "--language", "fr").Out;
+
+        Assert.Contains("reads: [ { number-words: fr } ]", said, StringComparison.Ordinal);
+        Assert.Matches("\nOr take one of these:\n--variant 1 Cinq .+\\.\n--variant 2 Cinq .+\\.\n$", said);
+        // Each of them is what its variant makes.
+        var second = Said.By("clue", "5173", "--as", "number-words", "--language", "fr", "--variant", "2").Out.Split('\n')[0];
+        Assert.Contains($"--variant 2 {second}\n", said, StringComparison.Ordinal);
+
+        using var json = JsonDocument.Parse(Said.By("clue", "5173", "--as", "number-words", "--format", "json").Out);
+        Assert.Equal([1, 2], json.RootElement.GetProperty("choices").EnumerateArray().Select(choice => choice.GetProperty("variant").GetInt32()));
+    }
+
+    [Fact]
     public void What_a_solver_might_set_instead_is_said() =>
         Assert.Contains(
             "a solver may set ",
@@ -94,6 +109,8 @@ public sealed class ClueTests : IDisposable
     [InlineData("clue", "5173", "--as", "mores")]
     [InlineData("clue", "5173", "--as", "morse", "--variant", "many")]
     [InlineData("clue", "5173", "--as", "morse", "--format", "xml")]
+    [InlineData("clue", "5173", "--as", "morse", "--language", "de")]
+    [InlineData("clue", "5173", "--as", "number-words", "--language", "nl")]
     public void Wrong_words_are_answered(params string[] words)
     {
         var said = Said.By(words);

@@ -51,8 +51,24 @@ public sealed partial class GuideTests : IDisposable
     }
 
     [Fact]
-    public void Every_page_marks_the_line_that_matters_but_those_on_codes() =>
-        Assert.Equal(["clues", "codes"], Guide.Pages.Where(page => !page.Value.Contains(Mark, StringComparison.Ordinal)).Select(page => page.Key));
+    public void Every_page_marks_the_line_that_matters_but_those_on_codes_and_on_what_is_open() =>
+        Assert.Equal(
+            ["clues", "codes", "in-the-open"],
+            Guide.Pages.Where(page => !page.Value.Contains(Mark, StringComparison.Ordinal)).Select(page => page.Key));
+
+    // What the page says of its own book.
+    [Fact]
+    public void An_open_site_has_its_answers_in_its_files_and_lists_them()
+    {
+        Assert.IsType<Published>(Pipeline.Publish(Unfold(Guide.Pages["in-the-open"]), new PublishOptions()));
+        var site = Path.Combine(folder, "published", "site");
+        var pages = Directory.GetFiles(site, "*.html").ToDictionary(path => Path.GetFileName(path), File.ReadAllText);
+        var worker = File.ReadAllText(Path.Combine(site, "sw.js"));
+
+        Assert.Equal(2, pages.Values.Count(page => page.Contains("5173", StringComparison.Ordinal)));
+        Assert.All(pages, page => Assert.Equal(page.Key != "index.html", page.Value.Contains("noindex", StringComparison.Ordinal)));
+        Assert.All(pages.Keys, page => Assert.Contains($"\"{page}\"", worker, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Without_a_name_the_pages_are_listed_and_how_to_ask_for_a_finding()

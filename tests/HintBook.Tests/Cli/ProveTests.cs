@@ -27,6 +27,13 @@ public class ProveTests
     }
 
     [Fact]
+    public void Unlikely_readings_are_told_as_notes_alone()
+    {
+        Assert.DoesNotContain("3715 (read from the right)", Said.By("prove", Repository.Example).Out, StringComparison.Ordinal);
+        Assert.Contains("3715 (read from the right)", Said.By("prove", Repository.Example, "--notes").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_ways_are_listed_without_a_book() => Assert.Contains("ITU-T E.161", Said.By("prove", "--ways").Out, StringComparison.Ordinal);
 
     [Theory]

@@ -35,6 +35,18 @@ public class WorkingTests
     }
 
     [Fact]
+    public void The_working_of_a_stencil_shows_its_block_with_the_holes_marked()
+    {
+        var code = CodeBooks.Code("BIT", "BEE\nHIV\nANT", null, "", CodeBooks.Step("stencil", "1-1", "2-2", "3-3"));
+        var (html, _) = Of("{{ working: number }}", Working.Build(CodeBooks.Prove(code), WordsOf()));
+
+        var block = Sites.Fragment(html).QuerySelector("td.block pre")!;
+        Assert.Equal("B E EH I VA N T", block.TextContent);
+        Assert.Equal(2, block.QuerySelectorAll("br").Length);
+        Assert.Equal(["B", "I", "T"], block.QuerySelectorAll("mark").Select(mark => mark.TextContent));
+    }
+
+    [Fact]
     public void A_clue_of_each_copy_is_told_to_nobody()
     {
         var code = Number with { Answer = A.Value(""), AnswerByCopy = A.Value("number"), Clue = null, ClueByCopy = A.Value("letter") };

@@ -92,6 +92,97 @@ public class CluePrintTests
         Assert.Equal(4, bands.Select(band => (string?)band.Attribute("fill")).Distinct().Count());
     }
 
+    // The circle rule, read off the drawing: an arm's eighth of a turn from straight down, clockwise. See TablesTests for its source.
+    [Theory]
+    [InlineData("ABCDEFGHIJKLMNOPQRS")]
+    [InlineData("TUVWXYZ")]
+    public void Drawn_signallers_hold_their_arms_in_the_circles_places(string letters)
+    {
+        var arms = Svg(Made(letters, "semaphore"), 0).Elements().Where(element => (string?)element.Attribute("class") == "arm").Select(Eighth).ToArray();
+        string[] circles = ["ABCDEFG", "HIKLMN", "OPQRS", "TUY", ".JV", "WX", "Z"];
+
+        Assert.Equal(2 * letters.Length, arms.Length);
+        Assert.Equal(letters, string.Concat(arms.Chunk(2).Select(pair => circles[pair.Min()][pair.Max() - pair.Min() - 1])));
+    }
+
+    // Marburg medium, from memory: dots 2.5 mm apart, cells 6 mm. Dots 1, 2, 3 go down the left side, 4, 5, 6 down the right one.
+    [Fact]
+    public void Drawn_cells_have_their_dots_where_they_are_embossed()
+    {
+        var discs = Svg(Made("HIVE", "braille"), 0).Elements()
+            .Where(element => element.Name.LocalName == "circle" && element.Attribute("class") is not null).ToArray();
+        var (left, top) = (discs.Min(disc => Number(disc, "cx")), discs.Min(disc => Number(disc, "cy")));
+        var dots = discs.Where(disc => (string?)disc.Attribute("class") == "dot").Select(disc => (X: Number(disc, "cx") - left, Y: Number(disc, "cy") - top));
+        var cells = dots.GroupBy(dot => (int)(dot.X / 6)).OrderBy(cell => cell.Key)
+            .Select(cell => string.Concat(cell.Select(dot => 1 + Math.Round(dot.Y / 2.5) + (dot.X - (6 * cell.Key) > 1 ? 3 : 0)).Order()));
+
+        Assert.Equal(["125", "24", "1236", "15"], cells);
+    }
+
+    [Fact]
+    public void Drawn_dice_have_as_many_points_as_the_figures_say()
+    {
+        var svg = Svg(Made("635142", "dice"), 0);
+        var dice = svg.Elements().Where(element => (string?)element.Attribute("class") == "die").Select(die => Number(die, "x"));
+        var points = svg.Elements().Where(element => (string?)element.Attribute("class") == "point").Select(point => Number(point, "cx")).ToArray();
+
+        Assert.Equal([6, 3, 5, 1, 4, 2], dice.Select(x => points.Count(point => point > x && point < x + 16)));
+    }
+
+    // The International Code of Signals, from memory, compared with the public domain designs of the signal-flags project: the colours at some places of a
+    // flag, in shares of its width and height.
+    [Theory]
+    [InlineData('A', "white blue white blue", 0.1, 0.5, 0.6, 0.1, 0.4, 0.9, 0.6, 0.9)]
+    [InlineData('B', "red red", 0.1, 0.1, 0.6, 0.5)]
+    [InlineData('C', "blue white red white blue", 0.5, 0.1, 0.5, 0.3, 0.5, 0.5, 0.5, 0.7, 0.5, 0.9)]
+    [InlineData('D', "yellow blue yellow", 0.5, 0.1, 0.5, 0.5, 0.5, 0.9)]
+    [InlineData('E', "blue red", 0.5, 0.2, 0.5, 0.8)]
+    [InlineData('F', "red white white", 0.5, 0.5, 0.1, 0.1, 0.9, 0.9)]
+    [InlineData('G', "yellow blue yellow blue yellow blue", 0.08, 0.5, 0.25, 0.5, 0.42, 0.5, 0.58, 0.5, 0.75, 0.5, 0.92, 0.5)]
+    [InlineData('H', "white red", 0.2, 0.5, 0.8, 0.5)]
+    [InlineData('I', "yellow black yellow", 0.1, 0.5, 0.5, 0.5, 0.9, 0.1)]
+    [InlineData('J', "blue white blue", 0.5, 0.1, 0.5, 0.5, 0.5, 0.9)]
+    [InlineData('K', "yellow blue", 0.2, 0.5, 0.8, 0.5)]
+    [InlineData('L', "yellow black black yellow", 0.2, 0.2, 0.8, 0.2, 0.2, 0.8, 0.8, 0.8)]
+    [InlineData('M', "white blue blue white", 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.9, 0.9)]
+    [InlineData('N', "blue white white blue", 0.1, 0.1, 0.4, 0.1, 0.1, 0.4, 0.9, 0.9)]
+    [InlineData('O', "red yellow", 0.8, 0.2, 0.2, 0.8)]
+    [InlineData('P', "white blue", 0.5, 0.5, 0.1, 0.5)]
+    [InlineData('Q', "yellow yellow", 0.1, 0.1, 0.9, 0.9)]
+    [InlineData('R', "yellow yellow red", 0.5, 0.1, 0.1, 0.5, 0.1, 0.1)]
+    [InlineData('S', "blue white", 0.5, 0.5, 0.1, 0.5)]
+    [InlineData('T', "red white blue", 0.1, 0.5, 0.5, 0.5, 0.9, 0.5)]
+    [InlineData('U', "red white white red", 0.2, 0.2, 0.8, 0.2, 0.2, 0.8, 0.8, 0.8)]
+    [InlineData('V', "red white red", 0.5, 0.5, 0.5, 0.1, 0.9, 0.1)]
+    [InlineData('W', "red white blue", 0.5, 0.5, 0.25, 0.5, 0.05, 0.5)]
+    [InlineData('X', "blue blue white", 0.5, 0.1, 0.1, 0.5, 0.1, 0.1)]
+    [InlineData('Y', "yellow red yellow red", 0.05, 0.05, 0.15, 0.15, 0.85, 0.85, 0.95, 0.95)]
+    [InlineData('Z', "yellow blue red black", 0.5, 0.1, 0.9, 0.5, 0.5, 0.9, 0.1, 0.5)]
+    public void Drawn_flags_have_the_colours_of_the_code(char letter, string colours, params double[] places)
+    {
+        var flag = SignalFlag.Of(letter);
+        var corners = flag.OfType<DrawnLine>().ToArray();
+        var (left, right) = (corners.Min(line => line.X1), corners.Max(line => line.X1));
+        var (top, bottom) = (corners.Min(line => line.Y1), corners.Max(line => line.Y1));
+
+        Assert.Equal(
+            colours.Split(' ').Select(Inks.Of),
+            places.Chunk(2).Select(at => FillAt(flag, left + (at[0] * (right - left)), top + (at[1] * (bottom - top)))));
+    }
+
+    [Theory]
+    [InlineData("semaphore", "HIVE5")]
+    [InlineData("signal-flags", "HIVE")]
+    [InlineData("braille", "HIVE5")]
+    [InlineData("dice", "3165")]
+    public void What_is_drawn_stands_in_a_PDF_as_well(string way, string answer)
+    {
+        using var pdf = PdfDocument.Open(Files(Made(answer, way), "clue.pdf")[0]);
+        var filled = pdf.GetPage(1).Paths.Count(path => path.IsFilled);
+
+        Assert.True(filled >= answer.Length, $"{filled} areas");
+    }
+
     [Theory]
     [InlineData("turning-grille", "WHENTHEWINDISINT")]
     [InlineData("stencil", "CLOVER")]
@@ -131,6 +222,29 @@ public class CluePrintTests
 
         return read;
     }
+
+    // The arm's first two corners are at the shoulder and at the hand, on one side of it.
+    private static int Eighth(XElement arm)
+    {
+        var corners = ((string)arm.Attribute("points")!).Split(' ', ',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray();
+        var (x, y) = ((corners[2] + corners[4] - corners[0] - corners[6]) / 2, (corners[3] + corners[5] - corners[1] - corners[7]) / 2);
+        return (int)Math.Round(Math.Atan2(-x, y) / (Math.PI / 4) + 8) % 8;
+    }
+
+    // The colour that was painted last at a place.
+    private static string? FillAt(IEnumerable<Drawn> things, double x, double y) => things.Select(thing => thing switch
+    {
+        DrawnShape shape when IsInside(shape.Corners, x, y) => shape.Fill,
+        DrawnDisc disc when Math.Pow(disc.X - x, 2) + Math.Pow(disc.Y - y, 2) < disc.Radius * disc.Radius => disc.Fill,
+        _ => null,
+    }).LastOrDefault(fill => fill is not null);
+
+    // Even-odd rule.
+    private static bool IsInside(IReadOnlyList<(double X, double Y)> corners, double x, double y) => Enumerable.Range(0, corners.Count).Count(place =>
+    {
+        var (a, b) = (corners[place], corners[(place + 1) % corners.Count]);
+        return a.Y > y != b.Y > y && x < a.X + ((y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
+    }) % 2 == 1;
 
     private static MadeClue Made(string answer, string way) => Assert.IsType<Attempt.Made>(Clues.For(answer, way, [])).Clue;
 

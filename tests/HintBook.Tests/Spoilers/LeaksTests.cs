@@ -126,6 +126,19 @@ public class LeaksTests
     public void An_answer_that_leaves_the_code_out_is_a_warning() =>
         Assert.Equal(["HB3201"], Codes(Cellar(second: new() { ["answer"] = "Set the number and draw the velvet bolt." })));
 
+    // The page prints the code where the working stands.
+    [Fact]
+    public void An_answer_that_shows_the_working_of_the_code_says_it() =>
+        Assert.Empty(Codes(Cellar(second: new() { ["answer"] = "|\n  {{ working: bolt-number }}\n\n  Draw the velvet bolt." })));
+
+    [Fact]
+    public void HB3101_a_working_that_shows_a_code_too_early_is_a_leak()
+    {
+        var said = Said(Cellar(third: new() { ["answer"] = "|\n  Take the letter.\n\n  {{ working: bolt-number }}" }));
+
+        Assert.Equal("{{ working: bolt-number }}", Assert.Single(said, finding => finding.Code.Id == "HB3101").At.Text);
+    }
+
     [Fact]
     public void A_clue_that_repeats_the_nudge_is_a_note()
     {

@@ -9,8 +9,10 @@ public static class ClueText
 {
     private const int MostOthers = 4;
 
-    /// <summary>For people: the clue, its mask in millimetres, what to write into the book, and what the proof says.</summary>
-    public static string Write(Attempt.Made made)
+    /// <summary>For people: the clue, its mask in millimetres, what to write into the book, what the proof says, and other clues to choose from.</summary>
+    /// <param name="made">The clue.</param>
+    /// <param name="choices">Others, each with its variant.</param>
+    public static string Write(Attempt.Made made, IEnumerable<(int Variant, MadeClue Clue)> choices)
     {
         var (clue, proof) = made;
         var text = new StringBuilder();
@@ -21,15 +23,21 @@ public static class ClueText
         text.Append(CultureInfo.InvariantCulture, $"{proof.Says.Word,-12}{string.Join(", ", clue.Reads.Select(step => step.Way))}: {proof.Steps[^1].To}\n");
         foreach (var other in proof.Others.Where(other => other.Likely).Take(MostOthers))
             text.Append(CultureInfo.InvariantCulture, $"            a solver may set {TerminalText.Shown(other.Setting)} ({other.How})\n");
+        foreach (var (place, choice) in choices.Index())
+        {
+            text.Append(place == 0 ? "\nOr take one of these:\n" : "");
+            text.Append(CultureInfo.InvariantCulture, $"--variant {choice.Variant,-2}{choice.Clue.Text.Replace("\n", " / ", StringComparison.Ordinal)}\n");
+        }
+
         return text.ToString();
     }
 
     /// <summary>
     /// For programs: <c>{"answer","as","clue","reads","verdict",
-    /// "mask":{"width","height","clockwise","pitch","side","holes":[{"x","y"}]},"others":[{"setting","how"}]}</c>.
+    /// "mask":{"width","height","clockwise","pitch","side","holes":[{"x","y"}]},"others":[{"setting","how"}],"choices":[{"variant","clue"}]}</c>.
     /// Lengths are millimetres; <c>mask</c> is null where there is none, <c>clockwise</c> for a mask that isn't turned.
     /// </summary>
-    public static string WriteJson(Attempt.Made made) => JsonText.Write(json =>
+    public static string WriteJson(Attempt.Made made, IEnumerable<(int Variant, MadeClue Clue)> choices) => JsonText.Write(json =>
     {
         var (clue, proof) = made;
         json.WriteStartObject();
@@ -75,6 +83,16 @@ public static class ClueText
             json.WriteStartObject();
             json.WriteString("setting", JsonText.Whole(other.Setting));
             json.WriteString("how", other.How);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("choices");
+        foreach (var (variant, choice) in choices)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("variant", variant);
+            json.WriteString("clue", choice.Text);
             json.WriteEndObject();
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Ciphers.Making.Frames;
 
 namespace HintBook.Ciphers.Making;
 
@@ -16,6 +17,9 @@ internal sealed record ClueWay
 
     /// <summary>Whether it can be told something, such as a key.</summary>
     public bool IsTold { get; init; }
+
+    /// <summary>Whether it is made of words, so that it can be made in several languages.</summary>
+    public bool IsWorded { get; init; }
 
     /// <summary>Makes a clue. The answer is one that <see cref="Carries"/> takes.</summary>
     public required Func<Wish, Draft> Make { get; init; }
@@ -38,7 +42,8 @@ internal enum Carries
 /// <param name="Answer">Figures and capital letters A to Z without anything between, at least one.</param>
 /// <param name="Told">What the maker states, such as a key; empty to let the way choose.</param>
 /// <param name="Choices">For what is free.</param>
-internal sealed record Wish(string Answer, ImmutableArray<string> Told, Choices Choices)
+/// <param name="Language">The language of a clue that is made of words.</param>
+internal sealed record Wish(string Answer, ImmutableArray<string> Told, Choices Choices, Language Language)
 {
     /// <summary>The figures, for an answer of nothing else.</summary>
     public IEnumerable<int> Figures => Answer.Select(figure => figure - '0');

@@ -13,7 +13,7 @@ public static class Clues
     private static readonly ImmutableArray<ClueWay> All =
     [
         Grilles.Turning, Grilles.Stencil,
-        Strips.Morse, Strips.Resistors, Strips.Queens,
+        Strips.Morse, Strips.Braille, Strips.Dice, Strips.Resistors, Strips.Queens,
         Sentences.NumberWords, Sentences.WordLengths, Sentences.Keypad, Sentences.Acrostic, Sentences.FirstLetters,
         Substitutions.Caesar, Substitutions.Vigenere, Substitutions.Square, Substitutions.RailFence, Substitutions.Numbers,
         Substitutions.Letters, Substitutions.Presses, Substitutions.Semaphore, Substitutions.Flags, Substitutions.Alphabet,
@@ -22,6 +22,33 @@ public static class Clues
     /// <summary>The names of the ways, and what each makes, in the order in which they are listed.</summary>
     public static ImmutableArray<(string Name, string Says)> Ways { get; } = [.. All.Select(way => (way.Name, way.Says))];
 
+    /// <summary>The languages in which clues of words are made, the usual one first.</summary>
+    public static ImmutableArray<string> Languages { get; } = [.. Frames.Languages.All.Select(language => language.Tag)];
+
+    /// <summary>
+    /// Clues to choose from, that of <paramref name="variant"/> first: as many different ones as are asked for, or all that there are among the next few
+    /// variants. If the first is refused, that alone.
+    /// </summary>
+    /// <param name="answer">As in <see cref="For"/>.</param>
+    /// <param name="name">As in <see cref="For"/>.</param>
+    /// <param name="told">As in <see cref="For"/>.</param>
+    /// <param name="variant">The first one.</param>
+    /// <param name="language">As in <see cref="For"/>.</param>
+    /// <param name="most">How many.</param>
+    public static ImmutableArray<(int Variant, Attempt Attempt)> Several(
+        string answer, string name, ImmutableArray<string> told, int variant, string language, int most)
+    {
+        var first = For(answer, name, told, variant, language);
+        return first is not Attempt.Made
+            ? [(variant, first)]
+            : [
+                .. Enumerable.Range(variant, 4 * most).Select(each => (each, Attempt: each == variant ? first : For(answer, name, told, each, language)))
+                    .Where(each => each.Attempt is Attempt.Made)
+                    .DistinctBy(each => ((Attempt.Made)each.Attempt).Clue.Text)
+                    .Take(most),
+            ];
+    }
+
     /// <summary>
     /// Makes a clue and reads it back: it is given only if it is proved to give its answer. The same arguments give the same clue.
     /// </summary>
@@ -29,16 +56,21 @@ public static class Clues
     /// <param name="name">One of <see cref="Ways"/>.</param>
     /// <param name="told">What the way is told, such as a key; empty to let it choose.</param>
     /// <param name="variant">Another number chooses other filler letters, words and holes.</param>
-    public static Attempt For(string answer, string name, ImmutableArray<string> told, int variant = 0)
+    /// <param name="language">One of <see cref="Languages"/>, for a clue that is made of words.</param>
+    public static Attempt For(string answer, string name, ImmutableArray<string> told, int variant = 0, string language = "en")
     {
+        if (Frames.Languages.For(language) is not { } spoken)
+            return new Attempt.Refused($"No clue can be made in “{language}”. There is {Words.List(Languages.Select(tag => $"“{tag}”"))}.");
         if (All.FirstOrDefault(way => way.Name == name) is not { } way)
             return new Attempt.Refused(Unknown(name));
         var bare = Fit.Bare(answer).ToUpperInvariant();
+        if (spoken.Tag != Languages[0] && !way.IsWorded)
+            return new Attempt.Refused($"“{name}” has no words, so it is the same in every language. Leave “--language” out.");
         if (!told.IsEmpty && !way.IsTold)
             return new Attempt.Refused($"“{name}” takes nothing after “--with”.");
         if (Unfit(bare, way) is { } why)
             return new Attempt.Refused(why);
-        return way.Make(new Wish(bare, told, new Choices(name, bare, variant))) switch
+        return way.Make(new Wish(bare, told, new Choices(name, bare, variant), spoken)) switch
         {
             Draft.Text draft => Proved(new MadeClue
             {

@@ -64,4 +64,16 @@ public enum ClueLook
 
     /// <summary>Words that are colours, as bands.</summary>
     Colours,
+
+    /// <summary>Pairs of arms, one a line, as signallers who face the reader.</summary>
+    Arms,
+
+    /// <summary>Names of signal flags, one a line, as flags.</summary>
+    Flags,
+
+    /// <summary>Cells of Braille, as dots.</summary>
+    Cells,
+
+    /// <summary>Faces of dice, as dice.</summary>
+    Dice,
 }

@@ -1,63 +1,34 @@
-using System.Globalization;
+using System.Collections.Immutable;
 
 namespace HintBook.Ciphers.Making;
 
-/// <summary>Words and sentences that already give the answer. The maker writes a story around them.</summary>
+/// <summary>Sentences that already give the answer. The maker writes a story around them.</summary>
 internal static class Sentences
 {
-    private static readonly string[] Numbers = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
-
-    private static readonly (string One, string Many)[] Counted =
-    [
-        ("hive", "hives"), ("queen", "queens"), ("drone", "drones"), ("swarm", "swarms"),
-        ("comb", "combs"), ("jar", "jars"), ("frame", "frames"), ("moth", "moths"),
-        ("clover leaf", "clover leaves"), ("apple tree", "apple trees"), ("bell", "bells"), ("candle", "candles"), ("gate", "gates"), ("lantern", "lanterns"),
-    ];
-
-    private static readonly string[] ByLetter =
-    [
-        "apple alder autumn", "bees barrow bright", "clover candle comb", "dew drones dusk",
-        "evening elder east", "frames fields fern", "garden gate gold", "honey hives heather",
-        "ivy inkwell indigo", "jars june jasmine", "kettle keys kindling", "lavender lantern ladder",
-        "meadow moss moths", "nectar noon north", "orchard oaks owls", "pollen pear path",
-        "quince queens quiet", "rose rain roof", "swarms smoke stone", "thyme tools thatch",
-        "under upland umber", "violet veil valley", "wax willow wind", "xylem xebec xenon",
-        "yarrow yellow yew", "zinnia zinc zephyr",
-    ];
-
-    private static readonly string[] ByLength =
-    [
-        "a I O", "we in by", "bee wax hum", "hive comb moth", "honey swarm queen",
-        "clover garden meadow", "lantern orchard candles", "lavender blossoms", "beekeeper marigolds",
-    ];
-
-    private static readonly string[] Tails = ["in the rain", "by the old wall", "at the gate", "under the eaves", "along the lane", "before noon"];
+    // A line of a verse has this many words.
+    private const int Line = 5;
 
     public static ClueWay NumberWords { get; } = new()
     {
         Name = "number-words",
         Says = "A sentence that counts things: the frame of a letter, say.",
         Carries = Carries.Figures,
-        Make = wish =>
-        {
-            var things = wish.Choices.Shuffled(Counted);
-            var counted = wish.Figures.Select((figure, place) =>
-            {
-                var (one, many) = things[place % things.Length];
-                return $"{Numbers[figure]} {(figure == 1 ? one : many)}";
-            });
-            return Draft.Of(Sentence(string.Join(", ", counted)), "number-words");
-        },
+        IsWorded = true,
+        Make = wish => Draft.Of(
+            wish.Language.Count([.. wish.Figures], wish.Choices), "number-words", wish.Language.Tag == "en" ? [] : [wish.Language.Tag]),
     };
 
     public static ClueWay WordLengths { get; } = new()
     {
         Name = "word-lengths",
-        Says = "Words of as many letters as the figures say.",
+        Says = "Sentences whose words have as many letters as the figures say.",
         Carries = Carries.Figures,
+        IsWorded = true,
         Make = wish => wish.Answer.Contains('0', StringComparison.Ordinal)
             ? new Draft.None("No word has 0 letters. “number-words” and “resistor-colours” can say 0.")
-            : Draft.Of(Sentence(string.Join(' ', wish.Figures.Select(figure => wish.Choices.Pick(ByLength[figure - 1].Split(' '))))), "word-lengths"),
+            : Worded(wish, [.. wish.Figures.Select(figure => (Func<string, bool>)(word => word.Length == figure))]) is { } text
+                ? Draft.Of(text, "word-lengths")
+                : new Draft.None($"No sentence in this language has words of these lengths: “number-words” can say {TextPieces.Quoted(wish.Answer)}."),
     };
 
     public static ClueWay Acrostic { get; } = new()
@@ -65,36 +36,48 @@ internal static class Sentences
         Name = "acrostic",
         Says = "Lines whose first letters give the answer: the frame of a verse.",
         Carries = Carries.Letters,
-        Make = wish => Draft.Of(string.Join('\n', wish.Answer.Select(letter => $"{Capital(WordWith(letter, wish))} {wish.Choices.Pick(Tails)}")), "acrostic"),
+        IsWorded = true,
+        Make = wish =>
+        {
+            var lines = wish.Answer.Select(letter => Worded(wish, [BeginsWith(letter), .. Enumerable.Repeat(Any, Line - 1)])).ToArray();
+            return Array.IndexOf(lines, null) is >= 0 and var lacking ? NoWord(wish.Answer[lacking]) : Draft.Of(string.Join('\n', lines), "acrostic");
+        },
     };
 
     public static ClueWay FirstLetters { get; } = new()
     {
         Name = "first-letters",
-        Says = "Words whose first letters give the answer.",
+        Says = "Sentences whose words begin with the letters of the answer.",
         Carries = Carries.Letters,
-        Make = wish => Draft.Of(Sentence(string.Join(' ', wish.Answer.Select(letter => WordWith(letter, wish)))), "first-letters"),
+        IsWorded = true,
+        Make = wish => Worded(wish, [.. wish.Answer.Select(BeginsWith)]) is { } text
+            ? Draft.Of(text, "first-letters")
+            : new Draft.None($"No sentence in this language has words that begin so: “acrostic” can say {TextPieces.Quoted(wish.Answer)}."),
     };
 
     public static ClueWay Keypad { get; } = new()
     {
         Name = "keypad",
-        Says = "Words whose first letters stand on the telephone keys of the figures 2 to 9.",
+        Says = "Sentences whose words begin with letters on the telephone keys of the figures 2 to 9.",
         Carries = Carries.Figures,
+        IsWorded = true,
         Make = wish =>
         {
             if (wish.Answer.FirstOrDefault(figure => figure is '0' or '1') is not '\0' and var bare)
                 return new Draft.None($"No letter stands on the key {bare} of a telephone. “number-words” and “resistor-colours” can say every figure.");
-            var letters = wish.Figures.Select(figure => wish.Choices.Pick(WaysOfReading.Keypad.LettersOn(figure).ToCharArray()));
-            return new Draft.Text(
-                Sentence(string.Join(' ', letters.Select(letter => WordWith(letter, wish)))),
-                [new MadeStep("first-letters", []), new MadeStep("keypad", [])]);
+            return Worded(wish, [.. wish.Figures.Select(figure => BeginsWithOneOf(WaysOfReading.Keypad.LettersOn(figure)))]) is { } text
+                ? new Draft.Text(text, [new MadeStep("first-letters", []), new MadeStep("keypad", [])])
+                : new Draft.None($"No sentence in this language has words that begin so: “number-words” can say {TextPieces.Quoted(wish.Answer)}.");
         },
     };
 
-    private static string WordWith(char letter, Wish wish) => wish.Choices.Pick(ByLetter[letter - 'A'].Split(' '));
+    private static string? Worded(Wish wish, ImmutableArray<Func<string, bool>> conditions) => wish.Language.Sentences.Write(conditions, wish.Choices);
 
-    private static string Sentence(string words) => Capital(words) + ".";
+    private static Draft.None NoWord(char letter) => new($"No sentence in this language begins with {letter}. Take another language, or another way.");
 
-    private static string Capital(string words) => string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(words[0])}{words[1..]}");
+    private static Func<string, bool> BeginsWith(char letter) => word => char.ToUpperInvariant(word[0]) == letter;
+
+    private static Func<string, bool> BeginsWithOneOf(string letters) => word => letters.Contains(char.ToUpperInvariant(word[0]), StringComparison.Ordinal);
+
+    private static bool Any(string word) => word.Length > 1;
 }

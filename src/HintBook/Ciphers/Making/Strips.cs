@@ -16,6 +16,24 @@ internal static class Strips
         Make = wish => Draft.By(MorseSigns.ToSigns, [], wish.Answer, new MadeStep("morse", []), ClueLook.Signs),
     };
 
+    public static ClueWay Braille { get; } = new()
+    {
+        Name = "braille",
+        Says = "Cells of Braille, at the size in which they are embossed.",
+        Carries = Carries.Both,
+        Make = wish => new Draft.Text(BrailleCells.Of(wish.Answer), [new MadeStep("braille", [])], ClueLook.Cells),
+    };
+
+    public static ClueWay Dice { get; } = new()
+    {
+        Name = "dice",
+        Says = "Faces of dice: the figures 1 to 6.",
+        Carries = Carries.Figures,
+        Make = wish => wish.Answer.FirstOrDefault(figure => figure is < '1' or > '6') is not '\0' and var bare
+            ? new Draft.None($"No die shows {bare}. “resistor-colours” and “number-words” can say every figure.")
+            : new Draft.Text(string.Concat(wish.Figures.Select(Games.FaceOf)), [new MadeStep("dice", [])], ClueLook.Dice),
+    };
+
     public static ClueWay Resistors { get; } = new()
     {
         Name = "resistor-colours",

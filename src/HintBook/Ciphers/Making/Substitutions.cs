@@ -83,21 +83,21 @@ internal static class Substitutions
     public static ClueWay Semaphore { get; } = new()
     {
         Name = "semaphore",
-        Says = "The positions of a signaller's left and right arm.",
+        Says = "The positions of a signaller's left and right arm; drawn as signallers who face the reader.",
         Carries = Carries.Both,
-        Make = wish => Draft.Of(string.Join('\n', SemaphoreArms.For(wish.Answer)), "semaphore"),
+        Make = wish => new Draft.Text(string.Join('\n', SemaphoreArms.For(wish.Answer)), [new MadeStep("semaphore", [])], ClueLook.Arms),
     };
 
-    public static ClueWay Flags { get; } = Named("signal-flags", "The names of signal flags.");
+    public static ClueWay Flags { get; } = Named("signal-flags", "Signal flags, which have the names of the spelling alphabet.", ClueLook.Flags);
 
-    public static ClueWay Alphabet { get; } = Named("spelling-alphabet", "The words by which letters are spelt over the radio.");
+    public static ClueWay Alphabet { get; } = Named("spelling-alphabet", "The words by which letters are spelt over the radio.", ClueLook.Lines);
 
-    private static ClueWay Named(string name, string says) => new()
+    private static ClueWay Named(string name, string says, ClueLook look) => new()
     {
         Name = name,
         Says = says,
         Carries = Carries.Letters,
-        Make = wish => Draft.Of(string.Join('\n', wish.Answer.Select(Spelling.WordFor)), name),
+        Make = wish => new Draft.Text(string.Join('\n', wish.Answer.Select(Spelling.WordFor)), [new MadeStep(name, [])], look),
     };
 
     // Reading the other way round is writing: each of these names that way first among the habits of solvers.

@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Letters by their place in the English alphabet, counted from A = 1 or from A = 0.</summary>
 internal static class Alphabet
 {
-    private const string Source = "Common practice, no standard.";
+    private const string Source = "Common practice.";
 
     private static readonly WayArgument Offset = new("“a1” (A is 1) or “a0” (A is 0)", "a1", Needed: false);
 
@@ -23,6 +23,7 @@ internal static class Alphabet
                 ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the letters A to Z")
                 : ReadingResult.Of(
                     TextPieces.Letters(text).Select(letter => new Row(letter, (TextPieces.PlaceOf(letter) - 1 + first).ToString(CultureInfo.InvariantCulture))),
+                    TextPieces.Figures(text),
                     $"no letter stands in {TextPieces.Quoted(text)}"),
     };
 
@@ -37,7 +38,8 @@ internal static class Alphabet
             ? BadArgument(told)
             : TextPieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
                 ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
-                : ReadingResult.Of(
+                : Story.BesideFigures(
+                    text,
                     TextPieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
                     $"no number stands in {TextPieces.Quoted(text)}"),
     };
@@ -58,5 +60,5 @@ internal static class Alphabet
         new($"{TextPieces.Quoted(string.Join(", ", told))} is no way to count the alphabet");
 
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
-        told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0")];
+        told is ["a0"] ? [new(["a1"], "counting A as 1")] : [new(["a0"], "counting A as 0", Usual: false)];
 }

@@ -9,7 +9,7 @@ internal static class Arithmetic
 {
     // A longer number is a serial number: nobody calculates with it.
     private const int MostFigures = 18;
-    private const string Source = "Arithmetic.";
+    private const string Source = "Common practice: arithmetic.";
 
     public static Way Sum { get; } = Way.Bare(
         "sum", "The sum of all numbers.", Source, text => With(text, numbers => [Sums(numbers)]));

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
@@ -16,10 +18,12 @@ internal static class BrailleCells
     private static readonly Dictionary<string, string> Letters =
         Table.Split(' ').ToDictionary(entry => entry[1..], entry => entry[..1].ToUpperInvariant());
 
+    private static readonly Dictionary<char, string> DotsByLetter = Letters.ToDictionary(pair => pair.Value[0], pair => pair.Key);
+
     public static Way Way { get; } = Way.Bare(
         "braille",
         "Braille as letters and, after the number sign, figures: cells, or the numbers of their dots parted by spaces.",
-        "Unicode 15.0, names of U+2800 to U+28FF; letters as in liblouis, latinLetterDef6Dots.",
+        "Unicode 15.0, names of U+2800 to U+28FF; the letters of the Latin alphabet as in all Braille codes that use it.",
         Read);
 
     private static ReadingResult Read(string text)
@@ -40,14 +44,35 @@ internal static class BrailleCells
             rows.Add(new Row(written, figures ? ((char)('0' + ((letter[0] - 'A' + 1) % 10))).ToString() : letter));
         }
 
-        return ReadingResult.Of(rows, $"no Braille stands in {TextPieces.Quoted(text)}");
+        var besides = text.Any(IsCell) ? TextPieces.Words(text).Select(word => word.Value) : [];
+        return ReadingResult.Of(rows, besides, $"no Braille stands in {TextPieces.Quoted(text)}");
     }
+
+    /// <summary>Capital letters and figures as cells: before figures the number sign; behind them, where one of the letters A to J follows, a blank.</summary>
+    public static string Of(string text)
+    {
+        var (cells, figures) = (new StringBuilder(), false);
+        foreach (var symbol in text)
+        {
+            var figure = char.IsAsciiDigit(symbol);
+            if (figure != figures && (figure || symbol <= 'J'))
+                cells.Append(figure ? CellOf(NumberSign) : '\u2800');
+            figures = figure;
+            cells.Append(CellOf(DotsByLetter[figure ? (symbol == '0' ? 'J' : (char)(symbol - '1' + 'A')) : symbol]));
+        }
+
+        return cells.ToString();
+    }
+
+    /// <summary>The numbers of a cell's dots, in order: <c>125</c>.</summary>
+    public static string DotsOf(char cell) =>
+        string.Concat(Enumerable.Range(0, 8).Where(dot => ((cell >> dot) & 1) == 1).Select(dot => (char)('1' + dot)));
+
+    private static char CellOf(string dots) => (char)('\u2800' + dots.Sum(dot => 1 << (dot - '1')));
 
     private static IEnumerable<(string Written, string Dots)> Written(string text) =>
         from piece in text.Split([' ', '\t', '\n', '\r', ',', ';', '/'], StringSplitOptions.RemoveEmptyEntries)
         select (piece, piece.Replace("-", "", StringComparison.Ordinal));
-
-    private static string DotsOf(char cell) => string.Concat(Enumerable.Range(0, 8).Where(dot => ((cell >> dot) & 1) == 1).Select(dot => (char)('1' + dot)));
 
     private static bool IsCell(char symbol) => symbol is >= '\u2800' and <= '\u28FF';
 }

@@ -5,7 +5,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Letters on the keys of a telephone, by ITU-T E.161: 2 ABC to 9 WXYZ. Older telephones had no Q and no Z.</summary>
 internal static class Keypad
 {
-    private const string Source = "ITU-T E.161, as published by probsee.com/p/E.161.";
+    private const string Source = "ITU-T E.161.";
 
     private static readonly string[] Keys = ["", "", "ABC", "DEF", "GHI", "JKL", "MNO", "PQRS", "TUV", "WXYZ"];
 
@@ -22,7 +22,10 @@ internal static class Keypad
         Source,
         text => TextPieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
             ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} is on no key of a telephone")
-            : ReadingResult.Of(TextPieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)), $"no letter stands in {TextPieces.Quoted(text)}"));
+            : ReadingResult.Of(
+                TextPieces.Letters(text).Select(letter => new Row(letter, KeyOf(letter)!)),
+                TextPieces.Figures(text),
+                $"no letter stands in {TextPieces.Quoted(text)}"));
 
     public static Way FromPresses { get; } = Way.Bare(
         "keypad-presses",
@@ -30,7 +33,8 @@ internal static class Keypad
         Source,
         text => TextPieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
             ? new ReadingResult.Stuck($"no letter comes from pressing {TextPieces.Quoted(strange)}")
-            : ReadingResult.Of(TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
+            : Story.BesideFigures(
+                text, TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>The letters on a key, 2 to 9.</summary>
     public static string LettersOn(int key) => Keys[key];

@@ -18,7 +18,7 @@ internal static class MorseSigns
 
     private static readonly Dictionary<string, string> Letters = Signs.ToDictionary(pair => pair.Value, pair => pair.Key);
 
-    private const string Source = "ITU-R M.1677-1, as given alike by four published tables.";
+    private const string Source = "ITU-R M.1677-1.";
 
     public static Way FromSigns { get; } = Way.Bare(
         "morse",

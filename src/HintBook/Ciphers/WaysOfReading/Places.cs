@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Letters and words by where they stand in words and lines.</summary>
 internal static class Places
 {
-    private const string Source = "The acrostic is as old as writing; no source for the rest: reading off.";
+    private const string Source = "Common practice: reading off.";
 
     private static readonly WayArgument Place = new("a number from 1 to 99", "3");
 
@@ -51,7 +51,7 @@ internal static class Places
     {
         Name = "coordinates",
         Says = "Letters by line, word and letter, each counted from 1: “{ coordinates: [ 2-3-1 ] }”; words by line and word: “2-3”.",
-        Source = "The book cipher: common practice, no source.",
+        Source = "Common practice: the book cipher.",
         Told = new("places such as “2-3-1” for line, word and letter", "[ 2-3-1, 1-4-2 ]"),
         Read = (text, told) =>
         {
@@ -83,12 +83,12 @@ internal static class Places
             : ReadingResult.Of(rows.Select(row => new Row(row.whole, row.piece!.ToUpperInvariant())), $"the text has no {what}");
     }
 
-    private static ReadingResult Last(IEnumerable<string> wholes) => ReadingResult.Of(
-        from whole in wholes
-        let last = TextPieces.Letters(whole).LastOrDefault()
-        where last is not null
-        select new Row(whole, last.ToUpperInvariant()),
-        "the text has no letter");
+    private static ReadingResult Last(IEnumerable<string> wholes)
+    {
+        var rows = wholes.Select(whole => (whole, last: TextPieces.Letters(whole).LastOrDefault())).ToLookup(row => row.last is not null);
+        return ReadingResult.Of(
+            rows[true].Select(row => new Row(row.whole, row.last!.ToUpperInvariant())), rows[false].Select(row => row.whole), "the text has no letter");
+    }
 
     private static ReadingResult At(ImmutableArray<string> told, Func<int, ReadingResult> read) => told switch
     {

@@ -8,7 +8,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// </summary>
 internal static class Polybius
 {
-    private const string Source = "The square as in the codewars handbook (I and J share); other pairs are in use, so that it must be stated.";
+    private const string Source = "Common practice after Polybius: I and J share a cell in most books. Other pairs are in use, so that it must be stated.";
 
     private static readonly WayArgument Grid = new("the pair of letters that shares a cell, “I/J”, “C/K” or the like, or 25 letters", "I/J");
 
@@ -37,7 +37,8 @@ internal static class Polybius
         var figures = string.Concat(TextPieces.Figures(text));
         if (figures.Length % 2 != 0 || figures.Any(figure => figure is < '1' or > '5'))
             return new ReadingResult.Stuck($"{TextPieces.Quoted(text)} isn't made of pairs of the figures 1 to 5");
-        return ReadingResult.Of(
+        return Story.BesideFigures(
+            text,
             figures.Chunk(2).Select(pair => new Row(new string(pair), grid[CellOf(pair[0] - '1', pair[1] - '1', columnFirst)][..1])),
             $"no figure stands in {TextPieces.Quoted(text)}");
     }

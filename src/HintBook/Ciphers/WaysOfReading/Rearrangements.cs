@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>The same symbols in another order.</summary>
 internal static class Rearrangements
 {
-    private const string Source = "No source: putting in order.";
+    private const string Source = "Common practice: putting in order.";
 
     private static readonly Comparison<string> BySize = (left, right) =>
         IsNumber(left) && IsNumber(right) && left.TrimStart('0').Length != right.TrimStart('0').Length
@@ -35,7 +35,7 @@ internal static class Rearrangements
     {
         Name = "arrange",
         Says = "In the order of a key: with “{ arrange: 312 }” the third symbol comes first, then the first, then the second; a word orders by its letters.",
-        Source = "Columnar transposition takes columns in the order of a key's letters; common practice, no source.",
+        Source = "Common practice: columnar transposition takes columns in the order of a key's letters.",
         Told = new("a key of as many figures, numbers or letters as there are pieces", "312"),
         Conventions = told => KeyIn(told) is { } key && !Inverse(key).SequenceEqual(key)
             ? [new([.. Inverse(key).Select(place => (place + 1).ToString(CultureInfo.InvariantCulture))], "taking the key as where each symbol goes")]

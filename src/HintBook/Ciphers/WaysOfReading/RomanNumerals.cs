@@ -5,11 +5,11 @@ namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>
 /// Roman numerals from 1 to 3999 in their usual form: at most three of I, X, C, M in a row, one of V, L, D, and only IV, IX,
-/// XL, XC, CD and CM subtract. What is written otherwise (IIII on a clock, IC) is no numeral here.
+/// XL, XC, CD and CM subtract. At the end IIII is read as well, as it stands on clocks. What is written otherwise (IC, VV) is no numeral here.
 /// </summary>
 internal static class RomanNumerals
 {
-    private const string Source = "The usual rules, as taught; checked for 1 to 3999 against brute force, and Unicode's numeric values of U+2160 to U+216F.";
+    private const string Source = "Common practice: the rules as they are taught; Unicode 15.0 for the numeric values of U+2160 to U+216F.";
 
     private static readonly (string Sign, int Value)[] Signs =
     [
@@ -25,6 +25,7 @@ internal static class RomanNumerals
             let value = Value(word.Value)
             where value is not null
             select new Row(word.Value, value.Value.ToString(CultureInfo.InvariantCulture)),
+            TextPieces.Words(text).Select(word => word.Value).Where(LooksLikeOne),
             $"no Roman numeral in capitals stands in {TextPieces.Quoted(text)}"));
 
     public static Way FromFigures { get; } = Way.Bare(
@@ -53,9 +54,11 @@ internal static class RomanNumerals
         return numeral.ToString();
     }
 
-    /// <summary>A numeral's value; null if it isn't one in its usual form.</summary>
+    /// <summary>A numeral's value; null if it isn't one in its usual form or that of clocks.</summary>
     public static int? Value(string numeral)
     {
+        if (numeral.EndsWith("IIII", StringComparison.Ordinal))
+            numeral = numeral.EndsWith("VIIII", StringComparison.Ordinal) ? $"{numeral[..^5]}IX" : $"{numeral[..^4]}IV";
         if (numeral is [>= '\u2160' and <= '\u216F'])
             return (int)char.GetNumericValue(numeral[0]);
         // MMMDCCCLXXXVIII is the longest.
@@ -70,6 +73,10 @@ internal static class RomanNumerals
 
         return at == numeral.Length && Written(value) == numeral ? value : null;
     }
+
+    // A word in capitals of nothing but these letters that is no numeral: a solver would stumble over it.
+    private static bool LooksLikeOne(string word) =>
+        word.Length > 1 && word.All(letter => "IVXLCDM".Contains(letter, StringComparison.Ordinal)) && Value(word) is null;
 
     private static string? Written(string figures) =>
         int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? Written(number) : null;

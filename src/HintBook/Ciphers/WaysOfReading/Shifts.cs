@@ -11,7 +11,7 @@ internal static class Shifts
     {
         Name = "caesar",
         Says = "Takes each letter back by the stated number: with “{ caesar: 3 }” D is read as A.",
-        Source = "After Suetonius, who says that it was 3; checked with the program caesar of the bsdgames.",
+        Source = "Common practice, after Suetonius, who says that Caesar took 3.",
         Told = new("a whole number from -25 to 25", "3"),
         Conventions = told => ShiftIn(told) is { } shift ? [new([(-shift).ToString(CultureInfo.InvariantCulture)], "shifting the other way")] : [],
         Read = (text, told) => ShiftIn(told) is { } shift
@@ -23,7 +23,7 @@ internal static class Shifts
     {
         Name = "vigenere",
         Says = "Takes each letter back by the next letter of the key (A by none, B by one), the key again and again.",
-        Source = "Vigenère's square, with the example of cs.odu.edu/~cmorris.",
+        Source = "Common practice: Vigenère's square.",
         Told = new("a key of the letters A to Z", "LEMON"),
         Conventions = told => told is [var key] && IsKey(key) ? [new([Inverse(key)], "writing with the key instead of reading with it")] : [],
         Read = (text, told) => told is [var key] && IsKey(key)

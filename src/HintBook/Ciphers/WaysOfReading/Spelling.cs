@@ -19,14 +19,14 @@ internal static class Spelling
     public static Way Alphabet { get; } = Way.Bare(
         "spelling-alphabet",
         "Alfa, Bravo, Charlie and so on, as letters.",
-        "UK CAA, SERA.14020, table S14-2; the spellings alpha, juliet, whisky and xray are taken too.",
-        text => ReadingResult.Of(Words.In(text), $"no word of the spelling alphabet stands in {TextPieces.Quoted(text)}"));
+        "SERA.14020 of the European rules of the air, table S14-2; the spellings alpha, juliet, whisky and xray are taken too.",
+        text => Words.Read(text, $"no word of the spelling alphabet stands in {TextPieces.Quoted(text)}"));
 
     public static Way Flags { get; } = Way.Bare(
         "signal-flags",
         "Signal flags by their names (Alfa, Bravo, …), as letters.",
         "The flags of the International Code of Signals have the names of the spelling alphabet; from memory.",
-        text => ReadingResult.Of(Words.In(text), $"no name of a signal flag stands in {TextPieces.Quoted(text)}")) with
+        text => Words.Read(text, $"no name of a signal flag stands in {TextPieces.Quoted(text)}")) with
     {
         // It gives what the spelling alphabet gives, so a solver would name that one.
         StandsAlone = false,

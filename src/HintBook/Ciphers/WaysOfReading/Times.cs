@@ -6,7 +6,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Times of day and dates.</summary>
 internal static partial class Times
 {
-    private const string Source = "Common practice; RFC 3339 for dates and times written with hyphens and colons.";
+    private const string Source = "RFC 3339 for dates and times that are written with hyphens and colons; common practice for the rest.";
 
     private const string MonthNames = "January|February|March|April|May|June|July|August|September|October|November|December";
 
@@ -15,10 +15,10 @@ internal static partial class Times
 
     public static Way To24 { get; } = Way.Bare(
         "24-hour",
-        "Times such as “3:30 pm” as four figures: 1530.",
+        "Times such as “3:30 pm”, “15h30” or “half past three in the afternoon” as four figures: 1530.",
         Source,
         text => ReadingResult.Of(
-            In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
+            ClockTimes.In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
             $"no time stands in {TextPieces.Quoted(text)}"));
 
     public static Way To12 { get; } = Way.Bare(
@@ -26,7 +26,7 @@ internal static partial class Times
         "Times such as “15:30” as a clock shows them: 330.",
         Source,
         text => ReadingResult.Of(
-            In(text).Select(time => new Row(time.Written, $"{(time.Hour + 11) % 12 + 1}{time.Minute:00}")),
+            ClockTimes.In(text).Select(time => new Row(time.Written, $"{time.HourOnClock}{time.Minute:00}")),
             $"no time stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Dates in the form that is stated by letters: <c>ddmm</c>, <c>mmddyy</c>, <c>yyyy</c>; one letter leaves the nought out.</summary>
@@ -79,22 +79,9 @@ internal static partial class Times
 
     private static string Swapped(string form) => string.Concat(form.Select(letter => letter switch { 'd' => 'm', 'm' => 'd', _ => letter }));
 
-    private static IEnumerable<(string Written, int Hour, int Minute)> In(string text) =>
-        from match in Time().Matches(text)
-        let half = match.Groups["half"].Value.ToLowerInvariant()
-        let hour = Number(match, "hour")
-        let minute = match.Groups["minute"].Success ? Number(match, "minute") : 0
-        where (match.Groups["minute"].Success || half.Length > 0) && hour <= 23 && minute <= 59 && (half.Length == 0 || hour is >= 1 and <= 12)
-        select (match.Value.Trim(), half switch { "" => hour, "a" => hour % 12, _ => (hour % 12) + 12 }, minute);
-
     private static string Figures(int number, int least) => number.ToString(CultureInfo.InvariantCulture).PadLeft(least, '0');
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
-
-    [GeneratedRegex(
-        @"(?<![0-9:.])(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9]{2}))?(?![0-9])(?:\s?(?<half>[ap])\.?m\b\.?)?",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Time();
 
     [GeneratedRegex("^(?:d{1,2}|m{1,2}|yyyy|yy)+$")]
     private static partial Regex Form();

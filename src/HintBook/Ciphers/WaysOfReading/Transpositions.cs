@@ -10,7 +10,7 @@ internal static class Transpositions
     {
         Name = "rail-fence",
         Says = "Reads along a zigzag of as many rails as stated, into which the text was written rail by rail.",
-        Source = "Common practice, no source; the worked example in the test was made by hand.",
+        Source = "Common practice.",
         Told = new("a whole number of rails from 2 to 99", "3"),
         Read = (text, told) => told is [var one] && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var rails) && rails is >= 2 and <= 99
             ? Along(text, rails)
@@ -26,7 +26,7 @@ internal static class Transpositions
         Name = "turning-grille",
         Says = "Letters of a square block through the holes of a mask that is turned three times: "
             + "“{ turning-grille: [ clockwise, 1-1, 1-3 ] }” (row and column of each hole, from 1), or “anticlockwise”.",
-        Source = "The 6 × 6 example of everything2, “Turning grill transposition cipher”.",
+        Source = "Common practice: the turning grille of Fleissner and others.",
         Told = new("“clockwise” or “anticlockwise”, and the row and column of each hole", "[ clockwise, 1-1, 1-3 ]"),
         Conventions = told => told is [var way, ..]
             ? [new([way == "clockwise" ? "anticlockwise" : "clockwise", .. told[1..]], "turning the grille the other way")]
@@ -41,10 +41,18 @@ internal static class Transpositions
     {
         Name = "stencil",
         Says = "Letters of a block through the holes of a mask: “{ stencil: [ 1-1, 2-3 ] }” (row and column of each hole, from 1).",
-        Source = "Cardan's grille of 1550, as told by absoluteastronomy.",
+        Source = "Common practice, after Cardan's grille of 1550.",
         Told = new("the row and column of each hole", "[ 1-1, 2-3 ]"),
         Read = (text, told) => Through(text, clockwise: true, turns: 1, told),
     };
+
+    /// <summary>The block and its mask, for a step that lays one on; null for any other.</summary>
+    public static MaskedBlock? BlockOf(string way, string text, ImmutableArray<string> told) =>
+        way != Stencil.Name && way != TurningGrille.Name
+            ? null
+            : new(
+                [.. TextPieces.Lines(text).Select(line => TextPieces.Set(line).ToImmutableArray())],
+                [.. told.Select(Hole).OfType<(int, int)>()]);
 
     private static ReadingResult Along(string text, int rails)
     {

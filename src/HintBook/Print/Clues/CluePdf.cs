@@ -43,6 +43,12 @@ internal static class CluePdf
             case DrawnLine line:
                 graphics.DrawLine(pen, line.X1, line.Y1, line.X2, line.Y2);
                 break;
+            case DrawnShape shape:
+                graphics.DrawPolygon(new XSolidBrush(ColourOf(shape.Fill)), [.. shape.Corners.Select(at => new XPoint(at.X, at.Y))], XFillMode.Winding);
+                break;
+            case DrawnDisc disc:
+                graphics.DrawEllipse(new XSolidBrush(ColourOf(disc.Fill)), disc.X - disc.Radius, disc.Y - disc.Radius, 2 * disc.Radius, 2 * disc.Radius);
+                break;
             case DrawnRing ring:
                 graphics.DrawEllipse(pen, ring.X - ring.Radius, ring.Y - ring.Radius, 2 * ring.Radius, 2 * ring.Radius);
                 break;

@@ -31,7 +31,7 @@ internal static class ClueSheets
         ImmutableArray<Drawn> things = [.. piece.Things.Select(thing => Moved(thing, at.X, at.Y))];
         var sheet = new Sheet("", size,
         [
-            .. Frame(size, $"Clue: {clue.Way}", "Cut along the frame, or copy what stands in it."),
+            .. Frame(size, $"Clue: {clue.Way}", $"Cut along the frame, or copy what stands in it.{About(clue.Look)}"),
             .. Corners(new Rect(at.X, at.Y, piece.Width, piece.Height)),
             .. things,
         ]);
@@ -69,8 +69,31 @@ internal static class ClueSheets
         ClueLook.Block => Block(clue.Text.Split('\n')),
         ClueLook.Signs => Signs(clue.Text, room),
         ClueLook.Colours => Colours(clue.Text.Split(", "), room),
+        ClueLook.Arms => Rows([.. clue.Text.Split('\n').Select(Signaller.With)], Signaller.Width, Signaller.Height, room),
+        ClueLook.Flags => Rows([.. clue.Text.Split('\n').Select(name => SignalFlag.Of(name[0]))], SignalFlag.Width, SignalFlag.Height, room),
+        ClueLook.Cells => Rows([.. clue.Text.Select(BrailleCell.Of)], BrailleCell.Width, BrailleCell.Height, room),
+        ClueLook.Dice => Rows([.. clue.Text.Select(Die.Of)], Die.Width, Die.Width, room),
         _ => Lines(clue.Text, room),
     };
+
+    private static string About(ClueLook look) => look switch
+    {
+        ClueLook.Arms => " The signallers face the reader.",
+        ClueLook.Flags => " The mast is at the left of each flag.",
+        _ => "",
+    };
+
+    // Things of one size, line by line.
+    private static (double, double, IEnumerable<Drawn>) Rows(ImmutableArray<ImmutableArray<Drawn>> things, double width, double height, double room)
+    {
+        const double inside = 6;
+        var across = Math.Max(1, Math.Min(things.Length, (int)((room - (2 * inside)) / width)));
+        var down = (things.Length + across - 1) / across;
+        var (wide, high) = ((across * width) + (2 * inside), (down * height) + (2 * inside));
+        var placed = things.Index().SelectMany(one =>
+            one.Item.Select(thing => Moved(thing, inside + (one.Index % across * width), inside + (one.Index / across * height))));
+        return (wide, high, [new DrawnBox(new Rect(0, 0, wide, high), null, "edge"), .. placed]);
+    }
 
     private static (double, double, IEnumerable<Drawn>) Block(string[] lines)
     {
@@ -111,7 +134,7 @@ internal static class ClueSheets
     {
         const double band = 12;
         var each = Math.Min(band, room / words.Length);
-        var bands = words.Select((word, place) => new DrawnBox(new Rect(place * each, 0, each, 2 * band), ColourOf(word), "band"));
+        var bands = words.Select((word, place) => new DrawnBox(new Rect(place * each, 0, each, 2 * band), Inks.Of(word), "band"));
         return (words.Length * each, 2 * band, [.. bands, new DrawnBox(new Rect(0, 0, words.Length * each, 2 * band), null, "edge")]);
     }
 
@@ -161,21 +184,8 @@ internal static class ClueSheets
         DrawnBox box => box with { Place = box.Place with { X = box.Place.X + x, Y = box.Place.Y + y } },
         DrawnLine line => new DrawnLine(line.X1 + x, line.Y1 + y, line.X2 + x, line.Y2 + y),
         DrawnRing ring => ring with { X = ring.X + x, Y = ring.Y + y },
+        DrawnShape shape => shape with { Corners = [.. shape.Corners.Select(at => (at.X + x, at.Y + y))] },
+        DrawnDisc disc => disc with { X = disc.X + x, Y = disc.Y + y },
         _ => thing,
-    };
-
-    // Colours that stay apart on a common printer (chosen by eye, no source).
-    private static string ColourOf(string word) => word switch
-    {
-        "black" => "1a1a1a",
-        "brown" => "7a4a21",
-        "red" => "cc2222",
-        "orange" => "f08a1d",
-        "yellow" => "f5d90a",
-        "green" => "2e8b3d",
-        "blue" => "2456b0",
-        "violet" => "7d3c98",
-        "grey" => "8c8c8c",
-        _ => "ffffff",
     };
 }

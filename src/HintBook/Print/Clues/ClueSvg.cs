@@ -54,6 +54,13 @@ internal static class ClueSvg
             case DrawnLine line:
                 Element(xml, "line", [("x1", Mm(line.X1)), ("y1", Mm(line.Y1)), ("x2", Mm(line.X2)), ("y2", Mm(line.Y2)), .. stroke]);
                 break;
+            case DrawnShape shape:
+                var corners = string.Join(' ', shape.Corners.Select(at => $"{Mm(at.X)},{Mm(at.Y)}"));
+                Element(xml, "polygon", ("class", shape.Is), ("points", corners), ("fill", $"#{shape.Fill}"));
+                break;
+            case DrawnDisc disc:
+                Element(xml, "circle", ("class", disc.Is), ("cx", Mm(disc.X)), ("cy", Mm(disc.Y)), ("r", Mm(disc.Radius)), ("fill", $"#{disc.Fill}"));
+                break;
             case DrawnRing ring:
                 Element(xml, "circle", [("cx", Mm(ring.X)), ("cy", Mm(ring.Y)), ("r", Mm(ring.Radius)), .. stroke]);
                 break;

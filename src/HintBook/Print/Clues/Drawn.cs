@@ -27,6 +27,20 @@ internal sealed record DrawnLine(double X1, double Y1, double X2, double Y2) : D
 /// <summary>A thin circle.</summary>
 internal sealed record DrawnRing(double X, double Y, double Radius) : Drawn;
 
+/// <summary>A filled area with straight sides.</summary>
+/// <param name="Corners">Its corners in order.</param>
+/// <param name="Fill">Its colour as six hexadecimal figures.</param>
+/// <param name="Is">What it is for: <c>arm</c>, <c>flag</c> or <c>body</c>.</param>
+internal sealed record DrawnShape(ImmutableArray<(double X, double Y)> Corners, string Fill, string Is) : Drawn;
+
+/// <summary>A filled circle.</summary>
+/// <param name="X">Its middle.</param>
+/// <param name="Y">Its middle.</param>
+/// <param name="Radius">Its radius.</param>
+/// <param name="Fill">Its colour as six hexadecimal figures.</param>
+/// <param name="Is">What it is for: <c>dot</c>, <c>blank</c>, <c>point</c>, <c>head</c> or <c>flag</c>.</param>
+internal sealed record DrawnDisc(double X, double Y, double Radius, string Fill, string Is) : Drawn;
+
 /// <summary>A sheet to be printed.</summary>
 /// <param name="Name">What tells it from the others: empty for the clue, <c>overlay</c> for the mask.</param>
 /// <param name="Size">The paper.</param>

@@ -235,6 +235,7 @@ internal static partial class BookShapes
             new("lock", Lock, "The lock that it is set on: wheels, or a part of the box."),
             new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
+            new("skip", new ListShape(OneLine, "[ and, the ]"), "Words of the clue that don't count: no way has to read them."),
             new(
                 "ruled-out",
                 new NamedShape(OneLine, Text, "{ \"3715\": the arrow points right }"),
