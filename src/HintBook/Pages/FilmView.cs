@@ -12,16 +12,16 @@ internal static class FilmView
     /// The part of the film that shows a stage, as a media fragment (W3C Media Fragments URI 1.0, section 4.2.1: normal play time in
     /// seconds).
     /// </summary>
-    public static ScriptObject? OfClip(Clip? clip, LanguageSite site)
+    public static ScriptObject? OfClip(Stage stage, LanguageSite site)
     {
-        if (clip is null || site.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
+        if (stage.Clip is not { } clip || site.Plan.Films.GetValueOrDefault(clip.File.Value) is not { } film)
             return null;
         return View.Of(
             ("src", PartOf(site.From(film.Path), clip.From, clip.To)),
             ("captions", Captions(film, site)),
             ("says", clip.To is { } to
-                ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
-                : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)))));
+                ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)), ("title", stage.Title.Value))
+                : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)), ("title", stage.Title.Value))));
     }
 
     /// <summary>What is said in a film, by language; the page's own language comes first and is shown from the start.</summary>

@@ -74,7 +74,8 @@ public static class Reader
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
             Welcome = keys.Prose("welcome"),
-            Care = keys.Prose("care"),
+            Care = keys.Care(),
+            CareTopics = keys.CareTopics(),
             Html = keys.Flag("html"),
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
@@ -85,6 +86,7 @@ public static class Reader
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));
+        findings.AddRange(CautionFindings.OnlyAtAStage(book));
         if (!findings.Exists(finding => finding.IsError))
             findings.AddRange(UnusedFiles.In(folder, book));
         return book;

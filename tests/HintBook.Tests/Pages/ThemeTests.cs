@@ -181,9 +181,9 @@ public class ThemeTests
     {
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"];
 
-        Assert.Contains("15 cm (6 in)", words.TextOf(CautionKind.Magnets), StringComparison.Ordinal);
-        Assert.Contains("within two hours", words.TextOf(CautionKind.ButtonCell), StringComparison.Ordinal);
-        Assert.Contains("licensed electrician", words.TextOf(CautionKind.Mains), StringComparison.Ordinal);
+        Assert.Contains("15\u00A0cm (6\u00A0in)", words.TextOf(CautionKind.Magnets), StringComparison.Ordinal);
+        Assert.Contains("within 2 hours", words.TextOf(CautionKind.ButtonCell), StringComparison.Ordinal);
+        Assert.Contains("licensed person", words.TextOf(CautionKind.Mains), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -210,6 +210,7 @@ public class ThemeTests
             "reset_p", "reset_thing", "reset_replace", "reset_take", "reset_again",
             "card_", "map_", "working_", "care_", "shelf", "language_name", "mail_", "where_as_it_came", "where_moved", "where_position",
             "where_out_of_sight", "where_in_hand", "where_not_in_hand", "moved",
+            "list_comma", "list_and", "list_or",
         ];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 

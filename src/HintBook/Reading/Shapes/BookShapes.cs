@@ -44,13 +44,25 @@ internal static partial class BookShapes
 
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
+    private static readonly NumberShape ChildsAge = new(Cautions.LeastAge, Cautions.MostAge, Whole: true);
+
     private static readonly ListShape CautionList = new(new EitherShape(
         Word: CautionKinds,
         Keys: new FieldsShape("a caution with “kind” and “note”",
         [
             new("kind", CautionKinds, "Which danger.", Required: true),
             new("note", Text, "What you want to add, in your own words."),
+            new("under", ChildsAge, "The age below which it is for no child; the strictest of the book stands everywhere."),
         ])), "[ heavy, glass ]");
+
+    private static readonly EitherShape Care = new(
+        Word: Text,
+        Keys: new FieldsShape("“text” or a thing to look after",
+        [
+            new("text", Text, "How an owner looks after the box, in Markdown."),
+            .. CareTopic.All.Select(topic => new Field(
+                topic.Name, Text, $"Your words on it, in Markdown, {(topic.Instead ? "in place of the usual ones" : "before the usual ones")}.")),
+        ]));
 
     private static readonly EitherShape Condition = new(
         Word: Name,
@@ -180,7 +192,7 @@ internal static partial class BookShapes
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
-        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
         new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with “positions”",
@@ -265,7 +277,7 @@ internal static partial class BookShapes
     [
         new("title", Text, "What the box is called.", Required: true),
         new("welcome", Text, "A few words for the front page, in Markdown."),
-        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
         new("cautions", CautionList, "The dangers of the whole box; only your notes are taken."),
         new("photo", PhotoOrPhotos, "The closed box, with its words in this language."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere in this language, and why."),
