@@ -15,7 +15,7 @@ internal static class CautionSigns
     public const double Line = 2;
 
     /// <summary>The general sign of caution, a triangle with an exclamation mark.</summary>
-    public const string General = "M12 3 L22.2 20.6 L1.8 20.6 Z M12 9.5 L12 14.5 M12 17.2 L12 17.8";
+    public const string General = "M12 3 L22.2 20.6 L1.8 20.6 Z M12 10 L12 13.6 M12 17.2 L12 17.4";
 
     // How far from its ends a quarter of a circle of radius 1 has its control points: 4/3 (√2 − 1).
     private const double Quarter = 0.5523;

@@ -168,6 +168,18 @@ public class ThemeTests
         Assert.Empty(Theme.BuiltIn(Theme.Default).Theme.WordsIn(A.Value("en-GB")).Findings.All);
 
     [Fact]
+    public void A_list_of_words_that_was_copied_before_may_still_name_the_page_in_its_title()
+    {
+        var words = Parlour["words.en.yaml"].Replace("title_stage: \"Step", "title_stage: \"Help {page}", StringComparison.Ordinal);
+        var plan = Sites.Everything();
+        var (theme, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", words));
+        var page = Sites.Texts(Site.Build(plan, theme).Site.Files)[plan.Addresses.PageOf("lid")];
+
+        Assert.Empty(findings.All);
+        Assert.Equal($"Help {plan.Addresses.Names["lid"][0]} · A box", Sites.Parse(page).Title);
+    }
+
+    [Fact]
     public void Every_danger_has_a_name_and_a_text()
     {
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"];
