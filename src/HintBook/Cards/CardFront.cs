@@ -30,6 +30,7 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     private static readonly (double, int)[] MakerSizes = [(3.0, 1), (2.5, 1), (2.2, 2)];
     private static readonly (double, int)[] RulesSizes = [(2.0, 3)];
     private static readonly (double, int)[] MoreSizes = [(2.1, 2)];
+    private static readonly double[] TogetherSizes = [2.3, 2.1];
     private const double Gap = 0.5;
 
     // Between the maker's name and the sign.
@@ -123,8 +124,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
             OneToALine(ordered, Noted, 2.6),
             OneToALine(ordered, Noted, 2.3),
             OneToALine(bare, caution => words.Cautions[caution.Kind], 2.45),
-            .. new[] { 2.3, 2.1 }.Where(_ => Fits(signs)).Select(size => Together(null, signs, size)),
-            .. new[] { 2.3, 2.1 }.Select(size => Together(CautionSigns.General, [], size)),
+            .. TogetherSizes.Where(_ => Fits(signs)).Select(size => Together(null, signs, size)),
+            .. TogetherSizes.Select(size => Together(CautionSigns.General, [], size)),
         ];
         if (Array.Find(ways, way => way.Height <= room) is { } shown)
             return (shown, 0);

@@ -1,5 +1,5 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
-using HintBook.Books;
 using HintBook.Pages;
 using HintBook.Tests.Books;
 
@@ -33,7 +33,7 @@ public partial class StyleTests
     public void The_poster_of_a_film_leaves_its_middle_to_the_browser(string theme) =>
         Assert.All(
             Move().Matches(Theme.TextsOf(theme)["film.svg"]),
-            move => Assert.False(double.Parse(move.Groups["x"].Value, System.Globalization.CultureInfo.InvariantCulture) is > 2 and < 14, move.Value));
+            move => Assert.False(double.Parse(move.Groups["x"].Value, CultureInfo.InvariantCulture) is > 2 and < 14, move.Value));
 
     [Fact]
     public void Each_film_on_the_solution_page_has_a_title_of_its_own()
