@@ -67,6 +67,9 @@ public sealed record Book
     /// <summary>How an owner looks after the box, in Markdown.</summary>
     public Prose? Care { get; init; }
 
+    /// <summary>The author's words on one thing of the care page, in Markdown, by <see cref="CareTopic.Name"/>.</summary>
+    public ImmutableSortedDictionary<string, Prose> CareTopics { get; init; } = ImmutableSortedDictionary<string, Prose>.Empty;
+
     /// <summary>Whether HTML in the Markdown is HTML, instead of being shown as it is written.</summary>
     public bool Html { get; init; }
 

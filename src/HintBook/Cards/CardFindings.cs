@@ -102,7 +102,7 @@ internal static class CardFindings
     public static Finding LeftOutCautions(Span at, int leftOut) => CautionsLeftOut.At(
         at,
         $"A card has no room for all cautions: {Words.Count(leftOut, "caution is", "cautions are")} left to the page at its address.",
-        "Shorten the title or the maker's name, which take their lines, or write a danger that is met in one stage only into that stage. "
+        "Shorten the title or the maker's name, which take their lines, or write a danger that hurts in one stage only into that stage. "
             + "Shorter notes make no room: notes are left out before any caution is.");
 
     private const string Shorten = "Shorten the address of the book, with which that of every card begins, for example by a shorter folder name: "

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using HintBook.Books;
 using HintBook.Cards.Typesetting;
 using HintBook.Pages;
@@ -26,6 +27,9 @@ public sealed record CardWords
     /// <summary>One short sentence for each danger.</summary>
     public required ImmutableSortedDictionary<CautionKind, string> Cautions { get; init; }
 
+    /// <summary>For whom the box is not; <c>{age}</c> is the age, in years, below which it is for no child.</summary>
+    public required string Age { get; init; }
+
     /// <summary>The head of the maker's own sheets.</summary>
     public required string WhichCard { get; init; }
 
@@ -46,7 +50,7 @@ public sealed record CardWords
 
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
-        [Stuck, Scan, MoreCautions, LocalRules, Proof, .. Cautions.Values, WhichCard, KeepThisSheet, Card, Stage, Id];
+        [Stuck, Scan, MoreCautions, LocalRules, Proof, .. Cautions.Values, Age, WhichCard, KeepThisSheet, Card, Stage, Id];
 
     /// <summary>
     /// The words of a theme that are for cards, those in letters that the fonts lack in the other words given: a card in another
@@ -65,6 +69,18 @@ public sealed record CardWords
         return Of(words with { Entries = printable }) with { Replaced = replaced };
     }
 
+    /// <summary>The same words for one book: the age that its maker gives stands with what a child can choke on, else with its worst danger.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="worst">Its worst danger, or null where it has none.</param>
+    internal CardWords For(Book book, CautionKind? worst)
+    {
+        if (Books.Cautions.AgeOf(book) is not { } age || worst is not { } danger)
+            return this;
+        var told = book.Cautions.Any(caution => caution.Kind == CautionKind.SmallParts) ? CautionKind.SmallParts : danger;
+        var sentence = Age.Replace("{age}", age.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+        return this with { Cautions = Cautions.SetItem(told, $"{Cautions[told]} {sentence}") };
+    }
+
     /// <summary>The words of a theme that are for cards: those whose keys begin with <c>card_</c>.</summary>
     public static CardWords Of(ThemeWords words) => new()
     {
@@ -74,6 +90,7 @@ public sealed record CardWords
         LocalRules = words["card_local_rules"],
         Proof = words["card_proof"],
         Cautions = Enum.GetValues<CautionKind>().ToImmutableSortedDictionary(kind => kind, words.CardTextOf),
+        Age = words["card_age"],
         WhichCard = words["card_sheet"],
         KeepThisSheet = words["card_sheet_note"],
         Card = words["card_sheet_card"],

@@ -1,5 +1,6 @@
 using HintBook.Cards.Codes;
 using HintBook.Cards.Typesetting;
+using HintBook.Pages;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
@@ -8,11 +9,6 @@ namespace HintBook.Cards;
 /// <summary>Puts a laid-out page into a PDF, in millimetres, as vectors only.</summary>
 internal static class PdfDrawing
 {
-    // The exclamation mark is cut out of the triangle; measures in parts of the sign's width and height.
-    private static readonly (double X, double Y)[] Triangle = [(0.5, 0.0), (1.0, 1.0), (0.0, 1.0)];
-    private static readonly (double X, double Y)[] Stroke = [(0.445, 0.36), (0.555, 0.36), (0.535, 0.70), (0.465, 0.70)];
-    private static readonly (double X, double Y)[] Dot = [(0.45, 0.78), (0.55, 0.78), (0.55, 0.88), (0.45, 0.88)];
-
     public static void Add(PdfDocument document, PrintedPage page)
     {
         var sheet = document.AddPage();
@@ -38,7 +34,7 @@ internal static class PdfDrawing
                 graphics.DrawLine(new XPen(Colour(line.Tone), PrintedLine.Thickness), line.X1, line.Y1, line.X2, line.Y2);
                 break;
             case PrintedSign sign:
-                graphics.DrawPath(Brush(Tone.Warning), Outline(sign.Place, Triangle, Stroke, Dot));
+                graphics.DrawPath(SignPen(sign.Place.Width), Strokes(sign));
                 break;
             case PrintedCode code:
                 graphics.DrawPath(Brush(Tone.Ink), Outline(code));
@@ -55,11 +51,22 @@ internal static class PdfDrawing
         return path;
     }
 
-    private static XGraphicsPath Outline(Rect place, params (double X, double Y)[][] loops)
+    private static XPen SignPen(double side) => new(Colour(Tone.Warning), CautionSigns.Line / CautionSigns.Side * side)
     {
-        var path = new XGraphicsPath { FillMode = XFillMode.Alternate };
-        foreach (var loop in loops)
-            path.AddPolygon([.. loop.Select(corner => new XPoint(place.X + (corner.X * place.Width), place.Y + (corner.Y * place.Height)))]);
+        LineCap = XLineCap.Round,
+        LineJoin = XLineJoin.Round,
+    };
+
+    private static XGraphicsPath Strokes(PrintedSign sign)
+    {
+        var path = new XGraphicsPath();
+        var scale = sign.Place.Width / CautionSigns.Side;
+        foreach (var line in SignLines.In(sign.Sign))
+        {
+            path.StartFigure();
+            path.AddLines([.. line.Select(point => new XPoint(sign.Place.X + (point.X * scale), sign.Place.Y + (point.Y * scale)))]);
+        }
+
         return path;
     }
 

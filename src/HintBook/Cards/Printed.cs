@@ -46,9 +46,10 @@ internal sealed record PrintedLine(double X1, double Y1, double X2, double Y2, T
     public const double Thickness = 0.09;
 }
 
-/// <summary>The general sign of caution: a triangle with an exclamation mark, drawn by us.</summary>
-/// <param name="Place">Its bounds.</param>
-internal sealed record PrintedSign(Rect Place) : Printed;
+/// <summary>A sign of caution.</summary>
+/// <param name="Place">Its square.</param>
+/// <param name="Sign">What is drawn in it, as <see cref="Pages.CautionSigns"/> has it.</param>
+internal sealed record PrintedSign(Rect Place, string Sign) : Printed;
 
 /// <summary>A QR code.</summary>
 /// <param name="X">The left edge of its first module; the quiet zone lies outside.</param>

@@ -26,10 +26,13 @@ public sealed record MapWords
     /// <summary>Stages of which one is enough; <c>{stages}</c> are their numbers.</summary>
     public required string OneOf { get; init; }
 
-    /// <summary>The word before the last of several that are all needed.</summary>
+    /// <summary>What stands between two members of a list, with its spaces.</summary>
+    public required string Comma { get; init; }
+
+    /// <summary>What stands before the last of several that are all needed, with its spaces.</summary>
     public required string And { get; init; }
 
-    /// <summary>The word before the last of several of which one is enough.</summary>
+    /// <summary>What stands before the last of several of which one is enough, with its spaces.</summary>
     public required string Or { get; init; }
 
     /// <summary>The legend's word for a stage on the way.</summary>
@@ -53,7 +56,7 @@ public sealed record MapWords
     /// <summary>The legend's words for a broken arrow.</summary>
     public required string OneEnough { get; init; }
 
-    /// <summary>The words of a theme that are for maps: those whose keys begin with <c>map_</c>.</summary>
+    /// <summary>The words of a theme that are for maps: those whose keys begin with <c>map_</c>, and what joins a list.</summary>
     /// <param name="words">The theme's words by key.</param>
     /// <exception cref="KeyNotFoundException">One is missing.</exception>
     public static MapWords Of(IReadOnlyDictionary<string, string> words) => new()
@@ -65,8 +68,9 @@ public sealed record MapWords
         First = words["map_first"],
         After = words["map_after"],
         OneOf = words["map_one_of"],
-        And = words["map_and"],
-        Or = words["map_or"],
+        Comma = words["list_comma"],
+        And = words["list_and"],
+        Or = words["list_or"],
         Stage = words["map_stage"],
         Goal = words["map_goal"],
         Optional = words["map_optional"],
@@ -78,14 +82,14 @@ public sealed record MapWords
 
     internal string TitleOf(string book) => Title.Replace("{book}", book, StringComparison.Ordinal);
 
-    internal string FirstAre(IEnumerable<string> stages) => First.Replace("{stages}", Words.List(stages, And), StringComparison.Ordinal);
+    internal string FirstAre(IEnumerable<string> stages) => First.Replace("{stages}", Words.Join(stages, Comma, And), StringComparison.Ordinal);
 
     /// <summary>What opens a stage: all of some, and one of others.</summary>
     internal string Opens(int stage, IEnumerable<string> all, string[] some)
     {
-        string[] oneOf = some.Length > 0 ? [OneOf.Replace("{stages}", Words.List(some, Or), StringComparison.Ordinal)] : [];
+        string[] oneOf = some.Length > 0 ? [OneOf.Replace("{stages}", Words.Join(some, Comma, Or), StringComparison.Ordinal)] : [];
         return After
-            .Replace("{stages}", Words.List([.. all, .. oneOf], And), StringComparison.Ordinal)
+            .Replace("{stages}", Words.Join([.. all, .. oneOf], Comma, And), StringComparison.Ordinal)
             .Replace("{stage}", $"{stage}", StringComparison.Ordinal);
     }
 }

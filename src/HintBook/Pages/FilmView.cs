@@ -14,13 +14,13 @@ internal static class FilmView
     /// The part of the film that shows a stage: a film of its own, or a media fragment of the whole (W3C Media Fragments URI 1.0, section
     /// 4.2.1: normal play time in seconds). Where the film lives elsewhere, a link to the moment at which the part starts.
     /// </summary>
-    public static ScriptObject? OfClip(Clip? clip, LanguageSite site)
+    public static ScriptObject? OfClip(Stage stage, LanguageSite site)
     {
-        if (clip is null)
+        if (stage.Clip is not { } clip)
             return null;
         var says = clip.To is { } to
-            ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)))
-            : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)));
+            ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)), ("title", stage.Title.Value))
+            : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)), ("title", stage.Title.Value));
         if (clip.File is not { } file)
             return site.Book.FilmAddress is { } address ? Elsewhere(address.Value, clip.From, says, site) : null;
         if (site.Plan.Films.GetValueOrDefault(file.Value) is not { } film)

@@ -11,7 +11,8 @@ internal static class FrontPage
     private static ScriptObject Names(LanguageSite site) => site.Page(
         PageHead.Build(site, "front", "index.html"),
         ("welcome", site.Prose.Of(site.Book.Welcome)),
+        ("welcome_lang", site.LanguageOf(site.Book.Welcome)),
         ("photos", PhotoView.Build(site.Book.Photos, Place.Front, site)),
-        ("cautions", View.Cautions(site.Book.Cautions, site.Words)),
+        ("cautions", CautionView.List(site.Book.Cautions, site)),
         ("first", View.List(site.Plan.Survey.First.Select(stage => StageLink.Of(site, stage)))));
 }

@@ -16,7 +16,7 @@ internal sealed class LanguageSite
     public const string Policy =
         "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; form-action 'none'; base-uri 'none'";
 
-    private readonly IReadOnlySet<Stage> untranslated;
+    private readonly Untranslated untranslated;
     private readonly Html foreign = Html.Empty;
 
     private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, Whereabouts where)
@@ -30,7 +30,8 @@ internal sealed class LanguageSite
         SiteNames = SiteView();
         Assets = View.Assets(theme, Root);
         WordsView = View.Words(words);
-        untranslated = plan.Book.Untranslated;
+        untranslated = Untranslated.In(plan.Book);
+        Age = Cautions.AgeOf(plan.Book);
         if (plan.Book.Source is { } source)
             foreign = new Html($" lang=\"{source.Language.Value}\" dir=\"{TextDirection.Of(source.Language.Value)}\"");
 
@@ -55,6 +56,9 @@ internal sealed class LanguageSite
     public string Root { get; }
 
     public ProseSet Prose { get; }
+
+    /// <summary>The age, in years, below which the box is for no child, as far as its maker says one: the strictest of the book.</summary>
+    public int? Age { get; }
 
     /// <summary>The stages by id.</summary>
     public FrozenDictionary<string, Stage> Stages { get; }
@@ -85,8 +89,14 @@ internal sealed class LanguageSite
     /// <summary>The address of a file of the site, as a page writes it.</summary>
     public string From(string path) => Root + path;
 
-    /// <summary>What says the language of a stage's texts, where it isn't the page's: that of a stage which isn't translated (WCAG 2.2, 3.1.2).</summary>
-    public Html LanguageOf(Stage stage) => untranslated.Contains(stage) ? foreign : Html.Empty;
+    /// <summary>
+    /// What says the language of the texts of a stage, a caution, a photo, a piece of prose or a step of an undo, where it isn't the page's: that of
+    /// one which isn't translated (WCAG 2.2, 3.1.2).
+    /// </summary>
+    public Html LanguageOf(object? text) => text is not null && untranslated.Has(text) ? foreign : Html.Empty;
+
+    /// <summary>The same for the words why something never goes back.</summary>
+    public Html LanguageOfNever(Located<string> says) => untranslated.HasNever(says) ? foreign : Html.Empty;
 
     /// <summary>The same for a move of <c>book.yaml</c>.</summary>
     /// <param name="move">Its number.</param>

@@ -34,22 +34,18 @@ internal static class PhotoView
         ("width", picture.Largest.Width),
         ("height", picture.Largest.Height),
         ("alt", photo.Alt?.Value ?? site.Words["photo_without_alt"]),
+        ("lang", photo.Alt is null && photo.Marks.IsEmpty ? Html.Empty : site.LanguageOf(photo)),
         ("mark_size", Number(picture.Largest.Width * MarkSize)),
         ("digit_size", Number(picture.Largest.Width * MarkSize * 1.2)),
-        ("marks", photo.Marks.IsEmpty ? null : View.List(photo.Marks.Select((mark, index) => Build(mark, index, picture.Largest)))));
-
-    // Where the author put it, but never hanging out of the picture.
-    private static ScriptObject Build(Mark mark, int index, PictureFile picture)
-    {
-        var radius = (picture.Width * MarkSize) + 1;
-        return View.Of(
-            ("number", index + 1),
-            ("x", Within(mark.X, picture.Width)),
-            ("y", Within(mark.Y, picture.Height)),
-            ("says", mark.Says.Value));
-
-        string Within(double percent, int length) => Number(Math.Min(Math.Max(percent / 100 * length, radius), Math.Max(radius, length - radius)));
-    }
+        ("point_size", Number(picture.Largest.Width * MarkSize * 0.3)),
+        ("marks", photo.Marks.IsEmpty ? null : View.List(
+            photo.Marks.Zip(MarkPlaces.Of(photo.Marks, picture.Largest, picture.Largest.Width * MarkSize)).Select((mark, index) => View.Of(
+                ("number", index + 1),
+                ("x", Number(mark.Second.X)),
+                ("y", Number(mark.Second.Y)),
+                ("at_x", Number(mark.Second.AtX)),
+                ("at_y", Number(mark.Second.AtY)),
+                ("says", mark.First.Says.Value))))));
 
     private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

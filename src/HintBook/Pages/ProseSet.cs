@@ -23,6 +23,7 @@ internal sealed class ProseSet
             .SelectMany(stage => new[] { stage.Nudge, stage.Clue, stage.Answer, stage.Reset })
             .Append(book.Welcome)
             .Append(book.Care)
+            .Concat(book.CareTopics.Values)
             .OfType<Prose>()
             .Distinct(ReferenceEqualityComparer.Instance)
             .Cast<Prose>()

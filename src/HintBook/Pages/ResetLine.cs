@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism;
+using HintBook.Text;
 
 namespace HintBook.Pages;
 
@@ -22,6 +23,9 @@ internal sealed record ResetLine : ResetItem
     /// <summary>How, in the author's words.</summary>
     public string? Says { get; init; }
 
+    /// <summary>The step of an undo that has those words; null where there are none.</summary>
+    public UndoStep? SaidBy { get; init; }
+
     /// <summary>What is moved and named by those words.</summary>
     public ImmutableArray<Placed> Named { get; init; } = [];
 
@@ -38,8 +42,14 @@ internal sealed record ResetNote : ResetItem
     /// <summary>Whose note it is.</summary>
     public required Stage Stage { get; init; }
 
-    /// <summary>A sentence of an <c>undo</c>: one that the plan doesn't need, or why something never goes back.</summary>
-    public string? Says { get; init; }
+    /// <summary>A step of an undo that the plan doesn't need: its sentence is the note.</summary>
+    public UndoStep? Step { get; init; }
+
+    /// <summary>Why something never goes back.</summary>
+    public Located<string>? Never { get; init; }
+
+    /// <summary>The sentence of either; null where there is none.</summary>
+    public string? Says => Step?.Says ?? Never?.Value;
 
     /// <summary>What stands under <c># Reset</c>.</summary>
     public Prose? Text { get; init; }

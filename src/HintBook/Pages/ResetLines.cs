@@ -13,7 +13,7 @@ internal sealed class ResetLines
 {
     private readonly Book book;
     private readonly Dictionary<string, Stage> stages;
-    private readonly IReadOnlySet<Stage> untranslated;
+    private readonly Untranslated untranslated;
     private readonly HashSet<string> things;
     private readonly NamesSaid said;
     private readonly NamesSaid saidInSource;
@@ -21,7 +21,7 @@ internal sealed class ResetLines
     /// <summary>Prepares it.</summary>
     public ResetLines(Book book)
     {
-        (this.book, untranslated) = (book, book.Untranslated);
+        (this.book, untranslated) = (book, Untranslated.In(book));
         stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
         things = [.. book.Box.Things.Select(thing => thing.Id.Value)];
         Named[] names = [.. book.Box.Parts, .. book.Box.Things];
@@ -83,17 +83,18 @@ internal sealed class ResetLines
     {
         Labels = [.. parts.SelectMany(line => line.Labels)],
         Says = parts.Select(line => line.Says).FirstOrDefault(says => says is not null),
+        SaidBy = parts.Select(line => line.SaidBy).FirstOrDefault(step => step is not null),
         Named = [.. parts.SelectMany(line => line.Named)],
     };
 
     // Things go back before parts are shut, and the author's sentence with all that it names stands between; if it names nothing of it, behind.
     private IEnumerable<ResetLine> Parts(UndoStep? undo, ImmutableArray<Placed> moved, Stage? stage)
     {
-        var names = undo?.Says is { } sentence ? (stage is null || untranslated.Contains(stage) ? saidInSource : said).In(sentence) : [];
+        var names = undo?.Says is { } sentence ? (stage is null || untranslated.Has(undo) ? saidInSource : said).In(sentence) : [];
         var labels = moved.Where(placed => !names.Contains(placed.Name)).Select(placed => new ResetLine { Stage = stage, Labels = [placed] });
         if (undo?.Says is not { } says)
             return labels;
-        var told = new ResetLine { Stage = stage, Says = says, Named = [.. moved.Where(placed => names.Contains(placed.Name))] };
+        var told = new ResetLine { Stage = stage, Says = says, SaidBy = undo, Named = [.. moved.Where(placed => names.Contains(placed.Name))] };
         return told.IsOnlyHow ? labels.Append(told) : labels.Append(told).OrderBy(Rank);
 
         int Rank(ResetLine line) => line.Labels is not [var label] ? 1 : things.Contains(label.Name) ? 0 : 2;

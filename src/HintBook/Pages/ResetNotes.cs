@@ -25,8 +25,10 @@ internal static class ResetNotes
     {
         foreach (var undo in UndosOf(stage))
         {
-            foreach (var says in undo.Steps.Where(step => !planned.Contains(step)).Select(step => step.Says).Append(undo.Never?.Value).OfType<string>())
-                yield return new() { Stage = stage, Says = says };
+            foreach (var step in undo.Steps.Where(step => !planned.Contains(step) && step.Says is not null))
+                yield return new() { Stage = stage, Step = step };
+            if (undo.Never is not null)
+                yield return new() { Stage = stage, Never = undo.Never };
         }
 
         var photos = stage.Photos.Any(photo => photo.Place == Place.Reset);

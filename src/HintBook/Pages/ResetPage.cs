@@ -15,14 +15,14 @@ internal static class ResetPage
         var ticks = new Dictionary<string, int>();
         return site.Page(
             PageHead.Build(site, "reset", "reset.html"),
-            ("cautions", View.Cautions(site.Book.Cautions, site.Words)),
+            ("cautions", CautionView.List(site.Book.Cautions, site)),
             ("stages", View.List(ResetList.Build(site.Book, site.Plan.Survey.WayBack).Select(entry => Entry(site, words, ticks, entry)))));
     }
 
     private static ScriptObject Entry(LanguageSite site, ResetWords words, Dictionary<string, int> ticks, ResetEntry entry) => View.Of(
         ("title", entry.Stage?.Title.Value),
-        ("lang", LanguageOf(site, entry.Stage)),
-        ("cautions", View.Cautions(entry.Cautions, site.Words)),
+        ("lang", site.LanguageOf(entry.Stage)),
+        ("cautions", CautionView.List(entry.Cautions, site)),
         ("tasks", View.List(entry.Items.Select(item => item switch
         {
             ResetLine line => Line(site, line, words.Of(line), ticks),
@@ -53,20 +53,17 @@ internal static class ResetPage
     private static ScriptObject Note(LanguageSite site, ResetNote note) => View.Of(
         ("says", note.Says),
         ("key", null),
-        ("lang", site.LanguageOf(note.Stage)),
+        ("lang", note.Never is { } never ? site.LanguageOfNever(never) : site.LanguageOf((object?)note.Step ?? note.Text)),
         ("text", site.Prose.Of(note.Text)),
         ("photos", note.HasPhotos ? PhotoView.Build(note.Stage.Photos, Place.Reset, site) : null));
-
-    private static Html LanguageOf(LanguageSite site, Stage? stage) => stage is null ? Html.Empty : site.LanguageOf(stage);
 
     // Labels are in the language of the page; the rest is the author's, as far as it isn't translated.
     private static Html LanguageOf(LanguageSite site, ResetLine line) => line switch
     {
         { Step: { Kind: StepKind.BookMove } step } => site.LanguageOfMove(step.Move, says: false),
         { Says: null } or { Labels.IsEmpty: false } => Html.Empty,
-        { Stage: { } stage } => site.LanguageOf(stage),
-        { Step: { } step } => site.LanguageOfMove(step.Move, says: true),
-        _ => Html.Empty,
+        { Stage: null, Step: { } step } => site.LanguageOfMove(step.Move, says: true),
+        _ => site.LanguageOf(line.SaidBy),
     };
 
     // The key under which a tick is kept says nothing, and lasts as long as the line's own words. What is done twice has two.

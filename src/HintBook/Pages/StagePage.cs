@@ -27,13 +27,13 @@ internal static class StagePage
                 ("title", stage.Title.Value),
                 ("sign", stage.Sign.Value),
                 ("lang", site.LanguageOf(stage)),
-                ("minutes", stage.Minutes is { } minutes ? site.Words.Say("minutes", ("minutes", $"{minutes}")) : null),
-                ("cautions", View.Cautions(stage.Cautions, site.Words)),
+                ("minutes", stage.Minutes is { } minutes ? site.Words.SayNumber("minutes", "minutes", minutes) : null),
+                ("cautions", CautionView.List(stage.Cautions, site)),
                 ("sign_photos", PhotoView.Build(stage.Photos, Place.Sign, site)),
                 ("nudge", Tier(site, stage, stage.Nudge, Place.Nudge)),
                 ("clue", Tier(site, stage, stage.Clue, Place.Clue)),
                 ("answer", Tier(site, stage, stage.Answer, Place.Answer)),
-                ("film", FilmView.OfClip(stage.Clip, site)))),
+                ("film", FilmView.OfClip(stage, site)))),
             ("next", Next(site, stage)));
     }
 

@@ -1,4 +1,3 @@
-using HintBook.Books;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -23,14 +22,4 @@ internal static class View
     public static ScriptObject Assets(Theme theme, string root) => Of([.. theme.Assets.Select(asset => (asset.Key, (object?)(root + asset.Value.Path)))]);
 
     public static ScriptArray List(IEnumerable<object?> items) => [.. items];
-
-    /// <summary>The dangers with their words; null for none.</summary>
-    public static ScriptArray? Cautions(IEnumerable<Caution> cautions, ThemeWords words)
-    {
-        var list = List(cautions.Select(caution => Of(
-            ("name", words.NameOf(caution.Kind)),
-            ("text", words.TextOf(caution.Kind)),
-            ("note", caution.Note))));
-        return list.Count == 0 ? null : list;
-    }
 }

@@ -10,6 +10,10 @@ namespace HintBook.Pages;
 /// <summary>Reads <c>words.&lt;lang&gt;.yaml</c>: one flat mapping of texts. Read event by event, so that no file can be too deep.</summary>
 internal static partial class WordsFile
 {
+    // What the tool's own words no longer say and a list that was copied before may: it is filled as it was.
+    private static readonly ImmutableDictionary<string, ImmutableArray<string>> StillFilled =
+        ImmutableDictionary<string, ImmutableArray<string>>.Empty.Add("title_stage", ["page"]);
+
     /// <summary>The texts of a file by key. A repeated key keeps its last text.</summary>
     public static (ImmutableDictionary<string, Located<string>> Words, ImmutableArray<Finding> Findings) Read(SourceFile file)
     {
@@ -52,7 +56,7 @@ internal static partial class WordsFile
             let word = own.TryGetValue(need.Key, out var found) ? found : (Located<string>?)null
             from finding in word is null
                 ? [PageFindings.NoWord(file, need.Key, need.Value)]
-                : Strangers(need.Key, word.Value, Placeholders(need.Value))
+                : Strangers(need.Key, word.Value, [.. Placeholders(need.Value), .. StillFilled.GetValueOrDefault(need.Key, [])])
             select finding;
         var all = needed.SetItems(own.Select(word => KeyValuePair.Create(word.Key, word.Value.Value)));
         return (new ThemeWords(language, all), [.. findings]);

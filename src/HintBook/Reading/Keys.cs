@@ -72,8 +72,21 @@ internal static class Keys
            let kind = item is YamlMap keys ? keys.Text("kind")?.Value : (item as YamlScalar)?.Value
            let danger = kind is null ? null : Cautions.Named(kind)
            where danger is not null
-           select new Caution(danger.Value, (item as YamlMap)?.Text("note")?.Value, item.At),
+           select new Caution(danger.Value, (item as YamlMap)?.Text("note")?.Value, item.At)
+           {
+               Under = (item as YamlMap)?.WholeNumber("under", Cautions.LeastAge, Cautions.MostAge),
+           },
     ];
+
+    /// <summary>The words on care as one text, or those beside the words on each thing; null where there are none.</summary>
+    public static Prose? Care(this YamlMap map) => map["care"] is YamlMap topics ? topics.Prose("text") : map.Prose("care");
+
+    /// <summary>The words on each thing of the care page.</summary>
+    public static ImmutableSortedDictionary<string, Prose> CareTopics(this YamlMap map) =>
+        (from topic in CareTopic.All
+         let text = (map["care"] as YamlMap)?.Prose(topic.Name)
+         where text is not null
+         select KeyValuePair.Create(topic.Name, text)).ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>What may be mentioned, each with its reason.</summary>
     public static ImmutableArray<Allowance> Allowances(this YamlMap map) =>

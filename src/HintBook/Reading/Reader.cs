@@ -75,7 +75,8 @@ public static class Reader
             Photos = Pictures.OfBook(folder, keys, findings),
             FilmAddress = Clips.AddressOf(keys),
             Welcome = keys.Prose("welcome"),
-            Care = keys.Prose("care"),
+            Care = keys.Care(),
+            CareTopics = keys.CareTopics(),
             Html = keys.Flag("html"),
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
@@ -88,6 +89,7 @@ public static class Reader
         findings.AddRange(Clips.WithoutFilm(book));
         book = WithCaptions(book, folder, findings);
         findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));
+        findings.AddRange(CautionFindings.OnlyAtAStage(book));
         if (!findings.Exists(finding => finding.IsError))
             findings.AddRange(UnusedFiles.In(folder, book));
         return book;

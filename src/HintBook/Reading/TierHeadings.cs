@@ -10,7 +10,7 @@ internal sealed record TierHeadings(ImmutableArray<string> InOrder, ImmutableDic
     // The words that the published pages head these steps with; a test holds them to the themes' words.
     private static readonly ImmutableSortedDictionary<string, ImmutableArray<string>> ByLanguage = new Dictionary<string, ImmutableArray<string>>
     {
-        ["ar"] = ["دفعة صغيرة", "دليل", "الجواب", "إعادة الصندوق إلى حالته الأولى"],
+        ["ar"] = ["إشارة خفيفة", "دليل", "الجواب", "إعادة الصندوق إلى حالته الأولى"],
         ["de"] = ["Anstoß", "Hinweis", "Auflösung", "Zurück auf Anfang"],
         ["es"] = ["Empujoncito", "Pista", "Respuesta", "Dejar la caja como estaba"],
         ["fr"] = ["Coup de pouce", "Indice", "Réponse", "Remettre la boîte à l’état initial"],
@@ -18,6 +18,9 @@ internal sealed record TierHeadings(ImmutableArray<string> InOrder, ImmutableDic
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     private static readonly ImmutableArray<string> English = ["Nudge", "Clue", "Answer", "Reset"];
+
+    // What the pages called a step before: books that were written then are still read.
+    private static readonly ImmutableArray<(string Language, string Heading, int Step)> Earlier = [("ar", "دفعة صغيرة", 0)];
 
     /// <summary>The languages that there are headings in, besides English.</summary>
     public static IEnumerable<string> Languages => ByLanguage.Keys;
@@ -30,7 +33,8 @@ internal sealed record TierHeadings(ImmutableArray<string> InOrder, ImmutableDic
 
     // An apostrophe is typed straight or made curly by the editor.
     private static ImmutableDictionary<string, int> Spellings(IEnumerable<ImmutableArray<string>> all) => all
-        .SelectMany(words => words.SelectMany((word, step) => new[] { (Word: word, Step: step), (Word: word.Replace('’', '\''), Step: step) }))
+        .SelectMany(words => words.SelectMany((word, step) => new[] { (Word: word, Step: step), (Word: word.Replace('’', '\''), Step: step) })
+            .Concat(from old in Earlier where words == ByLanguage[old.Language] select (Word: old.Heading, old.Step)))
         .DistinctBy(each => each.Word, StringComparer.OrdinalIgnoreCase)
         .ToImmutableDictionary(each => each.Word, each => each.Step, StringComparer.OrdinalIgnoreCase);
 }

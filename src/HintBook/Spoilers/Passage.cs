@@ -42,6 +42,8 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
             yield return new Passage(welcome.Markdown, welcome.At, Tier.Outside, "the welcome");
         if (book.Care is { } care)
             yield return new Passage(care.Markdown, care.At, Tier.Outside, "the words on care");
+        foreach (var topic in book.CareTopics.Values)
+            yield return new Passage(topic.Markdown, topic.At, Tier.Outside, "the words on care");
         foreach (var caution in book.Cautions.Where(caution => caution.Note is not null))
             yield return new Passage(caution.Note!, caution.At, Tier.Outside, "a caution of the book");
         foreach (var passage in PhotosOutside(book).SelectMany(photo => OfPhoto(photo, Tier.Outside)))

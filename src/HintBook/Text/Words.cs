@@ -9,15 +9,17 @@ public static partial class Words
     /// <summary>Joins names as a sentence does: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
     /// <param name="names">The names, in order.</param>
     /// <param name="last">The word before the last one.</param>
-    public static string List(IEnumerable<string> names, string last = "and")
+    public static string List(IEnumerable<string> names, string last = "and") =>
+        Join(names, ", ", $" {last} ") is { Length: > 0 } list ? list : "nothing";
+
+    /// <summary>Joins names as a sentence of any language does; nothing for no names.</summary>
+    /// <param name="names">The names, in order.</param>
+    /// <param name="comma">What stands between two of them, with its spaces.</param>
+    /// <param name="last">What stands before the last one instead, with its spaces.</param>
+    public static string Join(IEnumerable<string> names, string comma, string last)
     {
         var all = names.ToArray();
-        return all.Length switch
-        {
-            0 => "nothing",
-            1 => all[0],
-            _ => $"{string.Join(", ", all[..^1])} {last} {all[^1]}",
-        };
+        return all.Length < 2 ? string.Concat(all) : $"{string.Join(comma, all[..^1])}{last}{all[^1]}";
     }
 
     /// <summary>A number with its noun: <c>1 stage</c>, <c>2 stages</c>, <c>1,200 stages</c>.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Cards.Typesetting;
+using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Tests.Cards;
@@ -90,11 +92,62 @@ public class CardFindingsTests
     }
 
     [Fact]
-    public void All_ten_dangers_fit_a_card()
+    public void Ten_dangers_fit_a_card()
     {
-        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Take(10).Select(kind => CardBooks.Caution(kind, null))] };
         var front = CardFront.Layout(book, CardBooks.English);
         Assert.Equal(0, front.CautionsLeftOut);
+    }
+
+    [Theory]
+    [InlineData(CautionKind.SmallParts, CautionKind.Magnets, "a child can choke on them. Not for children under 8.")]
+    [InlineData(CautionKind.Heavy, CautionKind.Magnets, "15\u00A0cm from implants. Not for children under 8.")]
+    public void The_age_stands_with_what_a_child_can_choke_on_else_with_the_worst_danger(CautionKind aged, CautionKind other, string says)
+    {
+        var book = CardBooks.Of("Box", []) with { Cautions = [CardBooks.Caution(aged, null) with { Under = 8 }, CardBooks.Caution(other, null)] };
+        var text = string.Join(' ', CardFront.Layout(book, CardBooks.English).Things.OfType<PrintedText>().Select(line => line.Text));
+        Assert.Contains(says, text, StringComparison.Ordinal);
+        Assert.Equal(1, text.Split("under 8").Length - 1);
+    }
+
+    [Fact]
+    public void Of_all_dangers_at_once_those_that_can_kill_stand_on_the_card()
+    {
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Reverse().Select(kind => CardBooks.Caution(kind, null))] };
+        var text = string.Join(' ', CardFront.Layout(book, CardBooks.English).Things.OfType<PrintedText>().Select(line => line.Text));
+        CautionKind[] deadly =
+            [CautionKind.ButtonCell, CautionKind.Magnets, CautionKind.Mains, CautionKind.Cord, CautionKind.SmallParts, CautionKind.Allergen, CautionKind.Flame];
+        Assert.All(deadly, kind => Assert.Contains(CardBooks.English.Cautions[kind], text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Each_danger_on_a_card_has_its_own_sign_and_no_sign_meets_another_or_a_line() =>
+        Assert.All(Enumerable.Range(1, 20), dangers =>
+        {
+            var kinds = Enum.GetValues<CautionKind>().Take(dangers).ToArray();
+            var front = CardFront.Layout(
+                CardBooks.Of("Box", []) with { Cautions = [.. kinds.Select(kind => CardBooks.Caution(kind, null))] }, CardBooks.English);
+            var signs = front.Things.OfType<PrintedSign>().ToArray();
+            if (front.CautionsLeftOut == 0 && signs.Length > 1)
+                Assert.Equal(kinds.Select(CautionSigns.Of).Order(StringComparer.Ordinal), signs.Select(sign => sign.Sign).Order(StringComparer.Ordinal));
+            Assert.NotEmpty(signs);
+            var places = signs.Select(sign => sign.Place)
+                .Concat(front.Things.OfType<PrintedText>().Select(line => new Rect(
+                    line.X, line.Baseline - (0.73 * line.Size), Letters.Width(line.Text, line.Face, line.Size), 0.73 * line.Size)))
+                .ToArray();
+            Assert.All(places, place => Assert.InRange(place.X, 3, Imposition.Card.Width - 3));
+            foreach (var (at, one) in places.Take(signs.Length).Index())
+                Assert.DoesNotContain(places[(at + 1)..], other => one.X < other.Right && other.X < one.Right && one.Y < other.Bottom && other.Y < one.Bottom);
+        });
+
+    [Theory]
+    [InlineData(3)]
+    [InlineData(5)]
+    public void Few_dangers_stand_one_to_a_line_each_beside_its_sign(int dangers)
+    {
+        var kinds = Enum.GetValues<CautionKind>().Take(dangers).ToArray();
+        var book = CardBooks.Of("Box", []) with { Cautions = [.. kinds.Select(kind => CardBooks.Caution(kind, null))] };
+        Assert.Equal(dangers, CardFront.Layout(book, CardBooks.English).Things.OfType<PrintedSign>().Select(sign => sign.Place.Y).Distinct().Count());
     }
 
     private static string Long(int letters) => CardBooks.Address + new string('a', letters - CardBooks.Address.Length - 1) + "/";

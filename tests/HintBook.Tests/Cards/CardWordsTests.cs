@@ -18,7 +18,7 @@ public class CardWordsTests
         var words = CardWords.Of(new ThemeWords("en", entries.ToImmutableSortedDictionary(word => word.Key, word => word.Key)));
         Assert.Equal(keys, words.All.Order(StringComparer.Ordinal));
 
-        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null))] };
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Select(kind => CardBooks.Caution(kind, null) with { Under = 8 })] };
         var (set, _) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, words);
         var pdf = CardBooks.Pdf(set);
         var printed = string.Concat(PdfMeasure.Text(pdf, 1), PdfMeasure.Text(pdf, 2), PdfMeasure.Text(pdf, 3));
@@ -167,7 +167,7 @@ public class CardWordsTests
     };
 
     private static Gen<CardWords> Words { get; } =
-        from texts in Gen.Char["abcdefimMW -"].Array[1, 250].Select(letters => new string(letters) + ".").Array[14]
+        from texts in Gen.Char["abcdefimMW -"].Array[1, 250].Select(letters => new string(letters) + ".").Array[4 + 20]
         select CardBooks.English with
         {
             Stuck = texts[0],

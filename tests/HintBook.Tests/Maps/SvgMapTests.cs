@@ -74,9 +74,10 @@ public class SvgMapTests
     [Fact]
     public void The_words_are_those_of_the_theme()
     {
-        var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Where(word => word.Key.StartsWith("map_", StringComparison.Ordinal)).ToArray();
+        var entries = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries
+            .Where(word => word.Key.StartsWith("map_", StringComparison.Ordinal) || word.Key is "list_comma" or "list_and" or "list_or").ToArray();
         var marked = entries.ToDictionary(word => word.Key, word => $"[{word.Key}] {string.Join(' ', Placeholders.Where(word.Value.Contains))}");
-        var joined = Awkward with { Edges = [new(1, 6, false), new(2, 6, false)] };
+        var joined = Awkward with { Edges = [new(1, 6, false), new(2, 6, false), new(3, 6, false)] };
         var text = SvgMap.Write(Awkward, MapWords.Of(marked)) + SvgMap.Write(joined, MapWords.Of(marked), spoilerFree: true);
         Assert.All(marked.Keys, key => Assert.Contains($"[{key}]", text, StringComparison.Ordinal));
         Assert.All(Placeholders, name => Assert.DoesNotContain(name, text, StringComparison.Ordinal));

@@ -67,6 +67,48 @@ public class LanguagesTests
         Assert.Empty(Sites.Parse(Pages[addresses.PageOf("left")]).QuerySelectorAll("main [lang]"));
     }
 
+    // A stage that is translated can still have a note, a photo's words or a reset note that nobody has translated.
+    [Fact]
+    public void A_piece_that_is_not_translated_says_its_own_language()
+    {
+        var book = A.Book(A.Stage("lid") with
+        {
+            Cautions = [A.Caution(CautionKind.Glass, "Mind the rim."), A.Caution(CautionKind.Heavy, "Two hands.")],
+            Photos = [A.Photo("card.jpg", Place.Clue, "A card."), A.Photo("lid.jpg", Place.Nudge, "A lid.")],
+            Reset = A.Prose("Shut it."),
+        }) with
+        { Welcome = A.Prose("Hello."), Care = A.Prose("Oil it."), CareTopics = ImmutableSortedDictionary<string, Prose>.Empty.Add("finish", A.Prose("Wax.")) };
+        var lid = book.Stages[0];
+        var arabic = book with
+        {
+            Language = A.Value("ar"),
+            Source = book,
+            Stages =
+            [
+                lid with
+                {
+                    Title = A.Value("الغطاء"),
+                    Cautions = [lid.Cautions[0], lid.Cautions[1] with { Note = "بكلتا اليدين" }],
+                    Photos = [lid.Photos[0], lid.Photos[1] with { Alt = A.Value("غطاء") }],
+                },
+            ],
+        };
+        var pages = Sites.Pages(Sites.Plan(book with { Translations = [arabic] }));
+        var page = A.Addresses(book).PageOf("lid");
+
+        Assert.Equal(["Mind the rim."], Texts($"ar/{page}", ".note[lang=en][dir=ltr]"));
+        Assert.Equal(["A card."], Alts("figure[lang=en][dir=ltr] img"));
+        Assert.Equal(["غطاء"], Alts("figure:not([lang]) img"));
+        Assert.Equal(["Hello."], Texts("ar/index.html", ".welcome[lang=en][dir=ltr]"));
+        Assert.Equal(["Oil it.", "Wax."], Texts("ar/care.html", ".prose[lang=en][dir=ltr]"));
+        Assert.Equal(["Shut it."], Texts("ar/reset.html", ".tasks .prose[lang=en][dir=ltr]"));
+        Assert.Empty(Texts(page, "main [lang]"));
+
+        IEnumerable<string> Texts(string of, string selector) => Sites.Parse(pages[of]).QuerySelectorAll(selector).Select(each => each.TextContent.Trim());
+
+        IEnumerable<string?> Alts(string selector) => Sites.Parse(pages[$"ar/{page}"]).QuerySelectorAll(selector).Select(each => each.GetAttribute("alt"));
+    }
+
     [Fact]
     public void The_way_back_is_told_in_the_words_of_the_language_and_what_nobody_translated_says_its_own()
     {

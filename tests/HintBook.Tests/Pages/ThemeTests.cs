@@ -168,6 +168,18 @@ public class ThemeTests
         Assert.Empty(Theme.BuiltIn(Theme.Default).Theme.WordsIn(A.Value("en-GB")).Findings.All);
 
     [Fact]
+    public void A_list_of_words_that_was_copied_before_may_still_name_the_page_in_its_title()
+    {
+        var words = Parlour["words.en.yaml"].Replace("title_stage: \"Step", "title_stage: \"Help {page}", StringComparison.Ordinal);
+        var plan = Sites.Everything();
+        var (theme, findings) = Theme.Load("mine", Parlour.SetItem("words.en.yaml", words));
+        var page = Sites.Texts(Site.Build(plan, theme).Site.Files)[plan.Addresses.PageOf("lid")];
+
+        Assert.Empty(findings.All);
+        Assert.Equal($"Help {plan.Addresses.Names["lid"][0]} · A box", Sites.Parse(page).Title);
+    }
+
+    [Fact]
     public void Every_danger_has_a_name_and_a_text()
     {
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"];
@@ -181,9 +193,9 @@ public class ThemeTests
     {
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"];
 
-        Assert.Contains("15 cm (6 in)", words.TextOf(CautionKind.Magnets), StringComparison.Ordinal);
-        Assert.Contains("within two hours", words.TextOf(CautionKind.ButtonCell), StringComparison.Ordinal);
-        Assert.Contains("licensed electrician", words.TextOf(CautionKind.Mains), StringComparison.Ordinal);
+        Assert.Contains("15\u00A0cm (6\u00A0in)", words.TextOf(CautionKind.Magnets), StringComparison.Ordinal);
+        Assert.Contains("within 2 hours", words.TextOf(CautionKind.ButtonCell), StringComparison.Ordinal);
+        Assert.Contains("licensed person", words.TextOf(CautionKind.Mains), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -210,6 +222,7 @@ public class ThemeTests
             "reset_p", "reset_thing", "reset_replace", "reset_take", "reset_again",
             "card_", "map_", "working_", "care_", "shelf", "language_name", "mail_", "where_as_it_came", "where_moved", "where_position",
             "where_out_of_sight", "where_in_hand", "where_not_in_hand", "moved",
+            "list_comma", "list_and", "list_or",
         ];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 

@@ -210,6 +210,7 @@ public class TranslationTests
     [InlineData("fr", "# Coup de pouce\nx\n\n# Indice\ny\n\n# Réponse\nz\n\n# Remettre la boîte à l'état initial\nw\n")]
     [InlineData("es", "# Empujoncito\nx\n\n# Pista\ny\n\n# Respuesta\nz\n\n# Dejar la caja como estaba\nw\n")]
     [InlineData("ja", "# ひと押し\nx\n\n# 手がかり\ny\n\n# 答え\nz\n\n# 箱を元に戻す\nw\n")]
+    [InlineData("ar", "# إشارة خفيفة\nx\n\n# دليل\ny\n\n# الجواب\nz\n\n# إعادة الصندوق إلى حالته الأولى\nw\n")]
     [InlineData("ar", "# دفعة صغيرة\nx\n\n# دليل\ny\n\n# الجواب\nz\n\n# إعادة الصندوق إلى حالته الأولى\nw\n")]
     public void Headings_are_read_in_the_authors_language(string language, string text)
     {

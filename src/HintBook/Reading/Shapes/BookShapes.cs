@@ -52,13 +52,25 @@ internal static partial class BookShapes
 
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
+    private static readonly NumberShape ChildsAge = new(Cautions.LeastAge, Cautions.MostAge, Whole: true);
+
     private static readonly ListShape CautionList = new(new EitherShape(
         Word: CautionKinds,
         Keys: new FieldsShape("a caution with “kind” and “note”",
         [
             new("kind", CautionKinds, "Which danger.", Required: true),
             new("note", Text, "What you want to add, in your own words."),
+            new("under", ChildsAge, "The age below which it is for no child; the strictest of the book stands everywhere."),
         ])), "[ heavy, glass ]");
+
+    private static readonly EitherShape Care = new(
+        Word: Text,
+        Keys: new FieldsShape("“text” or a thing to look after",
+        [
+            new("text", Text, "How an owner looks after the box, in Markdown."),
+            .. CareTopic.All.Select(topic => new Field(
+                topic.Name, Text, $"Your words on it, in Markdown, {(topic.Instead ? "in place of the usual ones" : "before the usual ones")}.")),
+        ]));
 
     private static readonly EitherShape Condition = new(
         Word: Name,
@@ -189,7 +201,7 @@ internal static partial class BookShapes
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
-        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
         new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with “positions”",
@@ -276,7 +288,7 @@ internal static partial class BookShapes
         new("title", Text, "What the box is called.", Required: true),
         new("film", Film, "The film that lives elsewhere, where there is one in this language."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
-        new("care", Text, "How an owner looks after the box, in Markdown."),
+        new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
         new("cautions", CautionList, "The dangers of the whole box; only your notes are taken."),
         new("photo", PhotoOrPhotos, "The closed box, with its words in this language."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere in this language, and why."),
