@@ -34,6 +34,7 @@ internal static class PhotoView
         ("width", picture.Largest.Width),
         ("height", picture.Largest.Height),
         ("alt", photo.Alt?.Value ?? site.Words["photo_without_alt"]),
+        ("veiled", site.IsVeiled(photo)),
         ("mark_size", Number(picture.Largest.Width * MarkSize)),
         ("digit_size", Number(picture.Largest.Width * MarkSize * 1.2)),
         ("marks", photo.Marks.IsEmpty ? null : View.List(photo.Marks.Select((mark, index) => Build(mark, index, picture.Largest)))));
