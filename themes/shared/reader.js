@@ -268,7 +268,7 @@
       var last = Object.keys(kept.open).reverse().filter(function (each) { return !(each in did); }).concat(open)[0];
       var link = !way.hidden && last && nameIn(kept, last);
       start.setAttribute("href", link ? link.page + ".html" : way.hidden ? unsaidStart.href : "#way");
-      start.textContent = link ? "" : way.hidden ? unsaidStart.text : start.dataset.way;
+      start.textContent = link ? "" : way.hidden ? unsaidStart.text : start.dataset.begun;
       if (!link) return;
       var around = start.dataset.go.split("{step}");
       [document.createTextNode(around[0]), write("span", link.title, link.language), document.createTextNode(around[1] || "")]

@@ -36,13 +36,15 @@ function hasDigest(file) {
   return /\/(assets|pictures)\/[^/]+$/.test(file);
 }
 
-// A few at a time: a phone's radio and a small host both like it better.
+// The page that is open with its style and script, then the rest, a few at a time: a phone's radio and a small host both like it better.
 async function fill(page) {
   const first = files.map(file => home + file);
-  const wanted = [...first.filter(file => file === fileAt(page) || hasDigest(file)), ...first, ...pictures.map(file => home + file)];
+  const rest = [...first, ...pictures.map(file => home + file)];
+  const groups = [first.filter(file => file === fileAt(page) || hasDigest(file))];
+  for (let at = 0; at < rest.length; at += 6) groups.push(rest.slice(at, at + 6));
   let all = true;
-  for (let at = 0; at < wanted.length; at += 6) {
-    const came = await Promise.allSettled(wanted.slice(at, at + 6).map(keep));
+  for (const group of groups) {
+    const came = await Promise.allSettled(group.map(keep));
     if (came.some(each => each.status === "rejected")) return false;
     all = all && came.every(each => each.value);
   }

@@ -28,7 +28,7 @@ internal static class Pictures
 
     /// <summary>The maker's mark, or null. What it shows is the maker's name.</summary>
     public static Photo? LogoOf(BookFolder folder, YamlMap maker, List<Finding> findings) =>
-        At(folder, maker["logo"], Place.Logo, findings).Select(photo => photo with { Alt = maker.Text("name") }).FirstOrDefault();
+        At(folder, maker["logo"] as YamlScalar, Place.Logo, findings).Select(photo => photo with { Alt = maker.Text("name") }).FirstOrDefault();
 
     /// <summary>The photo of a position of a part, or null.</summary>
     public static Photo? OfPosition(BookFolder folder, YamlMap position, List<Finding> findings) =>
