@@ -133,7 +133,8 @@ internal sealed class Reader : IAsyncDisposable
         """);
 
     /// <summary>The links to stages that can be seen.</summary>
-    public async Task<IReadOnlyList<string>> StageLinks(string within = "body") => await Page.Locator($":is({within} .stages, {within}.stages) a:visible").AllTextContentsAsync();
+    public async Task<IReadOnlyList<string>> StageLinks(string within = "body") =>
+        await Page.Locator($":is({within} .stages, {within}.stages) a:visible").AllTextContentsAsync();
 
     /// <summary>Where the links to stages lead that can be seen, as they are written.</summary>
     public async Task<IReadOnlyList<string>> StageAddresses() =>

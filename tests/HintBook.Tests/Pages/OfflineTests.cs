@@ -50,6 +50,9 @@ public class OfflineTests
 
     private static string Text(string file) => Text(file, Files);
 
-    private static string Text(string file, (string, string)[] files) => Encoding.UTF8.GetString(
-        Assert.Single(Offline.Build(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files, [A.Picture("ü \"x\"")]), made => made.Path == file).Content().Span);
+    private static string Text(string file, (string, string)[] files)
+    {
+        var made = Offline.Build(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files, [A.Picture("ü \"x\"")]);
+        return Encoding.UTF8.GetString(Assert.Single(made, each => each.Path == file).Content().Span);
+    }
 }
