@@ -54,12 +54,12 @@ internal sealed record WayOn(
     private static ScriptArray Links(LanguageSite site, ImmutableArray<string> stages) =>
         Pages.View.List(stages.Select(each => StageLink.Of(site, each)));
 
-    private string SaysOf(Stage stage) => (Next.Length, Joined.Length) switch
+    private string SaysOf(Stage stage) => Next.Length switch
     {
         _ when IsLast => "next_last",
-        (1, _) => "next_one",
-        (> 1, _) => "next_several",
-        (_, > 0) => "next_joined_only",
+        1 => "next_one",
+        > 1 => "next_several",
+        _ when !Joined.IsEmpty => "next_joined_only",
         _ when stage.RedHerring => "next_red_herring",
         _ => "next_nothing",
     };
