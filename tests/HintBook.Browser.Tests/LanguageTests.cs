@@ -50,6 +50,21 @@ public class LanguageTests(ReadingRoom room)
     }
 
     [Fact]
+    public async Task What_was_met_in_one_language_is_called_by_its_name_in_the_other()
+    {
+        var site = room.Shelf.Bilingual;
+        await using var reader = await room.Seat(site, new Circumstances());
+        await reader.OpenStage("plover");
+        await reader.Press(Words.Done);
+
+        await reader.Open("fr/index.html");
+        Assert.Equal(["Le pluvier"], await reader.StageLinks("[data-way-done]"));
+        Assert.Equal("en", await reader.Page.Locator("[data-way-open] a").First.GetAttributeAsync("lang"));
+        await reader.Open("index.html");
+        Assert.Equal([SmallBook.TitleOf("plover")], await reader.StageLinks("[data-way-done]"));
+    }
+
+    [Fact]
     public async Task The_switch_breaks_no_rule_and_fits_the_narrowest_page()
     {
         var site = room.Shelf.Bilingual;

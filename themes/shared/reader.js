@@ -8,15 +8,16 @@
   var page = root.dataset.page;
   var unsaved = null;
 
-  // open: page -> names of opened details; used: page -> names of all ever opened; done: page -> title;
-  // next: page -> title, sign and when it opens; ticks: task -> when it is ticked; language: as chosen.
+  // open: page -> names of opened details; used: page -> names of all ever opened; done: page -> pages of the steps that were done before it;
+  // names: page -> language -> title and sign; next: page -> when it opens; ticks: task -> when it is ticked; cautions: text -> when it was
+  // shown; language: as chosen.
   function load() {
     var kept = unsaved;
     try {
       kept = JSON.parse(localStorage.getItem(key)) || kept;
     } catch (e) { /* storage is switched off or full of something else: remember until the page is left */ }
     kept = kept || {};
-    ["open", "used", "done", "next", "ticks"].forEach(function (part) {
+    ["open", "used", "done", "names", "next", "ticks", "cautions"].forEach(function (part) {
       if (!kept[part] || typeof kept[part] !== "object") kept[part] = {};
     });
     return kept;
@@ -38,7 +39,19 @@
     manifest.rel = "manifest";
     manifest.href = root.dataset.root + "manifest.webmanifest";
     document.head.appendChild(manifest);
-    if ("serviceWorker" in navigator) navigator.serviceWorker.register(root.dataset.root + "sw.js").catch(function () { /* then every visit needs the network */ });
+    var worker = navigator.serviceWorker;
+    if (!worker) return;
+    // The worker keeps this page first of all, then the rest, and says whether all of it is kept.
+    function ask() {
+      worker.ready.then(function (site) { site.active.postMessage(location.href); });
+    }
+    worker.addEventListener("message", function (event) {
+      root.dataset.kept = event.data;
+      var line = document.querySelector("[data-kept-line]");
+      if (line) line.hidden = event.data !== "kept";
+    });
+    worker.addEventListener("controllerchange", ask);
+    worker.register(root.dataset.root + "sw.js").then(ask, function () { /* then every visit needs the network */ });
   }
 
   // The language that the reader chose, else the first of the browser's that the book has.
@@ -77,22 +90,61 @@
     return Array.prototype.slice.call((within || document).querySelectorAll(selector));
   }
 
-  function say() {
-    var status = document.querySelector("[data-said]");
-    status.textContent = status.dataset.said;
+  function say(what) {
+    var status = document.querySelector("[role=status]");
+    status.textContent = status.dataset[what];
   }
 
   // "a,b c": one of a and b, and c as well.
-  function opens(after, done) {
+  function opens(after, did) {
     return after.split(" ").every(function (group) {
-      return !group || group.split(",").some(function (one) { return one in done; });
+      return !group || group.split(",").some(function (one) { return one in did; });
     });
+  }
+
+  // All that counts as done: what the reader said, and what each of these steps needs.
+  function didIn(kept) {
+    var did = {};
+    Object.keys(kept.done).forEach(function (each) {
+      [].concat(kept.done[each], each).forEach(function (one) { did[one] = 1; });
+    });
+    return did;
+  }
+
+  // What links to steps say, in each language that they say it in.
+  function learn(kept, items) {
+    items.forEach(function (item) {
+      var names = kept.names[item.dataset.page] = kept.names[item.dataset.page] || {};
+      var link = item.querySelector("a");
+      names[link.lang || root.lang] = [link.textContent, item.querySelector("p").textContent];
+      all("span[lang]", item).forEach(function (other) { names[other.lang] = [other.firstChild.textContent, other.lastChild.textContent]; });
+    });
+  }
+
+  // In the language of this page, else in one that it was met in; undefined for what was never met.
+  function nameIn(kept, page) {
+    var names = kept.names[page] || {};
+    var language = root.lang in names ? root.lang : Object.keys(names)[0];
+    return language && { page: page, language: language, title: names[language][0], sign: names[language][1] };
+  }
+
+  function write(tag, text, language) {
+    var element = document.createElement(tag);
+    element.textContent = text;
+    if (language !== root.lang) {
+      element.lang = language;
+      element.dir = "auto";
+    }
+    return element;
   }
 
   function stagePage() {
     var done = document.querySelector("[data-done]");
     var next = document.querySelector("[data-next]");
     var joined = document.querySelector("[data-joined]");
+    var besides = document.querySelector("[data-besides]");
+    var did = document.querySelector("[data-did]");
+    var undo = document.querySelector("[data-undo]");
     var hide = document.querySelector("[data-hide]");
     var keeps = all("details[data-keep]");
 
@@ -102,50 +154,49 @@
       return each.dataset.keep === "answer" && each.querySelector("[data-keep]") ? "" : each.dataset.keep;
     }
 
-    function links(list, attested) {
-      return all("li[data-page]", list).map(function (item) {
-        return {
-          page: item.dataset.page,
-          title: item.querySelector("a").textContent,
-          sign: item.querySelector("p").textContent,
-          after: attested ? "" : item.dataset.after
-        };
+    function items(list) {
+      return list ? all("li[data-page]", list) : [];
+    }
+
+    // An attested step is open because the reader says so.
+    function keepNext(kept, found, attested) {
+      learn(kept, found);
+      found.forEach(function (item) {
+        kept.next[item.dataset.page] = attested || kept.next[item.dataset.page] === "" ? "" : item.dataset.after;
       });
     }
 
-    function keepLinks(kept, found) {
-      found.forEach(function (link) {
-        var old = kept.next[link.page];
-        kept.next[link.page] = { title: link.title, sign: link.sign, after: old && !old.after ? "" : link.after };
-      });
-    }
-
-    // A step that needs several others moves into the open as soon as they are all done here.
-    function bringJoined() {
-      if (!joined) return;
-      var did = load().done;
-      all("li[data-page]", joined).forEach(function (item) {
+    // A step that needs several others moves into the open as soon as they are all done here, and what is done isn't open any more.
+    function sort() {
+      var did = didIn(load());
+      items(joined).forEach(function (item) {
         if (opens(item.dataset.after, did)) next.appendChild(item);
       });
-      joined.hidden = !joined.querySelector("li");
+      if (joined) joined.hidden = !joined.querySelector("li");
+      items(besides).forEach(function (item) { item.hidden = item.dataset.page in did; });
+      if (besides) besides.hidden = !besides.querySelector("li:not([hidden])");
     }
 
     var before = load();
     (before.open[page] || []).forEach(function (name) {
       keeps.forEach(function (each) { if (each.dataset.keep === name) each.open = true; });
     });
-    if (page in before.done) {
+    if (page in didIn(before)) {
       done.open = true;
       tellUse();
     }
-    bringJoined();
+    sort();
 
     keeps.forEach(function (each) {
       each.addEventListener("toggle", function () {
         var names = keeps.filter(function (one) { return one.open; }).map(function (one) { return one.dataset.keep; });
         change(function (kept) {
-          if (names.length) kept.open[page] = names;
-          else delete kept.open[page];
+          // What was opened last stands last.
+          delete kept.open[page];
+          if (names.length) {
+            kept.open[page] = names;
+            learn(kept, items(did).slice(-1));
+          }
           if (each.open && (kept.used[page] || []).indexOf(tierOf(each)) < 0) kept.used[page] = (kept.used[page] || []).concat(tierOf(each));
         });
         if (done.open) tellUse();
@@ -154,30 +205,47 @@
 
     done.addEventListener("toggle", function () {
       if (!done.open) return;
-      change(function (kept) { kept.done[page] = document.querySelector("h1").textContent; });
-      bringJoined();
-      change(function (kept) { keepLinks(kept, links(next, false)); });
+      change(function (kept) {
+        kept.done[page] = did.dataset.did.split(" ").filter(Boolean);
+        learn(kept, items(did));
+      });
+      sort();
+      change(function (kept) { keepNext(kept, items(next).concat(items(besides)), false); });
       tellUse();
     });
 
     if (joined) joined.addEventListener("toggle", function () {
-      if (joined.open && done.open) change(function (kept) { keepLinks(kept, links(joined, true)); });
+      if (joined.open && done.open) change(function (kept) { keepNext(kept, items(joined), true); });
+    });
+
+    undo.hidden = false;
+    undo.addEventListener("click", function () {
+      change(function (kept) {
+        // What was done after this step can't have been done either.
+        Object.keys(kept.done).forEach(function (each) {
+          if (each === page || kept.done[each].indexOf(page) >= 0) delete kept.done[each];
+        });
+        items(next).concat(items(joined)).forEach(function (item) { kept.next[item.dataset.page] = item.dataset.after; });
+      });
+      done.open = false;
+      say("undone");
+      done.querySelector("summary").focus();
     });
 
     hide.hidden = false;
     hide.addEventListener("click", function () {
-      all("details").forEach(function (each) { each.open = false; });
-      change(function (kept) {
-        delete kept.open[page];
-        delete kept.done[page];
-      });
-      say();
+      all(".help details").concat(keeps).forEach(function (each) { each.open = false; });
+      change(function (kept) { delete kept.open[page]; });
+      say("said");
     });
   }
 
   function frontPage() {
     var way = document.querySelector("[data-way]");
+    var start = document.querySelector("[data-start]");
+    var unsaidStart = start && { href: start.getAttribute("href"), text: start.textContent };
     var first = all("[data-first] > li");
+    var cautions = all("details[data-caution]");
 
     function fill(name, links) {
       var box = way.querySelector("[data-way-" + name + "]");
@@ -185,35 +253,57 @@
       list.textContent = "";
       links.forEach(function (link) {
         var item = document.createElement("li");
-        var anchor = document.createElement("a");
+        var anchor = write("a", link.title, link.language);
         anchor.href = link.page + ".html";
-        anchor.textContent = link.title;
         item.appendChild(anchor);
-        if (link.sign) {
-          var sign = document.createElement("p");
-          sign.textContent = link.sign;
-          item.appendChild(sign);
-        }
+        if (name === "open") item.appendChild(write("p", link.sign, link.language));
         list.appendChild(item);
       });
       box.hidden = !links.length;
     }
 
+    // The step whose help was opened last, else the first that is open.
+    function offer(kept, did, open) {
+      if (!start) return;
+      var last = Object.keys(kept.open).reverse().filter(function (each) { return !(each in did); }).concat(open)[0];
+      var link = !way.hidden && last && nameIn(kept, last);
+      start.setAttribute("href", link ? link.page + ".html" : way.hidden ? unsaidStart.href : "#way");
+      start.textContent = link ? "" : way.hidden ? unsaidStart.text : start.dataset.begun;
+      if (!link) return;
+      var around = start.dataset.go.split("{step}");
+      [document.createTextNode(around[0]), write("span", link.title, link.language), document.createTextNode(around[1] || "")]
+        .forEach(function (piece) { start.appendChild(piece); });
+    }
+
     function draw() {
       var kept = load();
-      var done = Object.keys(kept.done).map(function (each) { return { page: each, title: kept.done[each] }; });
-      var open = first.map(function (item) {
-        return { page: item.dataset.page, title: item.querySelector("a").textContent, sign: item.querySelector("p").textContent, after: "" };
-      });
+      learn(kept, first);
+      var did = didIn(kept);
+      var open = first.map(function (item) { return item.dataset.page; });
       Object.keys(kept.next).forEach(function (each) {
-        var link = kept.next[each];
-        if (opens(String(link.after), kept.done)) open.push({ page: each, title: link.title, sign: link.sign });
+        if (open.indexOf(each) < 0 && opens(String(kept.next[each]), did)) open.push(each);
       });
-      way.hidden = !done.length && !Object.keys(kept.open).length;
-      fill("open", open.filter(function (link) { return !(link.page in kept.done); }));
-      fill("done", done);
+      open = open.filter(function (each) { return !(each in did); });
+      function named(pages) {
+        return pages.map(function (each) { return nameIn(kept, each); }).filter(Boolean);
+      }
+
+      way.hidden = !Object.keys(kept.done).length && !Object.keys(kept.open).length;
+      fill("open", named(open));
+      fill("done", named(Object.keys(did)));
+      offer(kept, did, open);
       tellUse();
       document.querySelector(".first").hidden = !way.hidden;
+    }
+
+    // A danger stands open until this device has shown it in these words.
+    function foldCautions() {
+      var shown = load().cautions;
+      cautions.forEach(function (each) { if (each.textContent in shown) each.open = false; });
+      if (cautions.length) change(function (kept) {
+        kept.cautions = {};
+        cautions.forEach(function (each) { kept.cautions[each.textContent] = 1; });
+      });
     }
 
     document.querySelector("[data-again]").addEventListener("click", function () {
@@ -223,17 +313,21 @@
         localStorage.removeItem(key);
       } catch (e) { /* nothing was kept */ }
       if (language) change(function (kept) { kept.language = language; });
+      cautions.forEach(function (each) { each.open = true; });
       draw();
       way.querySelector("details").open = false;
-      say();
+      say("said");
     });
     // Also when the browser brings the page back as it was left.
     addEventListener("pageshow", draw);
+    foldCautions();
     draw();
   }
 
   function resetPage() {
-    all("[data-tick]").forEach(function (box) {
+    var boxes = all("[data-tick]");
+    var untick = document.querySelector("[data-untick]");
+    boxes.forEach(function (box) {
       box.checked = box.dataset.tick in load().ticks;
       box.addEventListener("change", function () {
         change(function (kept) {
@@ -241,6 +335,13 @@
           else delete kept.ticks[box.dataset.tick];
         });
       });
+    });
+    if (!untick) return;
+    untick.hidden = false;
+    untick.addEventListener("click", function () {
+      boxes.forEach(function (box) { box.checked = false; });
+      change(function (kept) { kept.ticks = {}; });
+      say("said");
     });
   }
 

@@ -18,6 +18,9 @@ public sealed record Book
     /// <summary>Who made the box and how an owner reaches them.</summary>
     public Maker? Maker { get; init; }
 
+    /// <summary>What the page that leads to several books says of this one; null where the author says nothing.</summary>
+    public OnShelf? Shelf { get; init; }
+
     /// <summary>The language of the text as a BCP 47 tag, such as <c>en</c>.</summary>
     public required Located<string> Language { get; init; }
 
@@ -53,10 +56,11 @@ public sealed record Book
     /// <summary>The captions that lie beside the films of the clips.</summary>
     public ImmutableArray<Captions> Captions { get; init; } = [];
 
-    /// <summary>All photos: of the book, of its stages, and of the positions of its parts.</summary>
+    /// <summary>All photos: of the book, of its stages, and of the positions of its parts; and the maker's mark.</summary>
     public IEnumerable<Photo> AllPhotos =>
     [
         .. Photos,
+        .. Maker?.Logo is { } logo ? new[] { logo } : [],
         .. Stages.SelectMany(stage => stage.Photos),
         .. Box.Parts.SelectMany(part => part.Positions.Select(position => part.Details.GetValueOrDefault(position)?.Photo)).OfType<Photo>(),
     ];
@@ -113,7 +117,16 @@ public sealed record Book
 /// <summary>The person or workshop that made the box.</summary>
 /// <param name="Name">As printed on cards.</param>
 /// <param name="Help">A <c>mailto:</c> or <c>https:</c> address for owners who are still stuck.</param>
-public sealed record Maker(Located<string> Name, Located<string>? Help);
+public sealed record Maker(Located<string> Name, Located<string>? Help)
+{
+    /// <summary>Their mark, which stands for the name on the front page and on the shelf; null where there is none.</summary>
+    public Photo? Logo { get; init; }
+}
+
+/// <summary>What a maker says for the page that leads to several books.</summary>
+/// <param name="Language">The language of that page as a BCP 47 tag; null where this book doesn't say.</param>
+/// <param name="Line">One line about the box, in the book's own language; null where there is none.</param>
+public sealed record OnShelf(Located<string>? Language, Located<string>? Line);
 
 /// <summary>Which QR cards are printed.</summary>
 public enum CardChoice

@@ -97,6 +97,9 @@ public enum Place
 
     /// <summary>Beside a position that shows on the closed box, where readers are asked what they see.</summary>
     Position,
+
+    /// <summary>The maker's mark, beside the maker's name.</summary>
+    Logo,
 }
 
 /// <summary>A picture that the author took.</summary>

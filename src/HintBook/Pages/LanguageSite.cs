@@ -18,6 +18,7 @@ internal sealed class LanguageSite
 
     private readonly Untranslated untranslated;
     private readonly Html foreign = Html.Empty;
+    private readonly IReadOnlySet<Photo> unveiled;
 
     private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, Whereabouts where)
     {
@@ -33,12 +34,19 @@ internal sealed class LanguageSite
         untranslated = Untranslated.In(plan.Book);
         Age = Cautions.AgeOf(plan.Book);
         if (plan.Book.Source is { } source)
-            foreign = new Html($" lang=\"{source.Language.Value}\" dir=\"{TextDirection.Of(source.Language.Value)}\"");
+            foreign = SayingLanguage(source.Language.Value);
 
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
         Opened = NextStages.OpenedBy(plan);
         Ends = NextStages.Ends(plan, Opened);
         Where = where;
+        InOtherLanguages =
+        [
+            .. plan.Languages.Where(language => language.Tag != plan.Book.Language.Value).Select(language => new OtherLanguage(
+                SayingLanguage(language.Tag),
+                language.Book.Stages.Except(language.Book.Untranslated).ToFrozenDictionary(stage => stage.Id.Value))),
+        ];
+        unveiled = Veils.NotNeeded(plan);
     }
 
     public SitePlan Plan { get; }
@@ -72,6 +80,9 @@ internal sealed class LanguageSite
     /// <summary>The pages of “Where am I?”, by the ids of parts and stages.</summary>
     public Whereabouts Where { get; }
 
+    /// <summary>The stages as they are written in each other language of the site.</summary>
+    public ImmutableArray<OtherLanguage> InOtherLanguages { get; }
+
     private ScriptObject SiteNames { get; }
 
     private ScriptObject Assets { get; }
@@ -104,6 +115,9 @@ internal sealed class LanguageSite
     public Html LanguageOfMove(int move, bool says) =>
         says || Book.Source?.Box.Moves[move].Name.At == Book.Box.Moves[move].Name.At ? foreign : Html.Empty;
 
+    /// <summary>Whether a picture in a step of help waits to be asked for: see <see cref="Veils"/>.</summary>
+    public bool IsVeiled(Photo photo) => !unveiled.Contains(photo);
+
     /// <summary>The names that a template sees: <c>site</c>, <c>words</c>, <c>assets</c>, <c>page</c> and what the page adds.</summary>
     public ScriptObject Page(ScriptObject page, params ReadOnlySpan<(string Name, object? Value)> more)
     {
@@ -125,7 +139,10 @@ internal sealed class LanguageSite
         ("policy", Policy),
         ("preview", Words.Say("preview", ("book", Book.Title.Value))),
         ("preview_image", PreviewImage(Plan)),
-        ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null));
+        ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null),
+        ("logo", LogoView.Of(Book.Maker, Plan.Pictures, Root)));
+
+    private static Html SayingLanguage(string tag) => new($" lang=\"{tag}\" dir=\"{TextDirection.Of(tag)}\"");
 
     // A preview needs a whole address; only the front photo shows nothing but the closed box.
     private static string? PreviewImage(SitePlan plan) =>
@@ -135,3 +152,8 @@ internal sealed class LanguageSite
             ? site + picture.Largest.Path
             : null;
 }
+
+/// <summary>A book's stages in a language that isn't the page's.</summary>
+/// <param name="Says">What says the language in HTML.</param>
+/// <param name="Stages">Those that are written in it, by id.</param>
+internal sealed record OtherLanguage(Html Says, FrozenDictionary<string, Stage> Stages);

@@ -20,9 +20,12 @@ internal static class NextStages
         return opened.ToFrozenDictionary(each => each.Key, each => each.Value.ToImmutable());
     }
 
-    /// <summary>Whether a stage opens another all by itself: it is in each of the groups.</summary>
-    public static bool OpensAlone(SitePlan plan, string done, string next) =>
-        OpensAfter(plan, next).All(group => group.Contains(done));
+    /// <summary>Whether a stage is open once some others are done.</summary>
+    /// <param name="plan">The site.</param>
+    /// <param name="stage">The stage.</param>
+    /// <param name="done">What is done.</param>
+    public static bool OpensAfter(SitePlan plan, string stage, IReadOnlySet<string> done) =>
+        OpensAfter(plan, stage).All(group => group.Any(done.Contains));
 
     /// <summary>
     /// When a stage opens, for the script: alternatives joined by commas, groups by spaces, in page names, which say nothing.

@@ -3,39 +3,55 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using HintBook.Books;
+using HintBook.Photos;
 
 namespace HintBook.Pages;
 
 /// <summary>
-/// What makes a site stay on a device: the web app manifest and the worker that keeps every file (W3C Web Application Manifest, W3C Service
-/// Workers).
+/// What makes a site stay on a device: the web app manifest and the worker that keeps its files (W3C Web Application Manifest, W3C Service
+/// Workers). First come the pages with their style and script, then each picture in one size; the other sizes are kept once they are asked for.
 /// </summary>
 public static class Offline
 {
     private const string Manifest = "manifest.webmanifest";
+
+    // In the site: their names come from a digest of what is in them.
+    private const string PicturesFolder = "pictures/";
+    private const string FilmsFolder = "films/";
+
+    // In pixels. A phone's page is about 390 wide, with two or three of the screen's pixels to each of its own.
+    private const int PhoneWidth = 800;
 
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The files that keep a site on a device; none where the theme has no worker.</summary>
     /// <param name="book">The book.</param>
     /// <param name="theme">Its theme.</param>
-    /// <param name="files">Every file of the site that is to be kept, with a hash of its content; films aside, which are too large to be kept unasked.</param>
-    public static IReadOnlyCollection<MadeFile> Build(Book book, Theme theme, IEnumerable<(string Path, string Hash)> files)
+    /// <param name="files">Every file of the site, with a hash of its content where its name hasn't one; films and what belongs to them aren't kept.</param>
+    /// <param name="pictures">The pictures of the site.</param>
+    public static IReadOnlyCollection<MadeFile> Build(
+        Book book, Theme theme, IEnumerable<(string Path, string Hash)> files, IEnumerable<Picture> pictures)
     {
         if (theme.Worker is not { } worker)
             return [];
-        var kept = files.OrderBy(file => file.Path, StringComparer.Ordinal).ToArray();
+        var all = files.OrderBy(file => file.Path, StringComparer.Ordinal).ToArray();
+        var first = all.Select(file => file.Path).Append(Manifest).Where(path => !path.StartsWith(PicturesFolder, StringComparison.Ordinal)
+            && !path.StartsWith(FilmsFolder, StringComparison.Ordinal));
+        var then = pictures.Select(ForPhones).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
         return
         [
             new MadeFile(Manifest, () => ManifestOf(book, theme)),
             new MadeFile(Theme.WorkerFile, () => Encoding.UTF8.GetBytes($"""
                 const site = {Text(Addresses.Derive(book.Identity, ""))};
-                const version = {Text(VersionOf(kept))};
-                const files = [{string.Join(", ", kept.Select(file => Text(file.Path)))}];
+                const version = {Text(VersionOf(all))};
+                const files = [{string.Join(", ", first.Select(Text))}];
+                const pictures = [{string.Join(", ", then.Select(Text))}];
 
                 """ + worker)),
         ];
     }
+
+    private static string ForPhones(Picture picture) => (picture.Files.LastOrDefault(file => file.Width <= PhoneWidth) ?? picture.Files[0]).Path;
 
     private static string VersionOf((string Path, string Hash)[] files) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', files.Select(file => $"{file.Path} {file.Hash}")))))[..16];

@@ -35,6 +35,7 @@ internal static class PhotoView
         ("height", picture.Largest.Height),
         ("alt", photo.Alt?.Value ?? site.Words["photo_without_alt"]),
         ("lang", photo.Alt is null && photo.Marks.IsEmpty ? Html.Empty : site.LanguageOf(photo)),
+        ("veiled", site.IsVeiled(photo)),
         ("mark_size", Number(picture.Largest.Width * MarkSize)),
         ("digit_size", Number(picture.Largest.Width * MarkSize * 1.2)),
         ("point_size", Number(picture.Largest.Width * MarkSize * 0.3)),

@@ -42,7 +42,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
     {
         Book[] books = [plan.Book, .. plan.Book.Translations];
         ImmutableArray<SiteLanguage> languages =
-            [.. books.Select((book, index) => new SiteLanguage(book.Language.Value, index == 0 ? "" : $"{book.Language.Value}/"))];
+            [.. books.Select((book, index) => new SiteLanguage(book.Language.Value, index == 0 ? "" : $"{book.Language.Value}/", book))];
         return [.. books.Select(book => plan with { Book = book, Languages = languages })];
     }
 

@@ -37,4 +37,5 @@ public sealed record SitePlan
 /// <summary>One of the languages of a site.</summary>
 /// <param name="Tag">The language as a BCP 47 tag.</param>
 /// <param name="Folder">Where its pages stand: nothing for the book's own language, else such as <c>fr/</c>.</param>
-public sealed record SiteLanguage(string Tag, string Folder);
+/// <param name="Book">The book in this language.</param>
+public sealed record SiteLanguage(string Tag, string Folder, Book Book);

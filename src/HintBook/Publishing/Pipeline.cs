@@ -61,7 +61,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         writer.WriteAll("pages", "site", book.Site.Files);
-        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/")));
+        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next), book, findings);

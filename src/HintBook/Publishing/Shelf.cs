@@ -10,6 +10,9 @@ public static class Shelf
     /// <summary>A book that stands elsewhere than its cards say.</summary>
     public static readonly FindingCode ElsewhereCode = new("HB7305", Severity.Warning, "a book on the shelf whose cards lead elsewhere");
 
+    /// <summary>Books that ask for different languages of the page that leads to all of them.</summary>
+    public static readonly FindingCode TwoLanguagesCode = new("HB7306", Severity.Warning, "books on the shelf ask for different languages");
+
     /// <summary>The folders of the books in a folder, in ordinal order; none where the folder is a book itself.</summary>
     public static ImmutableArray<string> BooksIn(string path) => File.Exists(Path.Combine(path, "book.yaml")) || !Directory.Exists(path)
         ? []
@@ -58,7 +61,7 @@ public static class Shelf
             Clips = new(shelved.Sum(book => book.Report.Clips.All), shelved.Sum(book => book.Report.Clips.Now)),
             Developed = shelved.Sum(book => book.Report.Developed),
             SiteBytes = writer.Made.Values.Sum(),
-            Findings = Findings.Of(Elsewhere(onShelf)),
+            Findings = Findings.Of([.. Elsewhere(onShelf), .. TwoLanguages(onShelf)]),
         });
 
         PublishOutcome PublishOne(string book)
@@ -78,6 +81,15 @@ public static class Shelf
             address.At,
             $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
             $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.");
+
+    private static IEnumerable<Finding> TwoLanguages(ShelvedBook[] books) =>
+        from asked in ShelfPage.AskedFor(books).Skip(1)
+        let taken = ShelfPage.LanguageOf(books)
+        where asked.Value != taken.Value
+        select TwoLanguagesCode.At(
+            asked.At,
+            $"This book asks for a shelf in “{asked}”, and one before it for a shelf in “{taken}”: the first is taken.",
+            "Write the same “language” under “shelf” in each book, or in one alone.");
 
     private static void CopySite(string site, string name, OutputWriter writer)
     {

@@ -26,6 +26,10 @@ internal static class Pictures
     public static ImmutableArray<Photo> OfBook(BookFolder folder, YamlMap book, List<Finding> findings) =>
         [.. At(folder, book["photo"], Place.Front, findings)];
 
+    /// <summary>The maker's mark, or null. What it shows is the maker's name.</summary>
+    public static Photo? LogoOf(BookFolder folder, YamlMap maker, List<Finding> findings) =>
+        At(folder, maker["logo"] as YamlScalar, Place.Logo, findings).Select(photo => photo with { Alt = maker.Text("name") }).FirstOrDefault();
+
     /// <summary>The photo of a position of a part, or null.</summary>
     public static Photo? OfPosition(BookFolder folder, YamlMap position, List<Finding> findings) =>
         At(folder, position["photo"], Place.Position, findings).FirstOrDefault();

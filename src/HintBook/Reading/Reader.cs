@@ -58,7 +58,10 @@ public static class Reader
             File = file,
             Title = keys.Text("title") ?? unset,
             Id = keys.Text("id"),
-            Maker = keys["maker"] is YamlMap maker && maker.Text("name") is { } name ? new Maker(name, maker.Text("help")) : null,
+            Maker = keys["maker"] is YamlMap maker && maker.Text("name") is { } name
+                ? new Maker(name, maker.Text("help")) { Logo = Pictures.LogoOf(folder, maker, findings) }
+                : null,
+            Shelf = keys["shelf"] is YamlMap shelf ? new OnShelf(shelf.Text("language"), shelf.Text("line")) : null,
             Language = keys.Text("language") ?? unset.With("en"),
             Address = keys.Text("address") is { } address ? address.With(WithSlash(address.Value)) : null,
             MovedFrom = [.. keys.Texts("moved-from").Select(old => old.With(WithSlash(old.Value)))],

@@ -36,6 +36,8 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
             yield return AllOf(maker.Name, Tier.Outside, "the maker's name");
         if (book.Maker?.Help is { } help)
             yield return AllOf(help, Tier.Outside, "the address for help");
+        if (book.Shelf?.Line is { } line)
+            yield return AllOf(line, Tier.Outside, "the line for the shelf");
         if (book.Address is { } address)
             yield return AllOf(address, Tier.Outside, "the address, which the cards carry,");
         if (book.Welcome is { } welcome)
@@ -80,7 +82,7 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
     /// <summary>The tier in which a photo stands, or null on the reset page.</summary>
     public static Tier? TierOf(Place place) => place switch
     {
-        Place.Front or Place.Position => Tier.Outside,
+        Place.Front or Place.Position or Place.Logo => Tier.Outside,
         Place.Sign => Tier.Sign,
         Place.Nudge => Tier.Nudge,
         Place.Clue => Tier.Clue,

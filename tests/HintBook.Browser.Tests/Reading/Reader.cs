@@ -133,7 +133,8 @@ internal sealed class Reader : IAsyncDisposable
         """);
 
     /// <summary>The links to stages that can be seen.</summary>
-    public async Task<IReadOnlyList<string>> StageLinks(string within = "body") => await Page.Locator($"{within} .stages a:visible").AllTextContentsAsync();
+    public async Task<IReadOnlyList<string>> StageLinks(string within = "body") =>
+        await Page.Locator($":is({within} .stages, {within}.stages) a:visible").AllTextContentsAsync();
 
     /// <summary>Where the links to stages lead that can be seen, as they are written.</summary>
     public async Task<IReadOnlyList<string>> StageAddresses() =>
@@ -194,6 +195,9 @@ internal sealed class Reader : IAsyncDisposable
 
         Assert.Fail($"The Tab key never reaches “{words}”; it met {string.Join(", ", passed)}.");
     }
+
+    /// <summary>All that the site has stored on the device, as it is written.</summary>
+    public Task<string> Kept() => Page.EvaluateAsync<string>("() => Object.values(localStorage).join('\\n')");
 
     /// <summary>What stands in the head: title, metadata, addresses, and the address of the page itself.</summary>
     public Task<string> Head() => Page.EvaluateAsync<string>(

@@ -10,6 +10,16 @@ internal static class Words
     public const string Further = "I’m past all of these";
     public const string Done = "I’ve done this";
     public const string Joined = "I have also done everything else that was open";
+    public const string Hide = "Hide everything again";
+    public const string Undone = "I haven’t done this after all";
+    public const string Untick = "Untick everything";
+
+    /// <summary>Where a step that is done lists what it opens.</summary>
+    public const string NextList = "[data-next]";
+
+    /// <summary>Where it lists what else is open.</summary>
+    public const string BesidesList = "[data-besides]";
+
     public const string Again = "Start again for the next solver";
     public const string AgainYes = "Yes, forget everything";
     public const string ToFront = "Front page";

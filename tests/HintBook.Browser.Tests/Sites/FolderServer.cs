@@ -1,11 +1,20 @@
+using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 
 namespace HintBook.Browser.Tests.Sites;
 
-/// <summary>Serves the files of one folder on this machine, as a plain web host would, and nothing else.</summary>
+/// <summary>
+/// Serves the files of one folder on this machine, as a plain web host would, and nothing else. Like many hosts it lets browsers keep for ten
+/// minutes what they have got.
+/// </summary>
 internal sealed class FolderServer : IDisposable
 {
+    private readonly ConcurrentQueue<string> answered = [];
+    private readonly CancellationTokenSource end = new();
+    private int left = int.MaxValue;
+    private string? countsBehind;
+
     private readonly HttpListener listener;
     private readonly string root;
 
@@ -19,6 +28,17 @@ internal sealed class FolderServer : IDisposable
 
     /// <summary>Where the folder is served, with a slash at the end.</summary>
     public string Address { get; }
+
+    /// <summary>The files that were sent, in order, relative to the folder.</summary>
+    public IReadOnlyCollection<string> Answered => answered;
+
+    /// <summary>Whether requests are taken and never answered, as where the network is as good as gone.</summary>
+    public bool IsSilent { get; set; }
+
+    /// <summary>Sends some more files, and cuts every connection after that.</summary>
+    /// <param name="files">How many more.</param>
+    /// <param name="behind">The file behind which the count begins; null for at once.</param>
+    public void CutAfter(int files, string? behind = null) => (left, countsBehind) = (files, behind);
 
     public static FolderServer Of(string folder)
     {
@@ -39,7 +59,11 @@ internal sealed class FolderServer : IDisposable
         }
     }
 
-    public void Dispose() => listener.Close();
+    public void Dispose()
+    {
+        end.Cancel();
+        listener.Close();
+    }
 
     private static int FreePort()
     {
@@ -74,7 +98,26 @@ internal sealed class FolderServer : IDisposable
             return;
         }
 
+        if (IsSilent)
+        {
+            await Task.Delay(Timeout.Infinite, end.Token).ContinueWith(_ => { }, TaskScheduler.Default);
+            return;
+        }
+
+        var name = Path.GetRelativePath(root, file).Replace('\\', '/');
+        if (countsBehind is null && Interlocked.Decrement(ref left) < 0)
+        {
+            // By itself this would be an empty answer that is whole: a body is promised that never comes.
+            response.ContentLength64 = 1;
+            response.Abort();
+            return;
+        }
+
+        if (countsBehind == name)
+            countsBehind = null;
         var content = await File.ReadAllBytesAsync(file);
+        answered.Enqueue(name);
+        response.Headers["Cache-Control"] = "max-age=600";
         response.ContentType = TypeOf(Path.GetExtension(file));
         response.ContentLength64 = content.Length;
         try

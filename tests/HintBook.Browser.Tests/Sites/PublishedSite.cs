@@ -31,6 +31,9 @@ internal sealed class PublishedSite : IDisposable
 
     public string Folder { get; }
 
+    /// <summary>What serves it over http.</summary>
+    public FolderServer Server => server;
+
     /// <summary>All pages by file name: front, stages, solution, reset.</summary>
     public IEnumerable<string> Pages => Directory.EnumerateFiles(Folder, "*.html").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
 

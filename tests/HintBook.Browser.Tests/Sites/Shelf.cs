@@ -16,6 +16,7 @@ internal sealed class Shelf : IDisposable
 
     // A path with a space and letters beyond ASCII.
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook größe ").FullName;
+    private readonly ConcurrentDictionary<string, Lazy<PublishedSite>> titled = [];
     private readonly ConcurrentDictionary<(string Book, string Theme, string Language), Lazy<PublishedSite>> sites = [];
 
     /// <summary>The names of the books: the small one, and the project's example.</summary>
@@ -37,7 +38,7 @@ internal sealed class Shelf : IDisposable
 
     public void Dispose()
     {
-        foreach (var site in sites.Values.Where(site => site.IsValueCreated))
+        foreach (var site in sites.Values.Concat(titled.Values).Where(site => site.IsValueCreated))
             site.Value.Dispose();
         if (bilingual.IsValueCreated)
             bilingual.Value.Dispose();
@@ -52,6 +53,15 @@ internal sealed class Shelf : IDisposable
         CopyPictures(SmallBook.Title, book + ", published");
         return book;
     }
+
+    /// <summary>The small book under another title.</summary>
+    public PublishedSite Titled(string title) => titled.GetOrAdd(title, key => new(() =>
+    {
+        var book = SmallBookFor($"titled {titled.Count}");
+        var settings = Path.Combine(book, "book.yaml");
+        File.WriteAllText(settings, File.ReadAllText(settings).Replace($"title: {SmallBook.Title}", $"title: {key}", StringComparison.Ordinal));
+        return PublishedSite.Of(key, book, book + ", published");
+    })).Value;
 
     private PublishedSite Publish(string name, string theme, string language)
     {

@@ -104,7 +104,7 @@ internal static class SmallBook
             photos:
               sign: { file: sign.jpg, alt: Picture of the plover sign. }
               nudge: { file: nudge.jpg, alt: Picture of the plover nudge. }
-              clue: { file: clue.jpg, alt: Picture of the plover clue. }
+              clue: { file: clue.jpg, alt: Picture of the plover clue., shows: [ latch-a ] }
               answer:
                 file: answer.jpg
                 alt: Picture of the plover answer.

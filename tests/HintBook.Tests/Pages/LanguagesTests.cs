@@ -55,6 +55,21 @@ public class LanguagesTests
         Assert.Equal("الغطاء", Sites.Parse(Pages[$"ar/{page}"]).QuerySelector("h1")!.TextContent);
     }
 
+    // What the device learns on one language's pages it can say on those of another.
+    [Fact]
+    public void A_link_says_its_title_in_the_other_languages_for_the_device_alone()
+    {
+        var addresses = A.Addresses(Plan().Book);
+        var (english, arabic) = (Other(""), Other("ar/"));
+
+        Assert.Equal(("ar", "rtl", "الغطاء"), (english.GetAttribute("lang"), english.GetAttribute("dir"), english.QuerySelector("b")!.TextContent));
+        Assert.Equal(("en", "lid-title"), (arabic.GetAttribute("lang"), arabic.QuerySelector("b")!.TextContent));
+        Assert.True(english.HasAttribute("hidden"));
+
+        AngleSharp.Dom.IElement Other(string folder) => Assert.Single(
+            Sites.Parse(Pages[folder + addresses.PageOf("lid")]).QuerySelectorAll($"[data-did] [data-page='{addresses.Names["lid"][0]}'] span"));
+    }
+
     // WCAG 2.2, 3.1.2 (language of parts, AA).
     [Fact]
     public void A_text_that_is_not_translated_says_its_own_language()
@@ -64,7 +79,7 @@ public class LanguagesTests
 
         Assert.Empty(translated.QuerySelectorAll("h1[lang], .tier .prose[lang]"));
         Assert.Equal(5, left.QuerySelectorAll("h1[lang=en][dir=ltr], .sign bdi[lang=en][dir=ltr], .tier .prose[lang=en][dir=ltr]").Length);
-        Assert.Empty(Sites.Parse(Pages[addresses.PageOf("left")]).QuerySelectorAll("main [lang]"));
+        Assert.Empty(Sites.Parse(Pages[addresses.PageOf("left")]).QuerySelectorAll("main [lang]:not([hidden])"));
     }
 
     // A stage that is translated can still have a note, a photo's words or a reset note that nobody has translated.

@@ -8,7 +8,7 @@ namespace HintBook.Tests.Pages;
 // What keeps a site on a reader's device.
 public class OfflineTests
 {
-    private static readonly (string, string)[] Files = [("index.html", "a"), ("assets/theme.css", "b"), ("pictures/ü \"x\".jpg", "c")];
+    private static readonly (string, string)[] Files = [("index.html", "a"), ("assets/theme.css", "b"), ("pictures/ü \"x\"-800.jpg", "")];
 
     // W3C Web Application Manifest: the members name, start_url, scope, display, icons.
     [Fact]
@@ -28,7 +28,17 @@ public class OfflineTests
 
         Assert.Contains("\"index.html\"", worker, StringComparison.Ordinal);
         Assert.Contains("\"assets/theme.css\"", worker, StringComparison.Ordinal);
-        Assert.Contains("\\u0022x\\u0022.jpg", worker, StringComparison.Ordinal);
+        Assert.Contains("\\u0022x\\u0022-800.jpg", worker, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pages_style_and_script_come_first_and_each_picture_in_one_size_for_phones()
+    {
+        var lines = Text("sw.js").Split('\n');
+
+        Assert.Equal("""const files = ["assets/theme.css", "index.html", "manifest.webmanifest"];""", lines[2]);
+        Assert.Contains("-800.jpg", lines[3], StringComparison.Ordinal);
+        Assert.DoesNotContain("-1600.jpg", lines[3], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -40,6 +50,9 @@ public class OfflineTests
 
     private static string Text(string file) => Text(file, Files);
 
-    private static string Text(string file, (string, string)[] files) => Encoding.UTF8.GetString(
-        Assert.Single(Offline.Build(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files), made => made.Path == file).Content().Span);
+    private static string Text(string file, (string, string)[] files)
+    {
+        var made = Offline.Build(A.Book(A.Stage("lid")), Theme.BuiltIn(Theme.Default).Theme, files, [A.Picture("ü \"x\"")]);
+        return Encoding.UTF8.GetString(Assert.Single(made, each => each.Path == file).Content().Span);
+    }
 }

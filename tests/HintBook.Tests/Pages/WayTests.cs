@@ -53,6 +53,63 @@ public class WayTests
     public void The_page_says_how_things_stand_after_the_stage(string stage, string says) =>
         Assert.Contains(says, Done(Theme.Default, Sites.Everything(), stage).QuerySelector("p")!.TextContent, StringComparison.Ordinal);
 
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void Every_step_ends_with_a_way_on(string theme)
+    {
+        var plan = Sites.Everything();
+        foreach (var stage in plan.Book.Stages.Select(stage => stage.Id.Value))
+            Assert.Equal("index.html", Done(theme, plan, stage).QuerySelector("p.onward a")!.GetAttribute("href"));
+    }
+
+    // What comes before on every way is done: lid opens with left alone what needs both, and herring leads to what else is open.
+    [Theory]
+    [InlineData("lid", "left-title right-title herring-title", "")]
+    [InlineData("left", "", "right-title herring-title")]
+    [InlineData("herring", "", "left-title right-title")]
+    [InlineData("jar", "", "herring-title")]
+    public void What_else_is_open_by_then_is_listed_as_well(string stage, string next, string besides)
+    {
+        var done = DoneWithCertain(stage);
+
+        Assert.Equal(next.Split(' ', StringSplitOptions.RemoveEmptyEntries), Titles(done, "[data-next] > li"));
+        Assert.Equal(besides.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(), Titles(done, "[data-besides] li").Order());
+    }
+
+    [Fact]
+    public void A_step_tells_the_device_what_was_done_before_it()
+    {
+        var plan = WithCertain();
+        var did = DoneWithCertain("jar").QuerySelector("[data-did]")!;
+
+        Assert.Equal(
+            string.Join(' ', ((string[])["lid", "left", "right"]).Select(stage => plan.Addresses.Names[stage][0])),
+            did.GetAttribute("data-did"));
+        Assert.Equal(["lid-title", "left-title", "right-title", "jar-title"], Titles(did, "li"));
+        Assert.True(did.HasAttribute("hidden"));
+    }
+
+    [Fact]
+    public void The_last_step_leads_to_putting_back_and_looking_after_and_no_other_does()
+    {
+        var plan = Sites.Everything();
+        string[] ways = ["reset.html", "care.html", "index.html"];
+
+        Assert.Equal(ways, Done(Theme.Default, plan, "jar").QuerySelectorAll(".onward a").Select(link => link.GetAttribute("href")));
+        Assert.Single(Done(Theme.Default, plan, "left").QuerySelectorAll(".onward a"));
+    }
+
+    // Sixty stages that open in any order: a page that still helps doesn't list them all.
+    [Fact]
+    public void A_box_that_opens_in_any_order_lists_the_nearest_dozen()
+    {
+        var book = A.Book([.. Enumerable.Range(0, 60).Select(number => A.Stage($"s{number}"))]);
+        var besides = Titles(Done(Theme.Default, Sites.Plan(book, A.Survey(book)), "s55"), "[data-besides] li").ToArray();
+
+        Assert.Equal(12, besides.Length);
+        Assert.Equal(["s56-title", "s57-title", "s58-title", "s59-title", "s0-title"], besides[..5]);
+    }
+
     [Fact]
     public void A_goal_that_the_box_reaches_by_itself_ends_with_the_stages_after_which_nothing_opens()
     {
@@ -108,6 +165,30 @@ public class WayTests
 
         Assert.Equal(plan.Book.Stages.Select(stage => stage.Title.Value), page.QuerySelectorAll(".steps h2").Select(title => title.TextContent));
         Assert.Equal(plan.Book.Stages.Select(stage => stage.Answer.Markdown), page.QuerySelectorAll(".steps .prose > p").Select(answer => answer.TextContent));
+    }
+
+    // As a survey has it: what is certain before each stage.
+    private static SitePlan WithCertain()
+    {
+        var plan = Sites.Everything();
+        (string Stage, string[] Before)[] certain =
+            [("left", ["lid"]), ("right", ["lid"]), ("herring", ["lid"]), ("jar", ["lid", "left", "right"])];
+        return plan with
+        {
+            Survey = plan.Survey with
+            {
+                Stages = plan.Survey.Stages.SetItems(certain.Select(each => KeyValuePair.Create(
+                    each.Stage, plan.Survey.Stages[each.Stage] with { CertainBefore = [.. each.Before] }))),
+            },
+        };
+    }
+
+    // A stage so far behind has a note, which is none of these tests' business.
+    private static IElement DoneWithCertain(string stage)
+    {
+        var plan = WithCertain();
+        var pages = Sites.Texts(Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Site.Files);
+        return Sites.Parse(pages[plan.Addresses.PageOf(stage)]).QuerySelector("details[data-done]")!;
     }
 
     private static IElement Done(string theme, SitePlan plan, string stage) => Sites.StagePage(plan, stage, theme).QuerySelector("details[data-done]")!;

@@ -57,6 +57,20 @@ public sealed class ShelfTests : IDisposable
     }
 
     [Fact]
+    public void Books_that_ask_for_different_languages_of_the_shelf_are_told_and_the_first_is_taken()
+    {
+        Change("my-first-box", "book.yaml", "title: ", "shelf: { language: de, line: Ein Kasten. }\ntitle: ");
+        Change("second", "book.yaml", "title: ", "shelf: { language: fr }\ntitle: ");
+
+        var finding = Assert.Single(Assert.IsType<Published>(Publish()).Report.Findings.All, each => each.Code.Id == "HB7306");
+
+        Assert.Equal("fr", finding.At.Text);
+        var page = File.ReadAllText(Path.Combine(Site, "index.html"));
+        Assert.Contains("<html lang=\"de\"", page, StringComparison.Ordinal);
+        Assert.Contains("Ein Kasten.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_book_with_a_mistake_keeps_the_shelf_as_it_was()
     {
         Publish();
