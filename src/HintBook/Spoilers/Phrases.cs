@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.InteropServices;
 using HintBook.Spoilers.Languages;
 
@@ -12,12 +13,21 @@ internal sealed class Phrases(WordList words)
     private const int MostBetween = 2;
     private const int ShortestPart = 3;
     private const int ShortestInCompound = 6;
+    private const int ShortestLoose = 4;
+    private const int ShortestVerb = 4;
+
+    /// <summary>The number that mentions of idioms have.</summary>
+    public const int Idiom = -1;
+
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
+    private readonly TurnedNames turned = new(words);
+    private readonly Surroundings around = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>
@@ -44,29 +54,104 @@ internal sealed class Phrases(WordList words)
     /// <param name="name">As the author wrote it.</param>
     /// <param name="sureness">How sure its mentions are.</param>
     /// <param name="rule">What the letters must look like as well.</param>
-    public void Add(int secret, string name, Sureness sureness, Casing rule = Casing.Any)
+    /// <param name="isTurned">Whether its words may be turned about.</param>
+    public void Add(int secret, string name, Sureness sureness, Casing rule = Casing.Any, bool isTurned = true)
     {
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        var noun = hasCompounds && written.Length == 1 && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
-        Insert(written, new(secret, sureness, rule, noun));
-        if (rule != Casing.Any || hasNoSpaces)
+        var isExact = rule is Casing.Spelled or Casing.Capitals || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        var noun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
+        Insert(written, ending);
+        if (rule is Casing.Capitals or Casing.Spelled || isExact)
             return;
+        AddForms(written, bare);
+        if (hasNoSpaces)
+            return;
+        if (isTurned)
+            Turn(secret, name, written, bare);
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
         {
-            Insert([written[^1], of, .. written[..^1]], new(secret, Sureness.Likely, rule));
-            Insert([written[^1], words.Add("made"), of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+            Insert([written[^1], of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
+            Insert([written[^1], words.Add("made"), of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
         }
 
         if (tie > 0 && written[tie] == words.NumberOf("of") && tie < written.Length - 1 && !written[(tie + 1)..].Any(word => Is(word, WordRole.Preposition)))
         {
-            Insert([.. written[(tie + 1)..], .. written[..tie]], new(secret, sureness, rule));
-            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], new(secret, sureness, rule));
+            Insert([.. written[(tie + 1)..], .. written[..tie]], ending);
+            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], ending);
         }
 
-        InsertJoined(written, bare, new(secret, sureness, rule));
+        InsertJoined(written, bare, ending);
+    }
+
+    // Spellings of other countries, feminines, what a thing's own verb is called: they are that word from now on, unless they are another one.
+    private void AddForms(int[] written, string[] bare)
+    {
+        var noun = NounOf(written);
+        for (var i = 0; i < written.Length; i++)
+        {
+            if (Is(written[i], WordRole.Function | WordRole.Preposition) || bare[i].Length < ShortestPart)
+                continue;
+            foreach (var form in words.Language.FormsOf(bare[i], written.Length > 1 && i != noun))
+                words.Alias(form, written[i]);
+        }
+
+        if (written.Length > 1 || words.Language != English.Language || bare[0].Length < ShortestVerb)
+            return;
+        foreach (var verb in (string[])[$"un{bare[0]}", $"un{bare[0]}ed", $"{bare[0]}ed"])
+            words.Alias(verb, written[0]);
+    }
+
+    // The word that says what it is: the last one, or the one before what ties it to others.
+    private int NounOf(int[] written)
+    {
+        var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition | WordRole.Link));
+        return tie > 0 ? (words.Language.HeadFirst ? 0 : tie - 1) : words.Language.HeadFirst ? 0 : written.Length - 1;
+    }
+
+    private void Turn(int secret, string name, int[] written, string[] bare)
+    {
+        if (hasCompounds)
+            TurnCompound(secret, name, bare);
+        if (written.Length < 2)
+            return;
+        var noun = NounOf(written);
+        int[] describing = [.. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link))];
+        int[] telling = [.. describing.Where(i => !Is(written[i], WordRole.Everyday))];
+        var isTied = Array.Exists(written, word => Is(word, WordRole.Preposition));
+        foreach (var i in telling.Length > 0 ? telling : describing.Length == 1 ? describing : [])
+        {
+            turned.Add(secret, written[noun], written[i], isTied);
+            if (words.Language == English.Language && bare[i].EndsWith("less", StringComparison.Ordinal))
+                turned.Add(secret, written[noun], words.Add(bare[i][..^4]), isTied, isWithout: true);
+        }
+    }
+
+    // "Medaille aus Bronze" and "bronzene Medaille" for a Bronzemedaille, wherever its two words meet.
+    private void TurnCompound(int secret, string name, string[] bare)
+    {
+        var last = bare[^1];
+        if (!char.IsUpper(name.LastOrDefault(char.IsUpper)) || last.Length < ShortestInCompound)
+            return;
+        for (var cut = ShortestPart; cut <= last.Length - ShortestPart; cut++)
+        {
+            var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
+            turned.Add(secret, noun, describing, isTied: true);
+            Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
+        }
+    }
+
+    /// <summary>Adds a phrase in which no word means what it is called; its mentions have the number of no secret.</summary>
+    public void AddIdiom(string phrase)
+    {
+        reader.Read(phrase);
+        List<int> written = [];
+        foreach (var word in reader.Words)
+            written.Add(words.Add(reader.Bare(word)));
+        Insert([.. written], new(Idiom, Sureness.Sure, Casing.Any));
     }
 
     // "hivetool" for a hive tool: any two neighbours written as one.
@@ -101,8 +186,12 @@ internal sealed class Phrases(WordList words)
                 Step(0, all[i].Id, i, i);
             if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
+            if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
+                Step(0, possessed, i, i + 1);
             if (all[i].Id < 0 && hasCompounds)
                 Within(i);
+            if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
+                turned.At(text, i, found);
         }
 
         void Step(int node, int word, int first, int last)
@@ -119,13 +208,22 @@ internal sealed class Phrases(WordList words)
                 var (start, end) = (read[first].Start, read[last].End);
                 if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
                     continue;
+                if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
+                    continue;
+                if (ending.Secret == Idiom && gaps > 0)
+                    continue;
+                if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
+                    continue;
+                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
+                if ((ending.Casing == Casing.Object && !isHandled) || (ending.Casing is Casing.Alone or Casing.Object && around.IsLikened(text, first)))
+                    continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
                 if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
                     continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
-                    found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
+                    found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || !isHandled || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
             }
 
             if (hasChildren[node])
@@ -152,7 +250,7 @@ internal sealed class Phrases(WordList words)
                 return;
             foreach (var ending in endings[node] ?? [])
             {
-                if (ending.Casing == Casing.Any)
+                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Idiom)
                     found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
             }
         }
@@ -184,6 +282,32 @@ internal sealed class Phrases(WordList words)
             }
         }
     }
+
+    // A word that is a code as well: in quotes, by itself, or where something is spelt.
+    private bool IsMeant(WordReader text, string source, int first, int last)
+    {
+        var (start, end) = (text.Words[first].Start, text.Words[last].End);
+        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last)
+            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
+    }
+
+    private static bool IsExactly(WordReader text, int first, int last, string exact)
+    {
+        var at = 0;
+        for (var i = first; i <= last; i++)
+        {
+            var bare = text.Bare(text.Words[i]);
+            if (!exact.AsSpan(at).StartsWith(bare) || (i > first && (text.Words[i].Gap & ~Gap.Hyphen) != Gap.None))
+                return false;
+            at += bare.Length;
+        }
+
+        return at == exact.Length;
+    }
+
+    // "bull’s-eye" for a bullseye.
+    private static bool IsPossessive(string source, in Word word) =>
+        word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
 
@@ -221,7 +345,8 @@ internal sealed class Phrases(WordList words)
         foreach (var word in reader.Words)
         {
             var number = words.Add(reader.Bare(word));
-            if (Is(number, WordRole.Determiner))
+            // The "a" of "a1" is no article.
+            if (Is(number, WordRole.Determiner) && !IsGlued(word))
                 continue;
             written.Add(number);
             letters.Add(reader.Bare(word).ToString());
@@ -229,6 +354,17 @@ internal sealed class Phrases(WordList words)
 
         bare = [.. letters];
         return [.. written];
+    }
+
+    private bool IsGlued(in Word word)
+    {
+        foreach (var other in reader.Words)
+        {
+            if (other.Start == word.End && other.Gap == Gap.None)
+                return true;
+        }
+
+        return false;
     }
 
     private void Insert(ReadOnlySpan<int> written, Ending ending)
@@ -254,7 +390,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>
@@ -265,4 +401,13 @@ internal enum Casing
 
     /// <summary>All large: the word is also an everyday one.</summary>
     Capitals,
+
+    /// <summary>Large or small, letter by letter as declared, and where something is set or spelt.</summary>
+    Spelled,
+
+    /// <summary>Large or small: one word that may stand in figures of speech, and is sure only where a thing is handled.</summary>
+    Alone,
+
+    /// <summary>Large or small: an everyday word, which counts only where a thing is handled.</summary>
+    Object,
 }

@@ -15,6 +15,7 @@ internal sealed class WordList
     private readonly List<Figure?> figures;
     private readonly string[] prefixes;
     private readonly bool isEnglish;
+    private WordSigns signs = new();
 
     /// <summary>Starts with the words of a language.</summary>
     public WordList(SearchLanguage language)
@@ -30,6 +31,7 @@ internal sealed class WordList
         figures = from is null ? [] : [.. from.figures];
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
         prefixes = language.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        signs = from?.signs ?? signs;
     }
 
     /// <summary>The language.</summary>
@@ -39,16 +41,19 @@ internal sealed class WordList
     {
         var list = new WordList(null, language);
         var reader = new WordReader(new WordList(null, SearchLanguage.Unknown));
-        Give(language.Determiners, WordRole.Determiner);
-        Give(language.Prepositions, WordRole.Preposition | WordRole.Function);
-        Give(language.Functions, WordRole.Function);
-        Give(language.InNumbers, WordRole.Between);
-        Give(language.And, WordRole.And);
-        Give(language.Tie, WordRole.Tie);
-        foreach (var word in language.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            list.roles[list.Add(BareOf(word, reader))] |= WordRole.Everyday;
+        foreach (var (words, role) in RoledWords.Of(language))
+            Give(words, role);
         foreach (var (word, figure) in language.Figures)
             list.figures[list.Add(BareOf(word, reader))] = figure;
+        list.signs = new(language, word => list.Add(BareOf(word, reader)));
+        foreach (var group in language.Variants.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var forms = group.Split('/');
+            var number = list.Add(BareOf(forms[0], reader));
+            foreach (var form in forms[1..])
+                list.Alias(BareOf(form, reader), number);
+        }
+
         return list;
 
         void Give(string words, WordRole role)
@@ -90,6 +95,16 @@ internal sealed class WordList
         return roles.Count - 1;
     }
 
+    /// <summary>Makes a further form of a word known by the number of that word, unless it is known as another one.</summary>
+    public void Alias(ReadOnlySpan<char> bare, int number)
+    {
+        if (bare.Length is 0 or > LongestWord)
+            return;
+        Span<char> folded = stackalloc char[LongestWord];
+        bare.CopyTo(folded);
+        lookup.TryAdd(folded[..Folded(folded[..bare.Length])], number);
+    }
+
     /// <summary>Adds words of bare letters, each stem before the words that are made of it with a prefix, for those are longer.</summary>
     public void AddAll(IEnumerable<string> bare)
     {
@@ -99,6 +114,9 @@ internal sealed class WordList
 
     /// <summary>What kind of word it is.</summary>
     public WordRole RoleOf(int number) => number < 0 ? WordRole.None : roles[number];
+
+    /// <summary>What words stand for.</summary>
+    public WordSigns Signs => signs;
 
     /// <summary>What it counts, if it is a number word.</summary>
     public Figure? FigureOf(int number) => number < 0 ? null : figures[number];

@@ -8,6 +8,12 @@ internal static class Arabic
     public static SearchLanguage Language { get; } = new()
     {
         Code = "ar",
+        Clock = ClockWords.Arabic,
+        Pieces = PieceWords.Arabic,
+        Objects = ObjectWords.Arabic,
+        Variants =
+            "ذهب/ذهبي/ذهبية نحاس/نحاسي/نحاسية فضة/فضي/فضية خشب/خشبي/خشبية برونز/برونزي/برونزية حديد/حديدي/حديدية",
+        FormsOf = WordForms.Arabic,
         Determiners = "هذا هذه ذلك تلك هؤلاء كل بعض",
         Prepositions = "من في على عن إلى مع تحت فوق خلف أمام بين داخل قرب عند",
         Functions =

@@ -34,6 +34,15 @@ internal static class English
     public static SearchLanguage Language { get; } = new()
     {
         Code = "en",
+        Clock = ClockWords.English,
+        Pieces = PieceWords.English,
+        Objects = ObjectWords.English,
+        Variants =
+            "gold/golden/gilded/gilt wood/wooden wool/woollen/woolen silk/silken wax/waxen earth/earthen oak/oaken grey/gray "
+            + "sulphur/sulfur plough/plow axe/ax aluminium/aluminum jewellery/jewelry cheque/check moustache/mustache draught/draft "
+            + "pyjamas/pajamas kerb/curb gauge/gage whisky/whiskey aeroplane/airplane tyre/tire cosy/cozy programme/program "
+            + "manoeuvre/maneuver phial/vial disc/disk theatre/theater",
+        FormsOf = WordForms.English,
         Determiners = Determiners,
         Prepositions = Prepositions,
         Functions = Functions,

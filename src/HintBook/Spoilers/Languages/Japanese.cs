@@ -6,6 +6,9 @@ internal static class Japanese
     public static SearchLanguage Language { get; } = new()
     {
         Code = "ja",
+        Clock = ClockWords.Japanese,
+        Pieces = PieceWords.Japanese,
+        Objects = ObjectWords.Japanese,
         Functions = "の は が を に で と も へ や",
         InNumbers = "の と",
         And = "と",

@@ -51,6 +51,21 @@ internal sealed record SearchLanguage
     /// <summary>Number words with what they count.</summary>
     public IEnumerable<(string Word, Figure Figure)> Figures { get; init; } = [];
 
+    /// <summary>How people say times by the clock.</summary>
+    public ClockWords Clock { get; init; } = new();
+
+    /// <summary>How people tell a code piece by piece.</summary>
+    public PieceWords Pieces { get; init; } = new();
+
+    /// <summary>How people speak of things that one can hold.</summary>
+    public ObjectWords Objects { get; init; } = new();
+
+    /// <summary>Further forms of a word of a name, given in bare letters and whether it only describes.</summary>
+    public Func<string, bool, IEnumerable<string>> FormsOf { get; init; } = static (_, _) => [];
+
+    /// <summary>Words that mean the same in a name, parted by strokes: <c>gold/golden</c>, <c>grey/gray</c>.</summary>
+    public string Variants { get; init; } = "";
+
     /// <summary>How number words make one number; null for the rules of English.</summary>
     public NumberGrammar? Counting { get; init; }
 

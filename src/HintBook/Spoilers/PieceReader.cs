@@ -1,0 +1,219 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What the pieces of a code are read as.</summary>
+internal enum PieceKind
+{
+    /// <summary>Figures and number words.</summary>
+    Figures,
+
+    /// <summary>Roman numerals.</summary>
+    Roman,
+
+    /// <summary>Letters, their names, and the words of spelling alphabets.</summary>
+    Letters,
+
+    /// <summary>First, second, third.</summary>
+    Ordinals,
+}
+
+/// <summary>A piece of a code.</summary>
+/// <param name="Symbols">Figures or small letters.</param>
+/// <param name="First">Its first word.</param>
+/// <param name="Next">The word behind it.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Piece(string Symbols, int First, int Next);
+
+/// <summary>Reads single pieces of codes: <c>two zeros</c>, <c>K as in kilo</c>, <c>VII</c>; and the places of which they are told.</summary>
+internal sealed class PieceReader(WordList words)
+{
+    /// <summary>The place of the last piece.</summary>
+    public const int Last = 100;
+    private const int MostAhead = 4;
+    private const int MostAlike = 6;
+    private const WordRole Helping = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Sequence;
+    private const Gap Parting = Gap.Comma | Gap.Stop | Gap.Line | Gap.Paragraph;
+    private readonly NumberReader numbers = new(words);
+    private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+
+    /// <summary>The piece that begins at a word, if there is one.</summary>
+    public Piece? At(WordReader text, string source, int at, PieceKind kind) => kind switch
+    {
+        PieceKind.Figures => Figures(text, at),
+        PieceKind.Letters => Letter(text, source, at),
+        PieceKind.Roman => Numeral(text, source, at),
+        _ => words.Signs.PlaceOf(text.Words[at].Id) is > 0 and < 10 and var place ? new($"{place}", at, at + 1) : null,
+    };
+
+    /// <summary>The place that a word or number names: <c>the second wheel</c>, <c>wheel 2:</c>, <c>2.</c> before a line; 0 if it names none.</summary>
+    /// <param name="text">The words.</param>
+    /// <param name="source">The text.</param>
+    /// <param name="at">The word.</param>
+    /// <param name="next">The word behind it.</param>
+    public int PlaceAt(WordReader text, string source, int at, out int next)
+    {
+        next = at + 1;
+        var word = text.Words[at];
+        if (words.Signs.PlaceOf(word.Id) is > 0 and var place)
+            return place;
+        if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
+            return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
+        if (!char.IsAsciiDigit(text.Bare(word)[0]) && !hasNoSpaces)
+            return 0;
+        next = at;
+        if (!numbers.Read(text, ref next, out place) || place is 0 or > 9 || next >= text.Words.Length)
+            return 0;
+        if (text.Words[next].Gap == Gap.None && text.Bare(text.Words[next]) is "st" or "nd" or "rd" or "th" or "er" or "e" or "re" or "eme")
+        {
+            next++;
+            return place;
+        }
+
+        if (hasNoSpaces)
+            return IsCountedPlace(text, ref next) ? place : 0;
+        var isListed = (word.Gap & (Gap.Line | Gap.Paragraph)) != Gap.None
+            && word.End < source.Length && source[word.End] is '.' or ')' or ':' && word.End + 1 < source.Length && char.IsWhiteSpace(source[word.End + 1])
+            && (text.Words[next].Gap & (Gap.Line | Gap.Paragraph)) == Gap.None;
+        return isListed ? place : 0;
+    }
+
+    // 一つ目, 2番目.
+    private static bool IsCountedPlace(WordReader text, ref int next)
+    {
+        for (var i = next; i < next + 3 && i < text.Words.Length; i++)
+        {
+            if (text.Bare(text.Words[i]) is not "目")
+                continue;
+            next = i + 1;
+            return true;
+        }
+
+        return false;
+    }
+
+    // "Wheel 2: 5", "wheel 2 is set to 5": something follows that is said of it.
+    private bool IsSaidOf(WordReader text, string source, int next)
+    {
+        if (next >= text.Words.Length)
+            return false;
+        var end = text.Words[next - 1].End;
+        if (end < source.Length && source[end] is ':' or '=')
+            return true;
+        for (var i = next; i < next + MostAhead && i < text.Words.Length; i++)
+        {
+            if ((text.Words[i].Gap & Parting) != Gap.None)
+                return false;
+            if (numbers.IsNumber(text, i) || text.Words[i].Length == 1)
+                return i > next;
+        }
+
+        return false;
+    }
+
+    private Piece? Figures(WordReader text, int at)
+    {
+        var again = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again, Value: var times } ? times : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
+        var next = again > 1 ? at + 1 : at;
+        while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner) && !numbers.IsNumber(text, next))
+            next++;
+        var first = next;
+        if (!numbers.Read(text, ref next, out var number) || (next < text.Words.Length && IsPronoun(text, first, next, number)))
+            return null;
+        var bare = text.Bare(text.Words[first]);
+        var symbols = char.IsAsciiDigit(bare[0]) ? bare.ToString() : number.ToString(CultureInfo.InvariantCulture);
+        if (next < text.Words.Length && IsTight(text, next) && number is > 0 and <= MostAlike && Counted(text, next) is { } counted)
+        {
+            symbols = string.Concat(Enumerable.Repeat(counted.Symbols, number));
+            next = counted.Next;
+        }
+        else if (next < text.Words.Length && words.Signs.IsTwice(text.Words[next].Id) && !numbers.IsNumber(text, next + 1))
+        {
+            (again, next) = (2, next + 1);
+        }
+
+        return IsCount(text, next) ? null : new(string.Concat(Enumerable.Repeat(symbols, again)), at, next);
+    }
+
+    // "Two zeros": a figure in the plural behind a small number.
+    private Piece? Counted(WordReader text, int at)
+    {
+        if (words.FigureOf(text.Words[at].Id) is not { Kind: FigureKind.Small, Value: < 10 and var figure })
+            return null;
+        var bare = text.Bare(text.Words[at]);
+        var isMany = words.Language.Pieces.Plurals ? at > 0 : bare[^1] == 's';
+        return isMany ? new(figure.ToString(CultureInfo.InvariantCulture), at, at + 1) : null;
+    }
+
+    // "The first one", "eine Drei": the word for one is none.
+    private bool IsPronoun(WordReader text, int first, int next, int number)
+    {
+        if (number != 1 || next > first + 1 || char.IsAsciiDigit(text.Bare(text.Words[first])[0]))
+            return false;
+        if (first > 0 && words.Signs.PlaceOf(text.Words[first - 1].Id) > 0 && (text.Words[first].Gap & Parting) == Gap.None)
+            return true;
+        return Has(text, first, WordRole.Determiner) && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, WordRole.And | WordRole.Sequence | WordRole.Preposition);
+    }
+
+    // "5 wheels", "22 cm": the number says how many.
+    private bool IsCount(WordReader text, int next)
+    {
+        if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
+            return false;
+        if (Has(text, next, WordRole.Unit))
+            return true;
+        return !hasNoSpaces && !Has(text, next, Helping | WordRole.Setting | WordRole.Link) && words.Signs.PlaceOf(text.Words[next].Id) == 0 && !numbers.IsNumber(text, next)
+            && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1;
+    }
+
+    private Piece? Letter(WordReader text, string source, int at)
+    {
+        var word = text.Words[at];
+        var bare = text.Bare(word);
+        var letter = bare.Length == 1 && char.IsLetter(bare[0]) ? bare[0] : words.Signs.LetterOf(word.Id);
+        if (letter == '\0' || (hasNoSpaces && !char.IsAsciiLetter(letter)))
+            return null;
+        var next = at + 1;
+        if (next < text.Words.Length && (text.Words[next].Gap & Gap.Elision) != Gap.None)
+            return null;
+        if (bare.Length == 1 && next + 1 < text.Words.Length && words.Signs.IsStanding(text.Words[next].Id))
+        {
+            var skip = next + 1;
+            while (skip + 1 < text.Words.Length && skip < next + 3 && (words.Signs.IsStanding(text.Words[skip].Id) || Has(text, skip, WordRole.Determiner)))
+                skip++;
+            if (text.Bare(text.Words[skip]) is [var initial, _, ..] && initial == letter)
+                return new($"{letter}", at, skip + 1);
+        }
+
+        if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at))
+            return null;
+        if (next < text.Words.Length && bare.Length == 1 && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, Helping | WordRole.Setting)
+            && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
+            return null;
+        return new($"{letter}", at, next);
+    }
+
+    // A letter that is a word as well: "then A, then I".
+    private bool IsSetApart(WordReader text, string source, int at)
+    {
+        var next = at + 1;
+        var ends = next >= text.Words.Length || (text.Words[next].Gap & (Parting | Gap.Hyphen)) != Gap.None
+            || Has(text, next, WordRole.And | WordRole.Sequence) || text.Words[next].Length == 1;
+        var begins = (text.Words[at].Gap & (Parting | Gap.Hyphen)) != Gap.None;
+        return ends && (begins || char.IsUpper(source[text.Words[at].Start]) || (at > 0 && text.Words[at - 1].Length == 1));
+    }
+
+    private static Piece? Numeral(WordReader text, string source, int at)
+    {
+        var word = text.Words[at];
+        return char.IsUpper(source[word.Start]) && char.IsUpper(source[word.End - 1]) && Roman.ValueOf(text.Bare(word)) is > 0 and var value
+            ? new(value.ToString(CultureInfo.InvariantCulture), at, at + 1)
+            : null;
+    }
+
+    private static bool IsTight(WordReader text, int at) => (text.Words[at].Gap & (Gap.Comma | Gap.Stop | Gap.Line | Gap.Paragraph)) == Gap.None;
+
+    private bool Has(WordReader text, int at, WordRole role) => at < text.Words.Length && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None;
+}

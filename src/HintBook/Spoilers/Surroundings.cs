@@ -1,0 +1,68 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What stands around a word that could mean a thing or a code, or something else.</summary>
+internal sealed class Surroundings(WordList words)
+{
+    private const int MostWords = 9;
+    private const int MostSimile = 3;
+    private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
+
+    /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
+    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || IsAlone(text, first, last);
+
+    /// <summary>Whether the clause is about setting or spelling a code.</summary>
+    public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);
+
+    /// <summary>Whether something is only likened to it: <c>as light as a feather</c>.</summary>
+    public bool IsLikened(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - MostSimile && IsWithin(text, i + 1); i--)
+        {
+            if (words.Signs.IsSimile(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>
+    public bool IsAlone(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length && IsWithin(text, last + 1))
+            return false;
+        for (var i = first; i >= 0; i--)
+        {
+            if (i == 0 || !IsWithin(text, i))
+                return true;
+            if (!IsSmall(text.Words[i - 1]))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool IsSmall(in Word word) =>
+        (words.RoleOf(word.Id) & WordRole.Determiner) != WordRole.None || words.FigureOf(word.Id) is not null || word.Length == 1;
+
+    private bool Has(WordReader text, int first, int last, WordRole role)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - reach && IsWithin(text, i + 1); i--)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
+                return true;
+        }
+
+        for (var i = last + 1; i < text.Words.Length && i <= last + reach && IsWithin(text, i); i++)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
+                return true;
+        }
+
+        return false;
+    }
+
+    // No stop and no empty line before the word.
+    private static bool IsWithin(WordReader text, int at) => (text.Words[at].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None;
+}
