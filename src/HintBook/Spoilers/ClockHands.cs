@@ -70,10 +70,15 @@ internal sealed class ClockHands(WordList words)
         return found;
     }
 
+    // "The short one": the word for one is none.
+    private bool IsPronoun(WordReader text, int at) =>
+        (words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
+        || (at > 0 && words.FigureOf(text.Words[at].Id) is { Value: 1 } && (words.RoleOf(text.Words[at - 1].Id) & (WordRole.HourHand | WordRole.MinuteHand)) != WordRole.None);
+
     private int? ValueAt(WordReader text, string source, ref int at)
     {
         var word = text.Words[at];
-        if (numbers.IsNumber(text, at) && (words.RoleOf(word.Id) & WordRole.Determiner) == WordRole.None)
+        if (numbers.IsNumber(text, at) && !IsPronoun(text, at))
             return numbers.Read(text, ref at, out var number) ? number : null;
         at++;
         if (words.Signs.HourOf(word.Id) is > 0 and var hour)

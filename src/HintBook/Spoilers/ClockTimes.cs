@@ -16,6 +16,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool hasArticles = words.Language.Clock.HasArticles;
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
     private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
+    private int begin;
 
     /// <summary>Adds a code, if it could be a time.</summary>
     public void Add(int secret, string answer)
@@ -63,7 +64,7 @@ internal sealed class ClockTimes(WordList words)
 
     private void At(WordReader text, int first, List<Mention> found)
     {
-        var next = first;
+        var next = begin = first;
         if (Minutes(text, ref next, out var minutes, out var isFraction, out var isMarked))
         {
             FromAnHour(text, first, next, minutes, isFraction, isMarked, found);
@@ -114,6 +115,8 @@ internal sealed class ClockTimes(WordList words)
         if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
             return;
         var isSeparated = IsSeparated(text, next);
+        if (isSeparated && !hasMark && Has(text, after, WordRole.Unit))
+            return;
         if (!isFraction && !hasMark && !isSeparated && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
             return;
         if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
@@ -231,7 +234,7 @@ internal sealed class ClockTimes(WordList words)
     }
 
     private bool Has(WordReader text, int at, WordRole role) =>
-        at < text.Words.Length && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None && (text.Words[at].Gap & Gap.Paragraph) == Gap.None;
+        at < text.Words.Length && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None && (at == begin || (text.Words[at].Gap & Gap.Paragraph) == Gap.None);
 
     private void Tell(WordReader text, int first, int last, int minutes, bool isSure, List<Mention> found)
     {

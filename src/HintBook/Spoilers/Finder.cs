@@ -142,7 +142,7 @@ internal sealed class Finder
             return;
         var plain = text.Length < ShortestWordCode || own.Judge(answer).AllPlain;
         AddName(secret, answer, Sureness.Sure, Casing.Capitals);
-        AddName(secret, answer, Sureness.Likely, Casing.Spelled);
+        AddName(secret, answer, Sureness.Likely, Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
     }

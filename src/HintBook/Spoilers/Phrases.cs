@@ -60,11 +60,11 @@ internal sealed class Phrases(WordList words)
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        var isExact = rule is Casing.Spelled or Casing.Capitals || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var noun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
         Insert(written, ending);
-        if (rule is Casing.Capitals or Casing.Spelled || isExact)
+        if (isExact)
             return;
         AddForms(written, bare);
         if (hasNoSpaces)
@@ -139,7 +139,7 @@ internal sealed class Phrases(WordList words)
         for (var cut = ShortestPart; cut <= last.Length - ShortestPart; cut++)
         {
             var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
-            turned.Add(secret, noun, describing, isTied: true);
+            turned.Add(secret, noun, describing, isTied: false);
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
         }
     }
@@ -151,7 +151,7 @@ internal sealed class Phrases(WordList words)
         List<int> written = [];
         foreach (var word in reader.Words)
             written.Add(words.Add(reader.Bare(word)));
-        Insert([.. written], new(Idiom, Sureness.Sure, Casing.Any));
+        Insert([.. written], new(Idiom, Sureness.Sure, phrase.EndsWith('~') ? Casing.Open : Casing.Any));
     }
 
     // "hivetool" for a hive tool: any two neighbours written as one.
@@ -191,7 +191,10 @@ internal sealed class Phrases(WordList words)
             if (all[i].Id < 0 && hasCompounds)
                 Within(i);
             if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
+            {
                 turned.At(text, i, found);
+                turned.Near(text, i, found);
+            }
         }
 
         void Step(int node, int word, int first, int last)
@@ -210,12 +213,12 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
-                if (ending.Secret == Idiom && gaps > 0)
+                if (ending.Secret == Idiom && (gaps > 0 || (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;
                 var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
-                if ((ending.Casing == Casing.Object && !isHandled) || (ending.Casing is Casing.Alone or Casing.Object && around.IsLikened(text, first)))
+                if ((ending.Casing == Casing.Object && !isHandled) || (ending.Casing is Casing.Alone or Casing.Object && (around.IsLikened(text, first) || around.IsVerb(text, first, last))))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -287,7 +290,7 @@ internal sealed class Phrases(WordList words)
     private bool IsMeant(WordReader text, string source, int first, int last)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last)
+        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
     }
 
@@ -402,8 +405,14 @@ internal enum Casing
     /// <summary>All large: the word is also an everyday one.</summary>
     Capitals,
 
+    /// <summary>Large or small, letter by letter as declared.</summary>
+    Exact,
+
     /// <summary>Large or small, letter by letter as declared, and where something is set or spelt.</summary>
     Spelled,
+
+    /// <summary>Large or small, with no article behind it: <c>the key to happiness</c>.</summary>
+    Open,
 
     /// <summary>Large or small: one word that may stand in figures of speech, and is sure only where a thing is handled.</summary>
     Alone,

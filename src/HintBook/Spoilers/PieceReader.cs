@@ -32,6 +32,9 @@ internal sealed class PieceReader(WordList words)
 {
     /// <summary>The place of the last piece.</summary>
     public const int Last = 100;
+
+    /// <summary>The place before the one that was named last.</summary>
+    public const int Previous = -1;
     private const int MostAhead = 4;
     private const int MostAlike = 6;
     private const WordRole Helping = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Sequence;
@@ -57,10 +60,16 @@ internal sealed class PieceReader(WordList words)
     {
         next = at + 1;
         var word = text.Words[at];
-        if (words.Signs.PlaceOf(word.Id) is > 0 and var place)
+        if (words.Signs.PlaceOf(word.Id) is not 0 and var place)
             return place;
         if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
+        if (LetterPlace(text, at) is > 0 and var lettered)
+        {
+            next = lettered;
+            return text.Bare(text.Words[next - 1])[0] - 'a' + 1;
+        }
+
         if (!char.IsAsciiDigit(text.Bare(word)[0]) && !hasNoSpaces)
             return 0;
         next = at;
@@ -78,6 +87,16 @@ internal sealed class PieceReader(WordList words)
             && word.End < source.Length && source[word.End] is '.' or ')' or ':' && word.End + 1 < source.Length && char.IsWhiteSpace(source[word.End + 1])
             && (text.Words[next].Gap & (Gap.Line | Gap.Paragraph)) == Gap.None;
         return isListed ? place : 0;
+    }
+
+    // "Drum A takes the six", or a table whose lines begin with A, B, C; the word behind the letter, or 0.
+    private int LetterPlace(WordReader text, int at)
+    {
+        var letter = Has(text, at, WordRole.Wheel) ? at + 1 : at;
+        if (letter + 1 >= text.Words.Length || text.Bare(text.Words[letter]) is not [>= 'a' and <= 'j'])
+            return 0;
+        var isListed = letter == at && (text.Words[at].Gap & (Gap.Line | Gap.Paragraph)) != Gap.None && numbers.IsNumber(text, at + 1) && IsTight(text, at + 1);
+        return isListed || (letter > at && IsTight(text, letter) && !Has(text, letter, WordRole.Determiner) && IsSaidOf(text, "", letter + 1)) ? letter + 1 : 0;
     }
 
     // 一つ目, 2番目.
@@ -189,7 +208,8 @@ internal sealed class PieceReader(WordList words)
 
         if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at))
             return null;
-        if (next < text.Words.Length && bare.Length == 1 && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, Helping | WordRole.Setting)
+        var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));
+        if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, Helping | WordRole.Setting)
             && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
             return null;
         return new($"{letter}", at, next);
@@ -205,9 +225,11 @@ internal sealed class PieceReader(WordList words)
         return ends && (begins || char.IsUpper(source[text.Words[at].Start]) || (at > 0 && text.Words[at - 1].Length == 1));
     }
 
-    private static Piece? Numeral(WordReader text, string source, int at)
+    private Piece? Numeral(WordReader text, string source, int at)
     {
         var word = text.Words[at];
+        if (words.FigureOf(word.Id) is { Value: 0 })
+            return new("0", at, at + 1);
         return char.IsUpper(source[word.Start]) && char.IsUpper(source[word.End - 1]) && Roman.ValueOf(text.Bare(word)) is > 0 and var value
             ? new(value.ToString(CultureInfo.InvariantCulture), at, at + 1)
             : null;

@@ -21,6 +21,7 @@ internal sealed class Pieces(WordList words)
     private bool hasFigures;
     private int longest;
     private bool isLoose;
+    private bool isBackwards;
 
     /// <summary>Adds a code.</summary>
     /// <param name="secret">Whose answer it is.</param>
@@ -54,13 +55,14 @@ internal sealed class Pieces(WordList words)
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)
     {
         Clear();
-        var (since, others, isMarked, isParted, isOrdered) = (0, 0, false, false, false);
+        isBackwards = false;
+        var (since, others, isMarked, isParted, isOrdered, isSum) = (0, 0, false, false, false, false);
         for (var i = 0; i < text.Words.Length;)
         {
             isParted |= (text.Words[i].Gap & Gap.Paragraph) != Gap.None;
-            if (kind != PieceKind.Ordinals && reader.PlaceAt(text, source, i, out var behind) is > 0 and var place)
+            if (kind != PieceKind.Ordinals && reader.PlaceAt(text, source, i, out var behind) is not 0 and var place)
             {
-                places.Add((chain.Count, place));
+                places.Add((chain.Count, place == PieceReader.Previous ? (places.Count > 0 ? places[^1].Place - 1 : PieceReader.Last - 1) : place));
                 isMarked = true;
                 since += behind - i;
                 i = behind;
@@ -69,7 +71,7 @@ internal sealed class Pieces(WordList words)
 
             if (reader.At(text, source, i, kind) is { } piece)
             {
-                var isClose = others == 0 && !isParted;
+                var isClose = others == 0 && !isParted && !(isSum && piece.Symbols.Length > 1 && chain.Count > 0 && chain[^1].Symbols.Length > 1);
                 if (chain.Count > 0 && !isClose && !(isMarked && others <= MostOthers))
                 {
                     Tell(text, kind, isOrdered, found);
@@ -81,14 +83,16 @@ internal sealed class Pieces(WordList words)
                 isLoose |= chain.Count > 0 && !isClose;
                 chain.Add(piece);
                 i = piece.Next;
-                (since, others, isMarked, isParted) = (0, 0, false, false);
+                (since, others, isMarked, isParted, isSum) = (0, 0, false, false, false);
                 continue;
             }
 
             var role = words.RoleOf(text.Words[i].Id);
             isMarked |= (role & WordRole.Sequence) != WordRole.None;
             isOrdered |= (role & WordRole.Sequence) != WordRole.None;
-            if ((role & (Neutral | WordRole.Sequence | WordRole.Wheel)) == WordRole.None)
+            isBackwards |= IsBackwards(text, i);
+            isSum |= (role & WordRole.And) != WordRole.None;
+            if ((role & (Neutral | WordRole.Sequence | WordRole.Wheel)) == WordRole.None && (kind != PieceKind.Letters || words.FigureOf(text.Words[i].Id) is null))
                 others++;
             if (++since > MostWords && chain.Count > 0)
             {
@@ -103,6 +107,11 @@ internal sealed class Pieces(WordList words)
         Tell(text, kind, isOrdered, found);
     }
 
+    // "From right to left".
+    private bool IsBackwards(WordReader text, int at) =>
+        words.Signs.IsBackwards(text.Words[at].Id)
+        || (words.Signs.IsLeft(text.Words[at].Id) && Enumerable.Range(1, 3).Any(back => back <= at && words.Signs.IsRight(text.Words[at - back].Id)));
+
     private void Clear()
     {
         chain.Clear();
@@ -115,6 +124,8 @@ internal sealed class Pieces(WordList words)
         if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered))
             return;
         Seek(text, chain, kind, found);
+        if (isBackwards)
+            Seek(text, [.. Enumerable.Reverse(chain)], kind, found);
         if (places.Count >= chain.Count && Arranged() is { } arranged)
             Seek(text, arranged, kind, found);
     }

@@ -7,6 +7,8 @@ internal sealed class Surroundings(WordList words)
 {
     private const int MostWords = 9;
     private const int MostSimile = 3;
+    private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
+    private const Gap Ending = Beginning | Gap.Comma;
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
@@ -27,14 +29,23 @@ internal sealed class Surroundings(WordList words)
         return false;
     }
 
+    /// <summary>Whether it is what someone does: <c>feather your oars</c>.</summary>
+    public bool IsVerb(WordReader text, int first, int last) =>
+        last + 1 < text.Words.Length
+        && text.Words[last + 1].Gap == Gap.Space
+        && words.Language == English.Language
+        && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Determiner) != WordRole.None
+        && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
+
     /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>
-    public bool IsAlone(WordReader text, int first, int last)
+    public bool IsAlone(WordReader text, int first, int last, string? source = null)
     {
-        if (last + 1 < text.Words.Length && IsWithin(text, last + 1))
+        var isBracket = source is not null && text.Words[last].End + 1 < source.Length && source[text.Words[last].End + 1] == '(';
+        if (last + 1 < text.Words.Length && !isBracket && (text.Words[last + 1].Gap & Ending) == Gap.None)
             return false;
         for (var i = first; i >= 0; i--)
         {
-            if (i == 0 || !IsWithin(text, i))
+            if (i == 0 || (text.Words[i].Gap & Beginning) != Gap.None)
                 return true;
             if (!IsSmall(text.Words[i - 1]))
                 return false;

@@ -10,9 +10,14 @@ internal sealed class TurnedNames(WordList words)
 {
     private const int MostWords = 9;
     private const int MostOthers = 3;
+    private const int MostNear = 14;
+    private const WordRole Parting = WordRole.And | WordRole.Not;
     private const WordRole Small = WordRole.Function | WordRole.Determiner | WordRole.Preposition;
     private readonly Dictionary<(int Noun, int Describing), List<(int Secret, bool IsTied, bool IsWithout)>> pairs = [];
     private readonly HashSet<int> nouns = [];
+    private readonly Surroundings around = new(words);
+    private readonly bool isHeadFirst = words.Language.HeadFirst;
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>Adds a name.</summary>
     /// <param name="secret">Whose it is.</param>
@@ -63,6 +68,45 @@ internal sealed class TurnedNames(WordList words)
                 return;
         }
     }
+
+    /// <summary>
+    /// Adds the mentions whose noun is a word with an article that is handled, while what describes it stands near by on either side: "Pull the flag
+    /// from the mast. The keeper used it to signal."
+    /// </summary>
+    public void Near(WordReader text, int noun, List<Mention> found)
+    {
+        var all = text.Words;
+        if (!(hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner))))
+            return;
+        int? handled = null;
+        for (var i = noun - 1; i >= 0 && i >= noun - MostNear && (all[i + 1].Gap & Gap.Paragraph) == Gap.None && !Has(all[i], Parting); i--)
+            At(i);
+        for (var i = noun + 1; i < all.Length && i <= noun + MostNear && (all[i].Gap & Gap.Paragraph) == Gap.None && !Has(all[i], Parting); i++)
+            At(i);
+
+        void At(int i)
+        {
+            var all = text.Words;
+            if (all[i].Id < 0 || !pairs.TryGetValue((all[noun].Id, all[i].Id), out var here))
+                return;
+            if (!IsOf(i) && (IsOfAnother(text, i) || (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) == 0))
+                return;
+            foreach (var (secret, _, _) in here)
+                found.Add(new(secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
+        }
+
+        // "El jade del mortero".
+        bool IsOf(int i) => isHeadFirst && i < noun && i >= noun - 3 && Has(text.Words[i + 1], WordRole.Preposition);
+    }
+
+    // "A flat stone lies behind the bar": what describes one noun says nothing of another.
+    private bool IsOfAnother(WordReader text, int at) =>
+        !isHeadFirst
+        && at + 1 < text.Words.Length
+        && text.Words[at + 1].Gap is Gap.Space or Gap.Hyphen
+        && !Has(text.Words[at + 1], Small | WordRole.Link | WordRole.Not | WordRole.And | WordRole.Handling | WordRole.Setting);
+
+    private bool Has(in Word word, WordRole role) => (words.RoleOf(word.Id) & role) != WordRole.None;
 
     // "The watch in his pocket" stands there; "a flag in green" is green.
     private bool IsPlace(WordReader text, int at, WordRole role) =>

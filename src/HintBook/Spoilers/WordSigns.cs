@@ -14,6 +14,9 @@ internal sealed class WordSigns
     private readonly HashSet<int> tens = [];
     private readonly HashSet<int> down = [];
     private readonly HashSet<int> up = [];
+    private readonly HashSet<int> backwards = [];
+    private readonly HashSet<int> left = [];
+    private readonly HashSet<int> right = [];
 
     public WordSigns()
     {
@@ -35,6 +38,8 @@ internal sealed class WordSigns
             places.TryAdd(add(word), PieceReader.Last);
         foreach (var word in Split(pieces.BeforeLast))
             places.TryAdd(add(word), PieceReader.Last - 1);
+        foreach (var word in Split(pieces.Previous))
+            places.TryAdd(add(word), PieceReader.Previous);
         foreach (var word in Split(pieces.Alphabet))
             letters.TryAdd(add(word), word[0] < 0x80 ? word[0] : (char)BareLetters.Of(word[0]));
         foreach (var name in Split(pieces.Names))
@@ -45,6 +50,7 @@ internal sealed class WordSigns
             hours.TryAdd(add(hour), 1);
         (twice, standing, similes) = (SetOf(pieces.Twice), SetOf(pieces.Stands), SetOf(language.Objects.Similes));
         (tens, down, up) = (SetOf(clock.Ten), SetOf(clock.Down), SetOf(clock.Up));
+        (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
 
@@ -71,6 +77,15 @@ internal sealed class WordSigns
 
     /// <summary>Whether it is the second part of eleven and twelve o’clock.</summary>
     public bool IsTen(int word) => tens.Contains(word);
+
+    /// <summary>Whether it says that a code is told from its end.</summary>
+    public bool IsBackwards(int word) => backwards.Contains(word);
+
+    /// <summary>Whether it is the word for left.</summary>
+    public bool IsLeft(int word) => left.Contains(word);
+
+    /// <summary>Whether it is the word for right.</summary>
+    public bool IsRight(int word) => right.Contains(word);
 
     /// <summary>Whether a minute hand that points there says half past.</summary>
     public bool IsDown(int word) => down.Contains(word);

@@ -77,7 +77,7 @@ internal sealed record ClockWords
 
     public static ClockWords Japanese { get; } = new()
     {
-        Before = "前",
+        Before = "前 で",
         After = "過",
         Half = "半",
         Hour = "時",

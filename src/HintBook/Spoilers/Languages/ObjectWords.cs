@@ -17,10 +17,10 @@ internal sealed record ObjectWords
             + "lift lifts lifted pull pulls pulled push pushes turn turns turned put puts fit fits reach reaches fetch grab keep keeps kept give gives given hand hands "
             + "handed receive receives need needs look looks search under behind inside beneath below tucked stuck taped glued tied stored rests resting sits sit "
             + "sitting discover reveals reveal revealed get gets got gain collect retrieve carry bring remove shake tip try tries grip place placed "
-            + "slip slips stick sticks touch touches tilt aim shine lay lays laid loose free hook hooks fish lower with there here where this that your against into onto "
-            + "through pocket possession next meet see spot notice have has had own photograph swing swings set peer",
+            + "slip slips stick sticks touch touches tilt aim shine lay lays laid loose free hook hooks fish lower with there this that your against into onto "
+            + "through possession next meet see spot notice have has had own photograph swing swings set peer want wants without reads shows show budge",
         Idioms =
-            "key to this; key to it; key to success; key point; key word; low key; key role; key stage; ring a bell; ring any bells; clear as a bell; mint condition; "
+            "key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; clear as a bell; mint condition; "
             + "mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; two sides of the same coin; coin a phrase; flip a coin; "
             + "toss a coin; in light of; come to light; bring to light; light of day; to the letter; letter of the law; on the cards; house of cards; full moon; "
             + "over the moon; once in a blue moon; spoon feed; silver spoon; put a cork in it; chain of events; weakest link; loose thread; lose the thread; "
@@ -37,7 +37,7 @@ internal sealed record ObjectWords
     public static ObjectWords German { get; } = new()
     {
         Links = "für mit aus von der die das dem den welche welcher welches wo worin womit ohne voller voll wie ist sind war gemacht gefertigt gedreht gegossen "
-            + "enthält gehört im in hinter unter an am über",
+            + "enthält gehört",
         Not = "nicht kein keine keinen keinem nie noch oder weder ohne",
         Handling =
             "nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten leg lege legt legen liegt liegen lag "
@@ -47,13 +47,13 @@ internal sealed record ObjectWords
             + "hinter darin darunter dahinter daran im hinein heraus hebt heb heben "
             + "halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute",
         Idioms =
-            "auf den Zeiger; unter die Lupe; Schlüssel zum Erfolg; der Schlüssel dazu; goldene Schlüssel; zwei Seiten derselben Medaille; die Kehrseite der Medaille; "
+            "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; zwei Seiten derselben Medaille; die Kehrseite der Medaille; "
             + "hinter den Spiegel stecken; den Spiegel vorhalten; im Spiegel der Zeit; im Lichte; ans Licht; grünes Licht; am seidenen Faden; roter Faden; rote Faden; "
             + "den Faden verlieren; wie ein roter Faden; auf die Goldwaage; das Kind mit dem Bade; Nadel im Heuhaufen; auf der Karte; alles auf eine Karte; "
             + "die Karten auf den Tisch; eine Münze werfen; bare Münze; bei der Stange; den Löffel abgeben; mit dem goldenen Löffel; über den Löffel; an die große Glocke; "
             + "weiß wo die Glocken hängen; leicht wie eine Feder; sich mit fremden Federn schmücken; aus den Federn; ins Horn; vor Anker; nach Strich und Faden; "
             + "den Hut ziehen; unter einen Hut; ins Netz; Strick drehen",
-        Similes = "wie als",
+        Similes = "wie",
     };
 
     public static ObjectWords French { get; } = new()
@@ -70,7 +70,7 @@ internal sealed record ObjectWords
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; clé de sol; clef de sol; "
             + "perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; le revers de la médaille; miroir aux alouettes; "
             + "jouer cartes sur table; cartes sur table; château de cartes; brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; "
-            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; devoir une fière chandelle; léger comme une plume; "
+            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; ont loupé; a loupé; avez loupé; devoir une fière chandelle; léger comme une plume; "
             + "sonner les cloches; son de cloche; tirer sur la corde; plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; "
             + "une botte de foin; tomber le masque; à la clé; à la clef; fermer à clé",
         Similes = "comme tel telle",
@@ -99,7 +99,7 @@ internal sealed record ObjectWords
         Links = "の で が は に と を な い た る",
         Not = "無",
         Handling = "取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 あ",
-        Idioms = "鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目",
+        Idioms = "鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目",
         Similes = "",
     };
 

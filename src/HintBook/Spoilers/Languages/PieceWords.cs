@@ -19,18 +19,23 @@ internal sealed record PieceWords
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom outer inner neighbor "
             + "other tune tuned bring brought want plain just add cross say call make row side whole rest value",
-        Sequence = "then next followed follow finally lastly begin start end finish ending starting beginning before",
+        Sequence = "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest thickest largest smallest "
+            + "longest shortest outermost innermost topmost lowest highest nearest farthest",
+        Previous = "previous preceding",
+        Backwards = "backwards backward reverse reversed",
+        Left = "left",
+        Right = "right",
         Twice = "twice",
         Again = "again",
         Alphabet = Icao,
-        Names = "ay:a cee:c dee:d ef:f gee:g aitch:h eye:i jay:j kay:k el:l ell:l em:m en:n pee:p cue:q queue:q ess:s tee:t vee:v ex:x zed:z zee:z",
-        Spelling = "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout",
-        Stands = "for as in like is",
+        Names = "ay:a bee:b cee:c see:c sea:c dee:d ee:e ef:f eff:f gee:g aitch:h eye:i jay:j kay:k el:l ell:l em:m en:n pee:p cue:q queue:q ess:s tee:t tea:t you:u vee:v are:r why:y wye:y oh:o ex:x zed:z zee:z",
+        Spelling = "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout say says",
+        Stands = "for as in like is of",
         Units =
             "mm cm m km inch inche in ft foot yard mile g kg gram gramme ounce oz lb pound stone grain dram drachm litre liter ml cl l pint gill gallon percent degree "
             + "euro dollar cent pence penny sixpence minute hour second day week month year century page piece screw nail part solver visitor people copy "
             + "player try attempt time guest customer step mph coat photograph metre centimetre millimetre meter centimeter millimeter",
-        Pages = "page p pp fig figs figure no nr number vol chapter serial order stage year circa since invoice model part item photograph photo patent step hint",
+        Pages = "page p pp fig figs figure vol chapter serial order stage year circa since invoice model part item photograph photo patent step hint",
         Months = "january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec",
     };
 
@@ -47,6 +52,10 @@ internal sealed record PieceWords
             + "brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder bekommt heißt nachbar daneben",
         Sequence = "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt schließlich gefolgt "
             + "abschließend hinterher anschließend",
+        Previous = "davor",
+        Backwards = "rückwärts umgekehrt",
+        Left = "links",
+        Right = "rechts",
         Twice = "zweimal",
         Again = "nochmal nochmals",
         Alphabet =
@@ -61,7 +70,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde sekunden tag tage woche wochen "
             + "monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "seite seiten s abb abbildung nr nummer kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild um",
+        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild um",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
         Plurals = true,
@@ -77,6 +86,10 @@ internal sealed record PieceWords
             "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code numéro mot ordre gauche "
             + "droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit lisez",
         Sequence = "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit d'abord abord entre fin",
+        Previous = "précédent précédente",
+        Backwards = "envers rebours",
+        Left = "gauche",
+        Right = "droite",
         Twice = "",
         Again = "encore",
         Alphabet =
@@ -88,7 +101,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans année siècle page "
             + "pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
-        Pages = "page pages p fig figure n no numéro chapitre série commande année facture photo planche depuis en",
+        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis en",
         Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
         Plurals = true,
     };
@@ -105,6 +118,10 @@ internal sealed record PieceWords
             + "siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al quiere quieren",
         Sequence = "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue siguen final fin finalmente "
             + "primero tras",
+        Previous = "anterior",
+        Backwards = "revés",
+        Left = "izquierda",
+        Right = "derecha",
         Twice = "",
         Again = "otra",
         Alphabet = Icao + " antonio barcelona carmen dolores enrique francia gerona historia inés josé lorenzo madrid navarra oviedo parís querido ramón sábado tarragona "
@@ -115,7 +132,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página pieza tornillo jugador "
             + "intento vez veces cliente metro centímetro milímetro ciento",
-        Pages = "página páginas pág p fig figura n núm número capítulo serie pedido año factura foto lámina desde",
+        Pages = "página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
         Months = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
         Plurals = true,
     };
@@ -140,13 +157,17 @@ internal sealed record PieceWords
         Ordinals = "أول/أولى ثان/ثاني/ثانية ثالث/ثالثة رابع/رابعة خامس/خامسة سادس/سادسة سابع/سابعة ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
         Last = "أخير أخيرة آخر",
         BeforeLast = "",
+        Previous = "قبلها قبله",
+        Backwards = "بالعكس معكوس",
+        Left = "يسار",
+        Right = "يمين",
         Wheel = "عجلة عجلات حلقة قرص رقم حرف خانة موضع نافذة مؤشر",
         Setting = "اضبط ضع أدر اكتب أدخل ترتيب يمين يسار وسط أعلى أسفل تالي تالية مجاور رمز كلمة قفل قبلها بعدها",
         Sequence = "ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
         Alphabet = "",
         Units = "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع شهر سنة عام صفحة قطعة برغي لاعب "
             + "مرة مرات زبون",
-        Pages = "صفحة شكل رقم سنة عام فصل صورة طلب فاتورة",
+        Pages = "صفحة شكل سنة عام فصل صورة طلب فاتورة",
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
         Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات",
         Stands = "مثل",
@@ -159,6 +180,16 @@ internal sealed record PieceWords
 
     /// <summary>The one before the last.</summary>
     public string BeforeLast { get; init; } = "";
+
+    /// <summary>The place before the one of which was spoken.</summary>
+    public string Previous { get; init; } = "";
+
+    /// <summary>What says that a code is told from its end.</summary>
+    public string Backwards { get; init; } = "";
+
+    public string Left { get; init; } = "";
+
+    public string Right { get; init; } = "";
 
     /// <summary>Parts of a lock that may have a number of their own.</summary>
     public string Wheel { get; init; } = "";

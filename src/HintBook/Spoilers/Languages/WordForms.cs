@@ -24,6 +24,9 @@ internal static class WordForms
 
         if (!isModifier)
             yield break;
+        var shortened = word[^1] == 'e' ? word[..^1] : word;
+        yield return shortened + "ing";
+        yield return shortened + shortened[^1] + "ing";
         foreach (var ending in (string[])["ing", "ed", "less", "y"])
         {
             if (word.Length < ending.Length + ShortestStem || !word.EndsWith(ending, StringComparison.Ordinal))
