@@ -72,7 +72,8 @@ internal sealed class ClockHands(WordList words)
 
     // "The short one": the word for one is none.
     private bool IsPronoun(WordReader text, int at) =>
-        (words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
+        ((words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
+            && at + 1 < text.Words.Length && (text.Words[at + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None)
         || (at > 0 && words.FigureOf(text.Words[at].Id) is { Value: 1 } && (words.RoleOf(text.Words[at - 1].Id) & (WordRole.HourHand | WordRole.MinuteHand)) != WordRole.None);
 
     private int? ValueAt(WordReader text, string source, ref int at)

@@ -20,7 +20,7 @@ internal sealed class Finder
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
     private readonly List<Mention> found = [];
-    private readonly Dictionary<int, int> lastEnds = [];
+    private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
     private readonly List<SoughtSpelling> looked = [];
 
@@ -154,29 +154,43 @@ internal sealed class Finder
         looked.Add(new(secret, spelling, soughtAs, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
-    // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
+    private static int InOrder(Mention left, Mention right) =>
+        left.Start != right.Start ? left.Start.CompareTo(right.Start)
+        : left.End != right.End ? right.End.CompareTo(left.End)
+        : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
+        : left.Secret.CompareTo(right.Secret);
+
+    // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()
     {
-        found.Sort(static (left, right) =>
-            left.Start != right.Start ? left.Start.CompareTo(right.Start)
-            : left.End != right.End ? right.End.CompareTo(left.End)
-            : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
-            : left.Secret.CompareTo(right.Secret));
-        lastEnds.Clear();
-        var kept = 0;
+        found.Sort(InOrder);
+        lastKept.Clear();
+        var (kept, isChanged) = (0, false);
         var idiom = found.FindAll(static mention => mention.Secret == Phrases.Idiom);
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
             if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention)))
                 continue;
-            if (lastEnds.TryGetValue(mention.Secret, out var end) && mention.End <= end)
-                continue;
-            lastEnds[mention.Secret] = mention.End;
+            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
+            {
+                if (found[at].Sureness < mention.Sureness)
+                {
+                    (found[at], isChanged) = (mention, true);
+                    continue;
+                }
+
+                if (mention.Sureness == Sureness.Likely || mention.End <= found[at].End)
+                    continue;
+            }
+
+            lastKept[mention.Secret] = kept;
             found[kept++] = mention;
         }
 
         found.RemoveRange(kept, found.Count - kept);
+        if (isChanged)
+            found.Sort(InOrder);
     }
 }
 

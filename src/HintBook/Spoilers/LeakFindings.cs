@@ -46,6 +46,13 @@ internal static class LeakFindings
         $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         why.Related);
 
+    /// <summary>A picture that is used early, while its words at another place name a secret.</summary>
+    public static Finding ShownElsewhere(Secret secret, Span at, string where, Photo elsewhere, Reason why) => PerhapsCode.At(
+        at,
+        $"A photo {where} shows {secret.Called}, as its words {Passage.In(elsewhere.Place)} say. {why.Says}",
+        $"Put another picture here, or put other words there. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+        [.. why.Related, new Related(elsewhere.Alt?.At ?? elsewhere.File.At, "Here the picture is said to show it.")]);
+
     /// <summary>An answer that leaves out what its stage gives, or the code that it needs.</summary>
     /// <param name="book">The book, in the language of the answer.</param>
     /// <param name="stage">The stage.</param>

@@ -24,6 +24,7 @@ internal sealed class Phrases(WordList words)
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
+    private readonly NamesInRuns runs = new();
     private readonly Surroundings around = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
@@ -68,7 +69,12 @@ internal sealed class Phrases(WordList words)
             return;
         AddForms(written, bare);
         if (hasNoSpaces)
+        {
+            if (isTurned)
+                runs.Add(secret, name, words.Language.Tie);
             return;
+        }
+
         if (isTurned)
             Turn(secret, name, written, bare);
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
@@ -95,7 +101,7 @@ internal sealed class Phrases(WordList words)
         {
             if (Is(written[i], WordRole.Function | WordRole.Preposition) || bare[i].Length < ShortestPart)
                 continue;
-            foreach (var form in words.Language.FormsOf(bare[i], written.Length > 1 && i != noun))
+            foreach (var form in words.Language.FormsOf(bare[i], words.Language.HeadFirst && written.Length > 1 && i != noun))
                 words.Alias(form, written[i]);
         }
 
@@ -124,9 +130,12 @@ internal sealed class Phrases(WordList words)
         var isTied = Array.Exists(written, word => Is(word, WordRole.Preposition));
         foreach (var i in telling.Length > 0 ? telling : describing.Length == 1 ? describing : [])
         {
-            turned.Add(secret, written[noun], written[i], isTied);
+            var isWithout = i > 0 && Is(written[i - 1], WordRole.Not);
+            turned.Add(written[noun], written[i], new(secret, isTied, isWithout));
             if (words.Language == English.Language && bare[i].EndsWith("less", StringComparison.Ordinal))
-                turned.Add(secret, written[noun], words.Add(bare[i][..^4]), isTied, isWithout: true);
+                turned.Add(written[noun], words.Add(bare[i][..^4]), new(secret, isTied, IsWithout: true));
+            foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
+                turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
     }
 
@@ -139,7 +148,7 @@ internal sealed class Phrases(WordList words)
         for (var cut = ShortestPart; cut <= last.Length - ShortestPart; cut++)
         {
             var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
-            turned.Add(secret, noun, describing, isTied: false);
+            turned.Add(noun, describing, new(secret));
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
         }
     }
@@ -180,6 +189,8 @@ internal sealed class Phrases(WordList words)
     public void In(WordReader text, string source, List<Mention> found)
     {
         var all = text.Words;
+        if (hasNoSpaces)
+            runs.In(source, found);
         for (var i = 0; i < all.Length; i++)
         {
             if (all[i].Id >= 0)
@@ -192,7 +203,7 @@ internal sealed class Phrases(WordList words)
                 Within(i);
             if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
             {
-                turned.At(text, i, found);
+                turned.Behind(text, i, found);
                 turned.Near(text, i, found);
             }
         }

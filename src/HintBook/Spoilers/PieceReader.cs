@@ -18,14 +18,18 @@ internal enum PieceKind
 
     /// <summary>First, second, third.</summary>
     Ordinals,
+
+    /// <summary>Letters by their places in the alphabet.</summary>
+    Alphabet,
 }
 
 /// <summary>A piece of a code.</summary>
 /// <param name="Symbols">Figures or small letters.</param>
 /// <param name="First">Its first word.</param>
 /// <param name="Next">The word behind it.</param>
+/// <param name="IsCount">Whether it says how many of something there are.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Piece(string Symbols, int First, int Next);
+internal readonly record struct Piece(string Symbols, int First, int Next, bool IsCount = false);
 
 /// <summary>Reads single pieces of codes: <c>two zeros</c>, <c>K as in kilo</c>, <c>VII</c>; and the places of which they are told.</summary>
 internal sealed class PieceReader(WordList words)
@@ -41,14 +45,18 @@ internal sealed class PieceReader(WordList words)
     private const Gap Parting = Gap.Comma | Gap.Stop | Gap.Line | Gap.Paragraph;
     private readonly NumberReader numbers = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private readonly (string Said, char Figure)[] spoken =
+        [.. words.Language.Pieces.Spoken.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => (pair[..^2], pair[^1])).OrderByDescending(pair => pair.Item1.Length)];
+    private int endOfSpoken = -1;
 
     /// <summary>The piece that begins at a word, if there is one.</summary>
     public Piece? At(WordReader text, string source, int at, PieceKind kind) => kind switch
     {
-        PieceKind.Figures => Figures(text, at),
+        PieceKind.Figures => Spoken(text, source, at) ?? Figures(text, at),
         PieceKind.Letters => Letter(text, source, at),
         PieceKind.Roman => Numeral(text, source, at),
-        _ => words.Signs.PlaceOf(text.Words[at].Id) is > 0 and < 10 and var place ? new($"{place}", at, at + 1) : null,
+        PieceKind.Ordinals => words.Signs.PlaceOf(text.Words[at].Id) is > 0 and < 10 and var place ? new($"{place}", at, at + 1) : null,
+        _ => InAlphabet(text, at),
     };
 
     /// <summary>The place that a word or number names: <c>the second wheel</c>, <c>wheel 2:</c>, <c>2.</c> before a line; 0 if it names none.</summary>
@@ -64,7 +72,7 @@ internal sealed class PieceReader(WordList words)
             return place;
         if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
-        if (LetterPlace(text, at) is > 0 and var lettered)
+        if (LetterPlace(text, source, at) is > 0 and var lettered)
         {
             next = lettered;
             return text.Bare(text.Words[next - 1])[0] - 'a' + 1;
@@ -90,13 +98,13 @@ internal sealed class PieceReader(WordList words)
     }
 
     // "Drum A takes the six", or a table whose lines begin with A, B, C; the word behind the letter, or 0.
-    private int LetterPlace(WordReader text, int at)
+    private int LetterPlace(WordReader text, string source, int at)
     {
         var letter = Has(text, at, WordRole.Wheel) ? at + 1 : at;
         if (letter + 1 >= text.Words.Length || text.Bare(text.Words[letter]) is not [>= 'a' and <= 'j'])
             return 0;
         var isListed = letter == at && (text.Words[at].Gap & (Gap.Line | Gap.Paragraph)) != Gap.None && numbers.IsNumber(text, at + 1) && IsTight(text, at + 1);
-        return isListed || (letter > at && IsTight(text, letter) && !Has(text, letter, WordRole.Determiner) && IsSaidOf(text, "", letter + 1)) ? letter + 1 : 0;
+        return isListed || (letter > at && IsTight(text, letter) && char.IsUpper(source[text.Words[letter].Start]) && IsSaidOf(text, "", letter + 1)) ? letter + 1 : 0;
     }
 
     // 一つ目, 2番目.
@@ -132,6 +140,21 @@ internal sealed class PieceReader(WordList words)
         return false;
     }
 
+    // にい、はち: single letters of these are small words as well, and count only where nothing stands before them.
+    private Piece? Spoken(WordReader text, string source, int at)
+    {
+        var start = text.Words[at].Start;
+        foreach (var (said, figure) in spoken)
+        {
+            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal) || (text.Words[at].Gap == Gap.None && endOfSpoken != start))
+                continue;
+            endOfSpoken = start + said.Length;
+            return new($"{figure}", at, at + said.Length);
+        }
+
+        return null;
+    }
+
     private Piece? Figures(WordReader text, int at)
     {
         var again = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again, Value: var times } ? times : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
@@ -153,7 +176,7 @@ internal sealed class PieceReader(WordList words)
             (again, next) = (2, next + 1);
         }
 
-        return IsCount(text, next) ? null : new(string.Concat(Enumerable.Repeat(symbols, again)), at, next);
+        return Has(text, next, WordRole.Unit) && IsTight(text, next) ? null : new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, IsCount(text, next));
     }
 
     // "Two zeros": a figure in the plural behind a small number.
@@ -181,10 +204,19 @@ internal sealed class PieceReader(WordList words)
     {
         if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
             return false;
-        if (Has(text, next, WordRole.Unit))
-            return true;
         return !hasNoSpaces && !Has(text, next, Helping | WordRole.Setting | WordRole.Link) && words.Signs.PlaceOf(text.Words[next].Id) == 0 && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1;
+    }
+
+    private Piece? InAlphabet(WordReader text, int at)
+    {
+        var next = at + 1;
+        var place = words.Signs.PlaceOf(text.Words[at].Id);
+        if (words.FigureOf(text.Words[at].Id) is { Value: 20 } && next < text.Words.Length && words.Signs.PlaceOf(text.Words[next].Id) is > 0 and < 7 and var more)
+            (place, next) = (20 + more, next + 1);
+        else if (place == 0 && char.IsAsciiDigit(text.Bare(text.Words[at])[0]))
+            numbers.Read(text, ref next, out place);
+        return place is > 0 and <= 26 ? new($"{(char)('a' + place - 1)}", at, next) : null;
     }
 
     private Piece? Letter(WordReader text, string source, int at)

@@ -49,7 +49,22 @@ internal sealed class Pieces(WordList words)
         }
 
         if (hasLetters)
+        {
             Chain(text, source, PieceKind.Letters, found);
+            if (HasAlphabet(text))
+                Chain(text, source, PieceKind.Alphabet, found);
+        }
+    }
+
+    private bool HasAlphabet(WordReader text)
+    {
+        foreach (var word in text.Words)
+        {
+            if (words.Signs.IsAlphabet(word.Id))
+                return true;
+        }
+
+        return false;
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)
@@ -60,7 +75,7 @@ internal sealed class Pieces(WordList words)
         for (var i = 0; i < text.Words.Length;)
         {
             isParted |= (text.Words[i].Gap & Gap.Paragraph) != Gap.None;
-            if (kind != PieceKind.Ordinals && reader.PlaceAt(text, source, i, out var behind) is not 0 and var place)
+            if (kind is not (PieceKind.Ordinals or PieceKind.Alphabet) && reader.PlaceAt(text, source, i, out var behind) is not 0 and var place)
             {
                 places.Add((chain.Count, place == PieceReader.Previous ? (places.Count > 0 ? places[^1].Place - 1 : PieceReader.Last - 1) : place));
                 isMarked = true;
@@ -71,7 +86,7 @@ internal sealed class Pieces(WordList words)
 
             if (reader.At(text, source, i, kind) is { } piece)
             {
-                var isClose = others == 0 && !isParted && !(isSum && piece.Symbols.Length > 1 && chain.Count > 0 && chain[^1].Symbols.Length > 1);
+                var isClose = others == 0 && !isParted && !piece.IsCount && (chain.Count == 0 || !chain[^1].IsCount) && !(isSum && piece.Symbols.Length > 1 && chain.Count > 0 && chain[^1].Symbols.Length > 1);
                 if (chain.Count > 0 && !isClose && !(isMarked && others <= MostOthers))
                 {
                     Tell(text, kind, isOrdered, found);

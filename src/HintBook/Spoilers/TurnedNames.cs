@@ -1,48 +1,48 @@
+using System.Runtime.InteropServices;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
 /// <summary>
-/// Names whose noun stands before what describes it, some words away: "the drawer for the oil", "a vial, blue as the sea". All of these are likely
-/// mentions only.
+/// Names whose noun and what describes it stand some words away from each other: "the drawer for the oil", "a vial, blue as the sea", "Pull the flag
+/// from the mast. The keeper used it to signal." All of these are likely mentions only.
 /// </summary>
 internal sealed class TurnedNames(WordList words)
 {
-    private const int MostWords = 9;
-    private const int MostOthers = 3;
+    private const int MostWords = 12;
+    private const int MostOthers = 5;
     private const int MostNear = 14;
-    private const WordRole Parting = WordRole.And | WordRole.Not;
+    private const int AndBefore = 4;
+    private const int NotBefore = 2;
     private const WordRole Small = WordRole.Function | WordRole.Determiner | WordRole.Preposition;
-    private readonly Dictionary<(int Noun, int Describing), List<(int Secret, bool IsTied, bool IsWithout)>> pairs = [];
+    private readonly Dictionary<(int Noun, int Describing), List<Tie>> pairs = [];
     private readonly HashSet<int> nouns = [];
     private readonly Surroundings around = new(words);
     private readonly bool isHeadFirst = words.Language.HeadFirst;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>Adds a name.</summary>
-    /// <param name="secret">Whose it is.</param>
     /// <param name="noun">The number of its noun.</param>
     /// <param name="describing">The number of a word that describes it.</param>
-    /// <param name="isTied">Whether a preposition ties the two in the name itself, so that any other may.</param>
-    /// <param name="isWithout">Whether it says that something is lacking.</param>
-    public void Add(int secret, int noun, int describing, bool isTied, bool isWithout = false)
+    /// <param name="tie">Whose name it is, and how the two belong together.</param>
+    public void Add(int noun, int describing, Tie tie)
     {
         if (noun == describing)
             return;
         nouns.Add(noun);
         if (!pairs.TryGetValue((noun, describing), out var here))
             pairs[(noun, describing)] = here = [];
-        if (!here.Exists(other => other.Secret == secret))
-            here.Add((secret, isTied, isWithout));
+        if (!here.Exists(other => other.Secret == tie.Secret))
+            here.Add(tie);
     }
 
     /// <summary>Whether a word is the noun of a name.</summary>
     public bool IsNoun(int word) => nouns.Contains(word);
 
-    /// <summary>Adds the mentions whose noun is a word.</summary>
-    public void At(WordReader text, int noun, List<Mention> found)
+    /// <summary>Adds the mentions whose noun is a word and whose description stands behind it in the same clause.</summary>
+    public void Behind(WordReader text, int noun, List<Mention> found)
     {
-        var (isLinked, hasPreposition, hasComma, isDenied, others) = (false, false, false, false, 0);
+        var (isLinked, hasPreposition, hasComma, others) = (false, false, false, 0);
         for (var i = noun + 1; i < text.Words.Length && i <= noun + MostWords; i++)
         {
             var word = text.Words[i];
@@ -52,36 +52,34 @@ internal sealed class TurnedNames(WordList words)
             var role = words.RoleOf(word.Id);
             if (word.Id >= 0 && (isLinked || hasComma || hasPreposition) && pairs.TryGetValue((text.Words[noun].Id, word.Id), out var here))
             {
-                foreach (var (secret, isTied, isWithout) in here)
+                foreach (var tie in here)
                 {
-                    if ((isLinked || (isTied && hasPreposition) || (hasComma && !IsListed(text, i))) && isDenied == isWithout)
-                        found.Add(new(secret, text.Words[noun].Start, word.End, Sureness.Likely));
+                    var isTied = isLinked || (tie.IsTied && hasPreposition) || (hasComma && (!IsListed(text, i) || IsEntry(text, noun, i)));
+                    if (isTied && !(tie.IsForm && IsOfAnother(text, i)) && (tie.IsWithout || !IsDenied(text, i)))
+                        found.Add(new(tie.Secret, text.Words[noun].Start, word.End, Sureness.Likely));
                 }
             }
 
-            if ((role & WordRole.And) != WordRole.None && !isLinked)
+            if (Has(word, WordRole.And) && !isLinked)
                 return;
-            isDenied |= (role & WordRole.Not) != WordRole.None;
-            isLinked |= (role & WordRole.Link) != WordRole.None && !IsPlace(text, i, role);
-            hasPreposition |= (role & WordRole.Preposition) != WordRole.None;
-            if ((role & (Small | WordRole.Link | WordRole.Not)) == WordRole.None && ++others > MostOthers)
+            isLinked |= Has(word, WordRole.Link) && !IsPlace(text, i, role);
+            hasPreposition |= Has(word, WordRole.Preposition);
+            if (!Has(word, Small | WordRole.Link | WordRole.Not) && ++others > MostOthers)
                 return;
         }
     }
 
-    /// <summary>
-    /// Adds the mentions whose noun is a word with an article that is handled, while what describes it stands near by on either side: "Pull the flag
-    /// from the mast. The keeper used it to signal."
-    /// </summary>
+    /// <summary>Adds the mentions whose noun is a word with an article that is handled, while what describes it stands near by on either side.</summary>
     public void Near(WordReader text, int noun, List<Mention> found)
     {
         var all = text.Words;
-        if (!(hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner))))
+        var isNamed = hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
+        if (!isNamed)
             return;
         int? handled = null;
-        for (var i = noun - 1; i >= 0 && i >= noun - MostNear && (all[i + 1].Gap & Gap.Paragraph) == Gap.None && !Has(all[i], Parting); i--)
+        for (var i = noun - 1; i >= 0 && i >= noun - MostNear && (all[i + 1].Gap & Gap.Paragraph) == Gap.None; i--)
             At(i);
-        for (var i = noun + 1; i < all.Length && i <= noun + MostNear && (all[i].Gap & Gap.Paragraph) == Gap.None && !Has(all[i], Parting); i++)
+        for (var i = noun + 1; i < all.Length && i <= noun + MostNear && (all[i].Gap & Gap.Paragraph) == Gap.None; i++)
             At(i);
 
         void At(int i)
@@ -89,14 +87,44 @@ internal sealed class TurnedNames(WordList words)
             var all = text.Words;
             if (all[i].Id < 0 || !pairs.TryGetValue((all[noun].Id, all[i].Id), out var here))
                 return;
-            if (!IsOf(i) && (IsOfAnother(text, i) || (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) == 0))
-                return;
-            foreach (var (secret, _, _) in here)
-                found.Add(new(secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
+            foreach (var tie in here)
+            {
+                if (IsOf(i) || tie.IsWithout || (IsApart(i) && (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) > 0))
+                    found.Add(new(tie.Secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
+            }
         }
+
+        bool IsApart(int i) =>
+            (hasPrefixes || Has(text.Words[noun - 1], WordRole.Determiner))
+            && !IsOfAnother(text, i) && !IsDenied(text, i) && !IsDenied(text, noun) && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
 
         // "El jade del mortero".
         bool IsOf(int i) => isHeadFirst && i < noun && i >= noun - 3 && Has(text.Words[i + 1], WordRole.Preposition);
+    }
+
+    // "The brass shines, and a bee flies past": the second clause is about something else.
+    private bool IsBehindAnd(WordReader text, int last, int first)
+    {
+        for (var i = last; i > first + 1 && i > last - AndBefore; i--)
+        {
+            if ((text.Words[i].Gap & Gap.Stop) != Gap.None)
+                return false;
+            if (Has(text.Words[i - 1], WordRole.And))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsDenied(WordReader text, int at)
+    {
+        for (var i = at; i > 0 && i > at - NotBefore && (text.Words[i].Gap & Gap.Stop) == Gap.None; i--)
+        {
+            if (Has(text.Words[i - 1], WordRole.Not))
+                return true;
+        }
+
+        return false;
     }
 
     // "A flat stone lies behind the bar": what describes one noun says nothing of another.
@@ -106,17 +134,32 @@ internal sealed class TurnedNames(WordList words)
         && text.Words[at + 1].Gap is Gap.Space or Gap.Hyphen
         && !Has(text.Words[at + 1], Small | WordRole.Link | WordRole.Not | WordRole.And | WordRole.Handling | WordRole.Setting);
 
-    private bool Has(in Word word, WordRole role) => (words.RoleOf(word.Id) & role) != WordRole.None;
-
     // "The watch in his pocket" stands there; "a flag in green" is green.
     private bool IsPlace(WordReader text, int at, WordRole role) =>
         (role & WordRole.Preposition) != WordRole.None
         && text.Bare(text.Words[at]) is "in" or "on"
         && at + 1 < text.Words.Length
-        && (words.RoleOf(text.Words[at + 1].Id) & WordRole.Determiner) != WordRole.None;
+        && Has(text.Words[at + 1], WordRole.Determiner);
 
     private bool IsListed(WordReader text, int at) =>
         at + 1 >= text.Words.Length
         || (text.Words[at + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) != Gap.None
-        || (words.RoleOf(text.Words[at + 1].Id) & (WordRole.And | WordRole.Not)) != WordRole.None;
+        || Has(text.Words[at + 1], WordRole.And | WordRole.Not);
+
+    // "Flag, signal, red and white": as lists of parts turn names about.
+    private bool IsEntry(WordReader text, int noun, int at) =>
+        at == noun + 1
+        && at + 1 < text.Words.Length
+        && (text.Words[at + 1].Gap & Gap.Comma) != Gap.None
+        && (noun == 0 || (text.Words[noun].Gap & (Gap.Line | Gap.Stop | Gap.Paragraph)) != Gap.None || char.IsAsciiDigit(text.Bare(text.Words[noun - 1])[0]));
+
+    private bool Has(in Word word, WordRole role) => (words.RoleOf(word.Id) & role) != WordRole.None;
 }
+
+/// <summary>How the noun of a name and what describes it belong together.</summary>
+/// <param name="Secret">Whose name it is.</param>
+/// <param name="IsTied">Whether a preposition ties the two in the name itself, so that any other may.</param>
+/// <param name="IsWithout">Whether it says that something is lacking.</param>
+/// <param name="IsForm">Whether the describing word is only made of that of the name.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Tie(int Secret, bool IsTied = false, bool IsWithout = false, bool IsForm = false);

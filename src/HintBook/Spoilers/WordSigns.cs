@@ -17,6 +17,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> backwards = [];
     private readonly HashSet<int> left = [];
     private readonly HashSet<int> right = [];
+    private readonly HashSet<int> alphabet = [];
 
     public WordSigns()
     {
@@ -50,6 +51,7 @@ internal sealed class WordSigns
             hours.TryAdd(add(hour), 1);
         (twice, standing, similes) = (SetOf(pieces.Twice), SetOf(pieces.Stands), SetOf(language.Objects.Similes));
         (tens, down, up) = (SetOf(clock.Ten), SetOf(clock.Down), SetOf(clock.Up));
+        alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
@@ -80,6 +82,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says that a code is told from its end.</summary>
     public bool IsBackwards(int word) => backwards.Contains(word);
+
+    /// <summary>Whether it means the alphabet.</summary>
+    public bool IsAlphabet(int word) => alphabet.Contains(word);
 
     /// <summary>Whether it is the word for left.</summary>
     public bool IsLeft(int word) => left.Contains(word);

@@ -38,14 +38,14 @@ internal sealed record ObjectWords
     {
         Links = "für mit aus von der die das dem den welche welcher welches wo worin womit ohne voller voll wie ist sind war gemacht gefertigt gedreht gegossen "
             + "enthält gehört",
-        Not = "nicht kein keine keinen keinem nie noch oder weder ohne",
+        Not = "nicht kein keine keinen keinem nie oder weder ohne",
         Handling =
             "nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten leg lege legt legen liegt liegen lag "
             + "steck stecke steckt stecken hängt hängen hing fällt fallen gefallen rutscht rutschen rollt kommt kommen gleitet ziehen zieh zieht gezogen schieb schieben "
             + "schiebt dreh drehen dreht setz setzen setzt stell stellen passt passen brauchen brauchst braucht benutz benutze benutzen verwende verwenden gib gibt geben "
             + "bekommt bekommst bekommen erhältst erhalten hast habt haben hat hol holen holt greif greifen versteckt verborgen verbirgt klebt klebend geklebt wartet unter "
             + "hinter darin darunter dahinter daran im hinein heraus hebt heb heben "
-            + "halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute",
+            + "halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute schüttel schüttle schütteln schüttelt",
         Idioms =
             "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; zwei Seiten derselben Medaille; die Kehrseite der Medaille; "
             + "hinter den Spiegel stecken; den Spiegel vorhalten; im Spiegel der Zeit; im Lichte; ans Licht; grünes Licht; am seidenen Faden; roter Faden; rote Faden; "
@@ -65,12 +65,12 @@ internal sealed record ObjectWords
             + "mettre glisse glissez glisser tombe tombent tomber tire tirez pousse poussez tourne tournez tourner pend pendue pendu accroché accrochée caché cachée cache "
             + "cachent dort attend attendent utilise utilisez utiliser insère insérez introduis introduisez enfonce enfoncez passe passez approche approchez donne reçois "
             + "recevez obtenez avez aurez as auras faut besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez "
-            + "saisissez attrapez regardez vois voyez sers servez avec il-y-a soulevez dévissez accrochée suspendue repose gît livre libère libérez découvrez main",
+            + "saisissez attrapez perdu perd manque regardez vois voyez sers servez avec il-y-a soulevez dévissez accrochée suspendue repose gît livre libère libérez découvrez main",
         Idioms =
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; clé de sol; clef de sol; "
             + "perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; le revers de la médaille; miroir aux alouettes; "
             + "jouer cartes sur table; cartes sur table; château de cartes; brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; "
-            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; ont loupé; a loupé; avez loupé; devoir une fière chandelle; léger comme une plume; "
+            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; ont loupé; avez loupé; devoir une fière chandelle; léger comme une plume; "
             + "sonner les cloches; son de cloche; tirer sur la corde; plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; "
             + "une botte de foin; tomber le masque; à la clé; à la clef; fermer à clé",
         Similes = "comme tel telle",

@@ -12,7 +12,8 @@ internal sealed record PieceWords
 
     public static PieceWords English { get; } = new()
     {
-        Ordinals = "first second third fourth fifth sixth seventh eighth ninth tenth",
+        Ordinals = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth "
+            + "seventeenth eighteenth nineteenth twentieth",
         Last = "last final rightmost",
         BeforeLast = "penultimate",
         Wheel = "wheel dial ring digit figure disc disk letter position place window column drum cylinder tumbler knob block cell line string barrel slot lever",
@@ -42,7 +43,8 @@ internal sealed record PieceWords
     public static PieceWords German { get; } = new()
     {
         Ordinals = "erste/erster/erstes/ersten zweite/zweiter/zweites dritte/dritter/drittes vierte/vierter/viertes fünfte/fünfter/fünftes sechste/sechster/sechstes "
-            + "siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter",
+            + "siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter elfte/elfter zwölfte/zwölfter dreizehnte/dreizehnter vierzehnte/vierzehnter "
+            + "fünfzehnte/fünfzehnter sechzehnte/sechzehnter siebzehnte/siebzehnter achtzehnte/achtzehnter neunzehnte/neunzehnter zwanzigste/zwanzigster",
         Last = "letzte letzter letztes hinterste hinterstes",
         BeforeLast = "vorletzte vorletzter vorletztes",
         Wheel = "rad rädchen ring walze scheibe ziffer stelle buchstabe buchstaben position fenster trommel zahl zeiger platz rolle hebel",
@@ -78,7 +80,8 @@ internal sealed record PieceWords
 
     public static PieceWords French { get; } = new()
     {
-        Ordinals = "premier/première/1er second/seconde/deuxième troisième quatrième cinquième sixième septième huitième neuvième dixième",
+        Ordinals = "premier/première/1er second/seconde/deuxième troisième quatrième cinquième sixième septième huitième neuvième dixième onzième douzième treizième quatorzième quinzième seizième "
+            + "dix-septième dix-huitième dix-neuvième vingtième",
         Last = "dernier dernière",
         BeforeLast = "avant-dernier avant-dernière pénultième",
         Wheel = "roue molette anneau bague chiffre lettre disque cadran position place fenêtre tambour rouleau cylindre levier",
@@ -149,7 +152,7 @@ internal sealed record PieceWords
         Alphabet = Icao,
         Units = "円 枚 人 年 月 日 分 秒 時 頁 歳 回 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
         Pages = "頁 図 第 約 年 西 暦",
-        CountsBehind = true,
+        Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
     };
 
     public static PieceWords Arabic { get; } = new()
@@ -232,6 +235,6 @@ internal sealed record PieceWords
     /// <summary>Whether figures have a plural that needn't show: "deux zéros".</summary>
     public bool Plurals { get; init; }
 
-    /// <summary>Whether how often a figure stands is said behind it.</summary>
-    public bool CountsBehind { get; init; }
+    /// <summary>Figures in letters of their own, where no spaces part the words: <c>いち:1</c>.</summary>
+    public string Spoken { get; init; } = "";
 }

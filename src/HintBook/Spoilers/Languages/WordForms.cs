@@ -26,7 +26,9 @@ internal static class WordForms
             yield break;
         var shortened = word[^1] == 'e' ? word[..^1] : word;
         yield return shortened + "ing";
+        yield return shortened + "ed";
         yield return shortened + shortened[^1] + "ing";
+        yield return shortened + shortened[^1] + "ed";
         foreach (var ending in (string[])["ing", "ed", "less", "y"])
         {
             if (word.Length < ending.Length + ShortestStem || !word.EndsWith(ending, StringComparison.Ordinal))
@@ -63,6 +65,12 @@ internal static class WordForms
         {
             yield return stem + "o";
             yield return stem + "a";
+        }
+
+        if (isModifier && (word.EndsWith("ada", StringComparison.Ordinal) || word.EndsWith("ado", StringComparison.Ordinal)))
+        {
+            foreach (var ending in (string[])["ar", "a", "o", "an", "aria", "aron", "aba", "ase"])
+                yield return word[..^3] + ending;
         }
 
         foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita"])
