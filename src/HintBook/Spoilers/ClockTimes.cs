@@ -16,6 +16,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool hasArticles = words.Language.Clock.HasArticles;
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
     private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
+    private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
     private int begin;
 
     /// <summary>Adds a code, if it could be a time.</summary>
@@ -49,7 +50,7 @@ internal sealed class ClockTimes(WordList words)
         {
             var role = words.RoleOf(text.Words[i].Id);
             hasHands |= (role & WordRole.Hand) != WordRole.None;
-            if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || words.Signs.HourOf(text.Words[i].Id) > 0)
+            if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
                 At(text, i, found);
         }
 

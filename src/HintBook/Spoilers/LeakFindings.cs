@@ -75,7 +75,9 @@ internal static class LeakFindings
 
     public static Finding NotLookedFor(NotSought unlooked) => UnlookedCode.At(
         unlooked.Secret.At,
-        $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
+        unlooked.Secret.IsHeld
+            ? $"“{unlooked.Spelling}” {unlooked.Why}, so it is looked for only where a sentence is about handling the thing."
+            : $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
         unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
             ? "Read the hints once with it in mind: nothing else finds it there. Codes of two symbols or more are looked for, unless they are everyday words."
             : "Mark it “seen: true” if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under “also”.");

@@ -20,6 +20,7 @@ internal sealed class Phrases(WordList words)
     public const int Idiom = -1;
 
     private readonly Dictionary<(int Node, int Word), int> children = [];
+    private readonly List<int> first = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
@@ -210,7 +211,7 @@ internal sealed class Phrases(WordList words)
 
         void Step(int node, int word, int first, int last)
         {
-            if (children.TryGetValue((node, word), out var next))
+            if (Child(node, word) is > 0 and var next)
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
@@ -260,7 +261,7 @@ internal sealed class Phrases(WordList words)
 
         void Tell(int part, in Word word)
         {
-            if (part < 0 || !children.TryGetValue((0, part), out var node))
+            if (part < 0 || Child(0, part) is not (> 0 and var node))
                 return;
             foreach (var ending in endings[node] ?? [])
             {
@@ -370,6 +371,9 @@ internal sealed class Phrases(WordList words)
         return [.. written];
     }
 
+    // The node behind another one for a word, or 0. The first words of names stand in a list of their own, for every word of a text is looked up there.
+    private int Child(int node, int word) => node == 0 ? (word < first.Count ? first[word] : 0) : children.GetValueOrDefault((node, word));
+
     private bool IsGlued(in Word word)
     {
         foreach (var other in reader.Words)
@@ -386,13 +390,22 @@ internal sealed class Phrases(WordList words)
         var node = 0;
         foreach (var word in written)
         {
-            if (!children.TryGetValue((node, word), out var next))
+            if (Child(node, word) is not (> 0 and var next))
             {
                 next = endings.Count;
                 endings.Add(null);
                 hasChildren.Add(false);
                 hasChildren[node] = true;
-                children[(node, word)] = next;
+                if (node == 0)
+                {
+                    while (first.Count <= word)
+                        first.Add(0);
+                    first[word] = next;
+                }
+                else
+                {
+                    children[(node, word)] = next;
+                }
             }
 
             node = next;

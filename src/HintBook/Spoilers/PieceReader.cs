@@ -49,6 +49,27 @@ internal sealed class PieceReader(WordList words)
         [.. words.Language.Pieces.Spoken.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => (pair[..^2], pair[^1])).OrderByDescending(pair => pair.Item1.Length)];
     private int endOfSpoken = -1;
 
+    /// <summary>How much of a text could be pieces, so that most texts needn't be read for them.</summary>
+    public (int Figures, int Numerals, int Letters, int Places, bool HasAlphabet) Count(WordReader text, string source)
+    {
+        var (figures, numerals, letters, places, hasAlphabet) = (0, 0, 0, 0, false);
+        foreach (var word in text.Words)
+        {
+            var role = words.RoleOf(word.Id);
+            if (char.IsAsciiDigit(text.Bare(word)[0]) || (word.Id >= 0 && words.FigureOf(word.Id) is not null))
+                figures++;
+            if (word.Length == 1 || (role & WordRole.Letter) != WordRole.None)
+                letters++;
+            if ((role & WordRole.Place) != WordRole.None)
+                places++;
+            hasAlphabet |= word.Id >= 0 && (role & WordRole.Setting) != WordRole.None && words.Signs.IsAlphabet(word.Id);
+            if (source[word.Start] is 'I' or 'V' or 'X' or 'L' or 'C' or 'D' or 'M' && (word.Length > 2 || figures + letters > 0))
+                numerals++;
+        }
+
+        return hasNoSpaces ? (MostAhead, 1, MostAhead, MostAhead, hasAlphabet) : (figures, numerals, letters, places, hasAlphabet);
+    }
+
     /// <summary>The piece that begins at a word, if there is one.</summary>
     public Piece? At(WordReader text, string source, int at, PieceKind kind) => kind switch
     {
@@ -68,7 +89,7 @@ internal sealed class PieceReader(WordList words)
     {
         next = at + 1;
         var word = text.Words[at];
-        if (words.Signs.PlaceOf(word.Id) is not 0 and var place)
+        if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place)
             return place;
         if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
@@ -133,7 +154,7 @@ internal sealed class PieceReader(WordList words)
         {
             if ((text.Words[i].Gap & Parting) != Gap.None)
                 return false;
-            if (numbers.IsNumber(text, i) || text.Words[i].Length == 1)
+            if (numbers.IsNumber(text, i) || (text.Words[i].Length == 1 && !Has(text, i, WordRole.Determiner)))
                 return i > next;
         }
 

@@ -12,7 +12,8 @@ internal sealed class Pieces(WordList words)
     private const int MostOthers = 4;
     private const int Shortest = 3;
     private const int ShortestSure = 4;
-    private const WordRole Neutral = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Setting | WordRole.Link;
+    private const WordRole Neutral = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Setting
+        | WordRole.Link | WordRole.Sequence | WordRole.Wheel;
     private readonly PieceReader reader = new(words);
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
@@ -22,6 +23,7 @@ internal sealed class Pieces(WordList words)
     private int longest;
     private bool isLoose;
     private bool isBackwards;
+    private int ending;
 
     /// <summary>Adds a code.</summary>
     /// <param name="secret">Whose answer it is.</param>
@@ -41,75 +43,56 @@ internal sealed class Pieces(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (hasFigures)
-        {
+        if (codes.Count == 0)
+            return;
+        var counts = reader.Count(text, source);
+        if (hasFigures && counts.Figures > 1)
             Chain(text, source, PieceKind.Figures, found);
+        if (hasFigures && counts.Numerals > 0)
             Chain(text, source, PieceKind.Roman, found);
+        if (hasFigures && counts.Places > 2)
             Chain(text, source, PieceKind.Ordinals, found);
-        }
-
-        if (hasLetters)
-        {
+        if (hasLetters && counts.Letters > 2)
             Chain(text, source, PieceKind.Letters, found);
-            if (HasAlphabet(text))
-                Chain(text, source, PieceKind.Alphabet, found);
-        }
-    }
-
-    private bool HasAlphabet(WordReader text)
-    {
-        foreach (var word in text.Words)
-        {
-            if (words.Signs.IsAlphabet(word.Id))
-                return true;
-        }
-
-        return false;
+        if (hasLetters && counts.HasAlphabet)
+            Chain(text, source, PieceKind.Alphabet, found);
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)
     {
         Clear();
         isBackwards = false;
-        var (since, others, isMarked, isParted, isOrdered, isSum) = (0, 0, false, false, false, false);
+        var gap = default(Between);
+        var isOrdered = false;
         for (var i = 0; i < text.Words.Length;)
         {
-            isParted |= (text.Words[i].Gap & Gap.Paragraph) != Gap.None;
+            gap.IsParted |= (text.Words[i].Gap & Gap.Paragraph) != Gap.None;
             if (kind is not (PieceKind.Ordinals or PieceKind.Alphabet) && reader.PlaceAt(text, source, i, out var behind) is not 0 and var place)
             {
                 places.Add((chain.Count, place == PieceReader.Previous ? (places.Count > 0 ? places[^1].Place - 1 : PieceReader.Last - 1) : place));
-                isMarked = true;
-                since += behind - i;
+                gap.IsMarked = true;
+                gap.Words += behind - i;
                 i = behind;
                 continue;
             }
 
             if (reader.At(text, source, i, kind) is { } piece)
             {
-                var isClose = others == 0 && !isParted && !piece.IsCount && (chain.Count == 0 || !chain[^1].IsCount) && !(isSum && piece.Symbols.Length > 1 && chain.Count > 0 && chain[^1].Symbols.Length > 1);
-                if (chain.Count > 0 && !isClose && !(isMarked && others <= MostOthers))
-                {
-                    Tell(text, kind, isOrdered, found);
-                    var kept = places.Where(one => one.Before == chain.Count).Select(one => (0, one.Place)).ToArray();
-                    Clear();
-                    places.AddRange(kept);
-                }
-
-                isLoose |= chain.Count > 0 && !isClose;
-                chain.Add(piece);
+                Link(text, piece, gap, kind, isOrdered, found);
                 i = piece.Next;
-                (since, others, isMarked, isParted, isSum) = (0, 0, false, false, false);
+                gap = default;
                 continue;
             }
 
             var role = words.RoleOf(text.Words[i].Id);
-            isMarked |= (role & WordRole.Sequence) != WordRole.None;
             isOrdered |= (role & WordRole.Sequence) != WordRole.None;
             isBackwards |= IsBackwards(text, i);
-            isSum |= (role & WordRole.And) != WordRole.None;
-            if ((role & (Neutral | WordRole.Sequence | WordRole.Wheel)) == WordRole.None && (kind != PieceKind.Letters || words.FigureOf(text.Words[i].Id) is null))
-                others++;
-            if (++since > MostWords && chain.Count > 0)
+            gap.IsMarked |= (role & WordRole.Sequence) != WordRole.None;
+            gap.IsSum |= (role & WordRole.And) != WordRole.None;
+            gap.IsEnd |= words.Signs.IsEnd(text.Words[i].Id);
+            if ((role & Neutral) == WordRole.None && (kind != PieceKind.Letters || words.FigureOf(text.Words[i].Id) is null))
+                gap.Others++;
+            if (++gap.Words > MostWords && chain.Count > 0)
             {
                 Tell(text, kind, isOrdered, found);
                 Clear();
@@ -122,6 +105,25 @@ internal sealed class Pieces(WordList words)
         Tell(text, kind, isOrdered, found);
     }
 
+    // Takes a piece into the chain, or begins another one with it.
+    private void Link(WordReader text, Piece piece, Between gap, PieceKind kind, bool isOrdered, List<Mention> found)
+    {
+        var isSum = gap.IsSum && chain.Count > 0 && piece.Symbols.Length > 1 && chain[^1].Symbols.Length > 1;
+        var isClose = gap.Others == 0 && !gap.IsParted && !piece.IsCount && !isSum && (chain.Count == 0 || !chain[^1].IsCount);
+        if (chain.Count > 0 && !isClose && !(gap.IsMarked && gap.Others <= MostOthers))
+        {
+            Tell(text, kind, isOrdered, found);
+            var kept = places.Where(one => one.Before == chain.Count).Select(one => (0, one.Place)).ToArray();
+            Clear();
+            places.AddRange(kept);
+        }
+
+        isLoose |= chain.Count > 0 && !isClose;
+        if (gap.IsEnd)
+            ending = chain.Count;
+        chain.Add(piece);
+    }
+
     // "From right to left".
     private bool IsBackwards(WordReader text, int at) =>
         words.Signs.IsBackwards(text.Words[at].Id)
@@ -131,7 +133,7 @@ internal sealed class Pieces(WordList words)
     {
         chain.Clear();
         places.Clear();
-        isLoose = false;
+        (isLoose, ending) = (false, 0);
     }
 
     private void Tell(WordReader text, PieceKind kind, bool isOrdered, List<Mention> found)
@@ -141,6 +143,8 @@ internal sealed class Pieces(WordList words)
         Seek(text, chain, kind, found);
         if (isBackwards)
             Seek(text, [.. Enumerable.Reverse(chain)], kind, found);
+        if (ending > 0 && ending < chain.Count - 1)
+            Seek(text, [.. chain[..ending], .. chain[(ending + 1)..], chain[ending]], kind, found);
         if (places.Count >= chain.Count && Arranged() is { } arranged)
             Seek(text, arranged, kind, found);
     }
@@ -181,4 +185,7 @@ internal sealed class Pieces(WordList words)
             }
         }
     }
+
+    // What stands between two pieces.
+    private record struct Between(int Words, int Others, bool IsMarked, bool IsParted, bool IsSum, bool IsEnd);
 }

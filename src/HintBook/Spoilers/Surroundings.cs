@@ -5,14 +5,15 @@ namespace HintBook.Spoilers;
 /// <summary>What stands around a word that could mean a thing or a code, or something else.</summary>
 internal sealed class Surroundings(WordList words)
 {
-    private const int MostWords = 9;
+    private const int MostWords = 14;
+    private const int ShortestList = 4;
     private const int MostSimile = 3;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
-    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || IsAlone(text, first, last);
+    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || (text.Words.Length > ShortestList && IsAlone(text, first, last));
 
     /// <summary>Whether the clause is about setting or spelling a code.</summary>
     public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);

@@ -14,6 +14,7 @@ internal sealed class TurnedNames(WordList words)
     private const int MostNear = 14;
     private const int AndBefore = 4;
     private const int NotBefore = 2;
+    private const int NearPronoun = 6;
     private const WordRole Small = WordRole.Function | WordRole.Determiner | WordRole.Preposition;
     private readonly Dictionary<(int Noun, int Describing), List<Tie>> pairs = [];
     private readonly HashSet<int> nouns = [];
@@ -42,7 +43,7 @@ internal sealed class TurnedNames(WordList words)
     /// <summary>Adds the mentions whose noun is a word and whose description stands behind it in the same clause.</summary>
     public void Behind(WordReader text, int noun, List<Mention> found)
     {
-        var (isLinked, hasPreposition, hasComma, others) = (false, false, false, 0);
+        var (isLinked, hasPreposition, hasComma, isAnd, others) = (false, false, false, false, 0);
         for (var i = noun + 1; i < text.Words.Length && i <= noun + MostWords; i++)
         {
             var word = text.Words[i];
@@ -55,13 +56,12 @@ internal sealed class TurnedNames(WordList words)
                 foreach (var tie in here)
                 {
                     var isTied = isLinked || (tie.IsTied && hasPreposition) || (hasComma && (!IsListed(text, i) || IsEntry(text, noun, i)));
-                    if (isTied && !(tie.IsForm && IsOfAnother(text, i)) && (tie.IsWithout || !IsDenied(text, i)))
+                    if (isTied && (!isAnd || IsOne(text, i + 1)) && !(tie.IsForm && IsOfAnother(text, i)) && (tie.IsWithout || !IsDenied(text, i)))
                         found.Add(new(tie.Secret, text.Words[noun].Start, word.End, Sureness.Likely));
                 }
             }
 
-            if (Has(word, WordRole.And) && !isLinked)
-                return;
+            isAnd |= Has(word, WordRole.And) && !isLinked;
             isLinked |= Has(word, WordRole.Link) && !IsPlace(text, i, role);
             hasPreposition |= Has(word, WordRole.Preposition);
             if (!Has(word, Small | WordRole.Link | WordRole.Not) && ++others > MostOthers)
@@ -89,14 +89,40 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in here)
             {
-                if (IsOf(i) || tie.IsWithout || (IsApart(i) && (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) > 0))
+                if (IsOf(i) || tie.IsWithout || (tie.IsForm && IsDone(i)) || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) > 0)))
                     found.Add(new(tie.Secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
             }
         }
 
         bool IsApart(int i) =>
             (hasPrefixes || Has(text.Words[noun - 1], WordRole.Determiner))
-            && !IsOfAnother(text, i) && !IsDenied(text, i) && !IsDenied(text, noun) && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
+            && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun) && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
+
+        bool IsStopped(int i)
+        {
+            for (var at = Math.Min(i, noun) + 1; at <= Math.Max(i, noun); at++)
+            {
+                if ((text.Words[at].Gap & Gap.Stop) != Gap.None)
+                    return true;
+            }
+
+            return false;
+        }
+
+        // "Slide the panel", "the panel slides".
+        bool IsDone(int i) => i == noun + 1 || (i == noun - 2 && Has(text.Words[noun - 1], WordRole.Determiner));
+
+        // "It was a weight; it is of brass".
+        bool IsSaidOfIt(int i)
+        {
+            for (var at = noun + 1; at < i; at++)
+            {
+                if ((text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)
+                    return true;
+            }
+
+            return false;
+        }
 
         // "El jade del mortero".
         bool IsOf(int i) => isHeadFirst && i < noun && i >= noun - 3 && Has(text.Words[i + 1], WordRole.Preposition);
@@ -132,6 +158,7 @@ internal sealed class TurnedNames(WordList words)
         !isHeadFirst
         && at + 1 < text.Words.Length
         && text.Words[at + 1].Gap is Gap.Space or Gap.Hyphen
+        && !IsOne(text, at + 1)
         && !Has(text.Words[at + 1], Small | WordRole.Link | WordRole.Not | WordRole.And | WordRole.Handling | WordRole.Setting);
 
     // "The watch in his pocket" stands there; "a flag in green" is green.
@@ -152,6 +179,9 @@ internal sealed class TurnedNames(WordList words)
         && at + 1 < text.Words.Length
         && (text.Words[at + 1].Gap & Gap.Comma) != Gap.None
         && (noun == 0 || (text.Words[noun].Gap & (Gap.Line | Gap.Stop | Gap.Paragraph)) != Gap.None || char.IsAsciiDigit(text.Bare(text.Words[noun - 1])[0]));
+
+    // "The paper ones".
+    private bool IsOne(WordReader text, int at) => at < text.Words.Length && words.FigureOf(text.Words[at].Id) is { Value: 1 };
 
     private bool Has(in Word word, WordRole role) => (words.RoleOf(word.Id) & role) != WordRole.None;
 }

@@ -46,6 +46,12 @@ internal sealed class WordList
         foreach (var (word, figure) in language.Figures)
             list.figures[list.Add(BareOf(word, reader))] = figure;
         list.signs = new(language, word => list.Add(BareOf(word, reader)));
+        for (var number = 0; number < list.roles.Count; number++)
+        {
+            list.roles[number] |= (list.signs.PlaceOf(number) != 0 ? WordRole.Place : WordRole.None)
+                | (list.signs.LetterOf(number) != '\0' ? WordRole.Letter : WordRole.None);
+        }
+
         foreach (var group in language.Variants.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var forms = group.Split('/');

@@ -9,6 +9,7 @@ internal sealed class WordSigns
     private readonly Dictionary<int, char> letters = [];
     private readonly Dictionary<int, int> hours = [];
     private readonly HashSet<int> twice = [];
+    private readonly HashSet<int> ends = [];
     private readonly HashSet<int> standing = [];
     private readonly HashSet<int> similes = [];
     private readonly HashSet<int> tens = [];
@@ -18,6 +19,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> left = [];
     private readonly HashSet<int> right = [];
     private readonly HashSet<int> alphabet = [];
+    private readonly HashSet<int> pronouns = [];
 
     public WordSigns()
     {
@@ -41,6 +43,8 @@ internal sealed class WordSigns
             places.TryAdd(add(word), PieceReader.Last - 1);
         foreach (var word in Split(pieces.Previous))
             places.TryAdd(add(word), PieceReader.Previous);
+        foreach (var word in Split(pieces.Ends))
+            ends.Add(add(word));
         foreach (var word in Split(pieces.Alphabet))
             letters.TryAdd(add(word), word[0] < 0x80 ? word[0] : (char)BareLetters.Of(word[0]));
         foreach (var name in Split(pieces.Names))
@@ -51,6 +55,7 @@ internal sealed class WordSigns
             hours.TryAdd(add(hour), 1);
         (twice, standing, similes) = (SetOf(pieces.Twice), SetOf(pieces.Stands), SetOf(language.Objects.Similes));
         (tens, down, up) = (SetOf(clock.Ten), SetOf(clock.Down), SetOf(clock.Up));
+        pronouns = SetOf(language.Objects.Pronouns);
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
 
@@ -68,6 +73,9 @@ internal sealed class WordSigns
     /// <summary>The hour that an ordinal says; 0 for other words.</summary>
     public int HourOf(int word) => hours.GetValueOrDefault(word);
 
+    /// <summary>Whether what comes behind it is the end of a code: <c>finish with</c>.</summary>
+    public bool IsEnd(int word) => ends.Contains(word);
+
     /// <summary>Whether it makes two of a figure.</summary>
     public bool IsTwice(int word) => twice.Contains(word);
 
@@ -82,6 +90,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says that a code is told from its end.</summary>
     public bool IsBackwards(int word) => backwards.Contains(word);
+
+    /// <summary>Whether it speaks of a thing that was named before.</summary>
+    public bool IsPronoun(int word) => pronouns.Contains(word);
 
     /// <summary>Whether it means the alphabet.</summary>
     public bool IsAlphabet(int word) => alphabet.Contains(word);

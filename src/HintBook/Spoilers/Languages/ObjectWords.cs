@@ -32,6 +32,7 @@ internal sealed record ObjectWords
             + "the penny dropped; pretty penny; a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
             + "ball is in your court; get the ball rolling; on a tablet; phone or tablet; add salt to taste; one stop",
         Similes = "like as",
+        Pronouns = "it its this that theyre they",
     };
 
     public static ObjectWords German { get; } = new()
@@ -54,12 +55,13 @@ internal sealed record ObjectWords
             + "weiß wo die Glocken hängen; leicht wie eine Feder; sich mit fremden Federn schmücken; aus den Federn; ins Horn; vor Anker; nach Strich und Faden; "
             + "den Hut ziehen; unter einen Hut; ins Netz; Strick drehen",
         Similes = "wie",
+        Pronouns = "er sie es diese dieser dieses",
     };
 
     public static ObjectWords French { get; } = new()
     {
         Links = "de en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein pleine sur sous",
-        Not = "pas ni jamais aucun aucune ou non",
+        Not = "pas ni jamais aucun aucune ou non sans",
         Handling =
             "prend prends prenez prendre pris prise trouve trouvez trouver trouvé trouvée cherche cherchez chercher tiens tient tenez tenir pose posez poser mets mettez "
             + "mettre glisse glissez glisser tombe tombent tomber tire tirez pousse poussez tourne tournez tourner pend pendue pendu accroché accrochée caché cachée cache "
@@ -74,12 +76,13 @@ internal sealed record ObjectWords
             + "sonner les cloches; son de cloche; tirer sur la corde; plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; "
             + "une botte de foin; tomber le masque; à la clé; à la clef; fermer à clé",
         Similes = "comme tel telle",
+        Pronouns = "il elle celui celle",
     };
 
     public static ObjectWords Spanish { get; } = new()
     {
         Links = "de en para con sin que cual donde a está es son hecho hecha lleno llena como color bajo sobre tras se",
-        Not = "no ni nunca ningún ninguna ningun o",
+        Not = "no ni nunca ningún ninguna o sin",
         Handling =
             "toma tome tomar coge coja coger encuentra encuentre encontrar encontrará encontrado hallará halla busca busque buscar usa use usar utilice mete meta meter "
             + "saca saque sacar cae caen caerá caer cuelga colgada colgado escondida escondido esconde oculta oculto guarda guarde gira gire girar tira tire empuja empuje "
@@ -92,6 +95,7 @@ internal sealed record ObjectWords
             + "echar las campanas al vuelo; aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; vela en este entierro; "
             + "pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
+        Pronouns = "este esta ese esa él ella",
     };
 
     public static ObjectWords Japanese { get; } = new()
@@ -106,7 +110,7 @@ internal sealed record ObjectWords
     public static ObjectWords Arabic { get; } = new()
     {
         Links = "من في ذو ذات الذي التي حيث به بها فيه فيها لـ مصنوع مصنوعة مملوء هو هي على مثل ل ب",
-        Not = "ليس ليست لا لم لن غير أو",
+        Not = "ليس ليست لا لم لن غير أو بدون بلا دون",
         Handling =
             "خذ خذه خذها تجد ستجد وجدت ابحث ضع أدخل أدر استعمل استخدم يسقط تسقط سقط سقطت معلق معلقة مخبأ مخبأة مخفي مخفية مختبئ يختبئ تختبئ ملصوق ملصوقة مربوط مربوطة "
             + "تحت خلف داخل في بين فوق وراء ينتظر تنتظر يخرج تخرج تنزلق ينزلق اسحب ارفع أمسك قرب وجه ب أخرج التقط هناك تحتاج يظهر تظهر موجود موجودة انظر بيدك معك يقع تقع",
@@ -125,6 +129,9 @@ internal sealed record ObjectWords
 
     /// <summary>Phrases in which a word means no thing.</summary>
     public string Idioms { get; init; } = "";
+
+    /// <summary>What speaks of a thing that was named before.</summary>
+    public string Pronouns { get; init; } = "";
 
     /// <summary>What stands before a thing to which something is likened.</summary>
     public string Similes { get; init; } = "";

@@ -19,10 +19,11 @@ internal sealed record PieceWords
         Wheel = "wheel dial ring digit figure disc disk letter position place window column drum cylinder tumbler knob block cell line string barrel slot lever",
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom outer inner neighbor "
-            + "other tune tuned bring brought want plain just add cross say call make row side whole rest value",
+            + "alphabet other tune tuned bring brought want plain just add cross say call make row side whole rest value",
         Sequence = "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest thickest largest smallest "
             + "longest shortest outermost innermost topmost lowest highest nearest farthest",
         Previous = "previous preceding",
+        Ends = "end ends ending finish finishes finishing close closing last lastly finally",
         Backwards = "backwards backward reverse reversed",
         Left = "left",
         Right = "right",
@@ -50,11 +51,12 @@ internal sealed record PieceWords
         Wheel = "rad rädchen ring walze scheibe ziffer stelle buchstabe buchstaben position fenster trommel zahl zeiger platz rolle hebel",
         Setting =
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere mittleren oben unten außen innen "
-            + "drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort einstellen eingeben tippen brauchen "
+            + "alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort einstellen eingeben tippen brauchen "
             + "brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder bekommt heißt nachbar daneben",
         Sequence = "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt schließlich gefolgt "
             + "abschließend hinterher anschließend",
         Previous = "davor",
+        Ends = "ende enden endet schluss zuletzt schließlich",
         Backwards = "rückwärts umgekehrt",
         Left = "links",
         Right = "rechts",
@@ -90,6 +92,7 @@ internal sealed record PieceWords
             + "droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit lisez",
         Sequence = "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit d'abord abord entre fin",
         Previous = "précédent précédente",
+        Ends = "finit finis finissez finir termine terminez terminer",
         Backwards = "envers rebours",
         Left = "gauche",
         Right = "droite",
@@ -122,6 +125,7 @@ internal sealed record PieceWords
         Sequence = "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue siguen final fin finalmente "
             + "primero tras",
         Previous = "anterior",
+        Ends = "termina termine terminar acaba acabe final",
         Backwards = "revés",
         Left = "izquierda",
         Right = "derecha",
@@ -186,6 +190,9 @@ internal sealed record PieceWords
 
     /// <summary>The place before the one of which was spoken.</summary>
     public string Previous { get; init; } = "";
+
+    /// <summary>What stands before the last piece, wherever that is told.</summary>
+    public string Ends { get; init; } = "";
 
     /// <summary>What says that a code is told from its end.</summary>
     public string Backwards { get; init; } = "";
