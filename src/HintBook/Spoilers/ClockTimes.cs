@@ -227,7 +227,7 @@ internal sealed class ClockTimes(WordList words)
 
         // "Of an hour".
         var next = at;
-        while (next < at + 2 && Has(text, next, WordRole.Determiner | WordRole.Before) && !numbers.IsNumber(text, next))
+        while (next < at + 2 && Has(text, next, WordRole.Determiner | WordRole.Before | WordRole.Preposition) && !numbers.IsNumber(text, next))
             next++;
         if (HasLasting(text, next) || (hasArticles && Has(text, next, WordRole.Hour)))
             (at, isMarked) = (next + 1, true);

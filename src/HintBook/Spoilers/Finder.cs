@@ -58,6 +58,8 @@ internal sealed class Finder
                 Add(secret, spelling);
         }
 
+        if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
+            return;
         foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
             phrases.AddIdiom(idiom);
     }

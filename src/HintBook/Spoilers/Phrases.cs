@@ -146,7 +146,7 @@ internal sealed class Phrases(WordList words)
         var last = bare[^1];
         if (!char.IsUpper(name.LastOrDefault(char.IsUpper)) || last.Length < ShortestInCompound)
             return;
-        for (var cut = ShortestPart; cut <= last.Length - ShortestPart; cut++)
+        for (var cut = ShortestPart - 1; cut <= last.Length - ShortestPart; cut++)
         {
             var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
             turned.Add(noun, describing, new(secret));
@@ -196,7 +196,7 @@ internal sealed class Phrases(WordList words)
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
-            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1])) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
             if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
                 Step(0, possessed, i, i + 1);

@@ -131,15 +131,11 @@ internal sealed class PieceReader(WordList words)
     // 一つ目, 2番目.
     private static bool IsCountedPlace(WordReader text, ref int next)
     {
-        for (var i = next; i < next + 3 && i < text.Words.Length; i++)
-        {
-            if (text.Bare(text.Words[i]) is not "目")
-                continue;
-            next = i + 1;
-            return true;
-        }
-
-        return false;
+        var at = text.Bare(text.Words[next]) is "目" ? next : next + 1;
+        if (at >= text.Words.Length || text.Bare(text.Words[at]) is not "目" || text.Words[next].Gap != Gap.None)
+            return false;
+        next = at + 1;
+        return true;
     }
 
     // "Wheel 2: 5", "wheel 2 is set to 5": something follows that is said of it.
@@ -180,7 +176,7 @@ internal sealed class PieceReader(WordList words)
     {
         var again = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again, Value: var times } ? times : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
         var next = again > 1 ? at + 1 : at;
-        while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner) && !numbers.IsNumber(text, next))
+        while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner | WordRole.Preposition) && !numbers.IsNumber(text, next))
             next++;
         var first = next;
         if (!numbers.Read(text, ref next, out var number) || (next < text.Words.Length && IsPronoun(text, first, next, number)))

@@ -141,9 +141,12 @@ internal sealed class Pieces(WordList words)
         if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered))
             return;
         Seek(text, chain, kind, found);
+        if (ending == 0)
+            ending = places.FirstOrDefault(place => place.Place == PieceReader.Last).Before;
+        var isFirstLast = ending == 0 && places.Exists(place => place == (0, PieceReader.Last));
         if (isBackwards)
             Seek(text, [.. Enumerable.Reverse(chain)], kind, found);
-        if (ending > 0 && ending < chain.Count - 1)
+        if ((ending > 0 || isFirstLast) && ending < chain.Count - 1)
             Seek(text, [.. chain[..ending], .. chain[(ending + 1)..], chain[ending]], kind, found);
         if (places.Count >= chain.Count && Arranged() is { } arranged)
             Seek(text, arranged, kind, found);

@@ -6,14 +6,13 @@ namespace HintBook.Spoilers;
 internal sealed class Surroundings(WordList words)
 {
     private const int MostWords = 14;
-    private const int ShortestList = 4;
     private const int MostSimile = 3;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
-    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || (text.Words.Length > ShortestList && IsAlone(text, first, last));
+    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
 
     /// <summary>Whether the clause is about setting or spelling a code.</summary>
     public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);
@@ -49,6 +48,20 @@ internal sealed class Surroundings(WordList words)
             if (i == 0 || (text.Words[i].Gap & Beginning) != Gap.None)
                 return true;
             if (!IsSmall(text.Words[i - 1]))
+                return false;
+        }
+
+        return true;
+    }
+
+    // A text that is nothing but the name is a title, and says nothing of a thing.
+    private bool IsAll(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length)
+            return false;
+        for (var i = 0; i < first; i++)
+        {
+            if (!IsSmall(text.Words[i]))
                 return false;
         }
 

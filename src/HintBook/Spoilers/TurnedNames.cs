@@ -61,7 +61,7 @@ internal sealed class TurnedNames(WordList words)
                 }
             }
 
-            isAnd |= Has(word, WordRole.And) && !isLinked;
+            isAnd |= Has(word, WordRole.And) && (!isLinked || (word.Gap & Gap.Comma) != Gap.None);
             isLinked |= Has(word, WordRole.Link) && !IsPlace(text, i, role);
             hasPreposition |= Has(word, WordRole.Preposition);
             if (!Has(word, Small | WordRole.Link | WordRole.Not) && ++others > MostOthers)

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Numerics;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
@@ -8,6 +9,8 @@ internal sealed class WordList
 {
     private const int LongestWord = 64;
     private const int ShortestStem = 2;
+    private const int MostFolded = 3;
+    private const uint HashStart = 2166136261;
     private static readonly ConcurrentDictionary<string, WordList> Made = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> numbers;
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
@@ -15,6 +18,7 @@ internal sealed class WordList
     private readonly List<Figure?> figures;
     private readonly string[] prefixes;
     private readonly bool isEnglish;
+    private ulong[] beginnings = [];
     private WordSigns signs = new();
 
     /// <summary>Starts with the words of a language.</summary>
@@ -96,6 +100,7 @@ internal sealed class WordList
         if (prefixes.Length > 0 && WithoutPrefix(bare[..length], room) is >= 0 and var known)
             return known;
         lookup[word] = roles.Count;
+        Begin(word);
         roles.Add(WordRole.None);
         figures.Add(null);
         return roles.Count - 1;
@@ -108,8 +113,51 @@ internal sealed class WordList
             return;
         Span<char> folded = stackalloc char[LongestWord];
         bare.CopyTo(folded);
-        lookup.TryAdd(folded[..Folded(folded[..bare.Length])], number);
+        var word = folded[..Folded(folded[..bare.Length])];
+        if (lookup.TryAdd(word, number))
+            Begin(word);
     }
+
+    /// <summary>
+    /// Whether two words written as one could be a word that matters. Nearly always no, and then without writing them together: a filter (Bloom 1970, one
+    /// hash) keeps the beginnings of all words that matter.
+    /// </summary>
+    public bool MayBegin(ReadOnlySpan<char> left, ReadOnlySpan<char> right)
+    {
+        if (!isEnglish)
+            return true;
+        if (beginnings.Length == 0)
+            BeginAll();
+        var hash = HashStart;
+        foreach (var letter in left)
+            hash = Hash(hash, letter);
+        // What may be folded away at the end isn't looked at.
+        foreach (var letter in right[..Math.Max(0, right.Length - MostFolded)])
+            hash = Hash(hash, letter);
+        return (beginnings[(hash / 64) & (uint)(beginnings.Length - 1)] & (1UL << (int)(hash % 64))) != 0;
+    }
+
+    private void BeginAll()
+    {
+        beginnings = new ulong[(int)BitOperations.RoundUpToPowerOf2((uint)numbers.Count)];
+        foreach (var word in numbers.Keys)
+            Begin(word);
+    }
+
+    private void Begin(ReadOnlySpan<char> word)
+    {
+        if (beginnings.Length == 0)
+            return;
+        var hash = HashStart;
+        foreach (var letter in word)
+        {
+            hash = Hash(hash, letter);
+            beginnings[(hash / 64) & (uint)(beginnings.Length - 1)] |= 1UL << (int)(hash % 64);
+        }
+    }
+
+    // FNV-1a, 32 bits (from memory).
+    private static uint Hash(uint hash, char letter) => unchecked((hash ^ letter) * 16777619);
 
     /// <summary>Adds words of bare letters, each stem before the words that are made of it with a prefix, for those are longer.</summary>
     public void AddAll(IEnumerable<string> bare)

@@ -51,6 +51,7 @@ internal static class Arabic
             .. Counted("ثلاثمئة أربعمئة خمسمئة ستمئة سبعمئة ثمانمئة تسعمئة", 300, 100),
             ("ألف", new(1000, FigureKind.Scale)),
             ("آلاف", new(1000, FigureKind.Scale)),
+            ("ألفا", new(1000, FigureKind.Scale)),
             ("ألفان", new(2000, FigureKind.Small)),
             ("ألفين", new(2000, FigureKind.Small)),
         ],

@@ -60,7 +60,7 @@ internal static class German
             + "äußere name zeit tag jahr reihe platz lücke ende anfang "
             + "schritt ton gewicht schraube nagel brett rahmen block",
         Figures = [.. Numbers()],
-        Counting = new(),
+        Counting = new(TensAlone: true),
         Fold = Fold,
         FoldNoun = word => Fold(word, isNoun: true),
     };

@@ -24,6 +24,7 @@ internal static class Japanese
             ("十", new(10, FigureKind.Scale)),
             ("百", new(100, FigureKind.Scale)),
             ("千", new(1000, FigureKind.Scale)),
+            ("万", new(10_000, FigureKind.Scale)),
         ],
         Counting = new(AfterTen: 1),
         HasNoSpaces = true,

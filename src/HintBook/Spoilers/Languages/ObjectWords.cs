@@ -60,7 +60,7 @@ internal sealed record ObjectWords
 
     public static ObjectWords French { get; } = new()
     {
-        Links = "de en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein pleine sur sous",
+        Links = "de a ont en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein pleine sur sous",
         Not = "pas ni jamais aucun aucune ou non sans",
         Handling =
             "prend prends prenez prendre pris prise trouve trouvez trouver trouvé trouvée cherche cherchez chercher tiens tient tenez tenir pose posez poser mets mettez "
@@ -72,7 +72,7 @@ internal sealed record ObjectWords
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; clé de sol; clef de sol; "
             + "perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; le revers de la médaille; miroir aux alouettes; "
             + "jouer cartes sur table; cartes sur table; château de cartes; brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; "
-            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; ont loupé; avez loupé; devoir une fière chandelle; léger comme une plume; "
+            + "de toutes pièces; économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; laissé des plumes; laisser des plumes; ont loupé; avez loupé; devoir une fière chandelle; léger comme une plume; "
             + "sonner les cloches; son de cloche; tirer sur la corde; plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; "
             + "une botte de foin; tomber le masque; à la clé; à la clef; fermer à clé",
         Similes = "comme tel telle",
@@ -92,7 +92,7 @@ internal sealed record ObjectWords
         Idioms =
             "en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; la otra cara de la moneda; pagar con la misma moneda; "
             + "caer como una losa; perder el hilo; pender de un hilo; al hilo; castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; "
-            + "echar las campanas al vuelo; aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; vela en este entierro; "
+            + "echar las campanas al vuelo; aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; la misma moneda; que una pluma; vela en este entierro; "
             + "pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
         Pronouns = "este esta ese esa él ella",

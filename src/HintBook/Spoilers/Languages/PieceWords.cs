@@ -18,7 +18,7 @@ internal sealed record PieceWords
         BeforeLast = "penultimate",
         Wheel = "wheel dial ring digit figure disc disk letter position place window column drum cylinder tumbler knob block cell line string barrel slot lever",
         Setting =
-            "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom outer inner neighbor "
+            "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom outer inner neighbor neighbour "
             + "alphabet other tune tuned bring brought want plain just add cross say call make row side whole rest value",
         Sequence = "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest thickest largest smallest "
             + "longest shortest outermost innermost topmost lowest highest nearest farthest",
@@ -27,7 +27,7 @@ internal sealed record PieceWords
         Backwards = "backwards backward reverse reversed",
         Left = "left",
         Right = "right",
-        Twice = "twice",
+        Twice = "twice pair",
         Again = "again",
         Alphabet = Icao,
         Names = "ay:a bee:b cee:c see:c sea:c dee:d ee:e ef:f eff:f gee:g aitch:h eye:i jay:j kay:k el:l ell:l em:m en:n pee:p cue:q queue:q ess:s tee:t tea:t you:u vee:v are:r why:y wye:y oh:o ex:x zed:z zee:z",
@@ -52,7 +52,7 @@ internal sealed record PieceWords
         Setting =
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere mittleren oben unten außen innen "
             + "alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort einstellen eingeben tippen brauchen "
-            + "brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder bekommt heißt nachbar daneben",
+            + "brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn vorne bekommt heißt nachbar daneben",
         Sequence = "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt schließlich gefolgt "
             + "abschließend hinterher anschließend",
         Previous = "davor",

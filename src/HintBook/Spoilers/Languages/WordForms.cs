@@ -48,6 +48,12 @@ internal static class WordForms
             yield break;
         (string, string)[] endings =
             [("if", "ive"), ("eux", "euse"), ("er", "ere"), ("el", "elle"), ("en", "enne"), ("on", "onne"), ("c", "che"), ("s", "sse"), ("et", "ette"), ("eau", "elle"), ("", "e")];
+        foreach (var participle in (string[])["ee", "e"])
+        {
+            if (word.Length > participle.Length + ShortestStem - 1 && word.EndsWith(participle, StringComparison.Ordinal))
+                yield return word[..^participle.Length] + "ure";
+        }
+
         foreach (var (masculine, feminine) in endings)
         {
             if (word.EndsWith(masculine, StringComparison.Ordinal))
@@ -101,7 +107,7 @@ internal static class WordForms
         }
 
         var bound = stem.Length < word.Length ? stem + "ت" : word;
-        foreach (var ending in (string[])["ه", "ها", "ك", "ي", "هم", "ان", "ين"])
+        foreach (var ending in (string[])["ا", "ه", "ها", "ك", "ي", "هم", "ان", "ين"])
             yield return bound + ending;
     }
 }

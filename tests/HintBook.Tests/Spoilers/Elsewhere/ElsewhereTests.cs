@@ -14,7 +14,7 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        ["tuning"] = ([0, 0, 0, 0, 0], 0, 0, 1000),
+        ["tuning"] = ([0.88, 0.92, 0.86, 0.95, 0.91], 0.9, 0.97, 0),
         ["held-out"] = ([0, 0, 0, 0, 0], 0, 0, 1000),
     };
 
