@@ -36,7 +36,8 @@ internal sealed class ClockHands(WordList words)
                 (one, other) = (before, after);
             }
 
-            Add(times, Math.Min(first, one.Word), Math.Max(second, other.Word), hour < minute ? one.Value : other.Value, hour < minute ? other.Value : one.Value);
+            var (atHour, atMinute) = hour < minute ? (one.Value, other.Value) : (other.Value, one.Value);
+            Add(times, Math.Min(first, one.Word), Math.Max(second, other.Word), atHour, atMinute);
         }
 
         return times;
@@ -74,7 +75,8 @@ internal sealed class ClockHands(WordList words)
     private bool IsPronoun(WordReader text, int at) =>
         ((words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
             && at + 1 < text.Words.Length && (text.Words[at + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None)
-        || (at > 0 && words.FigureOf(text.Words[at].Id) is { Value: 1 } && (words.RoleOf(text.Words[at - 1].Id) & (WordRole.HourHand | WordRole.MinuteHand)) != WordRole.None);
+        || (at > 0 && words.FigureOf(text.Words[at].Id) is { Value: 1 }
+            && (words.RoleOf(text.Words[at - 1].Id) & (WordRole.HourHand | WordRole.MinuteHand)) != WordRole.None);
 
     private int? ValueAt(WordReader text, string source, ref int at)
     {

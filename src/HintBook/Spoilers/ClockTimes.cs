@@ -235,7 +235,9 @@ internal sealed class ClockTimes(WordList words)
     }
 
     private bool Has(WordReader text, int at, WordRole role) =>
-        at < text.Words.Length && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None && (at == begin || (text.Words[at].Gap & Gap.Paragraph) == Gap.None);
+        at < text.Words.Length
+        && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None
+        && (at == begin || (text.Words[at].Gap & Gap.Paragraph) == Gap.None);
 
     private void Tell(WordReader text, int first, int last, int minutes, bool isSure, List<Mention> found)
     {

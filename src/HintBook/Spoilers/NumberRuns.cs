@@ -217,7 +217,8 @@ internal sealed class NumberRuns(WordList words)
         var atom = atoms[i];
         if (atom.Figure is not null || atom.Letter || !together || text.Words[atom.Word].Length > 3)
             return atom.Figure;
-        var isBeside = (i + 1 < atoms.Count && atoms[i + 1].Figure is { Kind: FigureKind.Scale }) || (i > 0 && atoms[i - 1].Figure is { Kind: FigureKind.Scale });
+        var isBeside = (i + 1 < atoms.Count && atoms[i + 1].Figure is { Kind: FigureKind.Scale })
+            || (i > 0 && atoms[i - 1].Figure is { Kind: FigureKind.Scale });
         return isBeside ? new(int.Parse(text.Bare(text.Words[atom.Word]), CultureInfo.InvariantCulture), FigureKind.Small) : null;
     }
 

@@ -63,7 +63,8 @@ internal sealed class Phrases(WordList words)
         if (written.Length == 0)
             return;
         var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
-        var noun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
+        var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
+        var noun = isNoun ? bare[0] : null;
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
         Insert(written, ending);
         if (isExact)
@@ -126,7 +127,10 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
-        int[] describing = [.. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link))];
+        int[] describing =
+        [
+            .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
+        ];
         int[] telling = [.. describing.Where(i => !Is(written[i], WordRole.Everyday))];
         var isTied = Array.Exists(written, word => Is(word, WordRole.Preposition));
         foreach (var i in telling.Length > 0 ? telling : describing.Length == 1 ? describing : [])
@@ -196,7 +200,8 @@ internal sealed class Phrases(WordList words)
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
-            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1])) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
+                && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
             if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
                 Step(0, possessed, i, i + 1);
@@ -225,12 +230,16 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
-                if (ending.Secret == Idiom && (gaps > 0 || (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))))
+                if (ending.Secret == Idiom && gaps > 0)
+                    continue;
+                if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;
                 var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
-                if ((ending.Casing == Casing.Object && !isHandled) || (ending.Casing is Casing.Alone or Casing.Object && (around.IsLikened(text, first) || around.IsVerb(text, first, last))))
+                if (ending.Casing == Casing.Object && !isHandled)
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -238,7 +247,10 @@ internal sealed class Phrases(WordList words)
                     continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
-                    found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || !isHandled || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
+                {
+                    var isLikely = gaps > 0 || isSmall || !isHandled || standing == Standing.Perhaps;
+                    found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
+                }
             }
 
             if (hasChildren[node])

@@ -34,11 +34,6 @@ internal readonly record struct Piece(string Symbols, int First, int Next, bool 
 /// <summary>Reads single pieces of codes: <c>two zeros</c>, <c>K as in kilo</c>, <c>VII</c>; and the places of which they are told.</summary>
 internal sealed class PieceReader(WordList words)
 {
-    /// <summary>The place of the last piece.</summary>
-    public const int Last = 100;
-
-    /// <summary>The place before the one that was named last.</summary>
-    public const int Previous = -1;
     private const int MostAhead = 4;
     private const int MostAlike = 6;
     private const WordRole Helping = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Sequence;
@@ -46,7 +41,12 @@ internal sealed class PieceReader(WordList words)
     private readonly NumberReader numbers = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
     private readonly (string Said, char Figure)[] spoken =
-        [.. words.Language.Pieces.Spoken.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => (pair[..^2], pair[^1])).OrderByDescending(pair => pair.Item1.Length)];
+    [
+        .. words.Language.Pieces.Spoken.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .OrderByDescending(pair => pair.Length)
+            .Select(pair => (pair[..^2], pair[^1])),
+    ];
+
     private int endOfSpoken = -1;
 
     /// <summary>How much of a text could be pieces, so that most texts needn't be read for them.</summary>
@@ -125,7 +125,8 @@ internal sealed class PieceReader(WordList words)
         if (letter + 1 >= text.Words.Length || text.Bare(text.Words[letter]) is not [>= 'a' and <= 'j'])
             return 0;
         var isListed = letter == at && (text.Words[at].Gap & (Gap.Line | Gap.Paragraph)) != Gap.None && numbers.IsNumber(text, at + 1) && IsTight(text, at + 1);
-        return isListed || (letter > at && IsTight(text, letter) && char.IsUpper(source[text.Words[letter].Start]) && IsSaidOf(text, "", letter + 1)) ? letter + 1 : 0;
+        var isNamed = letter > at && IsTight(text, letter) && char.IsUpper(source[text.Words[letter].Start]) && IsSaidOf(text, "", letter + 1);
+        return isListed || isNamed ? letter + 1 : 0;
     }
 
     // 一つ目, 2番目.
@@ -193,7 +194,9 @@ internal sealed class PieceReader(WordList words)
             (again, next) = (2, next + 1);
         }
 
-        return Has(text, next, WordRole.Unit) && IsTight(text, next) ? null : new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, IsCount(text, next));
+        if (Has(text, next, WordRole.Unit) && IsTight(text, next))
+            return null;
+        return new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, IsCount(text, next));
     }
 
     // "Two zeros": a figure in the plural behind a small number.
@@ -213,7 +216,9 @@ internal sealed class PieceReader(WordList words)
             return false;
         if (first > 0 && words.Signs.PlaceOf(text.Words[first - 1].Id) > 0 && (text.Words[first].Gap & Parting) == Gap.None)
             return true;
-        return Has(text, first, WordRole.Determiner) && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, WordRole.And | WordRole.Sequence | WordRole.Preposition);
+        return Has(text, first, WordRole.Determiner)
+            && (text.Words[next].Gap & Parting) == Gap.None
+            && !Has(text, next, WordRole.And | WordRole.Sequence | WordRole.Preposition);
     }
 
     // "5 wheels", "22 cm": the number says how many.
@@ -221,7 +226,9 @@ internal sealed class PieceReader(WordList words)
     {
         if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
             return false;
-        return !hasNoSpaces && !Has(text, next, Helping | WordRole.Setting | WordRole.Link) && words.Signs.PlaceOf(text.Words[next].Id) == 0 && !numbers.IsNumber(text, next)
+        return !hasNoSpaces
+            && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
+            && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1;
     }
 
@@ -229,7 +236,8 @@ internal sealed class PieceReader(WordList words)
     {
         var next = at + 1;
         var place = words.Signs.PlaceOf(text.Words[at].Id);
-        if (words.FigureOf(text.Words[at].Id) is { Value: 20 } && next < text.Words.Length && words.Signs.PlaceOf(text.Words[next].Id) is > 0 and < 7 and var more)
+        var isTwenty = words.FigureOf(text.Words[at].Id) is { Value: 20 } && next < text.Words.Length;
+        if (isTwenty && words.Signs.PlaceOf(text.Words[next].Id) is > 0 and < 7 and var more)
             (place, next) = (20 + more, next + 1);
         else if (place == 0 && char.IsAsciiDigit(text.Bare(text.Words[at])[0]))
             numbers.Read(text, ref next, out place);
@@ -258,7 +266,8 @@ internal sealed class PieceReader(WordList words)
         if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at))
             return null;
         var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));
-        if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None && !Has(text, next, Helping | WordRole.Setting)
+        if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None
+            && !Has(text, next, Helping | WordRole.Setting)
             && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
             return null;
         return new($"{letter}", at, next);

@@ -69,7 +69,7 @@ internal sealed class Pieces(WordList words)
             gap.IsParted |= (text.Words[i].Gap & Gap.Paragraph) != Gap.None;
             if (kind is not (PieceKind.Ordinals or PieceKind.Alphabet) && reader.PlaceAt(text, source, i, out var behind) is not 0 and var place)
             {
-                places.Add((chain.Count, place == PieceReader.Previous ? (places.Count > 0 ? places[^1].Place - 1 : PieceReader.Last - 1) : place));
+                places.Add((chain.Count, place == WordSigns.Previous ? (places.Count > 0 ? places[^1].Place - 1 : WordSigns.Last - 1) : place));
                 gap.IsMarked = true;
                 gap.Words += behind - i;
                 i = behind;
@@ -142,8 +142,8 @@ internal sealed class Pieces(WordList words)
             return;
         Seek(text, chain, kind, found);
         if (ending == 0)
-            ending = places.FirstOrDefault(place => place.Place == PieceReader.Last).Before;
-        var isFirstLast = ending == 0 && places.Exists(place => place == (0, PieceReader.Last));
+            ending = places.FirstOrDefault(place => place.Place == WordSigns.Last).Before;
+        var isFirstLast = ending == 0 && places.Exists(place => place == (0, WordSigns.Last));
         if (isBackwards)
             Seek(text, [.. Enumerable.Reverse(chain)], kind, found);
         if ((ending > 0 || isFirstLast) && ending < chain.Count - 1)

@@ -12,7 +12,8 @@ internal sealed class Surroundings(WordList words)
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
-    public bool IsHandled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
+    public bool IsHandled(WordReader text, int first, int last) =>
+        Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
 
     /// <summary>Whether the clause is about setting or spelling a code.</summary>
     public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);

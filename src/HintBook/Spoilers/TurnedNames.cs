@@ -76,7 +76,7 @@ internal sealed class TurnedNames(WordList words)
         var isNamed = hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
         if (!isNamed)
             return;
-        int? handled = null;
+        bool? handled = null;
         for (var i = noun - 1; i >= 0 && i >= noun - MostNear && (all[i + 1].Gap & Gap.Paragraph) == Gap.None; i--)
             At(i);
         for (var i = noun + 1; i < all.Length && i <= noun + MostNear && (all[i].Gap & Gap.Paragraph) == Gap.None; i++)
@@ -89,14 +89,16 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in here)
             {
-                if (IsOf(i) || tie.IsWithout || (tie.IsForm && IsDone(i)) || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun) ? 1 : 0) > 0)))
+                var isSaid = IsOf(i) || tie.IsWithout || (tie.IsForm && IsDone(i));
+                if (isSaid || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
             }
         }
 
         bool IsApart(int i) =>
             (hasPrefixes || Has(text.Words[noun - 1], WordRole.Determiner))
-            && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun) && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
+            && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun)
+            && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
 
         bool IsStopped(int i)
         {

@@ -2,9 +2,15 @@ using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
-/// <summary>What some words of a language stand for: places, letters, hours. By their numbers in a <see cref="WordList"/>; others have none.</summary>
+/// <summary>What some words of a language stand for: places, letters, hours. By their numbers in the list of words; others have none.</summary>
 internal sealed class WordSigns
 {
+    /// <summary>The place of the last piece of a code.</summary>
+    public const int Last = 100;
+
+    /// <summary>The place before the one that was named last.</summary>
+    public const int Previous = -1;
+
     private readonly Dictionary<int, int> places = [];
     private readonly Dictionary<int, char> letters = [];
     private readonly Dictionary<int, int> hours = [];
@@ -38,11 +44,11 @@ internal sealed class WordSigns
         }
 
         foreach (var word in Split(pieces.Last))
-            places.TryAdd(add(word), PieceReader.Last);
+            places.TryAdd(add(word), Last);
         foreach (var word in Split(pieces.BeforeLast))
-            places.TryAdd(add(word), PieceReader.Last - 1);
+            places.TryAdd(add(word), Last - 1);
         foreach (var word in Split(pieces.Previous))
-            places.TryAdd(add(word), PieceReader.Previous);
+            places.TryAdd(add(word), Previous);
         foreach (var word in Split(pieces.Ends))
             ends.Add(add(word));
         foreach (var word in Split(pieces.Alphabet))
@@ -64,7 +70,7 @@ internal sealed class WordSigns
         static string[] Split(string list) => list.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
-    /// <summary>1 for "first" and so on, <see cref="PieceReader.Last"/> for "last"; 0 for other words.</summary>
+    /// <summary>1 for "first" and so on, <see cref="Last"/> for "last"; 0 for other words.</summary>
     public int PlaceOf(int word) => places.GetValueOrDefault(word);
 
     /// <summary>The letter that a word stands for when one spells, or NUL.</summary>

@@ -71,7 +71,9 @@ public class LeaksTests
 
     [Fact]
     public void Every_mention_is_told_where_it_stands() =>
-        Assert.Equal(["brass bee", "Brass Bees"], Said(Cellar(first: new() { ["nudge"] = "A brass bee hums. Brass Bees do." })).Select(finding => finding.At.Text));
+        Assert.Equal(
+            ["brass bee", "Brass Bees"],
+            Said(Cellar(first: new() { ["nudge"] = "A brass bee hums. Brass Bees do." })).Select(finding => finding.At.Text));
 
     [Fact]
     public void A_likely_mention_hides_no_sure_one() =>

@@ -7,7 +7,10 @@ namespace HintBook.Spoilers.Languages;
 internal static class WordForms
 {
     private static readonly (string British, string American)[] Spellings =
-        [("our", "or"), ("tre", "ter"), ("bre", "ber"), ("ise", "ize"), ("lled", "led"), ("lling", "ling"), ("logue", "log"), ("ence", "ense"), ("ould", "old"), ("ller", "ler")];
+    [
+        ("our", "or"), ("tre", "ter"), ("bre", "ber"), ("ise", "ize"), ("lled", "led"), ("lling", "ling"), ("logue", "log"), ("ence", "ense"),
+        ("ould", "old"), ("ller", "ler"),
+    ];
 
     private const int ShortestStem = 3;
 
@@ -47,7 +50,10 @@ internal static class WordForms
         if (!isModifier)
             yield break;
         (string, string)[] endings =
-            [("if", "ive"), ("eux", "euse"), ("er", "ere"), ("el", "elle"), ("en", "enne"), ("on", "onne"), ("c", "che"), ("s", "sse"), ("et", "ette"), ("eau", "elle"), ("", "e")];
+        [
+            ("if", "ive"), ("eux", "euse"), ("er", "ere"), ("el", "elle"), ("en", "enne"), ("on", "onne"), ("c", "che"), ("s", "sse"), ("et", "ette"),
+            ("eau", "elle"), ("", "e"),
+        ];
         foreach (var participle in (string[])["ee", "e"])
         {
             if (word.Length > participle.Length + ShortestStem - 1 && word.EndsWith(participle, StringComparison.Ordinal))

@@ -94,9 +94,9 @@ internal enum WordRole
     /// <summary>A word near which a code in small letters is meant as one: <c>spell</c>, <c>word</c>, <c>set</c>.</summary>
     Spelling = 1 << 28,
 
-    /// <summary>It names a place, and <see cref="WordSigns"/> says which.</summary>
+    /// <summary>It names a place, and it is known which.</summary>
     Place = 1 << 29,
 
-    /// <summary>It stands for a letter, and <see cref="WordSigns"/> says for which.</summary>
+    /// <summary>It stands for a letter, and it is known for which.</summary>
     Letter = 1 << 30,
 }

@@ -35,10 +35,9 @@ internal sealed record ElsewhereBook(
             name,
             name[(name.LastIndexOf('.') + 1)..],
             [
-                .. declared.Select((cells, i) => new Secret(i, KindOf(cells[1]), cells[0], [.. cells[2].Split(';', StringSplitOptions.TrimEntries)], at, Open: false)
-                {
-                    IsHeld = true,
-                }),
+                .. from cell in declared.Index()
+                   let spellings = cell.Item[2].Split(';', StringSplitOptions.TrimEntries)
+                   select new Secret(cell.Index, KindOf(cell.Item[1]), cell.Item[0], [.. spellings], at, Open: false) { IsHeld = true },
             ],
             declared.ToImmutableDictionary(cells => cells[0], cells => cells[1]),
             [.. lines[(divide + 1)..].Select(SentenceOf)]);

@@ -57,7 +57,9 @@ public class ElsewhereTests(ITestOutputHelper output)
         var errors = 0;
         foreach (var (told, text) in book.Sentences)
         {
-            var mentions = finder.In(text).GroupBy(mention => book.Secrets[mention.Secret].Id).ToDictionary(group => group.Key, group => group.Max(one => one.Sureness));
+            var mentions = finder.In(text)
+                .GroupBy(mention => book.Secrets[mention.Secret].Id)
+                .ToDictionary(group => group.Key, group => group.Max(one => one.Sureness));
             foreach (var id in told)
                 Count(id, mentions.ContainsKey(id) ? new(1, 0, 0) : new(0, 1, 0), "missed", text);
             foreach (var (id, sureness) in mentions.Where(mention => !told.Contains(mention.Key)))
@@ -90,7 +92,8 @@ public class ElsewhereTests(ITestOutputHelper output)
 
         public Tally And(Tally other) => new(Right + other.Right, Missed + other.Missed, Wrong + other.Wrong);
 
-        public override string ToString() =>
-            string.Create(CultureInfo.InvariantCulture, $"{Right,4} right, {Missed,3} missed, {Wrong,3} wrong; recall {Recall:0.000}, precision {Precision:0.000}");
+        public override string ToString() => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Right,4} right, {Missed,3} missed, {Wrong,3} wrong; recall {Recall:0.000}, precision {Precision:0.000}");
     }
 }
