@@ -5,7 +5,8 @@ internal static class English
 {
     private const string Determiners = "a an the this that these those my your his her its our their some any each every both";
 
-    private const string Prepositions = "of under in inside on from with behind about for at to by over beneath below above between beside near into onto off per";
+    private const string Prepositions =
+        "of under in inside on from with behind about for at to by over beneath below above between beside near into onto off per";
 
     private const string Functions =
         "and or but nor so yet if then than as is are was were be been being am has have had do does did can could will would shall should may might must "
