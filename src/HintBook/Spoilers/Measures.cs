@@ -18,6 +18,7 @@ internal enum Measured
 /// <summary>Tells measures, prices, dates and pages, which are no codes, by what stands beside their figures.</summary>
 internal sealed class Measures(WordList words)
 {
+    private const int LongestShort = 5;
     private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create("%°€$£¥″′×⅛¼⅜½⅝¾⅞");
 
     /// <summary>What the words from one to another are.</summary>
@@ -25,7 +26,10 @@ internal sealed class Measures(WordList words)
     {
         var isUnit = last + 1 < text.Words.Length && (text.Words[last + 1].Gap & ~(Gap.Space | Gap.Hyphen | Gap.Apart)) == Gap.None
             && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Unit) != WordRole.None;
+        // "P. 28", but not "in this order: 28".
+        var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
         var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None
+            && (!isBehindStop || text.Words[first - 1].Length < LongestShort)
             && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None;
         var isSigned = HasSign(source, text.Words[first].Start - 1, -1) || HasSign(source, text.Words[last].End, 1);
         var isDecimal = first < last && IsDecimal(text, source, first, last);
@@ -39,7 +43,7 @@ internal sealed class Measures(WordList words)
         last == first + 1
         && text.Words[last].Start == text.Words[first].End + 1
         && source[text.Words[first].End] is '.' or ','
-        && text.Words[last].Length != 3;
+        && (text.Words[last].Length != 3 || text.Bare(text.Words[first]) is "0");
 
     private static bool HasSign(string source, int at, int step)
     {

@@ -183,6 +183,8 @@ internal sealed class PieceReader(WordList words)
         if (!numbers.Read(text, ref next, out var number) || (next < text.Words.Length && IsPronoun(text, first, next, number)))
             return null;
         var bare = text.Bare(text.Words[first]);
+        if (IsGlued(text, first) || IsGlued(text, first + 1))
+            return null;
         var symbols = char.IsAsciiDigit(bare[0]) ? bare.ToString() : number.ToString(CultureInfo.InvariantCulture);
         if (next < text.Words.Length && IsTight(text, next) && number is > 0 and <= MostAlike && Counted(text, next) is { } counted)
         {
@@ -197,6 +199,19 @@ internal sealed class PieceReader(WordList words)
         if (Has(text, next, WordRole.Unit) && IsTight(text, next))
             return null;
         return new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, IsCount(text, next));
+    }
+
+    // "06" in "2024-06-28": part of a longer number.
+    private static bool IsGlued(WordReader text, int at)
+    {
+        if (at == 0 || at >= text.Words.Length)
+            return false;
+        var (left, right) = (text.Words[at - 1], text.Words[at]);
+        return left.Length + right.Length > 2
+            && right.Start == left.End + 1
+            && (right.Gap & (Gap.Space | Gap.Line)) == Gap.None
+            && char.IsAsciiDigit(text.Bare(left)[0])
+            && char.IsAsciiDigit(text.Bare(right)[0]);
     }
 
     // "Two zeros": a figure in the plural behind a small number.

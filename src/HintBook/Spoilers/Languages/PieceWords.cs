@@ -45,11 +45,11 @@ internal sealed record PieceWords
             + "say says",
         Stands = "for as in like is of",
         Units =
-            "mm cm m km inch inche in ft foot yard mile g kg gram gramme ounce oz lb pound stone grain dram drachm litre liter ml cl l pint "
-            + "gill gallon percent degree euro dollar cent pence penny sixpence minute hour second day week month year century page piece screw "
+            "mm cm m km inch inche ft foot yard mile g kg gram gramme ounce oz lb pound grain dram drachm litre liter ml cl l pint "
+            + "gill gallon percent degree euro dollar cent pence penny sixpence minute hour day week month year century page piece screw "
             + "nail part solver visitor people copy player try attempt time guest customer step mph coat photograph metre centimetre millimetre "
             + "meter centimeter millimeter",
-        Pages = "page p pp fig figs figure vol chapter serial order stage year circa since invoice model part item photograph photo patent step hint",
+        Pages = "page p pp fig figs figure vol chapter year circa since invoice model photograph photo patent",
         Months = "january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec",
     };
 
@@ -93,7 +93,7 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild um",
+        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
         Plurals = true,
@@ -131,7 +131,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
             + "année siècle page pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
-        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis en",
+        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis",
         Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
         Plurals = true,
     };
