@@ -14,11 +14,13 @@ internal sealed class Finder
     private readonly WordReader reader;
     private readonly Phrases phrases;
     private readonly NumberRuns runs;
+    private readonly Pieces pieces;
+    private readonly ClockTimes times;
     private readonly NameJudge own;
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
     private readonly List<Mention> found = [];
-    private readonly Dictionary<int, int> lastEnds = [];
+    private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
     private readonly List<SoughtSpelling> looked = [];
 
@@ -44,6 +46,8 @@ internal sealed class Finder
         reader = new WordReader(words);
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
+        pieces = new Pieces(words);
+        times = new ClockTimes(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
         own = new NameJudge(words, phrases, open);
@@ -53,6 +57,11 @@ internal sealed class Finder
             foreach (var spelling in secret.Spellings)
                 Add(secret, spelling);
         }
+
+        if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
+            return;
+        foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
+            phrases.AddIdiom(idiom);
     }
 
     /// <summary>What can't be looked for, and why.</summary>
@@ -67,8 +76,10 @@ internal sealed class Finder
         found.Clear();
         reader.Read(text);
         phrases.In(reader, text, found);
-        runs.In(reader, found);
-        if (found.Count > 1)
+        runs.In(reader, text, found);
+        pieces.In(reader, text, found);
+        times.In(reader, text, found);
+        if (found.Count > 0)
             KeepOneOfEach();
         return found;
     }
@@ -97,10 +108,12 @@ internal sealed class Finder
         }
         else if (telling == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= shortest)
         {
-            AddName(secret, spelling, Sureness.Sure, isOther: judge != own);
+            AddName(secret, spelling, Sureness.Sure, Casing.Alone, isOther: judge != own);
         }
         else if (!secret.Open)
         {
+            if (telling > 0 && secret.IsHeld)
+                AddName(secret, spelling, Sureness.Likely, Casing.Object, isOther: judge != own);
             unlooked.Add(new(secret, spelling, telling == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
         }
     }
@@ -124,44 +137,62 @@ internal sealed class Finder
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
         runs.Add(secret.Number, text, sure);
+        pieces.Add(secret.Number, text);
+        times.Add(secret.Number, answer);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
         var plain = text.Length < ShortestWordCode || own.Judge(answer).AllPlain;
         AddName(secret, answer, Sureness.Sure, Casing.Capitals);
+        AddName(secret, answer, Sureness.Likely, Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
-        else
-            AddName(secret, answer, Sureness.Likely);
     }
 
     private void AddName(Secret secret, string spelling, Sureness sureness, Casing rule = Casing.Any, bool isOther = false)
     {
-        phrases.Add(secret.Number, spelling, sureness, rule);
+        phrases.Add(secret.Number, spelling, sureness, rule, isTurned: secret.Kind != SecretKind.Title);
         var soughtAs = rule == Casing.Capitals ? SoughtAs.Capitals : SoughtAs.Name;
         looked.Add(new(secret, spelling, soughtAs, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
-    // One secret may be met in several ways at one place: the longest counts, and of equals the surest.
+    private static int InOrder(Mention left, Mention right) =>
+        left.Start != right.Start ? left.Start.CompareTo(right.Start)
+        : left.End != right.End ? right.End.CompareTo(left.End)
+        : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
+        : left.Secret.CompareTo(right.Secret);
+
+    // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()
     {
-        found.Sort(static (left, right) =>
-            left.Start != right.Start ? left.Start.CompareTo(right.Start)
-            : left.End != right.End ? right.End.CompareTo(left.End)
-            : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
-            : left.Secret.CompareTo(right.Secret));
-        lastEnds.Clear();
-        var kept = 0;
+        found.Sort(InOrder);
+        lastKept.Clear();
+        var (kept, isChanged) = (0, false);
+        var idiom = found.FindAll(static mention => mention.Secret == Phrases.Idiom);
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            if (lastEnds.TryGetValue(mention.Secret, out var end) && mention.End <= end)
+            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention)))
                 continue;
-            lastEnds[mention.Secret] = mention.End;
+            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
+            {
+                if (found[at].Sureness < mention.Sureness)
+                {
+                    (found[at], isChanged) = (mention, true);
+                    continue;
+                }
+
+                if (mention.Sureness == Sureness.Likely || mention.End <= found[at].End)
+                    continue;
+            }
+
+            lastKept[mention.Secret] = kept;
             found[kept++] = mention;
         }
 
         found.RemoveRange(kept, found.Count - kept);
+        if (isChanged)
+            found.Sort(InOrder);
     }
 }
 

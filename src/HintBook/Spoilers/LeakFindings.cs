@@ -46,6 +46,13 @@ internal static class LeakFindings
         $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
         why.Related);
 
+    /// <summary>A picture that is used early, while its words at another place name a secret.</summary>
+    public static Finding ShownElsewhere(Secret secret, Span at, string where, Photo elsewhere, Reason why) => PerhapsCode.At(
+        at,
+        $"A photo {where} shows {secret.Called}, as its words {Passage.In(elsewhere.Place)} say. {why.Says}",
+        $"Put another picture here, or put other words there. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
+        [.. why.Related, new Related(elsewhere.Alt?.At ?? elsewhere.File.At, "Here the picture is said to show it.")]);
+
     /// <summary>An answer that leaves out what its stage gives, or the code that it needs.</summary>
     /// <param name="book">The book, in the language of the answer.</param>
     /// <param name="stage">The stage.</param>
@@ -68,7 +75,9 @@ internal static class LeakFindings
 
     public static Finding NotLookedFor(NotSought unlooked) => UnlookedCode.At(
         unlooked.Secret.At,
-        $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
+        unlooked.Secret.IsHeld
+            ? $"“{unlooked.Spelling}” {unlooked.Why}, so it is looked for only where a sentence is about handling the thing."
+            : $"“{unlooked.Spelling}” {unlooked.Why}, so nobody looks for it in the texts.",
         unlooked.Secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer
             ? "Read the hints once with it in mind: nothing else finds it there. Codes of two symbols or more are looked for, unless they are everyday words."
             : "Mark it “seen: true” if it shows on the closed box. Otherwise give it a name that nothing else has, or a second one under “also”.");

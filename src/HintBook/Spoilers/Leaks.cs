@@ -28,11 +28,13 @@ internal static class Leaks
         var allowed = new Allowances(book, secrets);
         var mayBeSaid = MayBeSaid.Derive(book, survey, secrets, finders, knowledge, titles, allowed);
         var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, titles, survey);
+        var pictures = new SharedPictures(book, finders);
         var findings = new List<Finding>();
         var ofCopies = secrets.Any(secret => secret.Kind == SecretKind.CopyAnswer);
 
         findings.AddRange(Passage.Outside(book).Concat(FilmPassages.Outside(book)).SelectMany(passage => search.In(passage, null, knowledge.Outside)));
-        findings.AddRange(Passage.PhotosOutside(book).SelectMany(photo => search.Shown(photo, null, knowledge.Outside)));
+        foreach (var photo in Passage.PhotosOutside(book))
+            findings.AddRange([.. search.Shown(photo, null, knowledge.Outside), .. search.ShownElsewhere(photo, pictures, null, knowledge.Outside)]);
         foreach (var stage in book.Stages.Where(stage => survey.Stages[stage.Id.Value].Reachable))
         {
             var known = knowledge.Of(stage.Id.Value);
@@ -44,7 +46,12 @@ internal static class Leaks
             if (stage.Reset is { } reset && ofCopies)
                 findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
             foreach (var photo in stage.Photos)
-                findings.AddRange(Passage.TierOf(photo.Place) is { } tier ? search.Shown(photo, stage, known[(int)tier]) : []);
+            {
+                if (Passage.TierOf(photo.Place) is not { } tier)
+                    continue;
+                findings.AddRange(search.Shown(photo, stage, known[(int)tier]));
+                findings.AddRange(search.ShownElsewhere(photo, pictures, stage, known[(int)tier]));
+            }
         }
 
         findings.AddRange(Ladder.In(book));
@@ -67,26 +74,28 @@ internal static class Leaks
         KnownTitles Titles,
         Survey Survey)
     {
+        private const int MostTold = 20;
+
         // A known name covers a secret that is part of it, and of a secret within a longer one only the longer is said.
-        // In one text a secret is told once.
+        // Sure and likely mentions are counted apart, so that no likely one takes the place of a sure one.
         public List<Finding> In(Passage passage, Stage? stage, BitArray known)
         {
             var mentions = Finders.In(passage);
             if (mentions.Count == 0)
                 return [];
             var findings = new List<Finding>();
-            var told = new HashSet<int>();
+            var told = new Dictionary<(int, Sureness), int>();
             var longest = mentions.Max(mention => mention.End - mention.Start);
             for (var i = 0; i < mentions.Count; i++)
             {
                 var mention = mentions[i];
                 if (known[mention.Secret]
                     || IsKnownTitle(Secrets[mention.Secret], stage, passage.Tier)
-                    || told.Contains(mention.Secret)
+                    || told.GetValueOrDefault((mention.Secret, mention.Sureness)) == MostTold
                     || IsCovered(i, mentions, known, longest)
                     || Allowed.Cover(mention.Secret, stage?.Id.Value))
                     continue;
-                told.Add(mention.Secret);
+                told[(mention.Secret, mention.Sureness)] = told.GetValueOrDefault((mention.Secret, mention.Sureness)) + 1;
                 var secret = Secrets[mention.Secret];
                 var where = stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”";
                 if (secret.Kind == SecretKind.CopyAnswer)
@@ -128,6 +137,20 @@ internal static class Leaks
             let tier = Passage.TierOf(photo.Place)!.Value
             let place = stage is null ? Passage.In(photo.Place) : $"{Passage.In(photo.Place)} of “{stage.Title.Value}”"
             select LeakFindings.Shown(secret, shown.At, place, Reasons.Of(secret, stage, tier));
+
+        // What the picture's own words say here is found in them, and what it is declared to show is told already.
+        public IEnumerable<Finding> ShownElsewhere(Photo photo, SharedPictures pictures, Stage? stage, BitArray known)
+        {
+            var tier = Passage.TierOf(photo.Place)!.Value;
+            var here = Passage.OfPhoto(photo, tier).SelectMany(passage => Finders.In(passage).Select(mention => mention.Secret).ToArray()).ToHashSet();
+            var declared = photo.Shows.Select(shown => shown.Value).ToHashSet();
+            return from said in pictures.Of(photo)
+                   let secret = Secrets[said.Secret]
+                   where !known[secret.Number] && !here.Contains(secret.Number) && !declared.Contains(secret.Id)
+                       && !IsKnownTitle(secret, stage, tier) && !Allowed.Cover(secret.Number, stage?.Id.Value)
+                   let place = stage is null ? Passage.In(photo.Place) : $"{Passage.In(photo.Place)} of “{stage.Title.Value}”"
+                   select LeakFindings.ShownElsewhere(secret, photo.File.At, place, said.Elsewhere, Reasons.Of(secret, stage, tier));
+        }
 
         private bool IsKnownTitle(Secret secret, Stage? stage, Tier tier) =>
             secret.Kind == SecretKind.Title && stage is not null && Titles.Knows(secret.Id, stage.Id.Value, tier);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using HintBook.Spoilers.Languages;
@@ -18,6 +19,8 @@ internal sealed class NumberRuns(WordList words)
     private readonly List<Atom> atoms = [];
     private readonly List<(int From, int First, int Last)> pieces = [];
     private readonly StringBuilder digits = new();
+    private readonly Measures measures = new(words);
+    private readonly string thousand = words.Language.Pieces.BigNumber;
     private int longest;
 
     /// <summary>Adds a code.</summary>
@@ -42,7 +45,7 @@ internal sealed class NumberRuns(WordList words)
     }
 
     /// <summary>Adds every mention to a list.</summary>
-    public void In(WordReader text, List<Mention> found)
+    public void In(WordReader text, string source, List<Mention> found)
     {
         if (codes.Count == 0)
             return;
@@ -56,9 +59,9 @@ internal sealed class NumberRuns(WordList words)
             }
 
             i = Collect(text, i, first);
-            Read(text, together: false, found);
+            Read(text, source, together: false, found);
             if (atoms.Exists(atom => atom.Figure is not null))
-                Read(text, together: true, found);
+                Read(text, source, together: true, found);
         }
     }
 
@@ -72,6 +75,8 @@ internal sealed class NumberRuns(WordList words)
         var next = at + 1;
         for (var (i, between) = (next, 0); i < text.Words.Length && (text.Words[i].Gap & Gap.Paragraph) == Gap.None; i++)
         {
+            if ((text.Words[i].Gap & Gap.Apart) != Gap.None && (text.Words[i].Length > 1 || text.Words[i - 1].Length > 1))
+                break;
             var filler = (words.RoleOf(text.Words[i].Id) & WordRole.Between) != WordRole.None;
             if (!(filler && FollowedByFigure(text, i)) && AtomAt(text, i) is { } atom)
             {
@@ -99,9 +104,23 @@ internal sealed class NumberRuns(WordList words)
             return null;
         if (char.IsAsciiDigit(bare[0]))
             return IsOrdinal(text, at) ? null : new Atom(at, null, Letter: false);
-        if (words.FigureOf(word.Id) is { } figure)
+        if ((words.FigureOf(word.Id) ?? BigNumber(word.Id, bare)) is { } figure)
             return new Atom(at, figure, Letter: false);
         return bare.Length == 1 && !IsPartOfWord(text, at, bare[0]) ? new Atom(at, null, Letter: true) : null;
+    }
+
+    // "Einundfünfzigtausendneunhundert": a number of ten thousand and more as one word.
+    private Figure? BigNumber(int known, ReadOnlySpan<char> bare)
+    {
+        if (thousand.Length == 0 || known >= 0 || bare.Length <= thousand.Length)
+            return null;
+        var at = bare.IndexOf(thousand);
+        if (at <= 0 || words.FigureOf(words.NumberOf(bare[..at])) is not { } thousands)
+            return null;
+        var rest = bare[(at + thousand.Length)..];
+        return rest.IsEmpty ? new(thousands.Value * 1000, FigureKind.Small)
+            : words.FigureOf(words.NumberOf(rest.StartsWith("und") ? rest[3..] : rest)) is { } more ? new(thousands.Value * 1000 + more.Value, FigureKind.Small)
+            : null;
     }
 
     // The "l" of "l’abeille", and each letter where no spaces part the words.
@@ -111,13 +130,13 @@ internal sealed class NumberRuns(WordList words)
     private static bool IsOrdinal(WordReader text, int at) =>
         at + 1 < text.Words.Length && text.Words[at + 1].Gap == Gap.None && text.Bare(text.Words[at + 1]) is "st" or "nd" or "rd" or "th";
 
-    private void Read(WordReader text, bool together, List<Mention> found)
+    private void Read(WordReader text, string source, bool together, List<Mention> found)
     {
         digits.Clear();
         pieces.Clear();
         for (var i = 0; i < atoms.Count;)
             i = Number(text, i, together);
-        Seek(text, found);
+        Seek(text, source, found);
     }
 
     private int Single(WordReader text, int i, int first)
@@ -150,10 +169,10 @@ internal sealed class NumberRuns(WordList words)
     {
         if (words.Language.Counting is { } counting)
             return Number(text, first, together, counting);
-        if (atoms[first].Figure is null or { Kind: FigureKind.Again or FigureKind.Scale })
+        if (FigureAt(text, first, together) is null or { Kind: FigureKind.Again or FigureKind.Scale })
             return Single(text, first, first);
-        var (total, part, i) = (0, atoms[first].Figure!.Value.Value, first + 1);
-        for (; i < atoms.Count && atoms[i].Figure is { } figure; i++)
+        var (total, part, i) = (0, FigureAt(text, first, together)!.Value.Value, first + 1);
+        for (; i < atoms.Count && FigureAt(text, i, together) is { } figure; i++)
         {
             if (!together && (part < 20 || part > 90 || figure is not { Kind: FigureKind.Small, Value: < 10 }))
                 break;
@@ -176,10 +195,10 @@ internal sealed class NumberRuns(WordList words)
 
     private int Number(WordReader text, int first, bool together, NumberGrammar counting)
     {
-        if (atoms[first].Figure is not { Kind: not FigureKind.Again } figure)
+        if (FigureAt(text, first, together) is not { Kind: not FigureKind.Again } figure)
             return Single(text, first, first);
         var (number, i) = (figure.Value, first + 1);
-        for (; i < atoms.Count && atoms[i].Figure is { } next; i++)
+        for (; i < atoms.Count && FigureAt(text, i, together) is { } next; i++)
         {
             var longer = number;
             if (!counting.GoesOn(ref longer, next) || (!together && longer > 99))
@@ -192,10 +211,21 @@ internal sealed class NumberRuns(WordList words)
         return i;
     }
 
+    // "51 thousand 937": figures beside a word for a thousand are a number word as well.
+    private Figure? FigureAt(WordReader text, int i, bool together)
+    {
+        var atom = atoms[i];
+        if (atom.Figure is not null || atom.Letter || !together || text.Words[atom.Word].Length > 3)
+            return atom.Figure;
+        var isBeside = (i + 1 < atoms.Count && atoms[i + 1].Figure is { Kind: FigureKind.Scale })
+            || (i > 0 && atoms[i - 1].Figure is { Kind: FigureKind.Scale });
+        return isBeside ? new(int.Parse(text.Bare(text.Words[atom.Word]), CultureInfo.InvariantCulture), FigureKind.Small) : null;
+    }
+
     private static bool FitsBehind(int part, int total, int small) =>
         (part % 100 == 0 && (part > 0 || total > 0)) || (part % 100 >= 20 && part % 10 == 0 && small < 10);
 
-    private void Seek(WordReader text, List<Mention> found)
+    private void Seek(WordReader text, string source, List<Mention> found)
     {
         var run = digits.ToString();
         var lookup = codes.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -209,16 +239,31 @@ internal sealed class NumberRuns(WordList words)
                 if (!lookup.TryGetValue(run.AsSpan(from, to - from), out var here))
                     continue;
                 var whole = i == 0 && j == pieces.Count - 1;
-                if (!whole && to - from < ShortestInARun - 1 && i != j)
+                if (!whole && ((to - from < ShortestInARun - 1 && i != j) || IsCutOff(text, pieces[i].First, pieces[j].Last)))
                     continue;
                 var (start, end) = (text.Words[atoms[pieces[i].First].Word].Start, text.Words[atoms[pieces[j].Last].Word].End);
+                var measured = measures.Of(text, source, atoms[pieces[i].First].Word, atoms[pieces[j].Last].Word);
                 foreach (var (secret, sureness, alone) in here)
                 {
-                    if (whole || !alone)
-                        found.Add(new(secret, start, end, whole || i == j || to - from >= ShortestInARun ? sureness : Sureness.Likely));
+                    if ((!whole && alone) || (measured != Measured.No && (alone || measured == Measured.Surely || to - from < ShortestInARun)))
+                        continue;
+                    var isSure = measured == Measured.No && (whole || i == j || to - from >= ShortestInARun);
+                    found.Add(new(secret, start, end, isSure ? sureness : Sureness.Likely));
                 }
             }
         }
+    }
+
+    // "06-28" in "2024-06-28", "803 974" in "5 803 974": part of a longer number.
+    private bool IsCutOff(WordReader text, int first, int last) =>
+        (first > 0 && IsGlued(text, atoms[first - 1], atoms[first])) || (last + 1 < atoms.Count && IsGlued(text, atoms[last], atoms[last + 1]));
+
+    private static bool IsGlued(WordReader text, Atom left, Atom right)
+    {
+        var (one, other) = (text.Words[left.Word], text.Words[right.Word]);
+        if (left.Letter || right.Letter || left.Figure is not null || right.Figure is not null || right.Word != left.Word + 1 || one.Length + other.Length < 3)
+            return false;
+        return other.Start == one.End + 1 && ((other.Gap & (Gap.Space | Gap.Line)) == Gap.None || (other.Length == 3 && one.Length is > 0 and < 4));
     }
 
     // "325 and 14" are two numbers; "5, 1, 7 and 3" are one.

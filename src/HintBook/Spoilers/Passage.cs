@@ -90,7 +90,8 @@ internal sealed record Passage(string Text, Span At, Tier Tier, string Where)
         _ => null,
     };
 
-    private static IEnumerable<Passage> OfPhoto(Photo photo, Tier tier)
+    /// <summary>The words for a photo and its marks.</summary>
+    public static IEnumerable<Passage> OfPhoto(Photo photo, Tier tier)
     {
         if (photo.Alt is { } alt)
             yield return AllOf(alt, tier, $"the words for a photo {In(photo.Place)}");

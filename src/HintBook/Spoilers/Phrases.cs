@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.InteropServices;
 using HintBook.Spoilers.Languages;
 
@@ -12,12 +13,23 @@ internal sealed class Phrases(WordList words)
     private const int MostBetween = 2;
     private const int ShortestPart = 3;
     private const int ShortestInCompound = 6;
+    private const int ShortestLoose = 4;
+    private const int ShortestVerb = 4;
+
+    /// <summary>The number that mentions of idioms have.</summary>
+    public const int Idiom = -1;
+
     private readonly Dictionary<(int Node, int Word), int> children = [];
+    private readonly List<int> first = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private readonly WordReader reader = new(words);
+    private readonly TurnedNames turned = new(words);
+    private readonly NamesInRuns runs = new();
+    private readonly Surroundings around = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>
@@ -44,29 +56,116 @@ internal sealed class Phrases(WordList words)
     /// <param name="name">As the author wrote it.</param>
     /// <param name="sureness">How sure its mentions are.</param>
     /// <param name="rule">What the letters must look like as well.</param>
-    public void Add(int secret, string name, Sureness sureness, Casing rule = Casing.Any)
+    /// <param name="isTurned">Whether its words may be turned about.</param>
+    public void Add(int secret, string name, Sureness sureness, Casing rule = Casing.Any, bool isTurned = true)
     {
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        var noun = hasCompounds && written.Length == 1 && char.IsUpper(name.FirstOrDefault(char.IsLetter)) ? bare[0] : null;
-        Insert(written, new(secret, sureness, rule, noun));
-        if (rule != Casing.Any || hasNoSpaces)
+        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
+        var noun = isNoun ? bare[0] : null;
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
+        Insert(written, ending);
+        if (isExact)
             return;
+        AddForms(written, bare);
+        if (hasNoSpaces)
+        {
+            if (isTurned)
+                runs.Add(secret, name, words.Language.Tie);
+            return;
+        }
+
+        if (isTurned)
+            Turn(secret, name, written, bare);
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
         {
-            Insert([written[^1], of, .. written[..^1]], new(secret, Sureness.Likely, rule));
-            Insert([written[^1], words.Add("made"), of, .. written[..^1]], new(secret, Sureness.Likely, rule));
+            Insert([written[^1], of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
+            Insert([written[^1], words.Add("made"), of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
         }
 
         if (tie > 0 && written[tie] == words.NumberOf("of") && tie < written.Length - 1 && !written[(tie + 1)..].Any(word => Is(word, WordRole.Preposition)))
         {
-            Insert([.. written[(tie + 1)..], .. written[..tie]], new(secret, sureness, rule));
-            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], new(secret, sureness, rule));
+            Insert([.. written[(tie + 1)..], .. written[..tie]], ending);
+            InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], ending);
         }
 
-        InsertJoined(written, bare, new(secret, sureness, rule));
+        InsertJoined(written, bare, ending);
+    }
+
+    // Spellings of other countries, feminines, what a thing's own verb is called: they are that word from now on, unless they are another one.
+    private void AddForms(int[] written, string[] bare)
+    {
+        var noun = NounOf(written);
+        for (var i = 0; i < written.Length; i++)
+        {
+            if (Is(written[i], WordRole.Function | WordRole.Preposition) || bare[i].Length < ShortestPart)
+                continue;
+            foreach (var form in words.Language.FormsOf(bare[i], words.Language.HeadFirst && written.Length > 1 && i != noun))
+                words.Alias(form, written[i]);
+        }
+
+        if (written.Length > 1 || words.Language != English.Language || bare[0].Length < ShortestVerb)
+            return;
+        foreach (var verb in (string[])[$"un{bare[0]}", $"un{bare[0]}ed", $"{bare[0]}ed"])
+            words.Alias(verb, written[0]);
+    }
+
+    // The word that says what it is: the last one, or the one before what ties it to others.
+    private int NounOf(int[] written)
+    {
+        var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition | WordRole.Link));
+        return tie > 0 ? (words.Language.HeadFirst ? 0 : tie - 1) : words.Language.HeadFirst ? 0 : written.Length - 1;
+    }
+
+    private void Turn(int secret, string name, int[] written, string[] bare)
+    {
+        if (hasCompounds)
+            TurnCompound(secret, name, bare);
+        if (written.Length < 2)
+            return;
+        var noun = NounOf(written);
+        int[] describing =
+        [
+            .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
+        ];
+        int[] telling = [.. describing.Where(i => !Is(written[i], WordRole.Everyday))];
+        var isTied = Array.Exists(written, word => Is(word, WordRole.Preposition));
+        foreach (var i in telling.Length > 0 ? telling : describing.Length == 1 ? describing : [])
+        {
+            var isWithout = i > 0 && Is(written[i - 1], WordRole.Not);
+            turned.Add(written[noun], written[i], new(secret, isTied, isWithout));
+            if (words.Language == English.Language && bare[i].EndsWith("less", StringComparison.Ordinal))
+                turned.Add(written[noun], words.Add(bare[i][..^4]), new(secret, isTied, IsWithout: true));
+            foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
+                turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
+        }
+    }
+
+    // "Medaille aus Bronze" and "bronzene Medaille" for a Bronzemedaille, wherever its two words meet.
+    private void TurnCompound(int secret, string name, string[] bare)
+    {
+        var last = bare[^1];
+        if (!char.IsUpper(name.LastOrDefault(char.IsUpper)) || last.Length < ShortestInCompound)
+            return;
+        for (var cut = ShortestPart - 1; cut <= last.Length - ShortestPart; cut++)
+        {
+            var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
+            turned.Add(noun, describing, new(secret));
+            Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
+        }
+    }
+
+    /// <summary>Adds a phrase in which no word means what it is called; its mentions have the number of no secret.</summary>
+    public void AddIdiom(string phrase)
+    {
+        reader.Read(phrase);
+        List<int> written = [];
+        foreach (var word in reader.Words)
+            written.Add(words.Add(reader.Bare(word)));
+        Insert([.. written], new(Idiom, Sureness.Sure, phrase.EndsWith('~') ? Casing.Open : Casing.Any));
     }
 
     // "hivetool" for a hive tool: any two neighbours written as one.
@@ -95,19 +194,29 @@ internal sealed class Phrases(WordList words)
     public void In(WordReader text, string source, List<Mention> found)
     {
         var all = text.Words;
+        if (hasNoSpaces)
+            runs.In(source, found);
         for (var i = 0; i < all.Length; i++)
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
-            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
+                && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
+            if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
+                Step(0, possessed, i, i + 1);
             if (all[i].Id < 0 && hasCompounds)
                 Within(i);
+            if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
+            {
+                turned.Behind(text, i, found);
+                turned.Near(text, i, found);
+            }
         }
 
         void Step(int node, int word, int first, int last)
         {
-            if (children.TryGetValue((node, word), out var next))
+            if (Child(node, word) is > 0 and var next)
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
@@ -119,13 +228,29 @@ internal sealed class Phrases(WordList words)
                 var (start, end) = (read[first].Start, read[last].End);
                 if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
                     continue;
+                if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
+                    continue;
+                if (ending.Secret == Idiom && gaps > 0)
+                    continue;
+                if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
+                    continue;
+                if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
+                    continue;
+                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
+                if (ending.Casing == Casing.Object && !isHandled)
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
+                    continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
                 if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
                     continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
-                    found.Add(new(ending.Secret, start, end, gaps > 0 || isSmall || standing == Standing.Perhaps ? Sureness.Likely : ending.Sureness));
+                {
+                    var isLikely = gaps > 0 || isSmall || !isHandled || standing == Standing.Perhaps;
+                    found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
+                }
             }
 
             if (hasChildren[node])
@@ -148,11 +273,11 @@ internal sealed class Phrases(WordList words)
 
         void Tell(int part, in Word word)
         {
-            if (part < 0 || !children.TryGetValue((0, part), out var node))
+            if (part < 0 || Child(0, part) is not (> 0 and var node))
                 return;
             foreach (var ending in endings[node] ?? [])
             {
-                if (ending.Casing == Casing.Any)
+                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Idiom)
                     found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
             }
         }
@@ -184,6 +309,32 @@ internal sealed class Phrases(WordList words)
             }
         }
     }
+
+    // A word that is a code as well: in quotes, by itself, or where something is spelt.
+    private bool IsMeant(WordReader text, string source, int first, int last)
+    {
+        var (start, end) = (text.Words[first].Start, text.Words[last].End);
+        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last, source)
+            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
+    }
+
+    private static bool IsExactly(WordReader text, int first, int last, string exact)
+    {
+        var at = 0;
+        for (var i = first; i <= last; i++)
+        {
+            var bare = text.Bare(text.Words[i]);
+            if (!exact.AsSpan(at).StartsWith(bare) || (i > first && (text.Words[i].Gap & ~Gap.Hyphen) != Gap.None))
+                return false;
+            at += bare.Length;
+        }
+
+        return at == exact.Length;
+    }
+
+    // "bull’s-eye" for a bullseye.
+    private static bool IsPossessive(string source, in Word word) =>
+        word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
 
@@ -221,7 +372,8 @@ internal sealed class Phrases(WordList words)
         foreach (var word in reader.Words)
         {
             var number = words.Add(reader.Bare(word));
-            if (Is(number, WordRole.Determiner))
+            // The "a" of "a1" is no article.
+            if (Is(number, WordRole.Determiner) && !IsGlued(word))
                 continue;
             written.Add(number);
             letters.Add(reader.Bare(word).ToString());
@@ -231,18 +383,41 @@ internal sealed class Phrases(WordList words)
         return [.. written];
     }
 
+    // The node behind another one for a word, or 0. The first words of names stand in a list of their own, for every word of a text is looked up there.
+    private int Child(int node, int word) => node == 0 ? (word < first.Count ? first[word] : 0) : children.GetValueOrDefault((node, word));
+
+    private bool IsGlued(in Word word)
+    {
+        foreach (var other in reader.Words)
+        {
+            if (other.Start == word.End && other.Gap == Gap.None)
+                return true;
+        }
+
+        return false;
+    }
+
     private void Insert(ReadOnlySpan<int> written, Ending ending)
     {
         var node = 0;
         foreach (var word in written)
         {
-            if (!children.TryGetValue((node, word), out var next))
+            if (Child(node, word) is not (> 0 and var next))
             {
                 next = endings.Count;
                 endings.Add(null);
                 hasChildren.Add(false);
                 hasChildren[node] = true;
-                children[(node, word)] = next;
+                if (node == 0)
+                {
+                    while (first.Count <= word)
+                        first.Add(0);
+                    first[word] = next;
+                }
+                else
+                {
+                    children[(node, word)] = next;
+                }
             }
 
             node = next;
@@ -254,7 +429,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>
@@ -265,4 +440,19 @@ internal enum Casing
 
     /// <summary>All large: the word is also an everyday one.</summary>
     Capitals,
+
+    /// <summary>Large or small, letter by letter as declared.</summary>
+    Exact,
+
+    /// <summary>Large or small, letter by letter as declared, and where something is set or spelt.</summary>
+    Spelled,
+
+    /// <summary>Large or small, with no article behind it: <c>the key to happiness</c>.</summary>
+    Open,
+
+    /// <summary>Large or small: one word that may stand in figures of speech, and is sure only where a thing is handled.</summary>
+    Alone,
+
+    /// <summary>Large or small: an everyday word, which counts only where a thing is handled.</summary>
+    Object,
 }

@@ -33,6 +33,9 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
     /// <summary>Those of its spellings that stand in the language from which the book was translated.</summary>
     public ImmutableArray<string> Untranslated { get; init; } = [];
 
+    /// <summary>Whether it is a thing that can be held, so that even an everyday word for it tells something.</summary>
+    public bool IsHeld { get; init; }
+
     /// <summary>What findings call it.</summary>
     public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
 
@@ -47,6 +50,7 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
             all.Add(new(all.Count, SecretKind.Name, named.Id.Value, SpellingsOf(named), named.Id.At, named.Seen)
             {
                 Untranslated = before.GetValueOrDefault(named.Id.Value, []),
+                IsHeld = named is Thing,
             });
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Numerics;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
@@ -8,6 +9,8 @@ internal sealed class WordList
 {
     private const int LongestWord = 64;
     private const int ShortestStem = 2;
+    private const int MostFolded = 3;
+    private const uint HashStart = 2166136261;
     private static readonly ConcurrentDictionary<string, WordList> Made = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> numbers;
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
@@ -15,6 +18,8 @@ internal sealed class WordList
     private readonly List<Figure?> figures;
     private readonly string[] prefixes;
     private readonly bool isEnglish;
+    private ulong[] beginnings = [];
+    private WordSigns signs = new();
 
     /// <summary>Starts with the words of a language.</summary>
     public WordList(SearchLanguage language)
@@ -30,6 +35,7 @@ internal sealed class WordList
         figures = from is null ? [] : [.. from.figures];
         lookup = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
         prefixes = language.Prefixes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        signs = from?.signs ?? signs;
     }
 
     /// <summary>The language.</summary>
@@ -39,16 +45,25 @@ internal sealed class WordList
     {
         var list = new WordList(null, language);
         var reader = new WordReader(new WordList(null, SearchLanguage.Unknown));
-        Give(language.Determiners, WordRole.Determiner);
-        Give(language.Prepositions, WordRole.Preposition | WordRole.Function);
-        Give(language.Functions, WordRole.Function);
-        Give(language.InNumbers, WordRole.Between);
-        Give(language.And, WordRole.And);
-        Give(language.Tie, WordRole.Tie);
-        foreach (var word in language.Everyday.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            list.roles[list.Add(BareOf(word, reader))] |= WordRole.Everyday;
+        foreach (var (words, role) in RoledWords.Of(language))
+            Give(words, role);
         foreach (var (word, figure) in language.Figures)
             list.figures[list.Add(BareOf(word, reader))] = figure;
+        list.signs = new(language, word => list.Add(BareOf(word, reader)));
+        for (var number = 0; number < list.roles.Count; number++)
+        {
+            list.roles[number] |= (list.signs.PlaceOf(number) != 0 ? WordRole.Place : WordRole.None)
+                | (list.signs.LetterOf(number) != '\0' ? WordRole.Letter : WordRole.None);
+        }
+
+        foreach (var group in language.Variants.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var forms = group.Split('/');
+            var number = list.Add(BareOf(forms[0], reader));
+            foreach (var form in forms[1..])
+                list.Alias(BareOf(form, reader), number);
+        }
+
         return list;
 
         void Give(string words, WordRole role)
@@ -85,10 +100,64 @@ internal sealed class WordList
         if (prefixes.Length > 0 && WithoutPrefix(bare[..length], room) is >= 0 and var known)
             return known;
         lookup[word] = roles.Count;
+        Begin(word);
         roles.Add(WordRole.None);
         figures.Add(null);
         return roles.Count - 1;
     }
+
+    /// <summary>Makes a further form of a word known by the number of that word, unless it is known as another one.</summary>
+    public void Alias(ReadOnlySpan<char> bare, int number)
+    {
+        if (bare.Length is 0 or > LongestWord)
+            return;
+        Span<char> folded = stackalloc char[LongestWord];
+        bare.CopyTo(folded);
+        var word = folded[..Folded(folded[..bare.Length])];
+        if (lookup.TryAdd(word, number))
+            Begin(word);
+    }
+
+    /// <summary>
+    /// Whether two words written as one could be a word that matters. Nearly always no, and then without writing them together: a filter (Bloom 1970, one
+    /// hash) keeps the beginnings of all words that matter.
+    /// </summary>
+    public bool MayBegin(ReadOnlySpan<char> left, ReadOnlySpan<char> right)
+    {
+        if (!isEnglish)
+            return true;
+        if (beginnings.Length == 0)
+            BeginAll();
+        var hash = HashStart;
+        foreach (var letter in left)
+            hash = Hash(hash, letter);
+        // What may be folded away at the end isn't looked at.
+        foreach (var letter in right[..Math.Max(0, right.Length - MostFolded)])
+            hash = Hash(hash, letter);
+        return (beginnings[(hash / 64) & (uint)(beginnings.Length - 1)] & (1UL << (int)(hash % 64))) != 0;
+    }
+
+    private void BeginAll()
+    {
+        beginnings = new ulong[(int)BitOperations.RoundUpToPowerOf2((uint)numbers.Count)];
+        foreach (var word in numbers.Keys)
+            Begin(word);
+    }
+
+    private void Begin(ReadOnlySpan<char> word)
+    {
+        if (beginnings.Length == 0)
+            return;
+        var hash = HashStart;
+        foreach (var letter in word)
+        {
+            hash = Hash(hash, letter);
+            beginnings[(hash / 64) & (uint)(beginnings.Length - 1)] |= 1UL << (int)(hash % 64);
+        }
+    }
+
+    // FNV-1a, 32 bits (from memory).
+    private static uint Hash(uint hash, char letter) => unchecked((hash ^ letter) * 16777619);
 
     /// <summary>Adds words of bare letters, each stem before the words that are made of it with a prefix, for those are longer.</summary>
     public void AddAll(IEnumerable<string> bare)
@@ -99,6 +168,9 @@ internal sealed class WordList
 
     /// <summary>What kind of word it is.</summary>
     public WordRole RoleOf(int number) => number < 0 ? WordRole.None : roles[number];
+
+    /// <summary>What words stand for.</summary>
+    public WordSigns Signs => signs;
 
     /// <summary>What it counts, if it is a number word.</summary>
     public Figure? FigureOf(int number) => number < 0 ? null : figures[number];

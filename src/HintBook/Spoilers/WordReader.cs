@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
@@ -31,6 +32,9 @@ internal enum Gap : byte
 
     /// <summary>The apostrophe behind a word that lost its vowel: <c>l’</c>.</summary>
     Elision = 64,
+
+    /// <summary>A stroke or a sign of multiplication, which make two numbers.</summary>
+    Apart = 128,
 }
 
 /// <summary>One word, or one run of figures, of a text.</summary>
@@ -50,6 +54,8 @@ internal readonly record struct Word(int Start, int End, int Id, Gap Gap, int Fr
 internal sealed class WordReader(WordList words)
 {
     private const int LongestWord = 64;
+    private const int LongestMark = 40;
+    private static readonly SearchValues<char> InEntities = SearchValues.Create("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789#");
 
     // Makes an Arabic word longer on paper.
     private const int Tatweel = 0x0640;
@@ -65,14 +71,19 @@ internal sealed class WordReader(WordList words)
     public ReadOnlySpan<char> Bare(in Word word) => bare.AsSpan(word.From, word.Length);
 
     /// <summary>The number of two words written as one, or -1.</summary>
-    public int Joined(in Word left, in Word right)
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    /// <param name="between">Letters between them: the s of <c>bull’s-eye</c>.</param>
+    public int Joined(in Word left, in Word right, ReadOnlySpan<char> between = default)
     {
-        if (left.Length + right.Length > LongestWord)
+        var length = left.Length + between.Length + right.Length;
+        if (length > LongestWord)
             return -1;
         Span<char> both = stackalloc char[LongestWord];
         Bare(left).CopyTo(both);
-        Bare(right).CopyTo(both[left.Length..]);
-        return words.NumberOfFolded(both[..(left.Length + right.Length)]);
+        between.CopyTo(both[left.Length..]);
+        Bare(right).CopyTo(both[(left.Length + between.Length)..]);
+        return words.NumberOfFolded(both[..length]);
     }
 
     /// <summary>Reads a text; what was read before is gone.</summary>
@@ -94,6 +105,13 @@ internal sealed class WordReader(WordList words)
                 continue;
             }
 
+            if (kind == Kind.Space && text[i] is '<' or '&' && MarkAt(text, i) is > 0 and var mark)
+            {
+                gap |= text[i] == '<' ? Gap.Line : Gap.Space;
+                i += mark;
+                continue;
+            }
+
             if (kind == Kind.Line && ++lines > 1)
                 gap |= Gap.Paragraph;
             if (kind == Kind.Apostrophe && gap == Gap.None && IsElided())
@@ -101,6 +119,16 @@ internal sealed class WordReader(WordList words)
             gap |= GapOf(kind);
             i += width;
         }
+    }
+
+    // The length of a tag or an entity, which are white space to a reader; 0 if there is none.
+    private static int MarkAt(string text, int at)
+    {
+        var end = text.AsSpan(at, Math.Min(LongestMark, text.Length - at)).IndexOf(text[at] == '<' ? '>' : ';');
+        if (end < 2)
+            return 0;
+        var inner = text.AsSpan(at + 1, end - 1);
+        return text[at] == '<' ? (char.IsAsciiLetter(inner[0]) || inner[0] == '/' ? end + 1 : 0) : inner.IndexOfAnyExcept(InEntities) < 0 ? end + 1 : 0;
     }
 
     private int ReadWord(string text, int start, Kind kind, Gap gap)
@@ -193,6 +221,7 @@ internal sealed class WordReader(WordList words)
         Kind.Line => Gap.Line,
         Kind.Comma => Gap.Comma,
         Kind.Stop => Gap.Stop,
+        Kind.Apart => Gap.Apart,
         Kind.Unheard => Gap.None,
         _ => Gap.Space,
     };
@@ -231,6 +260,7 @@ internal sealed class WordReader(WordList words)
             UnicodeCategory.DashPunctuation => rune.Value is 0x2014 or 0x2015 ? Kind.Comma : Kind.Hyphen,
             UnicodeCategory.OtherPunctuation => rune.Value is 0x2026 or 0xFF1B ? Kind.Stop : Kind.Space,
             UnicodeCategory.MathSymbol when rune.Value == 0x2212 => Kind.Hyphen,
+            UnicodeCategory.MathSymbol when rune.Value == 0x00D7 => Kind.Apart,
             _ => Kind.Space,
         };
     }
@@ -250,6 +280,7 @@ internal sealed class WordReader(WordList words)
         '.' or ';' or ':' or '!' or '?' or '|' or '=' => Kind.Stop,
         '\'' => Kind.Apostrophe,
         '*' => Kind.Unheard,
+        '/' => Kind.Apart,
         _ => Kind.Space,
     })];
 
@@ -265,5 +296,6 @@ internal sealed class WordReader(WordList words)
         Line,
         Comma,
         Stop,
+        Apart,
     }
 }

@@ -70,8 +70,37 @@ public class LeaksTests
         Assert.Equal(["HB3102"], Codes(Cellar(first: new() { ["nudge"] = "Think of a bee made of brass." })));
 
     [Fact]
-    public void A_secret_is_told_once_in_a_text_however_often_it_stands_there() =>
-        Assert.Equal(["HB3101"], Codes(Cellar(first: new() { ["nudge"] = string.Concat(Enumerable.Repeat("A brass bee hums. ", 20_000)) })));
+    public void Every_mention_is_told_where_it_stands() =>
+        Assert.Equal(
+            ["brass bee", "Brass Bees"],
+            Said(Cellar(first: new() { ["nudge"] = "A brass bee hums. Brass Bees do." })).Select(finding => finding.At.Text));
+
+    [Fact]
+    public void A_likely_mention_hides_no_sure_one() =>
+        Assert.Contains("HB3101", Codes(Cellar(first: new() { ["nudge"] = "A bee made of brass. It is the brass bee." })));
+
+    [Fact]
+    public void Twenty_mentions_of_a_secret_in_one_text_are_enough() =>
+        Assert.Equal(20, Codes(Cellar(first: new() { ["nudge"] = string.Concat(Enumerable.Repeat("A brass bee hums. ", 20_000)) })).Length);
+
+    [Fact]
+    public void A_picture_that_tells_at_a_later_step_tells_at_an_earlier_one()
+    {
+        var book = Cellar(first: new() { ["photos"] = "{ nudge: { file: a.jpg, alt: A hatch. }, answer: { file: a.jpg, alt: A brass bee. } }" });
+        book.With("photos/a.jpg", [1]);
+        var finding = Assert.Single(Said(book));
+
+        Assert.Equal("HB3102", finding.Code.Id);
+        Assert.StartsWith("A photo in the nudge of “The hatch” shows “brass bee”, as its words in the answer say.", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Another_picture_tells_nothing_of_this_one()
+    {
+        var book = Cellar(first: new() { ["photos"] = "{ nudge: { file: a.jpg, alt: A hatch. }, answer: { file: b.jpg, alt: A brass bee. } }" });
+        book.With("photos/a.jpg", [1]).With("photos/b.jpg", [2]);
+        Assert.Empty(Said(book));
+    }
 
     [Fact]
     public void The_title_of_a_later_stage_is_a_warning() =>

@@ -8,6 +8,12 @@ internal static class Arabic
     public static SearchLanguage Language { get; } = new()
     {
         Code = "ar",
+        Clock = ClockWords.Arabic,
+        Pieces = PieceWords.Arabic,
+        Objects = ObjectWords.Arabic,
+        Variants =
+            "ذهب/ذهبي/ذهبية نحاس/نحاسي/نحاسية فضة/فضي/فضية خشب/خشبي/خشبية برونز/برونزي/برونزية حديد/حديدي/حديدية",
+        FormsOf = WordForms.Arabic,
         Determiners = "هذا هذه ذلك تلك هؤلاء كل بعض",
         Prepositions = "من في على عن إلى مع تحت فوق خلف أمام بين داخل قرب عند",
         Functions =
@@ -45,6 +51,7 @@ internal static class Arabic
             .. Counted("ثلاثمئة أربعمئة خمسمئة ستمئة سبعمئة ثمانمئة تسعمئة", 300, 100),
             ("ألف", new(1000, FigureKind.Scale)),
             ("آلاف", new(1000, FigureKind.Scale)),
+            ("ألفا", new(1000, FigureKind.Scale)),
             ("ألفان", new(2000, FigureKind.Small)),
             ("ألفين", new(2000, FigureKind.Small)),
         ],

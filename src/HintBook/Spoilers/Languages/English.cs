@@ -5,7 +5,8 @@ internal static class English
 {
     private const string Determiners = "a an the this that these those my your his her its our their some any each every both";
 
-    private const string Prepositions = "of under in inside on from with behind about for at to by over beneath below above between beside near into onto off";
+    private const string Prepositions =
+        "of under in inside on from with behind about for at to by over beneath below above between beside near into onto off per";
 
     private const string Functions =
         "and or but nor so yet if then than as is are was were be been being am has have had do does did can could will would shall should may might must "
@@ -34,6 +35,15 @@ internal static class English
     public static SearchLanguage Language { get; } = new()
     {
         Code = "en",
+        Clock = ClockWords.English,
+        Pieces = PieceWords.English,
+        Objects = ObjectWords.English,
+        Variants =
+            "gold/golden/gilded/gilt wood/wooden wool/woollen/woolen silk/silken wax/waxen earth/earthen oak/oaken grey/gray "
+            + "sulphur/sulfur plough/plow axe/ax aluminium/aluminum jewellery/jewelry cheque/check moustache/mustache draught/draft "
+            + "pyjamas/pajamas kerb/curb gauge/gage whisky/whiskey aeroplane/airplane tyre/tire cosy/cozy programme/program "
+            + "manoeuvre/maneuver phial/vial disc/disk theatre/theater",
+        FormsOf = WordForms.English,
         Determiners = Determiners,
         Prepositions = Prepositions,
         Functions = Functions,

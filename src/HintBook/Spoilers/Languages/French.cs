@@ -9,6 +9,12 @@ internal static class French
     public static SearchLanguage Language { get; } = new()
     {
         Code = "fr",
+        Clock = ClockWords.French,
+        Pieces = PieceWords.French,
+        Objects = ObjectWords.French,
+        Variants =
+            "clé/clef argent/argenté/argentée bronze/bronzé/bronzée bois/boisé/boisée cuivre/cuivré/cuivrée cuiller/cuillère",
+        FormsOf = WordForms.French,
         Determiners = "l le la les un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs chaque quelque quelques",
         Prepositions = "de en dans sous sur a avec sans pour par vers chez derriere devant entre contre dessous dessus",
         Functions =

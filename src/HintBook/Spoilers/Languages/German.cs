@@ -22,6 +22,12 @@ internal static class German
     public static SearchLanguage Language { get; } = new()
     {
         Code = "de",
+        Clock = ClockWords.German,
+        Pieces = PieceWords.German,
+        Objects = ObjectWords.German,
+        Variants =
+            "holz/hölzern photo/foto delphin/delfin portemonnaie/portmonee grammophon/grammofon",
+        FormsOf = WordForms.German,
         Determiners =
             "der die das den dem des ein eine einen einem einer eines dieser diese dieses diesen diesem jener jene jenes jeder jede jedes jeden jedem "
             + "mein meine meinen meinem meiner dein deine deinen deinem deiner sein seine seinen seinem seiner ihr ihre ihren ihrem ihrer unser "
@@ -54,7 +60,7 @@ internal static class German
             + "äußere name zeit tag jahr reihe platz lücke ende anfang "
             + "schritt ton gewicht schraube nagel brett rahmen block",
         Figures = [.. Numbers()],
-        Counting = new(),
+        Counting = new(TensAlone: true),
         Fold = Fold,
         FoldNoun = word => Fold(word, isNoun: true),
     };

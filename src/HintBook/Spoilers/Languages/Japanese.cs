@@ -6,6 +6,9 @@ internal static class Japanese
     public static SearchLanguage Language { get; } = new()
     {
         Code = "ja",
+        Clock = ClockWords.Japanese,
+        Pieces = PieceWords.Japanese,
+        Objects = ObjectWords.Japanese,
         Functions = "の は が を に で と も へ や",
         InNumbers = "の と",
         And = "と",
@@ -21,6 +24,7 @@ internal static class Japanese
             ("十", new(10, FigureKind.Scale)),
             ("百", new(100, FigureKind.Scale)),
             ("千", new(1000, FigureKind.Scale)),
+            ("万", new(10_000, FigureKind.Scale)),
         ],
         Counting = new(AfterTen: 1),
         HasNoSpaces = true,

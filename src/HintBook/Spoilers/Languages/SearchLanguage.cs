@@ -51,6 +51,21 @@ internal sealed record SearchLanguage
     /// <summary>Number words with what they count.</summary>
     public IEnumerable<(string Word, Figure Figure)> Figures { get; init; } = [];
 
+    /// <summary>How people say times by the clock.</summary>
+    public ClockWords Clock { get; init; } = new();
+
+    /// <summary>How people tell a code piece by piece.</summary>
+    public PieceWords Pieces { get; init; } = new();
+
+    /// <summary>How people speak of things that one can hold.</summary>
+    public ObjectWords Objects { get; init; } = new();
+
+    /// <summary>Further forms of a word of a name, given in bare letters and whether it only describes.</summary>
+    public Func<string, bool, IEnumerable<string>> FormsOf { get; init; } = static (_, _) => [];
+
+    /// <summary>Words that mean the same in a name, parted by strokes: <c>gold/golden</c>, <c>grey/gray</c>.</summary>
+    public string Variants { get; init; } = "";
+
     /// <summary>How number words make one number; null for the rules of English.</summary>
     public NumberGrammar? Counting { get; init; }
 
@@ -107,7 +122,8 @@ internal sealed record SearchLanguage
 /// <param name="ByTwenties">Whether 97 is four twenties, ten and seven.</param>
 /// <param name="AfterTen">The least unit that may follow ten: seven in French, where 17 is ten and seven; 10 if none does.</param>
 /// <param name="UnitsFirst">Whether 73 is three and seventy.</param>
-internal sealed record NumberGrammar(bool ByTwenties = false, int AfterTen = 10, bool UnitsFirst = false)
+/// <param name="TensAlone">Whether 73 is one word, so that no unit goes on behind seventy.</param>
+internal sealed record NumberGrammar(bool ByTwenties = false, int AfterTen = 10, bool UnitsFirst = false, bool TensAlone = false)
 {
     /// <summary>Takes one more number word into a number, if it can go on with it.</summary>
     /// <param name="number">Grows by the word.</param>
@@ -126,15 +142,15 @@ internal sealed record NumberGrammar(bool ByTwenties = false, int AfterTen = 10,
         if (UnitsFirst && units is > 0 and < 10 && value is >= 10 and < 100 && value % 10 == 0)
             return Add(ref number, value);
         var room = value < 10 ? 10 : value < 100 ? 100 : 1000;
-        var fits = number > 0 && number % room == 0 && !(value < 10 && units == 10 && value < AfterTen);
+        var fits = number > 0 && number % room == 0 && !(value < 10 && units == 10 && value < AfterTen) && !(TensAlone && value < 10 && units > 0);
         return fits && Add(ref number, value);
     }
 
     // "Five thousand", "three hundred", and in Japanese "three ten": what is multiplied is what stands below.
-    private static bool Multiplies(ref int number, int by)
+    private bool Multiplies(ref int number, int by)
     {
-        var times = by == 1000 ? number : number % 10;
-        if (times == 0 || number % by != times || times > 999)
+        var times = by == 10_000 || (by == 1000 && AfterTen > 1) ? number : number % 10;
+        if (times == 0 || number % by != times || times > (by == 10_000 ? 9999 : 999))
             return false;
         number += times * (by - 1);
         return true;

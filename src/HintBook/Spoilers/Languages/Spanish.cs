@@ -6,6 +6,12 @@ internal static class Spanish
     public static SearchLanguage Language { get; } = new()
     {
         Code = "es",
+        Clock = ClockWords.Spanish,
+        Pieces = PieceWords.Spanish,
+        Objects = ObjectWords.Spanish,
+        Variants =
+            "oro/dorado/dorada plata/plateado/plateada madera/maderero cobre/cobrizo/cobriza bronce/broncíneo/broncínea",
+        FormsOf = WordForms.Spanish,
         Determiners =
             "el la los las lo un una unos unas este esta estos estas ese esa esos esas aquel aquella "
             + "mi mis tu tus su sus nuestro nuestra vuestro vuestra cada algún alguna",

@@ -1,0 +1,95 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Times told by where the two hands of a clock point: "the short hand on the ten, the long one on the nine". Where the hour hand stands between
+/// two hours either may be named, so that both are taken.
+/// </summary>
+internal sealed class ClockHands(WordList words)
+{
+    private const int MostWords = 30;
+    private const int MostBefore = 5;
+    private readonly NumberReader numbers = new(words);
+
+    /// <summary>The times that a text may mean, with their first and last words.</summary>
+    public List<(int First, int Last, int Minutes)> In(WordReader text, string source)
+    {
+        List<(int, int, int)> times = [];
+        var (hour, minute) = (-1, -1);
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var role = words.RoleOf(text.Words[i].Id);
+            if ((role & WordRole.HourHand) != WordRole.None)
+                hour = i;
+            if ((role & WordRole.MinuteHand) != WordRole.None)
+                minute = i;
+            if (hour < 0 || minute < 0 || (i != hour && i != minute) || Math.Abs(hour - minute) > MostWords)
+                continue;
+            var (first, second) = (Math.Min(hour, minute), Math.Max(hour, minute));
+            if (Pointed(text, source, first, second, isBehind: true) is not { } one
+                || Pointed(text, source, second, Math.Min(second + (MostWords / 2), text.Words.Length), isBehind: true) is not { } other)
+            {
+                if (Pointed(text, source, Math.Max(0, first - MostBefore), first, isBehind: false) is not { } before
+                    || Pointed(text, source, first, second, isBehind: false) is not { } after)
+                    continue;
+                (one, other) = (before, after);
+            }
+
+            var (atHour, atMinute) = hour < minute ? (one.Value, other.Value) : (other.Value, one.Value);
+            Add(times, Math.Min(first, one.Word), Math.Max(second, other.Word), atHour, atMinute);
+        }
+
+        return times;
+    }
+
+    private static void Add(List<(int, int, int)> times, int first, int last, int hour, int minute)
+    {
+        if (hour is < 0 or > 12 || minute is < 0 or > 59)
+            return;
+        var minutes = minute <= 12 ? minute % 12 * 5 : minute;
+        times.Add((first, last, (hour * 60) + minutes));
+        if (minutes > 0)
+            times.Add((first, last, ((hour - 1) * 60) + minutes));
+    }
+
+    // The first number behind a hand, or the last one before it.
+    private (int Value, int Word)? Pointed(WordReader text, string source, int from, int to, bool isBehind)
+    {
+        (int, int)? found = null;
+        for (var i = from; i < to; i++)
+        {
+            var at = i;
+            if (ValueAt(text, source, ref at) is not { } value)
+                continue;
+            found = (value, i);
+            if (isBehind)
+                return found;
+            i = at - 1;
+        }
+
+        return found;
+    }
+
+    // "The short one": the word for one is none.
+    private bool IsPronoun(WordReader text, int at) =>
+        ((words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
+            && at + 1 < text.Words.Length && (text.Words[at + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None)
+        || (at > 0 && words.FigureOf(text.Words[at].Id) is { Value: 1 }
+            && (words.RoleOf(text.Words[at - 1].Id) & (WordRole.HourHand | WordRole.MinuteHand)) != WordRole.None);
+
+    private int? ValueAt(WordReader text, string source, ref int at)
+    {
+        var word = text.Words[at];
+        if (numbers.IsNumber(text, at) && !IsPronoun(text, at))
+            return numbers.Read(text, ref at, out var number) ? number : null;
+        at++;
+        if (words.Signs.HourOf(word.Id) is > 0 and var hour)
+            return at < text.Words.Length && words.Signs.IsTen(text.Words[at].Id) ? hour + 10 : hour;
+        if (words.Signs.IsDown(word.Id))
+            return 6;
+        if (words.Signs.IsUp(word.Id))
+            return 12;
+        return char.IsUpper(source[word.Start]) && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var roman ? roman : null;
+    }
+}

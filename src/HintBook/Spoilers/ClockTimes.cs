@@ -1,0 +1,252 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Codes that are times of a clock, however people say them: <c>a quarter to eleven</c>, <c>10h45</c>, <c>22.45</c>, <c>halb elf</c>. A dial
+/// has twelve hours, so that 22:45 is 10:45. Knows nothing of what a lock is: a code of four figures that could be a time is met less surely.
+/// </summary>
+internal sealed class ClockTimes(WordList words)
+{
+    private const int HalfDay = 12 * 60;
+    private const int MostBetweenHands = 25;
+    private readonly Dictionary<int, List<(int Secret, int Minutes, bool IsTime)>> codes = [];
+    private readonly NumberReader numbers = new(words);
+    private readonly ClockHands hands = new(words);
+    private readonly bool hasArticles = words.Language.Clock.HasArticles;
+    private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
+    private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
+    private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
+    private int begin;
+
+    /// <summary>Adds a code, if it could be a time.</summary>
+    public void Add(int secret, string answer)
+    {
+        if (TimeOf(answer) is not { } minutes)
+            return;
+        if (!codes.TryGetValue(minutes % HalfDay, out var here))
+            codes[minutes % HalfDay] = here = [];
+        here.Add((secret, minutes, !answer.All(char.IsAsciiDigit)));
+    }
+
+    /// <summary>Minutes since midnight; null for what is no time.</summary>
+    public static int? TimeOf(string answer)
+    {
+        var text = answer.Trim();
+        var parting = text.IndexOfAny([':', '.', 'h']);
+        var (hours, minutes) = parting < 0 ? (text.Length == 4 ? text[..2] : "", text.Length == 4 ? text[2..] : "") : (text[..parting], text[(parting + 1)..]);
+        return minutes.Length == 2 && hours.Length is 1 or 2 && (hours + minutes).All(char.IsAsciiDigit) && int.Parse(hours) < 24 && int.Parse(minutes) < 60
+            ? (int.Parse(hours) * 60) + int.Parse(minutes)
+            : null;
+    }
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        if (codes.Count == 0)
+            return;
+        var hasHands = false;
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var role = words.RoleOf(text.Words[i].Id);
+            hasHands |= (role & WordRole.Hand) != WordRole.None;
+            if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
+                At(text, i, found);
+        }
+
+        if (hasHands)
+        {
+            foreach (var (first, last, minutes) in hands.In(text, source))
+                Tell(text, first, last, minutes, isSure: false, found);
+        }
+    }
+
+    private const WordRole Fractions = WordRole.Half | WordRole.Quarter | WordRole.ThreeQuarters | WordRole.Third | WordRole.Twelve;
+
+    private void At(WordReader text, int first, List<Mention> found)
+    {
+        var next = begin = first;
+        if (Minutes(text, ref next, out var minutes, out var isFraction, out var isMarked))
+        {
+            FromAnHour(text, first, next, minutes, isFraction, isMarked, found);
+            if (isFraction)
+                BeforeAnHour(text, first, next, minutes, found);
+        }
+
+        next = first;
+        if (Hour(text, ref next, out var hour, out var hasMark))
+            Hours(text, first, next, hour, hasMark, found);
+    }
+
+    // "A quarter to eleven", "twenty past ten", "fünf vor halb elf".
+    private void FromAnHour(WordReader text, int first, int next, int minutes, bool isFraction, bool isMarked, List<Mention> found)
+    {
+        var sign = 0;
+        for (; Has(text, next, WordRole.Before | WordRole.After); next++)
+            sign = sign != 0 ? sign : Has(text, next, WordRole.After) ? 1 : -1;
+        if (sign == 0 || (isFraction && !isMarked && minutes == 30 && sign < 0))
+            return;
+        var half = isHalfOfNext && Has(text, next, WordRole.Half) ? 30 : 0;
+        if (half > 0)
+            next++;
+        if (Hour(text, ref next, out var hour, out var hasMark))
+            Tell(text, first, next - 1, (hour * 60) - half + (sign * minutes), isFraction || isMarked || hasMark, found);
+    }
+
+    // "Half ten" is 10:30 in English, "halb elf" in German; "viertel elf" is 10:15, "drei viertel elf" 10:45.
+    private void BeforeAnHour(WordReader text, int first, int next, int minutes, List<Mention> found)
+    {
+        if ((minutes == 30 || isHalfOfNext) && !Has(text, next, WordRole.Determiner) && Hour(text, ref next, out var hour, out _))
+            Tell(text, first, next - 1, (hour * 60) + minutes - (isHalfOfNext ? 60 : 0), isSure: isHalfOfNext, found);
+    }
+
+    // "Ten forty-five", "dix heures et demie", "las once menos cuarto", "10h45", "noon".
+    private void Hours(WordReader text, int first, int next, int hour, bool hasMark, List<Mention> found)
+    {
+        if (hasMark)
+            Tell(text, first, next - 1, hour * 60, isSure: true, found);
+        var after = next;
+        if (hasMinutesBehind && Has(text, after, WordRole.Before) && ++after < text.Words.Length
+            && Minutes(text, ref after, out var off, out var isPart, out var isMarked))
+            Tell(text, first, after - 1, (hour * 60) - off, isPart || isMarked || hasMark, found);
+
+        var and = Has(text, next, WordRole.And);
+        after = and ? next + 1 : next;
+        var start = after;
+        if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
+            return;
+        var isSeparated = IsSeparated(text, next);
+        if (isSeparated && !hasMark && Has(text, after, WordRole.Unit))
+            return;
+        if (!isFraction && !hasMark && !isSeparated && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
+            return;
+        if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
+            Tell(text, first, after, (hour * 60) - minutes, isSure: true, found);
+        var whole = (hour * 60) + minutes;
+        Tell(text, first, after - 1, whole, isFraction || hasMark || hasMinute, found);
+        if (!isFraction || !hasMinutesBehind)
+            return;
+        var sign = Has(text, after, WordRole.Before) ? -1 : 1;
+        if (sign < 0)
+            after++;
+        if (after < text.Words.Length && Minutes(text, ref after, out var more, out isFraction, out hasMinute) && hasMinute)
+            Tell(text, first, after - 1, whole + (sign * more), isSure: true, found);
+    }
+
+    // Two figures behind a point or a colon; "22:45" is read by others as well, but not as 10:45.
+    private static bool IsSeparated(WordReader text, int at) =>
+        at < text.Words.Length && text.Words[at].Gap == Gap.Stop && text.Words[at].Length == 2 && char.IsAsciiDigit(text.Bare(text.Words[at])[0]);
+
+    private bool IsSpokenMinutes(WordReader text, int at, int minutes) =>
+        !char.IsAsciiDigit(text.Bare(text.Words[at])[0])
+        && (minutes >= 10 || text.Words[at].Id >= 0 && words.FigureOf(text.Words[at].Id) is { Value: 0 })
+        && (text.Words[at].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
+
+    private bool HasLasting(WordReader text, int at) => Has(text, at, WordRole.Lasting);
+
+    private bool Hour(WordReader text, ref int at, out int hour, out bool hasMark)
+    {
+        (hour, hasMark) = (0, false);
+        if (hasArticles)
+        {
+            while (Has(text, at, WordRole.Determiner | WordRole.Hour) && !numbers.IsNumber(text, at))
+                at++;
+        }
+
+        if (at >= text.Words.Length)
+            return false;
+        var id = text.Words[at].Id;
+        if (Has(text, at, WordRole.Twelve))
+        {
+            (hour, hasMark) = (12, true);
+            at++;
+            return true;
+        }
+
+        if (words.Signs.HourOf(id) is > 0 and var said)
+        {
+            (hour, hasMark) = (said, true);
+            at++;
+            if (at < text.Words.Length && words.Signs.IsTen(text.Words[at].Id))
+            {
+                hour += 10;
+                at++;
+            }
+
+            return true;
+        }
+
+        if (!numbers.Read(text, ref at, out hour) || hour > 24)
+            return false;
+        if (Has(text, at, WordRole.Hour))
+        {
+            hasMark = true;
+            at++;
+        }
+
+        return !HasLasting(text, at) || hasMark;
+    }
+
+    // An amount of minutes: a fraction of the hour, or a number.
+    private bool Minutes(WordReader text, ref int at, out int minutes, out bool isFraction, out bool isMarked)
+    {
+        (minutes, isFraction, isMarked) = (0, true, false);
+        while (hasArticles && Has(text, at, WordRole.Determiner) && !numbers.IsNumber(text, at))
+            at++;
+        if (numbers.Read(text, ref at, out var number))
+        {
+            if (number == 0 && numbers.Read(text, ref at, out var less) && less < 10)
+                number = less;
+            if (number == 3 && Has(text, at, WordRole.Quarter))
+                number = 45;
+            else if (!(number == 1 && Has(text, at, WordRole.Quarter)))
+                isFraction = false;
+            else
+                number = 15;
+            if (isFraction)
+                at++;
+            minutes = number;
+            if (!isFraction && Has(text, at, WordRole.Minute))
+            {
+                isMarked = true;
+                at++;
+            }
+
+            if (!isFraction)
+                return number < 60;
+        }
+        else if (Has(text, at, WordRole.Half | WordRole.Quarter | WordRole.ThreeQuarters | WordRole.Third))
+        {
+            minutes = Has(text, at, WordRole.Half) ? 30 : Has(text, at, WordRole.Quarter) ? 15 : Has(text, at, WordRole.Third) ? 20 : 45;
+            at++;
+        }
+        else
+        {
+            return false;
+        }
+
+        // "Of an hour".
+        var next = at;
+        while (next < at + 2 && Has(text, next, WordRole.Determiner | WordRole.Before | WordRole.Preposition) && !numbers.IsNumber(text, next))
+            next++;
+        if (HasLasting(text, next) || (hasArticles && Has(text, next, WordRole.Hour)))
+            (at, isMarked) = (next + 1, true);
+        return true;
+    }
+
+    private bool Has(WordReader text, int at, WordRole role) =>
+        at < text.Words.Length
+        && (words.RoleOf(text.Words[at].Id) & role) != WordRole.None
+        && (at == begin || (text.Words[at].Gap & Gap.Paragraph) == Gap.None);
+
+    private void Tell(WordReader text, int first, int last, int minutes, bool isSure, List<Mention> found)
+    {
+        if (!codes.TryGetValue(((minutes % HalfDay) + HalfDay) % HalfDay, out var here))
+            return;
+        foreach (var (secret, time, isTime) in here)
+        {
+            var sure = isSure && isTime && (minutes <= 13 * 60 || minutes == time);
+            found.Add(new(secret, text.Words[first].Start, text.Words[last].End, sure ? Sureness.Sure : Sureness.Likely));
+        }
+    }
+}

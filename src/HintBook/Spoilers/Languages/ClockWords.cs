@@ -1,0 +1,170 @@
+namespace HintBook.Spoilers.Languages;
+
+/// <summary>How people say times by the clock. Lists are words parted by spaces. Chosen by hand: common practice, no source.</summary>
+internal sealed record ClockWords
+{
+    public static ClockWords English { get; } = new()
+    {
+        Before = "to before till until of off shy short ere",
+        After = "past after gone",
+        Half = "half",
+        Quarter = "quarter",
+        Hour = "oclock h hr",
+        Lasting = "hour",
+        Minute = "minute min",
+        Twelve = "noon midday midnight",
+        Hand = "hand pointer",
+        HourHand = "hour short small little shorter smaller stubby",
+        MinuteHand = "minute long large big longer larger tall bigger",
+        Down = "down",
+        Up = "up upright",
+    };
+
+    public static ClockWords German { get; } = new()
+    {
+        Before = "vor",
+        After = "nach",
+        Half = "halb halbe",
+        Quarter = "viertel viertelstunde",
+        ThreeQuarters = "dreiviertel",
+        Hour = "uhr h",
+        Lasting = "stunde",
+        Minute = "minute min",
+        Twelve = "mittag mittags mitternacht",
+        Hand = "zeiger",
+        HourHand = "kleine kurze stundenzeiger",
+        MinuteHand = "große lange minutenzeiger",
+        Down = "unten",
+        Up = "oben",
+        HalfOfNext = true,
+    };
+
+    public static ClockWords French { get; } = new()
+    {
+        Before = "moins avant",
+        After = "après passé",
+        Half = "demi demie",
+        Quarter = "quart",
+        Hour = "heure h",
+        Minute = "minute min mn",
+        Twelve = "midi minuit",
+        Hand = "aiguille",
+        HourHand = "petite courte",
+        MinuteHand = "grande longue",
+        Down = "bas",
+        Up = "haut",
+        HasArticles = true,
+        HasMinutesBehind = true,
+    };
+
+    public static ClockWords Spanish { get; } = new()
+    {
+        Before = "menos para",
+        After = "pasadas",
+        Half = "media",
+        Quarter = "cuarto",
+        Hour = "hora h",
+        Minute = "minuto min",
+        Twelve = "mediodía medianoche",
+        Hand = "manecilla aguja saeta",
+        HourHand = "pequeña corta chica horaria",
+        MinuteHand = "grande larga minutera minutero",
+        Down = "abajo",
+        Up = "arriba",
+        HasArticles = true,
+        HasMinutesBehind = true,
+    };
+
+    public static ClockWords Japanese { get; } = new()
+    {
+        Before = "前 で",
+        After = "過",
+        Half = "半",
+        Hour = "時",
+        Minute = "分",
+        Hand = "針",
+        HourHand = "短",
+        MinuteHand = "長",
+        Down = "下",
+        Up = "上",
+        HasMinutesBehind = true,
+    };
+
+    public static ClockWords Arabic { get; } = new()
+    {
+        Before = "إلا على قبل",
+        After = "بعد",
+        Half = "نصف النصف",
+        Quarter = "ربع ربعا الربع",
+        Third = "ثلث ثلثا الثلث",
+        Hour = "ساعة",
+        Minute = "دقيقة دقائق",
+        Hand = "عقرب",
+        HourHand = "قصير صغير",
+        MinuteHand = "طويل كبير",
+        Down = "أسفل",
+        Up = "أعلى",
+        Hours = "واحدة ثانية ثالثة رابعة خامسة سادسة سابعة ثامنة تاسعة عاشرة",
+        First = "حادية",
+        Ten = "عشرة",
+        HasArticles = true,
+        HasMinutesBehind = true,
+    };
+
+    /// <summary>What minutes are that are taken off an hour.</summary>
+    public string Before { get; init; } = "";
+
+    /// <summary>What minutes are that are added to an hour.</summary>
+    public string After { get; init; } = "";
+
+    public string Half { get; init; } = "";
+
+    public string Quarter { get; init; } = "";
+
+    public string ThreeQuarters { get; init; } = "";
+
+    /// <summary>Twenty minutes.</summary>
+    public string Third { get; init; } = "";
+
+    /// <summary>What stands beside an hour.</summary>
+    public string Hour { get; init; } = "";
+
+    /// <summary>What makes a length of time of a number before it, and minutes of a half and a quarter.</summary>
+    public string Lasting { get; init; } = "";
+
+    public string Minute { get; init; } = "";
+
+    /// <summary>Noon and midnight.</summary>
+    public string Twelve { get; init; } = "";
+
+    /// <summary>The hands of a clock.</summary>
+    public string Hand { get; init; } = "";
+
+    public string HourHand { get; init; } = "";
+
+    public string MinuteHand { get; init; } = "";
+
+    /// <summary>Where the minute hand points at half past.</summary>
+    public string Down { get; init; } = "";
+
+    /// <summary>Where it points on the hour.</summary>
+    public string Up { get; init; } = "";
+
+    /// <summary>Ordinals that say hours, from one; empty where number words do.</summary>
+    public string Hours { get; init; } = "";
+
+    /// <summary>The first part of eleven, where that isn't the word for one.</summary>
+    public string First { get; init; } = "";
+
+    /// <summary>The second part of eleven and twelve.</summary>
+    public string Ten { get; init; } = "";
+
+    /// <summary>Whether "half eleven" is half past ten, and "quarter eleven" a quarter past ten.</summary>
+    public bool HalfOfNext { get; init; }
+
+    /// <summary>Whether hours have articles.</summary>
+    public bool HasArticles { get; init; }
+
+    /// <summary>Whether minutes that are taken off stand behind the hour as well.</summary>
+    public bool HasMinutesBehind { get; init; }
+}

@@ -1,0 +1,278 @@
+namespace HintBook.Spoilers.Languages;
+
+/// <summary>
+/// How people tell a code piece by piece. Lists are words parted by spaces, forms of one word by a stroke. Chosen by hand: common practice, no
+/// source; the spelling alphabets of English (ICAO) and German (DIN 5009) from memory.
+/// </summary>
+internal sealed record PieceWords
+{
+    private const string Icao =
+        "alfa alpha bravo charlie delta echo foxtrot golf hotel india juliett juliet kilo lima mike november oscar papa quebec romeo sierra tango uniform "
+        + "victor whiskey whisky xray yankee zulu";
+
+    public static PieceWords English { get; } = new()
+    {
+        Ordinals =
+            "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth "
+            + "seventeenth eighteenth nineteenth twentieth",
+        Last = "last final rightmost",
+        BeforeLast = "penultimate",
+        Wheel =
+            "wheel dial ring digit figure disc disk letter position place window column drum cylinder tumbler knob block cell line string "
+            + "barrel slot lever",
+        Setting =
+            "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom "
+            + "outer inner neighbor neighbour alphabet other tune tuned bring brought want plain just add cross say call make row side whole "
+            + "rest value",
+        Sequence =
+            "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest "
+            + "thickest largest smallest longest shortest outermost innermost topmost lowest highest nearest farthest",
+        Previous = "previous preceding",
+        Ends = "end ends ending finish finishes finishing close closing last lastly finally",
+        Backwards = "backwards backward reverse reversed",
+        Left = "left",
+        Right = "right",
+        Twice = "twice pair",
+        Again = "again",
+        Alphabet =
+            Icao
+            + " ",
+        Names =
+            "ay:a bee:b cee:c see:c sea:c dee:d ee:e ef:f eff:f gee:g aitch:h eye:i jay:j kay:k el:l ell:l em:m en:n pee:p cue:q queue:q ess:s "
+            + "tee:t tea:t you:u vee:v are:r why:y wye:y oh:o ex:x zed:z zee:z",
+        Spelling =
+            "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout "
+            + "say says",
+        Stands = "for as in like is of",
+        Units =
+            "mm cm m km inch inche ft foot yard mile g kg gram gramme ounce oz lb pound grain dram drachm litre liter ml cl l pint "
+            + "gill gallon percent degree euro dollar cent pence penny sixpence minute hour day week month year century page piece screw "
+            + "nail part solver visitor people copy player try attempt time guest customer step mph coat photograph metre centimetre millimetre "
+            + "meter centimeter millimeter",
+        Pages = "page p pp fig figs figure vol chapter year circa since invoice model photograph photo patent",
+        Months = "january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec",
+    };
+
+    public static PieceWords German { get; } = new()
+    {
+        Ordinals =
+            "erste/erster/erstes/ersten zweite/zweiter/zweites dritte/dritter/drittes vierte/vierter/viertes fünfte/fünfter/fünftes "
+            + "sechste/sechster/sechstes siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter elfte/elfter "
+            + "zwölfte/zwölfter dreizehnte/dreizehnter vierzehnte/vierzehnter fünfzehnte/fünfzehnter sechzehnte/sechzehnter "
+            + "siebzehnte/siebzehnter achtzehnte/achtzehnter neunzehnte/neunzehnter zwanzigste/zwanzigster",
+        Last = "letzte letzter letztes hinterste hinterstes",
+        BeforeLast = "vorletzte vorletzter vorletztes",
+        Wheel = "rad rädchen ring walze scheibe ziffer stelle buchstabe buchstaben position fenster trommel zahl zeiger platz rolle hebel",
+        Setting =
+            "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere "
+            + "mittleren oben unten außen innen alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort "
+            + "einstellen eingeben tippen brauchen brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn "
+            + "vorne bekommt heißt nachbar daneben",
+        Sequence =
+            "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt "
+            + "schließlich gefolgt abschließend hinterher anschließend",
+        Previous = "davor",
+        Ends = "ende enden endet schluss zuletzt schließlich",
+        Backwards = "rückwärts umgekehrt",
+        Left = "links",
+        Right = "rechts",
+        Twice = "zweimal",
+        Again = "nochmal nochmals",
+        Alphabet =
+            Icao
+            + " anton ärger berta cäsar charlotte dora emil friedrich gustav heinrich ida julius kaufmann konrad ludwig martha nordpol otto "
+            + "ökonom paula quelle richard samuel siegfried theodor ulrich viktor wilhelm xanthippe ypsilon zacharias zeppelin aachen berlin "
+            + "chemnitz düsseldorf essen frankfurt goslar hamburg ingelheim jena köln leipzig münchen nürnberg offenbach potsdam quickborn "
+            + "rostock salzwedel tübingen unna völklingen wuppertal xanten zwickau",
+        Names = "",
+        Spelling =
+            "wort lösungswort buchstabe buchstaben buchstabiere buchstabiert buchstabieren schreib schreibe schreiben stell stelle stellt "
+            + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen",
+        Stands = "wie für",
+        Units =
+            "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
+            + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
+            + "mal gast gäste kunden meter zentimeter millimeter",
+        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
+        Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
+        BigNumber = "tausend",
+        Plurals = true,
+    };
+
+    public static PieceWords French { get; } = new()
+    {
+        Ordinals =
+            "premier/première/1er second/seconde/deuxième troisième quatrième cinquième sixième septième huitième neuvième dixième onzième "
+            + "douzième treizième quatorzième quinzième seizième dix-septième dix-huitième dix-neuvième vingtième",
+        Last = "dernier dernière",
+        BeforeLast = "avant-dernier avant-dernière pénultième",
+        Wheel = "roue molette anneau bague chiffre lettre disque cadran position place fenêtre tambour rouleau cylindre levier",
+        Setting =
+            "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code "
+            + "numéro mot ordre gauche droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit "
+            + "lisez",
+        Sequence =
+            "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit "
+            + "d'abord abord entre fin",
+        Previous = "précédent précédente",
+        Ends = "finit finis finissez finir termine terminez terminer",
+        Backwards = "envers rebours",
+        Left = "gauche",
+        Right = "droite",
+        Twice = "",
+        Again = "encore",
+        Alphabet =
+            Icao
+            + " anatole berthe célestin désiré eugène françois gaston henri irma joseph kléber louis marcel nicolas oscar pierre quintal raoul "
+            + "suzanne thérèse ursule victor william xavier yvonne zoé",
+        Names = "",
+        Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez",
+        Stands = "comme de",
+        Units =
+            "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
+            + "année siècle page pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
+        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis",
+        Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
+        Plurals = true,
+    };
+
+    public static PieceWords Spanish { get; } = new()
+    {
+        Ordinals =
+            "primero/primera/primer segundo/segunda tercero/tercera/tercer cuarto/cuarta quinto/quinta sexto/sexta séptimo/séptima "
+            + "octavo/octava noveno/novena décimo/décima",
+        Last = "último última",
+        BeforeLast = "penúltimo penúltima",
+        Wheel = "rueda anillo disco cifra dígito letra posición lugar ventana tambor cilindro rodillo palanca",
+        Setting =
+            "es son va van está están queda marca marque muestra pone ponga pon gira gire girad código número palabra orden izquierda derecha "
+            + "medio centro arriba abajo siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al "
+            + "quiere quieren",
+        Sequence =
+            "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue "
+            + "siguen final fin finalmente primero tras",
+        Previous = "anterior",
+        Ends = "termina termine terminar acaba acabe final",
+        Backwards = "revés",
+        Left = "izquierda",
+        Right = "derecha",
+        Twice = "",
+        Again = "otra",
+        Alphabet =
+            Icao
+            + " antonio barcelona carmen dolores enrique francia gerona historia inés josé lorenzo madrid navarra oviedo parís querido ramón "
+            + "sábado tarragona ulises valencia zaragoza",
+        Names = "be:b ce:c efe:f ge:g hache:h jota:j ele:l eme:m ene:n pe:p cu:q erre:r ere:r ese:s te:t uve:v equis:x zeta:z ka:k",
+        Spelling = "palabra letra letras deletrea deletree deletrear escribe escriba escribir forma forme código candado anillos tapa ponga marque teclee",
+        Stands = "de como",
+        Units =
+            "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
+            + "pieza tornillo jugador intento vez veces cliente metro centímetro milímetro ciento",
+        Pages = "página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
+        Months = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
+        Plurals = true,
+    };
+
+    public static PieceWords Japanese { get; } = new()
+    {
+        Ordinals = "",
+        Last = "",
+        BeforeLast = "",
+        Wheel = "輪 桁 盤 字 文 数 目 番 枚 個 段",
+        Setting = "最 初 次 左 右 中 真 央 上 下 外 内 合 回 入 力 順 始 終 続 後 前 隣 揃 示 止 第 暗 号 鍵 錠 つ め が は を に と も の へ で す る し て い な ら ば く か そ れ り ま さ こ き け せ た ち ど ダ イ ヤ ル",
+        Sequence = "次 始 終 続 最 後 番 第",
+        Alphabet =
+            Icao
+            + " ",
+        Units = "円 枚 人 年 月 日 分 秒 時 頁 歳 回 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
+        Pages = "頁 図 第 約 年 西 暦",
+        Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
+    };
+
+    public static PieceWords Arabic { get; } = new()
+    {
+        Ordinals = "أول/أولى ثان/ثاني/ثانية ثالث/ثالثة رابع/رابعة خامس/خامسة سادس/سادسة سابع/سابعة ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
+        Last = "أخير أخيرة آخر",
+        BeforeLast = "",
+        Previous = "قبلها قبله",
+        Backwards = "بالعكس معكوس",
+        Left = "يسار",
+        Right = "يمين",
+        Wheel = "عجلة عجلات حلقة قرص رقم حرف خانة موضع نافذة مؤشر",
+        Setting = "اضبط ضع أدر اكتب أدخل ترتيب يمين يسار وسط أعلى أسفل تالي تالية مجاور رمز كلمة قفل قبلها بعدها",
+        Sequence = "ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
+        Alphabet = "",
+        Units =
+            "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع "
+            + "شهر سنة عام صفحة قطعة برغي لاعب مرة مرات زبون",
+        Pages = "صفحة شكل سنة عام فصل صورة طلب فاتورة",
+        Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
+        Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات",
+        Stands = "مثل",
+    };
+
+    /// <summary>First, second …; the forms of each parted by strokes.</summary>
+    public string Ordinals { get; init; } = "";
+
+    public string Last { get; init; } = "";
+
+    /// <summary>The one before the last.</summary>
+    public string BeforeLast { get; init; } = "";
+
+    /// <summary>The place before the one of which was spoken.</summary>
+    public string Previous { get; init; } = "";
+
+    /// <summary>What stands before the last piece, wherever that is told.</summary>
+    public string Ends { get; init; } = "";
+
+    /// <summary>What says that a code is told from its end.</summary>
+    public string Backwards { get; init; } = "";
+
+    public string Left { get; init; } = "";
+
+    public string Right { get; init; } = "";
+
+    /// <summary>Parts of a lock that may have a number of their own.</summary>
+    public string Wheel { get; init; } = "";
+
+    /// <summary>What may stand between two pieces.</summary>
+    public string Setting { get; init; } = "";
+
+    /// <summary>What says that pieces follow each other.</summary>
+    public string Sequence { get; init; } = "";
+
+    /// <summary>What makes two figures of the next one, or of the last.</summary>
+    public string Twice { get; init; } = "";
+
+    /// <summary>What says the last piece again.</summary>
+    public string Again { get; init; } = "";
+
+    /// <summary>Words that stand for their first letters when one spells.</summary>
+    public string Alphabet { get; init; } = "";
+
+    /// <summary>What letters are called: <c>em:m</c>.</summary>
+    public string Names { get; init; } = "";
+
+    /// <summary>Words near which a code in small letters is meant as one.</summary>
+    public string Spelling { get; init; } = "";
+
+    /// <summary>What stands between a letter and a word that begins with it: "K as in kilo".</summary>
+    public string Stands { get; init; } = "";
+
+    /// <summary>Units of measure, money and time, and what a manual counts; a number before them is no code.</summary>
+    public string Units { get; init; } = "";
+
+    /// <summary>Words before a number that is no code.</summary>
+    public string Pages { get; init; } = "";
+
+    public string Months { get; init; } = "";
+
+    /// <summary>What numbers of ten thousand and more have in them, where they are one word.</summary>
+    public string BigNumber { get; init; } = "";
+
+    /// <summary>Whether figures have a plural that needn't show: "deux zéros".</summary>
+    public bool Plurals { get; init; }
+
+    /// <summary>Figures in letters of their own, where no spaces part the words: <c>いち:1</c>.</summary>
+    public string Spoken { get; init; } = "";
+}

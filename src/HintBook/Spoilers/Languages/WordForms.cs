@@ -1,0 +1,119 @@
+namespace HintBook.Spoilers.Languages;
+
+/// <summary>
+/// Further forms and spellings of the words of a name, in bare small letters: such as nobody would fold in every text. Rules of grammars and
+/// spelling lists from memory; those that make no word do no harm.
+/// </summary>
+internal static class WordForms
+{
+    private static readonly (string British, string American)[] Spellings =
+    [
+        ("our", "or"), ("tre", "ter"), ("bre", "ber"), ("ise", "ize"), ("lled", "led"), ("lling", "ling"), ("logue", "log"), ("ence", "ense"),
+        ("ould", "old"), ("ller", "ler"),
+    ];
+
+    private const int ShortestStem = 3;
+
+    /// <summary>British and American spellings, and what verbs and adjectives are made of: <c>sliding</c> of <c>slide</c>.</summary>
+    public static IEnumerable<string> English(string word, bool isModifier)
+    {
+        foreach (var (british, american) in Spellings)
+        {
+            if (word.Length > british.Length + 1 && word.EndsWith(british, StringComparison.Ordinal))
+                yield return word[..^british.Length] + american;
+            if (word.Length > american.Length + 2 && word.EndsWith(american, StringComparison.Ordinal))
+                yield return word[..^american.Length] + british;
+        }
+
+        if (!isModifier)
+            yield break;
+        var shortened = word[^1] == 'e' ? word[..^1] : word;
+        yield return shortened + "ing";
+        yield return shortened + "ed";
+        yield return shortened + shortened[^1] + "ing";
+        yield return shortened + shortened[^1] + "ed";
+        foreach (var ending in (string[])["ing", "ed", "less", "y"])
+        {
+            if (word.Length < ending.Length + ShortestStem || !word.EndsWith(ending, StringComparison.Ordinal))
+                continue;
+            var stem = word[..^ending.Length];
+            yield return stem;
+            yield return stem + "e";
+            if (stem[^1] == stem[^2])
+                yield return stem[..^1];
+        }
+    }
+
+    /// <summary>Masculine and feminine.</summary>
+    public static IEnumerable<string> French(string word, bool isModifier)
+    {
+        if (!isModifier)
+            yield break;
+        (string, string)[] endings =
+        [
+            ("if", "ive"), ("eux", "euse"), ("er", "ere"), ("el", "elle"), ("en", "enne"), ("on", "onne"), ("c", "che"), ("s", "sse"), ("et", "ette"),
+            ("eau", "elle"), ("", "e"),
+        ];
+        foreach (var participle in (string[])["ee", "e"])
+        {
+            if (word.Length > participle.Length + ShortestStem - 1 && word.EndsWith(participle, StringComparison.Ordinal))
+                yield return word[..^participle.Length] + "ure";
+        }
+
+        foreach (var (masculine, feminine) in endings)
+        {
+            if (word.EndsWith(masculine, StringComparison.Ordinal))
+                yield return word[..^masculine.Length] + feminine;
+            if (word.Length > feminine.Length + 1 && word.EndsWith(feminine, StringComparison.Ordinal))
+                yield return word[..^feminine.Length] + masculine;
+        }
+    }
+
+    /// <summary>Masculine and feminine, and small things.</summary>
+    public static IEnumerable<string> Spanish(string word, bool isModifier)
+    {
+        var stem = word[^1] is 'o' or 'a' or 'e' ? word[..^1] : word;
+        if (isModifier && stem.Length < word.Length)
+        {
+            yield return stem + "o";
+            yield return stem + "a";
+        }
+
+        if (isModifier && (word.EndsWith("ada", StringComparison.Ordinal) || word.EndsWith("ado", StringComparison.Ordinal)))
+        {
+            foreach (var ending in (string[])["ar", "a", "o", "an", "aria", "aron", "aba", "ase"])
+                yield return word[..^3] + ending;
+        }
+
+        foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita"])
+            yield return (stem.EndsWith('c') ? stem[..^1] + "qu" : stem.EndsWith('g') ? stem + "u" : stem) + small;
+    }
+
+    /// <summary>Small things.</summary>
+    public static IEnumerable<string> German(string word, bool isModifier)
+    {
+        if (isModifier)
+            yield break;
+        var stem = word[^1] == 'e' ? word[..^1] : word.EndsWith("en", StringComparison.Ordinal) ? word[..^2] : word;
+        yield return stem + "chen";
+        yield return stem + "lein";
+    }
+
+    /// <summary>What an adjective is made of, and the feminine; a thing of mine, yours and his.</summary>
+    public static IEnumerable<string> Arabic(string word, bool isModifier)
+    {
+        var stem = word.EndsWith('ه') || word.EndsWith('ة') ? word[..^1] : word;
+        if (isModifier)
+        {
+            yield return stem + "ي";
+            yield return stem + "ية";
+            yield return stem + "ة";
+            yield return stem;
+            yield break;
+        }
+
+        var bound = stem.Length < word.Length ? stem + "ت" : word;
+        foreach (var ending in (string[])["ا", "ه", "ها", "ك", "ي", "هم", "ان", "ين"])
+            yield return bound + ending;
+    }
+}

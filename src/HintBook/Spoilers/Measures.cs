@@ -1,0 +1,54 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>Whether figures are those of a measure, a date or a page.</summary>
+internal enum Measured
+{
+    /// <summary>Nothing says so.</summary>
+    No,
+
+    /// <summary>A unit, a month or a word such as "page" stands beside them.</summary>
+    Likely,
+
+    /// <summary>They are a fraction or part of a measure.</summary>
+    Surely,
+}
+
+/// <summary>Tells measures, prices, dates and pages, which are no codes, by what stands beside their figures.</summary>
+internal sealed class Measures(WordList words)
+{
+    private const int LongestShort = 5;
+    private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create("%°€$£¥″′×⅛¼⅜½⅝¾⅞");
+
+    /// <summary>What the words from one to another are.</summary>
+    public Measured Of(WordReader text, string source, int first, int last)
+    {
+        var isUnit = last + 1 < text.Words.Length && (text.Words[last + 1].Gap & ~(Gap.Space | Gap.Hyphen | Gap.Apart)) == Gap.None
+            && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Unit) != WordRole.None;
+        // "P. 28", but not "in this order: 28".
+        var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
+        var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None
+            && (!isBehindStop || text.Words[first - 1].Length < LongestShort)
+            && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None;
+        var isSigned = HasSign(source, text.Words[first].Start - 1, -1) || HasSign(source, text.Words[last].End, 1);
+        var isDecimal = first < last && IsDecimal(text, source, first, last);
+        var isZero = isDecimal && text.Bare(text.Words[first]) is "0";
+        if (!isUnit && !isPage && !isSigned)
+            return isZero ? Measured.Likely : Measured.No;
+        return isDecimal || first < last && (text.Words[last].Gap & Gap.Apart) != Gap.None ? Measured.Surely : Measured.Likely;
+    }
+
+    private static bool IsDecimal(WordReader text, string source, int first, int last) =>
+        last == first + 1
+        && text.Words[last].Start == text.Words[first].End + 1
+        && source[text.Words[first].End] is '.' or ','
+        && (text.Words[last].Length != 3 || text.Bare(text.Words[first]) is "0");
+
+    private static bool HasSign(string source, int at, int step)
+    {
+        if (at >= 0 && at < source.Length && source[at] is ' ' or '\u00A0' or '\u202F')
+            at += step;
+        return at >= 0 && at < source.Length && Signs.Contains(source[at]);
+    }
+}

@@ -1,0 +1,71 @@
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Names of languages without spaces whose noun and what describes it stand apart in a sentence: 硫黄を入れていた引き出し for 硫黄の引き出し. All of these
+/// are likely mentions only.
+/// </summary>
+internal sealed class NamesInRuns
+{
+    private const int MostLetters = 16;
+    private const int MostOfOne = 6;
+    private const int ShortestNoun = 1;
+    private const string Inflected = "いなたるてくうん";
+    private readonly Dictionary<char, List<(int Secret, string Noun, string Describing)>> nouns = [];
+
+    /// <summary>Adds a name, if it falls into two parts.</summary>
+    /// <param name="secret">Whose it is.</param>
+    /// <param name="name">As the author wrote it.</param>
+    /// <param name="tie">The letter that ties its parts.</param>
+    public void Add(int secret, string name, string tie)
+    {
+        var (cut, length) = tie.Length > 0 && name.LastIndexOf(tie, StringComparison.Ordinal) is > 0 and var tied ? (tied, tie.Length) : (InflectedAt(name), 0);
+        if (cut <= 0 || cut + length >= name.Length - ShortestNoun + 1)
+            return;
+        var (describing, noun) = (name[..cut], name[(cut + length)..]);
+        if (describing.Length > 1 && Inflected.Contains(describing[^1], StringComparison.Ordinal))
+            describing = describing[..^1];
+        if (!nouns.TryGetValue(noun[0], out var here))
+            nouns[noun[0]] = here = [];
+        here.Add((secret, noun, describing));
+    }
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(string source, List<Mention> found)
+    {
+        if (nouns.Count == 0)
+            return;
+        for (var i = 0; i < source.Length; i++)
+        {
+            if (!nouns.TryGetValue(source[i], out var here))
+                continue;
+            foreach (var (secret, noun, describing) in here)
+            {
+                if (!source.AsSpan(i).StartsWith(noun, StringComparison.Ordinal))
+                    continue;
+                var most = describing.Length > 1 ? MostLetters : MostOfOne;
+                var (from, to) = (Math.Max(0, i - most), Math.Min(source.Length, i + noun.Length + most));
+                var before = source.AsSpan(from, i - from);
+                var behind = source.AsSpan(i + noun.Length, to - i - noun.Length);
+                var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..]) ? from + left : -1;
+                if (at < 0 && behind.IndexOf(describing) is >= 0 and var right && IsOneSentence(behind[..right]))
+                    at = i + noun.Length + right;
+                if (at >= 0)
+                    found.Add(new(secret, Math.Min(i, at), Math.Max(i + noun.Length, at + describing.Length), Sureness.Likely));
+            }
+        }
+    }
+
+    // Behind the last inflected ending that a noun of Chinese letters follows: 焦げた|筒.
+    private static int InflectedAt(string name)
+    {
+        for (var i = name.Length - 1; i > 0; i--)
+        {
+            if (Inflected.Contains(name[i - 1], StringComparison.Ordinal) && name[i] is >= '\u3400' or (>= '\u30A0' and <= '\u30FF'))
+                return i;
+        }
+
+        return -1;
+    }
+
+    private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
+}

@@ -1,0 +1,94 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What stands around a word that could mean a thing or a code, or something else.</summary>
+internal sealed class Surroundings(WordList words)
+{
+    private const int MostWords = 14;
+    private const int MostSimile = 3;
+    private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
+    private const Gap Ending = Beginning | Gap.Comma;
+    private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
+
+    /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
+    public bool IsHandled(WordReader text, int first, int last) =>
+        Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
+
+    /// <summary>Whether the clause is about setting or spelling a code.</summary>
+    public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);
+
+    /// <summary>Whether something is only likened to it: <c>as light as a feather</c>.</summary>
+    public bool IsLikened(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - MostSimile && IsWithin(text, i + 1); i--)
+        {
+            if (words.Signs.IsSimile(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether it is what someone does: <c>feather your oars</c>.</summary>
+    public bool IsVerb(WordReader text, int first, int last) =>
+        last + 1 < text.Words.Length
+        && text.Words[last + 1].Gap == Gap.Space
+        && words.Language == English.Language
+        && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Determiner) != WordRole.None
+        && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
+
+    /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>
+    public bool IsAlone(WordReader text, int first, int last, string? source = null)
+    {
+        var isBracket = source is not null && text.Words[last].End + 1 < source.Length && source[text.Words[last].End + 1] == '(';
+        if (last + 1 < text.Words.Length && !isBracket && (text.Words[last + 1].Gap & Ending) == Gap.None)
+            return false;
+        for (var i = first; i >= 0; i--)
+        {
+            if (i == 0 || (text.Words[i].Gap & Beginning) != Gap.None)
+                return true;
+            if (!IsSmall(text.Words[i - 1]))
+                return false;
+        }
+
+        return true;
+    }
+
+    // A text that is nothing but the name is a title, and says nothing of a thing.
+    private bool IsAll(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length)
+            return false;
+        for (var i = 0; i < first; i++)
+        {
+            if (!IsSmall(text.Words[i]))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool IsSmall(in Word word) =>
+        (words.RoleOf(word.Id) & WordRole.Determiner) != WordRole.None || words.FigureOf(word.Id) is not null || word.Length == 1;
+
+    private bool Has(WordReader text, int first, int last, WordRole role)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - reach && IsWithin(text, i + 1); i--)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
+                return true;
+        }
+
+        for (var i = last + 1; i < text.Words.Length && i <= last + reach && IsWithin(text, i); i++)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
+                return true;
+        }
+
+        return false;
+    }
+
+    // No stop and no empty line before the word.
+    private static bool IsWithin(WordReader text, int at) => (text.Words[at].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None;
+}

@@ -1,0 +1,117 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What some words of a language stand for: places, letters, hours. By their numbers in the list of words; others have none.</summary>
+internal sealed class WordSigns
+{
+    /// <summary>The place of the last piece of a code.</summary>
+    public const int Last = 100;
+
+    /// <summary>The place before the one that was named last.</summary>
+    public const int Previous = -1;
+
+    private readonly Dictionary<int, int> places = [];
+    private readonly Dictionary<int, char> letters = [];
+    private readonly Dictionary<int, int> hours = [];
+    private readonly HashSet<int> twice = [];
+    private readonly HashSet<int> ends = [];
+    private readonly HashSet<int> standing = [];
+    private readonly HashSet<int> similes = [];
+    private readonly HashSet<int> tens = [];
+    private readonly HashSet<int> down = [];
+    private readonly HashSet<int> up = [];
+    private readonly HashSet<int> backwards = [];
+    private readonly HashSet<int> left = [];
+    private readonly HashSet<int> right = [];
+    private readonly HashSet<int> alphabet = [];
+    private readonly HashSet<int> pronouns = [];
+
+    public WordSigns()
+    {
+    }
+
+    /// <summary>Reads them from what is known of a language.</summary>
+    /// <param name="language">The language.</param>
+    /// <param name="add">Makes a word matter, and gives its number.</param>
+    public WordSigns(SearchLanguage language, Func<string, int> add)
+    {
+        var (pieces, clock) = (language.Pieces, language.Clock);
+        foreach (var (i, forms) in Split(pieces.Ordinals).Index())
+        {
+            foreach (var form in forms.Split('/'))
+                places.TryAdd(add(form), i + 1);
+        }
+
+        foreach (var word in Split(pieces.Last))
+            places.TryAdd(add(word), Last);
+        foreach (var word in Split(pieces.BeforeLast))
+            places.TryAdd(add(word), Last - 1);
+        foreach (var word in Split(pieces.Previous))
+            places.TryAdd(add(word), Previous);
+        foreach (var word in Split(pieces.Ends))
+            ends.Add(add(word));
+        foreach (var word in Split(pieces.Alphabet))
+            letters.TryAdd(add(word), word[0] < 0x80 ? word[0] : (char)BareLetters.Of(word[0]));
+        foreach (var name in Split(pieces.Names))
+            letters[add(name[..^2])] = name[^1];
+        foreach (var (i, hour) in Split(clock.Hours).Index())
+            hours.TryAdd(add(hour), i + 1);
+        foreach (var hour in Split(clock.First))
+            hours.TryAdd(add(hour), 1);
+        (twice, standing, similes) = (SetOf(pieces.Twice), SetOf(pieces.Stands), SetOf(language.Objects.Similes));
+        (tens, down, up) = (SetOf(clock.Ten), SetOf(clock.Down), SetOf(clock.Up));
+        pronouns = SetOf(language.Objects.Pronouns);
+        alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
+        (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
+
+        HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
+
+        static string[] Split(string list) => list.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+    }
+
+    /// <summary>1 for "first" and so on, <see cref="Last"/> for "last"; 0 for other words.</summary>
+    public int PlaceOf(int word) => places.GetValueOrDefault(word);
+
+    /// <summary>The letter that a word stands for when one spells, or NUL.</summary>
+    public char LetterOf(int word) => letters.GetValueOrDefault(word);
+
+    /// <summary>The hour that an ordinal says; 0 for other words.</summary>
+    public int HourOf(int word) => hours.GetValueOrDefault(word);
+
+    /// <summary>Whether what comes behind it is the end of a code: <c>finish with</c>.</summary>
+    public bool IsEnd(int word) => ends.Contains(word);
+
+    /// <summary>Whether it makes two of a figure.</summary>
+    public bool IsTwice(int word) => twice.Contains(word);
+
+    /// <summary>Whether it stands between a letter and a word that begins with it.</summary>
+    public bool IsStanding(int word) => standing.Contains(word);
+
+    /// <summary>Whether a thing behind it is only likened to something.</summary>
+    public bool IsSimile(int word) => similes.Contains(word);
+
+    /// <summary>Whether it is the second part of eleven and twelve o’clock.</summary>
+    public bool IsTen(int word) => tens.Contains(word);
+
+    /// <summary>Whether it says that a code is told from its end.</summary>
+    public bool IsBackwards(int word) => backwards.Contains(word);
+
+    /// <summary>Whether it speaks of a thing that was named before.</summary>
+    public bool IsPronoun(int word) => pronouns.Contains(word);
+
+    /// <summary>Whether it means the alphabet.</summary>
+    public bool IsAlphabet(int word) => alphabet.Contains(word);
+
+    /// <summary>Whether it is the word for left.</summary>
+    public bool IsLeft(int word) => left.Contains(word);
+
+    /// <summary>Whether it is the word for right.</summary>
+    public bool IsRight(int word) => right.Contains(word);
+
+    /// <summary>Whether a minute hand that points there says half past.</summary>
+    public bool IsDown(int word) => down.Contains(word);
+
+    /// <summary>Whether a minute hand that points there says the hour.</summary>
+    public bool IsUp(int word) => up.Contains(word);
+}

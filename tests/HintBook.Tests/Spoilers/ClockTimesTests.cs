@@ -1,0 +1,62 @@
+using HintBook.Spoilers;
+
+namespace HintBook.Tests.Spoilers;
+
+/// <summary>Times in every way that people say them. The sayings are common practice, no source.</summary>
+public class ClockTimesTests
+{
+    [Theory]
+    [InlineData("en", "10:45", "Set the hands to a quarter to eleven.")]
+    [InlineData("en", "10:45", "a quarter of eleven")]
+    [InlineData("en", "10:45", "fifteen minutes before eleven")]
+    [InlineData("en", "10:45", "ten forty-five")]
+    [InlineData("en", "10:45", "10h45")]
+    [InlineData("en", "10:45", "10.45 in the evening")]
+    [InlineData("en", "10:45", "22:45")]
+    [InlineData("en", "10:45", "Short hand just before the eleven, long hand on the nine.")]
+    [InlineData("en", "10:30", "half past ten")]
+    [InlineData("en", "10:30", "Half-past-ten it is.")]
+    [InlineData("en", "10:30", "half ten, as they say")]
+    [InlineData("en", "12:00", "at noon")]
+    [InlineData("en", "2215", "10:15 pm")]
+    [InlineData("en", "2215", "a quarter past ten in the evening")]
+    [InlineData("de", "10:45", "Viertel vor elf")]
+    [InlineData("de", "10:45", "dreiviertel elf")]
+    [InlineData("de", "10:45", "zehn Uhr fünfundvierzig")]
+    [InlineData("de", "10:30", "halb elf")]
+    [InlineData("de", "10:25", "fünf vor halb elf")]
+    [InlineData("de", "10:15", "viertel elf")]
+    [InlineData("fr", "10:45", "onze heures moins le quart")]
+    [InlineData("fr", "10:30", "dix heures et demie")]
+    [InlineData("fr", "10:45", "22 h 45")]
+    [InlineData("es", "10:45", "las once menos cuarto")]
+    [InlineData("es", "10:45", "un cuarto para las once")]
+    [InlineData("es", "10:30", "las diez y media")]
+    [InlineData("ja", "10:45", "十一時十五分前")]
+    [InlineData("ja", "10:30", "十時半")]
+    [InlineData("ar", "10:45", "الحادية عشرة إلا ربعا")]
+    [InlineData("ar", "10:30", "العاشرة والنصف")]
+    [InlineData("ar", "2:20", "الثانية والثلث")]
+    public void A_time_is_found_as_people_say_it(string language, string code, string text) => Assert.Equal(["clock"], In(language, code, text));
+
+    [Theory]
+    [InlineData("en", "10:45", "a quarter to ten")]
+    [InlineData("en", "10:30", "ten and a half hours")]
+    [InlineData("en", "10:30", "half of the ten")]
+    [InlineData("en", "1:55", "1.55 m tall")]
+    [InlineData("de", "10:30", "halb zehn")]
+    public void Another_time_or_a_length_of_time_is_none(string language, string code, string text) => Assert.Empty(In(language, code, text));
+
+    // A number of four figures may be set on anything.
+    [Theory]
+    [InlineData("10:45", Sureness.Sure)]
+    [InlineData("1045", Sureness.Likely)]
+    public void A_code_that_is_no_more_than_a_number_is_less_sure(string code, Sureness sureness)
+    {
+        var secrets = Hidden.Of(("clock", SecretKind.Answer, [code]));
+        Assert.Equal(sureness, Assert.Single(new Finder(secrets).In("a quarter to eleven")).Sureness);
+    }
+
+    private static string[] In(string language, string code, string text) =>
+        Hidden.In(text, Hidden.Of(("clock", SecretKind.Answer, [code])), language);
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using HintBook.Spoilers;
+
+namespace HintBook.Tests.Spoilers.Elsewhere;
+
+/// <summary>
+/// How the search does on sentences of people who haven't read it, by what is told and by language. The search was tuned on one half and never
+/// on the other.
+/// </summary>
+public class ElsewhereTests(ITestOutputHelper output)
+{
+    private static readonly string[] Classes = ["name", "everyday", "figures", "time", "letters"];
+
+    // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
+    private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
+    {
+        ["tuning"] = ([0.88, 0.92, 0.86, 0.95, 0.91], 0.9, 0.97, 0),
+        ["held-out"] = ([0, 0, 0, 0, 0], 0, 0, 1000),
+    };
+
+    [Theory]
+    [InlineData("tuning")]
+    [InlineData("held-out")]
+    public void Nearly_all_that_strangers_tell_is_found(string half)
+    {
+        var books = ElsewhereBook.AllIn(half);
+        if (books.IsEmpty)
+        {
+            output.WriteLine($"The half “{half}” isn't here.");
+            return;
+        }
+
+        var tallies = new Dictionary<(string Language, string Class), Tally>();
+        var errors = 0;
+        foreach (var book in books)
+            errors += Measure(book, tallies);
+
+        foreach (var language in tallies.Keys.Select(key => key.Language).Distinct().Order(StringComparer.Ordinal).Append("all"))
+        {
+            foreach (var kind in Classes.Append("all"))
+                output.WriteLine($"{half} {language} {kind,-8} {Sum(tallies, language, kind)}");
+        }
+
+        output.WriteLine($"{half}: {books.Sum(book => book.Sentences.Length)} sentences of {books.Length} books; errors on innocent lines: {errors}");
+        var floor = Floors[half];
+        var all = Sum(tallies, "all", "all");
+        foreach (var (i, kind) in Classes.Index())
+            Assert.True(Sum(tallies, "all", kind).Recall >= floor.Recall[i], $"{kind}: {Sum(tallies, "all", kind)}");
+        Assert.True(all.Recall >= floor.All && all.Precision >= floor.Precision, $"{all}");
+        Assert.True(errors <= floor.Errors, $"{errors} errors on innocent lines");
+    }
+
+    // Gives the number of errors on lines that tell nothing.
+    private int Measure(ElsewhereBook book, Dictionary<(string, string), Tally> tallies)
+    {
+        var finder = new Finder(book.Secrets, book.Language);
+        var errors = 0;
+        foreach (var (told, text) in book.Sentences)
+        {
+            var mentions = finder.In(text)
+                .GroupBy(mention => book.Secrets[mention.Secret].Id)
+                .ToDictionary(group => group.Key, group => group.Max(one => one.Sureness));
+            foreach (var id in told)
+                Count(id, mentions.ContainsKey(id) ? new(1, 0, 0) : new(0, 1, 0), "missed", text);
+            foreach (var (id, sureness) in mentions.Where(mention => !told.Contains(mention.Key)))
+            {
+                Count(id, new(0, 0, 1), sureness == Sureness.Sure ? "WRONGLY" : "wrongly", text);
+                errors += told.Length == 0 && sureness == Sureness.Sure ? 1 : 0;
+            }
+        }
+
+        return errors;
+
+        void Count(string id, Tally more, string what, string text)
+        {
+            var key = (book.Language, book.Classes.GetValueOrDefault(id, "?"));
+            tallies[key] = tallies.GetValueOrDefault(key).And(more);
+            if (more.Right == 0)
+                output.WriteLine($"{book.Name} {what} {key.Item2} {id}: {text.Replace('\n', '⏎')}");
+        }
+    }
+
+    private static Tally Sum(Dictionary<(string Language, string Class), Tally> tallies, string language, string kind) => tallies
+        .Where(tally => (language == "all" || tally.Key.Language == language) && (kind == "all" || tally.Key.Class == kind))
+        .Aggregate(default(Tally), (sum, one) => sum.And(one.Value));
+
+    private readonly record struct Tally(int Right, int Missed, int Wrong)
+    {
+        public double Recall => Right + Missed == 0 ? 1 : Right / (double)(Right + Missed);
+
+        public double Precision => Right + Wrong == 0 ? 1 : Right / (double)(Right + Wrong);
+
+        public Tally And(Tally other) => new(Right + other.Right, Missed + other.Missed, Wrong + other.Wrong);
+
+        public override string ToString() => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Right,4} right, {Missed,3} missed, {Wrong,3} wrong; recall {Recall:0.000}, precision {Precision:0.000}");
+    }
+}
