@@ -60,6 +60,9 @@ public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, 
 {
     /// <summary>The language of a name, which tells its forms; null for that of the texts.</summary>
     public string? Language { get; init; }
+
+    /// <summary>Whether only this form counts, and no plural: <c>SALTS</c> isn't told by "salt".</summary>
+    public bool IsExact { get; init; }
 }
 
 /// <summary>How a spelling is met.</summary>
@@ -73,8 +76,17 @@ public enum SpelledAs
     /// <summary>The same, but all in capitals.</summary>
     Capitals,
 
-    /// <summary>Figures and letters: as they are, with anything between them, and as number words.</summary>
+    /// <summary>Figures and letters: as they are, with anything between them, as number words, and one by one over several sentences.</summary>
     Symbols,
+
+    /// <summary>A code of letters as one word: in capitals, and in small letters where something is set, written or spelt.</summary>
+    Letters,
+
+    /// <summary>A clock's setting such as <c>10:45</c>, in whatever way people say times; both halves of the day are alike.</summary>
+    Time,
+
+    /// <summary>An everyday word, such as "key": a doubt where it stands as an object, nothing in idioms and similes.</summary>
+    Thing,
 }
 
 /// <summary>A page that may say more than what anyone may know.</summary>

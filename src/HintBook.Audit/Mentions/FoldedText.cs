@@ -23,8 +23,14 @@ internal enum Parting : byte
     /// <summary>A comma: a name doesn't go on behind it, though a code does.</summary>
     Comma,
 
+    /// <summary>A colon.</summary>
+    Colon,
+
     /// <summary>The end of a sentence or of a clause.</summary>
     Stop,
+
+    /// <summary>The end of a list's item or of a cell: codes may go on behind it, a name doesn't.</summary>
+    Item,
 
     /// <summary>An empty line: nothing goes on behind it.</summary>
     Paragraph,
@@ -48,6 +54,9 @@ internal sealed class FoldedText(AuditLanguage language)
     private readonly List<FoldedWord> words = [];
     private char[] letters = new char[512];
     private int used;
+
+    /// <summary>Stands between the items of a list and the cells of a table.</summary>
+    public const char BetweenItems = '\u2028';
 
     /// <summary>The words of the text that was read last.</summary>
     public ReadOnlySpan<FoldedWord> Words => CollectionsMarshal.AsSpan(words);
@@ -82,8 +91,8 @@ internal sealed class FoldedText(AuditLanguage language)
             var kind = KindAt(text, at, out var width);
             if (kind is Kind.Letter or Kind.Alone)
             {
-                at = ReadWord(text, at, parting, alone: kind == Kind.Alone);
-                (parting, lines) = (Parting.Nothing, 0);
+                at = ReadWord(text, at, parting, alone: kind == Kind.Alone, hasHumps: !isProse);
+                (parting, lines) = (IsHump(text, at) && !isProse ? Parting.Hyphen : Parting.Nothing, 0);
                 continue;
             }
 
@@ -96,7 +105,9 @@ internal sealed class FoldedText(AuditLanguage language)
                 Kind.Line when ++lines > 1 => Parting.Paragraph,
                 Kind.Line when parting == Parting.Hyphen => Parting.Hyphen,
                 Kind.Comma when isProse => Parting.Comma,
+                Kind.Colon when isProse => Parting.Colon,
                 Kind.Stop when isProse => Parting.Stop,
+                Kind.Item => Parting.Item,
                 _ => Parting.Space,
             };
             if (found > parting)
@@ -104,11 +115,13 @@ internal sealed class FoldedText(AuditLanguage language)
         }
     }
 
-    private int ReadWord(string text, int start, Parting parting, bool alone)
+    private int ReadWord(string text, int start, Parting parting, bool alone, bool hasHumps)
     {
         var (at, end, from) = (start, start, used);
         while (at < text.Length)
         {
+            if (hasHumps && at > start && IsHump(text, at))
+                break;
             var kind = KindAt(text, at, out var width);
             if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
             {
@@ -138,9 +151,34 @@ internal sealed class FoldedText(AuditLanguage language)
             at += width;
         }
 
-        words.Add(new(start, end, from, used - from, parting));
+        Add(start, end, from, parting);
         return at;
     }
+
+    // A German number beyond a thousand is written as one word: "siebentausenddreizehn" is read as three.
+    private void Add(int start, int end, int from, Parting parting)
+    {
+        var word = letters.AsSpan(from, used - from);
+        var middle = language.GluedThousand;
+        var at = middle.Length > 0 && word.Length > middle.Length ? word.IndexOf(middle) : -1;
+        if (at < 0)
+        {
+            words.Add(new(start, end, from, used - from, parting));
+            return;
+        }
+
+        var behind = at + middle.Length;
+        if (at > 0)
+            words.Add(new(start, end, from, at, parting));
+        words.Add(new(start, end, from + at, middle.Length, at > 0 ? Parting.Nothing : parting));
+        if (behind < word.Length)
+            words.Add(new(start, end, from + behind, word.Length - behind, Parting.Nothing));
+    }
+
+    // "mothMedal": a small letter, then a capital and a small one.
+    private static bool IsHump(string text, int at) =>
+        at > 1 && at + 1 < text.Length && char.IsAsciiLetterLower(text[at - 1]) && char.IsAsciiLetter(text[at - 2])
+        && char.IsAsciiLetterUpper(text[at]) && char.IsAsciiLetterLower(text[at + 1]);
 
     private bool IsElided(ReadOnlySpan<char> word)
     {
@@ -196,7 +234,9 @@ internal sealed class FoldedText(AuditLanguage language)
         {
             0x2019 or 0x02BC or 0xFF07 => Kind.Apostrophe,
             0x2014 or 0x2015 or 0x3001 or 0xFF0C => Kind.Comma,
-            0x2026 or 0x3002 or 0x2029 => Kind.Stop,
+            0x060C or 0xFF64 => Kind.Comma,
+            0x2026 or 0x3002 or 0x2029 or 0x061B or 0x061F => Kind.Stop,
+            BetweenItems => Kind.Item,
             0x2212 => Kind.Hyphen,
             // The tatweel only stretches an Arabic word.
             0x0640 => Kind.Unheard,
@@ -226,7 +266,8 @@ internal sealed class FoldedText(AuditLanguage language)
         '\n' => Kind.Line,
         '\'' => Kind.Apostrophe,
         ',' => Kind.Comma,
-        '.' or ';' or ':' or '!' or '?' or '|' or '=' => Kind.Stop,
+        ':' => Kind.Colon,
+        '.' or ';' or '!' or '?' or '|' or '=' => Kind.Stop,
         _ => Kind.Space,
     })];
 
@@ -240,6 +281,8 @@ internal sealed class FoldedText(AuditLanguage language)
         Hyphen,
         Line,
         Comma,
+        Colon,
         Stop,
+        Item,
     }
 }

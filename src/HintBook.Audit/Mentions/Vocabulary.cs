@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using HintBook.Audit.Mentions.Languages;
+using HintBook.Audit.Mentions.Signs;
 
 namespace HintBook.Audit.Mentions;
 
@@ -9,21 +10,34 @@ internal sealed class Vocabulary
 {
     private readonly WordNumbers numbers;
     private readonly NameTree names;
+    private readonly TurnedNames turned;
     private readonly CodeTable codes = new();
+    private readonly TimeTable times = new();
+    private readonly SignTree signs;
 
     public Vocabulary(ImmutableArray<AuditSecret> secrets, AuditLanguage language)
     {
         numbers = new(language);
-        names = new(numbers);
+        turned = new(language);
+        signs = new(language);
+        names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
             .. from secret in secrets.Index()
                from spelling in secret.Item.Spellings
-               where !(spelling.As == SpelledAs.Symbols ? codes.Add(secret.Index, spelling) : names.Add(secret.Index, spelling))
+               where !Add(secret.Index, spelling, secret.Item.Covers)
                select spelling.Text,
         ];
+        turned.Freeze();
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
+
+    private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
+    {
+        SpelledAs.Symbols => codes.Add(secret, spelling),
+        SpelledAs.Time => times.Add(secret, spelling),
+        _ => names.Add(secret, spelling, canTurn: isName),
+    };
 
     /// <summary>Whether no text can have any of them.</summary>
     public bool IsEmpty { get; }
@@ -39,6 +53,10 @@ internal sealed class Vocabulary
     {
         private readonly FoldedText text = new(all.numbers.Language);
         private readonly CodeRow row = new(all.codes, all.numbers);
+        private readonly TurnedSearch turned = new(all.turned, all.numbers);
+        private readonly SignReader signs = new(all.numbers, all.signs);
+        private readonly Times times = new(all.times, all.numbers.Language.IsHourFirst);
+        private readonly PiecewiseCodes pieces = new(all.codes);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -55,8 +73,31 @@ internal sealed class Vocabulary
                 ids.Add(all.numbers.Of(text.Of(word)));
             var numbered = CollectionsMarshal.AsSpan(ids);
             all.names.In(text, numbered, source, found);
-            row.In(text, numbered, found);
+            row.In(text, numbered, source, found);
+            turned.In(text, found);
+            if (MayTellByPieces(numbered))
+            {
+                signs.Read(text, numbered, source);
+                times.In(text, signs.Tokens, source, found);
+                pieces.In(text, signs.Tokens, found);
+            }
+
             return found;
+        }
+
+        // Numbers, lone letters, or words that stand for them.
+        private bool MayTellByPieces(ReadOnlySpan<int> numbered)
+        {
+            if (all.codes.Longest == 0 && all.times.IsEmpty)
+                return false;
+            for (var at = 0; at < numbered.Length; at++)
+            {
+                var word = text.Of(text.Words[at]);
+                if (word.Length == 1 || char.IsAsciiDigit(word[0]) || all.numbers.IsSaidInNumbers(numbered[at]) || all.signs.Counts(word))
+                    return true;
+            }
+
+            return false;
         }
     }
 }
