@@ -7,19 +7,26 @@ namespace HintBook.Audit.Mentions;
 internal static class ArabicRoot
 {
     private const string Vowels = "اوي";
-    private static readonly string[] Joined = ["وال", "فال", "بال", "كال", "لل", "ال", "و", "ف", "ب", "ك", "ل"];
+    private static readonly string[] Articles = ["وال", "فال", "بال", "كال", "ولل", "لل", "ال"];
     private static readonly string[] Forms = ["است", "ان", "م", "ت", "ي", "ن", "ا"];
     private static readonly string[] Endings = ["اتها", "اته", "ات", "ان", "ين", "ون", "يه", "ها", "هم", "تان", "تين", "ه", "ت", "ي", "ا"];
 
     /// <summary>The consonants of a word of bare letters.</summary>
     public static string Of(ReadOnlySpan<char> word)
     {
-        word = Without(word, Joined, 3, atEnd: false);
+        word = Without(word, Articles, 3, atEnd: false);
         word = Without(word, Endings, 3, atEnd: true);
-        var all = Consonants(word);
-        var short_ = Consonants(Without(word, Forms, 3, atEnd: false));
-        return short_.Length >= 3 ? short_ : all.Length >= 2 ? all : word.ToString();
+        var bare = Without(word, Forms, 3, atEnd: false);
+        if (Consonants(bare, Vowels) is { Length: >= 3 } root)
+            return root;
+        if (Consonants(word, Vowels) is { Length: >= 3 } whole)
+            return whole;
+        // A weak root: one of its letters is a long vowel.
+        return Consonants(Without(word, Forms, 2, atEnd: false), "ا") is { Length: >= 2 } weak ? weak : word.ToString();
     }
+
+    /// <summary>The same without a conjunction or a preposition of one letter; null if the word begins with none.</summary>
+    public static string? WithoutFirst(ReadOnlySpan<char> word) => word.Length > 3 && word[0] is 'و' or 'ف' or 'ب' or 'ك' or 'ل' ? Of(word[1..]) : null;
 
     private static ReadOnlySpan<char> Without(ReadOnlySpan<char> word, string[] parts, int shortest, bool atEnd)
     {
@@ -34,13 +41,13 @@ internal static class ArabicRoot
         return word;
     }
 
-    private static string Consonants(ReadOnlySpan<char> word)
+    private static string Consonants(ReadOnlySpan<char> word, string vowels)
     {
         Span<char> letters = stackalloc char[word.Length];
         var length = 0;
         foreach (var letter in word)
         {
-            if (!Vowels.Contains(letter, StringComparison.Ordinal))
+            if (!vowels.Contains(letter, StringComparison.Ordinal))
                 letters[length++] = letter;
         }
 

@@ -64,6 +64,21 @@ internal sealed class FoldedText(AuditLanguage language)
     /// <summary>The bare letters of a word.</summary>
     public ReadOnlySpan<char> Of(in FoldedWord word) => letters.AsSpan(word.From, word.Length);
 
+    /// <summary>Whether the words from one on spell some letters without a gap.</summary>
+    public bool Says(int from, string said)
+    {
+        var at = 0;
+        for (var i = from; i < words.Count && at < said.Length; i++)
+        {
+            var word = Of(words[i]);
+            if ((i > from && words[i].Parting > Parting.Nothing) || !said.AsSpan(at).StartsWith(word))
+                return false;
+            at += word.Length;
+        }
+
+        return at == said.Length;
+    }
+
     /// <summary>The words of a list parted by spaces, each as its bare letters.</summary>
     public static IEnumerable<string> BareWords(string list)
     {
@@ -255,7 +270,7 @@ internal sealed class FoldedText(AuditLanguage language)
     }
 
     // Thai, Lao, Khmer, Burmese, Chinese and Japanese are written without spaces: every letter counts as a word.
-    private static bool IsWrittenWithoutSpaces(int letter) => letter is (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
+    private static bool IsWrittenWithoutSpaces(int letter) => letter is 0x3007 or (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
         or (>= 0x1780 and <= 0x17FF) or (>= 0x2E80 and <= 0x2FDF) or (>= 0x3040 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF)
         or (>= 0xF900 and <= 0xFAFF) or (>= 0x20000 and <= 0x3FFFF);
 

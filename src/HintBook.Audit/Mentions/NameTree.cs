@@ -38,6 +38,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As, noun, spelling.Text);
         if (spelling.IsExact || spelling.As == SpelledAs.Letters)
             language = language with { Forms = static (word, _) => [word] };
+        if (spelling.As == SpelledAs.Thing)
+            language = language with { Forms = WithDiminutives(language) };
         Insert(words, ending, language);
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
@@ -48,10 +50,17 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         return true;
     }
 
+    private static Func<string, bool, IEnumerable<string>> WithDiminutives(AuditLanguage language) => (word, isAlone) =>
+        language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
+
     private void Turn(int secret, List<string> words, AuditLanguage language)
     {
         if (language.IsUnspaced)
+        {
+            turned.AddStretches(secret, UnspacedParts.Of(string.Concat(words)));
             return;
+        }
+
         string[] telling = [.. words.Where(word => (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
         var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
             || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));

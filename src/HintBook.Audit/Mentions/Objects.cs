@@ -77,9 +77,10 @@ internal sealed class Objects
         {
             if (i == first)
                 start = around.Length;
-            around.Append(text.Of(text.Words[i])).Append(numbers.Language.IsUnspaced ? "" : " ");
+            around.Append(text.Of(text.Words[i]));
             if (i == last)
                 end = around.Length;
+            around.Append(numbers.Language.IsUnspaced ? "" : " ");
         }
 
         var said = around.ToString();
@@ -116,12 +117,12 @@ internal sealed class Objects
     // "a mirror image": a word follows that is neither one of grammar nor looks like a verb.
     private bool IsFirstOfTwo(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
     {
-        if (last + 1 >= ids.Length || text.Words[last + 1].Parting != Parting.Space || numbers.UseOf(ids[last + 1]) != WordUse.Plain)
+        if (last + 1 >= ids.Length || text.Words[last + 1].Start != text.Words[last].End + 1 || text.Words[last + 1].Parting != Parting.Space || numbers.UseOf(ids[last + 1]) != WordUse.Plain)
             return false;
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
         return !IsPlural(word) && !char.IsAsciiDigit(next[0])
-            && !(next.EndsWith("s") || next.EndsWith("ed") || next.EndsWith("en") || next.EndsWith("ing") || next.EndsWith("ly") || next.EndsWith("ward"));
+            && !((next.EndsWith("s") && !next.EndsWith("ss")) || next.EndsWith("ed") || next.EndsWith("en") || next.EndsWith("ing") || next.EndsWith("ly") || next.EndsWith("ward"));
     }
 
     private static bool IsPlural(ReadOnlySpan<char> word) => word.Length > 3 && word[^1] == 's' && word[^2] != 's';

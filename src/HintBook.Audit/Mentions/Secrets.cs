@@ -63,13 +63,13 @@ internal sealed class Secrets
         /// <summary>The secrets that may not be told there, each once.</summary>
         public IEnumerable<AuditFault> Hear(ReaderText saying)
         {
-            var mentions = search.In(saying.Text, saying.Manner == Manner.Prose);
+            var mentions = search.In(saying.Text, saying.Manner);
             if (mentions.Count == 0)
                 return [];
             Dictionary<int, AuditFault>? told = null;
             foreach (var met in mentions)
             {
-                if (saying.Scope.Has(met.Secret) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
+                if (saying.Scope.Has(met.Secret) || (saying.Manner == Manner.Items && !met.IsCode) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
                     continue;
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))

@@ -48,7 +48,7 @@ internal sealed class SpokenNumbers
             if (!bare.TryGetValue(written, out var word))
             {
                 var letters = FoldedText.BareWords(written).First();
-                bare[written] = word = add(letters, language.AndBefore.Length == 0 ? [letters] : [letters, language.AndBefore + letters]);
+                bare[written] = word = add(letters, [letters, .. language.BeforeNumbers.Select(before => before + letters)]);
                 words.Add(word);
             }
 

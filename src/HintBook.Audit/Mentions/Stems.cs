@@ -26,6 +26,10 @@ internal sealed class Stems
         lookup = families.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
+    /// <summary>What a word may have in common with its family if its first letter is only written as one with it; null if it can't be.</summary>
+    /// <param name="word">Small bare letters.</param>
+    public string? WithoutFirst(ReadOnlySpan<char> word) => kinship.HasRoots ? ArabicRoot.WithoutFirst(word) : null;
+
     /// <summary>What the words of a family have in common.</summary>
     /// <param name="word">Small bare letters.</param>
     public string Of(ReadOnlySpan<char> word)
@@ -39,14 +43,14 @@ internal sealed class Stems
             stem = Short(head);
         foreach (var beginning in beginnings)
         {
-            if (stem.Length - beginning.Length > ShortestStem && stem.StartsWith(beginning))
+            if (stem.Length - beginning.Length >= ShortestStem && stem.StartsWith(beginning))
             {
                 stem = stem[beginning.Length..];
                 break;
             }
         }
 
-        return Single(stem);
+        return Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
     }
 
     // Two endings at the most: "sign-all-ing" keeps its stem.
@@ -69,7 +73,7 @@ internal sealed class Stems
             word = word[..^cut];
         }
 
-        return word.Length > ShortestStem && word[^1] is 'e' or 'y' or 'i' ? word[..^1] : word;
+        return word;
     }
 
     // "traveller" and "traveler", "colour" and "color", "sulphur" and "sulfur" are written alike.

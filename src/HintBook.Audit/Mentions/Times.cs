@@ -122,12 +122,12 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
         if (hasHour)
             at++;
         var (isTo, isJoined) = (false, hasHour);
-        if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || tokens[at].Is(Sign.Past)) && !tokens[at].Is(Sign.Fraction))
+        if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || hasHour) && !tokens[at].Is(Sign.Fraction))
             (isTo, isJoined, at) = (true, true, at + 1);
         else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar) && (isHourFirst || hasHour) && IsAnd(tokens[at]))
             (isJoined, at) = (true, at + 1);
         Skip(tokens, ref at, Sign.Article);
-        if (at >= tokens.Length || text.Words[tokens[at].First].Parting > Parting.Space)
+        if (at >= tokens.Length || (tokens[at].First > tokens[i].First && text.Words[tokens[at].First].Parting > Parting.Space))
             return hasHour ? Of(tokens[i].Value, 0, i + 1) : null;
         if (tokens[at].Is(Sign.Length) || (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Length)))
             return null;
@@ -223,7 +223,7 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
             for (var at = i + 1; at < Math.Min(tokens.Length, i + 1 + (2 * LongestSearch)) && !tokens[at].Is(other); at++)
             {
                 isBefore |= tokens[at].Is(Sign.Before);
-                if (tokens[at].Is(Sign.Number) && tokens[at].Value is >= 0 and <= 60 && !tokens[at].Is(Sign.Unsure | Sign.Long | Sign.Short) || IsOneOnTheDial(tokens, at))
+                if (tokens[at].Is(Sign.Number | Sign.Roman) && tokens[at].Value is >= 0 and <= 60 && !tokens[at].Is(Sign.Unsure | Sign.Long | Sign.Short) || IsOneOnTheDial(tokens, at))
                     return (at, tokens[at].Value, isBefore || (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Before) && IsBehind(tokens, at)));
             }
         }

@@ -17,6 +17,7 @@ internal sealed class TurnedNames
     private readonly Dictionary<string, List<PartHit>> hits = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]> kept = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]>.AlternateLookup<ReadOnlySpan<char>> keptBySpan;
+    private readonly Dictionary<char, string[]> stretches = [];
     private readonly List<Turned> names = [];
     private List<int>[] byPart = [];
 
@@ -44,6 +45,20 @@ internal sealed class TurnedNames
             names.Add(new(secret, all, isNegative));
     }
 
+    /// <summary>Adds a name of a language without spaces, as stretches of bare letters.</summary>
+    public void AddStretches(int secret, IReadOnlyList<string> all)
+    {
+        foreach (var stretch in all)
+        {
+            if (parts.TryAdd(stretch, parts.Count))
+                stretches[stretch[0]] = [.. stretches.GetValueOrDefault(stretch[0], []), stretch];
+        }
+
+        int[] own = [.. all.Select(stretch => parts[stretch])];
+        if (own.Distinct().Count() == own.Length && own.Length > 1)
+            names.Add(new(secret, own, IsNegative: false));
+    }
+
     /// <summary>Orders the names for searching; called once behind the last of them.</summary>
     public void Freeze()
     {
@@ -61,8 +76,18 @@ internal sealed class TurnedNames
     /// <summary>A name.</summary>
     public Turned this[int name] => names[name];
 
-    /// <summary>What a word of small bare letters may stand for.</summary>
-    public PartHit[] HitsOf(ReadOnlySpan<char> word)
+    /// <summary>What the words that begin at a place may stand for.</summary>
+    public PartHit[] HitsAt(FoldedText text, int at)
+    {
+        var word = text.Of(text.Words[at]);
+        if (!language.IsUnspaced)
+            return HitsOf(word);
+        return stretches.TryGetValue(word[0], out var all)
+            ? [.. all.Where(stretch => text.Says(at, stretch)).Select(stretch => new PartHit(parts[stretch], 0, IsFirst: false))]
+            : [];
+    }
+
+    private PartHit[] HitsOf(ReadOnlySpan<char> word)
     {
         if (keptBySpan.TryGetValue(word, out var known))
             return known;
@@ -77,6 +102,8 @@ internal sealed class TurnedNames
         if (word.Length < (language.Kinship.HasRoots || language.Code.Length == 0 ? 2 : ShortestHalf))
             return hits.TryGetValue(word.ToString(), out var same) ? [.. same] : [];
         if (hits.TryGetValue(stems.Of(word), out var found))
+            return [.. found];
+        if (stems.WithoutFirst(word) is { } rest && hits.TryGetValue(rest, out found))
             return [.. found];
         return InCompound(word);
     }

@@ -35,7 +35,7 @@ internal sealed class TurnedSearch
         halves.Clear();
         for (var at = 0; at < text.Words.Length; at++)
         {
-            foreach (var hit in names.HitsOf(text.Of(text.Words[at])))
+            foreach (var hit in names.HitsAt(text, at))
             {
                 if (hit.Cut == 0)
                     wholes.Add((hit.Part, at));
@@ -167,7 +167,7 @@ internal sealed class TurnedSearch
             return strongest < Parting.Comma || (strongest < Parting.Stop && !inOrder);
         if (stops > 0 && anaphora.Count > 0 && !GoesBack(text, from, lastStop, to))
             return false;
-        return stops > 0 || !AreOnlyCoordinated(text, from, to);
+        return stops > 0 || !AreOnlyCoordinated(text, from, to) || (to + 1 < text.Words.Length && anaphoraBySpan.Contains(text.Of(text.Words[to + 1])));
     }
 
     // "The oil stood on no shelf. It lived in a drawer."

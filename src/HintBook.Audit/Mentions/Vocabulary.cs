@@ -64,36 +64,39 @@ internal sealed class Vocabulary
         public FoldedText Text => text;
 
         /// <summary>Every mention in a text; valid until the next one.</summary>
-        public IReadOnlyList<FoundSecret> In(string source, bool isProse)
+        public IReadOnlyList<FoundSecret> In(string source, Manner manner)
         {
             found.Clear();
-            text.Read(source, isProse);
+            text.Read(source, isProse: manner is Manner.Prose or Manner.Items);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
             var numbered = CollectionsMarshal.AsSpan(ids);
-            all.names.In(text, numbered, source, found);
+            if (manner != Manner.Items)
+                all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
-            turned.In(text, found);
-            if (MayTellByPieces(numbered))
+            if (manner == Manner.Prose)
+                turned.In(text, found);
+            if (MayTellByPieces(numbered, source))
             {
                 signs.Read(text, numbered, source);
                 times.In(text, signs.Tokens, source, found);
-                pieces.In(text, signs.Tokens, found);
+                pieces.In(text, signs.Tokens, source, found);
             }
 
             return found;
         }
 
         // Numbers, lone letters, or words that stand for them.
-        private bool MayTellByPieces(ReadOnlySpan<int> numbered)
+        private bool MayTellByPieces(ReadOnlySpan<int> numbered, string source)
         {
             if (all.codes.Longest == 0 && all.times.IsEmpty)
                 return false;
             for (var at = 0; at < numbered.Length; at++)
             {
                 var word = text.Of(text.Words[at]);
-                if (word.Length == 1 || char.IsAsciiDigit(word[0]) || all.numbers.IsSaidInNumbers(numbered[at]) || all.signs.Counts(word))
+                if (word.Length == 1 || char.IsAsciiDigit(word[0]) || all.numbers.IsSaidInNumbers(numbered[at]) || all.signs.Counts(word)
+                    || RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End))
                     return true;
             }
 

@@ -29,10 +29,14 @@ internal sealed class WordCodes(WordNumbers numbers)
         var word = text.Words[at];
         return text.Words.Length <= 2
             || IsNoWord(text.Of(word))
+            || IsSmallAtStart(source, at == 0, word.Start)
             || IsQuoted(source, word.Start, word.End)
             || IsCapitalWithin(text, source, at)
             || IsNearSetting(text, at);
     }
+
+    // Sentences begin with a capital: "harbor, without the u" is no sentence about a harbor.
+    private static bool IsSmallAtStart(string source, bool isFirst, int start) => isFirst && char.IsLower(source[start]);
 
     private static bool IsQuoted(string source, int start, int end) =>
         start > 0 && end < source.Length

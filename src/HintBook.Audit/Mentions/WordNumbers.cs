@@ -41,8 +41,12 @@ internal sealed class WordNumbers
         foreach (var same in language.Same)
         {
             var words = FoldedText.BareWords(same).ToArray();
-            foreach (var word in words[1..])
+            foreach (var word in words)
+            {
                 numbers[word] = Number(words[0]);
+                foreach (var before in language.BeforeNumbers)
+                    numbers[FoldedText.BareWords(before + word).First()] = Number(words[0]);
+            }
         }
 
         Spoken = new(language, Add);

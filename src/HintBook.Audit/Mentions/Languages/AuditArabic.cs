@@ -35,7 +35,7 @@ internal static class AuditArabic
         Thousand = "ألف",
         Grammar =
             "هو هي هم كان كانت يكون ليس لا لم لن قد إن أن إذا لو كما حيث حتى كل كلها هنا هناك الآن أو لكن بل بين منذ عند لدى أيضا فقط مرة يفتح ينفتح تجد ستجد",
-        AndBefore = "و",
+        BeforeNumbers = ["و", "ال", "وال", "بال", "لل", "ب"],
     };
 
     private static IEnumerable<string> Forms(string word)

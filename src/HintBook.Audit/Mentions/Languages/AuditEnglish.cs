@@ -24,7 +24,7 @@ internal static class AuditEnglish
         Negations = "no not without never isn’t aren’t wasn’t don’t",
         Likenesses = "like as than",
         Setting = "spell spells spelling spelt spelled word words letter letters say says said write writes written writing type enter set sets setting read reads reading ring rings dial "
-            + "dials password answer code solution form forms forming block blocks name case capitals key punch buoy plate label shout shouts lock wheel wheels drum give gives input put",
+            + "dials password answer code solution forming capitals punch shout shouts lock wheel wheels drum drums",
         HasVerbsAlike = true,
         Times = TimesIn.English,
         Codes = CodesIn.English,

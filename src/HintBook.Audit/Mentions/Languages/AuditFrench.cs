@@ -16,6 +16,7 @@ internal static class AuditFrench
         Same = ["de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
         Forms = static (word, _) => Forms(word),
         Numbers = Numbers,
+        Diminutives = ["ette", "ettes"],
         Kinship = Kinship.French,
         Coordinators = "et ou ni",
         Anaphora = "il elle ils elles le la les l en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",

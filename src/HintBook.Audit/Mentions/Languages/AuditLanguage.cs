@@ -57,6 +57,9 @@ internal sealed record AuditLanguage
     /// <summary>How words of one family are known.</summary>
     public Kinship Kinship { get; init; } = Kinship.None;
 
+    /// <summary>Endings that make a thing small.</summary>
+    public string[] Diminutives { get; init; } = [];
+
     /// <summary>Words of coordination: "hive and tool" is no hive tool.</summary>
     public string Coordinators { get; init; } = "";
 
@@ -81,8 +84,8 @@ internal sealed record AuditLanguage
     /// <summary>Words of grammar besides those above: nothing that a number counts, nothing that makes a compound.</summary>
     public string Grammar { get; init; } = "";
 
-    /// <summary>The "and" that is written as one with the number word behind it.</summary>
-    public string AndBefore { get; init; } = "";
+    /// <summary>What is written as one with a number word: "and", the article.</summary>
+    public string[] BeforeNumbers { get; init; } = [];
 
     /// <summary>Words that lose their vowel before an apostrophe.</summary>
     public string[] Elided { get; init; } = [];

@@ -28,6 +28,7 @@ internal static class AuditSpanish
         ],
         Forms = static (word, _) => word.Length < 3 ? [word] : Singulars(word).Prepend(word).SelectMany(one => (string[])[one, .. Plurals(one)]).Distinct(),
         Numbers = Numbers,
+        Diminutives = ["ita", "ito", "itas", "itos", "cita", "cito", "ecita", "ecito"],
         Kinship = Kinship.Spanish,
         Coordinators = "y e o u ni",
         Anaphora = "él ella ello lo la los las le les ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",

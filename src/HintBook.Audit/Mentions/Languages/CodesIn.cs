@@ -9,19 +9,23 @@ internal static class CodesIn
 {
     public static ImmutableArray<Meaning> English { get; } =
     [
-        .. Ordinals("first, second, third, fourth, fifth, sixth, seventh, eighth, ninth, tenth"),
+        .. Ordinals(
+            "first, second, third, fourth, fifth, sixth, seventh, eighth, ninth, tenth, eleventh, twelfth, thirteenth, fourteenth, fifteenth, sixteenth, "
+            + "seventeenth, eighteenth, nineteenth, twentieth, twenty-first, twenty-second, twenty-third, twenty-fourth, twenty-fifth, twenty-sixth"),
         .. Figures("zeros, ones, twos, threes, fours, fives, sixes, sevens, eights, nines"),
         .. Figures("zeroes"),
         .. Figures("noughts"),
         new(Sign.Ordinal, "start with, starts with, starting with, begin with, begins with, beginning with, leftmost, opens with, leads, begin, start", 1),
-        new(Sign.Last, "last, final, finally, rightmost, end with, ends with, ending with, finish with, finishes with, finish on, end on, finishing with, rear"),
+        new(Sign.Last, "last, lastly, final, finally, rightmost, end with, ends with, ending with, finish with, finishes with, finish on, end on, finishing with, rear"),
         new(Sign.Next, "next, then, after that, followed by, afterwards"),
-        new(Sign.Previous, "the one before, before it, before that, just before it, preceding, previous"),
-        new(Sign.Left, "on its left, to its left, left of it, the one on the left, to the left of it, on the left of it"),
-        new(Sign.Right, "on its right, to its right, right of it, the one on the right, to the right of it, on the right of it"),
+        new(Sign.Previous, "the one before, before it, before that, before those, just before it, preceding, previous"),
+        new(Sign.Between, "in between, in the middle, between them"),
+        new(Sign.Left, "on its left, to its left, left of it, the one on its left, the one to its left, the one on the left, to the left of it, on the left of it"),
+        new(Sign.Right, "on its right, to its right, right of it, the one on its right, the one to its right, the one on the right, to the right of it, on the right of it"),
         new(Sign.Backwards, "right to left, from the right, backwards, backward, back to front, in reverse, reversed, from the end"),
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
+        new(Sign.Number, "empty place, blank, gap, nothing", 0, "0"),
         new(Sign.Code,
             "wheel, wheels, dial, dials, digit, digits, figure, figures, number, numbers, code, combination, ring, rings, lock, slider, sliders, set, turn, "
             + "enter, spell, spells, spelling, letter, letters, symbol, symbols, knob, knobs, punch, press, reads, show, shows, block, blocks, counter, order, "
@@ -42,6 +46,7 @@ internal static class CodesIn
         new(Sign.Last, "letzte, letzten, letzter, letztes, zuletzt, schließlich, zum schluss, am schluss, am ende, zum ende, endet"),
         new(Sign.Next, "dann, danach, darauf, nächste, nächsten, folgt, folgen, anschließend"),
         new(Sign.Previous, "davor, vorletzte, vorletzten, vorhergehende"),
+        new(Sign.Between, "dazwischen, in der mitte"),
         new(Sign.Left, "links davon, links daneben, linke daneben"),
         new(Sign.Right, "rechts davon, rechts daneben, rechte daneben"),
         new(Sign.Backwards, "von rechts, von hinten, rückwärts, von rechts nach links, umgekehrt"),
@@ -146,8 +151,8 @@ internal static class CodesIn
     /// <summary>The names of letters as they are written, the letter before each.</summary>
     public static string LetterNamesOf(string language) => language switch
     {
-        "en" => "a ay b bee c cee d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh p pee q cue q queue r ar s ess t tee u you "
-            + "v vee x ex y wye y why z zed z zee",
+        "en" => "a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea q cue q queue "
+            + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
         "es" => "a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q cu r erre r ere s ese t te u u v uve x equis z zeta",
         "fr" => "b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",
         "de" => "b be c ce d de f ef g ge h ha j jot k ka l el m em n en p pe q ku r er s es t te v vau w we x ix y ypsilon z zett",

@@ -26,13 +26,14 @@ internal sealed record Kinship
     /// <summary>Of English.</summary>
     public static Kinship English { get; } = new()
     {
-        Endings = "s es ed d ing er ers or en n y ly ish less ful ness ie ies like shaped coloured colored tipped lit led ling ling",
+        Endings = "s es ed d ing er ers or en n y ly ish less ful ness ie ies like shaped coloured colored tipped",
+        Beginnings = "un re",
         Families =
         [
             "break broke broken breakage", "tear tore torn", "burn burnt", "hide hid hidden", "steal stole stolen", "freeze froze frozen", "sink sank sunk sunken",
             "bend bent", "blind blinded", "bind bound", "write wrote written", "weave wove woven", "carve carving carven", "sew sewn sewing", "drive drove driven",
-            "silver silvery", "wool woollen woolen", "lose lost loss", "leave left", "speak spoke spoken", "cut cutting", "split splitting", "sweep swept",
-            "draw drew drawn drawing", "fly flew flown flight", "melt molten", "shrink shrunk shrunken", "swear swore sworn", "light lit lighting", "hang hung hanging",
+            "silver silvery", "wool woollen woolen", "lose lost loss", "leave left", "cut cutting", "split splitting", "sweep swept",
+            "fly flew flown flight", "melt molten", "shrink shrunk shrunken", "swear swore sworn", "light lit lighting", "hang hung hanging",
             "spin spun spinning", "wind wound winding", "grind ground", "sing sang sung song", "stick stuck", "tooth teeth toothed", "foot feet footed",
             "knife knives", "gray grey", "sulfur sulphur", "mold mould", "plow plough", "tire tyre", "ax axe", "curb kerb", "disc disk", "jewel jewelry jewellery",
             "aluminum aluminium", "whiskey whisky", "pajama pyjama", "gauge gage", "theater theatre", "center centre", "fiber fibre", "caliper calliper",
@@ -59,7 +60,8 @@ internal sealed record Kinship
     /// <summary>Of French.</summary>
     public static Kinship French { get; } = new()
     {
-        Endings = "s x e es ee ees er ait aient ant ante ement ment ir it ie ies is u ue ues eur euse ier iere iers al aux ale el elle ette ettes et eux euse age ure ance ien ienne ique",
+        Endings = "s x e es ee ees er ez ons ent ait aient ant ante ement ment ir it ie ies is u ue ues eur euse ier iere iers al aux ale el elle ette ettes et eux euse age ure ance ien ienne ique",
+        Beginnings = "re de",
         Families =
         [
             "rompre rompu rompue", "casser cassé cassée cassure", "briser brisé brisée", "brûler brûlé brûlée brûlure", "perdre perdu perdue perte", "fendre fendu fendue fente",
@@ -72,6 +74,7 @@ internal sealed record Kinship
     public static Kinship Spanish { get; } = new()
     {
         Endings = "s es a o as os e ito ita itos itas cito cita illo illa ado ada ados adas ido ida idos idas ar er ir an en aba aban ia ian io iendo ando ero era eria al oso osa ino ina on ote ura adura ecido",
+        Beginnings = "des re en",
         Families =
         [
             "romper roto rota rotura", "abrir abierto abierta", "cubrir cubierto cubierta", "escribir escrito escrita", "freír frito", "oro dorado dorada", "plata plateado plateada",

@@ -55,8 +55,11 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
         else if (word.Length > 1 && RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End) && RomanNumeral.Read(word) is > 0 and var roman)
             tokens.Add(new(at, at, sign | Sign.Roman, roman, Written(roman)));
         else
-            tokens.Add(new(at, at, sign, value, symbols));
+            tokens.Add(new(at, at, IsUnsureLetter(sign, use) ? sign | Sign.Unsure : sign, value, symbols));
     }
+
+    // "are" and "de" are also names of letters.
+    private static bool IsUnsureLetter(Sign sign, WordUse use) => (sign & Sign.Letter) != Sign.None && use != WordUse.Plain;
 
     // "10h45", "2nd", "7s": figures with letters behind them.
     private void Figures(FoldedText text, int at, ReadOnlySpan<char> word)

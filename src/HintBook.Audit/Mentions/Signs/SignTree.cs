@@ -36,7 +36,7 @@ internal sealed class SignTree
     /// <summary>Whether a word can begin something that counts: a number, a part of an hour, a letter.</summary>
     public bool Counts(ReadOnlySpan<char> word) =>
         Of(word) is >= 0 and var number && children.TryGetValue((0, number), out var node)
-        && ((meanings[node].Sign & (Sign.Number | Sign.Fraction | Sign.Letter | Sign.Figures)) != Sign.None || RomanNumeral.Read(word) > 0);
+        && ((meanings[node].Sign & (Sign.Number | Sign.Fraction | Sign.Letter | Sign.Figures | Sign.Ordinal)) != Sign.None || RomanNumeral.Read(word) > 0);
 
     /// <summary>The longest phrase that begins at a word, and how many words it has; none if none does.</summary>
     public (Sign Sign, int Value, string Symbols, int Words) At(ReadOnlySpan<int> row, FoldedText text, int from)
@@ -58,7 +58,7 @@ internal sealed class SignTree
         folded.Read(phrase, isProse: false);
         string[] parts = [.. folded.Words.ToArray().Select(word => folded.Of(word).ToString())];
         // In Arabic the article and prepositions are written as one with the first word.
-        foreach (var first in language.AndBefore.Length == 0 ? [parts[0]] : language.Forms(parts[0], true).Distinct())
+        foreach (var first in language.BeforeNumbers.Length == 0 ? [parts[0]] : language.Forms(parts[0], true).Distinct())
             Insert([first, .. parts[1..]], sign, value, symbols);
     }
 
