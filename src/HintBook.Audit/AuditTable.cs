@@ -24,6 +24,12 @@ public sealed record AuditTable
     /// <summary>What pictures show, by the beginning of their file's name up to its first hyphen or dot.</summary>
     public ImmutableDictionary<string, ImmutableArray<int>> Pictures { get; init; } = ImmutableDictionary<string, ImmutableArray<int>>.Empty;
 
+    /// <summary>
+    /// The SHA-256 of pictures, in small hexadecimal digits, by their path: a picture's name follows from its photo, so that another under it would be
+    /// shown where it may not.
+    /// </summary>
+    public ImmutableDictionary<string, string> Digests { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Sentences that are the same on every site, whatever its secrets are called; <c>{…}</c> in them stands for something else.</summary>
     public ImmutableArray<string> SaidEverywhere { get; init; } = [];
 
@@ -35,6 +41,9 @@ public sealed record AuditTable
 
     /// <summary>Where printed codes may lead: the site's address, ending in a slash. Null if nothing is printed.</summary>
     public string? Address { get; init; }
+
+    /// <summary>What the codes of a printed file say, in the order in which they stand there, by its name.</summary>
+    public ImmutableDictionary<string, ImmutableArray<string>> PrintedCodes { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
 
     /// <summary>How many pages of a printed file anyone may see, by its name; the others are for the maker.</summary>
     public ImmutableDictionary<string, int> PrintedPages { get; init; } = ImmutableDictionary<string, int>.Empty;

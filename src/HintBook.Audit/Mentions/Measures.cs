@@ -26,7 +26,7 @@ internal static partial class Measures
         "mm cm dm m km µm inch inches ft foot feet yd yard yards mile miles g gr kg mg t lb lbs oz ounce ounces pound pounds l ml cl dl litre litres liter "
         + "liters pint pints gallon gallons millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre "
         + "metres kilometer kilometers gram grams gramm kilo kilos kilogram kilograms kilogramm percent percents degree degrees euro euros eur usd gbp chf "
-        + "dollar dollars cent cents penny pence franken franc francs peseta pesetas peso pesos page pages year years month months week weeks day days hour "
+        + "dollar dollars cents penny pence franken franc francs peseta pesetas peso pesos page pages year years month months week weeks day days hour "
         + "hours minute minutes min mins seconds sec mph px em rem pt dpi january february march april june july august september october "
         + "november december bc ad seite seiten jahr jahre jahren monat monate tag tage tagen stunde stunden minuten sekunden prozent grad pfund zoll "
         + "januar februar märz mai juni juli oktober dezember pouce pouces pied pieds mètre mètres centimètre centimètres millimètre millimètres gramme "
@@ -49,7 +49,7 @@ internal static partial class Measures
     /// <summary>Whether a unit or the like follows a place in a text.</summary>
     public static bool Follow(string source, int end)
     {
-        var rest = source.AsSpan(end).TrimStart(" \u00A0\u202F-\n");
+        var rest = source.AsSpan(end).TrimStart(" \u00A0\u202F-");
         if (rest.IsEmpty)
             return false;
         if (Signs.Contains(rest[0], StringComparison.Ordinal))
@@ -84,7 +84,7 @@ internal static partial class Measures
 
     private static bool IsBefore(string source, int start)
     {
-        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-\n");
+        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-");
         return !before.IsEmpty && ("$€£¥§".Contains(before[^1], StringComparison.Ordinal) || Before.Contains(WordBefore(source, start)));
     }
 
@@ -98,7 +98,7 @@ internal static partial class Measures
 
     private static string WordBefore(string source, int start)
     {
-        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-°\n");
+        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-°");
         var from = before.Length;
         while (from > 0 && char.IsLetter(before[from - 1]))
             from--;

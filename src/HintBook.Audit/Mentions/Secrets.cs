@@ -49,6 +49,9 @@ internal sealed class Secrets
     private Vocabulary VocabularyAt(string path) =>
         PageAt(path)?.Language is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
 
+    /// <summary>What the SHA-256 of a file must be; null where any will do.</summary>
+    public string? DigestOf(string path) => table.Digests.GetValueOrDefault(path);
+
     /// <summary>Whether a file may say everything.</summary>
     public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));
 
@@ -69,7 +72,7 @@ internal sealed class Secrets
             Dictionary<int, AuditFault>? told = null;
             foreach (var met in mentions)
             {
-                if (saying.Scope.Has(met.Secret) || (saying.Manner == Manner.Items && !met.IsCode) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
+                if (saying.Scope.Has(met.Secret) || (saying.Manner == Manner.Items && !IsAcrossItems(met)) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
                     continue;
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))
@@ -101,6 +104,18 @@ internal sealed class Secrets
                     Secret = told,
                     IsSure = scope.IsSureOf(secret),
                 };
+        }
+
+        // What one item tells by itself is heard where it stands.
+        private bool IsAcrossItems(in FoundSecret met)
+        {
+            for (var i = met.First + 1; met.IsCode && i <= met.Last; i++)
+            {
+                if (search.Text.Words[i].Parting == Parting.Item)
+                    return true;
+            }
+
+            return false;
         }
 
         private static bool IsOnlyAWord(in FoundSecret met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };

@@ -167,7 +167,46 @@ internal sealed class TurnedSearch
             return strongest < Parting.Comma || (strongest < Parting.Stop && !inOrder);
         if (stops > 0 && anaphora.Count > 0 && !GoesBack(text, from, lastStop, to))
             return false;
-        return stops > 0 || !AreOnlyCoordinated(text, from, to) || (to + 1 < text.Words.Length && anaphoraBySpan.Contains(text.Of(text.Words[to + 1])));
+        if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
+            return to + 1 < text.Words.Length && anaphoraBySpan.Contains(text.Of(text.Words[to + 1]));
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || GoesBack(text, from, clause, to);
+    }
+
+    // "hive and a tool": nothing but articles stands between the "and" and the second word. In Arabic it is written as one with it.
+    private bool IsDirectlyCoordinated(FoldedText text, int from, int to)
+    {
+        if (numbers.Language.BeforeNumbers.Length > 0)
+            return text.Of(text.Words[to])[0] == 'و';
+        var at = to - 1;
+        while (at > from && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return at > from && coordinatorsBySpan.Contains(text.Of(text.Words[at]));
+    }
+
+    // A comma and an "and" begin a clause.
+    private int? ClauseBetween(FoldedText text, int from, int to)
+    {
+        for (var i = from + 1; i < to; i++)
+        {
+            if (text.Words[i].Parting == Parting.Comma && coordinatorsBySpan.Contains(text.Of(text.Words[i])))
+                return i;
+        }
+
+        return null;
+    }
+
+    // In Japanese は and が stand behind what a clause is about.
+    private bool IsNewTopic(FoldedText text, Parting strongest, int to)
+    {
+        if (!numbers.Language.IsUnspaced || strongest < Parting.Comma)
+            return false;
+        for (var i = to + 1; i < Math.Min(text.Words.Length, to + 3); i++)
+        {
+            if (text.Of(text.Words[i]) is "は" or "が" or "も")
+                return true;
+        }
+
+        return false;
     }
 
     // "The oil stood on no shelf. It lived in a drawer."
@@ -184,31 +223,16 @@ internal sealed class TurnedSearch
         return false;
     }
 
-    private bool AreOnlyCoordinated(FoldedText text, int from, int to)
-    {
-        var isCoordinated = false;
-        for (var i = from + 1; i < to; i++)
-        {
-            var word = text.Of(text.Words[i]);
-            if (coordinatorsBySpan.Contains(word))
-                isCoordinated = true;
-            else if ((numbers.UseOf(numbers.Of(word)) & WordUse.Determiner) == WordUse.Plain)
-                return false;
-        }
-
-        return isCoordinated;
-    }
-
     private bool IsDenied(FoldedText text)
     {
         foreach (var place in places)
         {
-            for (var at = place - 1; at >= Math.Max(0, place - 2) && text.Words[at + 1].Parting < Parting.Comma; at--)
+            for (var at = place - 1; at >= Math.Max(0, place - 3) && text.Words[at + 1].Parting < Parting.Comma; at--)
             {
                 var word = text.Of(text.Words[at]);
                 if (negationsBySpan.Contains(word))
                     return true;
-                if ((numbers.UseOf(numbers.Of(word)) & WordUse.Determiner) == WordUse.Plain)
+                if ((numbers.UseOf(numbers.Of(word)) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain)
                     break;
             }
         }

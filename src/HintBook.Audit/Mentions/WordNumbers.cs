@@ -43,6 +43,7 @@ internal sealed class WordNumbers
             var words = FoldedText.BareWords(same).ToArray();
             foreach (var word in words)
             {
+                uses[Number(words[0])] |= UseOf(Of(word));
                 numbers[word] = Number(words[0]);
                 foreach (var before in language.BeforeNumbers)
                     numbers[FoldedText.BareWords(before + word).First()] = Number(words[0]);

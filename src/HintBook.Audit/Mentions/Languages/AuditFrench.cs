@@ -19,7 +19,7 @@ internal static class AuditFrench
         Diminutives = ["ette", "ettes"],
         Kinship = Kinship.French,
         Coordinators = "et ou ni",
-        Anaphora = "il elle ils elles le la les l en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",
+        Anaphora = "il elle ils elles en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",
         Negations = "pas ni non jamais sans aucun aucune",
         Likenesses = "comme que tel telle",
         Setting = "mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme tapez entrez saisissez composez réponse code solution lisez lit tambour "

@@ -35,7 +35,7 @@ internal static class AuditGerman
         Diminutives = ["chen", "lein", "chens", "leins"],
         Kinship = Kinship.German,
         Coordinators = "und oder",
-        Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner der die das dem den dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier ding dinger teil was welche welcher welches",
+        Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier ding dinger teil was welche welcher welches",
         Negations = "nicht kein keine keinen keiner nie ohne",
         Likenesses = "wie als",
         Setting = "schreib stell dreh gib wort wörter buchstabe buchstaben buchstabiert buchstabieren lautet heißt schreibt schreiben schreibe geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "

@@ -31,7 +31,7 @@ internal static class AuditSpanish
         Diminutives = ["ita", "ito", "itas", "itos", "cita", "cito", "ecita", "ecito"],
         Kinship = Kinship.Spanish,
         Coordinators = "y e o u ni",
-        Anaphora = "él ella ello lo la los las le les ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
+        Anaphora = "él ella ello ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
         Negations = "no ni sin nunca tampoco",
         Likenesses = "como cual que",
         Setting = "palabra palabras letra letras escriba escribe escribir escrito diga dice deletree deletrear forme formar forma teclee ponga poner marque respuesta clave código solución lea lee "

@@ -60,7 +60,7 @@ internal sealed record Kinship
     /// <summary>Of French.</summary>
     public static Kinship French { get; } = new()
     {
-        Endings = "s x e es ee ees er ez ons ent ait aient ant ante ement ment ir it ie ies is u ue ues eur euse ier iere iers al aux ale el elle ette ettes et eux euse age ure ance ien ienne ique",
+        Endings = "s x e es ee ees er ez ons ent ait aient ant ante ement ment ir it ie ies is u ue ues eur euse al aux ale el elle ette ettes et eux euse age ure ance ien ienne ique",
         Beginnings = "re de",
         Families =
         [
