@@ -14,7 +14,8 @@ internal static partial class PageWords
     /// </summary>
     public static readonly HashSet<string> Blocks = Set(
         "address article aside blockquote body caption center col colgroup dd details desc dialog dir div dl dt fieldset figcaption figure footer "
-        + "foreignObject form g h1 h2 h3 h4 h5 h6 head header hgroup hr html iframe legend li listing main menu metadata nav noscript object ol optgroup option p "
+        + "foreignObject form g h1 h2 h3 h4 h5 h6 head header hgroup hr html iframe legend li listing main menu metadata nav noscript object ol "
+        + "optgroup option p "
         + "plaintext pre script search section select style summary svg symbol table tbody td template text textarea tfoot th thead title tr ul video xmp");
 
     /// <summary>Whether an element stands in a line of text.</summary>

@@ -74,7 +74,7 @@ public static class PrintAudit
     {
         try
         {
-            return [.. XDocument.Load(file).Descendants().Where(element => element.Name.LocalName == "title").Take(1).Select(title => ((string?)title.Value, 0))];
+            return XDocument.Load(file).Descendants().FirstOrDefault(element => element.Name.LocalName == "title") is { } title ? [(title.Value, 0)] : [];
         }
         catch (Exception e) when (e is XmlException or IOException)
         {

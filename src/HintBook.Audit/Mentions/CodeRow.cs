@@ -161,17 +161,22 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private NumberRole RoleOf(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, bool isBySymbol)
     {
         var role = Measures.RoleOf(source, text.Words[first].Start, text.Words[last].End);
+        if (role == NumberRole.Code && IsAcrossItems(text, first, last))
+            return NumberRole.Doubtful;
         if (role != NumberRole.Code || (isBySymbol && last > first))
             return role;
         var isOne = first == last && char.IsAsciiDigit(text.Of(text.Words[first])[0]);
-        return Counts(text, ids, source, last) || IsAcrossItems(text, first, last) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
+        return Counts(text, ids, source, last) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
             ? NumberRole.Doubtful
             : role;
     }
 
     // "6083 visitors": a word that isn't one of grammar follows.
     private bool Counts(FoldedText text, ReadOnlySpan<int> ids, string source, int last) =>
-        last + 1 < ids.Length && text.Words[last + 1].Parting == Parting.Space && char.IsWhiteSpace(source[text.Words[last].End]) && numbers.UseOf(ids[last + 1]) == WordUse.Plain
+        last + 1 < ids.Length
+        && text.Words[last + 1].Parting == Parting.Space
+        && char.IsWhiteSpace(source[text.Words[last].End])
+        && numbers.UseOf(ids[last + 1]) == WordUse.Plain
         && numbers.Language.Grammar.Length > 0 && char.IsLetter(text.Of(text.Words[last + 1])[0]);
 
     private static bool IsAcrossItems(FoldedText text, int first, int last)

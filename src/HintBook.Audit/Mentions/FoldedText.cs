@@ -137,6 +137,13 @@ internal sealed class FoldedText(AuditLanguage language)
         {
             if (hasHumps && at > start && IsHump(text, at))
                 break;
+            if (!alone && char.IsAsciiLetterOrDigit(text[at]))
+            {
+                letters[used++] = char.ToLowerInvariant(text[at]);
+                end = ++at;
+                continue;
+            }
+
             var kind = KindAt(text, at, out var width);
             if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
             {

@@ -117,15 +117,15 @@ internal static partial class Measures
 
     // Dates, sizes, "7 1/4", versions: with a group of several figures in them.
     [GeneratedRegex(
-        @"(?<![0-9])(?:[0-9]{4}([-./])[0-9]{1,2}\1[0-9]{1,2}|[0-9]{1,2}([-./])[0-9]{1,2}\2[0-9]{4}|[0-9]{2}([./])[0-9]{2}\3[0-9]{2}"
-        + @"|[0-9]+(?:[.,][0-9]+)?\s*[×✕*x]\s*[0-9]+(?:[.,][0-9]+)?|[0-9]+\s[0-9]+/[0-9]+|v?[0-9]+\.[0-9]{2,}\.[0-9]+|v?[0-9]+\.[0-9]+\.[0-9]{2,})(?![0-9])",
-        RegexOptions.None,
+        @"(?<![0-9])([0-9]{4}(?<a>[-./])[0-9]{1,2}\k<a>[0-9]{1,2}|[0-9]{1,2}(?<b>[-./])[0-9]{1,2}\k<b>[0-9]{4}|[0-9]{2}(?<c>[./])[0-9]{2}\k<c>[0-9]{2}"
+        + @"|[0-9]+([.,][0-9]+)?\s*[×✕*x]\s*[0-9]+([.,][0-9]+)?|[0-9]+\s[0-9]+/[0-9]+|v?[0-9]+\.[0-9]{2,}\.[0-9]+|v?[0-9]+\.[0-9]+\.[0-9]{2,})(?![0-9])",
+        RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Dates();
 
-    [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Decimal();
 
-    [GeneratedRegex("^(1[4-9]|20)[0-9]{2}$", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]
+    [GeneratedRegex("^(1[4-9]|20)[0-9]{2}$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Year();
 }

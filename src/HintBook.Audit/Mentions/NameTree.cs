@@ -142,7 +142,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         }
 
         var at = last + 1;
-        while (at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]).HasFlag(WordUse.Determiner) && numbers.UseOf(ids[last]).HasFlag(WordUse.Preposition))
+        var isBehindPreposition = numbers.UseOf(ids[last]).HasFlag(WordUse.Preposition);
+        while (isBehindPreposition && at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]).HasFlag(WordUse.Determiner))
             at++;
         if (at < ids.Length && GoesOn(text.Words[at]))
             Step(node, first, at, text, ids, source, found);

@@ -10,7 +10,6 @@ internal sealed class Objects
     private readonly WordNumbers numbers;
     private readonly string[] idioms;
     private readonly HashSet<string> likenesses;
-    private readonly HashSet<string> as_;
 
     public Objects(WordNumbers numbers)
     {
@@ -22,7 +21,6 @@ internal sealed class Objects
                select Spaced(folded, idiom),
         ];
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
-        as_ = [.. FoldedText.BareWords("as so")];
     }
 
     /// <summary>Whether the words from one to another stand as an object.</summary>
@@ -117,13 +115,16 @@ internal sealed class Objects
     // "a mirror image": a word follows that is neither one of grammar nor looks like a verb.
     private bool IsFirstOfTwo(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
     {
-        if (last + 1 >= ids.Length || text.Words[last + 1].Start != text.Words[last].End + 1 || text.Words[last + 1].Parting != Parting.Space || numbers.UseOf(ids[last + 1]) != WordUse.Plain)
+        if (last + 1 >= ids.Length || text.Words[last + 1].Parting != Parting.Space || text.Words[last + 1].Start != text.Words[last].End + 1)
             return false;
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
-        return !IsPlural(word) && !char.IsAsciiDigit(next[0])
-            && !((next.EndsWith("s") && !next.EndsWith("ss")) || next.EndsWith("ed") || next.EndsWith("en") || next.EndsWith("ing") || next.EndsWith("ly") || next.EndsWith("ward"));
+        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next);
     }
+
+    private static bool IsLikeVerb(ReadOnlySpan<char> word) =>
+        (word.EndsWith("s") && !word.EndsWith("ss"))
+        || word.EndsWith("ed") || word.EndsWith("en") || word.EndsWith("ing") || word.EndsWith("ly") || word.EndsWith("ward");
 
     private static bool IsPlural(ReadOnlySpan<char> word) => word.Length > 3 && word[^1] == 's' && word[^2] != 's';
 

@@ -119,7 +119,7 @@ internal sealed class PiecewiseCodes(CodeTable codes)
     private void InOrder(ReadOnlySpan<Token> tokens, int start, bool speaksOfCodes, Sign wanted, List<FoundSecret> found)
     {
         symbols.Clear();
-        var (used, counting, last) = (0, 0, -1);
+        var (used, counting, last, isRepeated) = (0, 0, -1, false);
         for (var i = start; i < pieces.Count && (wanted == Sign.Ordinal ? used : symbols.Length) < codes.Longest; i++)
         {
             var piece = pieces[i];
@@ -131,8 +131,8 @@ internal sealed class PiecewiseCodes(CodeTable codes)
             if (counting > 1 || (piece.IsCounting && used > 0))
                 break;
             Append(symbols, piece);
-            (used, last) = (used + 1, i);
-            var isEnough = used >= (wanted != Sign.Ordinal && (speaksOfCodes || piece.Times > 1) ? 2 : FewestAlone)
+            (used, last, isRepeated) = (used + 1, i, isRepeated || piece.Times > 1);
+            var isEnough = used >= (wanted != Sign.Ordinal && (speaksOfCodes || isRepeated) ? 2 : FewestAlone)
                 || (used == 1 && piece.Symbols.Length > 2 && tokens[piece.Token].Is(Sign.Roman));
             if (!isEnough || !IsWhole(tokens, start, i))
                 continue;
@@ -158,8 +158,6 @@ internal sealed class PiecewiseCodes(CodeTable codes)
     private bool IsFar(ReadOnlySpan<Token> tokens, int one, int next) =>
         pieces[one].IsUnsure || pieces[next].IsUnsure || pieces[next].IsCounting || pieces[next].Token - pieces[one].Token > Near
         || tokens[pieces[next].Token].First - tokens[pieces[one].Token].Last > Near;
-
-    private static bool IsRoman(ReadOnlySpan<Token> tokens, in Piece piece) => tokens[piece.Token].Is(Sign.Roman) && tokens[piece.Token].Last == tokens[piece.Token].First;
 
     // By the places that are said of them: "the last is a 6, the second a 1".
     private void ByPlaces(ReadOnlySpan<Token> tokens, int start, List<FoundSecret> found)

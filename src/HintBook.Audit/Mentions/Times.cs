@@ -1,3 +1,4 @@
+using System.Globalization;
 using HintBook.Audit.Mentions.Signs;
 
 namespace HintBook.Audit.Mentions;
@@ -15,7 +16,8 @@ internal sealed class TimeTable
     public bool Add(int secret, AuditSpelling spelling)
     {
         if (spelling.Text.Split(':', '.', 'h', 'H') is not [var hour, var minute]
-            || !int.TryParse(hour, out var h) || !int.TryParse(minute, out var m) || h is < 0 or > 24 || m is < 0 or > 59)
+            || !int.TryParse(hour, NumberStyles.None, CultureInfo.InvariantCulture, out var h) || h > 24
+            || !int.TryParse(minute, NumberStyles.None, CultureInfo.InvariantCulture, out var m) || m > 59)
             return false;
         var at = Times.OnDial(h, m);
         if (!times.TryGetValue(at, out var same))
@@ -143,7 +145,7 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
         if (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Minute))
             last = ++at;
         // "十一時十五分前".
-        if (at + 1 < tokens.Length && hasHour && tokens[at + 1].Is(Sign.To) && tokens[at + 1].First == tokens[at].Last + 1 && !tokens[at + 1].Is(Sign.Grammar))
+        if (hasHour && IsBehind(tokens, at, Sign.To))
             (isTo, last) = (true, at + 1);
         return Of(tokens[i].Value, isTo ? -minutes.Value : minutes.Value, last);
     }
@@ -223,16 +225,20 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
             for (var at = i + 1; at < Math.Min(tokens.Length, i + 1 + (2 * LongestSearch)) && !tokens[at].Is(other); at++)
             {
                 isBefore |= tokens[at].Is(Sign.Before);
-                if (tokens[at].Is(Sign.Number | Sign.Roman) && tokens[at].Value is >= 0 and <= 60 && !tokens[at].Is(Sign.Unsure | Sign.Long | Sign.Short) || IsOneOnTheDial(tokens, at))
-                    return (at, tokens[at].Value, isBefore || (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Before) && IsBehind(tokens, at)));
+                if (IsOnTheDial(tokens[at]) || IsOneOnTheDial(tokens, at))
+                    return (at, tokens[at].Value, isBefore || IsBehind(tokens, at, Sign.Before));
             }
         }
 
         return null;
     }
 
-    // In Japanese "just before" stands behind the number.
-    private static bool IsBehind(ReadOnlySpan<Token> tokens, int at) => !tokens[at + 1].Is(Sign.Grammar) && tokens[at + 1].First == tokens[at].Last + 1 && !tokens[at + 1].Is(Sign.Remaining);
+    private static bool IsOnTheDial(in Token token) =>
+        token.Is(Sign.Number | Sign.Roman) && token.Value is >= 0 and <= 60 && !token.Is(Sign.Unsure | Sign.Long | Sign.Short);
+
+    // In Japanese "before" stands directly behind the number.
+    private static bool IsBehind(ReadOnlySpan<Token> tokens, int at, Sign sign) =>
+        at + 1 < tokens.Length && tokens[at + 1].Is(sign) && !tokens[at + 1].Is(Sign.Grammar | Sign.Remaining) && tokens[at + 1].First == tokens[at].Last + 1;
 
     // "One" is a place on the dial behind a preposition or an article, "the small one" isn't.
     private static bool IsOneOnTheDial(ReadOnlySpan<Token> tokens, int at) =>

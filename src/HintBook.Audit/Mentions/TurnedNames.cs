@@ -18,6 +18,7 @@ internal sealed class TurnedNames
     private readonly ConcurrentDictionary<string, PartHit[]> kept = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]>.AlternateLookup<ReadOnlySpan<char>> keptBySpan;
     private readonly Dictionary<char, string[]> stretches = [];
+    private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
     private readonly List<Turned> names = [];
     private List<int>[] byPart = [];
 
@@ -26,13 +27,11 @@ internal sealed class TurnedNames
         this.language = language;
         stems = new(language.Kinship);
         keptBySpan = kept.GetAlternateLookup<ReadOnlySpan<char>>();
+        hitsBySpan = hits.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
     /// <summary>Whether there are none.</summary>
     public bool IsEmpty => names.Count == 0;
-
-    /// <summary>How many different words the names have.</summary>
-    public int Parts => parts.Count;
 
     /// <summary>Adds a name of several telling words, as bare letters.</summary>
     /// <param name="secret">Its place in the table.</param>
@@ -100,7 +99,7 @@ internal sealed class TurnedNames
     private PartHit[] Find(ReadOnlySpan<char> word)
     {
         if (word.Length < (language.Kinship.HasRoots || language.Code.Length == 0 ? 2 : ShortestHalf))
-            return hits.TryGetValue(word.ToString(), out var same) ? [.. same] : [];
+            return hitsBySpan.TryGetValue(word, out var same) ? [.. same] : [];
         if (hits.TryGetValue(stems.Of(word), out var found))
             return [.. found];
         if (stems.WithoutFirst(word) is { } rest && hits.TryGetValue(rest, out found))

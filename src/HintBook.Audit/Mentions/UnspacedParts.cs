@@ -15,6 +15,9 @@ internal static partial class UnspacedParts
     ];
 
     // A root with an ending that leads on to a noun, or all that is left: "割れた鈴" is 割 and 鈴.
-    [GeneratedRegex(@"(?<root>[\u4E00-\u9FFF]+(?:け[\u4E00-\u9FFF]+)?)[\u3041-\u3096]*[ただないるくう](?=[\u4E00-\u9FFF\u30A1-\u30FE])|.+", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"(?<root>[\u4E00-\u9FFF]+(け[\u4E00-\u9FFF]+)?)[\u3041-\u3096]*[ただないるくう](?=[\u4E00-\u9FFF\u30A1-\u30FE])|.+",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Part();
 }

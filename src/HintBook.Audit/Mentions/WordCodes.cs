@@ -1,4 +1,4 @@
-using HintBook.Audit.Mentions.Languages;
+using System.Buffers;
 
 namespace HintBook.Audit.Mentions;
 
@@ -6,11 +6,14 @@ namespace HintBook.Audit.Mentions;
 internal sealed class WordCodes(WordNumbers numbers)
 {
     private const string Quotes = "\"“”„‟«»‘’'‚‹›「」『』*";
-    private const string Vowels = "aeiouy";
+    private static readonly SearchValues<char> Vowels = SearchValues.Create("aeiouy");
 
     // The beginnings of words in the languages that the audit knows.
     private static readonly HashSet<string> Onsets =
-        [.. "bl br ch cl cr dr dw fl fr gh gl gn gr kl kn kr ll ph pf pl pn pr ps qu rh sc sh sk sl sm sn sp sq st sv sw sz th tr ts tw vr wh wr zw".Split(' ')];
+    [
+        .. ("bl br ch cl cr dr dw fl fr gh gl gn gr kl kn kr ll ph pf pl pn pr ps qu rh sc sh sk sl sm sn sp sq st sv sw sz th tr ts tw vr wh wr zw")
+            .Split(' '),
+    ];
 
     private readonly HashSet<string> setting = [.. FoldedText.BareWords(numbers.Language.Setting)];
 
@@ -60,7 +63,8 @@ internal sealed class WordCodes(WordNumbers numbers)
             from--;
         for (var i = from; i < text.Words.Length && (i <= at || text.Words[i].Parting < Parting.Stop); i++)
         {
-            if (i != at && (setting.Contains(text.Of(text.Words[i]).ToString()) || (numbers.Language.HasCompounds && text.Of(text.Words[i]).EndsWith("wort"))))
+            var word = text.Of(text.Words[i]);
+            if (i != at && (setting.Contains(word.ToString()) || (numbers.Language.HasCompounds && word.EndsWith("wort"))))
                 return true;
         }
 

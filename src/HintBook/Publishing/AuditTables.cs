@@ -91,18 +91,19 @@ internal static partial class AuditTables
             return ImmutableDictionary<string, ImmutableArray<string>>.Empty;
         var cards = CardList.Wanted(book, addresses).Select(card => (card.Name, Says: CardList.Ascii(card.Address))).ToArray();
         return cards
-            .SelectMany(card => (KeyValuePair<string, ImmutableArray<string>>[])[new($"qr/{card.Name}.png", [card.Says]), new($"qr/{card.Name}.svg", [card.Says])])
-            .Append(new("cards.pdf", [.. cards.Select(card => card.Says)]))
-            .ToImmutableDictionary();
+            .SelectMany(card => ((string[])[$"qr/{card.Name}.png", $"qr/{card.Name}.svg"]).Select(file => (File: file, Says: ImmutableArray.Create(card.Says))))
+            .Append((File: "cards.pdf", Says: [.. cards.Select(card => card.Says)]))
+            .ToImmutableDictionary(file => file.File, file => file.Says, StringComparer.Ordinal);
     }
 
     private static ImmutableArray<AuditSecret> SecretsOf(Book book, MayBeSaid sayable)
     {
         var spellings = sayable.Sought.ToLookup(looked => looked.Secret.Number, looked => SpellingOf(looked, book));
+        var things = book.Box.Things.Select(thing => thing.Id.Value).ToImmutableHashSet(StringComparer.Ordinal);
         var sought = sayable.Sought.Select(looked => looked.Spelling).ToImmutableHashSet(StringComparer.Ordinal);
         return
         [
-            .. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number], .. MoreOf(secret, sought)])
+            .. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number], .. MoreOf(secret, sought, things)])
             {
                 Covers = secret.Kind != SecretKind.Title,
             }),
@@ -129,12 +130,12 @@ internal static partial class AuditTables
 
     private static bool IsTime(Secret secret) => Time().Match(secret.Spellings[0]) is { Success: true } time && time.Groups["sign"].Length > 0;
 
-    // Four figures may be a clock's too. An everyday word is nothing that the source is searched for, unless it stands as an object.
-    private static IEnumerable<AuditSpelling> MoreOf(Secret secret, ImmutableHashSet<string> sought)
+    // Four figures may be a clock's too. A thing with an everyday name is told where the word stands as an object.
+    private static IEnumerable<AuditSpelling> MoreOf(Secret secret, ImmutableHashSet<string> sought, ImmutableHashSet<string> things)
     {
         if (IsAnswer(secret) && Time().Match(secret.Spellings[0]) is { Success: true } time && time.Groups["sign"].Length == 0)
             return [new($"{time.Groups["hour"].Value}:{time.Groups["minute"].Value}", SpelledAs.Time, Sure: false)];
-        return secret is not { Kind: SecretKind.Name, Open: false }
+        return secret is not { Kind: SecretKind.Name, Open: false } || !things.Contains(secret.Id)
             ? []
             : from spelling in secret.Spellings
               where !sought.Contains(spelling) && Thing().IsMatch(spelling)

@@ -21,7 +21,8 @@ public class MediaTests
 
     [Fact]
     public void A_text_in_a_png_is_read() =>
-        Found("x.png", Picture(new PngEncoder(), image => image.Metadata.GetPngMetadata().TextData.Add(new PngTextData("Comment", "the queen clip", "", ""))));
+        Found("x.png", Picture(new PngEncoder(), image => image.Metadata.GetPngMetadata().TextData.Add(new PngTextData("Comment", "the queen clip", "",
+            ""))));
 
     // PNG specification, third edition, 11.3.3.4: an international text chunk.
     [Fact]

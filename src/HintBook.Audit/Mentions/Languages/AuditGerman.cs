@@ -35,10 +35,12 @@ internal static class AuditGerman
         Diminutives = ["chen", "lein", "chens", "leins"],
         Kinship = Kinship.German,
         Coordinators = "und oder",
-        Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier ding dinger teil was welche welcher welches",
+        Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier "
+            + "ding dinger teil was welche welcher welches",
         Negations = "nicht kein keine keinen keiner nie ohne",
         Likenesses = "wie als",
-        Setting = "schreib stell dreh gib wort wörter buchstabe buchstaben buchstabiert buchstabieren lautet heißt schreibt schreiben schreibe geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
+        Setting = "schreib stell dreh gib wort wörter buchstabe buchstaben buchstabiert buchstabieren lautet heißt schreibt schreiben schreibe "
+            + "geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
             + "lies liest lesen ring ringe walzen scheiben code passwort ergibt bildet",
         Times = TimesIn.German,
         Codes = CodesIn.German,
@@ -47,7 +49,8 @@ internal static class AuditGerman
         Repeats = ["doppel doppelte doppelt", "dreifach dreifache"],
         HasCompounds = true,
         Grammar =
-            "ist sind war waren sein wird werden wurde hat haben hatte kann können muss müssen soll sollen will wollen darf nicht kein keine keinen oder aber "
+            "ist sind war waren sein wird werden wurde hat haben hatte kann können muss müssen soll sollen will wollen darf nicht kein keine keinen "
+            + "oder aber "
             + "wenn als wie wo wer was wann warum weil dass denn doch noch nur schon auch so sehr man sich er sie es wir ihr ich ihm ihn ihnen uns euch "
             + "hier dort da jetzt nun bitte durch gegen bis seit nach zwischen ab an ein los hin her heraus hinein geht steht liegt hängt öffnet passt "
             + "gehört fällt springt",

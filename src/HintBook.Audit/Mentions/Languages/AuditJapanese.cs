@@ -12,7 +12,7 @@ internal static class AuditJapanese
         Same = ["〇 零", "一 壱", "二 弐", "三 参"],
         Numbers = Numbers,
         Kinship = Kinship.None,
-        Coordinators = "",
+        Coordinators = "と や か",
         Anaphora = "",
         Negations = "",
         Likenesses = "",

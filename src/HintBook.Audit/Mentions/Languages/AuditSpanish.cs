@@ -34,7 +34,8 @@ internal static class AuditSpanish
         Anaphora = "él ella ello ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
         Negations = "no ni sin nunca tampoco",
         Likenesses = "como cual que",
-        Setting = "palabra palabras letra letras escriba escribe escribir escrito diga dice deletree deletrear forme formar forma teclee ponga poner marque respuesta clave código solución lea lee "
+        Setting = "palabra palabras letra letras escriba escribe escribir escrito diga dice deletree deletrear forme formar forma teclee ponga poner "
+            + "marque respuesta clave código solución lea lee "
             + "anillos ruedas tapa gire componga",
         Times = TimesIn.Spanish,
         Codes = CodesIn.Spanish,
@@ -43,8 +44,10 @@ internal static class AuditSpanish
         Repeats = ["doble", "triple"],
         LetterWords = "a e o u y",
         Grammar =
-            "es son era eran ser será sea está están estaba ha han había hay hace puede pueden debe deben va van no ni o u pero si cuando como donde quien que "
-            + "cual porque pues también muy más menos ya aquí allí ahí ahora él ella ellos ellas usted ustedes yo tú nos se me te le les lo entre hacia hasta "
+            "es son era eran ser será sea está están estaba ha han había hay hace puede pueden debe deben va van no ni o u pero si cuando como donde "
+            + "quien que "
+            + "cual porque pues también muy más menos ya aquí allí ahí ahora él ella ellos ellas usted ustedes yo tú nos se me te le les lo entre "
+            + "hacia hasta "
             + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale",
     };
 

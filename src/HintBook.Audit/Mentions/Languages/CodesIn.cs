@@ -16,19 +16,23 @@ internal static class CodesIn
         .. Figures("zeroes"),
         .. Figures("noughts"),
         new(Sign.Ordinal, "start with, starts with, starting with, begin with, begins with, beginning with, leftmost, opens with, leads, begin, start", 1),
-        new(Sign.Last, "last, lastly, final, finally, rightmost, end with, ends with, ending with, finish with, finishes with, finish on, end on, finishing with, rear"),
+        new(Sign.Last, "last, lastly, final, finally, rightmost, end with, ends with, ending with, finish with, finishes with, finish on, end on, "
+            + "finishing with, rear"),
         new(Sign.Next, "next, then, after that, followed by, afterwards"),
         new(Sign.Previous, "the one before, before it, before that, before those, just before it, preceding, previous"),
         new(Sign.Between, "in between, in the middle, between them"),
-        new(Sign.Left, "on its left, to its left, left of it, the one on its left, the one to its left, the one on the left, to the left of it, on the left of it"),
-        new(Sign.Right, "on its right, to its right, right of it, the one on its right, the one to its right, the one on the right, to the right of it, on the right of it"),
+        new(Sign.Left, "on its left, to its left, left of it, the one on its left, the one to its left, the one on the left, to the left of it, on "
+            + "the left of it"),
+        new(Sign.Right, "on its right, to its right, right of it, the one on its right, the one to its right, the one on the right, to the right of "
+            + "it, on the right of it"),
         new(Sign.Backwards, "right to left, from the right, backwards, backward, back to front, in reverse, reversed, from the end"),
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
         new(Sign.Number, "empty place, blank, gap, nothing", 0, "0"),
         new(Sign.Code,
             "wheel, wheels, dial, dials, digit, digits, figure, figures, number, numbers, code, combination, ring, rings, lock, slider, sliders, set, turn, "
-            + "enter, spell, spells, spelling, letter, letters, symbol, symbols, knob, knobs, punch, press, reads, show, shows, block, blocks, counter, order, "
+            + "enter, spell, spells, spelling, letter, letters, symbol, symbols, knob, knobs, punch, press, reads, show, shows, block, blocks, "
+            + "counter, order, "
             + "disc, discs, disk, disks, drum, drums, tumbler, tumblers, position, dialled, type, flag, string, strings, window, windows, "
             + "left to right, in that order"),
     ];
@@ -53,7 +57,8 @@ internal static class CodesIn
         new(Sign.More, "weiteres, weitere, weiterer"),
         new(Sign.Number, "paar", 2),
         new(Sign.Code,
-            "rad, räder, rädchen, walze, walzen, scheibe, scheiben, ziffer, ziffern, zahl, zahlen, code, kombination, ring, ringe, ringen, schloss, schieber, "
+            "rad, räder, rädchen, walze, walzen, scheibe, scheiben, ziffer, ziffern, zahl, zahlen, code, kombination, ring, ringe, ringen, schloss, "
+            + "schieber, "
             + "stelle, stellen, stellt, drehe, drehen, buchstabe, buchstaben, buchstabiert, zeigt, zeigen, lies, lautet, "
             + "von links nach rechts, reihenfolge, position"),
     ];
@@ -144,14 +149,16 @@ internal static class CodesIn
         "fr" => "anatole berthe célestin désiré eugène françois gaston henri irma joseph kléber louis marcel nicolas oscar pierre quintal raoul suzanne "
             + "thérèse ursule victor william xavier yvonne zoé",
         "es" => "antonio barcelona burgos carmen cáceres domingo dolores enrique españa francia gerona granada historia huelva inés italia josé jaén kilo "
-            + "lorenzo lugo león madrid málaga navarra oviedo parís queso ramón sevilla sábado toledo tarragona ulises valencia washington xilófono yegua zaragoza zamora",
+            + "lorenzo lugo león madrid málaga navarra oviedo parís queso ramón sevilla sábado toledo tarragona ulises valencia washington xilófono "
+            + "yegua zaragoza zamora",
         _ => "",
     };
 
     /// <summary>The names of letters as they are written, the letter before each.</summary>
     public static string LetterNamesOf(string language) => language switch
     {
-        "en" => "a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea q cue q queue "
+        "en" => "a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea "
+        + "q cue q queue "
             + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
         "es" => "a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q cu r erre r ere s ese t te u u v uve x equis z zeta",
         "fr" => "b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",

@@ -12,7 +12,8 @@ internal static class TimesIn
         new(Sign.Fraction, "half, half an hour, half hour", 30),
         new(Sign.Fraction, "three quarters, three quarters of an hour", 45),
         new(Sign.Fraction | Sign.To, "quarter of", 15),
-        new(Sign.To, "to, before, till, until, shy of, short of, away from, ahead of, from, minutes of, minutes from, minutes short of, minutes shy of, less, minus"),
+        new(Sign.To, "to, before, till, until, shy of, short of, away from, ahead of, from, minutes of, minutes from, minutes short of, minutes shy "
+            + "of, less, minus"),
         new(Sign.Past, "past, after, gone, beyond"),
         new(Sign.Hour, "o’clock, h"),
         new(Sign.Minute, "minute, minutes, min, mins"),

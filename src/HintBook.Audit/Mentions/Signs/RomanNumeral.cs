@@ -1,8 +1,12 @@
+using System.Buffers;
+
 namespace HintBook.Audit.Mentions.Signs;
 
 /// <summary>Roman numerals up to 3999, as stonemasons cut them: IIII is allowed for IV.</summary>
 internal static class RomanNumeral
 {
+    private static readonly SearchValues<char> Letters = SearchValues.Create("IVXLCDM");
+
     /// <summary>What small letters count; 0 for no numeral.</summary>
     public static int Read(ReadOnlySpan<char> letters)
     {
@@ -20,5 +24,5 @@ internal static class RomanNumeral
     }
 
     /// <summary>Whether a word is written in capitals of Roman numerals alone.</summary>
-    public static bool IsWritten(string source, int start, int end) => !source.AsSpan(start, end - start).ContainsAnyExcept("IVXLCDM");
+    public static bool IsWritten(string source, int start, int end) => !source.AsSpan(start, end - start).ContainsAnyExcept(Letters);
 }

@@ -49,7 +49,7 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
         else if (char.IsAsciiDigit(word[0]))
             Figures(text, at, word);
         else if (Number(text, ids, at) is { Words: > 0 } number)
-            tokens.Add(new(at, number.Last, sign | Sign.Number | (IsUnsure(use, number.Value) ? Sign.Unsure : Sign.None), number.Value, Written(number.Value)));
+            tokens.Add(new(at, number.Last, sign | Sign.Number | Unsure(use, number.Value), number.Value, Written(number.Value)));
         else if (IsLoneLetter(text, at))
             tokens.Add(new(at, at, sign | LetterSign(word, source, text.Words[at].Start), RomanNumeral.Read(word), word.ToString()));
         else if (word.Length > 1 && RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End) && RomanNumeral.Read(word) is > 0 and var roman)
@@ -77,14 +77,21 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
             tokens.Add(new(at, at, Sign.Ordinal, count, ""));
         else if (rest is "s" && count is >= 0 and < 10)
             tokens.Add(new(at, at, Sign.Figures, count, Written(count)));
-        else if (rest is "h" or "uhr")
-            tokens.AddRange([new(at, at, Sign.Number | Sign.InFigures, count, word[..end].ToString()), new(at, at, Sign.Hour | Sign.Clock, -1, "")]);
-        else if (rest is "am" or "pm")
-            tokens.AddRange([new(at, at, Sign.Number | Sign.InFigures, count, word[..end].ToString()), new(at, at, Sign.Clock, -1, "")]);
-        else if (rest[0] == 'h' && CodeRow.FiguresOf(rest[1..]) is >= 0 and < 60 and var minutes && rest.Length == 3)
-            tokens.AddRange([new(at, at, Sign.Number | Sign.InFigures, count, word[..end].ToString()), new(at, at, Sign.Hour | Sign.Clock, -1, ""), new(at, at, Sign.Number | Sign.InFigures, minutes, rest[1..].ToString())]);
+        else if (rest is "h" or "uhr" or "am" or "pm")
+            Hour(at, count, word[..end], rest is "h" or "uhr" ? Sign.Hour | Sign.Clock : Sign.Clock);
+        else if (rest.Length == 3 && rest[0] == 'h' && CodeRow.FiguresOf(rest[1..]) is >= 0 and < 60 and var minutes)
+        {
+            Hour(at, count, word[..end], Sign.Hour | Sign.Clock);
+            tokens.Add(new(at, at, Sign.Number | Sign.InFigures, minutes, rest[1..].ToString()));
+        }
         else
             tokens.Add(new(at, at, Sign.None, -1, ""));
+    }
+
+    private void Hour(int at, int count, ReadOnlySpan<char> figures, Sign behind)
+    {
+        tokens.Add(new(at, at, Sign.Number | Sign.InFigures, count, figures.ToString()));
+        tokens.Add(new(at, at, behind, -1, ""));
     }
 
     // An "and" within a number is left out: "sesenta y uno".
@@ -113,7 +120,7 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
         return words == 0 ? default : (value, places[words - 1], words);
     }
 
-    private static bool IsUnsure(WordUse use, int value) => value == 1 || (use & WordUse.Determiner) != WordUse.Plain;
+    private static Sign Unsure(WordUse use, int value) => value == 1 || (use & WordUse.Determiner) != WordUse.Plain ? Sign.Unsure : Sign.None;
 
     private bool IsLoneLetter(FoldedText text, int at) =>
         text.Words[at].Length == 1

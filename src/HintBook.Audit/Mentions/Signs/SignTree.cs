@@ -33,10 +33,12 @@ internal sealed class SignTree
     /// <summary>The number of a word, or -1 for one that says nothing.</summary>
     public int Of(ReadOnlySpan<char> word) => lookup.TryGetValue(word, out var number) ? number : -1;
 
-    /// <summary>Whether a word can begin something that counts: a number, a part of an hour, a letter.</summary>
-    public bool Counts(ReadOnlySpan<char> word) =>
-        Of(word) is >= 0 and var number && children.TryGetValue((0, number), out var node)
-        && ((meanings[node].Sign & (Sign.Number | Sign.Fraction | Sign.Letter | Sign.Figures | Sign.Ordinal)) != Sign.None || RomanNumeral.Read(word) > 0);
+    /// <summary>How much a word speaks for a time or a code by itself: a number or a part of an hour enough, a letter or an ordinal some.</summary>
+    public int WeightOf(ReadOnlySpan<char> word, int some, int enough) =>
+        Of(word) is not (>= 0 and var number) || !children.TryGetValue((0, number), out var node) ? 0
+        : (meanings[node].Sign & (Sign.Number | Sign.Fraction | Sign.Figures)) != Sign.None ? enough
+        : (meanings[node].Sign & (Sign.Letter | Sign.Ordinal)) != Sign.None ? some
+        : 0;
 
     /// <summary>The longest phrase that begins at a word, and how many words it has; none if none does.</summary>
     public (Sign Sign, int Value, string Symbols, int Words) At(ReadOnlySpan<int> row, FoldedText text, int from)

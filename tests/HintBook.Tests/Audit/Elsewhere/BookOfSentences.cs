@@ -40,7 +40,8 @@ internal sealed record BookOfSentences(
     }
 
     /// <summary>The table of an audit in which nobody may know anything.</summary>
-    public AuditTable Table => HintBook.Tests.Audit.Table.Of([.. Secrets.Select(secret => secret.Sought)]) with { Language = Language, Pages = [], Free = [] };
+    public AuditTable Table =>
+        HintBook.Tests.Audit.Table.Of([.. Secrets.Select(secret => secret.Sought)]) with { Language = Language, Pages = [], Free = [] };
 }
 
 /// <summary>A secret of such a book.</summary>

@@ -57,7 +57,8 @@ public class FragmentsTests(ITestOutputHelper output)
     private static string Whole(string kind, string text) => kind switch
     {
         "html" => Site.Page(text),
-        "svg" when !text.Contains("xmlns=", StringComparison.Ordinal) => text.Replace("<svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"", StringComparison.Ordinal),
+        "svg" when !text.Contains("xmlns=", StringComparison.Ordinal) => text.Replace("<svg",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\"", StringComparison.Ordinal),
         _ => text,
     };
 }
