@@ -52,15 +52,10 @@ internal sealed class TurnedSearch
         foreach (var (first, second) in Occurrences(rarest))
         {
             places.Clear();
-            places.Add(first);
-            if (second != first)
-                places.Add(second);
             var isOnlyHalved = second != first;
             foreach (var part in name.Parts)
             {
-                if (part == rarest)
-                    continue;
-                if (Nearest(part, first) is not var (one, other))
+                if ((part == rarest ? (first, second) : Nearest(part, first)) is not var (one, other))
                 {
                     places.Clear();
                     break;
