@@ -112,12 +112,15 @@ internal sealed class TurnedNames
     {
         for (var cut = ShortestHalf; cut <= word.Length - ShortestHalf && !language.Kinship.HasRoots; cut++)
         {
-            if (Whole(word[..cut]) is { } left && Whole(word[cut..]) is { } right)
+            if (Whole(word[..cut]) is { } left && Whole(word[cut..]) is { } right && AreOfOneName(left, right))
                 return [new(left, 0, IsFirst: false), new(right, 0, IsFirst: false)];
         }
 
         return [];
     }
+
+    // A beehive is no part of a brass bee, though there be a hive tool.
+    private bool AreOfOneName(int left, int right) => names.Exists(name => name.Parts.Contains(left) && name.Parts.Contains(right));
 
     private int? Whole(ReadOnlySpan<char> half)
     {
