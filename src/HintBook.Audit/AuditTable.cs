@@ -27,6 +27,12 @@ public sealed record AuditTable
     /// <summary>What pictures show, by the beginning of their file's name up to its first hyphen or dot.</summary>
     public ImmutableDictionary<string, ImmutableArray<int>> Pictures { get; init; } = ImmutableDictionary<string, ImmutableArray<int>>.Empty;
 
+    /// <summary>
+    /// The SHA-256 of pictures, in small hexadecimal digits, by their path: a picture's name follows from its photo, so that another under it would be
+    /// shown where it may not.
+    /// </summary>
+    public ImmutableDictionary<string, string> Digests { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Sentences that are the same on every site, whatever its secrets are called; <c>{…}</c> in them stands for something else.</summary>
     public ImmutableArray<string> SaidEverywhere { get; init; } = [];
 
@@ -38,6 +44,9 @@ public sealed record AuditTable
 
     /// <summary>Where printed codes may lead: the site's address, ending in a slash. Null if nothing is printed.</summary>
     public string? Address { get; init; }
+
+    /// <summary>What the codes of a printed file say, in the order in which they stand there, by its name.</summary>
+    public ImmutableDictionary<string, ImmutableArray<string>> PrintedCodes { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
 
     /// <summary>How many pages of a printed file anyone may see, by its name; the others are for the maker.</summary>
     public ImmutableDictionary<string, int> PrintedPages { get; init; } = ImmutableDictionary<string, int>.Empty;
@@ -63,6 +72,9 @@ public sealed record AuditSpelling(string Text, SpelledAs As = SpelledAs.Words, 
 {
     /// <summary>The language of a name, which tells its forms; null for that of the texts.</summary>
     public string? Language { get; init; }
+
+    /// <summary>Whether only this form counts, and no plural: <c>SALTS</c> isn't told by "salt".</summary>
+    public bool IsExact { get; init; }
 }
 
 /// <summary>How a spelling is met.</summary>
@@ -76,8 +88,17 @@ public enum SpelledAs
     /// <summary>The same, but all in capitals.</summary>
     Capitals,
 
-    /// <summary>Figures and letters: as they are, with anything between them, and as number words.</summary>
+    /// <summary>Figures and letters: as they are, with anything between them, as number words, and one by one over several sentences.</summary>
     Symbols,
+
+    /// <summary>A code of letters as one word: in capitals, and in small letters where something is set, written or spelt.</summary>
+    Letters,
+
+    /// <summary>A clock's setting such as <c>10:45</c>, in whatever way people say times; both halves of the day are alike.</summary>
+    Time,
+
+    /// <summary>An everyday word, such as "key": a doubt where it stands as an object, nothing in idioms and similes.</summary>
+    Thing,
 }
 
 /// <summary>A page that may say more than what anyone may know.</summary>

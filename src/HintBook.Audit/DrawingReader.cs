@@ -7,6 +7,8 @@ namespace HintBook.Audit;
 /// <summary>Reads an SVG file as XML: its ids, its addresses, what it says, and scripts that it must not have.</summary>
 internal static class DrawingReader
 {
+    private const int LongestItems = 2000;
+
     private static readonly XmlReaderSettings Careful = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
 
     /// <summary>Reads a drawing.</summary>
@@ -17,6 +19,7 @@ internal static class DrawingReader
         var references = new List<Reference>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var line = new StringBuilder();
+        var items = new List<string>();
         try
         {
             using var reader = XmlReader.Create(new StringReader(text), Careful);
@@ -27,10 +30,12 @@ internal static class DrawingReader
                     line.Append(reader.Value);
                 else if (reader.NodeType is XmlNodeType.Comment or XmlNodeType.ProcessingInstruction)
                     Hear(reader.Value, "in a comment", Manner.Prose);
-                if (reader.NodeType is XmlNodeType.Element or XmlNodeType.EndElement && !PageWords.InLine.Contains(reader.LocalName))
+                if (reader.NodeType is XmlNodeType.Element or XmlNodeType.EndElement && !PageWords.IsInLine(reader.LocalName))
                     End();
                 if (reader.NodeType != XmlNodeType.Element)
                     continue;
+                if (reader.LocalName == "tspan" && (reader.GetAttribute("x") ?? reader.GetAttribute("y") ?? reader.GetAttribute("dy")) is not null)
+                    line.Append('\n');
                 if (reader.LocalName == "script")
                     faults.Add(new(path, place.LineNumber, place.LinePosition, "A drawing must not hold a script."));
                 while (reader.MoveToNextAttribute())
@@ -45,8 +50,13 @@ internal static class DrawingReader
                 }
             }
 
+            if (items.Count > 1 && items.Sum(item => item.Length) <= LongestItems)
+                Hear(string.Join(FoldedText.BetweenItems, items), "in a drawing", Manner.Items);
+
             void Attribute(string name, string value)
             {
+                if (name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(name))
+                    Hear(name, "in the name of an attribute", Manner.Trade);
                 if (name is "href" or "xlink:href")
                     Hear(Uri.UnescapeDataString(value), "in an address", Manner.Address);
                 else if (!PageWords.Keywords.Contains(name) && !name.StartsWith("xmlns", StringComparison.Ordinal))
@@ -55,7 +65,10 @@ internal static class DrawingReader
 
             void End()
             {
-                Hear(line.ToString(), "in a drawing", Manner.Prose);
+                var said = line.ToString();
+                Hear(said, "in a drawing", Manner.Prose);
+                if (!string.IsNullOrWhiteSpace(said))
+                    items.Add(said.Trim());
                 line.Clear();
             }
 

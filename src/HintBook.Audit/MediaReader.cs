@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Audit.Mentions;
 using MetadataExtractor;
@@ -23,13 +24,19 @@ internal static class MediaReader
             return new(path);
         try
         {
-            using var file = File.OpenRead(Path.Combine(folder, path));
+            var bytes = IsPicture(path) ? File.ReadAllBytes(Path.Combine(folder, path)) : null;
+            using Stream file = bytes is null ? File.OpenRead(Path.Combine(folder, path)) : new MemoryStream(bytes);
             var listener = secrets.Listen(path);
-            var directories = ImageMetadataReader.ReadMetadata(file);
+            var behind = bytes is null ? [] : Behind(path, bytes, secrets, listener);
+            var directories = Directories(file);
             return new(path)
             {
                 Faults =
                 [
+                    .. behind,
+                    .. from directory in directories.OfType<ExifThumbnailDirectory>()
+                       where directory.ContainsTag(ExifThumbnailDirectory.TagThumbnailOffset)
+                       select new AuditFault(path, 0, 0, "It holds a small picture besides its own, and nobody knows what that shows.") { IsSure = false },
                     .. from directory in directories
                        where directory.HasError
                        select Damaged(path, directory.Name),
@@ -41,17 +48,43 @@ internal static class MediaReader
                 ],
             };
         }
-        catch (ImageProcessingException)
-        {
-            // The library knows no metadata in this kind of file.
-            return new(path);
-        }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             // The library throws many kinds of exceptions for damaged files.
             return new(path) { Faults = [Damaged(path, "all of it")] };
         }
     }
+
+    private static bool IsPicture(string path) =>
+        Path.GetExtension(path).ToLowerInvariant() is ".jpg" or ".jpeg" or ".png" or ".webp" or ".gif";
+
+    private static IReadOnlyList<MetadataExtractor.Directory> Directories(Stream file)
+    {
+        try
+        {
+            return ImageMetadataReader.ReadMetadata(file);
+        }
+        catch (ImageProcessingException)
+        {
+            // The library knows no metadata in this kind of file.
+            return [];
+        }
+    }
+
+    private static ImmutableArray<AuditFault> Behind(string path, byte[] bytes, Secrets secrets, Secrets.Listener listener)
+    {
+        if (PictureEnd.Of(bytes) is not { } end || end == bytes.Length)
+            return [];
+        var said = Encoding.Latin1.GetString(bytes, end, bytes.Length - end);
+        var text = IsUtf8(bytes.AsSpan(end)) ? Encoding.UTF8.GetString(bytes, end, bytes.Length - end) : said;
+        return
+        [
+            new(path, 0, 0, $"{bytes.Length - end} bytes stand behind the picture's end, where no viewer shows them.") { IsSure = false },
+            .. listener.Hear(new(text, 0, 0, "behind the picture's end", Manner.Prose, secrets.Outside)),
+        ];
+    }
+
+    private static bool IsUtf8(ReadOnlySpan<byte> bytes) => System.Text.Unicode.Utf8.IsValid(bytes);
 
     private static AuditFault Damaged(string path, string what) =>
         new(path, 0, 0, $"Its metadata ({what}) is damaged, so nobody knows what it tells.") { IsSure = false };

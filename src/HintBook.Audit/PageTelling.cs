@@ -14,13 +14,15 @@ namespace HintBook.Audit;
 internal sealed class PageTelling
 {
     private const string Anything = "*";
+    private const int LongestItems = 400;
 
     private readonly Secrets secrets;
     private readonly Secrets.Listener listener;
     private readonly AuditPage? page;
     private readonly string folder;
     private readonly List<AuditFault> faults = [];
-    private readonly StringBuilder line = new();
+    private readonly StringBuilder line = new(), above = new();
+    private List<string> items = [];
 
     private PageTelling(Secrets secrets, string path) =>
         (this.secrets, listener, page, folder) = (secrets, secrets.Listen(path), secrets.PageAt(path), path[..(path.LastIndexOf('/') + 1)]);
@@ -52,11 +54,13 @@ internal sealed class PageTelling
         return telling.faults;
     }
 
-    // A word across two elements of a line is found, and one across two blocks is none.
+    // A word across two elements of a line is found, and one across two blocks is none; codes go on over items and cells.
     private void Walk(IElement block, Scope scope)
     {
-        var isInLine = PageWords.InLine.Contains(block.LocalName);
         var folded = FoldOf(block, scope);
+        var outer = items;
+        if (!PageWords.IsInLine(block.LocalName))
+            items = new();
         var summary = ReferenceEquals(folded, scope) ? null : block.Children.FirstOrDefault(child => child.LocalName == "summary");
         var content = block is IHtmlTemplateElement template ? template.Content : (INode)block;
         foreach (var node in content.ChildNodes)
@@ -76,32 +80,92 @@ internal sealed class PageTelling
                     Remark(comment, block);
                     break;
                 case IElement element:
-                    var here = Linked(element, element == summary ? scope : folded);
-                    Attributes(element, here);
-                    if (PageWords.InLine.Contains(element.LocalName) && ReferenceEquals(here, folded))
-                    {
-                        Walk(element, here);
-                    }
-                    else
-                    {
-                        End(block, folded);
-                        Walk(element, here);
-                        End(element, here);
-                    }
-
+                    Element(element, element == summary ? scope : folded, block, folded);
                     break;
             }
         }
 
-        if (!isInLine)
-            End(block, folded);
+        if (PageWords.IsInLine(block.LocalName))
+            return;
+        End(block, folded);
+        Items(block, folded, ReferenceEquals(folded, scope) ? outer : null);
+        items = outer;
+    }
+
+    private void Element(IElement element, Scope scope, IElement block, Scope around)
+    {
+        var here = Linked(element, scope);
+        Attributes(element, here);
+        switch (element.LocalName)
+        {
+            case "br":
+                line.Append('\n');
+                return;
+            // What stands above a word is no part of it.
+            case "rp":
+                return;
+            case "rt" or "rtc":
+                above.Append(element.TextContent);
+                return;
+            case "tspan" when element.HasAttribute("x") || element.HasAttribute("y") || element.HasAttribute("dy"):
+                line.Append('\n');
+                break;
+        }
+
+        var isSame = ReferenceEquals(here, around);
+        if (isSame && PageWords.IsInLine(element.LocalName))
+        {
+            Walk(element, here);
+            return;
+        }
+
+        // A block within a sentence only breaks its line.
+        if (isSame && element.LocalName is "div" or "p" && HasOpenLine())
+            line.Append('\n');
+        else
+            End(block, around);
+        Walk(element, here);
+        End(element, here);
+    }
+
+    private bool HasOpenLine()
+    {
+        for (var at = line.Length - 1; at >= 0; at--)
+        {
+            if (!char.IsWhiteSpace(line[at]))
+                return line[at] is not ('.' or '!' or '?' or ':' or ';');
+        }
+
+        return false;
     }
 
     private void End(IElement block, Scope scope)
     {
         if (line.Length > 0)
-            Hear(block, line.ToString(), block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+        {
+            var said = line.ToString();
+            Hear(block, said, block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+            if (!string.IsNullOrWhiteSpace(said))
+                items.Add(said.Trim());
+        }
+
+        if (above.Length > 0)
+            Hear(block, above.ToString(), "above a word", Manner.Prose, scope);
         line.Clear();
+        above.Clear();
+    }
+
+    // Short blocks behind each other may hold the pieces of a code.
+    private void Items(IElement block, Scope scope, List<string>? outer)
+    {
+        if (items.Count == 0)
+            return;
+        var isShort = items.Sum(item => item.Length + 1) <= LongestItems;
+        var joined = isShort ? items.Count == 1 ? items[0] : string.Join(FoldedText.BetweenItems, items) : "";
+        if (isShort && items.Count > 1 && block.LocalName is not ("html" or "head"))
+            Hear(block, joined, "in the text", Manner.Items, scope);
+        if (isShort)
+            outer?.Add(joined);
     }
 
     private Scope FoldOf(IElement element, Scope scope)
@@ -132,8 +196,12 @@ internal sealed class PageTelling
             See(element, clean, scope);
         }
 
+        if (element.LocalName.Contains('-', StringComparison.Ordinal))
+            Hear(element, element.LocalName, "in the name of an element", Manner.Trade, secrets.Outside);
         foreach (var attribute in element.Attributes)
         {
+            if (attribute.Name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(attribute.Name))
+                Hear(element, attribute.Name, "in the name of an attribute", Manner.Trade, secrets.Outside);
             if (attribute.Value.Length == 0 || PageWords.Keywords.Contains(attribute.Name))
                 continue;
             var where = $"in the attribute “{attribute.Name}”";

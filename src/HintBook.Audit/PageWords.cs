@@ -8,9 +8,18 @@ namespace HintBook.Audit;
 /// </summary>
 internal static partial class PageWords
 {
-    /// <summary>Elements that stand in a line of text: what is before and after them is one word.</summary>
-    public static readonly HashSet<string> InLine = Set(
-        "a abbr b bdi bdo cite code data del dfn em font i ins kbd mark q s samp small span strong sub sup time tspan u var wbr");
+    /// <summary>
+    /// Elements that begin a line of their own (HTML Living Standard, 15.3, and those that hold no text of the page); all others stand in a line
+    /// of text: what is before and after them is one word. Of SVG those that are read as texts of their own.
+    /// </summary>
+    public static readonly HashSet<string> Blocks = Set(
+        "address article aside blockquote body caption center col colgroup dd details desc dialog dir div dl dt fieldset figcaption figure footer "
+        + "foreignObject form g h1 h2 h3 h4 h5 h6 head header hgroup hr html iframe legend li listing main menu metadata nav noscript object ol "
+        + "optgroup option p "
+        + "plaintext pre script search section select style summary svg symbol table tbody td template text textarea tfoot th thead title tr ul video xmp");
+
+    /// <summary>Whether an element stands in a line of text.</summary>
+    public static bool IsInLine(string element) => !Blocks.Contains(element);
 
     /// <summary>Attributes that are shown or read aloud.</summary>
     public static readonly HashSet<string> Spoken = Set(

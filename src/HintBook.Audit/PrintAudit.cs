@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Xml;
+using System.Xml.Linq;
 using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
@@ -45,8 +47,39 @@ public static class PrintAudit
             : SiteFileReader.Read(folder, path, secrets).Faults;
         if (path.StartsWith(Codes, StringComparison.Ordinal) && path.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
             codes.Add((QrReader.Read(File.ReadAllBytes(Path.Combine(folder, path))), 0));
+        var drawn = path.StartsWith(Codes, StringComparison.Ordinal) && path.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)
+            ? SaidByDrawing(Path.Combine(folder, path))
+            : [];
         var listener = secrets.Listen(path);
-        return (codes.Count, [.. faults, .. codes.SelectMany(code => Wrong(path, code.Says, code.Page, site, table, listener, secrets.Outside))]);
+        return (
+            codes.Count,
+            [
+                .. faults,
+                .. codes.SelectMany(code => Wrong(path, code.Says, code.Page, site, table, listener, secrets.Outside)),
+                .. Exchanged(path, [.. codes, .. drawn], table),
+            ]);
+    }
+
+    // A card leads its owner to the page that was meant for it.
+    private static IEnumerable<AuditFault> Exchanged(string path, IReadOnlyList<(string? Says, int Page)> codes, AuditTable table) =>
+        table.PrintedCodes.TryGetValue(path, out var meant)
+            ? from pair in codes.Zip(meant)
+              where pair.First.Says is not null && pair.First.Says != pair.Second
+              let place = pair.First.Page == 0 ? "The code" : $"A code on page {pair.First.Page}"
+              select new AuditFault(path, 0, 0, $"{place} says “{pair.First.Says}”, and its card belongs to “{pair.Second}”.")
+            : [];
+
+    // The writer of the drawing puts what the code says into its title.
+    private static (string? Says, int Page)[] SaidByDrawing(string file)
+    {
+        try
+        {
+            return XDocument.Load(file).Descendants().FirstOrDefault(element => element.Name.LocalName == "title") is { } title ? [(title.Value, 0)] : [];
+        }
+        catch (Exception e) when (e is XmlException or IOException)
+        {
+            return [];
+        }
     }
 
     private static IEnumerable<AuditFault> Wrong(string path, string? says, int page, string? site, AuditTable table, Secrets.Listener listener, Scope outside)

@@ -19,15 +19,38 @@ internal static partial class ProgramText
 
     private static readonly JsonDocumentOptions Lenient = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip, MaxDepth = 256 };
 
-    /// <summary>The remarks and strings of a style sheet: what <c>content</c> shows is a string.</summary>
+    /// <summary>The remarks and strings of a style sheet, and the names of its classes, ids and properties: what <c>content</c> shows is a string.</summary>
     public static IEnumerable<Piece> InStyle(string text) =>
-        from match in StylePiece().Matches(text)
-        select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match));
+        (from match in StylePiece().Matches(text)
+         select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match)))
+        .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))));
 
-    /// <summary>The remarks and strings of a script. A regular expression with quotes in it may hide a string or make one: both are read.</summary>
-    public static IEnumerable<Piece> InScript(string text) =>
-        from match in ScriptPiece().Matches(text)
-        select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, MannerOf(match));
+    /// <summary>
+    /// The remarks, strings and names of a script, the numbers that something is set to or compared with, and hours with minutes. A regular expression
+    /// with quotes in it may hide a string or make one: both are read.
+    /// </summary>
+    public static IEnumerable<Piece> InScript(string text)
+    {
+        var code = ScriptPiece().Replace(text, Blank);
+        return
+        [
+            .. from match in ScriptPiece().Matches(text)
+               select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, MannerOf(match)),
+            .. Names(ScriptName().Matches(code)),
+            .. from match in ScriptNumber().Matches(code)
+               select new Piece(match.Groups["text"].Value, match.Index, Manner.Remark),
+            .. from match in HourAndMinute().Matches(code)
+               select new Piece(match.Value, match.Index, Manner.Remark),
+        ];
+    }
+
+    // Each name once, with its signs between words.
+    private static IEnumerable<Piece> Names(MatchCollection matches) =>
+        from match in matches.DistinctBy(match => match.Value)
+        where !Colour().IsMatch(match.Value)
+        select new Piece(match.Value, match.Index, Manner.Trade);
+
+    private static string Blank(Match match) => new(' ', match.Length);
 
     /// <summary>The names, strings and numbers of JSON; the whole text where it is no JSON.</summary>
     public static IEnumerable<Piece> InData(string text)
@@ -45,12 +68,19 @@ internal static partial class ProgramText
 
     private static IEnumerable<Piece> In(JsonElement value) => value.ValueKind switch
     {
-        JsonValueKind.Object => value.EnumerateObject().SelectMany(pair => In(pair.Value).Prepend(new(pair.Name, 0, Manner.Prose))),
-        JsonValueKind.Array => value.EnumerateArray().SelectMany(In),
+        JsonValueKind.Object => value.EnumerateObject().SelectMany(pair =>
+            In(pair.Value).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
+        JsonValueKind.Array => value.EnumerateArray().SelectMany(In).Concat(Items(value)),
         JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
         JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
         _ => [],
     };
+
+    // A code may stand in a list, symbol by symbol.
+    private static Piece[] Items(JsonElement list) =>
+        list.GetArrayLength() is > 1 and < 40 && list.EnumerateArray().All(item => item.ValueKind is JsonValueKind.String or JsonValueKind.Number)
+            ? [new(string.Join(FoldedText.BetweenItems, list.EnumerateArray().Select(item => item.ToString())), 0, Manner.Items)]
+            : [];
 
     private static Manner MannerOf(Match match) => match.ValueSpan[0] == '/' ? Manner.Remark : Manner.Quoted;
 
@@ -58,6 +88,18 @@ internal static partial class ProgramText
         escape.Groups["hex"] is { Success: true, Value: var hex }
             ? Rune.TryCreate(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture), out var rune) ? rune.ToString() : " "
             : escape.Groups["other"].Value;
+
+    [GeneratedRegex(@"[.#]-?[A-Za-z_][A-Za-z0-9_-]*|--[A-Za-z0-9_-]+", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex StyleName();
+
+    [GeneratedRegex("[A-Za-z_$][A-Za-z0-9_$]{4,}", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex ScriptName();
+
+    [GeneratedRegex(@"([=:]|\bcase)\s*(?<text>[0-9]{3,})\b", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex ScriptNumber();
+
+    [GeneratedRegex(@"\bhours?\b[^\n]{0,40}\bminutes?\b[^\n]{0,20}", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    private static partial Regex HourAndMinute();
 
     [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Colour();

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 using HintBook.Audit.Mentions;
 
@@ -14,7 +15,17 @@ internal static class SiteFileReader
     {
         var file = TextReader(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : Binary(folder, path, secrets);
         var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", Manner.Address, secrets.Outside));
-        return file with { Faults = [.. file.Faults, .. named] };
+        return file with { Faults = [.. file.Faults, .. named, .. Exchanged(folder, path, secrets)] };
+    }
+
+    private static IEnumerable<AuditFault> Exchanged(string folder, string path, Secrets secrets)
+    {
+        if (secrets.DigestOf(path) is not { } digest)
+            return [];
+        using var file = File.OpenRead(Path.Combine(folder, path));
+        return Convert.ToHexStringLower(SHA256.HashData(file)) == digest
+            ? []
+            : [new(path, 0, 0, "This isn't the picture that was made under this name: what it shows may be told too early.")];
     }
 
     private static Func<string, string, Secrets, SiteFile>? TextReader(string path) => Extension(path) switch

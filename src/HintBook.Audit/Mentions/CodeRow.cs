@@ -21,7 +21,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private readonly StringBuilder symbols = new();
 
     /// <summary>Adds every mention in a text to a list.</summary>
-    public void In(FoldedText text, ReadOnlySpan<int> ids, List<FoundSecret> found)
+    public void In(FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
     {
         if (codes.Longest == 0)
             return;
@@ -31,41 +31,26 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
                 continue;
             Gather(text, ids, at);
             String(text, ids, asOneNumber: false);
-            LookUp(found);
-            if (HasLarge(ids) || numbers.Spoken is not null)
-            {
-                String(text, ids, asOneNumber: true);
-                LookUp(found);
-            }
+            LookUp(text, ids, source, found);
+            String(text, ids, asOneNumber: true);
+            LookUp(text, ids, source, found);
 
             at = row[^1];
         }
-    }
-
-    private bool HasLarge(ReadOnlySpan<int> ids)
-    {
-        foreach (var word in row)
-        {
-            if (numbers.ValueOf(ids[word]) is { Multiplies: true })
-                return true;
-        }
-
-        return false;
     }
 
     // A lone letter begins a row only where more symbols follow: "a", "I".
     private bool Starts(FoldedText text, ReadOnlySpan<int> ids, int at) =>
         IsSymbol(text, ids, at)
         && (text.Words[at].Length > 1 || char.IsAsciiDigit(text.Of(text.Words[at])[0])
-            || numbers.Spoken?.Has(ids[at]) == true || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Paragraph && IsSymbol(text, ids, at + 1)));
+            || numbers.IsSaidInNumbers(ids[at]) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Paragraph && IsSymbol(text, ids, at + 1)));
 
     private bool IsSymbol(FoldedText text, ReadOnlySpan<int> ids, int at)
     {
         var word = text.Of(text.Words[at]);
         return (word.Length == 1 && IsAlone(text, at))
             || word.IndexOfAnyInRange('0', '9') >= 0
-            || numbers.ValueOf(ids[at]) is not null
-            || numbers.Spoken?.Has(ids[at]) == true;
+            || numbers.IsSaidInNumbers(ids[at]);
     }
 
     // Not the "l" of "l’abeille", nor a letter of a script without spaces.
@@ -80,9 +65,9 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         var between = 0;
         for (var i = at + 1; i < ids.Length && text.Words[i].Parting < Parting.Paragraph; i++)
         {
-            var isBetween = numbers.UseOf(ids[i]) is WordUse.Between or WordUse.Determiner;
+            var isBetween = (numbers.UseOf(ids[i]) & (WordUse.Between | WordUse.Determiner)) != WordUse.Plain;
             // "a" is a letter among letters and a word among figures.
-            if (IsSymbol(text, ids, i) && !(isBetween && numbers.Spoken?.Has(ids[i]) != true && i + 1 < ids.Length && IsFigure(text, ids, i + 1)))
+            if (IsSymbol(text, ids, i) && !(isBetween && !numbers.IsSaidInNumbers(ids[i]) && i + 1 < ids.Length && IsFigure(text, ids, i + 1)))
             {
                 row.Add(i);
                 between = 0;
@@ -97,7 +82,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private bool IsFigure(FoldedText text, ReadOnlySpan<int> ids, int at) =>
         IsSymbol(text, ids, at)
         && (text.Words[at].Length > 1
-            || numbers.Spoken?.Has(ids[at]) == true
+            || numbers.IsSaidInNumbers(ids[at])
             || char.IsAsciiDigit(text.Of(text.Words[at])[0]));
 
     private void String(FoldedText text, ReadOnlySpan<int> ids, bool asOneNumber)
@@ -107,44 +92,16 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         var onlyLetters = true;
         foreach (var word in row)
             onlyLetters &= !IsFigure(text, ids, word);
-        if (numbers.Spoken is not null)
-        {
-            Spell(text, ids, asOneNumber, onlyLetters);
-            return;
-        }
-
+        Span<int> said = row.Count <= 128 ? stackalloc int[row.Count] : new int[row.Count];
+        Span<int> figures = row.Count <= 128 ? stackalloc int[row.Count] : new int[row.Count];
+        for (var i = 0; i < row.Count; i++)
+            (said[i], figures[i]) = (ids[row[i]], FiguresOf(text.Of(text.Words[row[i]])));
         for (var i = 0; i < row.Count; i++)
         {
             var (first, from, times) = (i, symbols.Length, 1);
-            for (; i + 1 < row.Count && numbers.ValueOf(ids[row[i]]) is { Repeats: true } again; i++)
-                times *= again.Value;
-            if (numbers.ValueOf(ids[row[i]]) is { Repeats: false, Value: var value })
-            {
-                value = asOneNumber ? Large(ids, ref i, value) : Small(ids, ref i, value);
-                symbols.Append(value);
-            }
-            else
-            {
-                var word = text.Of(text.Words[row[i]]);
-                symbols.Append(word is "o" && !onlyLetters ? "0" : word);
-            }
-
-            pieces.Add(new(from, row[first], row[i]));
-            var said = symbols.ToString(from, symbols.Length - from);
-            for (; times > 1; times--)
-                symbols.Append(said);
-        }
-    }
-
-    private void Spell(FoldedText text, ReadOnlySpan<int> ids, bool asOneNumber, bool onlyLetters)
-    {
-        Span<int> said = row.Count <= 256 ? stackalloc int[row.Count] : new int[row.Count];
-        for (var i = 0; i < row.Count; i++)
-            said[i] = ids[row[i]];
-        for (var i = 0; i < row.Count; i++)
-        {
-            var (first, from) = (i, symbols.Length);
-            var (number, words) = numbers.Spoken!.At(said, i, asOneNumber ? int.MaxValue : 99);
+            for (; i + 1 < row.Count && numbers.RepeatsOf(said[i]) is > 0 and var again; i++)
+                times *= again;
+            var (number, words) = numbers.Spoken.At(said, figures, i, asOneNumber ? int.MaxValue : 99);
             if (words > 0)
             {
                 symbols.Append(number);
@@ -157,41 +114,24 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
             }
 
             pieces.Add(new(from, row[first], row[i]));
+            var each = symbols.ToString(from, symbols.Length - from);
+            for (; times > 1; times--)
+                symbols.Append(each);
         }
     }
 
-    // "fifty-one" is 51 even where a code is said figure by figure.
-    private int Small(ReadOnlySpan<int> ids, ref int i, int value)
+    /// <summary>What a word of figures alone counts; -1 for other words, and for those that are too long.</summary>
+    public static int FiguresOf(ReadOnlySpan<char> word)
     {
-        if (value is < 20 or > 90 || i + 1 == row.Count || numbers.ValueOf(ids[row[i + 1]]) is not { Repeats: false, Value: > 0 and < 10 and var unit })
-            return value;
-        i++;
-        return value + unit;
+        if (word.Length > 8 || word.ContainsAnyExceptInRange('0', '9'))
+            return -1;
+        var value = 0;
+        foreach (var figure in word)
+            value = (value * 10) + (figure - '0');
+        return value;
     }
 
-    // As far as one number goes: "five thousand one hundred and seventy-three".
-    private int Large(ReadOnlySpan<int> ids, ref int i, int value)
-    {
-        var (total, part) = (0, value);
-        while (i + 1 < row.Count && numbers.ValueOf(ids[row[i + 1]]) is { Repeats: false, Value: var next })
-        {
-            if (next == 100 && part is > 0 and < 100)
-                part *= 100;
-            else if (next == 1000 && total == 0 && part is > 0 and < 1000)
-                (total, part) = (part * 1000, 0);
-            else if (next is >= 20 and <= 90 && part % 100 == 0 && total + part > 0)
-                part += next;
-            else if (next is > 0 and < 20 && total + part > 0 && (part % 100 == 0 || (part % 10 == 0 && part % 100 >= 20 && next < 10)))
-                part += next;
-            else
-                break;
-            i++;
-        }
-
-        return total + part;
-    }
-
-    private void LookUp(List<FoundSecret> found)
+    private void LookUp(FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
     {
         var all = symbols.ToString();
         for (var i = 0; i < pieces.Count; i++)
@@ -205,9 +145,72 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
                 if (!isWhole && to - from < ShortestInARow)
                     continue;
                 foreach (var (secret, sure) in codes.Of(all.AsSpan(from..to)))
-                    found.Add(new(secret, pieces[i].First, pieces[j].Last, sure && (isWhole || to - from >= SurelyInARow), Words: 1, IsCode: true));
+                {
+                    var (first, last) = (pieces[i].First, pieces[j].Last);
+                    var role = RoleOf(text, ids, source, first, last, j - i + 1 == to - from);
+                    if (role == NumberRole.Ordinary)
+                        continue;
+                    var isSure = sure && role == NumberRole.Code && (isWhole || to - from >= SurelyInARow);
+                    found.Add(new(secret, first, last, isSure, Words: 1, IsCode: true));
+                }
             }
         }
+    }
+
+    // Codes that are said symbol by symbol are no ordinary numbers, unless a unit follows.
+    private NumberRole RoleOf(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, bool isBySymbol)
+    {
+        var role = Measures.RoleOf(source, text.Words[first].Start, text.Words[last].End);
+        if (role == NumberRole.Code && IsAcrossItems(text, first, last))
+            return NumberRole.Doubtful;
+        if (role != NumberRole.Code || (isBySymbol && last > first))
+            return role;
+        var isOne = first == last && char.IsAsciiDigit(text.Of(text.Words[first])[0]);
+        return Counts(text, ids, source, last) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
+            ? NumberRole.Doubtful
+            : role;
+    }
+
+    // "6083 visitors": a word that isn't one of grammar follows.
+    private bool Counts(FoldedText text, ReadOnlySpan<int> ids, string source, int last) =>
+        last + 1 < ids.Length
+        && text.Words[last + 1].Parting == Parting.Space
+        && char.IsWhiteSpace(source[text.Words[last].End])
+        && numbers.UseOf(ids[last + 1]) == WordUse.Plain
+        && numbers.Language.Grammar.Length > 0 && char.IsLetter(text.Of(text.Words[last + 1])[0]);
+
+    private static bool IsAcrossItems(FoldedText text, int first, int last)
+    {
+        for (var i = first + 1; i <= last; i++)
+        {
+            if (text.Words[i].Parting >= Parting.Item)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool HasFigures(FoldedText text, int first, int last)
+    {
+        for (var i = first; i <= last; i++)
+        {
+            if (char.IsAsciiDigit(text.Of(text.Words[i])[0]))
+                return true;
+        }
+
+        return false;
+    }
+
+    // "51 937", "51,937".
+    private static bool IsGrouped(FoldedText text, int first, int last)
+    {
+        for (var i = first + 1; i <= last; i++)
+        {
+            if (text.Words[i].Length != 3)
+                return false;
+        }
+
+        return text.Words[first].Length <= 3;
     }
 
     // "325 and 14" are two numbers; "5, 1, 7 and 3" are one.

@@ -8,6 +8,8 @@ internal sealed class CodeTable
 {
     private readonly Dictionary<string, List<(int Secret, bool Sure)>> codes = [];
     private readonly Dictionary<string, List<(int Secret, bool Sure)>>.AlternateLookup<ReadOnlySpan<char>> lookup;
+    private readonly HashSet<string> starts = new(StringComparer.Ordinal);
+    private readonly SortedSet<int> lengths = [];
     private readonly FoldedText folded = new(AuditLanguage.Unknown);
 
     public CodeTable() => lookup = codes.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -29,8 +31,17 @@ internal sealed class CodeTable
         if (!codes.TryGetValue(symbols.ToString(), out var same))
             codes[symbols.ToString()] = same = [];
         same.Add((secret, spelling.Sure));
+        for (var i = 1; i <= symbols.Length; i++)
+            starts.Add(symbols.ToString(0, i));
+        lengths.Add(symbols.Length);
         return true;
     }
+
+    /// <summary>Whether a code begins with some symbols.</summary>
+    public bool HasStart(string symbols) => starts.Contains(symbols);
+
+    /// <summary>How many symbols the codes have.</summary>
+    public IReadOnlyCollection<int> Lengths => lengths;
 
     /// <summary>The secrets whose code it is, and whether such a code can mean nothing else.</summary>
     public IReadOnlyList<(int Secret, bool Sure)> Of(ReadOnlySpan<char> symbols) => lookup.TryGetValue(symbols, out var same) ? same : [];

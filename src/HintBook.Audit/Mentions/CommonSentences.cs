@@ -20,8 +20,8 @@ internal sealed class CommonSentences(ImmutableArray<string> sentences)
         {
             for (var at = piece.IndexOf(mention, StringComparison.Ordinal); at >= 0; at = piece.IndexOf(mention, at + 1, StringComparison.Ordinal))
             {
-                // A sentence of one word is recognised only where it is the whole text.
-                if ((piece.Length > mention.Length || text.AsSpan().Trim().Length == piece.Length)
+                // A sentence of one word is recognised only where it is a whole line.
+                if ((piece.Length > mention.Length || LineOf(text, start, end).Trim().Length == piece.Length)
                     && start >= at
                     && string.CompareOrdinal(text, start - at, piece, 0, piece.Length) == 0)
                 {
@@ -31,5 +31,11 @@ internal sealed class CommonSentences(ImmutableArray<string> sentences)
         }
 
         return false;
+    }
+
+    private static ReadOnlySpan<char> LineOf(string text, int start, int end)
+    {
+        var (from, to) = (text.AsSpan(0, start).LastIndexOf('\n') + 1, text.AsSpan(end).IndexOf('\n'));
+        return text.AsSpan(from, (to < 0 ? text.Length : end + to) - from);
     }
 }

@@ -23,8 +23,14 @@ internal enum Parting : byte
     /// <summary>A comma: a name doesn't go on behind it, though a code does.</summary>
     Comma,
 
+    /// <summary>A colon.</summary>
+    Colon,
+
     /// <summary>The end of a sentence or of a clause.</summary>
     Stop,
+
+    /// <summary>The end of a list's item or of a cell: codes may go on behind it, a name doesn't.</summary>
+    Item,
 
     /// <summary>An empty line: nothing goes on behind it.</summary>
     Paragraph,
@@ -49,11 +55,29 @@ internal sealed class FoldedText(AuditLanguage language)
     private char[] letters = new char[512];
     private int used;
 
+    /// <summary>Stands between the items of a list and the cells of a table.</summary>
+    public const char BetweenItems = '\u2028';
+
     /// <summary>The words of the text that was read last.</summary>
     public ReadOnlySpan<FoldedWord> Words => CollectionsMarshal.AsSpan(words);
 
     /// <summary>The bare letters of a word.</summary>
     public ReadOnlySpan<char> Of(in FoldedWord word) => letters.AsSpan(word.From, word.Length);
+
+    /// <summary>Whether the words from one on spell some letters without a gap.</summary>
+    public bool Says(int from, string said)
+    {
+        var at = 0;
+        for (var i = from; i < words.Count && at < said.Length; i++)
+        {
+            var word = Of(words[i]);
+            if ((i > from && words[i].Parting > Parting.Nothing) || !said.AsSpan(at).StartsWith(word))
+                return false;
+            at += word.Length;
+        }
+
+        return at == said.Length;
+    }
 
     /// <summary>The words of a list parted by spaces, each as its bare letters.</summary>
     public static IEnumerable<string> BareWords(string list)
@@ -82,8 +106,8 @@ internal sealed class FoldedText(AuditLanguage language)
             var kind = KindAt(text, at, out var width);
             if (kind is Kind.Letter or Kind.Alone)
             {
-                at = ReadWord(text, at, parting, alone: kind == Kind.Alone);
-                (parting, lines) = (Parting.Nothing, 0);
+                at = ReadWord(text, at, parting, alone: kind == Kind.Alone, hasHumps: !isProse);
+                (parting, lines) = (IsHump(text, at) && !isProse ? Parting.Hyphen : Parting.Nothing, 0);
                 continue;
             }
 
@@ -96,7 +120,9 @@ internal sealed class FoldedText(AuditLanguage language)
                 Kind.Line when ++lines > 1 => Parting.Paragraph,
                 Kind.Line when parting == Parting.Hyphen => Parting.Hyphen,
                 Kind.Comma when isProse => Parting.Comma,
+                Kind.Colon when isProse => Parting.Colon,
                 Kind.Stop when isProse => Parting.Stop,
+                Kind.Item => Parting.Item,
                 _ => Parting.Space,
             };
             if (found > parting)
@@ -104,11 +130,20 @@ internal sealed class FoldedText(AuditLanguage language)
         }
     }
 
-    private int ReadWord(string text, int start, Parting parting, bool alone)
+    private int ReadWord(string text, int start, Parting parting, bool alone, bool hasHumps)
     {
         var (at, end, from) = (start, start, used);
         while (at < text.Length)
         {
+            if (hasHumps && at > start && IsHump(text, at))
+                break;
+            if (!alone && char.IsAsciiLetterOrDigit(text[at]))
+            {
+                letters[used++] = char.ToLowerInvariant(text[at]);
+                end = ++at;
+                continue;
+            }
+
             var kind = KindAt(text, at, out var width);
             if (kind == Kind.Apostrophe && Heard(text, at + 1) is var next && KindOf(text, next) == Kind.Letter)
             {
@@ -138,9 +173,34 @@ internal sealed class FoldedText(AuditLanguage language)
             at += width;
         }
 
-        words.Add(new(start, end, from, used - from, parting));
+        Add(start, end, from, parting);
         return at;
     }
+
+    // A German number beyond a thousand is written as one word: "siebentausenddreizehn" is read as three.
+    private void Add(int start, int end, int from, Parting parting)
+    {
+        var word = letters.AsSpan(from, used - from);
+        var middle = language.GluedThousand;
+        var at = middle.Length > 0 && word.Length > middle.Length ? word.IndexOf(middle) : -1;
+        if (at < 0)
+        {
+            words.Add(new(start, end, from, used - from, parting));
+            return;
+        }
+
+        var behind = at + middle.Length;
+        if (at > 0)
+            words.Add(new(start, end, from, at, parting));
+        words.Add(new(start, end, from + at, middle.Length, at > 0 ? Parting.Nothing : parting));
+        if (behind < word.Length)
+            words.Add(new(start, end, from + behind, word.Length - behind, Parting.Nothing));
+    }
+
+    // "mothMedal": a small letter, then a capital and a small one.
+    private static bool IsHump(string text, int at) =>
+        at > 1 && at + 1 < text.Length && char.IsAsciiLetterLower(text[at - 1]) && char.IsAsciiLetter(text[at - 2])
+        && char.IsAsciiLetterUpper(text[at]) && char.IsAsciiLetterLower(text[at + 1]);
 
     private bool IsElided(ReadOnlySpan<char> word)
     {
@@ -196,7 +256,9 @@ internal sealed class FoldedText(AuditLanguage language)
         {
             0x2019 or 0x02BC or 0xFF07 => Kind.Apostrophe,
             0x2014 or 0x2015 or 0x3001 or 0xFF0C => Kind.Comma,
-            0x2026 or 0x3002 or 0x2029 => Kind.Stop,
+            0x060C or 0xFF64 => Kind.Comma,
+            0x2026 or 0x3002 or 0x2029 or 0x061B or 0x061F => Kind.Stop,
+            BetweenItems => Kind.Item,
             0x2212 => Kind.Hyphen,
             // The tatweel only stretches an Arabic word.
             0x0640 => Kind.Unheard,
@@ -215,7 +277,7 @@ internal sealed class FoldedText(AuditLanguage language)
     }
 
     // Thai, Lao, Khmer, Burmese, Chinese and Japanese are written without spaces: every letter counts as a word.
-    private static bool IsWrittenWithoutSpaces(int letter) => letter is (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
+    private static bool IsWrittenWithoutSpaces(int letter) => letter is 0x3007 or (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)
         or (>= 0x1780 and <= 0x17FF) or (>= 0x2E80 and <= 0x2FDF) or (>= 0x3040 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF)
         or (>= 0xF900 and <= 0xFAFF) or (>= 0x20000 and <= 0x3FFFF);
 
@@ -226,7 +288,8 @@ internal sealed class FoldedText(AuditLanguage language)
         '\n' => Kind.Line,
         '\'' => Kind.Apostrophe,
         ',' => Kind.Comma,
-        '.' or ';' or ':' or '!' or '?' or '|' or '=' => Kind.Stop,
+        ':' => Kind.Colon,
+        '.' or ';' or '!' or '?' or '|' or '=' => Kind.Stop,
         _ => Kind.Space,
     })];
 
@@ -240,6 +303,8 @@ internal sealed class FoldedText(AuditLanguage language)
         Hyphen,
         Line,
         Comma,
+        Colon,
         Stop,
+        Item,
     }
 }

@@ -4,7 +4,7 @@ using HintBook.Audit.Mentions.Languages;
 namespace HintBook.Audit.Mentions;
 
 /// <summary>All names as one tree of words: a text is searched in one pass, whatever the number of names.</summary>
-internal sealed class NameTree(WordNumbers numbers)
+internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private const int ShortestInCompound = 6, ShortestBeside = 3;
@@ -13,8 +13,11 @@ internal sealed class NameTree(WordNumbers numbers)
     private readonly Dictionary<string, (FoldedText Text, HashSet<string> Determiners)> readers = new(StringComparer.Ordinal);
 
     /// <summary>Adds a name.</summary>
+    /// <param name="secret">Its place in the table.</param>
+    /// <param name="spelling">The name.</param>
+    /// <param name="canTurn">Whether its words may stand apart.</param>
     /// <returns>Whether it has a word to look for.</returns>
-    public bool Add(int secret, AuditSpelling spelling)
+    public bool Add(int secret, AuditSpelling spelling, bool canTurn)
     {
         var language = spelling.Language is { } tag ? AuditLanguages.For(tag) : numbers.Language;
         if (!readers.TryGetValue(language.Code, out var reader))
@@ -32,11 +35,37 @@ internal sealed class NameTree(WordNumbers numbers)
         if (words.Count == 0)
             return false;
         var noun = language.HasCompounds && words.Count == 1 && char.IsUpper(spelling.Text.FirstOrDefault(letter => char.IsUpper(letter))) ? words[0] : null;
-        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As == SpelledAs.Capitals, noun);
+        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As, noun, spelling.Text);
+        if (spelling.IsExact || spelling.As == SpelledAs.Letters)
+            language = language with { Forms = static (word, _) => [word] };
+        if (spelling.As == SpelledAs.Thing)
+            language = language with { Forms = WithDiminutives(language) };
         Insert(words, ending, language);
+        if (words.Count > 2 && !language.IsUnspaced)
+            Insert([string.Concat(words)], ending, language);
+        if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
+            Turn(secret, words, language);
         for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
             Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
         return true;
+    }
+
+    private static Func<string, bool, IEnumerable<string>> WithDiminutives(AuditLanguage language) => (word, isAlone) =>
+        language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
+
+    private void Turn(int secret, List<string> words, AuditLanguage language)
+    {
+        if (language.IsUnspaced)
+        {
+            turned.AddStretches(secret, UnspacedParts.Of(string.Concat(words)));
+            return;
+        }
+
+        string[] telling = [.. words.Where(word => (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
+        var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
+            || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));
+        if (telling.Length > 1)
+            turned.Add(secret, telling, isNegative);
     }
 
     /// <summary>Adds every mention in a text to a list.</summary>
@@ -73,7 +102,7 @@ internal sealed class NameTree(WordNumbers numbers)
         {
             found.AddRange(
                 from ending in endings[node] ?? []
-                where !ending.Capitals
+                where ending.As == SpelledAs.Words
                 select new FoundSecret(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false));
         }
     }
@@ -93,7 +122,14 @@ internal sealed class NameTree(WordNumbers numbers)
         foreach (var ending in endings[node] ?? [])
         {
             var (start, end) = (text.Words[first].Start, text.Words[last].End);
-            if (ending.Capitals && !IsCapital(source.AsSpan(start..end)))
+            if (ending.As is SpelledAs.Capitals or SpelledAs.Letters && !IsCapital(source.AsSpan(start..end)))
+            {
+                if (ending.As == SpelledAs.Letters && wordCodes.IsSet(text, source, first))
+                    found.Add(new(ending.Secret, first, last, Sure: false, Words: 1, IsCode: true));
+                continue;
+            }
+
+            if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))
                 continue;
             // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
             var isSmall = ending.Noun is not null && char.IsLower(source[start]);
@@ -106,7 +142,8 @@ internal sealed class NameTree(WordNumbers numbers)
         }
 
         var at = last + 1;
-        while (at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]) == WordUse.Determiner && numbers.UseOf(ids[last]) == WordUse.Preposition)
+        var isBehindPreposition = numbers.UseOf(ids[last]).HasFlag(WordUse.Preposition);
+        while (isBehindPreposition && at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]).HasFlag(WordUse.Determiner))
             at++;
         if (at < ids.Length && GoesOn(text.Words[at]))
             Step(node, first, at, text, ids, source, found);
@@ -154,5 +191,5 @@ internal sealed class NameTree(WordNumbers numbers)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, bool Sure, int Words, bool Capitals, string? Noun);
+    private readonly record struct Ending(int Secret, bool Sure, int Words, SpelledAs As, string? Noun, string Written);
 }

@@ -40,6 +40,9 @@ internal enum Manner
     /// <summary>A string in a script or a style: a lone word there is probably the programmer's.</summary>
     Quoted,
 
+    /// <summary>Several short texts behind each other: only codes go on from one to the next.</summary>
+    Items,
+
     /// <summary>A remark in a script or a style: so is a number.</summary>
     Remark,
 }

@@ -55,21 +55,25 @@ internal sealed class Secrets
     private Vocabulary VocabularyAt(string path) =>
         (PageAt(path)?.Language ?? CaptionsAt(path)?.Language) is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
 
+    /// <summary>What the SHA-256 of a file must be; null where any will do.</summary>
+    public string? DigestOf(string path) => table.Digests.GetValueOrDefault(path);
+
     /// <summary>Whether a file may say everything.</summary>
     public bool IsFree(string path) => table.Free.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, path, ignoreCase: false));
 
     /// <summary>A search for one file.</summary>
     public Listener Listen(string path) => new(this, path);
 
-    /// <summary>Searches the texts of one file. Not thread-safe.</summary>
+    /// <summary>Searches the texts of one file.</summary>
     internal sealed class Listener(Secrets all, string path)
     {
-        private readonly Vocabulary.Search search = all.VocabularyAt(path).NewSearch();
+        private readonly Vocabulary vocabulary = all.VocabularyAt(path);
 
         /// <summary>The secrets that may not be told there, each once.</summary>
         public IEnumerable<AuditFault> Hear(ReaderText saying)
         {
-            var mentions = search.In(saying.Text, saying.Manner == Manner.Prose);
+            var search = vocabulary.OfThread;
+            var mentions = search.In(saying.Text, saying.Manner);
             if (mentions.Count == 0)
                 return [];
             Dictionary<int, AuditFault>? told = null;
@@ -77,13 +81,15 @@ internal sealed class Secrets
             {
                 if (saying.Scope.Has(met.Secret) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
                     continue;
+                if (saying.Manner == Manner.Items && !IsAcrossItems(search.Text, met))
+                    continue;
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))
                     continue;
                 var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
                 told ??= [];
                 if (!told.TryGetValue(met.Secret, out var before) || (isSure && !before.IsSure))
-                    told[met.Secret] = FaultOf(met, saying, isSure);
+                    told[met.Secret] = FaultOf(met, search.Text, saying, isSure);
             }
 
             return told is null ? [] : [.. told.Values];
@@ -109,6 +115,18 @@ internal sealed class Secrets
                 };
         }
 
+        // What one item tells by itself is heard where it stands.
+        private static bool IsAcrossItems(FoldedText text, in FoundSecret met)
+        {
+            for (var i = met.First + 1; met.IsCode && i <= met.Last; i++)
+            {
+                if (text.Words[i].Parting == Parting.Item)
+                    return true;
+            }
+
+            return false;
+        }
+
         private static bool IsOnlyAWord(in FoundSecret met, Manner manner) => manner == Manner.Trade && met is { Words: 1, IsCode: false };
 
         private static bool IsProbablyTheProgrammers(in FoundSecret met, Manner manner) =>
@@ -127,10 +145,10 @@ internal sealed class Secrets
             return false;
         }
 
-        private AuditFault FaultOf(in FoundSecret met, ReaderText saying, bool isSure)
+        private AuditFault FaultOf(in FoundSecret met, FoldedText text, ReaderText saying, bool isSure)
         {
             var name = all.table.Secrets[met.Secret].Name;
-            var told = saying.Text[search.Text.Words[met.First].Start..search.Text.Words[met.Last].End].ReplaceLineEndings(" ");
+            var told = saying.Text[text.Words[met.First].Start..text.Words[met.Last].End].ReplaceLineEndings(" ");
             var how = string.Equals(told, name, StringComparison.OrdinalIgnoreCase) ? "" : $", as “{told}”";
             return new(path, saying.Line, saying.Column, $"The secret “{name}” stands {saying.Where}{how}, {saying.Scope.When}.")
             {

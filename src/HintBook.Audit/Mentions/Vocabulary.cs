@@ -1,29 +1,50 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using HintBook.Audit.Mentions.Languages;
+using HintBook.Audit.Mentions.Signs;
 
 namespace HintBook.Audit.Mentions;
 
 /// <summary>Everything that is looked for, made ready once for all files and threads.</summary>
 internal sealed class Vocabulary
 {
+    private const int LongestKept = 300, MostKept = 100_000;
+
+    private readonly ConcurrentDictionary<(string Text, Manner Manner), bool> silent = new();
+    private readonly ConcurrentDictionary<int, Search> searches = new();
+    private readonly TurnedLinks links;
     private readonly WordNumbers numbers;
     private readonly NameTree names;
+    private readonly TurnedNames turned;
     private readonly CodeTable codes = new();
+    private readonly TimeTable times = new();
+    private readonly SignTree signs;
 
     public Vocabulary(ImmutableArray<AuditSecret> secrets, AuditLanguage language)
     {
         numbers = new(language);
-        names = new(numbers);
+        turned = new(language);
+        signs = new(language);
+        names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
             .. from secret in secrets.Index()
                from spelling in secret.Item.Spellings
-               where !(spelling.As == SpelledAs.Symbols ? codes.Add(secret.Index, spelling) : names.Add(secret.Index, spelling))
+               where !Add(secret.Index, spelling, secret.Item.Covers)
                select spelling.Text,
         ];
+        turned.Freeze();
+        links = new(numbers);
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
+
+    private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
+    {
+        SpelledAs.Symbols => codes.Add(secret, spelling),
+        SpelledAs.Time => times.Add(secret, spelling),
+        _ => names.Add(secret, spelling, canTurn: isName),
+    };
 
     /// <summary>Whether no text can have any of them.</summary>
     public bool IsEmpty { get; }
@@ -31,14 +52,30 @@ internal sealed class Vocabulary
     /// <summary>Spellings with nothing to look for in them.</summary>
     public ImmutableArray<string> Wordless { get; }
 
-    /// <summary>A search for one thread.</summary>
-    public Search NewSearch() => new(this);
+    /// <summary>The search of the calling thread.</summary>
+    public Search OfThread => searches.GetOrAdd(Environment.CurrentManagedThreadId, _ => new Search(this));
+
+    // The same words of the theme stand on every page: what said nothing once says nothing again.
+    private bool IsKnownToSayNothing(string text, Manner manner) => text.Length <= LongestKept && silent.ContainsKey((text, manner));
+
+    private void KeepAsSayingNothing(string text, Manner manner)
+    {
+        if (text.Length <= LongestKept && silent.Count < MostKept)
+            silent.TryAdd((text, manner), true);
+    }
 
     /// <summary>Looks texts through, one after the other.</summary>
     internal sealed class Search(Vocabulary all)
     {
+        // Two lone letters or ordinals may be pieces; one number may be a code or a time.
+        private const int Some = 2, Enough = 4;
+
         private readonly FoldedText text = new(all.numbers.Language);
         private readonly CodeRow row = new(all.codes, all.numbers);
+        private readonly TurnedSearch turned = new(all.turned, all.links);
+        private readonly SignReader signs = new(all.numbers, all.signs);
+        private readonly Times times = new(all.times, all.numbers.Language.IsHourFirst);
+        private readonly PiecewiseCodes pieces = new(all.codes);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -46,17 +83,55 @@ internal sealed class Vocabulary
         public FoldedText Text => text;
 
         /// <summary>Every mention in a text; valid until the next one.</summary>
-        public IReadOnlyList<FoundSecret> In(string source, bool isProse)
+        public IReadOnlyList<FoundSecret> In(string source, Manner manner)
         {
             found.Clear();
-            text.Read(source, isProse);
+            if (all.IsKnownToSayNothing(source, manner))
+                return found;
+            text.Read(source, isProse: manner is Manner.Prose or Manner.Items);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
             var numbered = CollectionsMarshal.AsSpan(ids);
-            all.names.In(text, numbered, source, found);
-            row.In(text, numbered, found);
+            if (manner != Manner.Items)
+                all.names.In(text, numbered, source, found);
+            row.In(text, numbered, source, found);
+            if (manner == Manner.Prose)
+                turned.In(text, found);
+            if (MayTellByPieces(numbered, source))
+            {
+                signs.Read(text, numbered, source);
+                times.In(text, signs.Tokens, source, found);
+                pieces.In(text, signs.Tokens, source, found);
+            }
+
+            if (found.Count == 0)
+                all.KeepAsSayingNothing(source, manner);
             return found;
+        }
+
+        // Numbers, several lone letters, or words that stand for them.
+        private bool MayTellByPieces(ReadOnlySpan<int> numbered, string source)
+        {
+            if (all.codes.Longest == 0 && all.times.IsEmpty)
+                return false;
+            var weight = 0;
+            for (var at = 0; at < numbered.Length && weight < Enough; at++)
+            {
+                var word = text.Of(text.Words[at]);
+                if (char.IsAsciiDigit(word[0]))
+                    weight = Enough;
+                else if (all.numbers.IsSaidInNumbers(numbered[at]))
+                    weight += all.numbers.UseOf(numbered[at]) == WordUse.Plain ? Enough : 1;
+                else if (word.Length == 1)
+                    weight += all.numbers.Language.IsUnspaced || !all.numbers.Language.LetterWords.Contains(word[0], StringComparison.Ordinal) ? Some : 0;
+                else if (RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End))
+                    weight = Enough;
+                else
+                    weight += all.signs.WeightOf(word, Some, Enough);
+            }
+
+            return weight >= Enough;
         }
     }
 }

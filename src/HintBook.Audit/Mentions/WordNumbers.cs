@@ -3,19 +3,23 @@ using HintBook.Audit.Mentions.Languages;
 namespace HintBook.Audit.Mentions;
 
 /// <summary>What a word does in a text, as far as that matters.</summary>
+[Flags]
 internal enum WordUse : byte
 {
     /// <summary>It may be part of a name.</summary>
-    Plain,
+    Plain = 0,
 
     /// <summary><c>the</c>, <c>your</c>: no part of a name.</summary>
-    Determiner,
+    Determiner = 1,
 
     /// <summary><c>of</c>, <c>under</c>: determiners may follow it within a name.</summary>
-    Preposition,
+    Preposition = 1 << 1,
 
     /// <summary><c>and</c>, <c>then</c>: said between the figures of a code.</summary>
-    Between,
+    Between = 1 << 2,
+
+    /// <summary><c>is</c>, <c>when</c>: any other word of grammar.</summary>
+    Grammar = 1 << 3,
 }
 
 /// <summary>Gives each word that matters a number: all forms of a word have the same.</summary>
@@ -24,7 +28,7 @@ internal sealed class WordNumbers
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> lookup;
     private readonly List<WordUse> uses = [];
-    private readonly List<NumberWord?> values = [];
+    private readonly Dictionary<int, int> repeats = [];
 
     public WordNumbers(AuditLanguage language)
     {
@@ -33,24 +37,32 @@ internal sealed class WordNumbers
         UseAs(WordUse.Determiner, language.Determiners);
         UseAs(WordUse.Preposition, language.Prepositions);
         UseAs(WordUse.Between, language.Between);
-
+        UseAs(WordUse.Grammar, language.Grammar);
         foreach (var same in language.Same)
         {
             var words = FoldedText.BareWords(same).ToArray();
-            foreach (var word in words[1..])
+            foreach (var word in words)
+            {
+                uses[Number(words[0])] |= UseOf(Of(word));
                 numbers[word] = Number(words[0]);
+                foreach (var before in language.BeforeNumbers)
+                    numbers[FoldedText.BareWords(before + word).First()] = Number(words[0]);
+            }
         }
 
-        foreach (var (word, value) in language.NumberWords)
-            values[Number(word)] = value;
-        Spoken = language.Numbers is { } spoken ? new(spoken(), language.AndBefore, Add) : null;
+        Spoken = new(language, Add);
+        foreach (var (i, words) in language.Repeats.Index())
+        {
+            foreach (var word in FoldedText.BareWords(words))
+                repeats[Number(word)] = i + 2;
+        }
     }
 
     /// <summary>The language of the texts.</summary>
     public AuditLanguage Language { get; }
 
-    /// <summary>Numbers as they are said; null where they are made by the rules of English.</summary>
-    public SpokenNumbers? Spoken { get; }
+    /// <summary>Numbers as they are said.</summary>
+    public SpokenNumbers Spoken { get; }
 
     /// <summary>How many words matter.</summary>
     public int Count => uses.Count;
@@ -74,13 +86,16 @@ internal sealed class WordNumbers
     /// <summary>What a word does.</summary>
     public WordUse UseOf(int number) => number < 0 ? WordUse.Plain : uses[number];
 
-    /// <summary>What a number word counts; null for other words.</summary>
-    public NumberWord? ValueOf(int number) => number < 0 ? null : values[number];
+    /// <summary>How often a word says the next figure: <c>double</c>; 0 for other words.</summary>
+    public int RepeatsOf(int number) => number < 0 ? 0 : repeats.GetValueOrDefault(number);
+
+    /// <summary>Whether a word is said in numbers.</summary>
+    public bool IsSaidInNumbers(int number) => number >= 0 && (Spoken.Has(number) || repeats.ContainsKey(number));
 
     private void UseAs(WordUse use, string words)
     {
         foreach (var word in FoldedText.BareWords(words))
-            uses[Number(word)] = use;
+            uses[Number(word)] |= use;
     }
 
     private int Number(string word)
@@ -89,7 +104,6 @@ internal sealed class WordNumbers
             return number;
         numbers[word] = uses.Count;
         uses.Add(WordUse.Plain);
-        values.Add(null);
         return uses.Count - 1;
     }
 }

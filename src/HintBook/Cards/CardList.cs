@@ -22,19 +22,25 @@ internal sealed record Card(string Name, Stage? Stage, string Address, QrMatrix?
 internal static class CardList
 {
     /// <summary>The box's card first, then those of the stages in the author's order, as far as the author wants them.</summary>
-    public static ImmutableArray<Card> Build(Book book, Addresses addresses)
+    public static ImmutableArray<Card> Build(Book book, Addresses addresses) =>
+    [
+        .. Wanted(book, addresses).AsParallel().AsOrdered()
+            .Select(card => new Card(card.Name, card.Stage, card.Address, QrMatrix.Encode(Ascii(card.Address)))),
+    ];
+
+    /// <summary>The same without their codes.</summary>
+    public static IEnumerable<(string Name, Stage? Stage, string Address)> Wanted(Book book, Addresses addresses)
     {
         IEnumerable<(string Name, Stage? Stage, string Address)> box = [(Card.Box, null, addresses.Base!)];
         var stages =
             from stage in book.Stages
             select (Name: addresses.Names[stage.Id.Value][0], Stage: (Stage?)stage, Address: addresses.PrintedFor(stage.Id.Value)!);
-        var wanted = book.Cards switch
+        return book.Cards switch
         {
             CardChoice.Box => box,
             CardChoice.Stages => stages,
             _ => box.Concat(stages),
         };
-        return [.. wanted.AsParallel().AsOrdered().Select(card => new Card(card.Name, card.Stage, card.Address, QrMatrix.Encode(Ascii(card.Address))))];
     }
 
     /// <summary>An address as every reader understands it: a host in other letters as its ASCII name, other signs in per cent.</summary>

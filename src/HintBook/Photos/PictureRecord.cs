@@ -28,6 +28,9 @@ public sealed record PictureRecord
     /// <summary>The picture, as the pages need it.</summary>
     public Picture Picture => new([.. Entries.Select(e => new PictureFile(Key.PathOf(e.Width), e.Width, e.Height))]);
 
+    /// <summary>The files with the SHA-256 of each, in small hexadecimal digits.</summary>
+    public IEnumerable<(string Path, string Digest)> Digests => Entries.Select(entry => (Key.PathOf(entry.Width), entry.Hash));
+
     private ImmutableArray<Entry> Entries { get; }
 
     /// <summary>The record of a photo that was just developed.</summary>

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
@@ -10,7 +11,7 @@ using HintBook.Spoilers;
 namespace HintBook.Publishing;
 
 /// <summary>Writes down for the audit who may see what: all that the audit ever learns of a book.</summary>
-internal static class AuditTables
+internal static partial class AuditTables
 {
     /// <summary>The table of a book.</summary>
     /// <param name="source">The book in its own language.</param>
@@ -33,6 +34,7 @@ internal static class AuditTables
             SaidEverywhere = [.. languages.SelectMany(each => theme.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
+            PrintedCodes = CodesOfCards(source, addresses),
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
         };
     }
@@ -92,23 +94,70 @@ internal static class AuditTables
         return 2 * Imposition.SheetsFor(cards);
     }
 
+    // Every code as its own picture, and all of them on the sheets.
+    private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(Book book, Addresses addresses)
+    {
+        if (addresses.Base is null)
+            return ImmutableDictionary<string, ImmutableArray<string>>.Empty;
+        var cards = CardList.Wanted(book, addresses).Select(card => (card.Name, Says: CardList.Ascii(card.Address))).ToArray();
+        return cards
+            .SelectMany(card => ((string[])[$"qr/{card.Name}.png", $"qr/{card.Name}.svg"]).Select(file => (File: file, Says: ImmutableArray.Create(card.Says))))
+            .Append((File: "cards.pdf", Says: [.. cards.Select(card => card.Says)]))
+            .ToImmutableDictionary(file => file.File, file => file.Says, StringComparer.Ordinal);
+    }
+
     private static ImmutableArray<AuditSecret> SecretsOf(Book book, MayBeSaid sayable)
     {
-        var spellings = sayable.Sought.ToLookup(looked => looked.Secret.Number, looked => new AuditSpelling(
-            looked.Spelling,
-            looked.As switch { SoughtAs.Symbols => SpelledAs.Symbols, SoughtAs.Capitals => SpelledAs.Capitals, _ => SpelledAs.Words },
-            looked.Sureness == Sureness.Sure)
-        {
-            Language = (looked.IsUntranslated ? book.Source ?? book : book).Language.Value,
-        });
+        var spellings = sayable.Sought.ToLookup(looked => looked.Secret.Number, looked => SpellingOf(looked, book));
+        var things = book.Box.Things.Select(thing => thing.Id.Value).ToImmutableHashSet(StringComparer.Ordinal);
+        var sought = sayable.Sought.Select(looked => looked.Spelling).ToImmutableHashSet(StringComparer.Ordinal);
         return
         [
-            .. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number]])
+            .. sayable.Secrets.Select(secret => new AuditSecret(secret.Spellings[0], [.. spellings[secret.Number], .. MoreOf(secret, sought, things)])
             {
                 Covers = secret.Kind != SecretKind.Title,
             }),
         ];
     }
+
+    private static AuditSpelling SpellingOf(SoughtSpelling looked, Book book) => new(TextOf(looked), AsOf(looked), looked.Sureness == Sureness.Sure)
+    {
+        Language = (looked.IsUntranslated ? book.Source ?? book : book).Language.Value,
+        IsExact = IsAnswer(looked.Secret),
+    };
+
+    private static SpelledAs AsOf(SoughtSpelling looked) => looked.As switch
+    {
+        SoughtAs.Symbols when IsTime(looked.Secret) => SpelledAs.Time,
+        SoughtAs.Symbols => SpelledAs.Symbols,
+        SoughtAs.Capitals => SpelledAs.Letters,
+        _ => SpelledAs.Words,
+    };
+
+    private static string TextOf(SoughtSpelling looked) => AsOf(looked) == SpelledAs.Time ? looked.Secret.Spellings[0] : looked.Spelling;
+
+    private static bool IsAnswer(Secret secret) => secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer;
+
+    private static bool IsTime(Secret secret) => Time().Match(secret.Spellings[0]) is { Success: true } time && time.Groups["sign"].Length > 0;
+
+    // Four figures may be a clock's too. A thing with an everyday name is told where the word stands as an object.
+    private static IEnumerable<AuditSpelling> MoreOf(Secret secret, ImmutableHashSet<string> sought, ImmutableHashSet<string> things)
+    {
+        if (IsAnswer(secret) && Time().Match(secret.Spellings[0]) is { Success: true } time && time.Groups["sign"].Length == 0)
+            return [new($"{time.Groups["hour"].Value}:{time.Groups["minute"].Value}", SpelledAs.Time, Sure: false)];
+        return secret is not { Kind: SecretKind.Name, Open: false } || !things.Contains(secret.Id)
+            ? []
+            : from spelling in secret.Spellings
+              where !sought.Contains(spelling) && Thing().IsMatch(spelling)
+              select new AuditSpelling(spelling, SpelledAs.Thing, Sure: false);
+    }
+
+    [GeneratedRegex("^(?<hour>[01]?[0-9]|2[0-4])(?<sign>[:.hH]?)(?<minute>[0-5][0-9])$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Time();
+
+    // One word of three letters or more, an article before it; of Japanese any.
+    [GeneratedRegex(@"^(\p{L}{1,3}[ ’'])?\p{L}{3,}$|^[\u3040-\u9FFF]+$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Thing();
 
     // A page keeps its older addresses. Nobody can come to a stage that can't be reached; its page may say no more than any other file.
     private static IEnumerable<AuditPage> PagesOf(string folder, ImmutableArray<string> names, MayBeSaidOfStage? may, Func<BitArray, BitArray> among)

@@ -23,7 +23,10 @@ public static class FinishedAudit
     /// <param name="told">What the author has been told of the book.</param>
     public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
     {
-        var table = TableOf(book);
+        var table = TableOf(book) with
+        {
+            Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
+        };
         var report = SiteAudit.Run(published.Site, table);
         return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(published.Print, published.Site, table).Faults], book, told));
     }

@@ -85,5 +85,15 @@ internal static class PhotoWork
         }
     }
 
+    /// <summary>The SHA-256 of every published picture whose record a cache still has, by its path in the site.</summary>
+    public static IEnumerable<(string Path, string Digest)> DigestsIn(string cache, IEnumerable<BookPhoto> photos) =>
+        from photo in photos.DistinctBy(photo => photo.Plan.Key)
+        let file = RecordOf(photo.Plan.Key, cache)
+        where File.Exists(file)
+        let record = PictureRecord.Read(File.ReadAllText(file), photo.Plan.Key)
+        where record is not null
+        from each in record.Digests
+        select each;
+
     private static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
 }

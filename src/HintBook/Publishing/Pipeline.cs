@@ -64,7 +64,7 @@ public static class Pipeline
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
-        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next), book, findings);
+        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);

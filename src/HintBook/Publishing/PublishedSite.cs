@@ -6,6 +6,9 @@ namespace HintBook.Publishing;
 /// <param name="Print">What is printed; it may be missing.</param>
 public sealed record PublishedSite(string Output, string Site, string Print)
 {
+    /// <summary>Where the records of its pictures lie; they may be missing.</summary>
+    public string Cache { get; init; } = Path.Combine(Output, ".hintbook", "cache");
+
     /// <summary>A book that stands alone.</summary>
     /// <param name="output">Its output folder.</param>
     public static PublishedSite OfBook(string output) => new(output, Path.Combine(output, "site"), Path.Combine(output, "print"));

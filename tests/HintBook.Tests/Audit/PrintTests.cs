@@ -68,6 +68,29 @@ public class PrintTests
     }
 
     [Fact]
+    public void Two_codes_that_are_exchanged_are_faults()
+    {
+        var (box, tray) = ("https://alder-row.example/beekeeper/", "https://alder-row.example/beekeeper/a7k2.html");
+        var table = Secrets with
+        {
+            PrintedCodes = Secrets.PrintedCodes.Add("qr/box.png", [box]).Add("qr/a7k2.png", [tray]).Add("qr/box.svg", [box]).Add("cards.pdf", [box, tray]),
+        };
+        var (boxCode, trayCode) = (QrMatrix.Encode(box)!, QrMatrix.Encode(tray)!);
+        Assert.Empty(Audit(table, ("qr/box.png", QrImages.Png(boxCode, 0.5)), ("qr/a7k2.png", QrImages.Png(trayCode, 0.5))));
+        Assert.Equal(2, Audit(table, ("qr/box.png", QrImages.Png(trayCode, 0.5)), ("qr/a7k2.png", QrImages.Png(boxCode, 0.5))).Length);
+        Assert.Empty(Audit(table, ("qr/box.svg", QrImages.Svg(boxCode, box, 0.5).ToArray())));
+        Assert.Single(Audit(table, ("qr/box.svg", QrImages.Svg(trayCode, tray, 0.5).ToArray())));
+        Assert.Empty(Audit(table, ("cards.pdf", Both(boxCode, trayCode))));
+        Assert.Equal(2, Audit(table, ("cards.pdf", Both(trayCode, boxCode))).Length);
+
+        static byte[] Both(QrMatrix one, QrMatrix other) => StablePdf.Make("Cards", document =>
+        {
+            Draw(document, one);
+            Draw(document, other);
+        });
+    }
+
+    [Fact]
     public void A_picture_without_a_code_is_a_fault() =>
         Assert.Contains("can't be read", Assert.Single(Audit(("qr/box.png", "-"u8.ToArray()))).Message, StringComparison.Ordinal);
 
@@ -80,13 +103,16 @@ public class PrintTests
 
     private static ImmutableArray<AuditFault> Audit(byte[] pdf) => Audit(("cards.pdf", pdf));
 
-    private static ImmutableArray<AuditFault> Audit((string Path, byte[] Bytes) file)
+    private static ImmutableArray<AuditFault> Audit((string Path, byte[] Bytes) file) => Audit(Secrets, file);
+
+    private static ImmutableArray<AuditFault> Audit(AuditTable table, params (string Path, byte[] Bytes)[] files)
     {
         using var site = Site.Good();
         var print = Path.Combine(site.Folder, "print");
         Directory.CreateDirectory(Path.Combine(print, "qr"));
-        File.WriteAllBytes(Path.Combine(print, file.Path), file.Bytes);
-        return PrintAudit.Run(print, site.Folder, Secrets).Faults;
+        foreach (var (path, bytes) in files)
+            File.WriteAllBytes(Path.Combine(print, path), bytes);
+        return PrintAudit.Run(print, site.Folder, table).Faults;
     }
 
     private static byte[] Pdf(string title, params string[] pages) => StablePdf.Make(title, document =>

@@ -60,7 +60,6 @@ public class SecretsTests
         <img src="pictures/3f-400w.jpg" alt="The queen clip." width="1" height="1"></details>
         """)]
     [InlineData("""<p>The queen</p><p>clip</p>""")]
-    [InlineData("""<ul><li>5</li><li>1</li><li>7</li><li>3</li></ul>""")]
     [InlineData("""<svg viewBox="0 0 51 73"><path d="M5 1 7 3"/><circle cx="51" cy="73" r="5173"/></svg>""")]
     [InlineData("""<img src="pictures/3f-400w.jpg" alt="" width="5173" height="5173">""")]
     [InlineData("""<figure><video src="pictures/3f-400w.jpg#t=51,73" aria-label="5:17, 3:45"></video><figcaption>5:17, 3:45</figcaption></figure>""")]
@@ -79,6 +78,50 @@ public class SecretsTests
     {
         using var site = Site.Good().Write("b.html", Site.Page(body));
         Assert.Single(site.Audit(Three).Faults);
+    }
+
+    [Theory]
+    [InlineData("<ul><li>5</li><li>1</li><li>7</li><li>3</li></ul>")]
+    [InlineData("<ol><li>First wheel: 5</li><li>Second wheel: 1</li><li>Third wheel: 7</li><li>Last wheel: 3</li></ol>")]
+    [InlineData("<table><tbody><tr><td>5</td><td>1</td></tr><tr><td>7</td><td>3</td></tr></tbody></table>")]
+    [InlineData("<div><p>Set the first wheel to 5.</p><p>The second goes to 1.</p><p>The third goes to 7, the last to 3.</p></div>")]
+    [InlineData("<svg viewBox='0 0 9 9'><text>5</text><text>1</text><g><text>7</text></g><text>3</text></svg>")]
+    public void A_code_that_is_told_over_items_and_cells_is_a_doubt(string body)
+    {
+        using var site = Site.Good().Write("b.html", Site.Page(body));
+        var fault = Assert.Single(site.Audit(Three).Faults);
+        Assert.Equal(("5173", false), (fault.Secret!, fault.IsSure));
+    }
+
+    [Theory]
+    [InlineData("<p>Take the queen<br>clip.</p>")]
+    [InlineData("<p>Take the <ruby>queen<rp>(</rp><rt>Königin</rt><rp>)</rp></ruby> clip.</p>")]
+    [InlineData("<p>Look <ruby>here<rt>queen clip</rt></ruby>.</p>")]
+    [InlineData("<div>Take the queen <div>clip</div></div>")]
+    [InlineData("<p>Take the <x-word>queen</x-word> <label>clip</label>.</p>")]
+    [InlineData("<svg viewBox='0 0 9 9'><text>Take the <tspan x='0'>queen</tspan><tspan x='0' dy='9'>clip</tspan></text></svg>")]
+    [InlineData("<p data-queenclip=''>x</p>")]
+    [InlineData("<p data-says='openQueenClip'>x</p>")]
+    [InlineData("<queen-clip>x</queen-clip>")]
+    public void A_name_is_found_over_line_breaks_and_in_names_of_attributes(string body)
+    {
+        using var site = Site.Good().Write("b.html", Site.Page(body));
+        Assert.Equal("queen clip", Assert.Single(site.Audit(Three).Faults).Secret);
+    }
+
+    [Theory]
+    [InlineData("look/site.css", ".queen-clip { color: red }")]
+    [InlineData("look/site.css", "#queenClip, p { color: red }")]
+    [InlineData("look/site.css", ":root { --queen-clip: 1px }")]
+    [InlineData("look/site.js", "var queenClip = 1;")]
+    [InlineData("look/site.js", "show({ queen_clip: true });")]
+    [InlineData("data.json", "{ \"queenClip\": 1 }")]
+    [InlineData("data.json", "{ \"code\": [5, 1, 7, 3] }")]
+    [InlineData("look/site.js", "if (set === 5173) open();")]
+    public void A_secret_in_the_names_and_numbers_of_programs_is_found(string path, string text)
+    {
+        using var site = Site.Good().Write("b.html", Site.Page("")).Write(path, text);
+        Assert.NotEmpty(site.Audit(Three).Faults.Where(fault => fault.Secret is not null));
     }
 
     [Fact]

@@ -23,7 +23,20 @@ internal static class AuditArabic
         ],
         Forms = static (word, _) => Forms(word),
         Numbers = Numbers,
-        AndBefore = "و",
+        Kinship = Kinship.Arabic,
+        Coordinators = "و أو",
+        Anaphora = "",
+        Negations = "ليس ليست لا لم لن غير بلا بدون دون",
+        Likenesses = "مثل كأنه كأنها كأن",
+        Setting = "كلمة الكلمة حرف حروف الحروف اكتب اكتبها اضبط رتب كتابة هجاء تهجأ قل الجواب الرمز",
+        Times = TimesIn.Arabic,
+        Codes = CodesIn.Arabic,
+        IsHourFirst = true,
+        Thousand = "ألف",
+        Grammar =
+            "هو هي هم كان كانت يكون ليس لا لم لن قد إن أن إذا لو كما حيث حتى كل كلها هنا هناك الآن أو لكن بل بين منذ عند لدى أيضا فقط مرة يفتح ينفتح "
+            + "تجد ستجد",
+        BeforeNumbers = ["و", "ال", "وال", "بال", "لل", "ب"],
     };
 
     private static IEnumerable<string> Forms(string word)
@@ -37,18 +50,17 @@ internal static class AuditArabic
 
     private static IEnumerable<(string, int)> Numbers()
     {
-        for (var number = 0; number < 10_000; number++)
+        yield return ("ألفان", 2000);
+        for (var number = 0; number < 1000; number++)
         {
             var rest = Below(number % 100);
-            foreach (var hundreds in Hundreds(number / 100 % 10))
+            foreach (var hundreds in Hundreds(number / 100))
             {
-                var said = string.Join(' ', ((string[])[Thousands(number / 1000), hundreds, rest]).Where(part => part.Length > 0));
+                var said = string.Join(' ', ((string[])[hundreds, rest]).Where(part => part.Length > 0));
                 yield return (said.Length == 0 ? Units[0] : said, number);
             }
         }
     }
-
-    private static string Thousands(int figure) => figure switch { 0 => "", 1 => "ألف", 2 => "ألفان", _ => Units[figure] + " ألف" };
 
     private static string[] Hundreds(int figure) => figure switch
     {

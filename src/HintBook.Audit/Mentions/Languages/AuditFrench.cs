@@ -13,9 +13,29 @@ internal static class AuditFrench
         Determiners = "le la les l un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs",
         Prepositions = "de en dans sous sur à avec sans pour derrière devant contre",
         Between = "et puis ensuite",
-        Same = ["de du des d", "à au aux", "un une", "cent cents", "vingt vingts", "huitante octante"],
+        Same = ["de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
         Forms = static (word, _) => Forms(word),
         Numbers = Numbers,
+        Diminutives = ["ette", "ettes"],
+        Kinship = Kinship.French,
+        Coordinators = "et ou ni",
+        Anaphora = "il elle ils elles en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",
+        Negations = "pas ni non jamais sans aucun aucune",
+        Likenesses = "comme que tel telle",
+        Setting = "mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme tapez entrez saisissez "
+            + "composez réponse code solution lisez lit tambour "
+            + "bagues anneaux molettes s’écrit mettez",
+        Times = TimesIn.French,
+        Codes = CodesIn.French,
+        IsHourFirst = true,
+        Thousand = "mille",
+        Repeats = ["double", "triple"],
+        LetterWords = "a y à",
+        Grammar =
+            "est sont était étaient être sera serait soit a ont avait avez avons ai fait font peut peuvent doit doivent faut va vont ne pas plus ou mais si "
+            + "quand comme où qui que quoi dont parce car donc ni aussi très bien alors ici là maintenant il elle ils elles on nous vous je tu lui eux "
+            + "y en se me te par entre vers jusque après avant chez depuis pendant encore déjà jamais toujours tout tous toute toutes même s ouvre "
+            + "tombe tourne glisse sort",
         Elided = ["l", "d", "qu", "n", "s", "j", "c", "m", "t", "jusqu", "lorsqu", "puisqu", "quoiqu"],
     };
 
@@ -51,13 +71,10 @@ internal static class AuditFrench
 
     private static IEnumerable<(string, int)> Numbers()
     {
-        for (var number = 0; number < 10_000; number++)
+        for (var number = 0; number < 1000; number++)
         {
-            var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
-            var start = (thousands > 1 ? Units[thousands] + " " : "")
-                + (thousands > 0 ? "mille " : "")
-                + (hundreds > 1 ? Units[hundreds] + " " : "")
-                + (hundreds > 0 ? "cent " : "");
+            var (hundreds, rest) = (number / 100, number % 100);
+            var start = (hundreds > 1 ? Units[hundreds] + " " : "") + (hundreds > 0 ? "cent " : "");
             if (rest == 0 && number > 0)
             {
                 yield return (start.TrimEnd(), number);

@@ -32,7 +32,28 @@ internal static class AuditGerman
         Same = ["eins ein eine", "zwei zwo"],
         Forms = Forms,
         Numbers = Numbers,
+        Diminutives = ["chen", "lein", "chens", "leins"],
+        Kinship = Kinship.German,
+        Coordinators = "und oder",
+        Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier "
+            + "ding dinger teil was welche welcher welches",
+        Negations = "nicht kein keine keinen keiner nie ohne",
+        Likenesses = "wie als",
+        Setting = "schreib stell dreh gib wort wörter buchstabe buchstaben buchstabiert buchstabieren lautet heißt schreibt schreiben schreibe "
+            + "geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
+            + "lies liest lesen ring ringe walzen scheiben code passwort ergibt bildet",
+        Times = TimesIn.German,
+        Codes = CodesIn.German,
+        Thousand = "tausend",
+        GluedThousand = "tausend",
+        Repeats = ["doppel doppelte doppelt", "dreifach dreifache"],
         HasCompounds = true,
+        Grammar =
+            "ist sind war waren sein wird werden wurde hat haben hatte kann können muss müssen soll sollen will wollen darf nicht kein keine keinen "
+            + "oder aber "
+            + "wenn als wie wo wer was wann warum weil dass denn doch noch nur schon auch so sehr man sich er sie es wir ihr ich ihm ihn ihnen uns euch "
+            + "hier dort da jetzt nun bitte durch gegen bis seit nach zwischen ab an ein los hin her heraus hinein geht steht liegt hängt öffnet passt "
+            + "gehört fällt springt",
     };
 
     private static IEnumerable<string> Forms(string word, bool isAlone)
@@ -58,22 +79,29 @@ internal static class AuditGerman
     private static IEnumerable<(string, int)> Numbers()
     {
         yield return ("null", 0);
-        for (var number = 1; number < 10_000; number++)
+        for (var number = 1; number < 2000; number++)
         {
-            var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
+            // "siebzehnhundert" is said of years, "tausendsiebenhundert" is read as two words.
+            var (hundreds, rest) = (number / 100, number % 100);
+            if (hundreds == 10)
+                continue;
             foreach (var one in (string[])["ein", ""])
             {
-                yield return (Times(thousands, one, "tausend") + Times(hundreds, one, "hundert") + Below(rest), number);
-                if (thousands != 1 && hundreds != 1)
+                var start = hundreds == 0 ? "" : (hundreds == 1 ? one : Units[hundreds]) + "hundert";
+                yield return (start + Below(rest), number);
+                if (start.Length > 0 && rest > 0)
+                    yield return ($"{start}und{Below(rest)}", number);
+                if (start.Length == 0 && number > 0)
+                    yield return ("und" + Below(rest), number);
+                if (hundreds != 1)
                     break;
             }
         }
     }
 
-    private static string Times(int count, string one, string unit) => count == 0 ? "" : (count == 1 ? one : Units[count]) + unit;
-
     private static string Below(int number) => number switch
     {
+        0 => "",
         1 => "eins",
         < 20 => Units[number],
         _ when number % 10 == 0 => Tens[number / 10],

@@ -9,8 +9,19 @@ internal static class AuditJapanese
     {
         Code = "ja",
         Between = "の と",
-        Same = ["〇 零"],
+        Same = ["〇 零", "一 壱", "二 弐", "三 参"],
         Numbers = Numbers,
+        Kinship = Kinship.None,
+        Coordinators = "と や か",
+        Anaphora = "",
+        Negations = "",
+        Likenesses = "",
+        Setting = "文字 言葉 合言葉 綴り",
+        Times = TimesIn.Japanese,
+        Codes = CodesIn.Japanese,
+        IsHourFirst = true,
+        Thousand = "万",
+        ThousandIs = 10_000,
         IsUnspaced = true,
     };
 

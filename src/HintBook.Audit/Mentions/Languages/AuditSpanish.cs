@@ -28,6 +28,27 @@ internal static class AuditSpanish
         ],
         Forms = static (word, _) => word.Length < 3 ? [word] : Singulars(word).Prepend(word).SelectMany(one => (string[])[one, .. Plurals(one)]).Distinct(),
         Numbers = Numbers,
+        Diminutives = ["ita", "ito", "itas", "itos", "cita", "cito", "ecita", "ecito"],
+        Kinship = Kinship.Spanish,
+        Coordinators = "y e o u ni",
+        Anaphora = "él ella ello ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
+        Negations = "no ni sin nunca tampoco",
+        Likenesses = "como cual que",
+        Setting = "palabra palabras letra letras escriba escribe escribir escrito diga dice deletree deletrear forme formar forma teclee ponga poner "
+            + "marque respuesta clave código solución lea lee "
+            + "anillos ruedas tapa gire componga",
+        Times = TimesIn.Spanish,
+        Codes = CodesIn.Spanish,
+        IsHourFirst = true,
+        Thousand = "mil",
+        Repeats = ["doble", "triple"],
+        LetterWords = "a e o u y",
+        Grammar =
+            "es son era eran ser será sea está están estaba ha han había hay hace puede pueden debe deben va van no ni o u pero si cuando como donde "
+            + "quien que "
+            + "cual porque pues también muy más menos ya aquí allí ahí ahora él ella ellos ellas usted ustedes yo tú nos se me te le les lo entre "
+            + "hacia hasta "
+            + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale",
     };
 
     private static IEnumerable<string> Plurals(string word) => word[^1] switch
@@ -52,12 +73,12 @@ internal static class AuditSpanish
 
     private static IEnumerable<(string, int)> Numbers()
     {
-        for (var number = 0; number < 10_000; number++)
+        for (var number = 0; number < 1000; number++)
         {
-            var (thousands, hundreds, rest) = (number / 1000, number / 100 % 10, number % 100);
+            var (hundreds, rest) = (number / 100, number % 100);
             string[] parts =
             [
-                thousands > 1 ? Small[thousands] : "", thousands > 0 ? "mil" : "", Hundreds[hundreds],
+                Hundreds[hundreds],
                 rest == 0 ? number == 0 ? "cero" : "" : rest < 30 ? Small[rest] : Tens[rest / 10], rest >= 30 && rest % 10 > 0 ? Small[rest % 10] : "",
             ];
             yield return (string.Join(' ', parts.Where(part => part.Length > 0)), number);

@@ -1,0 +1,131 @@
+using System.Collections.Frozen;
+using System.Text.RegularExpressions;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>What a number in a text may be besides a code.</summary>
+internal enum NumberRole
+{
+    /// <summary>Nothing speaks against a code.</summary>
+    Code,
+
+    /// <summary>It may be an ordinary number.</summary>
+    Doubtful,
+
+    /// <summary>It is a measurement, a date, a price, a page, a version, or part of a longer number.</summary>
+    Ordinary,
+}
+
+/// <summary>Tells ordinary numbers from codes by what stands beside them. Asked only where the figures of a code were found.</summary>
+internal static partial class Measures
+{
+    private const string Signs = "%‰°€$£¥₤″′²³㎝㎜㎏";
+
+    // Units, currencies, months and what pages and years are called; from memory.
+    private static readonly FrozenSet<string> Behind = Set(
+        "mm cm dm m km µm inch inches ft foot feet yd yard yards mile miles g gr kg mg t lb lbs oz ounce ounces pound pounds l ml cl dl litre litres liter "
+        + "liters pint pints gallon gallons millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre "
+        + "metres kilometer kilometers gram grams gramm kilo kilos kilogram kilograms kilogramm percent percents degree degrees euro euros eur usd gbp chf "
+        + "dollar dollars cents penny pence franken franc francs peseta pesetas peso pesos page pages year years month months week weeks day days hour "
+        + "hours minute minutes min mins seconds sec mph px em rem pt dpi january february march april june july august september october "
+        + "november december bc ad seite seiten jahr jahre jahren monat monate tag tage tagen stunde stunden minuten sekunden prozent grad pfund zoll "
+        + "januar februar märz mai juni juli oktober dezember pouce pouces pied pieds mètre mètres centimètre centimètres millimètre millimètres gramme "
+        + "grammes litres livre livres ans année années mois jour jours heure heures semaine degré degrés pourcent janvier février mars avril juin "
+        + "juillet août septembre octobre novembre décembre metro metros centímetro centímetros milímetro milímetros gramo gramos litro litros libra "
+        + "libras página páginas año años meses día días hora horas grado grados enero febrero marzo abril mayo junio julio agosto septiembre octubre "
+        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم سنة عاما صفحة يوما ساعة دقيقة");
+
+    private static readonly string[] BehindUnspaced =
+        ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "ヶ月", "か月", "週"];
+
+    private static readonly FrozenSet<string> Before = Set(
+        "page pages p pp pg seite seiten página páginas pág fig chapter volume vol form invoice serial version v isbn rechnung kapitel seriennummer "
+        + "version facture chapitre página factura capítulo صفحة الصفحة صفحات usd eur gbp");
+
+    private static readonly FrozenSet<string> BeforeYears = Set(
+        "in since from until till of around about circa ca anno year by im seit von bis um jahr jahre jahres en de depuis dès vers année desde hacia año "
+        + "del hasta سنة عام منذ في copyright");
+
+    /// <summary>Whether a unit or the like follows a place in a text.</summary>
+    public static bool Follow(string source, int end)
+    {
+        var rest = source.AsSpan(end).TrimStart(" \u00A0\u202F-");
+        if (rest.IsEmpty)
+            return false;
+        if (Signs.Contains(rest[0], StringComparison.Ordinal))
+            return true;
+        foreach (var unit in BehindUnspaced)
+        {
+            if (rest.StartsWith(unit))
+                return true;
+        }
+
+        return WordOf(rest) is { Length: > 0 } word && Behind.Contains(word);
+    }
+
+    /// <summary>What the figures in a range of a text may be.</summary>
+    public static NumberRole RoleOf(string source, int start, int end)
+    {
+        if (Follow(source, end) || IsBefore(source, start))
+            return NumberRole.Ordinary;
+        if (IsPartOfNumber(source, start, end))
+            return NumberRole.Ordinary;
+        foreach (var match in Dates().EnumerateMatches(source))
+        {
+            if (match.Index < end && match.Index + match.Length > start)
+                return NumberRole.Ordinary;
+        }
+
+        var range = source.AsSpan(start, end - start);
+        if (Decimal().IsMatch(range) || (Year().IsMatch(range) && BeforeYears.Contains(WordBefore(source, start))))
+            return NumberRole.Doubtful;
+        return NumberRole.Code;
+    }
+
+    private static bool IsBefore(string source, int start)
+    {
+        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-");
+        return !before.IsEmpty && ("$€£¥§".Contains(before[^1], StringComparison.Ordinal) || Before.Contains(WordBefore(source, start)));
+    }
+
+    // "3.974" and "1,608,354" hold 974 and 608.
+    private static bool IsPartOfNumber(string source, int start, int end) =>
+        char.IsAsciiDigit(source[start])
+        && !source.AsSpan(start, end - start).ContainsAnyExceptInRange('0', '9')
+        && end - start > 1
+        && ((start > 1 && source[start - 1] is '.' or ',' && char.IsAsciiDigit(source[start - 2]))
+            || (end + 1 < source.Length && source[end] is '.' or ',' && char.IsAsciiDigit(source[end + 1])));
+
+    private static string WordBefore(string source, int start)
+    {
+        var before = source.AsSpan(0, start).TrimEnd(" \u00A0\u202F.-°");
+        var from = before.Length;
+        while (from > 0 && char.IsLetter(before[from - 1]))
+            from--;
+        return before[from..].ToString().ToLowerInvariant();
+    }
+
+    private static string WordOf(ReadOnlySpan<char> rest)
+    {
+        var end = 0;
+        while (end < rest.Length && char.IsLetter(rest[end]))
+            end++;
+        return rest[..end].ToString().ToLowerInvariant();
+    }
+
+    private static FrozenSet<string> Set(string words) => words.Split(' ').ToFrozenSet(StringComparer.Ordinal);
+
+    // Dates, sizes, "7 1/4", versions: with a group of several figures in them.
+    [GeneratedRegex(
+        @"(?<![0-9])([0-9]{4}(?<a>[-./])[0-9]{1,2}\k<a>[0-9]{1,2}|[0-9]{1,2}(?<b>[-./])[0-9]{1,2}\k<b>[0-9]{4}|[0-9]{2}(?<c>[./])[0-9]{2}\k<c>[0-9]{2}"
+        + @"|[0-9]+([.,][0-9]+)?\s*[×✕*x]\s*[0-9]+([.,][0-9]+)?|[0-9]+\s[0-9]+/[0-9]+|v?[0-9]+\.[0-9]{2,}\.[0-9]+|v?[0-9]+\.[0-9]+\.[0-9]{2,})(?![0-9])",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Dates();
+
+    [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Decimal();
+
+    [GeneratedRegex("^(1[4-9]|20)[0-9]{2}$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Year();
+}

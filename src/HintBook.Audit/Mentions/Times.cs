@@ -1,0 +1,287 @@
+using System.Globalization;
+using HintBook.Audit.Mentions.Signs;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>The settings of clocks, by the minute of half a day.</summary>
+internal sealed class TimeTable
+{
+    private readonly Dictionary<int, List<(int Secret, bool Sure)>> times = [];
+
+    /// <summary>Whether there are none.</summary>
+    public bool IsEmpty => times.Count == 0;
+
+    /// <summary>Adds a setting such as <c>10:45</c>, <c>10.45</c> or <c>10h45</c>.</summary>
+    /// <returns>Whether it is one.</returns>
+    public bool Add(int secret, AuditSpelling spelling)
+    {
+        if (spelling.Text.Split(':', '.', 'h', 'H') is not [var hour, var minute]
+            || !int.TryParse(hour, NumberStyles.None, CultureInfo.InvariantCulture, out var h) || h > 24
+            || !int.TryParse(minute, NumberStyles.None, CultureInfo.InvariantCulture, out var m) || m > 59)
+            return false;
+        var at = Times.OnDial(h, m);
+        if (!times.TryGetValue(at, out var same))
+            times[at] = same = [];
+        same.Add((secret, spelling.Sure));
+        return true;
+    }
+
+    /// <summary>The secrets that are set to a minute of half a day.</summary>
+    public IReadOnlyList<(int Secret, bool Sure)> Of(int minute) => times.TryGetValue(minute, out var same) ? same : [];
+}
+
+/// <summary>Finds times however they are said: in figures, in words, as minutes before or after the hour, by the hands of a clock.</summary>
+internal sealed class Times(TimeTable table, bool isHourFirst)
+{
+    private const int HalfDay = 12 * 60, LongestSearch = 9, FewWords = 4;
+
+    /// <summary>The minute of half a day.</summary>
+    public static int OnDial(int hour, int minute) => ((((hour * 60) + minute) % HalfDay) + HalfDay) % HalfDay;
+
+    /// <summary>Adds every mention in a text to a list.</summary>
+    /// <param name="text">The text as words.</param>
+    /// <param name="tokens">Its signs.</param>
+    /// <param name="source">The text as it is written.</param>
+    /// <param name="found">Gets the mentions.</param>
+    public void In(FoldedText text, ReadOnlySpan<Token> tokens, string source, List<FoundSecret> found)
+    {
+        if (table.IsEmpty)
+            return;
+        var isSure = text.Words.Length <= FewWords || Any(tokens, Sign.Clock);
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            Report(InFigures(text, tokens, source, i), i, isSure, tokens, found);
+            Report(MinutesFirst(tokens, i), i, isSure, tokens, found);
+            Report(HourFirst(text, tokens, i), i, isSure, tokens, found);
+            Report(PartOfHour(tokens, i), i, isSure, tokens, found);
+            Report(Remaining(tokens, i), i, isSure, tokens, found);
+            Report(Labelled(tokens, i), i, isSure, tokens, found);
+        }
+
+        ByHands(tokens, found);
+    }
+
+    private void Report((int Minute, int Last)? time, int first, bool isSure, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
+    {
+        if (time is not var (minute, last))
+            return;
+        foreach (var (secret, sure) in table.Of(minute))
+            found.Add(new(secret, tokens[first].First, tokens[last].Last, sure && isSure, Words: 1, IsCode: true));
+    }
+
+    // "10:45", "10.45", "10h45", "22 h 45", "1045": two figures for the minutes, no further figures beside them.
+    private static (int, int)? InFigures(FoldedText text, ReadOnlySpan<Token> tokens, string source, int i)
+    {
+        if (!IsFigures(tokens[i]))
+            return null;
+        var (start, end) = Place(text, tokens[i]);
+        if (start > 1 && source[start - 1] is ':' or '.' or ',' && char.IsAsciiDigit(source[start - 2]))
+            return null;
+        if (tokens[i].Symbols.Length == 4 && Any(tokens, Sign.Clock) && !IsMeasure(source, end))
+            return Of(tokens[i].Value / 100, tokens[i].Value % 100, i);
+        if (i + 1 >= tokens.Length || !IsFigures(tokens[i + 1]) || tokens[i + 1].Symbols.Length != 2 || tokens[i].Symbols.Length > 2)
+            return null;
+        var (next, behind) = Place(text, tokens[i + 1]);
+        if (next != end + 1 || source[end] is not (':' or '.' or '：'))
+            return null;
+        if ((behind + 1 < source.Length && source[behind] is ':' or '.' or ',' && char.IsAsciiDigit(source[behind + 1])) || IsMeasure(source, behind))
+            return null;
+        return Of(tokens[i].Value, tokens[i + 1].Value, i + 1);
+
+        static (int, int) Place(FoldedText text, in Token token) => (text.Words[token.First].Start, text.Words[token.Last].End);
+    }
+
+    // "a quarter to eleven", "five minutes past two", "half an hour before nine"; "fünf vor halb elf".
+    private static (int, int)? MinutesFirst(ReadOnlySpan<Token> tokens, int i)
+    {
+        if (!IsMinutes(tokens[i]))
+            return null;
+        var at = i + 1;
+        Skip(tokens, ref at, Sign.Minute | Sign.Length | Sign.Hour | Sign.Article);
+        var isTo = tokens[i].Is(Sign.To) && tokens[i].Is(Sign.Fraction);
+        if (!isTo && (at >= tokens.Length || !tokens[at].Is(Sign.To | Sign.Past)))
+            return null;
+        isTo |= tokens[Math.Min(at, tokens.Length - 1)].Is(Sign.To);
+        // "Onze heures et quart" says the hour first; "un quart avant onze heures" doesn't.
+        if (at < tokens.Length && tokens[at].Is(Sign.To | Sign.Past))
+            at++;
+        Skip(tokens, ref at, Sign.Article | Sign.Hour | Sign.Clock);
+        var half = 0;
+        if (at < tokens.Length && tokens[at].Is(Sign.PartOf) && !IsHour(tokens[at]))
+            half = 60 - tokens[at++].Value;
+        if (at >= tokens.Length || !IsHour(tokens[at]))
+            return null;
+        return Of(tokens[at].Value, (isTo ? -tokens[i].Value : tokens[i].Value) - half, at);
+    }
+
+    // "onze heures moins le quart", "eleven forty-five", "zehn Uhr fünfundvierzig", "seven o'clock".
+    private (int, int)? HourFirst(FoldedText text, ReadOnlySpan<Token> tokens, int i)
+    {
+        if (!IsHour(tokens[i]) || (i > 0 && tokens[i - 1].Is(Sign.Length)))
+            return null;
+        var at = i + 1;
+        var hasHour = at < tokens.Length && tokens[at].Is(Sign.Hour);
+        if (hasHour)
+            at++;
+        var (isTo, isJoined) = (false, hasHour);
+        if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || hasHour) && !tokens[at].Is(Sign.Fraction))
+            (isTo, isJoined, at) = (true, true, at + 1);
+        else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar) && (isHourFirst || hasHour) && IsAnd(tokens[at]))
+            (isJoined, at) = (true, at + 1);
+        Skip(tokens, ref at, Sign.Article);
+        if (at >= tokens.Length || (tokens[at].First > tokens[i].First && text.Words[tokens[at].First].Parting > Parting.Space))
+            return hasHour ? Of(tokens[i].Value, 0, i + 1) : null;
+        if (tokens[at].Is(Sign.Length) || (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Length)))
+            return null;
+        var minutes = tokens[at];
+        if (!IsMinutes(minutes) || minutes.Is(Sign.Long | Sign.Short))
+            return hasHour ? Of(tokens[i].Value, 0, i + 1) : null;
+        // Without a word between them the minutes have two figures: "four twenty".
+        if (!isJoined && (minutes.Value < 10 || IsFigures(minutes) || minutes.Is(Sign.Unsure)) && !minutes.Is(Sign.Fraction))
+            return null;
+        if (!isJoined && !isHourFirst && minutes.Is(Sign.Fraction))
+            return null;
+        var last = at;
+        if (at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Minute))
+            last = ++at;
+        // "十一時十五分前".
+        if (hasHour && IsBehind(tokens, at, Sign.To))
+            (isTo, last) = (true, at + 1);
+        return Of(tokens[i].Value, isTo ? -minutes.Value : minutes.Value, last);
+    }
+
+    // "halb elf", "dreiviertel elf"; "half eight" in Britain.
+    private static (int, int)? PartOfHour(ReadOnlySpan<Token> tokens, int i)
+    {
+        if (!tokens[i].Is(Sign.PartOf) || i + 1 >= tokens.Length || !IsHour(tokens[i + 1]))
+            return null;
+        // In English the half hour has passed.
+        return tokens[i].Is(Sign.Fraction) && tokens[i].Value == 30
+            ? Of(tokens[i + 1].Value, 30, i + 1)
+            : Of(tokens[i + 1].Value, tokens[i].Value - 60, i + 1);
+    }
+
+    // "in einer Viertelstunde wäre elf", "あと十五分で十一時".
+    private static (int, int)? Remaining(ReadOnlySpan<Token> tokens, int i)
+    {
+        if (!tokens[i].Is(Sign.Remaining))
+            return null;
+        var at = i + 1;
+        Skip(tokens, ref at, Sign.Article | Sign.Grammar | Sign.Hour);
+        if (at >= tokens.Length || !IsMinutes(tokens[at]))
+            return null;
+        var minutes = tokens[at];
+        var isNamed = minutes.Is(Sign.Fraction);
+        for (var end = Math.Min(tokens.Length, at + 1 + LongestSearch); ++at < end;)
+        {
+            isNamed |= tokens[at].Is(Sign.Minute);
+            if (tokens[at].Is(Sign.Number))
+                return isNamed && IsHour(tokens[at]) && !tokens[at].Is(Sign.Unsure) ? Of(tokens[at].Value, -minutes.Value, at) : null;
+        }
+
+        return null;
+    }
+
+    // "hour === 10 && minute === 45".
+    private static (int, int)? Labelled(ReadOnlySpan<Token> tokens, int i)
+    {
+        if (!tokens[i].Is(Sign.Hour | Sign.Length) || NumberBehind(tokens, i, 3) is not { } hour || !IsHour(tokens[hour]))
+            return null;
+        for (var at = hour + 1; at < Math.Min(tokens.Length, hour + 5); at++)
+        {
+            if (tokens[at].Is(Sign.Minute) && NumberBehind(tokens, at, 3) is { } minute && tokens[minute].Value < 60)
+                return Of(tokens[hour].Value, tokens[minute].Value, minute);
+        }
+
+        return null;
+    }
+
+    // "The short hand just before eleven, the long one on the nine."
+    private void ByHands(ReadOnlySpan<Token> tokens, List<FoundSecret> found)
+    {
+        if (!Any(tokens, Sign.Hand))
+            return;
+        var (minute, hour) = (Pointed(tokens, Sign.Long, Sign.Short), Pointed(tokens, Sign.Short, Sign.Long));
+        if (hour is not var (at, h, isBefore) || h is < 1 or > 12)
+            return;
+        // "… on the four, the long one exactly on it."
+        var (last, m) = minute is var (place, value, _) ? (place, value) : Any(tokens, Sign.Long) ? (at, h) : (-1, 0);
+        if (last < 0 || m is < 0 or > 60)
+            return;
+        var minutes = m <= 12 ? m * 5 % 60 : m;
+        Report((OnDial(isBefore ? h - 1 : h, minutes), Math.Max(last, at)), Math.Min(last, at), isSure: false, tokens, found);
+        if (!isBefore && minutes > 30)
+            Report((OnDial(h - 1, minutes), Math.Max(last, at)), Math.Min(last, at), isSure: false, tokens, found);
+    }
+
+    // The number at which a hand points: the nearest behind it, before the other hand is spoken of; or else the one before it.
+    private static (int At, int Number, bool IsBefore)? Pointed(ReadOnlySpan<Token> tokens, Sign hand, Sign other)
+    {
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (!tokens[i].Is(hand) || tokens[i].Is(other))
+                continue;
+            var isBefore = false;
+            for (var at = i + 1; at < Math.Min(tokens.Length, i + 1 + (2 * LongestSearch)) && !tokens[at].Is(other); at++)
+            {
+                isBefore |= tokens[at].Is(Sign.Before);
+                if (IsOnTheDial(tokens[at]) || IsOneOnTheDial(tokens, at))
+                    return (at, tokens[at].Value, isBefore || IsBehind(tokens, at, Sign.Before));
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsOnTheDial(in Token token) =>
+        token.Is(Sign.Number | Sign.Roman) && token.Value is >= 0 and <= 60 && !token.Is(Sign.Unsure | Sign.Long | Sign.Short);
+
+    // In Japanese "before" stands directly behind the number.
+    private static bool IsBehind(ReadOnlySpan<Token> tokens, int at, Sign sign) =>
+        at + 1 < tokens.Length && tokens[at + 1].Is(sign) && !tokens[at + 1].Is(Sign.Grammar | Sign.Remaining) && tokens[at + 1].First == tokens[at].Last + 1;
+
+    // "One" is a place on the dial behind a preposition or an article, "the small one" isn't.
+    private static bool IsOneOnTheDial(ReadOnlySpan<Token> tokens, int at) =>
+        tokens[at].Is(Sign.Number) && tokens[at].Value == 1 && at > 0 && tokens[at - 1].Is(Sign.Article | Sign.Grammar | Sign.Past | Sign.To)
+        && !tokens[at - 1].Is(Sign.Long | Sign.Short);
+
+    private static int? NumberBehind(ReadOnlySpan<Token> tokens, int from, int most)
+    {
+        for (var at = from + 1; at < Math.Min(tokens.Length, from + 1 + most); at++)
+        {
+            if (tokens[at].Is(Sign.Number))
+                return at;
+        }
+
+        return null;
+    }
+
+    private static (int, int)? Of(int hour, int minute, int last) => hour is < 0 or > 24 || minute is < -60 or > 59 ? null : (OnDial(hour, minute), last);
+
+    private static bool IsFigures(in Token token) => token.Is(Sign.InFigures);
+
+    private static bool IsMinutes(in Token token) => token.Value is >= 0 and < 60 && (token.Is(Sign.Fraction) || (token.Is(Sign.Number) && token.Value > 0));
+
+    private static bool IsHour(in Token token) => token.Is(Sign.Number) && token.Value is >= 0 and <= 24;
+
+    private static bool IsAnd(in Token token) => token.Is(Sign.Past) || token.Is(Sign.Grammar);
+
+    private static bool IsMeasure(string source, int end) => Measures.Follow(source, end);
+
+    private static void Skip(ReadOnlySpan<Token> tokens, ref int at, Sign any)
+    {
+        while (at < tokens.Length && tokens[at].Is(any) && !tokens[at].Is(Sign.Number | Sign.Fraction | Sign.To | Sign.Past))
+            at++;
+    }
+
+    private static bool Any(ReadOnlySpan<Token> tokens, Sign sign)
+    {
+        foreach (var token in tokens)
+        {
+            if (token.Is(sign))
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,136 @@
+namespace HintBook.Audit.Mentions;
+
+/// <summary>What may stand between the words of a name that stand apart. Shared by all threads.</summary>
+internal sealed class TurnedLinks
+{
+    private const int MostBetween = 14, MostInAll = 34, MostStops = 2;
+    private readonly WordNumbers numbers;
+    private readonly HashSet<string> coordinators, anaphora, negations;
+    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> anaphoraBySpan, negationsBySpan, coordinatorsBySpan;
+
+    public TurnedLinks(WordNumbers numbers)
+    {
+        this.numbers = numbers;
+        coordinators = Set(numbers.Language.Coordinators);
+        anaphora = Set(numbers.Language.Anaphora);
+        negations = Set(numbers.Language.Negations);
+        anaphoraBySpan = anaphora.GetAlternateLookup<ReadOnlySpan<char>>();
+        negationsBySpan = negations.GetAlternateLookup<ReadOnlySpan<char>>();
+        coordinatorsBySpan = coordinators.GetAlternateLookup<ReadOnlySpan<char>>();
+    }
+
+    /// <summary>Whether what stands between words can hold them together.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="places">The words, in their order in the text.</param>
+    /// <param name="inOrder">Whether that is also their order in the name.</param>
+    public bool Hold(FoldedText text, List<int> places, bool inOrder)
+    {
+        if (places[^1] - places[0] > MostInAll)
+            return false;
+        for (var i = 1; i < places.Count; i++)
+        {
+            if (!Hold(text, places[i - 1], places[i], inOrder, places.Count))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool Hold(FoldedText text, int from, int to, bool inOrder, int count)
+    {
+        if (from == to)
+            return true;
+        var (stops, strongest, lastStop) = (0, Parting.Nothing, from);
+        for (var i = from + 1; i <= to; i++)
+        {
+            var parting = text.Words[i].Parting;
+            if (parting > strongest)
+                strongest = parting;
+            if (parting >= Parting.Stop)
+                (stops, lastStop) = (stops + 1, i);
+        }
+
+        if (strongest >= Parting.Item || stops > MostStops || to - from - 1 > MostBetween)
+            return false;
+        if (to == from + 1)
+            return inOrder || count > 2 || numbers.Language.IsUnspaced || numbers.Language.Kinship.HasRoots
+                ? strongest < Parting.Comma
+                : strongest is >= Parting.Comma and < Parting.Stop;
+        if (stops > 0 && anaphora.Count > 0 && !GoesBack(text, from, lastStop, to))
+            return false;
+        if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
+            return to + 1 < text.Words.Length && anaphoraBySpan.Contains(text.Of(text.Words[to + 1]));
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || GoesBack(text, from, clause, to);
+    }
+
+    // "hive and a tool": nothing but articles stands between the "and" and the second word. In Arabic it is written as one with it.
+    private bool IsDirectlyCoordinated(FoldedText text, int from, int to)
+    {
+        if (numbers.Language.BeforeNumbers.Length > 0)
+            return text.Of(text.Words[to])[0] == 'و';
+        var at = to - 1;
+        while (at > from && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return at > from && coordinatorsBySpan.Contains(text.Of(text.Words[at]));
+    }
+
+    // A comma and an "and" begin a clause.
+    private int? ClauseBetween(FoldedText text, int from, int to)
+    {
+        for (var i = from + 1; i < to; i++)
+        {
+            if (text.Words[i].Parting == Parting.Comma && coordinatorsBySpan.Contains(text.Of(text.Words[i])))
+                return i;
+        }
+
+        return null;
+    }
+
+    // In Japanese は and が stand behind what a clause is about.
+    private bool IsNewTopic(FoldedText text, Parting strongest, int to)
+    {
+        if (!numbers.Language.IsUnspaced || strongest < Parting.Comma)
+            return false;
+        for (var i = to + 1; i < Math.Min(text.Words.Length, to + 3); i++)
+        {
+            if (text.Of(text.Words[i]) is "は" or "が" or "も")
+                return true;
+        }
+
+        return false;
+    }
+
+    // "The oil stood on no shelf. It lived in a drawer."
+    private bool GoesBack(FoldedText text, int from, int lastStop, int to)
+    {
+        for (var i = from; i < text.Words.Length && i <= to + 3; i++)
+        {
+            if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop) && anaphoraBySpan.Contains(text.Of(text.Words[i])))
+                return true;
+            if (i > to && text.Words[i].Parting >= Parting.Stop)
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether one of some words is denied: "no oil".</summary>
+    public bool AreDenied(FoldedText text, List<int> places)
+    {
+        foreach (var place in places)
+        {
+            for (var at = place - 1; at >= Math.Max(0, place - 3) && text.Words[at + 1].Parting < Parting.Comma; at--)
+            {
+                var word = text.Of(text.Words[at]);
+                if (negationsBySpan.Contains(word))
+                    return true;
+                if ((numbers.UseOf(numbers.Of(word)) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain)
+                    break;
+            }
+        }
+
+        return false;
+    }
+
+    private static HashSet<string> Set(string words) => [.. FoldedText.BareWords(words)];
+}

@@ -1,0 +1,176 @@
+using System.Collections.Concurrent;
+using System.Runtime.InteropServices;
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>
+/// Names whose words stand apart or in another order: "a drawer for the oil", "the medal, and it is of bronze", "a log of every storm" for a storm
+/// logbook. Each word of a name may be met by another of its family, or in its two halves. Shared by all threads.
+/// </summary>
+internal sealed class TurnedNames
+{
+    private const int ShortestHalf = 3, MostKept = 24, LongestKept = 24;
+    private readonly AuditLanguage language;
+    private readonly Stems stems;
+    private readonly Dictionary<string, int> parts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<PartHit>> hits = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, PartHit[]> kept = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, PartHit[]>.AlternateLookup<ReadOnlySpan<char>> keptBySpan;
+    private readonly Dictionary<char, string[]> stretches = [];
+    private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
+    private readonly List<Turned> names = [];
+    private List<int>[] byPart = [];
+
+    public TurnedNames(AuditLanguage language)
+    {
+        this.language = language;
+        stems = new(language.Kinship);
+        keptBySpan = kept.GetAlternateLookup<ReadOnlySpan<char>>();
+        hitsBySpan = hits.GetAlternateLookup<ReadOnlySpan<char>>();
+    }
+
+    /// <summary>Whether there are none.</summary>
+    public bool IsEmpty => names.Count == 0;
+
+    /// <summary>Adds a name of several telling words, as bare letters.</summary>
+    /// <param name="secret">Its place in the table.</param>
+    /// <param name="words">The telling words in their order.</param>
+    /// <param name="isNegative">Whether it says what is wanting: "headless".</param>
+    public void Add(int secret, IReadOnlyList<string> words, bool isNegative)
+    {
+        int[] all = [.. words.Select(PartOf)];
+        if (all.Distinct().Count() == all.Length && (all.Length > 1 || Halves(words[0]) > 0))
+            names.Add(new(secret, all, isNegative));
+    }
+
+    /// <summary>Adds a name of a language without spaces, as stretches of bare letters.</summary>
+    public void AddStretches(int secret, IReadOnlyList<string> all)
+    {
+        foreach (var stretch in all)
+        {
+            if (parts.TryAdd(stretch, parts.Count))
+                stretches[stretch[0]] = [.. stretches.GetValueOrDefault(stretch[0], []), stretch];
+        }
+
+        int[] own = [.. all.Select(stretch => parts[stretch])];
+        if (own.Distinct().Count() == own.Length && own.Length > 1)
+            names.Add(new(secret, own, IsNegative: false));
+    }
+
+    /// <summary>Orders the names for searching; called once behind the last of them.</summary>
+    public void Freeze()
+    {
+        var common = new int[parts.Count];
+        foreach (var part in names.SelectMany(name => name.Parts))
+            common[part]++;
+        byPart = [.. Enumerable.Range(0, parts.Count).Select(_ => new List<int>())];
+        foreach (var (i, name) in names.Index())
+            byPart[name.Parts.MinBy(part => common[part])].Add(i);
+    }
+
+    /// <summary>The names whose rarest word is a part.</summary>
+    public IReadOnlyList<int> RarestIn(int part) => byPart[part];
+
+    /// <summary>A name.</summary>
+    public Turned this[int name] => names[name];
+
+    /// <summary>What the words that begin at a place may stand for.</summary>
+    public PartHit[] HitsAt(FoldedText text, int at)
+    {
+        var word = text.Of(text.Words[at]);
+        if (!language.IsUnspaced)
+            return HitsOf(word);
+        return stretches.TryGetValue(word[0], out var all)
+            ? [.. all.Where(stretch => text.Says(at, stretch)).Select(stretch => new PartHit(parts[stretch], 0, IsFirst: false))]
+            : [];
+    }
+
+    private PartHit[] HitsOf(ReadOnlySpan<char> word)
+    {
+        if (keptBySpan.TryGetValue(word, out var known))
+            return known;
+        var found = Find(word);
+        if (word.Length <= LongestKept && !word.ContainsAnyInRange('0', '9'))
+            keptBySpan[word] = found;
+        return found;
+    }
+
+    private PartHit[] Find(ReadOnlySpan<char> word)
+    {
+        if (word.Length < (language.Kinship.HasRoots || language.Code.Length == 0 ? 2 : ShortestHalf))
+            return hitsBySpan.TryGetValue(word, out var same) ? [.. same] : [];
+        if (hits.TryGetValue(stems.Of(word), out var found))
+            return [.. found];
+        if (stems.WithoutFirst(word) is { } rest && hits.TryGetValue(rest, out found))
+            return [.. found];
+        return InCompound(word);
+    }
+
+    // "Pendelfach" for "Fach hinter dem Pendel".
+    private PartHit[] InCompound(ReadOnlySpan<char> word)
+    {
+        for (var cut = ShortestHalf; cut <= word.Length - ShortestHalf && !language.Kinship.HasRoots; cut++)
+        {
+            if (Whole(word[..cut]) is { } left && Whole(word[cut..]) is { } right && AreOfOneName(left, right))
+                return [new(left, 0, IsFirst: false), new(right, 0, IsFirst: false)];
+        }
+
+        return [];
+    }
+
+    // A beehive is no part of a brass bee, though there be a hive tool.
+    private bool AreOfOneName(int left, int right) => names.Exists(name => name.Parts.Contains(left) && name.Parts.Contains(right));
+
+    private int? Whole(ReadOnlySpan<char> half)
+    {
+        if (!hits.TryGetValue(stems.Of(half), out var found))
+            return null;
+        foreach (var hit in found)
+        {
+            if (hit.Cut == 0)
+                return hit.Part;
+        }
+
+        return null;
+    }
+
+    private int PartOf(string word)
+    {
+        var stem = word.Length < ShortestHalf ? word : stems.Of(word);
+        if (parts.TryGetValue(stem, out var part))
+            return part;
+        parts[stem] = part = parts.Count;
+        Hit(stem, new(part, 0, IsFirst: false));
+        for (var cut = ShortestHalf; cut <= word.Length - ShortestHalf && Halves(word) > 0; cut++)
+        {
+            Hit(stems.Of(word.AsSpan(0, cut)), new(part, cut, IsFirst: true));
+            Hit(stems.Of(word.AsSpan(cut)), new(part, cut, IsFirst: false));
+        }
+
+        return part;
+    }
+
+    private int Halves(string word) => language.Kinship.HasRoots || language.Code.Length == 0 ? 0 : Math.Max(0, word.Length - (2 * ShortestHalf) + 1);
+
+    private void Hit(string stem, PartHit hit)
+    {
+        if (!hits.TryGetValue(stem, out var same))
+            hits[stem] = same = [];
+        if (same.Count < MostKept && !same.Contains(hit))
+            same.Add(hit);
+    }
+
+    /// <summary>A name.</summary>
+    /// <param name="Secret">Its place in the table.</param>
+    /// <param name="Parts">Its telling words.</param>
+    /// <param name="IsNegative">Whether it says what is wanting.</param>
+    internal sealed record Turned(int Secret, int[] Parts, bool IsNegative);
+}
+
+/// <summary>What a word of a text may stand for.</summary>
+/// <param name="Part">A word of names.</param>
+/// <param name="Cut">Where that word is cut in two, of which this is one half; 0 for the whole word.</param>
+/// <param name="IsFirst">Whether it is the first half.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct PartHit(int Part, int Cut, bool IsFirst);

@@ -1,0 +1,23 @@
+using System.Text.RegularExpressions;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>The telling parts of a Japanese name: what stands before の, and adjectives and verbs without their endings in kana.</summary>
+internal static partial class UnspacedParts
+{
+    /// <summary>The parts of a name, in its order.</summary>
+    public static string[] Of(string name) =>
+    [
+        .. from piece in name.Split('の')
+           from match in Part().Matches(piece)
+           let isTold = match.Groups["root"].Success
+           select isTold ? match.Groups["root"].Value : match.Value,
+    ];
+
+    // A root with an ending that leads on to a noun, or all that is left: "割れた鈴" is 割 and 鈴.
+    [GeneratedRegex(
+        @"(?<root>[\u4E00-\u9FFF]+(け[\u4E00-\u9FFF]+)?)[\u3041-\u3096]*[ただないるくう](?=[\u4E00-\u9FFF\u30A1-\u30FE])|.+",
+        RegexOptions.ExplicitCapture,
+        10_000)]
+    private static partial Regex Part();
+}

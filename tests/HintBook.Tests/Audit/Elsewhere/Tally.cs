@@ -1,0 +1,59 @@
+using System.Globalization;
+using HintBook.Audit;
+
+namespace HintBook.Tests.Audit.Elsewhere;
+
+/// <summary>Counts by class what was found of what is told, and what was found without being told.</summary>
+internal sealed class Tally(Action<string> say)
+{
+    private readonly SortedDictionary<string, (int Right, int Missed, int Wrong)> classes = new(StringComparer.Ordinal);
+
+    /// <summary>Texts that tell nothing, and yet would stop a publish.</summary>
+    public int Stopped { get; private set; }
+
+    /// <summary>Texts that tell nothing.</summary>
+    public int Innocent { get; private set; }
+
+    /// <summary>The share of what is told that was found.</summary>
+    public double Recall => classes.Values.Sum(one => one.Right) / (double)classes.Values.Sum(one => one.Right + one.Missed);
+
+    /// <summary>The share of what was found that is told.</summary>
+    public double Precision => classes.Values.Sum(one => one.Right) / (double)classes.Values.Sum(one => one.Right + one.Wrong);
+
+    /// <summary>Counts one text.</summary>
+    /// <param name="told">The ids of what it tells.</param>
+    /// <param name="faults">What was found.</param>
+    /// <param name="classOf">The class of a secret.</param>
+    /// <param name="text">The text, for the list of mistakes.</param>
+    public void Count(string[] told, IReadOnlyCollection<AuditFault> faults, Func<string, string> classOf, string text)
+    {
+        string[] found = [.. faults.Select(fault => fault.Secret!).Distinct()];
+        foreach (var id in told.Union(found))
+        {
+            var (isTold, isFound) = (told.Contains(id), found.Contains(id));
+            var (right, missed, wrong) = classes.GetValueOrDefault(classOf(id));
+            classes[classOf(id)] = (right + (isTold && isFound ? 1 : 0), missed + (isFound ? 0 : 1), wrong + (isTold ? 0 : 1));
+            if (isTold != isFound)
+                say($"{(isTold ? "missed" : "wrongly")} {id}: {text}");
+        }
+
+        if (told.Length > 0)
+            return;
+        Innocent++;
+        Stopped += faults.Any(fault => fault.IsSure) ? 1 : 0;
+    }
+
+    /// <summary>The table.</summary>
+    public void Print(string title)
+    {
+        say($"{title} | told | recall | found wrongly | precision");
+        foreach (var (name, (right, missed, wrong)) in classes)
+            say(Line(name, right, missed, wrong));
+        say(Line("all", classes.Values.Sum(one => one.Right), classes.Values.Sum(one => one.Missed), classes.Values.Sum(one => one.Wrong)));
+        say($"{Innocent} texts tell nothing, {Stopped} of them would stop a publish");
+    }
+
+    private static string Line(string name, int right, int missed, int wrong) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{name} | {right + missed} | {right / (double)(right + missed):0.000} | {wrong} | {right / (double)(right + wrong):0.000}");
+}
