@@ -66,7 +66,9 @@ internal sealed class Disk(Action<DiskStep>? before = null)
         try
         {
             Step(DiskAct.Write, fresh);
-            using (var file = new FileStream(fresh, FileMode.Create, FileAccess.Write, FileShare.None))
+            // What a cut has left there goes; a link goes itself, and what it leads to stays.
+            File.Delete(fresh);
+            using (var file = new FileStream(fresh, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
                 file.Write(content.Span);
                 Step(DiskAct.Flush, fresh);

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
 using HintBook.Cli;
 using HintBook.Tests.House;
 using HintBook.Tests.Publishing;
@@ -13,7 +15,7 @@ public sealed class InterruptionTests : IDisposable
 
     public void Dispose() => desk.Dispose();
 
-    // The program waits for a pipe that nobody writes into. Opening the pipe here waits until the program has opened it.
+    // The program waits for a server that takes the question and never answers.
     [Theory]
     [InlineData("INT")]
     [InlineData("TERM")]
@@ -21,10 +23,10 @@ public sealed class InterruptionTests : IDisposable
     public async Task A_signal_ends_even_a_run_that_waits_for_something_outside(string signal)
     {
         desk.Published();
-        var pipe = Path.Combine(desk.Site, "hangs.html");
-        Pipes.Make(pipe);
-        using var program = Start("audit", desk.Output, "--book", desk.Book);
-        await using var writing = await Task.Run(() => Writing(pipe), TestContext.Current.CancellationToken).WaitAsync(Longest);
+        using var silent = new TcpListener(IPAddress.Loopback, 0);
+        silent.Start();
+        using var program = Start("visit", desk.Book, "--out", desk.Output, "--base", $"http://{silent.LocalEndpoint}/");
+        using var asked = await silent.AcceptSocketAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Longest);
 
         DebianProgram.Run(desk.Root, "kill", $"-{signal}", $"{program.Id}");
 
@@ -80,8 +82,6 @@ public sealed class InterruptionTests : IDisposable
         Assert.Equal("", output.ToString());
         Assert.StartsWith("Stopped.", error.ToString(), StringComparison.Ordinal);
     }
-
-    private static FileStream Writing(string pipe) => new(pipe, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
 
     private static Process Start(params string[] args)
     {
