@@ -33,6 +33,7 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
+    Console.Error.WriteLine(
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

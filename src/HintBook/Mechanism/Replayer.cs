@@ -202,7 +202,8 @@ public sealed class Replayer
         return [.. way];
     }
 
-    // Where the dial can't go on, it is as it was before the first turn; only where it has come to a position that nothing tells from the last one, it is there.
+    // Where the dial can't go on, everything is as it was before the first turn. If it has come to a position by then that nothing tells from the last
+    // one, it is as good as there.
     private bool TurnAlong(Part part, string[] way)
     {
         var (id, before) = (part.Id.Value, new Dictionary<string, string>(positions));

@@ -8,11 +8,15 @@ internal static class Damage
     // What has a meaning in YAML, in Markdown or in a template, or is hard to read for other reasons.
     private static readonly string[] Snares =
     [
-        "---\n", "...\n", "[", "]", "{", "}", ": ", "- ", "? ", "&a ", "*a", "<<: *a", "!!binary ", "!x ", "|\n", ">-\n", "#", " # ", "%YAML 9.9\n", "'", "\"", "“", "\t",
+        "---\n", "...\n", "[", "]", "{", "}", ": ", "- ", "? ", "&a ", "*a", "<<: *a", "!!binary ", "!x ", "|\n", ">-\n", "#", " # ", "%YAML 9.9\n",
+        "'", "\"", "“", "\t",
         "\0", "\u0085", "\u2028", "\u00A0", "\uFEFF", "\u202E", "\u001B[31m", "\uD83D\uDD11", "é", "ﬁ", "\r\n", "\r", "\n\n\n", "{{", "}}", "{{ 1 / 0 }}",
-        "![](", "[a](javascript:x)", "<script>", "<b>", "&amp;", "```", "~~~\n", "* * *", "# Nudge\n", "# Answer\n", "# Reset\n", "    ", "\\", "|a|b|\n|-|-|\n", "~", "null", "true",
-        "0x1F", "1e309", "-1", "99999999999999999999", "2026-11-28", "../", "/etc/passwd", "CON", "needs: ", "does: ", "gives: ", "any: ", "positions: ", "turns: next",
-        "free: true", "undo: ", "after: ", "was: ", "reads: ", "lock: { wheels: 40, symbols: 0-9 }", "from: \"00:00\", to: \"23:59\", step: 1 min", "0-999999", "languages: [ de, xx ]",
+        "![](", "[a](javascript:x)", "<script>", "<b>", "&amp;",
+        "```", "~~~\n", "* * *", "# Nudge\n", "# Answer\n", "# Reset\n", "    ", "\\", "|a|b|\n|-|-|\n", "~", "null", "true",
+        "0x1F", "1e309", "-1", "99999999999999999999", "2026-11-28", "../", "/etc/passwd", "CON",
+        "needs: ", "does: ", "gives: ", "any: ", "positions: ", "turns: next",
+        "free: true", "undo: ",
+        "after: ", "was: ", "reads: ", "lock: { wheels: 40, symbols: 0-9 }", "from: \"00:00\", to: \"23:59\", step: 1 min", "0-999999", "languages: [ de, xx ]",
         "translates: ", "red-herring: true", "optional: true", "behind: ", "when: ", "photos: ", "clip: ", "hidden", "in-hand", "used-up",
     ];
 

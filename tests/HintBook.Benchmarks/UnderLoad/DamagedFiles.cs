@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 
@@ -13,22 +12,24 @@ internal static class DamagedFiles
 {
     private static readonly TimeSpan LongestSilence = TimeSpan.FromMinutes(5);
 
-    public static Tried Books(int count, int seed) => new("damaged books", count, Run(DamageWorker.Books, count, seed));
+    public static Tried Books(int count, int seed) => Run("damaged books", DamageWorker.Books, count, seed);
 
-    public static Tried Media(int count, int seed) => new("damaged photos, films and captions, published", count, Run(DamageWorker.Media, count, seed));
+    public static Tried Media(int count, int seed) => Run("damaged photos, films and captions, published", DamageWorker.Media, count, seed);
 
-    private static ImmutableArray<string> Run(string kind, int count, int seed)
+    private static Tried Run(string what, string kind, int count, int seed)
     {
         var failures = new ConcurrentQueue<string>();
-        var (workers, peak, slowest) = (Environment.ProcessorCount, 0L, 0L);
+        var (workers, done, peak, slowest) = (Environment.ProcessorCount, 0, 0L, 0L);
         Parallel.For(0, workers, new() { MaxDegreeOfParallelism = workers }, worker =>
         {
             var (next, last) = (count * worker / workers, count * (worker + 1) / workers);
-            while (next < last)
+            while (next < last && !LoadRuns.Stopped)
                 next = Work(next, last);
         });
         Console.Error.WriteLine($"{kind}: most memory {peak / 1024} MB, slowest {slowest} ms of processor time");
-        return [.. failures.Order(StringComparer.Ordinal)];
+        return new(what, done, [.. failures.Order(StringComparer.Ordinal)]);
+
+        void Fail(string failure) => failures.Enqueue(LoadRuns.Failed(failure));
 
         int Work(int from, int to)
         {
@@ -48,7 +49,7 @@ internal static class DamagedFiles
                 var line = process.StandardOutput.ReadLineAsync();
                 if (!line.Wait(LongestSilence))
                 {
-                    failures.Enqueue($"case {at} of {seed}: no end after {LongestSilence.TotalSeconds} s");
+                    Fail($"case {at} of {seed}: no end after {LongestSilence.TotalSeconds} s");
                     process.Kill();
                     process.WaitForExit();
                     return at + 1;
@@ -60,17 +61,26 @@ internal static class DamagedFiles
                         at = int.Parse(number, CultureInfo.InvariantCulture);
                         break;
                     case ["fault", var fault]:
-                        failures.Enqueue($"case {at} of {seed}: {fault}");
+                        Fail($"case {at} of {seed}: {fault}");
                         break;
                     case ["done", var milliseconds, var kibibytes]:
+                        Interlocked.Increment(ref done);
+                        if (LoadRuns.Stopped)
+                        {
+                            process.Kill();
+                            return to;
+                        }
+
                         InterlockedMax(ref slowest, long.Parse(milliseconds, CultureInfo.InvariantCulture));
                         InterlockedMax(ref peak, long.Parse(kibibytes, CultureInfo.InvariantCulture));
                         break;
+                    case null when LoadRuns.Stopped:
+                        return to;
                     case null:
                         process.WaitForExit();
                         if (process.ExitCode == 0)
                             return to;
-                        failures.Enqueue($"case {at} of {seed}: the process ended with {process.ExitCode}: {error.Result}");
+                        Fail($"case {at} of {seed}: the process ended with {process.ExitCode}: {error.Result}");
                         return at + 1;
                     default:
                         throw new InvalidOperationException($"a worker said {line.Result}");

@@ -14,7 +14,7 @@ using SixLabors.ImageSharp.PixelFormats;
 
 namespace HintBook.Benchmarks.UnderLoad;
 
-/// <summary>A book of one stage with a photo, a film or captions that are damaged. What only the metadata of a photo says must be on no published file.</summary>
+/// <summary>A book of one stage with a photo, a film or captions that are damaged. No published file may say what only the metadata of a photo says.</summary>
 internal static class DamagedMedia
 {
     private const string OnlyInMetadata = "taken-in-the-workshop-at-night";
@@ -59,8 +59,10 @@ internal static class DamagedMedia
                 photo = Damage.Of(photo, dice);
             else if (kind < 8)
                 film = Damage.Of(film, dice);
+            else if (dice.Next(2) == 0)
+                captions = Damage.Of(captions, dice);
             else
-                captions = dice.Next(2) == 0 ? Damage.Of(captions, dice) : Encoding.UTF8.GetBytes(Damage.Of(Encoding.UTF8.GetString(captions), dice, ["WEBVTT\n"]));
+                captions = Encoding.UTF8.GetBytes(Damage.Of(Encoding.UTF8.GetString(captions), dice, ["WEBVTT\n"]));
         }
 
         File.WriteAllBytes(Path.Combine(folder, "photos", $"open.{ending}"), photo);
@@ -72,7 +74,8 @@ internal static class DamagedMedia
 
         File.WriteAllText(
             Path.Combine(folder, "book.yaml"),
-            "format: 2\ntitle: The Tea Caddy\nmaker: { name: Nobody, help: mailto:help@nobody.example }\nparts: { lid: [ shut, open ] }\ngoal: [ { lid: open } ]\n");
+            "format: 2\ntitle: The Tea Caddy\nmaker: { name: Nobody, help: mailto:help@nobody.example }\n"
+                + "parts: { lid: [ shut, open ] }\ngoal: [ { lid: open } ]\n");
         File.WriteAllText(
             Path.Combine(folder, "stages", "01-the-lid.md"),
             $"""

@@ -3,7 +3,9 @@ using HintBook.Benchmarks.Books;
 
 namespace HintBook.Benchmarks.UnderLoad;
 
-/// <summary>A folder with a made book and a place to publish to, gone at the end. Each change gives a stage another name, so that the next publish has another page.</summary>
+/// <summary>
+/// A folder with a made book and a place to publish to, gone at the end. Each change gives a stage another name, so that the next publish has another page.
+/// </summary>
 internal sealed class Desk : IDisposable
 {
     // So many stages change their names, to and fro: every name that a stage ever had keeps a page, and there shall not be more and more of them.
@@ -38,7 +40,8 @@ internal sealed class Desk : IDisposable
         var file = Directory.GetFiles(folder, string.Create(CultureInfo.InvariantCulture, $"{stage + 1:0000}-*.md")).Single();
         var back = string.Create(CultureInfo.InvariantCulture, $"{stage + 1:0000}-stage-{stage}.md");
         var name = Path.GetFileName(file) == back ? string.Create(CultureInfo.InvariantCulture, $"{stage + 1:0000}-moved-{stage}.md") : back;
-        var text = File.ReadAllText(file).Replace("# Clue\n", string.Create(CultureInfo.InvariantCulture, $"# Clue\nChange {changes}. "), StringComparison.Ordinal);
+        var sentence = string.Create(CultureInfo.InvariantCulture, $"# Clue\nChange {changes}. ");
+        var text = File.ReadAllText(file).Replace("# Clue\n", sentence, StringComparison.Ordinal);
         File.Delete(file);
         File.WriteAllText(Path.Combine(folder, name), text);
         changes++;

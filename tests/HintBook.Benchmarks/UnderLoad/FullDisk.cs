@@ -35,20 +35,30 @@ internal static class FullDisk
         var failures = ImmutableArray.CreateBuilder<string>();
         var every = Math.Max(1, writes / most);
         var tried = 0;
-        for (var full = 1; full <= writes; full += every, tried++)
+        for (var full = 1; full <= writes && !LoadRuns.Stopped; full += every, tried++)
         {
             var where = string.Create(CultureInfo.InvariantCulture, $"{stages} stages, write {full} of {writes}");
             var outcome = Publish(desk, sound, full, staysFull);
-            if (outcome is not Failed { Kind: FailureKind.Machine } && !(outcome is Published told && told.Report.Findings.All.Any(f => f.Code.Id == AddressFindings.NotKeptCode.Id)))
-                failures.Add($"{where}: it ended as {outcome}");
-            failures.AddRange(Finished.Of(desk.Output).Faults(old, fresh, Finished.KeptBy(desk)).Select(fault => $"{where}: {fault}"));
+            if (!IsTold(outcome))
+                failures.Add(LoadRuns.Failed($"{where}: it ended as {outcome}"));
+            failures.AddRange(Told(Finished.Of(desk.Output).Faults(old, fresh, Finished.KeptBy(desk))));
             MustPublish(desk, back);
-            failures.AddRange(Finished.Of(desk.Output).FaultsOfTheNext(desk, fresh.Cards.Concat(old.Cards)).Select(fault => $"{where}: {fault}"));
+            failures.AddRange(Told(Finished.Of(desk.Output).FaultsOfTheNext(desk, fresh.Cards.Concat(old.Cards))));
+
+            IEnumerable<string> Told(IEnumerable<string> faults) => faults.Select(fault => LoadRuns.Failed($"{where}: {fault}"));
         }
 
-        return new(string.Create(CultureInfo.InvariantCulture, $"{what}, {stages} stages, {(every == 1 ? "at every" : $"at every {every}th")} of {writes}"), tried,
-            failures.ToImmutable());
+        var which = every == 1 ? "at every" : string.Create(CultureInfo.InvariantCulture, $"at every {every}th");
+        return new(string.Create(CultureInfo.InvariantCulture, $"{what}, {stages} stages, {which} of {writes}"), tried, failures.ToImmutable());
     }
+
+    // Where only the book's own list didn't fit, the site is published and that is said.
+    private static bool IsTold(PublishOutcome outcome) => outcome switch
+    {
+        Failed failed => failed.Kind == FailureKind.Machine,
+        Published published => published.Report.Findings.All.Any(finding => finding.Code == AddressFindings.NotKeptCode),
+        _ => false,
+    };
 
     private static Sound Looked(Desk desk) => Check.Run(desk.Book, new() { LastPublished = desk.Output }) as Sound
         ?? throw new InvalidOperationException("the made book isn't sound");

@@ -25,7 +25,8 @@ internal static class Kills
         var length = round.Length();
         var dice = new Random(seed);
         var ended = 0;
-        for (var i = 0; i < count; i++)
+        var tried = 0;
+        for (var i = 0; i < count && !LoadRuns.Stopped; i++, tried++)
         {
             var at = length * dice.NextDouble();
             round.Make($"kill {i} after {at.TotalMilliseconds:0} of {length.TotalMilliseconds:0} ms", () =>
@@ -39,7 +40,7 @@ internal static class Kills
         }
 
         var told = ended == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {ended} of them too late");
-        yield return new($"kills at moments by chance, {Told(size)}{told}", count, round.Failures);
+        yield return new($"kills at moments by chance, {Told(size)}{told}", tried, round.Failures);
     }
 
     /// <summary>
@@ -55,9 +56,12 @@ internal static class Kills
         {
             desk.Change();
             var steps = StepKill.Last(desk);
-            for (var step = steps.First; step <= steps.Last; step++)
+            for (var step = steps.First; step <= steps.Last && !LoadRuns.Stopped; step++)
                 round.Make($"kill before step {step}", () => StepKill.Run(desk, step));
-            yield return new("kills before each step of `Disk` (no strace here) from the first list of addresses on, " + Told(size), steps.Last - steps.First + 1, round.Failures);
+            yield return new(
+                "kills before each step of `Disk` (no strace here) from the first list of addresses on, " + Told(size),
+                steps.Last - steps.First + 1,
+                round.Failures);
             yield break;
         }
 
@@ -67,7 +71,7 @@ internal static class Kills
             var (first, last) = calls.InTheLastSecond();
             var every = calls.AreAlike ? Math.Max(1, (last - first + 1) / removals) : 1;
             var tried = 0;
-            for (var number = first; number <= last; number += every, tried++)
+            for (var number = first; number <= last && !LoadRuns.Stopped; number += every, tried++)
                 round.Make($"kill at call {number} of {calls.Name}", () => calls.KillAt(number));
             var which = every == 1 ? "every one" : string.Create(CultureInfo.InvariantCulture, $"every {every}th");
             yield return new(
@@ -107,7 +111,8 @@ internal static class Kills
             cut();
             var (found, kept, before) = (Finished.Of(desk.Output), Finished.KeptBy(desk), old);
             Publish(what);
-            Failures = [.. Failures, .. found.Faults(before, old, kept).Concat(old.FaultsOfTheNext(desk, printed)).Select(fault => $"{what}: {fault}")];
+            var faults = found.Faults(before, old, kept).Concat(old.FaultsOfTheNext(desk, printed));
+            Failures = [.. Failures, .. faults.Select(fault => LoadRuns.Failed($"{what}: {fault}"))];
             printed.UnionWith(found.Cards);
             printed.UnionWith(old.Cards);
         }
@@ -118,7 +123,7 @@ internal static class Kills
         {
             var outcome = Pipeline.Publish(desk.Book, new PublishOptions { Output = desk.Output });
             if (outcome is not Published)
-                Failures = Failures.Add($"{what}: the publish that followed ended as {outcome}");
+                Failures = Failures.Add(LoadRuns.Failed($"{what}: the publish that followed ended as {outcome}"));
             old = Finished.Of(desk.Output);
         }
     }

@@ -28,6 +28,18 @@ internal static class LoadRuns
         ("read-only", 1, ReadOnlyBook.Run),
     ];
 
+    private static readonly CancellationTokenSource Stop = new();
+
+    /// <summary>Whether Ctrl-C was pressed: then what has been tried so far is told, and nothing else is begun.</summary>
+    public static bool Stopped => Stop.IsCancellationRequested;
+
+    /// <summary>Tells a failure at once, and hands it on.</summary>
+    public static string Failed(string failure)
+    {
+        Console.Error.WriteLine(failure);
+        return failure;
+    }
+
     /// <summary>Runs all parts, or one.</summary>
     /// <param name="args">Nothing; or the name of a part, how many times, and the number that chance begins with.</param>
     /// <returns>0 if nothing failed.</returns>
@@ -41,19 +53,22 @@ internal static class LoadRuns
         }
 
         var seed = args is [_, _, var given, ..] ? int.Parse(given, CultureInfo.InvariantCulture) : Random.Shared.Next(1_000_000_000);
+        Console.CancelKeyPress += (_, pressed) =>
+        {
+            pressed.Cancel = true;
+            Stop.Cancel();
+        };
         Console.WriteLine($"Chance begins with {seed}.\n\n| what was tried | how many | what failed |\n|---|---|---|");
-        var failures = new List<string>();
-        foreach (var part in parts)
+        var failures = 0;
+        foreach (var part in parts.TakeWhile(_ => !Stopped))
         {
             foreach (var tried in part.Run(args is [_, var count, ..] ? int.Parse(count, CultureInfo.InvariantCulture) : part.Count, seed))
             {
                 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {tried.What} | {tried.Count:N0} | {tried.Failures.Length} |"));
-                failures.AddRange(tried.Failures.Select(failure => $"{part.Name}: {failure}"));
+                failures += tried.Failures.Length;
             }
         }
 
-        foreach (var failure in failures)
-            Console.Error.WriteLine(failure);
-        return failures.Count == 0 ? 0 : 1;
+        return failures == 0 ? 0 : 1;
     }
 }

@@ -40,7 +40,8 @@ internal static class ReadOnlyBook
             Ran.By("chmod", "-R", "a+rX,a-w", desk.Book);
             Expect(0, "publish with a stage renamed", desk.Publish);
             var finished = Finished.Of(desk.Output);
-            failures.AddRange(finished.Faults(finished, finished, Finished.KeptBy(desk)).Concat(finished.FaultsOfTheNext(desk, printed)));
+            var faults = finished.Faults(finished, finished, Finished.KeptBy(desk)).Concat(finished.FaultsOfTheNext(desk, printed));
+            failures.AddRange(faults.Select(LoadRuns.Failed));
             File.SetUnixFileMode(Directory.GetFiles(Path.Combine(desk.Book, "stages"))[0], UnixFileMode.None);
             Expect(1, "a stage that may not be read", "check", desk.Book);
             Ran.By("chmod", "000", desk.Book);
@@ -52,7 +53,7 @@ internal static class ReadOnlyBook
                 tried++;
                 var ran = Ran.By(["setpriv", $"--reuid={Nobody}", $"--regid={Nobody}", "--clear-groups", "dotnet", Ran.Program, .. args]);
                 if (ran.Exit != exit || ran.Said.Contains("   at ", StringComparison.Ordinal))
-                    failures.Add($"{what}: ended with {ran.Exit}: {ran.Said}");
+                    failures.Add(LoadRuns.Failed($"{what}: ended with {ran.Exit}: {ran.Said}"));
             }
         }
 

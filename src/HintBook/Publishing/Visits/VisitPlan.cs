@@ -94,6 +94,7 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         [
             .. from old in kept.Sites.Concat(book.MovedFrom).Select(old => old.Value).Distinct(StringComparer.Ordinal)
                where old != book.Address?.Value && !ExampleHosts.IsExample(old)
+               where Uri.TryCreate(CardList.Ascii(old), UriKind.Absolute, out _)
                from page in pages
                let file = page.Length == 0 ? "index.html" : page
                where File.Exists(Path.Combine(site, file))
