@@ -47,5 +47,19 @@ internal sealed class Desk : IDisposable
         changes++;
     }
 
+    /// <summary>The book as it is now, in a folder beside it: for publishing that version again later.</summary>
+    public string CopyOfBook()
+    {
+        var copy = Path.Combine(Root, "as-it-was");
+        foreach (var file in Directory.EnumerateFiles(Book, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(copy, Path.GetRelativePath(Book, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+
+        return copy;
+    }
+
     public void Dispose() => Directory.Delete(Root, recursive: true);
 }

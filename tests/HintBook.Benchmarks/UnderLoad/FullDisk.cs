@@ -19,14 +19,18 @@ internal static class FullDisk
     private static Tried Run(int stages, int photos, int most, bool staysFull, string what)
     {
         using var desk = new Desk(stages, photos);
-        MustPublish(desk, Looked(desk));
+        MustPublish(desk, Looked(desk.Book, desk));
         desk.Change();
-        // Each version is looked at once and published many times, in turn.
-        var sound = Looked(desk);
+        var copy = desk.CopyOfBook();
+        desk.Change();
+        MustPublish(desk, Looked(desk.Book, desk));
+        // Both versions are looked at when every address is kept that either has; then they are published many times, in turn.
+        MustPublish(desk, Looked(copy, desk));
+        var back = Looked(desk.Book, desk);
+        MustPublish(desk, back);
+        var sound = Looked(copy, desk);
         MustPublish(desk, sound);
         var fresh = Finished.Of(desk.Output);
-        desk.Change();
-        var back = Looked(desk);
         MustPublish(desk, back);
         var old = Finished.Of(desk.Output);
         var writes = Writes(desk, sound);
@@ -60,7 +64,7 @@ internal static class FullDisk
         _ => false,
     };
 
-    private static Sound Looked(Desk desk) => Check.Run(desk.Book, new() { LastPublished = desk.Output }) as Sound
+    private static Sound Looked(string book, Desk desk) => Check.Run(book, new() { LastPublished = desk.Output }) as Sound
         ?? throw new InvalidOperationException("the made book isn't sound");
 
     private static void MustPublish(Desk desk, Sound sound)

@@ -44,8 +44,7 @@ internal static class Kills
     }
 
     /// <summary>
-    /// At every system call of the last second that names the site, what is printed, a list of addresses or what is written down of the swap, and at so many
-    /// of the removals that follow. Where there is no <c>strace</c>, at every step of our own <c>Disk</c> from the first list on.
+    /// At every system call of the last second that flushes or renames, and at so many of the removals that follow. Where there is no <c>strace</c>, at every step of our own <c>Disk</c> from the first list on.
     /// </summary>
     public static IEnumerable<Tried> AtEveryCall((int Stages, int Photos) size, int removals)
     {
@@ -68,16 +67,14 @@ internal static class Kills
         foreach (var calls in new[] { SystemCalls.OfTheSwap(desk), SystemCalls.Removals(desk) })
         {
             desk.Change();
-            var (first, last) = calls.InTheLastSecond();
-            var every = calls.AreAlike ? Math.Max(1, (last - first + 1) / removals) : 1;
-            var tried = 0;
-            for (var number = first; number <= last && !LoadRuns.Stopped; number += every, tried++)
-                round.Make($"kill at call {number} of {calls.Name}", () => calls.KillAt(number));
+            var found = calls.InTheLastSecond();
+            var every = calls.AreAlike ? Math.Max(1, found.Length / removals) : 1;
+            var (tried, killed) = (0, 0);
+            for (var i = 0; i < found.Length && !LoadRuns.Stopped; i += every, tried++)
+                round.Make($"kill at {found[i]} of {calls.Name}", () => killed += calls.KillAt(found[i]) ? 1 : 0);
             var which = every == 1 ? "every one" : string.Create(CultureInfo.InvariantCulture, $"every {every}th");
-            yield return new(
-                string.Create(CultureInfo.InvariantCulture, $"kills at {calls.Name} in the last second, {which} of {last - first + 1} (strace), {Told(size)}"),
-                tried,
-                round.Failures);
+            var count = string.Create(CultureInfo.InvariantCulture, $"{which} of {found.Length}, {killed} of them in time");
+            yield return new($"kills at {calls.Name} in the last second: {count} (strace), {Told(size)}", tried, round.Failures);
             round.Failures = [];
         }
     }

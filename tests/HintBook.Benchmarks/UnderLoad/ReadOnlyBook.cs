@@ -28,7 +28,8 @@ internal static class ReadOnlyBook
             Expect(0, "publish, nothing changed", desk.Publish);
             Expect(0, "cards", "cards", desk.Book, "--out", desk.Output);
             Expect(0, "check", "check", desk.Book);
-            Expect(0, "solve", "solve", desk.Book);
+            // The made book has stages that can be left out, which solve calls refuted.
+            Expect(1, "solve", "solve", desk.Book);
             Expect(0, "map", "map", desk.Book);
             Expect(0, "audit", "audit", desk.Output, "--book", desk.Book);
             Expect(3, "publish into the book", "publish", desk.Book);

@@ -99,11 +99,17 @@ public sealed class EveryStopTests : IDisposable
     private string Left()
     {
         var own = Path.Combine(desk.Output, ".hintbook");
-        string[] texts = [Path.Combine(desk.Book, "kept-addresses.txt"), Path.Combine(desk.Output, "kept-addresses.txt"), Path.Combine(own, "made.json")];
+        string[] texts =
+        [
+            Path.Combine(desk.Book, "kept-addresses.txt"),
+            Path.Combine(desk.Output, "kept-addresses.txt"),
+            Path.Combine(desk.Output, "report.json"),
+            Path.Combine(own, "made.json"),
+        ];
         var next = Path.Combine(own, "next");
         string[] there =
         [
-            .. BookAndOutput.Tree(desk.Output).Where(file => !file.Key.StartsWith(".hintbook", StringComparison.Ordinal)).Select(file => $"{file}"),
+            .. OutputFolder.Swapped.SelectMany(name => TreeOf(Path.Combine(desk.Output, name)).Select(file => $"{name}/{file}")),
             .. texts.Where(File.Exists).Select(File.ReadAllText),
             File.Exists(Path.Combine(own, "swap.json")) ? "begun" : "",
             .. new DirectoryInfo(next) is { Exists: true } ready && File.Exists(Path.Combine(own, "swap.json"))
@@ -112,6 +118,8 @@ public sealed class EveryStopTests : IDisposable
         ];
         return string.Join('\n', there);
     }
+
+    private static SortedDictionary<string, string> TreeOf(string folder) => Directory.Exists(folder) ? BookAndOutput.Tree(folder) : [];
 
     private void PutBack(string stop)
     {
@@ -139,7 +147,5 @@ public sealed class EveryStopTests : IDisposable
             .Where(name => name != "box");
 
         public static Version Of(BookAndOutput desk) => new(TreeOf(desk.Site), TreeOf(Path.Combine(desk.Output, "print")));
-
-        private static SortedDictionary<string, string> TreeOf(string folder) => Directory.Exists(folder) ? BookAndOutput.Tree(folder) : [];
     }
 }
