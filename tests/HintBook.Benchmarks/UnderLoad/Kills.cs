@@ -44,7 +44,8 @@ internal static class Kills
     }
 
     /// <summary>
-    /// At every system call of the last second that flushes or renames, and at so many of the removals that follow. Where there is no <c>strace</c>, at every step of our own <c>Disk</c> from the first list on.
+    /// At every system call of the last second that flushes or renames, and at so many of the removals that follow. Where there is no <c>strace</c>, at
+    /// every step of our own <c>Disk</c> from the first list on.
     /// </summary>
     public static IEnumerable<Tried> AtEveryCall((int Stages, int Photos) size, int removals)
     {
