@@ -3,6 +3,8 @@
   Everything a contributor does with the project, one task at a time.
 .DESCRIPTION
   soak runs the tests for long: laws are tried on twenty times as many cases, all of them fresh, and the browser reads more of every page.
+  After that it kills publishes, fills disks and damages files (tests/HintBook.Benchmarks, underload); that takes hours on two cores, and Ctrl-C ends it
+  with what has been tried so far. One part of it: dotnet run --project tests/HintBook.Benchmarks -c Release -- underload kills 20
   A case that breaks a law is printed with its seed; put it into the law's test (seed: "…"), so that every run tries it from then on.
 .EXAMPLE
   dotnet tool restore; dotnet pwsh build.ps1 test
@@ -25,6 +27,7 @@ switch ($Task) {
     try {
       $env:HINTBOOK_SOAK ??= '20'
       dotnet test HintBook.sln -c Release
+      dotnet run --project tests/HintBook.Benchmarks -c Release -- underload
     }
     finally {
       $env:HINTBOOK_SOAK = $before

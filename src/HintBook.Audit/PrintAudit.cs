@@ -21,7 +21,7 @@ public static class PrintAudit
         if (!Directory.Exists(folder))
             return new(0, 0, []);
         var secrets = Secrets.Of(table);
-        var (paths, linked) = SiteFolder.List(folder);
+        var (paths, noFiles) = SiteFolder.List(folder);
         var read = paths.Where(path => path.StartsWith(Codes, StringComparison.Ordinal) || table.PrintedPages.ContainsKey(path))
             .AsParallel().AsOrdered()
             .Select(path => One(folder, path, site, table, secrets))
@@ -30,7 +30,7 @@ public static class PrintAudit
             read.Length,
             read.Sum(one => one.Codes),
             [
-                .. linked
+                .. noFiles
                     .Concat(read.SelectMany(one => one.Faults))
                     .Distinct()
                     .OrderBy(fault => fault.File, StringComparer.Ordinal)

@@ -18,7 +18,7 @@ public static class SiteAudit
         if (!Directory.Exists(folder))
             return new(0, 0, 0, 0, [new("", 0, 0, $"There is no folder “{folder}” to audit.")]);
 
-        var (paths, linked) = SiteFolder.List(folder);
+        var (paths, noFiles) = SiteFolder.List(folder);
         var secrets = Secrets.Of(table);
         var files = Read(folder, paths, secrets);
         var links = new Links(files);
@@ -29,7 +29,7 @@ public static class SiteAudit
             Pages: files.Count(file => file.IsPage),
             Links: files.Sum(Links.CountInside),
             Outgoing: files.Sum(Links.CountOutgoing),
-            Faults: Ordered([.. linked, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
+            Faults: Ordered([.. noFiles, .. SiteFolder.Lookalikes(paths), .. secrets.Unusable(paths), .. files.SelectMany(f => f.Faults), .. dead]));
     }
 
     // The longest first: a long file that is started last would keep one core busy while the others wait.

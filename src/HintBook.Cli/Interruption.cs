@@ -1,4 +1,6 @@
 using System.Runtime.InteropServices;
+using System.Text;
+using Microsoft.Win32.SafeHandles;
 
 namespace HintBook.Cli;
 
@@ -11,6 +13,10 @@ internal sealed class Interruption : IDisposable
 {
     /// <summary>How long the work has to end by itself. With the start of a process's end, less than half a second.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(200);
+
+    // POSIX.1-2017, <unistd.h>: STDERR_FILENO.
+    private const nint StandardError = 2;
+    private static readonly TimeSpan LongestToTell = TimeSpan.FromMilliseconds(50);
 
     private readonly CancellationTokenSource stop = new();
     private readonly ManualResetEventSlim ended = new();
@@ -41,6 +47,26 @@ internal sealed class Interruption : IDisposable
             signal.Dispose();
     }
 
+    // The runtime locks both outputs while one waits for whoever reads it. So this isn't waited for, and said past the runtime if need be.
+    private void Tell()
+    {
+        const string Said = "Stopped. What was published before is untouched.";
+        var told = new Thread(() => terminal.Say(Said)) { IsBackground = true };
+        told.Start();
+        if (told.Join(LongestToTell) || OperatingSystem.IsWindows())
+            return;
+        try
+        {
+            using var handle = new SafeFileHandle(StandardError, ownsHandle: false);
+            using var error = new FileStream(handle, FileAccess.Write, bufferSize: 0);
+            error.Write(Encoding.UTF8.GetBytes(Said + "\n"));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            // Nobody is there to be told.
+        }
+    }
+
     private void End(PosixSignalContext signal)
     {
         signal.Cancel = true;
@@ -50,7 +76,7 @@ internal sealed class Interruption : IDisposable
         new Thread(stop.Cancel) { IsBackground = true }.Start();
         if (ended.Wait(Patience))
             return;
-        terminal.Say("Stopped. What was published before is untouched.");
+        Tell();
         Environment.Exit(ExitCode.MachineFailed);
     }
 }

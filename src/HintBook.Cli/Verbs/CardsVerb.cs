@@ -19,7 +19,11 @@ internal static class CardsVerb
         ? "cards    none, since the book has no address"
         : $"cards    {Path.Combine(report.Folder, "print", "cards.pdf")}: {Words.Count(report.Cards.Cards, "card")}; "
             + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"
+            + (report.CardsBeforePages > 0 ? $"\n           {Ahead(report.CardsBeforePages)}" : "")
             + (report.CardsAreProofs ? $"\n           {Proofs}" : "");
+
+    private static string Ahead(int pages) =>
+        $"publish before you hand them out: {Words.Count(pages, "card")} {(pages == 1 ? "leads" : "lead")} to no page of the site as it was published last";
 
     private const string Proofs = "proofs, since the address is one for examples: set “address” in book.yaml before you print for a box";
 }

@@ -75,7 +75,7 @@ internal static class ClueVerb
         if (!CluePrint.Endings.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase))
             return $"“{path}” has none of the endings that a printed clue can have: {Words.List(CluePrint.Endings, "or")}.";
         var (files, noRoom) = CluePrint.Make(clue, path, paper);
-        if (!replace && files.FirstOrDefault(file => File.Exists(file.Path)) is { } there)
+        if (!replace && files.FirstOrDefault(file => SingleFile.IsThere(file.Path)) is { } there)
             return $"“{there.Path}” is there already, so nothing is written. Add --replace to write over it, or name another file.";
         foreach (var file in files)
         {

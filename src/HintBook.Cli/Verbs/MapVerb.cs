@@ -27,7 +27,7 @@ internal static class MapVerb
         verb.SetAction(parsed =>
         {
             var file = parsed.GetValue(output);
-            if (file is not null && File.Exists(file) && !parsed.GetValue(replace))
+            if (file is not null && SingleFile.IsThere(file) && !parsed.GetValue(replace))
             {
                 terminal.Say($"“{file}” is there already, so it stays as it is. Add --replace to write over it, or name another file.");
                 return ExitCode.WrongUsage;

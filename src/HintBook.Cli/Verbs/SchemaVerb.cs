@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using HintBook.Publishing;
 using HintBook.Reading;
 
@@ -12,12 +13,13 @@ internal static class SchemaVerb
         var kind = new Argument<string>("KIND") { Description = "Which file: book or stage.", DefaultValueFactory = _ => "book" };
         kind.AcceptOnlyFromAmong("book", "stage");
         var output = Options.Out("A folder to write both schemas into (default: the one that is named, on standard output).");
-        var verb = new Command("schema", "Write the JSON Schemas from which editors complete and check.") { kind, output };
-        verb.SetAction(parsed => Write(parsed.GetValue(kind)!, parsed.GetValue(output), terminal));
+        var replace = Options.Replace();
+        var verb = new Command("schema", "Write the JSON Schemas from which editors complete and check.") { kind, output, replace };
+        verb.SetAction(parsed => Write(parsed.GetValue(kind)!, parsed.GetValue(output), parsed.GetValue(replace), terminal));
         return verb;
     }
 
-    private static int Write(string kind, string? output, Terminal terminal)
+    private static int Write(string kind, string? output, bool replace, Terminal terminal)
     {
         if (output is null)
         {
@@ -25,8 +27,19 @@ internal static class SchemaVerb
             return ExitCode.Fine;
         }
 
-        foreach (var (name, text) in Schemas.All)
-            SingleFile.Write(Path.Combine(output, name), text);
+        (string Path, string Text)[] files = [.. Schemas.All.Select(schema => (Path.Combine(output, schema.Name), schema.Text))];
+        if (!replace && Array.Find(files, file => SingleFile.IsThere(file.Path) && !Holds(file.Path, file.Text)).Path is { } there)
+        {
+            terminal.Say($"“{there}” is there already and says something else, so nothing is written. Add --replace to write over it, or name another folder.");
+            return ExitCode.WrongUsage;
+        }
+
+        foreach (var (path, text) in files)
+            SingleFile.Write(path, text);
         return ExitCode.Fine;
     }
+
+    // A file of another length says something else; a pipe isn't waited for, since it has none.
+    private static bool Holds(string path, string text) =>
+        new FileInfo(path) is { Exists: true } file && file.Length == Encoding.UTF8.GetByteCount(text) && File.ReadAllText(path) == text;
 }

@@ -178,36 +178,60 @@ public sealed class Replayer
     // Neighbour by neighbour, one way round or the other. What is passed on the way must be told apart by nothing.
     private string? Turn(Part part, string to)
     {
-        var (dial, id) = (part.Positions, part.Id.Value);
-        var spoken = SpokenOf(id);
-        foreach (var by in new[] { 1, -1 })
+        var spoken = SpokenOf(part.Id.Value);
+        string[][] ways = [.. new[] { 1, -1 }.Select(by => WayRound(part, by, to, spoken)).Where(way => way is [.., var last] && last == to)];
+        if (ways.Length == 0)
+            return "it isn't a neighbour";
+        return Array.Exists(ways, way => TurnAlong(part, way)) ? null : "it can't be turned";
+    }
+
+    // From where the dial stands to the first position that is asked for or told apart from its neighbours.
+    private string[] WayRound(Part part, int by, string to, HashSet<string> spoken)
+    {
+        var (dial, way) = (part.Positions, new List<string>());
+        for (var at = dial.IndexOf(positions[part.Id.Value]) + by; way.Count < dial.Length; at += by)
         {
-            var way = new List<string>();
-            for (var at = dial.IndexOf(positions[id]) + by; way.Count < dial.Length; at += by)
-            {
-                if (!part.Round && (at < 0 || at >= dial.Length))
-                    break;
-                at = (at + dial.Length) % dial.Length;
-                way.Add(dial[at]);
-                if (dial[at] == to || at == 0 || spoken.Contains(dial[at]))
-                    break;
-            }
-
-            if (way.Count == 0 || way[^1] != to)
-                continue;
-            foreach (var next in way)
-            {
-                var after = new Dictionary<string, string> { [id] = next };
-                if (!Hold(part.Needs) || !GetsAt(after))
-                    return "it can't be turned";
-                Take(after);
-                React();
-            }
-
-            return null;
+            if (!part.Round && (at < 0 || at >= dial.Length))
+                break;
+            at = (at + dial.Length) % dial.Length;
+            way.Add(dial[at]);
+            if (dial[at] == to || at == 0 || spoken.Contains(dial[at]))
+                break;
         }
 
-        return "it isn't a neighbour";
+        return [.. way];
+    }
+
+    // Where the dial can't go on, everything is as it was before the first turn. If it has come to a position by then that nothing tells from the last
+    // one, it is as good as there.
+    private bool TurnAlong(Part part, string[] way)
+    {
+        var (id, before) = (part.Id.Value, new Dictionary<string, string>(positions));
+        var isOneRun = !SpokenOf(id).Contains(way[^1]) && way[^1] != part.Positions[0];
+        foreach (var (done, next) in way.Index())
+        {
+            var after = new Dictionary<string, string> { [id] = next };
+            if (Hold(part.Needs) && GetsAt(after))
+            {
+                Take(after);
+                React();
+                continue;
+            }
+
+            if (isOneRun && done > 0)
+            {
+                Take(new() { [id] = way[^1] });
+                return true;
+            }
+
+            foreach (var (name, position) in before)
+                positions[name] = position;
+            byHand.Clear();
+            moved.Clear();
+            return false;
+        }
+
+        return true;
     }
 
     private HashSet<string> SpokenOf(string name)

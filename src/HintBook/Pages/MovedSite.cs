@@ -26,11 +26,14 @@ public static class MovedSite
 
         """;
 
-    /// <summary>The folder for an old address: its host, then its path, so that it lies as it must at that host.</summary>
+    /// <summary>
+    /// The folder for an old address: its host, then its path, so that it lies as it must at that host. What is no address gets a folder, too.
+    /// </summary>
     /// <param name="address">The old address.</param>
     public static string FolderOf(string address)
     {
-        var uri = new Uri(address);
+        if (!Uri.TryCreate(address, UriKind.Absolute, out var uri))
+            return Plain(address);
         var host = uri.IsDefaultPort ? uri.IdnHost : $"{uri.IdnHost}-{uri.Port}";
         return string.Join('/', uri.AbsolutePath.Split('/').Select(Uri.UnescapeDataString).Select(Plain).Where(step => step.Length > 0).Prepend(Plain(host)));
     }

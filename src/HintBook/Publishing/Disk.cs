@@ -1,3 +1,5 @@
+using HintBook.Reading.Folder;
+
 namespace HintBook.Publishing;
 
 /// <summary>What is done to the disk in one step.</summary>
@@ -25,6 +27,8 @@ internal readonly record struct DiskStep(DiskAct Act, string Path);
 /// <param name="before">Called before each step, from any thread; tests throw here what a full disk or a power cut would be.</param>
 internal sealed class Disk(Action<DiskStep>? before = null)
 {
+    private const int MostBeside = 9;
+
     private static readonly EnumerationOptions NoLinks = new()
     {
         RecurseSubdirectories = true,
@@ -62,27 +66,66 @@ internal sealed class Disk(Action<DiskStep>? before = null)
     /// <summary>Writes a file that is there whole or not at all, and is on the disk itself when this returns.</summary>
     public void Keep(string path, ReadOnlyMemory<byte> content)
     {
-        var fresh = path + ".new";
-        try
+        Step(DiskAct.Write, path + ".new");
+        using (var file = OpenBeside(path))
         {
-            Step(DiskAct.Write, fresh);
-            using (var file = new FileStream(fresh, FileMode.Create, FileAccess.Write, FileShare.None))
+            try
             {
                 file.Write(content.Span);
-                Step(DiskAct.Flush, fresh);
+                Step(DiskAct.Flush, file.Name);
                 file.Flush(flushToDisk: true);
+                // Held until it has its place, so that nobody takes it for one that was left over. Others may read it there already.
+                Step(DiskAct.Rename, path);
+                File.Move(file.Name, path, overwrite: true);
             }
-
-            Step(DiskAct.Rename, path);
-            File.Move(fresh, path, overwrite: true);
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                file.Dispose();
+                File.Delete(file.Name);
+                throw;
+            }
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+
+        RemoveLeftOver(path);
+    }
+
+    // A name of its own: another program may be about to put the same file in its place, or a cut has left one there.
+    private static FileStream OpenBeside(string path)
+    {
+        for (var number = 0; ; number++)
         {
-            if (File.Exists(fresh))
-                File.Delete(fresh);
-            throw;
+            try
+            {
+                return new FileStream(Beside(path, number), FileMode.CreateNew, FileAccess.Write, FileShare.Read | FileShare.Delete);
+            }
+            catch (IOException) when (number < MostBeside && SingleFile.IsThere(Beside(path, number)))
+            {
+                // It is another's.
+            }
         }
     }
+
+    // What nobody is writing any more was left by a cut. A link or a pipe of that name is none of ours.
+    private void RemoveLeftOver(string path)
+    {
+        foreach (var name in Enumerable.Range(0, MostBeside + 1).Select(number => Beside(path, number)))
+        {
+            if (!File.Exists(name) || new FileInfo(name).LinkTarget is not null || SpecialFile.Is(name))
+                continue;
+            try
+            {
+                using (new FileStream(name, FileMode.Open, FileAccess.Write, FileShare.None))
+                    Step(DiskAct.Delete, name);
+                File.Delete(name);
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                // It is held, or has just been put in its place.
+            }
+        }
+    }
+
+    private static string Beside(string path, int number) => number == 0 ? path + ".new" : $"{path}.new-{number}";
 
     /// <summary>Moves a file over whatever is there.</summary>
     public void Replace(string source, string path)

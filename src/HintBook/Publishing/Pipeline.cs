@@ -96,9 +96,16 @@ public static class Pipeline
         stop.ThrowIfCancellationRequested();
         var kept = AddressStore.Keep(book, folder.Root, options.Disk);
         folder.Swap(["print"], writer.Made.Keys);
-        var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings);
+        var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
+        {
+            CardsBeforePages = CardsBeforePages(book, Path.Combine(folder.Root, "site")),
+        };
         return new Published(report with { Findings = findings.And(kept) }) { Book = book };
     }
+
+    private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
+        ? 0
+        : book.Book.Stages.Count(stage => !File.Exists(Path.Combine(site, book.Addresses.Names[stage.Id.Value][0] + ".html")));
 
     private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
     {

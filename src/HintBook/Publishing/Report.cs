@@ -32,6 +32,9 @@ public sealed record Report
     /// <summary>Whether the cards are proofs, since the address is one for examples.</summary>
     public bool CardsAreProofs { get; init; }
 
+    /// <summary>How many stages have a card and no page yet: the site that was published last is older than the cards.</summary>
+    public int CardsBeforePages { get; init; }
+
     /// <summary>The folders with pages that lead from an old address to the new one, by the address.</summary>
     public ImmutableSortedDictionary<string, string> Moved { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 

@@ -13,8 +13,31 @@ public static class SingleFile
     {
         var full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        var fresh = full + ".new";
-        File.WriteAllBytes(fresh, bytes);
-        File.Move(fresh, full, overwrite: true);
+        var fresh = Beside(full);
+        try
+        {
+            using (var file = new FileStream(fresh, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+                file.Write(bytes);
+            File.Move(fresh, full, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(fresh);
+            throw;
+        }
+    }
+
+    /// <summary>Whether something has that name already, be it a link that leads nowhere.</summary>
+    public static bool IsThere(string path) => Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
+
+    // A name that nobody else's file has.
+    private static string Beside(string full)
+    {
+        for (var number = 0; ; number++)
+        {
+            var name = number == 0 ? $"{full}.new" : $"{full}.new-{number}";
+            if (!IsThere(name))
+                return name;
+        }
     }
 }

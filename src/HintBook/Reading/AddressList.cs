@@ -43,7 +43,7 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
             var words = line.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
             if (words is [] || words[0].StartsWith('#'))
                 continue;
-            if (words is ["site", _, ..] && sites.IsEmpty)
+            if (words is ["site", _, ..] && sites.IsEmpty && words[1..].All(address => Site().IsMatch(address)))
                 sites = [.. words[1..].Select(address => new Located<string>(address, span))];
             else if (words is ["stage" or "proof", var id, _, ..] && !stages.ContainsKey(id) && words[2..].All(name => Name().IsMatch(name) && taken.Add(name)))
             {
@@ -95,6 +95,9 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
 
     private static HashSet<string> NamesOf(AddressList list) =>
         list.Stages.Values.SelectMany(names => names).Select(name => name.Value).ToHashSet(StringComparer.Ordinal);
+
+    [GeneratedRegex("^https?://[^/]")]
+    private static partial Regex Site();
 
     [GeneratedRegex(@"[^\n]+")]
     private static partial Regex Line();

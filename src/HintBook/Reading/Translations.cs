@@ -92,7 +92,9 @@ internal static class Translations
         var digest = TextDigest.Of(original);
         if (texts.Translates is not { } written)
             return [TranslationFindings.NoDigest(texts, original, digest)];
-        return written.Value == digest ? [] : [TranslationFindings.LeftBehind(written, original, TextDigest.ChangedSince(written.Value, original), digest)];
+        return TextDigest.Fits(written.Value, original)
+            ? []
+            : [TranslationFindings.LeftBehind(written, original, TextDigest.ChangedSince(written.Value, original), digest)];
     }
 
     private static Stage WithTexts(Stage stage, Stage texts) => stage with

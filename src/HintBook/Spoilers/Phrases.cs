@@ -138,7 +138,7 @@ internal sealed class Phrases(WordList words)
             var isWithout = i > 0 && Is(written[i - 1], WordRole.Not);
             turned.Add(written[noun], written[i], new(secret, isTied, isWithout));
             if (words.Language == English.Language && bare[i].EndsWith("less", StringComparison.Ordinal))
-                turned.Add(written[noun], words.Add(bare[i][..^4]), new(secret, isTied, IsWithout: true));
+                turned.Add(written[noun], words.Add(bare[i].AsSpan(..^4)), new(secret, isTied, IsWithout: true));
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
@@ -152,7 +152,7 @@ internal sealed class Phrases(WordList words)
             return;
         for (var cut = ShortestPart - 1; cut <= last.Length - ShortestPart; cut++)
         {
-            var (describing, noun) = (words.Add(last[..cut]), words.Add(last[cut..]));
+            var (describing, noun) = (words.Add(last.AsSpan(..cut)), words.Add(last.AsSpan(cut..)));
             turned.Add(noun, describing, new(secret));
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
         }

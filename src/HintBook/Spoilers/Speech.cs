@@ -9,11 +9,12 @@ internal static class Speech
             + "spr squ st str sw th thr tr ts tw tz wh wr zw ll").Split(' '),
     ];
 
+    private static readonly System.Buffers.SearchValues<char> Vowels = System.Buffers.SearchValues.Create("aeiouy");
 
     /// <summary>Whether a word of small letters could be spoken: it has a vowel, and begins as words do. Letters that aren't Latin could always.</summary>
     public static bool IsSpeakable(ReadOnlySpan<char> word)
     {
-        var vowel = word.IndexOfAny("aeiouy");
+        var vowel = word.IndexOfAny(Vowels);
         foreach (var letter in word)
         {
             if (!char.IsAsciiLetter(letter))

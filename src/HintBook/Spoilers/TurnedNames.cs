@@ -176,7 +176,7 @@ internal sealed class TurnedNames(WordList words)
         || Has(text.Words[at + 1], WordRole.And | WordRole.Not);
 
     // "Flag, signal, red and white": as lists of parts turn names about.
-    private bool IsEntry(WordReader text, int noun, int at) =>
+    private static bool IsEntry(WordReader text, int noun, int at) =>
         at == noun + 1
         && at + 1 < text.Words.Length
         && (text.Words[at + 1].Gap & Gap.Comma) != Gap.None

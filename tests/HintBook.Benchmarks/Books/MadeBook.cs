@@ -22,7 +22,8 @@ internal static class MadeBook
     /// <param name="stages">How many stages.</param>
     /// <param name="photos">How many photos, spread over the stages; at most one for each.</param>
     /// <param name="cards">Whether it has an address, and so cards.</param>
-    public static void Write(string folder, int stages, int photos, bool cards)
+    /// <param name="photoWidth">The photos' width in pixels; they are three quarters as high.</param>
+    public static void Write(string folder, int stages, int photos, bool cards, int photoWidth = 4000)
     {
         Directory.CreateDirectory(Path.Combine(folder, "stages"));
         Directory.CreateDirectory(Path.Combine(folder, "photos"));
@@ -34,7 +35,7 @@ internal static class MadeBook
             File.WriteAllText(Path.Combine(folder, "stages", string.Create(CultureInfo.InvariantCulture, $"{i + 1:0000}-stage-{i}.md")), StageText(i, photo));
         }
 
-        WritePhotos(Path.Combine(folder, "photos"), stages, photos, every);
+        WritePhotos(Path.Combine(folder, "photos"), stages, photos, every, photoWidth);
     }
 
     private static string BookYaml(int stages, bool cards)
@@ -95,17 +96,17 @@ internal static class MadeBook
     }
 
     // Eight pictures of 12 megapixels; the others differ from them in a remark only, which makes them other files.
-    private static void WritePhotos(string folder, int stages, int photos, int every)
+    private static void WritePhotos(string folder, int stages, int photos, int every, int width)
     {
-        var pictures = Enumerable.Range(0, Math.Min(8, photos)).AsParallel().AsOrdered().Select(Picture).ToArray();
+        var pictures = Enumerable.Range(0, Math.Min(8, photos)).AsParallel().AsOrdered().Select(seed => Picture(seed, width)).ToArray();
         var written = 0;
         for (var i = 0; i < stages && written < photos; i += every, written++)
             File.WriteAllBytes(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"photo-{i}.jpg")), WithRemark(pictures[written % 8], i));
     }
 
-    private static byte[] Picture(int seed)
+    private static byte[] Picture(int seed, int width)
     {
-        using var image = new Image<Rgb24>(4000, 3000);
+        using var image = new Image<Rgb24>(width, width * 3 / 4);
         image.ProcessPixelRows(rows =>
         {
             for (var y = 0; y < rows.Height; y++)

@@ -21,7 +21,7 @@ internal static class WholeRuns
         try
         {
             var example = Path.Combine(root, "example");
-            CopyFolder(FindExample(), example);
+            CopyFolder(Path.Combine(Checkout.Root, "content-example"), example);
             var pages = Path.Combine(root, "pages");
             MadeBook.Write(pages, stages: 2000, photos: 0, cards: false);
             var photos = Path.Combine(root, "photos");
@@ -95,17 +95,6 @@ internal static class WholeRuns
     private static string Told(double seconds) => seconds < 1
         ? string.Create(CultureInfo.InvariantCulture, $"{seconds * 1000:0} ms")
         : string.Create(CultureInfo.InvariantCulture, $"{seconds:0.00} s");
-
-    private static string FindExample()
-    {
-        for (var folder = AppContext.BaseDirectory; folder is not null; folder = Path.GetDirectoryName(folder))
-        {
-            if (File.Exists(Path.Combine(folder, "HintBook.sln")))
-                return Path.Combine(folder, "content-example");
-        }
-
-        throw new InvalidOperationException("Run the benchmarks inside a checkout of the project.");
-    }
 
     private static void Clear(string folder)
     {

@@ -1,5 +1,6 @@
 using HintBook.Cli;
 using HintBook.Starting;
+using HintBook.Tests.House;
 using HintBook.Tests.Publishing;
 
 namespace HintBook.Tests.Cli;
@@ -29,6 +30,32 @@ public class AuditVerbTests
         Assert.Equal(ExitCode.BookHasErrors, said.Exit);
         Assert.Contains("HB7401", said.Out, StringComparison.Ordinal);
         Assert.Contains("index.html", said.Out, StringComparison.Ordinal);
+    }
+
+    // Nobody writes into the pipe: whoever opened it would wait for good.
+    [Theory]
+    [InlineData("site/hangs.html")]
+    [InlineData("print/qr/hangs.svg")]
+    public void A_pipe_among_the_finished_files_is_told_and_not_waited_for(string path)
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", "https://my-workshop.example/", "https://boxes.home.arpa/");
+        desk.Published();
+        Pipes.Make(Path.Combine(desk.Output, path));
+
+        var said = Said.By("audit", desk.Output, "--book", desk.Book);
+
+        Assert.Equal(ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("pipe", said.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_file_among_the_finished_ones_is_no_pipe()
+    {
+        using var desk = new BookAndOutput();
+        desk.Published();
+        File.WriteAllText(Path.Combine(desk.Site, "robots.txt"), "");
+        Assert.Equal(ExitCode.Fine, Said.By("audit", desk.Output, "--book", desk.Book).Exit);
     }
 
     [Fact]

@@ -1,4 +1,7 @@
 using HintBook.Cli;
+using HintBook.Mechanism;
+using HintBook.Pages;
+using HintBook.Tests.Mechanism;
 using HintBook.Tests.Publishing;
 
 namespace HintBook.Tests.Cli;
@@ -36,6 +39,19 @@ public sealed class BoundaryTests : IDisposable
         Assert.Contains($"{nameof(BoundaryTests)}.{nameof(Fail)}", report, StringComparison.Ordinal);
         Assert.Contains("caused by System.FormatException", report, StringComparison.Ordinal);
         Assert.DoesNotContain(Secret, report, StringComparison.Ordinal);
+    }
+
+    // The plan has one step that no box can make: it stands for a mistake in whoever made the plan.
+    [Fact]
+    public void A_plan_that_does_not_replay_ends_here_and_nothing_is_claimed()
+    {
+        var book = new BoxBuilder().Part("lid", "shut", "open").Stage("lid", "", "lid=open").Goal("lid=open").Build();
+        var step = new Step { Kind = StepKind.FreeMove, Says = Secret, Leaves = [new Placed("lid", "open")] };
+
+        var (exit, error) = Run("publish", () => new ResetLines(book).Of(ResetPlan.None("") with { Plan = [step] }).Length);
+
+        Assert.Equal(ExitCode.Unexpected, exit);
+        Assert.DoesNotContain(Secret, error + File.ReadAllText(Assert.Single(Directory.GetFiles(reports))), StringComparison.Ordinal);
     }
 
     [Fact]

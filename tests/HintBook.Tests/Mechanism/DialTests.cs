@@ -34,6 +34,26 @@ public class DialTests
     }
 
     [Fact]
+    public void A_dial_that_sticks_one_way_round_is_turned_the_other()
+    {
+        var book = new BoxBuilder().Dial("dial", round: true, "dial=0/3", Numbers(4)).Part("lid", "shut", "open")
+            .Stage("lid", "dial=3", "lid=open").Goal("lid=open").Build();
+        Assert.Equal(["dial: 3", "lid"], Way(book));
+    }
+
+    // From 0 the dial gets no further than to 1 or to 5, which nothing in the book tells from its neighbours 2 and 4.
+    [Fact]
+    public void A_dial_that_sticks_among_positions_that_nothing_names_has_come_to_all_of_them()
+    {
+        var book = new BoxBuilder().Dial("dial", round: true, "dial=0/3", Numbers(6)).Part("lid", "shut", "open")
+            .Stage("lid", "", "lid=open").Stage("catch", "dial=3, lid=open", "lid=shut").Goal("lid=open").Build();
+        var solution = Solving.Of(book);
+        Assert.Equal(["lid"], Way(book));
+        Assert.IsType<Claim.Refuted>(Assert.Single(solution.Stages, stage => stage.Id == "catch").Reachable);
+        Assert.Equal(3, Solving.GraphOf(Compiler.Compile(book)).Count / 2);
+    }
+
+    [Fact]
     public void A_part_that_jumps_keeps_one_of_the_positions_that_nothing_names()
     {
         var book = new BoxBuilder()

@@ -218,8 +218,16 @@ internal static class RandomBoxes
     private static (string Id, string[] Positions) AddDial(BoxBuilder box, Pick pick, string id, int count, List<(string Id, string[] Positions)> before)
     {
         var positions = Numbers(count);
-        box.Dial(id, round: pick.Of(0, 1) == 0, before.Count > 0 && pick.Of(0, 2) == 0 ? Literal(pick, before) : "", positions);
-        return (id, FewOf(pick, positions));
+        var few = FewOf(pick, positions);
+        var needs = pick.Of(0, 3) switch
+        {
+            0 when before.Count > 0 => Literal(pick, before),
+            // It sticks wherever its own needs don't let it go on.
+            1 when pick.Of(0, 1) == 0 => Literal(pick, [.. before, (id, few), (id, few)]),
+            _ => "",
+        };
+        box.Dial(id, round: pick.Of(0, 1) == 0, needs, positions);
+        return (id, few);
     }
 
     private static (string Id, string[] Positions) AddSlider(BoxBuilder box, Pick pick, string id, List<(string Id, string[] Positions)> before)

@@ -118,6 +118,42 @@ public class FailingMachineTests
         Assert.Contains("Another publish", failed.Message, StringComparison.Ordinal);
     }
 
+    // As two publishes of one book into two folders do, cut or not. Whoever reads meanwhile finds one of the texts, and never the beginning of one.
+    [Fact]
+    public void Two_that_write_the_same_list_at_once_never_write_into_each_other_s()
+    {
+        using var desk = new BookAndOutput();
+        var list = Path.Combine(desk.Root, "list.txt");
+        string[] texts = [new('a', 100_000), new('b', 100_000)];
+        File.WriteAllText(list, texts[0]);
+        var second = new Disk();
+        var first = new Disk(step =>
+        {
+            // Whatever step the one has come to, the other writes the whole of its own.
+            second.Keep(list, System.Text.Encoding.UTF8.GetBytes(texts[1]));
+            Assert.Equal(texts[1], File.ReadAllText(list));
+        });
+
+        first.Keep(list, System.Text.Encoding.UTF8.GetBytes(texts[0]));
+
+        Assert.Contains(File.ReadAllText(list), texts);
+        Assert.Equal([list], Directory.GetFiles(desk.Root));
+    }
+
+    [Fact]
+    public void What_a_cut_left_beside_a_list_goes_when_the_list_is_written_again()
+    {
+        using var desk = new BookAndOutput();
+        var list = Path.Combine(desk.Root, "list.txt");
+        File.WriteAllText(list + ".new", "begun");
+        File.WriteAllText(list + ".new-1", "begun, too");
+
+        new Disk().Keep(list, "whole"u8.ToArray());
+
+        Assert.Equal("whole", File.ReadAllText(list));
+        Assert.Equal([list], Directory.GetFiles(desk.Root));
+    }
+
     [Fact]
     public void A_publish_that_is_stopped_leaves_the_last_one_whole()
     {

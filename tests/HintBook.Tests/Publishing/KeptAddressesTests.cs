@@ -179,6 +179,23 @@ public class KeptAddressesTests
         Assert.Equal(before, BookAndOutput.Tree(Path.Combine(desk.Output, "print")));
     }
 
+    // A disk or a hand has changed a letter: the list still reads as one, and the host in it is none.
+    [Theory]
+    [InlineData("https://boxes.home[arpa/")]
+    [InlineData("https://boxes.home.arpa:99999/")]
+    [InlineData("https://%/")]
+    public void A_kept_address_that_no_browser_understands_stops_nothing(string damaged)
+    {
+        using var desk = Addressed();
+        desk.Published();
+        desk.Change("kept-addresses.txt", Real, damaged);
+
+        var said = Cli.Said.By("publish", desk.Book, "--out", desk.Output);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("HB7302", said.Error, StringComparison.Ordinal);
+    }
+
     private static BookAndOutput Addressed()
     {
         var desk = new BookAndOutput();

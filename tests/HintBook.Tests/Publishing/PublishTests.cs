@@ -146,6 +146,21 @@ public class PublishTests
     }
 
     [Fact]
+    public void Cards_of_stages_that_the_published_site_has_no_page_for_are_told()
+    {
+        using var desk = new BookAndOutput();
+        desk.Published();
+        File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
+
+        var said = Cli.Said.By("cards", desk.Book, "--out", desk.Output);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("publish before you hand them out: 1 card leads to no page", said.Out, StringComparison.Ordinal);
+        desk.Published();
+        Assert.DoesNotContain("before you hand", Cli.Said.By("cards", desk.Book, "--out", desk.Output).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_an_address_there_is_a_site_and_no_cards()
     {
         using var desk = new BookAndOutput();

@@ -27,6 +27,8 @@ public class AddressListTests
     [InlineData("stage a K3F7W2PQ")]
     [InlineData("stage a ../index")]
     [InlineData("site")]
+    [InlineData("site https://a.example/ nowhere")]
+    [InlineData("site https:///")]
     [InlineData("page a k3f7w2pq")]
     public void A_line_that_can_t_be_read_is_pointed_at(string line)
     {

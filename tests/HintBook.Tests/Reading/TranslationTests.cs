@@ -152,6 +152,20 @@ public class TranslationTests
         Assert.True(book.Read().Findings.AnyError);
     }
 
+    // At first there were three signs for each of the seven texts.
+    [Theory]
+    [InlineData("Look up.", 0)]
+    [InlineData("Look down.", 1)]
+    public void A_digest_of_an_earlier_version_still_counts(string nudge, int told)
+    {
+        using var book = Bilingual();
+        var now = TextDigest.Of(book.Read().Book!.Stages[0]);
+        var before = string.Concat(now.Chunk(6).Select(signs => new string(signs[..3])));
+        book.With("stages/fr/01-the-lid.md", French.Replace("DIGEST", before, StringComparison.Ordinal))
+            .With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]").Replace("Look up.", nudge, StringComparison.Ordinal));
+        Assert.Equal((21, told), (before.Length, book.Read().Findings.All.Count(finding => finding.Code.Id == "HB1607")));
+    }
+
     [Fact]
     public void A_translation_without_a_digest_is_noted_with_the_one_to_write()
     {

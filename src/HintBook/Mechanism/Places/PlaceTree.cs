@@ -67,12 +67,11 @@ internal sealed class PlaceTree
             return null;
         var all = Bits.All(places.Length);
         var lines = Line.All(standings, places, KnowsWords, (place, v) => place.Known.Overlaps(known[v]));
-        var searches = new[] { true, false }
-            .Select(greedy => new PlaceSearch(standings, places, lines, standIns.MayBeTold, LastDone, greedy))
-            .ToArray();
         // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
-        var best = searches.MinBy(search => search.Worth(all))!;
-        return new(standings, known, places, untold, best.Pages(all));
+        var (first, searched) = (Search(greedy: true), Search(greedy: false));
+        return new(standings, known, places, untold, (first.Worth(all) <= searched.Worth(all) ? first : searched).Pages(all));
+
+        PlaceSearch Search(bool greedy) => new(standings, places, lines, standIns.MayBeTold, LastDone, greedy);
 
         int[] Secret(IEnumerable<string> ids) =>
             [.. ids.Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false })];

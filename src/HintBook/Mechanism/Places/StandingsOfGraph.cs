@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Mechanism.Answers;
-using HintBook.Mechanism.Model;
 using HintBook.Mechanism.Packed;
 
 namespace HintBook.Mechanism.Places;

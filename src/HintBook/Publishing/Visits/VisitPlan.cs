@@ -4,6 +4,7 @@ using HintBook.Cards;
 using HintBook.Checking;
 using HintBook.Pages;
 using HintBook.Reading;
+using HintBook.Reading.Folder;
 
 namespace HintBook.Publishing.Visits;
 
@@ -80,11 +81,11 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         return cards;
     }
 
-    // Hosts don't hand out what begins with a dot.
+    // Hosts don't hand out what begins with a dot. A pipe is no file of the site, and opening one may wait for good.
     private static IEnumerable<string> FilesIn(string site) =>
         Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories)
             .Select(file => Path.GetRelativePath(site, file).Replace('\\', '/'))
-            .Where(file => !file.Split('/').Any(step => step.StartsWith('.')));
+            .Where(file => !file.Split('/').Any(step => step.StartsWith('.')) && !SpecialFile.Is(Path.Combine(site, file)));
 
     private static ImmutableArray<OldCard> OldCardsOf(Book book, Addresses addresses, AddressList kept, string site, string output, Uri now)
     {
@@ -93,6 +94,7 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         [
             .. from old in kept.Sites.Concat(book.MovedFrom).Select(old => old.Value).Distinct(StringComparer.Ordinal)
                where old != book.Address?.Value && !ExampleHosts.IsExample(old)
+               where Uri.TryCreate(CardList.Ascii(old), UriKind.Absolute, out _)
                from page in pages
                let file = page.Length == 0 ? "index.html" : page
                where File.Exists(Path.Combine(site, file))
