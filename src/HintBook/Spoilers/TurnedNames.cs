@@ -84,14 +84,14 @@ internal sealed class TurnedNames(WordList words)
 
         void At(int i)
         {
-            var all = text.Words;
-            if (all[i].Id < 0 || !pairs.TryGetValue((all[noun].Id, all[i].Id), out var here))
+            var read = text.Words;
+            if (read[i].Id < 0 || !pairs.TryGetValue((read[noun].Id, read[i].Id), out var ties))
                 return;
-            foreach (var tie in here)
+            foreach (var tie in ties)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || (tie.IsForm && IsDone(i));
                 if (isSaid || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
-                    found.Add(new(tie.Secret, Math.Min(all[noun].Start, all[i].Start), Math.Max(all[noun].End, all[i].End), Sureness.Likely));
+                    found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
 
