@@ -227,6 +227,6 @@ public class OfflineTests(ReadingRoom room)
         reader.Page.EvaluateAsync<bool[]>("() => [...document.querySelectorAll('[data-tick]')].map(box => box.checked)");
 
     // The worker says so to the page, which notes it down.
-    private static Task IsKept(Reader reader, string state = "kept") =>
+    private static Task<IJSHandle> IsKept(Reader reader, string state = "kept") =>
         reader.Page.WaitForFunctionAsync("state => document.documentElement.dataset.kept === state", state);
 }

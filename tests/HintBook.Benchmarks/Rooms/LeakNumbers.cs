@@ -15,6 +15,10 @@ namespace HintBook.Benchmarks.Rooms;
 /// </summary>
 internal static class LeakNumbers
 {
+    private static readonly string[] BetweenFigures = [" ", "-", " - ", ", ", ".", "/", ", then "];
+    private static readonly string[] BetweenWords = [" ", "-", ", ", ", then "];
+    private static readonly string[] BetweenTurned = [", ", "  ", "’s "];
+    private static readonly string[] Ties = ["of", "of the", "for", "for the", "with", "with the", "from", "made of", "made from", "in", "which is", "that is"];
     private const int Secrets = 5000;
     private const int Texts = 6000;
     private const int Words = 120;
@@ -73,8 +77,8 @@ internal static class LeakNumbers
             return
             [
                 phrase,
-                .. new[] { " ", "-", " - ", ", ", ".", "/", ", then " }.Select(between => string.Join(between, figures)),
-                .. new[] { " ", "-", ", ", ", then " }.Select(between => string.Join(between, said)),
+                .. BetweenFigures.Select(between => string.Join(between, figures)),
+                .. BetweenWords.Select(between => string.Join(between, said)),
                 $"{string.Join(", ", figures[..^1])} and {figures[^1]}",
                 $"{string.Join(", ", said[..^1])} and {said[^1]}",
                 $"{phrase[..2]} {phrase[2..]}",
@@ -88,9 +92,8 @@ internal static class LeakNumbers
             phrase,
             $"{words[0]}-{words[1]}",
             words[0] + words[1],
-            .. new[] { "of", "of the", "for", "for the", "with", "with the", "from", "made of", "made from", "in", "which is", "that is" }
-                .Select(tie => $"{words[1]} {tie} {words[0]}"),
-            .. new[] { ", ", "  ", "’s " }.Select(between => words[0] + between + words[1]),
+            .. Ties.Select(tie => $"{words[1]} {tie} {words[0]}"),
+            .. BetweenTurned.Select(between => words[0] + between + words[1]),
         ];
     }
 

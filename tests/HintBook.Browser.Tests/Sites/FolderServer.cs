@@ -81,7 +81,7 @@ internal sealed class FolderServer : IDisposable
                 var context = await listener.GetContextAsync();
                 _ = Task.Run(() => Answer(context));
             }
-            catch (Exception end) when (end is HttpListenerException or ObjectDisposedException)
+            catch (Exception stopped) when (stopped is HttpListenerException or ObjectDisposedException)
             {
                 return;
             }

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Collections.Immutable;
 using HintBook.Audit;
 
 namespace HintBook.Tests.Audit;
@@ -71,7 +72,7 @@ public class CaptionTests
         Assert.Equal(File, Assert.Single(site.Audit(Two).Faults).File);
     }
 
-    private static IEnumerable<AuditFault> Faults(string cues)
+    private static ImmutableArray<AuditFault> Faults(string cues)
     {
         using var site = Site.Good().Write("b.html", Site.Page("")).Write(File, $"WEBVTT\n\n{cues}");
         return site.Audit(Two).Faults;

@@ -3,7 +3,6 @@ using System.Text;
 using AngleSharp.Dom;
 using HintBook.Books;
 using HintBook.Pages;
-using HintBook.Photos;
 using HintBook.Tests.Books;
 
 namespace HintBook.Tests.Pages;

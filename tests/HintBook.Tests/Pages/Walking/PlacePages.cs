@@ -1,6 +1,5 @@
 using System.Net;
 using AngleSharp.Dom;
-using AngleSharp.Html.Dom;
 using HintBook.Books;
 
 namespace HintBook.Tests.Pages.Walking;

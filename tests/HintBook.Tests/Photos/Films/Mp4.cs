@@ -6,6 +6,8 @@ namespace HintBook.Tests.Photos.Films;
 /// <summary>Films with nothing in them but what says how long they are (ISO/IEC 14496-12, 4.2 and 8.2.2).</summary>
 internal static class Mp4
 {
+    private static readonly string[] EmptyTables = ["stsd", "stts", "stsc", "stsz", "stco"];
+
     public static byte[] Of(TimeSpan length, uint scale = 1000) => Of(Header(length, scale));
 
     /// <summary>With 64 bits of time, as version 1 of the movie header has.</summary>
@@ -24,7 +26,7 @@ internal static class Mp4
         var (track, handler) = (new byte[84], new byte[25]);
         track[15] = 2;
         "sbtl"u8.CopyTo(handler.AsSpan(8));
-        var tables = new[] { "stsd", "stts", "stsc", "stsz", "stco" }.SelectMany(kind => Box(kind, new byte[kind == "stsz" ? 12 : 8])).ToArray();
+        var tables = EmptyTables.SelectMany(kind => Box(kind, new byte[kind == "stsz" ? 12 : 8])).ToArray();
         var media = Box("mdia", [.. Box("mdhd", new byte[24]), .. Box("hdlr", handler), .. Box("minf", [.. Box("nmhd", new byte[4]), .. Box("stbl", tables)])]);
         return
         [

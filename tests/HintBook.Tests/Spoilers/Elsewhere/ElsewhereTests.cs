@@ -15,7 +15,8 @@ public class ElsewhereTests(ITestOutputHelper output)
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
         ["tuning"] = ([0.88, 0.92, 0.86, 0.95, 0.91], 0.9, 0.97, 0),
-        ["held-out"] = ([0, 0, 0, 0, 0], 0, 0, 1000),
+        // What the first run on it gave, 2026-11-28 (0.821, 0.943, 0.702, 0.882, 0.781; 0.823; 0.964; 1). The aims, 0.95 and 0.97, are not met.
+        ["held-out"] = ([0.82, 0.94, 0.7, 0.88, 0.78], 0.82, 0.96, 1),
     };
 
     [Theory]
@@ -84,6 +85,7 @@ public class ElsewhereTests(ITestOutputHelper output)
         .Where(tally => (language == "all" || tally.Key.Language == language) && (kind == "all" || tally.Key.Class == kind))
         .Aggregate(default(Tally), (sum, one) => sum.And(one.Value));
 
+    [System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Auto)]
     private readonly record struct Tally(int Right, int Missed, int Wrong)
     {
         public double Recall => Right + Missed == 0 ? 1 : Right / (double)(Right + Missed);
