@@ -54,7 +54,7 @@ public class CaptionTests
     [InlineData("STYLE\n::cue(.queen-clip) { content: \"queen clip\" }\n", "in the styles of captions")]
     [InlineData("queen clip\n00:12.000 --> 00:14.000\nx\n", "in the name of a cue")]
     public void What_no_player_shows_may_tell_only_what_is_outside(string block, string where) =>
-        Assert.Contains(where, Assert.Single(Faults(block)).Message, StringComparison.Ordinal);
+        Assert.Contains(Faults(block), fault => fault.Message.Contains(where, StringComparison.Ordinal));
 
     [Fact]
     public void Captions_that_are_not_in_the_table_may_tell_nothing()

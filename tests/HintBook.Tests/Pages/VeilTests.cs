@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Pages;
 using HintBook.Tests.Books;
 
 namespace HintBook.Tests.Pages;
