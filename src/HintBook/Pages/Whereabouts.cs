@@ -42,8 +42,15 @@ internal sealed record Whereabouts(
     private static PlaceTree? TreeOf(SitePlan plan, Standings standings)
     {
         Book[] books = [plan.Book, .. plan.Book.Translations];
-        var finders = Array.ConvertAll(books, book => (Book: book, Names: new NamesSaid(book.Box.Names, book.Language.Value)));
+        var finders = Array.ConvertAll(books, book => (Book: book, Names: new NamesSaid(Telling(book), book.Language.Value)));
         return PlaceTree.Build(standings, plan.Survey.Stages, OfStage, OfPosition);
+
+        // A name of everyday words tells nothing by itself, and nobody looks for it.
+        static IEnumerable<Named> Telling(Book book)
+        {
+            var sought = Finders.Build(book, Secret.Collect(book)).Sought.Select(looked => looked.Secret.Id).ToHashSet();
+            return book.Box.Names.Where(named => sought.Contains(named.Id.Value));
+        }
 
         IEnumerable<string> OfStage(int stage) => finders
             .SelectMany(each => each.Names.In(each.Book.Stages[stage].Title.Value).Union(each.Names.In(each.Book.Stages[stage].Sign.Value)));

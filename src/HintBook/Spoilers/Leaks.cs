@@ -180,6 +180,9 @@ internal static class Leaks
 
         private bool Covers(Mention other, Mention mention, BitArray known)
         {
+            // A name that is taken together from words with others between them hides nothing that surely stands there.
+            if (other.Sureness == Sureness.Likely && mention.Sureness == Sureness.Sure)
+                return false;
             // What a stage is called must itself tell nothing.
             if (other.Secret == mention.Secret || !other.Covers(mention) || (known[other.Secret] && Secrets[other.Secret].Kind == SecretKind.Title))
                 return false;

@@ -44,7 +44,7 @@ public class CautionSignsTests
     {
         var kinds = Enum.GetValues<CautionKind>();
         var plan = Sites.Plan(A.Book(A.Stage("lid")) with { Cautions = [.. kinds.Select(kind => A.Caution(kind))] });
-        var dangers = Sites.Parse(Sites.Pages(plan, theme)["index.html"]).QuerySelectorAll(".cautions li");
+        var dangers = Sites.Parse(Sites.Pages(plan, theme)["index.html"]).QuerySelectorAll(".cautions details");
 
         Assert.Equal(kinds.Select(CautionSigns.Of), dangers.Select(danger => danger.QuerySelector("svg path")!.GetAttribute("d")!));
         Assert.All(dangers, danger => Assert.Equal("true", danger.QuerySelector("svg")!.GetAttribute("aria-hidden")));

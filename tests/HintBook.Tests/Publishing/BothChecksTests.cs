@@ -54,7 +54,8 @@ public class BothChecksTests
             threads: 1,
             print: sample => $"{sample.Item1.Name}: {sample.Item2.Written}");
 
-    // The article and the prepositions are written as one with the name: as a word of the title it must still be the name's.
+    // The article and the prepositions are written as one with the name: as a word of the title it must still be the name's. A name of one word that
+    // nobody handles may mean something else, and is a warning.
     [Theory]
     [InlineData("المدخنة", "للمدخنة")]
     [InlineData("المدخنة", "والمدخنة")]
@@ -62,7 +63,7 @@ public class BothChecksTests
     public void A_prefixed_name_in_an_Arabic_title_is_found_in_the_source(string name, string written)
     {
         var book = Cabinet(name, isCode: false) with { Language = A.Value("ar"), Title = A.Value($"… {written} …") };
-        Assert.Contains(Leaks.In(book, SurveyOf(book)).Findings.All, finding => finding.Code.Id == "HB3101");
+        Assert.Contains(Leaks.In(book, SurveyOf(book)).Findings.All, finding => finding.Code.Id == (name.Contains(' ', StringComparison.Ordinal) ? "HB3101" : "HB3102"));
     }
 
     [Fact]

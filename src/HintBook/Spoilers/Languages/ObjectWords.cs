@@ -78,7 +78,7 @@ internal sealed record ObjectWords
             + "pend pendue pendu accroché accrochée caché cachée cache cachent dort attend attendent utilise utilisez utiliser insère insérez "
             + "introduis introduisez enfonce enfoncez passe passez approche approchez donne reçois recevez obtenez avez aurez as auras faut "
             + "besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez saisissez "
-            + "attrapez perdu perd manque regardez vois voyez sers servez avec il-y-a soulevez dévissez accrochée suspendue repose gît livre "
+            + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
             + "libère libérez découvrez main",
         Idioms =
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "

@@ -57,7 +57,7 @@ public class PlaceTreeTests(ITestOutputHelper output)
     [Fact]
     public void A_box_with_too_many_states_is_asked_by_what_is_proved_of_its_stages()
     {
-        var tree = Tree(Straight(20, visible: 10, loose: 8));
+        var tree = Tree(Straight(20, visible: 19, loose: 8));
 
         Assert.NotNull(tree);
         Assert.False(tree.Exact);
