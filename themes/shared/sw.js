@@ -39,9 +39,11 @@ function hasDigest(file) {
 // The page that is open with its style and script, then the rest, a few at a time: a phone's radio and a small host both like it better.
 async function fill(page) {
   const first = files.map(file => home + file);
-  const rest = [...first, ...pictures.map(file => home + file)];
   const groups = [first.filter(file => file === fileAt(page) || hasDigest(file))];
-  for (let at = 0; at < rest.length; at += 6) groups.push(rest.slice(at, at + 6));
+  for (const rest of [first, pictures.map(file => home + file)]) {
+    for (let at = 0; at < rest.length; at += 6) groups.push(rest.slice(at, at + 6));
+  }
+
   let all = true;
   for (const group of groups) {
     const came = await Promise.allSettled(group.map(keep));

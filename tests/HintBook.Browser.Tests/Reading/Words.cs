@@ -7,7 +7,6 @@ internal static class Words
     public const string Clue = "Clue";
     public const string Answer = "Answer";
     public const string AnswerNow = "Show the answer now";
-    public const string Further = "I’m past all of these";
     public const string Done = "I’ve done this";
     public const string Joined = "I have also done everything else that was open";
     public const string Hide = "Hide everything again";
