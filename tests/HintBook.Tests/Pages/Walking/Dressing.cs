@@ -44,10 +44,10 @@ internal static class Dressing
         var seen = pick.OneIn(2);
         var words = (part.Turns && part.Round) || !pick.OneIn(3) ? [] : part.Positions.Select((position, at) => KeyValuePair.Create(position,
             new PositionDetails
-        {
-            Seen = seen ? !pick.OneIn(4) : pick.OneIn(6),
-            Says = pick.OneIn(4) ? null : Text($"stands as number {at + 1}"),
-        }));
+            {
+                Seen = seen ? !pick.OneIn(4) : pick.OneIn(6),
+                Says = pick.OneIn(4) ? null : Text($"stands as number {at + 1}"),
+            }));
         var lid = lids.Length > 0 && !seen && pick.OneIn(4) ? lids[pick.Of(0, lids.Length - 1)] : null;
         return part with
         {
