@@ -85,7 +85,7 @@ internal sealed class PlaceTree
             foreach (var place in set.Members())
                 certain.And(places[place].Known);
             return Enumerable.Range(0, machine.StageActs.Length)
-                .Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => certain[act]))
+                .Where(stage => standIns.IsDone(certain, stage))
                 .Where(stage => set.Members().All(place => standIns.MayBeTold(places[place], stage)))
                 .OrderByDescending(stage => survey[machine.Book.Stages[stage].Id.Value].Layer)
                 .ThenByDescending(stage => stage)

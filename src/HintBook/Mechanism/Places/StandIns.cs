@@ -19,6 +19,9 @@ internal sealed class StandIns(
     /// <summary>Whether a stage's title and sign name nothing that isn't known in a place.</summary>
     public bool MayBeTold(Standing standing, int stage) => Array.TrueForAll(named(stage), v => standing.Known.Overlaps(knownBy[v]));
 
+    /// <summary>Whether all moves of a stage are among what is certain.</summary>
+    public bool IsDone(Bits certain, int stage) => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => certain[act]);
+
     /// <summary>The stages to which a reader may be led from a place; none where every one would tell too much.</summary>
     public Bits In(Standing standing)
     {
@@ -42,11 +45,7 @@ internal sealed class StandIns(
 
         IEnumerable<int> DoneLast()
         {
-            int[] done =
-            [
-                .. Enumerable.Range(0, led.Size)
-                    .Where(stage => machine.StageActs[stage] is { IsEmpty: false } acts && acts.All(act => standing.Known[act])),
-            ];
+            int[] done = [.. Enumerable.Range(0, led.Size).Where(stage => IsDone(standing.Known, stage))];
             var last = done.Select(LayerOf).DefaultIfEmpty().Max();
             return done.Where(stage => LayerOf(stage) == last);
         }
