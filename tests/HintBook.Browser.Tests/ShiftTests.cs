@@ -31,6 +31,24 @@ public class ShiftTests(ReadingRoom room)
         Complaint.None(moved);
     }
 
+    // A page that comes slowly may be drawn when a link has begun and its words haven't come: the text before it must not move when they do.
+    [Theory]
+    [MemberData(nameof(Loads), DisableDiscoveryEnumeration = true)]
+    public async Task The_words_of_a_link_move_no_text_before_it(string book, Circumstances circumstances)
+    {
+        var site = room.Shelf[book, circumstances];
+        await using var reader = await room.Seat(site, circumstances);
+        var moved = new List<string>();
+        foreach (var page in site.KindsOfPages)
+        {
+            await reader.Open(page);
+            await reader.OpenAll();
+            moved.AddRange((await MovedByLinks(reader)).Select(text => $"{page}: {text}"));
+        }
+
+        Complaint.None(moved);
+    }
+
     [Fact]
     public async Task Something_that_moves_would_be_noticed()
     {
@@ -42,6 +60,29 @@ public class ShiftTests(ReadingRoom room)
 
         Assert.NotEmpty(await Shifts(reader));
     }
+
+    private static Task<string[]> MovedByLinks(Reader reader) => reader.Page.EvaluateAsync<string[]>(
+        """
+        () => {
+          const top = node => {
+            const range = document.createRange();
+            range.selectNodeContents(node);
+            return range.getClientRects()[0]?.top;
+          };
+          const moved = [];
+          for (const link of document.querySelectorAll('a')) {
+            const before = link.previousSibling;
+            if (before?.nodeType !== Node.TEXT_NODE || !before.data.trim()) continue;
+            const words = [...link.childNodes];
+            const whole = top(before);
+            link.replaceChildren();
+            const begun = top(before);
+            link.replaceChildren(...words);
+            if (whole !== begun) moved.push(`${before.data.trim()} from ${begun} to ${whole}`);
+          }
+          return moved;
+        }
+        """);
 
     // A shift is recorded when the frame after it is drawn.
     private static Task<string[]> Shifts(Reader reader) => reader.Page.EvaluateAsync<string[]>(
