@@ -21,13 +21,23 @@ internal static class AddressStore
         KeepIn(output, text, disk);
         try
         {
-            KeepIn(book.Folder.Root, text, disk);
+            KeepIn(book.Folder.Root, JoinedWith(book).ToText(), disk);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return [AddressFindings.NotKept(book.Book.File, Path.Combine(output, AddressList.FileName))];
         }
+    }
+
+    // A publish into another folder may have kept addresses of its own since the book was read.
+    private static AddressList JoinedWith(Examined book)
+    {
+        var list = Path.Combine(book.Folder.Root, AddressList.FileName);
+        if (!File.Exists(list))
+            return book.Kept;
+        var since = AddressList.Parse(new SourceFile(AddressList.FileName, File.ReadAllText(list)), []);
+        return book.Kept.With(since with { Stages = since.Stages.RemoveRange(since.Proofs) });
     }
 
     // The list under its former name has been read into this one, so it goes when this one is there.

@@ -164,6 +164,28 @@ public class KeptAddressesTests
     }
 
     [Fact]
+    public void What_a_publish_into_another_folder_kept_meanwhile_stays_in_the_list()
+    {
+        using var desk = Addressed();
+        var elsewhere = new PublishOptions { Output = Path.Combine(desk.Root, "elsewhere") };
+        var begun = false;
+        desk.Published(desk.Options with
+        {
+            Disk = new(_ =>
+            {
+                if (begun)
+                    return;
+                begun = true;
+                File.Move(desk.StageFile, Path.Combine(desk.Book, "stages", "02-four-wheels.md"));
+                desk.Published(elsewhere);
+            }),
+        });
+
+        Assert.NotEmpty(Listed(desk, "the-number"));
+        Assert.NotEmpty(Listed(desk, "four-wheels"));
+    }
+
+    [Fact]
     public void The_chapters_of_a_film_are_still_there_after_the_cards_were_made_alone()
     {
         using var desk = Addressed();

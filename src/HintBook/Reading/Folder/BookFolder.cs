@@ -26,15 +26,15 @@ public sealed class BookFolder
     /// <summary>The folder's full path.</summary>
     public string Root { get; }
 
-    /// <summary>Opens a folder that holds a <c>book.yaml</c>; null with a finding where there is none.</summary>
+    /// <summary>Opens a folder that holds a <c>book.yaml</c>; null with a finding where there is none, or where it can't be seen whether there is.</summary>
     public static BookFolder? Open(string path, List<Finding> findings)
     {
         var root = Path.GetFullPath(path);
         var problem =
             File.Exists(root) ? FolderFindings.FileInsteadOfFolder(path)
             : !Directory.Exists(root) ? FolderFindings.NoFolder(path)
-            : !File.Exists(Path.Combine(root, "book.yaml")) ? FolderFindings.NoBook(path, NamesIn(root).Take(20))
-            : null;
+            : File.Exists(Path.Combine(root, "book.yaml")) ? null
+            : WithoutBook(path, root);
         if (problem is null)
             return new BookFolder(root);
         findings.Add(problem);
@@ -215,6 +215,18 @@ public sealed class BookFolder
     private static Func<string, bool> IsSameButForCase(string step) => name => name.Equals(step, StringComparison.OrdinalIgnoreCase);
 
     private static IEnumerable<string> Entries(string folder) => Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path));
+
+    private static Finding WithoutBook(string path, string root)
+    {
+        try
+        {
+            return FolderFindings.NoBook(path, [.. Entries(root).Take(20)]);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return FolderFindings.Unreadable(SourceFile.Unread("book.yaml").Top, path, failure);
+        }
+    }
 
     // A folder that can't be looked into has no names to offer.
     private static string[] NamesIn(string folder)
