@@ -69,13 +69,15 @@ internal static class Kills
         {
             desk.Change();
             var found = calls.InTheLastSecond();
+            round.Publish("the publish after the count");
             var every = calls.AreAlike ? Math.Max(1, found.Length / removals) : 1;
             var (tried, killed) = (0, 0);
             for (var i = 0; i < found.Length && !LoadRuns.Stopped; i += every, tried++)
                 round.Make($"kill at {found[i]} of {calls.Name}", () => killed += calls.KillAt(found[i]) ? 1 : 0);
             var which = every == 1 ? "every one" : string.Create(CultureInfo.InvariantCulture, $"every {every}th");
             var count = string.Create(CultureInfo.InvariantCulture, $"{which} of {found.Length}, {killed} of them in time");
-            yield return new($"kills at {calls.Name} in the last second: {count} (strace), {Told(size)}", tried, round.Failures);
+            var failures = killed > 0 || tried == 0 ? round.Failures : round.Failures.Add(LoadRuns.Failed($"{calls.Name}: none of {tried} kills came in time"));
+            yield return new($"kills at {calls.Name} in the last second: {count} (strace), {Told(size)}", tried, failures);
             round.Failures = [];
         }
     }
@@ -103,6 +105,15 @@ internal static class Kills
             return length;
         }
 
+        /// <summary>Publishes, and takes what is there then for the last whole version.</summary>
+        public void Publish(string what)
+        {
+            var outcome = Pipeline.Publish(desk.Book, new PublishOptions { Output = desk.Output });
+            if (outcome is not Published)
+                Failures = Failures.Add(LoadRuns.Failed($"{what}: the publish that followed ended as {outcome}"));
+            old = Finished.Of(desk.Output);
+        }
+
         public void Make(string what, Action cut)
         {
             desk.Change();
@@ -116,13 +127,5 @@ internal static class Kills
         }
 
         public void Dispose() => Failures = [];
-
-        private void Publish(string what)
-        {
-            var outcome = Pipeline.Publish(desk.Book, new PublishOptions { Output = desk.Output });
-            if (outcome is not Published)
-                Failures = Failures.Add(LoadRuns.Failed($"{what}: the publish that followed ended as {outcome}"));
-            old = Finished.Of(desk.Output);
-        }
     }
 }
