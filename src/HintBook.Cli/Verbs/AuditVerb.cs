@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using HintBook.Audit;
 using HintBook.Publishing;
@@ -32,6 +33,12 @@ internal static class AuditVerb
         var published = Path.GetFullPath(folder);
         var from = path ?? HomeOf(published);
         var books = Shelf.BooksIn(from);
+        if (path is null && !IsHome(from, books, published))
+        {
+            terminal.Say($"It can't be seen which book “{folder}” was published from. Name the book's folder with --book.");
+            return ExitCode.WrongUsage;
+        }
+
         if (books.IsEmpty)
             return One(from, PublishedSite.OfBook(published), terminal, stop);
 
@@ -54,6 +61,10 @@ internal static class AuditVerb
         var isOnShelf = Path.GetFileName(Path.GetFullPath(above)) == "books" && File.Exists(Path.Combine(onShelf, "book.yaml"));
         return isOnShelf ? onShelf : above;
     }
+
+    private static bool IsHome(string folder, ImmutableArray<string> books, string published) => books.IsEmpty
+        ? File.Exists(Path.Combine(folder, "book.yaml"))
+        : books.Any(book => Directory.Exists(PublishedSite.OnShelf(published, Path.GetFileName(book)).Site));
 
     private static int One(string path, PublishedSite published, Terminal terminal, CancellationToken stop)
     {

@@ -81,6 +81,18 @@ public class AuditVerbTests
     }
 
     [Fact]
+    public void A_site_that_lies_beside_its_book_is_not_taken_for_a_shelf()
+    {
+        using var desk = new BookAndOutput();
+        desk.Published();
+
+        var said = Said.By("audit", desk.Output);
+
+        Assert.Equal(ExitCode.WrongUsage, said.Exit);
+        Assert.Contains("--book", said.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void One_book_of_a_shelf_is_found_from_its_own_output()
     {
         using var desk = new BookAndOutput();
