@@ -24,6 +24,7 @@ internal static class CommandLine
             ThemeVerb.Make(terminal),
             AuditVerb.Make(terminal, stop),
             VisitVerb.Make(terminal, stop),
+            CopiesVerb.Make(terminal),
             GuideVerb.Make(terminal),
         };
         EmptyValues.Refuse(root);

@@ -8,6 +8,18 @@ namespace HintBook.Books;
 /// <param name="Values">What <c>{ copy: name }</c> stands for in this copy.</param>
 public sealed record Copy(Located<string> Serial, ImmutableArray<CopyValue> Values)
 {
+    /// <summary>Whether it has an owner.</summary>
+    public bool Sold { get; init; }
+
+    /// <summary>Whether it is no longer in anybody's hands; its serial and its codes aren't given to another one.</summary>
+    public bool Retired { get; init; }
+
+    /// <summary>The language of its owner; null for the book's own.</summary>
+    public Located<string>? Language { get; init; }
+
+    /// <summary>What the maker wants to remember of it; nobody else reads it.</summary>
+    public Located<string>? Note { get; init; }
+
     /// <summary>The value of a name, or null if this copy has none.</summary>
     public Located<string>? this[string name] => Values
         .Where(value => value.Name.Value == name)

@@ -84,11 +84,12 @@ public static class Reader
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),
-            Copies = Copies.Read(keys),
+            Copies = Copies.In(folder, keys, own, findings),
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
+        findings.AddRange(CopyFindings.OtherLanguages(book));
         findings.AddRange(Clips.WithoutFilm(book));
         book = WithCaptions(book, folder, findings);
         findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));

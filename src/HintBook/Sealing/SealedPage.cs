@@ -4,14 +4,16 @@ using System.Security.Cryptography;
 namespace HintBook.Sealing;
 
 /// <summary>One piece of a page before it is sealed.</summary>
-/// <param name="Name">What it is: <c>head</c>, <c>nudge</c>, <c>clue</c>, <c>answer</c>, <c>next</c>; on the solution and reset page, a stage's page name.</param>
+/// <param name="Name">
+/// What it is: <c>head</c>, <c>nudge</c>, <c>clue</c>, <c>answer</c>, <c>next</c>; on the solution and reset page, a stage's page name.
+/// </param>
 /// <param name="Padded">Its text, padded to the size of all pieces of that kind.</param>
 /// <param name="Parent">The key that opens it: the page key, or the gated one.</param>
 internal sealed record Piece(string Name, byte[] Padded, byte[] Parent);
 
 /// <summary>
-/// The pieces of a page, sealed. Each is bound to book, epoch, language, page, its own name, and the version of the page, which is a keyed hash of all
-/// pieces: an old clue doesn't open in a corrected page.
+/// The pieces of a page, sealed. Each is bound to book, epoch, language, page, its own name, and the version of the page, which is a keyed hash of
+/// all pieces: an old clue doesn't open in a corrected page.
 /// </summary>
 /// <param name="Version">8 bytes that stand in the page.</param>
 /// <param name="Pieces">Each piece's name and sealed bytes, in the order given.</param>

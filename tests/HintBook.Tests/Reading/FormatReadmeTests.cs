@@ -13,7 +13,8 @@ public class FormatReadmeTests
     [Fact]
     public void The_readme_of_reading_tells_every_key_and_every_finding() =>
         WrittenFromTheCode.EndsWith(
-            Keys("`book.yaml`", BookShapes.Book) + Keys("A stage", BookShapes.Stage) + Keys("`book.fr.yaml` and the like", BookShapes.Translation) + Codes(),
+            Keys("`book.yaml`", BookShapes.Book) + Keys("A stage", BookShapes.Stage) + Keys("`copies.yaml`", BookShapes.Copies)
+            + Keys("`book.fr.yaml` and the like", BookShapes.Translation) + Codes(),
             "src", "HintBook", "Reading", "README.md");
 
     private static string Keys(string title, FieldsShape shape)

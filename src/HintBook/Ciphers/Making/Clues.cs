@@ -25,6 +25,10 @@ public static class Clues
     /// <summary>The languages in which clues of words are made, the usual one first.</summary>
     public static ImmutableArray<string> Languages { get; } = [.. Frames.Languages.All.Select(language => language.Tag)];
 
+    /// <summary>Whether a way makes clues of words, which are another one's in each language; false for a name that is none.</summary>
+    /// <param name="name">One of <see cref="Ways"/>.</param>
+    public static bool IsWorded(string name) => All.Any(way => way.Name == name && way.IsWorded);
+
     /// <summary>
     /// Clues to choose from, that of <paramref name="variant"/> first: as many different ones as are asked for, or all that there are among the next few
     /// variants. If the first is refused, that alone.

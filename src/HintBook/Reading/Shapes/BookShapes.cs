@@ -274,6 +274,19 @@ internal static partial class BookShapes
         ]), "- { when: [ { dial: north } ], does: { tray: out } }"), "What the box does by itself."),
     ]);
 
+    /// <summary>The keys of <c>copies.yaml</c>: the boxes of an edition.</summary>
+    public static FieldsShape Copies { get; } = new("the copies of an edition",
+    [
+        new("copies", new NamedShape(Name, new FieldsShape("a copy with “own”, “sold” and the like",
+        [
+            new("own", new NamedShape(Name, Text, "{ lock-code: \"5173\" }"), "Its own codes and clues, each under the name that book.yaml gives it."),
+            new("sold", Flag, "Whether it has an owner."),
+            new("retired", Flag, "Whether it is out of use for good: its serial and its codes aren't given to another one."),
+            new("language", LanguageTag, "The language of its owner; the book's own without it."),
+            new("note", Text, "What you want to remember of it. Nobody else reads it."),
+        ]), "{ \"001\": { sold: true } }"), "The boxes by their serials.", Required: true),
+    ]);
+
     private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("“name”, “also” and “place”",
     [
         new("positions", new NamedShape(Position, new EitherShape(

@@ -1,0 +1,152 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using HintBook.Books;
+using HintBook.Publishing;
+using HintBook.Reading;
+using HintBook.Starting.Edition;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>copies BOOK</c>: lists the boxes of an edition, adds some with codes of their own, and takes one out of use.</summary>
+internal static class CopiesVerb
+{
+    public static Command Make(Terminal terminal)
+    {
+        var book = Options.Book();
+        var add = new Option<int?>("--add") { Description = "So many new copies, each with codes of its own.", HelpName = "N" };
+        var retire = new Option<string?>("--retire") { Description = "This copy is out of use for good.", HelpName = "SERIAL" };
+        var show = new Option<bool>("--show") { Description = "Show what is each copy's own: its codes and clues." };
+        var format = new Option<string>("--format") { Description = "How to print the list.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.") { book, add, retire, show, format };
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(add) is < 1 or > FreshCopies.Most)
+                given.AddError(string.Create(CultureInfo.InvariantCulture, $"--add must be a number from 1 to {FreshCopies.Most}."));
+            if (given.GetValue(add) is not null && given.GetValue(retire) is not null)
+                given.AddError("Either --add or --retire, one after the other.");
+        });
+        verb.SetAction(parsed => Run(
+            parsed.GetValue(book)!, parsed.GetValue(add), parsed.GetValue(retire), parsed.GetValue(show), parsed.GetValue(format) == "json", terminal));
+        return verb;
+    }
+
+    private static int Run(string path, int? add, string? retire, bool show, bool asJson, Terminal terminal)
+    {
+        var read = Reader.Read(path);
+        if (read.Book is not { } book || read.Findings.AnyError)
+            return OutcomePrinter.NotReady("The copies can't be looked at", read.Findings, terminal);
+        var changed = (add, retire) switch
+        {
+            (int count, _) => Add(book, path, count, terminal),
+            (_, string serial) => Retire(book, path, serial, terminal),
+            _ => ExitCode.Fine,
+        };
+        if (changed != ExitCode.Fine || add is not null || retire is not null)
+            return changed;
+        if (asJson)
+            terminal.Out.Write(Json(book, show));
+        else
+            List(book, show, terminal);
+        return ExitCode.Fine;
+    }
+
+    private static int Add(Book book, string path, int count, Terminal terminal)
+    {
+        var file = Path.Combine(path, Copies.FileName);
+        var text = File.Exists(file) ? File.ReadAllText(file) : null;
+        if (text is null && !book.Copies.IsEmpty)
+            return Refuse($"The copies stand in book.yaml. Move them into {Copies.FileName} first, each one's codes under “own” there.", terminal);
+        var drawing = FreshCopies.Draw(book, count, RandomNumberGenerator.GetInt32);
+        if (drawing is Drawing.Refused { Why: var why })
+            return Refuse(why, terminal);
+        var copies = ((Drawing.Drawn)drawing).Copies;
+        if (CopiesText.With(text, copies) is not { } changed)
+        {
+            terminal.Out.Write(string.Concat(copies.Select(CopiesText.Written)));
+            return Refuse($"Nothing can be put behind the last line of {Copies.FileName}. Write these lines under “copies” yourself.", terminal);
+        }
+
+        SingleFile.Write(file, changed);
+        terminal.Out.WriteLine($"{Words.Count(copies.Length, "copy", "copies")} added to {TerminalText.Shown(file)}: {copies[0].Serial}"
+            + (copies.Length > 1 ? $" to {copies[^1].Serial}" : ""));
+        terminal.Say("What is each one's own stands there and opens its box: keep that file with the book, and to yourself.");
+        return ExitCode.Fine;
+    }
+
+    private static int Retire(Book book, string path, string serial, Terminal terminal)
+    {
+        if (book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is not { } copy)
+        {
+            var near = Nearest.To(serial, book.Copies.Select(each => each.Serial.Value));
+            return Refuse($"No copy has the serial “{serial}”." + (near is null ? "" : $" Did you mean “{near}”?"), terminal);
+        }
+
+        if (copy.Retired)
+            return Refuse($"Copy {serial} is out of use already.", terminal);
+        var file = Path.Combine(path, Copies.FileName);
+        if (!File.Exists(file) || CopiesText.Retired(File.ReadAllText(file), serial) is not { } changed)
+            return Refuse($"The place of copy {serial} wasn't found. Write “retired: true” below it in {Copies.FileName} yourself.", terminal);
+        SingleFile.Write(file, changed);
+        terminal.Out.WriteLine($"Copy {serial} is out of use. Its serial and its codes aren't given to another one.");
+        return ExitCode.Fine;
+    }
+
+    private static void List(Book book, bool show, Terminal terminal)
+    {
+        var sold = book.Copies.Count(copy => copy.Sold);
+        terminal.Out.WriteLine($"“{TerminalText.Shown(book.Title.Value)}”, {Words.Count(book.Copies.Length, "copy", "copies")}, {sold} sold");
+        foreach (var copy in book.Copies)
+        {
+            var state = copy.Retired ? "out of use" : copy.Sold ? "sold" : "here";
+            var own = show ? copy.Values.Select(value => $"{value.Name.Value} {value.Value.Value.ReplaceLineEndings(" / ")}") : [];
+            string?[] said = [state, copy.Language?.Value, .. own, copy.Note?.Value];
+            terminal.Out.WriteLine(TerminalText.Shown($"  {copy.Serial.Value}  {string.Join(" · ", said.OfType<string>())}"));
+        }
+
+        if (!show && book.Copies.Any(copy => !copy.Values.IsEmpty))
+            terminal.Say("--show adds what is each copy's own.");
+    }
+
+    private static string Json(Book book, bool show)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n" }))
+        {
+            json.WriteStartArray();
+            foreach (var copy in book.Copies)
+            {
+                json.WriteStartObject();
+                json.WriteString("serial", copy.Serial.Value);
+                json.WriteBoolean("sold", copy.Sold);
+                json.WriteBoolean("retired", copy.Retired);
+                json.WriteString("language", copy.Language?.Value ?? book.Language.Value);
+                if (copy.Note is { } note)
+                    json.WriteString("note", note.Value);
+                if (show)
+                {
+                    json.WriteStartObject("own");
+                    foreach (var value in copy.Values)
+                        json.WriteString(value.Name.Value, value.Value.Value);
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    private static int Refuse(string why, Terminal terminal)
+    {
+        terminal.Say(why);
+        return ExitCode.BookHasErrors;
+    }
+}
