@@ -70,6 +70,7 @@ public static class Check
             Book = book,
             Survey = survey,
             Addresses = addresses,
+            Sought = [.. spoilers.Select(each => each.MayBeSaid.Sought)],
             Proofs = proofs,
             Pictures = media.Pictures,
             Films = media.PublishedFilms,

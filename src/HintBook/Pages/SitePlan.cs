@@ -3,6 +3,7 @@ using HintBook.Books;
 using HintBook.Ciphers;
 using HintBook.Mechanism;
 using HintBook.Photos;
+using HintBook.Spoilers;
 
 namespace HintBook.Pages;
 
@@ -17,6 +18,11 @@ public sealed record SitePlan
 
     /// <summary>Where each stage's page lives.</summary>
     public required Addresses Addresses { get; init; }
+
+    /// <summary>
+    /// What texts are searched for in each language, the book's own first and then its translations in their order. A name that isn't there tells nothing.
+    /// </summary>
+    public required ImmutableArray<ImmutableArray<SoughtSpelling>> Sought { get; init; }
 
     /// <summary>What is proved of the codes, for the workings that texts ask for.</summary>
     public Proofs Proofs { get; init; } = Proofs.None;

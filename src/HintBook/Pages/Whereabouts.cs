@@ -3,6 +3,7 @@ using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Mechanism.Places;
 using HintBook.Spoilers;
+using HintBook.Text;
 
 namespace HintBook.Pages;
 
@@ -41,15 +42,20 @@ internal sealed record Whereabouts(
 
     private static PlaceTree? TreeOf(SitePlan plan, Standings standings)
     {
-        Book[] books = [plan.Book, .. plan.Book.Translations];
-        var finders = Array.ConvertAll(books, book => (Book: book, Names: new NamesSaid(Telling(book), book.Language.Value)));
+        var finders = plan.Sought.Zip(
+            plan.Book.Translations.Prepend(plan.Book),
+            (sought, book) => (Book: book, Names: new NamesSaid(Telling(book, sought), book.Language.Value))).ToArray();
         return PlaceTree.Build(standings, plan.Survey.Stages, OfStage, OfPosition);
 
         // A name of everyday words tells nothing by itself, and nobody looks for it.
-        static IEnumerable<Named> Telling(Book book)
+        static IEnumerable<Named> Telling(Book book, ImmutableArray<SoughtSpelling> sought)
         {
-            var sought = Finders.Build(book, Secret.Collect(book)).Sought.Select(looked => looked.Secret.Id).ToHashSet();
-            return book.Box.Names.Where(named => sought.Contains(named.Id.Value));
+            var spellings = sought.Where(looked => looked.Secret.Kind == SecretKind.Name).ToLookup(looked => looked.Secret.Id, looked => looked.Spelling);
+            return
+                from named in book.Box.Names
+                let told = spellings[named.Id.Value].ToArray()
+                where told.Length > 0
+                select named with { Name = told[0], Also = [.. told.Skip(1).Select(spelling => new Located<string>(spelling, named.Id.At))] };
         }
 
         IEnumerable<string> OfStage(int stage) => finders
@@ -90,7 +96,6 @@ internal sealed record Whereabouts(
             [.. tree.Untold.Select(next => IdsOf(next.Members())).DistinctBy(ids => string.Join(' ', ids))]);
 
         ImmutableArray<string> IdsOf(IEnumerable<int> numbers) => [.. numbers.Select(stage => stages[stage].Id.Value)];
-
 
         WhereaboutsEnd EndOf(PlaceEnd end) => end switch
         {

@@ -132,6 +132,24 @@ internal sealed class Reader : IAsyncDisposable
         }))
         """);
 
+    /// <summary>What a page of “Where am I?” asks, as far as it can be seen.</summary>
+    public async Task<Asked> Question()
+    {
+        var links = await Page.EvaluateAsync<string[][]>(
+            """
+            () => [...document.querySelectorAll('body.where :is(ul.stages, ol.lines, .none) a')]
+              .filter(link => link.checkVisibility({ opacityProperty: true, visibilityProperty: true }))
+              .map(link => [
+                link.closest('.none') ? 'none' : link.closest('.lines') ? 'line' : 'sign',
+                link.innerText.trim().replace(/\s+/g, ' '),
+                link.getAttribute('href'),
+              ])
+            """);
+        return new([.. Of("sign")], [.. Of("line")], Of("none").SingleOrDefault());
+
+        IEnumerable<Choice> Of(string kind) => links.Where(link => link[0] == kind).Select(link => new Choice(link[1], link[2]));
+    }
+
     /// <summary>The links to stages that can be seen.</summary>
     public async Task<IReadOnlyList<string>> StageLinks(string within = "body") =>
         await Page.Locator($":is({within} .stages, {within}.stages) a:visible").AllTextContentsAsync();

@@ -11,12 +11,13 @@ internal sealed class PublishedSite : IDisposable
 {
     private readonly FolderServer server;
 
-    private PublishedSite(string name, Examined book, string folder)
+    private PublishedSite(string name, Sound book, string folder)
     {
         Name = name;
-        Book = book.Book;
-        Survey = book.Survey;
-        Addresses = book.Addresses;
+        Book = book.Examined.Book;
+        Survey = book.Examined.Survey;
+        Addresses = book.Examined.Addresses;
+        Findings = book.Findings;
         Folder = folder;
         server = FolderServer.Of(folder);
     }
@@ -28,6 +29,9 @@ internal sealed class PublishedSite : IDisposable
     public Survey Survey { get; }
 
     public Addresses Addresses { get; }
+
+    /// <summary>What the maker is told of the book.</summary>
+    public Findings Findings { get; }
 
     public string Folder { get; }
 
@@ -59,7 +63,7 @@ internal sealed class PublishedSite : IDisposable
     /// <summary>Publishes a book. A publish keeps <c>kept-addresses.txt</c> in the book, so the book must be the tests' own to write in.</summary>
     public static PublishedSite Of(string name, string book, string output) => Pipeline.Publish(book, new PublishOptions { Output = output }) switch
     {
-        Published => new PublishedSite(name, SoundOf(book, output).Examined, Path.Combine(output, "site")),
+        Published => new PublishedSite(name, SoundOf(book, output), Path.Combine(output, "site")),
         Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
         var other => throw new InvalidOperationException($"{name} was not published: {other}"),
     };

@@ -6,6 +6,7 @@ using AngleSharp.Html.Parser;
 using HintBook.Books;
 using HintBook.Mechanism;
 using HintBook.Pages;
+using HintBook.Spoilers;
 using HintBook.Tests.Books;
 using HintBook.Text;
 
@@ -25,6 +26,7 @@ internal static class Sites
         Book = book,
         Survey = survey ?? A.Chain(book),
         Addresses = A.Addresses(book),
+        Sought = [.. book.Translations.Prepend(book).Select(each => Finders.Build(each, Secret.Collect(each)).Sought.ToImmutableArray())],
         Pictures = book.AllPhotos
             .Select(photo => photo.File.Value)
             .Distinct(StringComparer.Ordinal)

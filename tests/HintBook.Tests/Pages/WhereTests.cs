@@ -94,6 +94,23 @@ public class WhereTests
         Assert.Contains("seen: true", note.Help, StringComparison.Ordinal);
     }
 
+    // The part is called by both: nobody looks for the first, a word of every day.
+    [Theory]
+    [InlineData("Look at the bolt.", null)]
+    [InlineData("Look at the brass catch.", "HB7223")]
+    public void A_sign_that_names_a_part_by_a_word_of_every_day_tells_nothing(string sign, string? code)
+    {
+        var box = new BoxBuilder().Part("bolt", "shut", "open").Thing("jar")
+            .Stage("first", "", "bolt=open").Stage("end", "bolt=open", "jar").Goal("jar").Build();
+        var made = Surveyed(box with
+        {
+            Box = box.Box with { Parts = [box.Box.Parts[0] with { Name = "the bolt", Also = [A.Value("brass catch")] }] },
+        });
+        var plan = Sites.Plan(made.Book with { Stages = [made.Book.Stages[0] with { Sign = A.Value(sign) }, made.Book.Stages[1]] }, made.Survey);
+
+        Assert.Equal(code, Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Findings.All.FirstOrDefault()?.Code.Id);
+    }
+
     [Fact]
     public void In_the_example_every_place_is_found_soon()
     {

@@ -242,20 +242,29 @@ internal sealed class PlaceSearch
     {
         if (NextInAll(set) >= 0)
             return 0;
-        var (all, bits) = (WeightOf(set), 0.0);
-        for (var rest = set; !rest.IsEmpty;)
+        var (all, bits, rest) = (WeightOf(set), 0.0, set);
+        // A stage covers less and less of what is left: only one that comes first by what it covered before has to be looked at again.
+        var covers = new PriorityQueue<(int Stage, double Weight), (double, int)>(
+            from stage in Enumerable.Range(0, next.Length)
+            where set.Overlaps(next[stage])
+            let weight = WeightOf(set.Both(next[stage]))
+            select ((stage, weight), (-weight, stage)));
+        while (!rest.IsEmpty)
         {
-            var (best, most) = (-1, 0.0);
-            for (var stage = 0; stage < next.Length; stage++)
+            if (!covers.TryDequeue(out var best, out _))
+                return bits + (WeightOf(rest) / all * LostCosts);
+            var now = rest.Both(next[best.Stage]);
+            if (now.IsEmpty)
+                continue;
+            var weight = WeightOf(now);
+            if (weight < best.Weight)
             {
-                if (rest.Overlaps(next[stage]) && WeightOf(rest.Both(next[stage])) is var covers && covers > most)
-                    (best, most) = (stage, covers);
+                covers.Enqueue((best.Stage, weight), (-weight, best.Stage));
+                continue;
             }
 
-            if (best < 0)
-                return bits + (WeightOf(rest) / all * LostCosts);
-            bits -= most / all * Math.Log2(Math.Min(1, most / all));
-            rest = rest.Without(next[best]);
+            bits -= weight / all * Math.Log2(Math.Min(1, weight / all));
+            rest = rest.Without(next[best.Stage]);
         }
 
         // Some tap is still needed, however likely one of them is.
