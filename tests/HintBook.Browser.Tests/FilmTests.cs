@@ -1,12 +1,10 @@
-using System.Diagnostics;
 using HintBook.Browser.Tests.Reading;
 using HintBook.Browser.Tests.Sites;
-using HintBook.Tests.House;
 
 namespace HintBook.Browser.Tests;
 
-// A film of six seconds that isn't cut, of which a page shows the part from 0:02 to 0:03. Debian's ffmpeg makes it; where that can't be had the tests
-// are skipped.
+// A film of six seconds that isn't cut, of which a page shows the part from 0:02 to 0:03. Where it can't be made the tests are
+// skipped.
 public class FilmTests(ReadingRoom room)
 {
     private static readonly Circumstances FromAStick = new(Source: Source.File);
@@ -59,16 +57,8 @@ public class FilmTests(ReadingRoom room)
 
     private PublishedSite WithFilm(string test)
     {
-        if (!File.Exists("/usr/bin/ffmpeg") && (!DebianPackages.MayBeInstalled || DebianPackages.Install("ffmpeg") is not null))
-            Assert.Skip("ffmpeg is not installed here (on Debian: apt install ffmpeg).");
         var book = room.Shelf.SmallBookFor(test);
-        var clips = Directory.CreateDirectory(Path.Combine(book, "clips")).FullName;
-        string[] film = ["-f", "lavfi", "-i", "testsrc=size=160x120:rate=25:duration=6", "-c:v", "libvpx", "-deadline", "realtime", "-g", "25"];
-        using (var ffmpeg = Process.Start("/usr/bin/ffmpeg", ["-nostdin", "-v", "error", .. film, Path.Combine(clips, "film.webm")]))
-            ffmpeg.WaitForExit();
-        var stage = Path.Combine(book, "stages", "01-plover.md");
-        var text = File.ReadAllText(stage).Replace("minutes: 5", "minutes: 5\nclip: { file: film.webm, from: 0:02, to: 0:03 }", StringComparison.Ordinal);
-        File.WriteAllText(stage, text);
+        Film.AddTo(book);
         return PublishedSite.Of(test, book, book + ", published");
     }
 }

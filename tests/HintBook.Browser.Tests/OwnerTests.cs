@@ -7,13 +7,9 @@ namespace HintBook.Browser.Tests;
 public class OwnerTests(ReadingRoom room)
 {
     private const string First = "where.html";
-    private const string StartAgain = "Start again";
 
     // More than any owner of the example needs.
     private const int MostTaps = 4;
-
-    private static readonly Lock Once = new();
-    private static Owners? owners;
 
     [Theory]
     [MemberData(nameof(Circumstances.Pairs), MemberType = typeof(Circumstances), DisableDiscoveryEnumeration = true)]
@@ -34,11 +30,10 @@ public class OwnerTests(ReadingRoom room)
     [Fact]
     public void Every_step_that_must_be_done_is_next_for_one_of_these_owners()
     {
-        var next = Of(room).Kinds.SelectMany(Of(room).NextFor).Distinct().Order(StringComparer.Ordinal);
+        var must = Example.Book.Stages.Where(stage => stage is { Optional: false, RedHerring: false }).Select(stage => stage.Id.Value);
 
-        Assert.Equal(
-            Example.Book.Stages.Where(stage => stage is { Optional: false, RedHerring: false }).Select(stage => stage.Id.Value).Order(StringComparer.Ordinal),
-            next);
+        Assert.InRange(Owners.All.Count, 20, 40);
+        Assert.Empty(must.Except(Owners.All.SelectMany(owner => owner.Next)));
     }
 
     [Theory]
@@ -50,15 +45,14 @@ public class OwnerTests(ReadingRoom room)
         await using var reader = await Seat(new(Script: script, Theme: theme, Source: source));
         await reader.Open(First);
         var pages = new List<string>();
-        var owner = FarthestOwner();
-        while (Of(room).TrueAnswer(await reader.Question(), owner) is { } answer)
+        while (Owners.TrueAnswer(await reader.Question(), Farthest) is { } answer)
         {
             pages.Add(await reader.Seen());
             await reader.Follow(answer.Says);
         }
 
         pages.Add(await reader.Seen());
-        Assert.InRange(pages.Count, 4, MostTaps + 1);
+        Assert.Equal(MostTaps + 1, pages.Count);
         for (var page = pages.Count - 2; page >= 0; page--)
         {
             await reader.Page.GoBackAsync();
@@ -83,21 +77,18 @@ public class OwnerTests(ReadingRoom room)
         await reader.TabTo("Find my step");
         await reader.Page.Keyboard.PressAsync("Enter");
         await reader.Arrive(First);
-        var owner = FarthestOwner();
-        var asked = await reader.Question();
-        for (var taps = 0; Of(room).TrueAnswer(asked, owner) is { } answer; taps++)
+        for (var taps = 0; Owners.TrueAnswer(await reader.Question(), Farthest) is { } answer; taps++)
         {
             Assert.True(taps < MostTaps, $"{answer.Says} is one tap too many.");
             await reader.TabTo(answer.Says);
             await reader.Page.Keyboard.PressAsync("Enter");
             await reader.Arrive(answer.Page);
-            asked = await reader.Question();
         }
 
-        Assert.Contains(await reader.Page.Locator("h1").InnerTextAsync(), Of(room).TitlesFor(owner));
+        Assert.Contains(await reader.Page.Locator("h1").InnerTextAsync(), Owners.TitlesFor(Farthest));
     }
 
-    // Whoever doesn't look twice is sent astray, sees that it isn't their box, and finds a way back to the first question on every page.
+    // Whoever doesn't look is sent astray, sees that it isn't their box, and finds a way back to the first question on every page.
     [Theory]
     [InlineData("parlour", true)]
     [InlineData("plain", false)]
@@ -107,13 +98,13 @@ public class OwnerTests(ReadingRoom room)
         await using var reader = await Seat(new(Script: script, Theme: theme));
         var lost = new List<string>();
         // Each theme takes others.
-        foreach (var owner in Of(room).Kinds.Where((_, index) => index % 5 == NumberOf(theme)))
+        foreach (var owner in Owners.All.Where((_, index) => index % 5 == NumberOf(theme)))
         {
             await reader.Open(First);
-            for (var wrong = 0; wrong < 2 && Of(room).WrongAnswer(await reader.Question(), owner) is { } answer; wrong++)
+            for (var wrong = 0; wrong < 2 && Owners.WrongAnswer(await reader.Question(), owner) is { } answer; wrong++)
                 await reader.Follow(answer.Says);
-            if (!reader.Page.Url.EndsWith(First, StringComparison.Ordinal))
-                await reader.Follow(await reader.Page.Locator("body.where").CountAsync() > 0 ? StartAgain : "This isn’t what I see");
+            Assert.False(reader.Page.Url.EndsWith(First, StringComparison.Ordinal), "Nobody was sent astray.");
+            await reader.Follow(await reader.Page.Locator("body.where").CountAsync() > 0 ? "Start again" : "This isn’t what I see");
             if (await Answer(reader, owner) is { } stillLost)
                 lost.Add(stillLost);
         }
@@ -123,29 +114,25 @@ public class OwnerTests(ReadingRoom room)
 
     private PublishedSite Example => room.Shelf[Shelf.Example, new()];
 
-    private static Owners Of(ReadingRoom room)
-    {
-        lock (Once)
-            return owners ??= Owners.Of(room.Shelf[Shelf.Example, new()]);
-    }
+    private Owners Owners => field ??= new(Example);
+
+    // Of all steps the dial takes the most questions, whoever asks.
+    private Owner Farthest => Owners.All.First(owner => owner.Next is ["the-dial"]);
 
     private Task<Reader> Seat(Circumstances circumstances) => room.Seat(room.Shelf[Shelf.Example, circumstances], circumstances);
 
     // How an owner fails to arrive, or null.
-    private async Task<string?> Answer(Reader reader, int owner)
+    private async Task<string?> Answer(Reader reader, Owner owner)
     {
-        for (var taps = 0; taps < MostTaps && Of(room).TrueAnswer(await reader.Question(), owner) is { } answer; taps++)
+        for (var taps = 0; taps < MostTaps && Owners.TrueAnswer(await reader.Question(), owner) is { } answer; taps++)
             await reader.Follow(answer.Says);
         var title = await reader.Page.Locator("h1").InnerTextAsync();
-        return Of(room).TitlesFor(owner).Contains(title) ? null : $"Who has the box so ({Of(room).Say(owner)}) comes to “{title}”.";
+        return Owners.TitlesFor(owner).Contains(title) ? null : $"Who has the box so ({owner.Stands}) comes to “{title}”.";
     }
 
     // The pages are the same without script: there each theme takes another third of the owners.
-    private IEnumerable<int> Share(Circumstances circumstances) => Of(room).Kinds
+    private IEnumerable<Owner> Share(Circumstances circumstances) => Owners.All
         .Where((_, index) => circumstances.Script || index % Circumstances.Themes.Count == NumberOf(circumstances.Theme));
 
     private static int NumberOf(string theme) => Circumstances.Themes.Index().First(each => each.Item == theme).Index;
-
-    // Of all steps the well takes the most questions.
-    private int FarthestOwner() => Of(room).Kinds.First(owner => Of(room).NextFor(owner).SetEquals(["the-well"]));
 }

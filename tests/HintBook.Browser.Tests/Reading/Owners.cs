@@ -1,66 +1,67 @@
-using HintBook.Books;
 using HintBook.Browser.Tests.Sites;
-using HintBook.Tests.Mechanism;
+using HintBook.Tests.House;
 using HintBook.Tests.Pages.Walking;
 
 namespace HintBook.Browser.Tests.Reading;
 
+/// <summary>Somebody in the middle of the example.</summary>
+/// <param name="Stands">What isn't as it came, as a person reads it.</param>
+/// <param name="At">Where everything is.</param>
+/// <param name="Next">The steps to which they may be led.</param>
+internal sealed record Owner(string Stands, IReadOnlyDictionary<string, string> At, IReadOnlyList<string> Next);
+
 /// <summary>
-/// The owners of one box: one for each kind of state, who know only what they see. Two states are of a kind if the same steps are next in both. What is next
-/// and what is true is worked out from the book's records alone, and shares nothing with what made the pages.
+/// The owners of the example: one for each kind of state, who know only what they see. Where they stand and what is next for them was worked out from the
+/// book's records alone, by what shares nothing with what made the pages.
 /// </summary>
 internal sealed class Owners
 {
     private readonly PublishedSite site;
-    private readonly Standings standings;
     private readonly Sentences sentences;
 
-    private Owners(PublishedSite site)
+    /// <summary>Reads the list of owners.</summary>
+    /// <param name="site">The example, in any theme.</param>
+    public Owners(PublishedSite site)
     {
-        this.site = site;
-        string[] everyday = [.. site.Findings.All.Where(finding => finding.Code.Id == "HB3301").Select(finding => finding.Message.Split('“', '”')[1])];
-        standings = new(site.Book, new NaiveExplorer(site.Book, toTheGoal: true).Rests(), site.Survey.Stages, everyday);
-        sentences = new(site.Book);
-        Kinds =
+        (this.site, sentences) = (site, new(site.Book));
+        var list = File.ReadAllText(Path.Combine(Repository.Root, "tests", "HintBook.Tests", "Pages", "Walking", "owners.md")).ReplaceLineEndings("\n");
+        All =
         [
-            .. standings.Live.GroupBy(state => string.Join(' ', standings.NextAt(state)))
-                .OrderBy(kind => kind.Key, StringComparer.Ordinal)
-                .Select(kind => kind.ElementAt(kind.Count() / 2)),
+            .. from owner in list.Split("\n- ").Skip(1)
+               let lines = owner.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+               let moved = lines.Skip(1).SelectMany(line => line.Split(", ")).Select(each => each.Split('=')).ToDictionary(each => each[0], each => each[1])
+               select new Owner(
+                   string.Join(", ", lines.Skip(1)),
+                   site.Book.Box.Names.ToDictionary(named => named.Id.Value, named => moved.GetValueOrDefault(named.Id.Value, named.Positions[0])),
+                   lines[0].Split(", ")),
         ];
     }
 
-    /// <summary>One state of each kind: neither the first that is come to nor the last.</summary>
-    public IReadOnlyList<int> Kinds { get; }
-
-    /// <summary>Works out the owners of a box. Takes seconds for the example.</summary>
-    public static Owners Of(PublishedSite site) => new(site);
-
-    /// <summary>The steps that are next for an owner.</summary>
-    public IReadOnlySet<string> NextFor(int owner) => standings.NextAt(owner);
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<Owner> All { get; }
 
     /// <summary>The titles of the steps to which an owner may be led.</summary>
-    public IEnumerable<string> TitlesFor(int owner) =>
-        site.Book.Stages.Where(stage => standings.SoughtAt(owner).Contains(stage.Id.Value)).Select(stage => stage.Title.Value);
-
-    /// <summary>An owner as a person reads it.</summary>
-    public string Say(int owner) => standings.Say(owner);
+    public IEnumerable<string> TitlesFor(Owner owner) =>
+        site.Book.Stages.Where(stage => owner.Next.Contains(stage.Id.Value)).Select(stage => stage.Title.Value);
 
     /// <summary>
     /// What an owner answers who takes a page at its word: the sign of a step that is next for them, else the first line that is true, else “None of these”;
     /// null where not even that is offered.
     /// </summary>
-    public Choice? TrueAnswer(Asked page, int owner) =>
-        page.Signs.FirstOrDefault(sign => IsSought(sign, owner))
+    public Choice? TrueAnswer(Asked page, Owner owner) =>
+        page.Signs.FirstOrDefault(sign => IsNext(sign, owner))
         ?? page.Lines.FirstOrDefault(line => IsTrue(line, owner))
         ?? page.None;
 
-    /// <summary>What an owner answers who doesn't look: the first answer that is not true of their box, else null.</summary>
-    public Choice? WrongAnswer(Asked page, int owner) =>
-        page.Lines.FirstOrDefault(line => !IsTrue(line, owner)) ?? page.Signs.FirstOrDefault(sign => !IsSought(sign, owner));
+    /// <summary>What an owner answers who doesn't look: the first line or sign that isn't true of their box, else “None of these” if one is; or null.</summary>
+    public Choice? WrongAnswer(Asked page, Owner owner) =>
+        page.Lines.FirstOrDefault(line => !IsTrue(line, owner))
+        ?? page.Signs.FirstOrDefault(sign => !IsNext(sign, owner))
+        ?? (TrueAnswer(page, owner) == page.None ? null : page.None);
 
-    private bool IsSought(Choice sign, int owner) => standings.SoughtAt(owner).Any(stage => site.PageOf(stage) == sign.Page);
+    private bool IsNext(Choice sign, Owner owner) => owner.Next.Any(stage => site.PageOf(stage) == sign.Page);
 
-    private bool IsTrue(Choice line, int owner) => sentences.Meant(line.Says).Any(asked => asked.IsTrue(standings.Rests[owner].At));
+    private bool IsTrue(Choice line, Owner owner) => sentences.Meant(line.Says).Any(asked => asked.IsTrue(owner.At));
 }
 
 /// <summary>A page of “Where am I?” as it is drawn.</summary>

@@ -23,6 +23,9 @@ internal sealed class Reader : IAsyncDisposable
 
     public IPage Page { get; private set; } = null!;
 
+    /// <summary>The theme of the book that is read.</summary>
+    public string Theme => circumstances.Theme;
+
     /// <summary>What the browser asked for and complained of.</summary>
     public Network Network { get; }
 

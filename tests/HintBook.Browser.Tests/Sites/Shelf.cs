@@ -17,6 +17,7 @@ internal sealed class Shelf : IDisposable
     // A path with a space and letters beyond ASCII.
     private readonly string folder = Directory.CreateTempSubdirectory("hintbook größe ").FullName;
     private readonly ConcurrentDictionary<string, Lazy<PublishedSite>> titled = [];
+    private readonly ConcurrentDictionary<string, Lazy<TwoBooks>> pairs = [];
     private readonly ConcurrentDictionary<(string Book, string Theme, string Language), Lazy<PublishedSite>> sites = [];
 
     /// <summary>The names of the books: the small one, and the project's example.</summary>
@@ -34,12 +35,17 @@ internal sealed class Shelf : IDisposable
     public PublishedSite this[string book, Circumstances circumstances] =>
         sites.GetOrAdd((book, circumstances.Theme, circumstances.Language), key => new(() => Publish(key.Book, key.Theme, key.Language))).Value;
 
+    /// <summary>A shelf of two books, with a film and many steps, in a theme.</summary>
+    public TwoBooks Pair(string theme) => pairs.GetOrAdd(theme, key => new(() => TwoBooks.In(folder, key))).Value;
+
     private static string? ExampleFolder { get; } = FindExample();
 
     public void Dispose()
     {
         foreach (var site in sites.Values.Concat(titled.Values).Where(site => site.IsValueCreated))
             site.Value.Dispose();
+        foreach (var pair in pairs.Values.Where(pair => pair.IsValueCreated))
+            pair.Value.Dispose();
         if (bilingual.IsValueCreated)
             bilingual.Value.Dispose();
         Directory.Delete(folder, recursive: true);

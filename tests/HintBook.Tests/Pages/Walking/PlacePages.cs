@@ -25,6 +25,9 @@ internal sealed record PlacePage
     /// <summary>All that the page says in so many words, descriptions of pictures among it.</summary>
     public required string Text { get; init; }
 
+    /// <summary>How many words there are to read above the foot.</summary>
+    public required int Words { get; init; }
+
     /// <summary>Everything that its file holds, with characters as they are read.</summary>
     public required string Source { get; init; }
 
@@ -75,6 +78,7 @@ internal sealed class PlacePages
             Lines = [.. page.QuerySelectorAll("ol.lines > li > a").Select(link => (Words(link), Target(path, link)))],
             None = page.QuerySelector("p.none a") is { } none ? Target(path, none) : null,
             LeadsBack = page.QuerySelectorAll("main a").Any(link => Target(path, link) == First),
+            Words = page.QuerySelector("main")!.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length,
             Text = string.Join('\n', page.Body!.TextContent, string.Join('\n', page.QuerySelectorAll("[alt]").Select(each => each.GetAttribute("alt")))),
             Source = WebUtility.HtmlDecode(html),
         };

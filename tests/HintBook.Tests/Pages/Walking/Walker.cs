@@ -14,6 +14,7 @@ internal sealed class Walker
     private readonly Sentences sentences;
     private readonly List<Breach> breaches = [];
     private readonly Dictionary<int, int> taps = [];
+    private readonly Dictionary<int, int> words = [];
     private readonly HashSet<int> lost = [];
 
     private Walker(MadeSite site, NaiveExplorer naive)
@@ -51,6 +52,9 @@ internal sealed class Walker
     /// <summary>Links followed from the first page to a stage's page, for each state from which somebody arrives.</summary>
     public IReadOnlyDictionary<int, int> Taps => taps;
 
+    /// <summary>Words on the pages of questions that are read until then, for the same states.</summary>
+    public IReadOnlyDictionary<int, int> Words => words;
+
     /// <summary>The states in which a stage is next, and the pages end elsewhere.</summary>
     public IReadOnlySet<int> Lost => lost;
 
@@ -58,6 +62,7 @@ internal sealed class Walker
     private void Walk(int state)
     {
         var at = PlacePages.First;
+        var read = 0;
         var visited = new HashSet<string>();
         for (var steps = 1; ; steps++)
         {
@@ -65,10 +70,11 @@ internal sealed class Walker
                 return;
             var page = pages.Pages[at];
             LookAt(page, state);
+            read += page.Words;
             var sought = Standings.SoughtAt(state);
             var recognised = page.Signs.Select(sign => sign.Stage).Where(sought.Contains).ToList();
             foreach (var stage in recognised)
-                Arrive(state, stage, steps);
+                Arrive(state, stage, steps, read);
             if (recognised.Count > 0)
                 return;
             if ((page.Lines.Where(line => IsTrue(line.Says, state)).Select(line => line.To).FirstOrDefault() ?? page.None) is not { } to)
@@ -85,7 +91,7 @@ internal sealed class Walker
 
             if (pages.StageOf(to) is { } end)
             {
-                Arrive(state, end, steps);
+                Arrive(state, end, steps, read);
                 return;
             }
 
@@ -93,10 +99,10 @@ internal sealed class Walker
         }
     }
 
-    private void Arrive(int state, string stage, int steps)
+    private void Arrive(int state, string stage, int steps, int read)
     {
         if (Standings.SoughtAt(state).Contains(stage))
-            taps.TryAdd(state, steps);
+            _ = taps.TryAdd(state, steps) && words.TryAdd(state, read);
         else
             Lose(state, $"ends at {stage}");
         var told = book.Stages.First(each => each.Id.Value == stage);
