@@ -26,7 +26,9 @@ public class PageKindTests(ReadingRoom room)
             await reader.Page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
             broken.AddRange(await AccessTests.Broken(reader, $"{page} opened, dark"));
             await reader.Page.EmulateMediaAsync(new() { ForcedColors = ForcedColors.Active });
-            broken.AddRange(await AccessTests.Broken(reader, $"{page} opened, forced colours"));
+            // The browser paints in the system's colours and goes on telling the page's own: contrast isn't to be measured there.
+            broken.AddRange((await AccessTests.Broken(reader, $"{page} opened, forced colours"))
+                .Where(rule => !rule.Contains(": color-contrast:", StringComparison.Ordinal)));
             broken.AddRange((await WithoutEdge(reader)).Select(control => $"{page}, forced colours: {control} has no edge."));
         }
 
