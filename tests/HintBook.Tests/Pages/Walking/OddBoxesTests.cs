@@ -65,7 +65,6 @@ public sealed class OddBoxesTests : IDisposable
             Assert.IsType<Published>(Pipeline.Publish(folder, desk.Options));
     }
 
-    // An ellipsis stands in for neither title: a reader who has three such books must know which this is.
     [Theory]
     [InlineData("🐝", 1)]
     [InlineData("Aa bee cc ", 30)]
@@ -74,7 +73,7 @@ public sealed class OddBoxesTests : IDisposable
     {
         var title = string.Concat(Enumerable.Repeat(piece, times)).Trim();
         var settings = Path.Combine(desk.Book, "book.yaml");
-        File.WriteAllLines(settings, File.ReadLines(settings).Select(line => line.StartsWith("title:", StringComparison.Ordinal) ? $"title: {title}" : line));
+        File.WriteAllLines(settings, File.ReadAllLines(settings).Select(line => line.StartsWith("title:", StringComparison.Ordinal) ? $"title: {title}" : line));
 
         desk.Published();
 
