@@ -6,6 +6,8 @@ namespace HintBook.Browser.Tests.Sites;
 /// <summary>A shelf of two books, with what the others lack: the small one with a film and the maker's mark, and a long one.</summary>
 internal sealed partial class TwoBooks : IDisposable
 {
+    private const string Small = "bird-table";
+
     private readonly string folder;
     private readonly FolderServer server;
 
@@ -17,14 +19,15 @@ internal sealed partial class TwoBooks : IDisposable
             .. from page in Directory.EnumerateFiles(folder, "*.html", SearchOption.AllDirectories)
                let path = Path.GetRelativePath(folder, page).Replace('\\', '/')
                let text = File.ReadAllText(page)
-               orderby path.EndsWith("where.html", StringComparison.Ordinal) ? 0 : 1, text.Contains("<video", StringComparison.Ordinal) ? 0 : 1, path.Length, path
+               where !path.StartsWith(Small, StringComparison.Ordinal) || text.Contains("<video", StringComparison.Ordinal)
+               orderby path.EndsWith("where.html", StringComparison.Ordinal) ? 0 : 1, path.Length, path
                group path by (Path.GetDirectoryName(path), Kind().Match(text).Value) into kind
                from path in kind.Take(kind.Key.Value.Contains("where", StringComparison.Ordinal) ? 2 : 1)
                select path,
         ];
     }
 
-    /// <summary>One page of each kind in each book, those with a film before others, two of “Where am I?”; and the shelf itself.</summary>
+    /// <summary>The shelf itself, the pages with a film, and of the long book one page of each kind and two of “Where am I?”.</summary>
     public IReadOnlyList<string> Pages { get; }
 
     /// <summary>Where the shelf is served, with a slash at the end.</summary>
@@ -34,7 +37,7 @@ internal sealed partial class TwoBooks : IDisposable
     public static TwoBooks In(string folder, string theme)
     {
         var books = Path.Combine(folder, "two books", theme);
-        var (small, large) = (Path.Combine(books, "bird-table"), Path.Combine(books, "long-box"));
+        var (small, large) = (Path.Combine(books, Small), Path.Combine(books, "long-box"));
         SmallBook.WriteTo(small);
         Film.AddTo(small);
         LongBook.WriteTo(large);
