@@ -1,5 +1,4 @@
 using HintBook.Browser.Tests.Reading;
-using HintBook.Browser.Tests.Sites;
 using UglyToad.PdfPig;
 
 namespace HintBook.Browser.Tests;
@@ -100,7 +99,11 @@ public class PageKindTests(ReadingRoom room)
     {
         var pages = room.Shelf.Pair(Pages.Theme.Default).Pages;
 
-        string[] wanted = ["bird-table/solution.html", "index.html", "long-box/index.html", "long-box/reset.html", "long-box/solution.html", "long-box/where.html"];
+        string[] wanted =
+        [
+            "bird-table/solution.html", "index.html",
+            "long-box/index.html", "long-box/reset.html", "long-box/solution.html", "long-box/where.html",
+        ];
         Assert.Empty(wanted.Except(pages));
         Assert.InRange(pages.Count, 10, 14);
     }
@@ -117,19 +120,19 @@ public class PageKindTests(ReadingRoom room)
         Assert.Single(await NotReached(reader));
     }
 
-    private Task Open(Reader reader, string page) => reader.Page.GotoAsync(room.Shelf.Pair(reader.Theme).Address + page);
+    private async Task Open(Reader reader, string page) => await reader.Page.GotoAsync(room.Shelf.Pair(reader.Theme).Address + page);
 
     private Task<Reader> Seat(string theme, ViewportSize? size = null) => room.Seat(new Circumstances(Theme: theme), size);
 
     // In forced colours a ground is gone: what is pressed shows by a border, a line below it or the mark of its list.
     private static Task<string[]> WithoutEdge(Reader reader) => reader.Page.EvaluateAsync<string[]>(
         """
-        () => [...document.querySelectorAll('summary, button, a')].filter(control => control.checkVisibility() && !control.closest('.skip')).filter(control => {
+        () => [...document.querySelectorAll('button, a')].filter(control => control.checkVisibility() && !control.closest('.skip')).filter(control => {
           const edged = each => {
             const style = getComputedStyle(each);
             return parseFloat(style.borderBottomWidth) > 0 && style.borderBottomStyle !== 'none' || style.textDecorationLine.includes('underline');
           };
-          return !edged(control) && ![...control.querySelectorAll('*')].some(edged) && !edged(control.parentElement) && control.localName !== 'summary';
+          return !edged(control) && ![...control.querySelectorAll('*')].some(edged) && !edged(control.parentElement);
         }).map(control => control.outerHTML.slice(0, 120))
         """);
 

@@ -37,7 +37,10 @@ public sealed class OddBoxesTests : IDisposable
         var book = box.Goal(string.Join(", ", Enumerable.Range(1, 60).Select(i => $"part-{i}=open"))).Build();
         var folder = Path.Combine(desk.Root, "any order");
         WrittenBook.Write(
-            book with { Stages = [.. book.Stages.Select((stage, i) => stage with { Title = Dressing.Text($"Step {i + 1}"), Sign = Dressing.Text($"Sign {i + 1}.") })] },
+            book with
+            {
+                Stages = [.. book.Stages.Select((stage, i) => stage with { Title = Dressing.Text($"Step {i + 1}"), Sign = Dressing.Text($"Sign {i + 1}.") })],
+            },
             folder);
 
         var published = Assert.IsType<Published>(Pipeline.Publish(folder, desk.Options));
@@ -73,12 +76,15 @@ public sealed class OddBoxesTests : IDisposable
     {
         var title = string.Concat(Enumerable.Repeat(piece, times)).Trim();
         var settings = Path.Combine(desk.Book, "book.yaml");
-        File.WriteAllLines(settings, File.ReadAllLines(settings).Select(line => line.StartsWith("title:", StringComparison.Ordinal) ? $"title: {title}" : line));
+        var others = File.ReadAllLines(settings).Where(line => !line.StartsWith("title:", StringComparison.Ordinal));
+        File.WriteAllLines(settings, others.Prepend($"title: {title}"));
 
         desk.Published();
 
         Assert.Empty(Directory.EnumerateFiles(desk.Site, "*.jpg", SearchOption.AllDirectories));
-        Assert.All(Directory.EnumerateFiles(desk.Site, "*.html"), page => Assert.Contains(title, Sites.Parse(File.ReadAllText(page)).Title, StringComparison.Ordinal));
+        Assert.All(
+            Directory.EnumerateFiles(desk.Site, "*.html"),
+            page => Assert.Contains(title, Sites.Parse(File.ReadAllText(page)).Title, StringComparison.Ordinal));
         Assert.Equal(title, Sites.Parse(File.ReadAllText(Path.Combine(desk.Site, "index.html"))).QuerySelector("h1")!.TextContent);
     }
 }
