@@ -31,6 +31,18 @@ internal enum PieceKind
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct Piece(string Symbols, int First, int Next, bool IsCount = false);
 
+/// <summary>How much of a text could be pieces of a code.</summary>
+/// <param name="Figures">Figures and number words.</param>
+/// <param name="Numerals">Roman numerals.</param>
+/// <param name="Letters">Lone letters, and words that stand for one.</param>
+/// <param name="Places">First, second, last.</param>
+/// <param name="HasAlphabet">Whether the alphabet is spoken of.</param>
+/// <param name="IsTurned">Whether something may be read from its end.</param>
+/// <param name="HasInitials">Whether first letters are spoken of.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct PieceCounts(
+    int Figures, int Numerals, int Letters, int Places, bool HasAlphabet, bool IsTurned, bool HasInitials);
+
 /// <summary>Reads single pieces of codes: <c>two zeros</c>, <c>K as in kilo</c>, <c>VII</c>; and the places of which they are told.</summary>
 internal sealed class PieceReader(WordList words)
 {
@@ -50,12 +62,16 @@ internal sealed class PieceReader(WordList words)
     private int endOfSpoken = -1;
 
     /// <summary>How much of a text could be pieces, so that most texts needn't be read for them.</summary>
-    public (int Figures, int Numerals, int Letters, int Places, bool HasAlphabet) Count(WordReader text, string source)
+    public PieceCounts Count(WordReader text, string source)
     {
-        var (figures, numerals, letters, places, hasAlphabet) = (0, 0, 0, 0, false);
+        var (figures, numerals, letters, places, hasAlphabet, isTurned, hasInitials) = (0, 0, 0, 0, false, hasNoSpaces, false);
+        var before = -1;
         foreach (var word in text.Words)
         {
             var role = words.RoleOf(word.Id);
+            isTurned |= word.Id >= 0 && words.Signs.MayTurn(word.Id);
+            hasInitials |= word.Id >= 0 && (words.Signs.IsInitials(word.Id) || (words.Signs.IsLetterWord(word.Id) && words.Signs.PlaceOf(before) == 1));
+            before = word.Id;
             if (char.IsAsciiDigit(text.Bare(word)[0]) || (word.Id >= 0 && words.FigureOf(word.Id) is not null))
                 figures++;
             if (word.Length == 1 || (role & WordRole.Letter) != WordRole.None)
@@ -67,7 +83,9 @@ internal sealed class PieceReader(WordList words)
                 numerals++;
         }
 
-        return hasNoSpaces ? (MostAhead, 1, MostAhead, MostAhead, hasAlphabet) : (figures, numerals, letters, places, hasAlphabet);
+        return hasNoSpaces
+            ? new(MostAhead, 1, MostAhead, MostAhead, hasAlphabet, isTurned, hasInitials)
+            : new(figures, numerals, letters, places, hasAlphabet, isTurned, hasInitials);
     }
 
     /// <summary>The piece that begins at a word, if there is one.</summary>

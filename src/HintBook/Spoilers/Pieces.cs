@@ -6,7 +6,7 @@ namespace HintBook.Spoilers;
 /// Codes told piece by piece, over words, sentences and items of a list: "the first wheel is 0, the second 6", "start with K, then L", "two zeros
 /// and a seven". Pieces belong together if nothing but the words of setting a lock stands between them, or a few others with a word of order.
 /// </summary>
-internal sealed class Pieces(WordList words)
+internal sealed class Pieces
 {
     private const int MostWords = 12;
     private const int MostOthers = 4;
@@ -14,7 +14,9 @@ internal sealed class Pieces(WordList words)
     private const int ShortestSure = 4;
     private const WordRole Neutral = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Setting
         | WordRole.Link | WordRole.Sequence | WordRole.Wheel;
-    private readonly PieceReader reader = new(words);
+    private readonly WordList words;
+    private readonly PieceReader reader;
+    private readonly ScatteredCodes scattered;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
     private readonly List<(int Before, int Place)> places = [];
@@ -25,6 +27,12 @@ internal sealed class Pieces(WordList words)
     private bool isBackwards;
     private int ending;
 
+    public Pieces(WordList words)
+    {
+        (this.words, reader) = (words, new(words));
+        scattered = new(words, reader);
+    }
+
     /// <summary>Adds a code.</summary>
     /// <param name="secret">Whose answer it is.</param>
     /// <param name="symbols">Figures and small letters without anything between.</param>
@@ -32,6 +40,7 @@ internal sealed class Pieces(WordList words)
     {
         if (symbols.Length < Shortest)
             return;
+        scattered.Add(secret, symbols);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);
@@ -56,6 +65,7 @@ internal sealed class Pieces(WordList words)
             Chain(text, source, PieceKind.Letters, found);
         if (hasLetters && counts.HasAlphabet)
             Chain(text, source, PieceKind.Alphabet, found);
+        scattered.In(text, source, counts, found);
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)

@@ -26,6 +26,11 @@ internal sealed class WordSigns
     private readonly HashSet<int> right = [];
     private readonly HashSet<int> alphabet = [];
     private readonly HashSet<int> pronouns = [];
+    private readonly HashSet<int> turning = [];
+    private readonly HashSet<int> initials = [];
+    private readonly HashSet<int> letterWords = [];
+    private readonly HashSet<int> order = [];
+    private readonly HashSet<int> locks = [];
 
     public WordSigns()
     {
@@ -64,6 +69,8 @@ internal sealed class WordSigns
         pronouns = SetOf(language.Objects.Pronouns);
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
+        (initials, letterWords, order, locks) = (SetOf(pieces.Initials), SetOf(pieces.Letters), SetOf(pieces.Order), SetOf(pieces.Locks));
+        turning = [.. backwards, .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1]))];
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
 
@@ -96,6 +103,21 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says that a code is told from its end.</summary>
     public bool IsBackwards(int word) => backwards.Contains(word);
+
+    /// <summary>Whether it may be the end of a phrase that says so.</summary>
+    public bool MayTurn(int word) => turning.Contains(word);
+
+    /// <summary>Whether it means first letters.</summary>
+    public bool IsInitials(int word) => initials.Contains(word);
+
+    /// <summary>Whether it is the word for a letter.</summary>
+    public bool IsLetterWord(int word) => letterWords.Contains(word);
+
+    /// <summary>Whether it says where something stands in a row.</summary>
+    public bool IsOrder(int word) => order.Contains(word);
+
+    /// <summary>Whether it speaks of a lock.</summary>
+    public bool IsLock(int word) => locks.Contains(word);
 
     /// <summary>Whether it speaks of a thing that was named before.</summary>
     public bool IsPronoun(int word) => pronouns.Contains(word);
