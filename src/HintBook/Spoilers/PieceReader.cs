@@ -197,6 +197,10 @@ internal sealed class PieceReader(WordList words)
         var next = again > 1 ? at + 1 : at;
         while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner | WordRole.Preposition) && !numbers.IsNumber(text, next))
             next++;
+        // "The last pair 04".
+        if (again > 1 && next == at + 1 && next < text.Words.Length && text.Words[next].Length > 1 && char.IsAsciiDigit(text.Bare(text.Words[next])[0])
+            && words.Signs.IsTwice(text.Words[at].Id))
+            again = 1;
         var first = next;
         if (!numbers.Read(text, ref next, out var number) || (next < text.Words.Length && IsPronoun(text, first, next, number)))
             return null;

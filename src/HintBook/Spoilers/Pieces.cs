@@ -17,6 +17,7 @@ internal sealed class Pieces
     private readonly WordList words;
     private readonly PieceReader reader;
     private readonly ScatteredCodes scattered;
+    private readonly Reckonings reckonings;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
     private readonly List<(int Before, int Place)> places = [];
@@ -29,7 +30,7 @@ internal sealed class Pieces
 
     public Pieces(WordList words)
     {
-        (this.words, reader) = (words, new(words));
+        (this.words, reader, reckonings) = (words, new(words), new(words));
         scattered = new(words, reader);
     }
 
@@ -41,6 +42,7 @@ internal sealed class Pieces
         if (symbols.Length < Shortest)
             return;
         scattered.Add(secret, symbols);
+        reckonings.Add(secret, symbols);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);
@@ -66,6 +68,8 @@ internal sealed class Pieces
         if (hasLetters && counts.HasAlphabet)
             Chain(text, source, PieceKind.Alphabet, found);
         scattered.In(text, source, counts, found);
+        if (hasFigures && counts.Figures > 0)
+            reckonings.In(text, source, found);
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)
@@ -148,7 +152,7 @@ internal sealed class Pieces
 
     private void Tell(WordReader text, PieceKind kind, bool isOrdered, List<Mention> found)
     {
-        if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered))
+        if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered && IsCounting()))
             return;
         Seek(text, chain, kind, found);
         if (ending == 0)
@@ -160,6 +164,18 @@ internal sealed class Pieces
             Seek(text, [.. chain[..ending], .. chain[(ending + 1)..], chain[ending]], kind, found);
         if (places.Count >= chain.Count && Arranged() is { } arranged)
             Seek(text, arranged, kind, found);
+    }
+
+    // "First …, second …, third …" counts sentences; "fifth, first, eighth, third" doesn't.
+    private bool IsCounting()
+    {
+        for (var i = 1; i < chain.Count; i++)
+        {
+            if (chain.Count >= ShortestSure && string.CompareOrdinal(chain[i].Symbols, chain[i - 1].Symbols) < 0)
+                return false;
+        }
+
+        return true;
     }
 
     // By the places that are named, before each piece or behind it.

@@ -116,7 +116,10 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return at + 1;
         if (measures.Of(text, source, at, piece.Next - 1) != Measured.No)
             return Take(new(AtomKind.Break, 0, "", at, piece.Next, IsOptional: false));
-        var isOptional = piece.IsCount || IsHowMany(text, at, piece.Next) || piece.Symbols is "1" && !char.IsAsciiDigit(text.Bare(text.Words[at])[0]);
+        // "Zero fish, four crows": that is how a riddle hides a code, not how one tells it.
+        if (piece.IsCount)
+            return Take(new(AtomKind.Count, 0, "", at, piece.Next, IsOptional: true));
+        var isOptional = IsHowMany(text, at, piece.Next) || (piece.Symbols is "1" && !char.IsAsciiDigit(text.Bare(text.Words[at])[0]));
         return Take(new(AtomKind.Number, Number(piece.Symbols), piece.Symbols, at, piece.Next, isOptional));
     }
 
@@ -186,7 +189,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     {
         var (first, end) = (atoms[search.Start].First, atoms[last].Next - 1);
         var isLong = said.Length > Shortest;
-        if (codes.TryGetValue(said, out var here) && used > 2 && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
+        if (codes.TryGetValue(said, out var here) && (used > 2 || IsOrdered(search.Text, search.Start, last)) && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
             Found(search.Text, here, first, end, search.Found);
         if (!bySymbols.TryGetValue(Sorted(said), out var alike) || !IsOrdered(search.Text, search.Start, last))
             return;
@@ -320,6 +323,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         Number,
         Letter,
         Place,
+        Count,
         Break,
     }
 

@@ -31,6 +31,11 @@ internal sealed class WordSigns
     private readonly HashSet<int> letterWords = [];
     private readonly HashSet<int> order = [];
     private readonly HashSet<int> locks = [];
+    private readonly HashSet<int> later = [];
+    private readonly HashSet<int> earlier = [];
+    private readonly HashSet<int> otherHand = [];
+    private readonly HashSet<int> both = [];
+    private readonly HashSet<int> noTime = [];
 
     public WordSigns()
     {
@@ -70,6 +75,8 @@ internal sealed class WordSigns
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
         (initials, letterWords, order, locks) = (SetOf(pieces.Initials), SetOf(pieces.Letters), SetOf(pieces.Order), SetOf(pieces.Locks));
+        (later, earlier, otherHand, both, noTime) =
+            (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         turning = [.. backwards, .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1]))];
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
@@ -115,6 +122,21 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says where something stands in a row.</summary>
     public bool IsOrder(int word) => order.Contains(word);
+
+    /// <summary>Whether it says that time has passed since an hour.</summary>
+    public bool IsLater(int word) => later.Contains(word);
+
+    /// <summary>Whether it says that time passes before an hour.</summary>
+    public bool IsEarlier(int word) => earlier.Contains(word);
+
+    /// <summary>Whether it may mean the other of two hands.</summary>
+    public bool IsOtherHand(int word) => otherHand.Contains(word);
+
+    /// <summary>Whether it means both of two.</summary>
+    public bool IsBoth(int word) => both.Contains(word);
+
+    /// <summary>Whether numbers beside it are no time.</summary>
+    public bool IsNoTime(int word) => noTime.Contains(word);
 
     /// <summary>Whether it speaks of a lock.</summary>
     public bool IsLock(int word) => locks.Contains(word);

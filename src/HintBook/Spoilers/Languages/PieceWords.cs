@@ -23,7 +23,7 @@ internal sealed record PieceWords
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom "
             + "outer inner neighbor neighbour alphabet other tune tuned bring brought want plain just add cross say call make row side whole "
-            + "rest value",
+            + "rest value click notch tick",
         Sequence =
             "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest "
             + "thickest largest smallest longest shortest outermost innermost topmost lowest highest nearest farthest",
@@ -63,7 +63,7 @@ internal sealed record PieceWords
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
             "half a dozen:6; half dozen:6; a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
-            + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; "
+            + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
             + "legs on a spider:8; arms of an octopus:8; lives of a cat:9; sides of a hexagon:6; sides of a triangle:3; sides of a square:4; "
             + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3",
@@ -83,7 +83,7 @@ internal sealed record PieceWords
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere "
             + "mittleren oben unten außen innen alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort "
             + "einstellen eingeben tippen brauchen brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn "
-            + "vorne bekommt heißt nachbar daneben",
+            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten",
         Sequence =
             "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt "
             + "schließlich gefolgt abschließend hinterher anschließend",
@@ -139,7 +139,7 @@ internal sealed record PieceWords
         Setting =
             "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code "
             + "numéro mot ordre gauche droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit "
-            + "lisez",
+            + "lisez cran crans clic clics",
         Sequence =
             "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit "
             + "d'abord abord entre fin",
@@ -188,7 +188,7 @@ internal sealed record PieceWords
         Setting =
             "es son va van está están queda marca marque muestra pone ponga pon gira gire girad código número palabra orden izquierda derecha "
             + "medio centro arriba abajo siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al "
-            + "quiere quieren",
+            + "quiere quieren clic clics muesca",
         Sequence =
             "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue "
             + "siguen final fin finalmente primero tras",
