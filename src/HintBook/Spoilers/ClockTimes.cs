@@ -75,7 +75,7 @@ internal sealed class ClockTimes(WordList words)
         var next = begin = first;
         if (IsNoTime(text, source, first))
             return;
-        if (text.Words[first].Length == 4 && Has(text, first + 1, WordRole.Hour | WordRole.Lasting) && numbers.Read(text, ref next, out var four)
+        if (text.Words[first].Length == 4 && char.IsAsciiDigit(text.Bare(text.Words[first])[0]) && Has(text, first + 1, WordRole.Hour | WordRole.Lasting) && numbers.Read(text, ref next, out var four)
             && four / 100 < 24 && four % 100 < 60)
         {
             Tell(text, first, next, ((four / 100) * 60) + (four % 100), isSure: false, found);
@@ -85,7 +85,7 @@ internal sealed class ClockTimes(WordList words)
         next = first;
         if (Minutes(text, ref next, out var minutes, out var isFraction, out var isMarked))
         {
-            if (isFraction || isMarked)
+            if (isMarked || (isFraction && minutes != 30))
                 spans.Add((minutes, first, next - 1));
             FromAnHour(text, first, next, minutes, isFraction, isMarked, found);
             if (isFraction)
@@ -269,6 +269,10 @@ internal sealed class ClockTimes(WordList words)
         {
             if (number == 0 && numbers.Read(text, ref at, out var less) && less < 10)
                 number = less;
+            // "Five and twenty past".
+            if (number is > 0 and < 10 && at + 1 < text.Words.Length && words.Language == English.Language && Has(text, at, WordRole.And)
+                && words.FigureOf(text.Words[at + 1].Id) is { Kind: FigureKind.Tens, Value: var tens })
+                (number, at) = (number + tens, at + 2);
             if (number == 3 && Has(text, at, WordRole.Quarter))
                 number = 45;
             else if (!(number == 1 && Has(text, at, WordRole.Quarter)))

@@ -18,6 +18,7 @@ internal sealed class Pieces
     private readonly PieceReader reader;
     private readonly ScatteredCodes scattered;
     private readonly Reckonings reckonings;
+    private readonly Measures measures;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
     private readonly List<(int Before, int Place)> places = [];
@@ -30,7 +31,7 @@ internal sealed class Pieces
 
     public Pieces(WordList words)
     {
-        (this.words, reader, reckonings) = (words, new(words), new(words));
+        (this.words, reader, reckonings, measures) = (words, new(words), new(words), new(words));
         scattered = new(words, reader);
     }
 
@@ -92,6 +93,15 @@ internal sealed class Pieces
 
             if (reader.At(text, source, i, kind) is { } piece)
             {
+                // "Pages 51 to 83".
+                if (kind == PieceKind.Figures && measures.Of(text, source, i, piece.Next - 1) != Measured.No)
+                {
+                    Tell(text, kind, isOrdered, found);
+                    Clear();
+                    (gap, isOrdered, i) = (default, false, piece.Next);
+                    continue;
+                }
+
                 Link(text, piece, gap, kind, isOrdered, found);
                 i = piece.Next;
                 gap = default;

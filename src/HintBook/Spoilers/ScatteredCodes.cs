@@ -69,6 +69,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             Look(text, source, PieceKind.Roman, found);
         if (hasLetters && counts.Letters + counts.Figures > 2)
             Look(text, source, PieceKind.Letters, found);
+        if (hasLetters && counts.Figures + counts.Places > Shortest)
+            Look(text, source, PieceKind.Alphabet, found);
         if (counts.IsTurned)
             Backwards(text, source, found);
         if (hasLetters && counts.HasInitials)
@@ -82,6 +84,12 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return;
         for (var start = 0; start < atoms.Count; start++)
         {
+            if (kind == PieceKind.Alphabet)
+            {
+                InAlphabet(text, start, found);
+                continue;
+            }
+
             Labelled(text, start, isBehind: false, kind, found);
             Labelled(text, start, isBehind: true, kind, found);
             if (kind == PieceKind.Roman || atoms[start].Kind != (kind == PieceKind.Letters ? AtomKind.Letter : AtomKind.Number))
@@ -106,6 +114,13 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 
     private int Next(WordReader text, string source, PieceKind kind, int at)
     {
+        if (kind == PieceKind.Alphabet)
+        {
+            return reader.At(text, source, at, kind) is { } letter
+                ? Take(new(AtomKind.Letter, 0, letter.Symbols, at, letter.Next, IsOptional: false))
+                : at + 1;
+        }
+
         if (reader.PlaceAt(text, source, at, out var behind) is not 0 and var place)
             return Take(new(AtomKind.Place, place, "", at, behind, IsOptional: false));
         if (numbers.At(text, at, out behind) is >= 0 and var said)
@@ -139,15 +154,33 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return new(AtomKind.Letter, piece.Symbols[0] - 'a' + 1, piece.Symbols, at, piece.Next, isAgain || isWord || IsWordOfGrammar(text, at));
         }
 
+        if (Chunk(text, source, at) is { } chunk)
+            return chunk;
         var times = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again or FigureKind.Small, Value: > 1 and < 5 and var many } ? many : 1;
         var letter = times > 1 ? at + 1 : at;
         if (letter >= text.Words.Length || text.Bare(text.Words[letter]) is not ([>= 'a' and <= 'z'] or [>= 'a' and <= 'z', 's']))
             return null;
-        var isPlural = text.Words[letter].End - text.Words[letter].Start is 2 or 3;
-        var isSaid = char.IsUpper(source[text.Words[letter].Start]) && (isPlural ? source[text.Words[letter].End - 1] == 's' : times > 1);
+        var isPlural = text.Words[letter].End - text.Words[letter].Start > 1;
+        var isSaid = char.IsUpper(source[text.Words[letter].Start]) ? isPlural ? source[text.Words[letter].End - 1] == 's' : times > 1
+            : !isPlural && words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again };
         return isSaid
             ? new(AtomKind.Letter, text.Bare(text.Words[letter])[0] - 'a' + 1, new(text.Bare(text.Words[letter])[0], times), at, letter + 1, IsOptional: false)
             : null;
+    }
+
+    // "ARBOR with an H in front": part of a code, in capitals.
+    private Atom? Chunk(WordReader text, string source, int at)
+    {
+        var bare = text.Bare(text.Words[at]);
+        if (bare.Length < 2 || bare.Length >= longest || source.AsSpan(text.Words[at].Start, bare.Length).ContainsAnyExceptInRange('A', 'Z'))
+            return null;
+        foreach (var code in codes.Keys)
+        {
+            if (code.AsSpan().IndexOf(bare) >= 0)
+                return new(AtomKind.Letter, 0, bare.ToString(), at, at + 1, IsOptional: false);
+        }
+
+        return null;
     }
 
     private bool IsWordOfGrammar(WordReader text, int at) =>
@@ -169,6 +202,20 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         if (used > 0 && lengths.Contains(longer.Length) && IsWhole(search.Start, -1, search.Kind) && IsWhole(at, 1, search.Kind))
             Tell(search, longer, at, used + 1);
         Walk(search, at + 1, longer, used + 1, at);
+    }
+
+    // "20, 1, 12, 12, 15, 23": letters by their places in the alphabet, four and more of them behind each other.
+    private void InAlphabet(WordReader text, int start, List<Mention> found)
+    {
+        var said = "";
+        for (var at = start; at < atoms.Count && said.Length < longest; at++)
+        {
+            if (at > start && atoms[at].First - atoms[at - 1].Next > Far)
+                return;
+            said += atoms[at].Symbols;
+            if (said.Length > Shortest && codes.TryGetValue(said, out var here))
+                Found(text, here, atoms[start].First, atoms[at].Next - 1, found);
+        }
     }
 
     // Whether no further piece stands close by.
@@ -223,28 +270,37 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         return false;
     }
 
-    // A place and a figure, and so on: "1 G, 2 W, 3 T, 4 E"; "the sixth is the same as the third".
+    // A place and a figure, and so on: "1 G, 2 W, 3 T, 4 E"; "third and fourth L"; "the sixth is the same as the third".
     private void Labelled(WordReader text, int start, bool isBehind, PieceKind kind, List<Mention> found)
     {
         Span<char> placed = stackalloc char[MostPlaces];
         Span<int> same = stackalloc int[MostPlaces];
         placed.Clear();
         same.Clear();
-        var most = Math.Min(MostPlaces, (atoms.Count - start) / 2);
-        for (var n = 0; n < most; n++)
+        var count = 0;
+        for (var at = start; at + 1 < atoms.Count && count < MostPlaces;)
         {
-            var (label, value) = (atoms[start + (2 * n) + (isBehind ? 1 : 0)], atoms[start + (2 * n) + (isBehind ? 0 : 1)]);
-            if (PlaceOf(label, kind) is not (> 0 and <= MostPlaces and var place) || placed[place - 1] != '\0' || same[place - 1] != 0
-                || (n > 0 && atoms[start + (2 * n)].First - atoms[start + (2 * n) - 1].Next > MostBetween))
+            if (at > start && atoms[at].First - atoms[at - 1].Next > MostBetween)
                 return;
-            if (value.Symbols.Length == 1 && (kind == PieceKind.Letters) == (value.Kind == AtomKind.Letter))
-                placed[place - 1] = value.Symbols[0];
-            else if (PlaceOf(value, kind) is > 0 and <= MostPlaces and var other && (kind == PieceKind.Letters || value.Kind == AtomKind.Place))
-                same[place - 1] = other;
-            else
-                return;
-            if (lengths.Contains(n + 1) && Arranged(placed, same, n + 1) is { } said && codes.TryGetValue(said, out var here))
-                Found(text, here, atoms[start].First, atoms[start + (2 * n) + 1].Next - 1, found);
+            var next = at + 1;
+            while (!isBehind && next + 1 < atoms.Count && atoms[next].Kind == AtomKind.Place && atoms[next - 1].Kind == AtomKind.Place)
+                next++;
+            var value = atoms[isBehind ? at : next];
+            for (var label = isBehind ? next : at; label < next + (isBehind ? 1 : 0); label++, count++)
+            {
+                if (PlaceOf(atoms[label], kind) is not (> 0 and <= MostPlaces and var place) || placed[place - 1] != '\0' || same[place - 1] != 0)
+                    return;
+                if (value.Symbols.Length == 1 && (kind == PieceKind.Letters) == (value.Kind == AtomKind.Letter))
+                    placed[place - 1] = value.Symbols[0];
+                else if (PlaceOf(value, kind) is > 0 and <= MostPlaces and var other && (kind == PieceKind.Letters || value.Kind == AtomKind.Place))
+                    same[place - 1] = other;
+                else
+                    return;
+            }
+
+            if (lengths.Contains(count) && Arranged(placed, same, count) is { } said && codes.TryGetValue(said, out var here))
+                Found(text, here, atoms[start].First, atoms[next].Next - 1, found);
+            at = next + 1;
         }
     }
 
@@ -285,12 +341,13 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     // "Good Work Takes Eternity: only the initials need concern you."
     private void Initials(WordReader text, List<Mention> found)
     {
-        Initials(text, Gap.None, found);
-        Initials(text, Gap.Line | Gap.Stop | Gap.Comma | Gap.Paragraph, found);
+        Initials(text, Gap.None, hasGrammar: true, found);
+        Initials(text, Gap.None, hasGrammar: false, found);
+        Initials(text, Gap.Line | Gap.Stop | Gap.Comma | Gap.Paragraph, hasGrammar: true, found);
     }
 
-    // Of every word, or of those that begin a line, a sentence or an item.
-    private void Initials(WordReader text, Gap before, List<Mention> found)
+    // Of every word, of every word but "and" and the like, or of those that begin a line, a sentence or an item.
+    private void Initials(WordReader text, Gap before, bool hasGrammar, List<Mention> found)
     {
         for (var first = 0; first < text.Words.Length; first++)
         {
@@ -298,6 +355,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             for (var i = first; i < text.Words.Length && said.Length < longest; i++)
             {
                 if (before != Gap.None && i > first && (text.Words[i].Gap & before) == Gap.None)
+                    continue;
+                if (!hasGrammar && (words.RoleOf(text.Words[i].Id) & (WordRole.Function | WordRole.Determiner)) != WordRole.None)
                     continue;
                 said += text.Bare(text.Words[i])[0];
                 if (lengths.Contains(said.Length) && codes.TryGetValue(said, out var here))

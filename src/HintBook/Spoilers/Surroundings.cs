@@ -38,6 +38,32 @@ internal sealed class Surroundings(WordList words)
         && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Determiner) != WordRole.None
         && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
 
+    /// <summary>
+    /// Whether it is spoken of as a certain thing: with an article or somebody's name for its owner before it, or by itself where something is handled.
+    /// </summary>
+    public bool IsOnesOwn(WordReader text, int first, int last) =>
+        (first > 0 && IsWithin(text, first) && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None)
+        || words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0
+        || IsHandled(text, first, last);
+
+    /// <summary>
+    /// Whether a word only looks like an everyday one: a place that is called so ("near Cork"), what describes the next word ("Cork tiles"), a verb behind
+    /// another ("should mirror").
+    /// </summary>
+    public bool IsNamesake(WordReader text, string source, int first, int last)
+    {
+        if (words.Language != English.Language)
+            return false;
+        var isArticled = first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None;
+        var begins = first == 0 || (text.Words[first].Gap & Ending) != Gap.None;
+        if (!begins && !isArticled && char.IsUpper(source[text.Words[first].Start]) && char.IsLower(source[text.Words[first].End - 1]))
+            return true;
+        if (first > 0 && !begins && words.Signs.IsBeforeVerb(text.Words[first - 1].Id))
+            return true;
+        return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
+            && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
+    }
+
     /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>
     public bool IsAlone(WordReader text, int first, int last, string? source = null)
     {

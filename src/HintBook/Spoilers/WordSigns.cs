@@ -36,6 +36,9 @@ internal sealed class WordSigns
     private readonly HashSet<int> otherHand = [];
     private readonly HashSet<int> both = [];
     private readonly HashSet<int> noTime = [];
+    private readonly HashSet<int> ordinary = [];
+    private readonly HashSet<int> beforeVerb = [];
+    private readonly HashSet<int> possessive = [];
 
     public WordSigns()
     {
@@ -77,6 +80,8 @@ internal sealed class WordSigns
         (initials, letterWords, order, locks) = (SetOf(pieces.Initials), SetOf(pieces.Letters), SetOf(pieces.Order), SetOf(pieces.Locks));
         (later, earlier, otherHand, both, noTime) =
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
+        (ordinary, beforeVerb, possessive) =
+            (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
         turning = [.. backwards, .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1]))];
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
@@ -137,6 +142,15 @@ internal sealed class WordSigns
 
     /// <summary>Whether numbers beside it are no time.</summary>
     public bool IsNoTime(int word) => noTime.Contains(word);
+
+    /// <summary>Whether it is a noun of which any box and any text may be full.</summary>
+    public bool IsOrdinary(int word) => ordinary.Contains(word);
+
+    /// <summary>Whether a verb stands behind it: <c>should</c>, <c>to</c>.</summary>
+    public bool IsBeforeVerb(int word) => beforeVerb.Contains(word);
+
+    /// <summary>Whether it says that what follows is something's own: <c>its</c>.</summary>
+    public bool IsPossessive(int word) => possessive.Contains(word);
 
     /// <summary>Whether it speaks of a lock.</summary>
     public bool IsLock(int word) => locks.Contains(word);

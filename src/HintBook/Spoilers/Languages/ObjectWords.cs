@@ -35,9 +35,12 @@ internal sealed record ObjectWords
             + "birds of a feather; keep it under your hat; eat my hat; pull the strings; no strings attached; second string; on the button; "
             + "push your buttons; hot button; bright as a button; penny for your thoughts; the penny drops; the penny dropped; pretty penny; "
             + "a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
-            + "ball is in your court; get the ball rolling; on a tablet; phone or tablet; add salt to taste; one stop",
+            + "ball is in your court; get the ball rolling; weight off; pull your weight; throw your weight; worth its weight; put a cork in; in a flap; "
+            + "get in a flap; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
         Similes = "like as",
         Pronouns = "it its this that theyre they",
+        BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
+        Possessive = "its his her their whose",
     };
 
     public static ObjectWords German { get; } = new()
@@ -64,6 +67,7 @@ internal sealed record ObjectWords
             + "aus den Federn; ins Horn; vor Anker; nach Strich und Faden; den Hut ziehen; unter einen Hut; ins Netz; Strick drehen",
         Similes = "wie",
         Pronouns = "er sie es diese dieser dieses",
+        Possessive = "sein seine seinen seinem seiner seines ihr ihre ihren ihrem ihrer ihres",
     };
 
     public static ObjectWords French { get; } = new()
@@ -79,7 +83,7 @@ internal sealed record ObjectWords
             + "introduis introduisez enfonce enfoncez passe passez approche approchez donne reçois recevez obtenez avez aurez as auras faut "
             + "besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez saisissez "
             + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
-            + "libère libérez découvrez main",
+            + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez",
         Idioms =
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "
             + "clé de sol; clef de sol; perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; "
@@ -91,6 +95,7 @@ internal sealed record ObjectWords
             + "à la clef; fermer à clé",
         Similes = "comme tel telle",
         Pronouns = "il elle celui celle",
+        Possessive = "son sa ses leur leurs",
     };
 
     public static ObjectWords Spanish { get; } = new()
@@ -112,6 +117,7 @@ internal sealed record ObjectWords
             + "que una pluma; vela en este entierro; pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
         Pronouns = "este esta ese esa él ella",
+        Possessive = "su sus",
     };
 
     public static ObjectWords Japanese { get; } = new()
@@ -149,6 +155,12 @@ internal sealed record ObjectWords
 
     /// <summary>What speaks of a thing that was named before.</summary>
     public string Pronouns { get; init; } = "";
+
+    /// <summary>What a verb stands behind.</summary>
+    public string BeforeVerb { get; init; } = "";
+
+    /// <summary>Says that what follows is something's own.</summary>
+    public string Possessive { get; init; } = "";
 
     /// <summary>What stands before a thing to which something is likened.</summary>
     public string Similes { get; init; } = "";
