@@ -173,7 +173,7 @@ internal sealed class Finder
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention)))
+            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention) || (mention.Sureness == Sureness.Likely && one.Start < mention.End && one.End > mention.Start)))
                 continue;
             if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
             {

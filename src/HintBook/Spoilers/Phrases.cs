@@ -67,7 +67,8 @@ internal sealed class Phrases(WordList words)
         var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var noun = isNoun ? bare[0] : null;
-        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
+        var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper);
         Insert(written, ending);
         if (isExact)
             return;
@@ -263,7 +264,7 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
                     continue;
-                if (ending.Casing is Casing.Object or Casing.Head && around.IsNamesake(text, source, first, last))
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
                     continue;
                 if (ending.Casing == Casing.Head && !around.IsOnesOwn(text, first, last))
                     continue;
@@ -455,7 +456,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>

@@ -48,6 +48,7 @@ internal sealed class PieceReader(WordList words)
 {
     private const int MostAhead = 4;
     private const int MostAlike = 6;
+    private const char FirstKatakana = '\u30A0';
     private const WordRole Helping = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Sequence;
     private const Gap Parting = Gap.Comma | Gap.Stop | Gap.Line | Gap.Paragraph;
     private readonly NumberReader numbers = new(words);
@@ -79,6 +80,8 @@ internal sealed class PieceReader(WordList words)
             if ((role & WordRole.Place) != WordRole.None)
                 places++;
             hasAlphabet |= word.Id >= 0 && (role & WordRole.Setting) != WordRole.None && words.Signs.IsAlphabet(word.Id);
+            if (word.Length > 1 && char.IsAsciiLetterUpper(source[word.Start]) && char.IsAsciiLetterUpper(source[word.End - 1]))
+                letters += 2;
             if (source[word.Start] is 'I' or 'V' or 'X' or 'L' or 'C' or 'D' or 'M' && (word.Length > 2 || figures + letters > 0))
                 numerals++;
         }
@@ -107,9 +110,10 @@ internal sealed class PieceReader(WordList words)
     {
         next = at + 1;
         var word = text.Words[at];
-        if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place)
+        // "Acht" without an ending is a number.
+        if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place && text.Bare(word) is not "acht")
             return place;
-        if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
+        if (Has(text, at, WordRole.Wheel) && !(at > 0 && Has(text, at - 1, WordRole.Place)) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
         if (LetterPlace(text, source, at) is > 0 and var lettered)
         {
@@ -182,7 +186,7 @@ internal sealed class PieceReader(WordList words)
         var start = text.Words[at].Start;
         foreach (var (said, figure) in spoken)
         {
-            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal) || (text.Words[at].Gap == Gap.None && endOfSpoken != start))
+            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal) || (text.Words[at].Gap == Gap.None && endOfSpoken != start && said[0] < FirstKatakana))
                 continue;
             endOfSpoken = start + said.Length;
             return new($"{figure}", at, at + said.Length);
@@ -266,8 +270,12 @@ internal sealed class PieceReader(WordList words)
         return !hasNoSpaces
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
-            && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1;
+            && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
+            && !(words.Language == English.Language && IsNoNoun(text.Bare(text.Words[next])));
     }
+
+    // "A three tacked on the end".
+    private static bool IsNoNoun(ReadOnlySpan<char> word) => word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 
     private Piece? InAlphabet(WordReader text, int at)
     {
@@ -277,7 +285,11 @@ internal sealed class PieceReader(WordList words)
         if (isTwenty && words.Signs.PlaceOf(text.Words[next].Id) is > 0 and < 7 and var more)
             (place, next) = (20 + more, next + 1);
         else if (place == 0 && char.IsAsciiDigit(text.Bare(text.Words[at])[0]))
+        {
+            next = at;
             numbers.Read(text, ref next, out place);
+        }
+
         return place is > 0 and <= 26 ? new($"{(char)('a' + place - 1)}", at, next) : null;
     }
 

@@ -63,7 +63,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     {
         if (codes.Count == 0)
             return;
-        if (hasFigures && counts.Figures > 1)
+        if (hasFigures && counts.Figures > 0)
             Look(text, source, PieceKind.Figures, found);
         if (hasFigures && counts.Figures > 1 && counts.Numerals > 1)
             Look(text, source, PieceKind.Roman, found);
@@ -74,7 +74,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         if (counts.IsTurned)
             Backwards(text, source, found);
         if (hasLetters && counts.HasInitials)
-            Initials(text, found);
+            Initials(text, source, found);
     }
 
     private void Look(WordReader text, string source, PieceKind kind, List<Mention> found)
@@ -236,7 +236,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     {
         var (first, end) = (atoms[search.Start].First, atoms[last].Next - 1);
         var isLong = said.Length > Shortest;
-        if (codes.TryGetValue(said, out var here) && (used > 2 || IsOrdered(search.Text, search.Start, last)) && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
+        if (codes.TryGetValue(said, out var here) && (used > 2 || search.Kind == PieceKind.Letters || IsOrdered(search.Text, search.Start, last)) && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
             Found(search.Text, here, first, end, search.Found);
         if (!bySymbols.TryGetValue(Sorted(said), out var alike) || !IsOrdered(search.Text, search.Start, last))
             return;
@@ -339,15 +339,15 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     }
 
     // "Good Work Takes Eternity: only the initials need concern you."
-    private void Initials(WordReader text, List<Mention> found)
+    private void Initials(WordReader text, string source, List<Mention> found)
     {
-        Initials(text, Gap.None, hasGrammar: true, found);
-        Initials(text, Gap.None, hasGrammar: false, found);
-        Initials(text, Gap.Line | Gap.Stop | Gap.Comma | Gap.Paragraph, hasGrammar: true, found);
+        Initials(text, source, Gap.None, hasGrammar: true, found);
+        Initials(text, source, Gap.None, hasGrammar: false, found);
+        Initials(text, source, Gap.Line | Gap.Stop | Gap.Comma | Gap.Paragraph, hasGrammar: true, found);
     }
 
     // Of every word, of every word but "and" and the like, or of those that begin a line, a sentence or an item.
-    private void Initials(WordReader text, Gap before, bool hasGrammar, List<Mention> found)
+    private void Initials(WordReader text, string source, Gap before, bool hasGrammar, List<Mention> found)
     {
         for (var first = 0; first < text.Words.Length; first++)
         {
@@ -356,7 +356,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             {
                 if (before != Gap.None && i > first && (text.Words[i].Gap & before) == Gap.None)
                     continue;
-                if (!hasGrammar && (words.RoleOf(text.Words[i].Id) & (WordRole.Function | WordRole.Determiner)) != WordRole.None)
+                if (!hasGrammar && char.IsLower(source[text.Words[i].Start]) && (words.RoleOf(text.Words[i].Id) & (WordRole.Function | WordRole.Determiner)) != WordRole.None)
                     continue;
                 said += text.Bare(text.Words[i])[0];
                 if (lengths.Contains(said.Length) && codes.TryGetValue(said, out var here))

@@ -39,12 +39,27 @@ internal sealed class Surroundings(WordList words)
         && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
 
     /// <summary>
-    /// Whether it is spoken of as a certain thing: with an article or somebody's name for its owner before it, or by itself where something is handled.
+    /// Whether it is spoken of as a certain thing: with "the" or "its" before it, or where something is handled; and not as another's, as "a ledger of
+    /// her grievances" is.
     /// </summary>
-    public bool IsOnesOwn(WordReader text, int first, int last) =>
-        (first > 0 && IsWithin(text, first) && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None)
-        || words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0
-        || IsHandled(text, first, last);
+    public bool IsOnesOwn(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsAnothers(text, last))
+            return false;
+        if (words.Language.HasNoSpaces || IsHandled(text, first, last))
+            return true;
+        var before = first - 1;
+        if (before < 0 || !IsWithin(text, first) || (words.RoleOf(text.Words[before].Id) & WordRole.Determiner) == WordRole.None)
+            return words.Language.Prefixes.Length > 0;
+        // "It is a playbill."
+        return !words.Signs.IsIndefinite(text.Words[before].Id)
+            || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
+            || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
+    }
+
+    private bool IsAnothers(WordReader text, int last) =>
+        words.Signs.IsOf(text.Words[last + 1].Id)
+        || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
 
     /// <summary>
     /// Whether a word only looks like an everyday one: a place that is called so ("near Cork"), what describes the next word ("Cork tiles"), a verb behind

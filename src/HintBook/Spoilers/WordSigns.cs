@@ -39,6 +39,8 @@ internal sealed class WordSigns
     private readonly HashSet<int> ordinary = [];
     private readonly HashSet<int> beforeVerb = [];
     private readonly HashSet<int> possessive = [];
+    private readonly HashSet<int> indefinite = [];
+    private readonly HashSet<int> of = [];
 
     public WordSigns()
     {
@@ -82,6 +84,7 @@ internal sealed class WordSigns
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
+        (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
         turning = [.. backwards, .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1]))];
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
@@ -151,6 +154,12 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says that what follows is something's own: <c>its</c>.</summary>
     public bool IsPossessive(int word) => possessive.Contains(word);
+
+    /// <summary>Whether it is an article of things that aren't known yet.</summary>
+    public bool IsIndefinite(int word) => indefinite.Contains(word);
+
+    /// <summary>Whether what follows owns what stands before it.</summary>
+    public bool IsOf(int word) => of.Contains(word);
 
     /// <summary>Whether it speaks of a lock.</summary>
     public bool IsLock(int word) => locks.Contains(word);

@@ -36,11 +36,13 @@ internal sealed record ObjectWords
             + "push your buttons; hot button; bright as a button; penny for your thoughts; the penny drops; the penny dropped; pretty penny; "
             + "a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
             + "ball is in your court; get the ball rolling; weight off; pull your weight; throw your weight; worth its weight; put a cork in; in a flap; "
-            + "get in a flap; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
+            + "get in a flap; deserve a medal; deserves a medal; think me cuckoo; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
         Similes = "like as",
         Pronouns = "it its this that theyre they",
         BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
         Possessive = "its his her their whose",
+        Indefinite = "a an any some every each",
+        Of = "of",
     };
 
     public static ObjectWords German { get; } = new()
@@ -67,6 +69,8 @@ internal sealed record ObjectWords
             + "aus den Federn; ins Horn; vor Anker; nach Strich und Faden; den Hut ziehen; unter einen Hut; ins Netz; Strick drehen",
         Similes = "wie",
         Pronouns = "er sie es diese dieser dieses",
+        Indefinite = "ein eine einen einem einer eines",
+        Of = "von des",
         Possessive = "sein seine seinen seinem seiner seines ihr ihre ihren ihrem ihrer ihres",
     };
 
@@ -86,7 +90,7 @@ internal sealed record ObjectWords
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez",
         Idioms =
             "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "
-            + "clé de sol; clef de sol; perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; "
+            + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; "
             + "le revers de la médaille; miroir aux alouettes; jouer cartes sur table; cartes sur table; château de cartes; "
             + "brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; de toutes pièces; "
             + "économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; laissé des plumes; laisser des plumes; ont loupé; avez loupé; "
@@ -95,6 +99,8 @@ internal sealed record ObjectWords
             + "à la clef; fermer à clé",
         Similes = "comme tel telle",
         Pronouns = "il elle celui celle",
+        Indefinite = "un une",
+        Of = "de",
         Possessive = "son sa ses leur leurs",
     };
 
@@ -117,6 +123,8 @@ internal sealed record ObjectWords
             + "que una pluma; vela en este entierro; pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
         Pronouns = "este esta ese esa él ella",
+        Indefinite = "un una",
+        Of = "de",
         Possessive = "su sus",
     };
 
@@ -155,6 +163,12 @@ internal sealed record ObjectWords
 
     /// <summary>What speaks of a thing that was named before.</summary>
     public string Pronouns { get; init; } = "";
+
+    /// <summary>The articles of things that aren't known yet.</summary>
+    public string Indefinite { get; init; } = "";
+
+    /// <summary>What stands before the owner of what is named before it.</summary>
+    public string Of { get; init; } = "";
 
     /// <summary>What a verb stands behind.</summary>
     public string BeforeVerb { get; init; } = "";
