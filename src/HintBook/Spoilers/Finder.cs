@@ -58,7 +58,7 @@ internal sealed class Finder
                 Add(secret, spelling);
         }
 
-        phrases.AddHeads(number => secrets[number].Open);
+        phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))

@@ -168,13 +168,13 @@ internal sealed class Phrases(WordList words)
     /// Makes the nouns of names of several words count by themselves, if no other name has them and they are no ordinary word: "the pestle" for a brass
     /// pestle. Likely mentions only, where the thing is handled or somebody's. Called once, behind the last name.
     /// </summary>
-    /// <param name="isOpen">Whether a secret is none.</param>
-    public void AddHeads(Func<int, bool> isOpen)
+    /// <param name="isThing">Whether a secret is a thing that can be held.</param>
+    public void AddHeads(Func<int, bool> isThing)
     {
         foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
         {
             var (secret, bare) = owners[0];
-            if (bare.Length < ShortestHead || isOpen(secret) || owners.Exists(owner => owner.Secret != secret)
+            if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret)
                 || words.Signs.IsOrdinary(noun) || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
             Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null));

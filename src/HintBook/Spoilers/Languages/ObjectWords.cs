@@ -58,7 +58,7 @@ internal sealed record ObjectWords
             + "brauchen brauchst braucht benutz benutze benutzen verwende verwenden gib gibt geben bekommt bekommst bekommen erhältst erhalten "
             + "hast habt haben hat hol holen holt greif greifen versteckt verborgen verbirgt klebt klebend geklebt wartet unter hinter darin "
             + "darunter dahinter daran im hinein heraus hebt heb heben halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh "
-            + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute schüttel schüttle schütteln schüttelt",
+            + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife streift schüttel schüttle schütteln schüttelt",
         Idioms =
             "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
@@ -89,7 +89,7 @@ internal sealed record ObjectWords
             + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez",
         Idioms =
-            "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "
+            "la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "
             + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; "
             + "le revers de la médaille; miroir aux alouettes; jouer cartes sur table; cartes sur table; château de cartes; "
             + "brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; de toutes pièces; "
@@ -116,7 +116,7 @@ internal sealed record ObjectWords
             + "encaje desliza deslice recoge recoja suelta suelte sale salga pegada pegado dé da levanta levante mano agarra agarre sujeta "
             + "sujete apoya apoye pasa pase está descansa duerme aguarda",
         Idioms =
-            "en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
+            "la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
             + "castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; echar las campanas al vuelo; "
             + "aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; la misma moneda; "

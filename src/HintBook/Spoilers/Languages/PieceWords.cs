@@ -167,7 +167,7 @@ internal sealed record PieceWords
         Letters = "lettre",
         Order =
             "ordre avant devant derrière entre milieu tête queue fin début bout côté gauche droite envers précède précédé désordre mélange "
-            + "mélangez encadrent encadré autour",
+            + "mélangez encadrent encadré autour abord ouvre ouvrent ferme fermant ensuite premier dernier",
         Locks =
             "cadenas serrure roue molette anneau bague chiffre disque cadran code combinaison composez réglez mettez tournez tambour rouleau ouvre "
             + "tapez",
@@ -216,7 +216,7 @@ internal sealed record PieceWords
         Letters = "letra letras",
         Order =
             "orden antes delante detrás entre medio mitad cabeza cola fin final principio extremo lado izquierda derecha revés precede "
-            + "desordenadas mezcla alrededor flanquean",
+            + "desordenadas mezcla alrededor flanquean primero último",
         Locks =
             "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
