@@ -20,12 +20,14 @@ internal sealed class Vocabulary
     private readonly CodeTable codes = new();
     private readonly TimeTable times = new();
     private readonly SignTree signs;
+    private readonly Sums sums;
 
     public Vocabulary(ImmutableArray<AuditSecret> secrets, AuditLanguage language)
     {
         numbers = new(language);
         turned = new(language);
         signs = new(language);
+        sums = new(codes, language);
         names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
@@ -76,6 +78,7 @@ internal sealed class Vocabulary
         private readonly SignReader signs = new(all.numbers, all.signs);
         private readonly Times times = new(all.times, all.numbers.Language.IsHourFirst);
         private readonly PiecewiseCodes pieces = new(all.codes);
+        private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -103,7 +106,15 @@ internal sealed class Vocabulary
                 signs.Read(text, numbered, source);
                 times.In(text, signs.Tokens, source, found);
                 pieces.In(text, signs.Tokens, source, found);
+                if (manner is Manner.Prose or Manner.Items)
+                {
+                    loose.In(text, signs.Tokens, source, found);
+                    all.sums.In(text, signs.Tokens, source, found);
+                }
             }
+
+            if (manner == Manner.Prose)
+                loose.Turned(text, source, found);
 
             if (found.Count == 0)
                 all.KeepAsSayingNothing(source, manner);
@@ -127,6 +138,8 @@ internal sealed class Vocabulary
                     weight += all.numbers.Language.IsUnspaced || !all.numbers.Language.LetterWords.Contains(word[0], StringComparison.Ordinal) ? Some : 0;
                 else if (RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End))
                     weight = Enough;
+                else if (char.IsAsciiLetterUpper(source[text.Words[at].Start]) && char.IsAsciiLetterUpper(source[text.Words[at].End - 1]))
+                    weight += Some;
                 else
                     weight += all.signs.WeightOf(word, Some, Enough);
             }
