@@ -37,6 +37,7 @@ internal sealed class Vocabulary
                select spelling.Text,
         ];
         turned.Freeze();
+        names.Freeze();
         links = new(numbers);
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
@@ -76,7 +77,7 @@ internal sealed class Vocabulary
         private readonly CodeRow row = new(all.codes, all.numbers);
         private readonly TurnedSearch turned = new(all.turned, all.links);
         private readonly SignReader signs = new(all.numbers, all.signs);
-        private readonly Times times = new(all.times, all.numbers.Language.IsHourFirst);
+        private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
