@@ -41,6 +41,8 @@ internal static partial class ProgramText
                select new Piece(match.Groups["text"].Value, match.Index, Manner.Remark),
             .. from match in HourAndMinute().Matches(code)
                select new Piece(match.Value, match.Index, Manner.Remark),
+            .. from match in SymbolList().Matches(text)
+               select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
         ];
     }
 
@@ -72,7 +74,8 @@ internal static partial class ProgramText
             In(pair.Value).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
         JsonValueKind.Array => value.EnumerateArray().SelectMany(In).Concat(Items(value)),
         JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
-        JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
+        // Numbers in data are a program's: a doubt at most, and fractions nothing.
+        JsonValueKind.Number => value.TryGetInt64(out _) ? [new(value.GetRawText(), 0, Manner.Remark)] : [],
         _ => [],
     };
 
@@ -100,6 +103,10 @@ internal static partial class ProgramText
 
     [GeneratedRegex(@"\bhours?\b[^\n]{0,40}\bminutes?\b[^\n]{0,20}", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex HourAndMinute();
+
+    // [5, 1, 9], ["L", "A"]: a list of three symbols and more.
+    [GeneratedRegex("""\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]""", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex SymbolList();
 
     [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Colour();

@@ -16,6 +16,7 @@ internal sealed class LooseCodes
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
+    private readonly HashSet<string> doubles;
     private readonly string[] mirrored, initials;
     private readonly List<Part> parts = [];
     private readonly List<int> doubtful = [];
@@ -27,6 +28,7 @@ internal sealed class LooseCodes
         var remarks = RemarksIn.Of(language.Code);
         rows = [.. FoldedText.BareWords(remarks.Rows)];
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
+        doubles = [.. FoldedText.BareWords(remarks.Doubles)];
         mirrored = remarks.Mirrored.Split(", ", StringSplitOptions.RemoveEmptyEntries);
         initials = remarks.Initials.Split(", ", StringSplitOptions.RemoveEmptyEntries);
     }
@@ -100,13 +102,15 @@ internal sealed class LooseCodes
         var token = tokens[i];
         if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, i))
             return;
-        var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next) && !token.Is(Sign.InFigures) && token.Value < 7
+        var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next | Sign.Article) && !token.Is(Sign.InFigures) && token.Value < 7
             && i + 1 < tokens.Length && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
         // "Two zeros", "zweimal die Sieben".
         var isTimes = !token.Is(Sign.InFigures) && token.Value is > 1 and < 7 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Figures) && !token.Is(Sign.Figures);
         if (isTimes)
             return;
         var times = i > 0 && tokens[i].Is(Sign.Figures) && tokens[i - 1].Is(Sign.Number) && tokens[i - 1].Value is > 1 and < 7 ? tokens[i - 1].Value : 1;
+        if (times == 1 && IsDoubled(text, tokens, i))
+            times = 2;
         var isDoubtful = behind || token.Is(Sign.Unsure) || IsPhrase(token);
         parts.Add(new(
             string.Concat(Enumerable.Repeat(token.Symbols, times)),
@@ -117,11 +121,21 @@ internal sealed class LooseCodes
             IsValue: kind != Sign.Letter));
     }
 
+    // "Twice the seven", "zweimal die Sieben".
+    private bool IsDoubled(FoldedText text, ReadOnlySpan<Token> tokens, int i)
+    {
+        var at = i - 1;
+        while (at >= 0 && at > i - 3 && tokens[at].Is(Sign.Article) && !tokens[at].Is(Sign.Number))
+            at--;
+        return at >= 0 && tokens[i].Symbols.Length == 1 && doubles.Contains(text.Of(text.Words[tokens[at].Last]).ToString());
+    }
+
     private static bool IsPhrase(in Token token) => token.Last > token.First && token.Value is 0 or 6 or 7 or 12 or 13;
 
     // "Four crows": that hides a code, it doesn't tell it.
     private static bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
         at + 1 < tokens.Length && tokens[at + 1].Sign == Sign.None
+        && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space
         && text.Of(text.Words[tokens[at + 1].First]) is { Length: > 2 } word && !word.EndsWith("ed") && !word.EndsWith("ing") && !word.EndsWith("ly")
         && !word.StartsWith("click") && !word.StartsWith("klick");
@@ -258,7 +272,7 @@ internal sealed class LooseCodes
                 return;
             var next = at + 1;
             // "Third and fourth L".
-            while (!isBehind && next + 1 < parts.Count && parts[next] is { IsValue: false, Place: > 0 } && parts[next - 1] is { IsValue: false, Place: > 0 } && kind != Sign.Letter)
+            while (!isBehind && next + 1 < parts.Count && parts[next] is { IsValue: false, Place: > 0 } && parts[next - 1] is { IsValue: false, Place: > 0 })
                 next++;
             var value = parts[isBehind ? at : next];
             for (var label = isBehind ? next : at; label < (isBehind ? next + 1 : next); label++)

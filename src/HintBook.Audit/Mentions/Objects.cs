@@ -6,7 +6,7 @@ namespace HintBook.Audit.Mentions;
 /// <summary>Tells whether an everyday word stands as an object: "a key lies there", not "the key to this is patience" or "a key question".</summary>
 internal sealed class Objects
 {
-    private const int Around = 7;
+    private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
     private readonly string[] idioms;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
@@ -39,7 +39,7 @@ internal sealed class Objects
         return !IsIdiom(text, first, last) && !(numbers.Language.HasVerbsAlike && (IsVerb(text, ids, first, last) || IsFirstOfTwo(text, ids, first, last)));
     }
 
-    // "Patience is the key to every riddle": what something is said to be, with what it is that of.
+    // "Patience is the key to every riddle": what something is said to be, with what it is that of. "It is the key to the drawer" tells.
     private bool IsMetaphor(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
     {
         if (last + 1 >= ids.Length || text.Words[last + 1].Parting >= Parting.Comma || (numbers.UseOf(ids[last + 1]) & WordUse.Preposition) == WordUse.Plain)
@@ -47,11 +47,9 @@ internal sealed class Objects
         var at = first - 1;
         while (at >= 0 && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
             at--;
-        return at >= 0 && at < first - 1 && copulas.Contains(text.Of(text.Words[at]).ToString()) && HasNoun(text, at);
+        return at > 0 && at < first - 1 && copulas.Contains(text.Of(text.Words[at]).ToString()) && numbers.UseOf(ids[at - 1]) == WordUse.Plain
+            && text.Of(text.Words[at - 1]).Length >= ShortestNoun;
     }
-
-    // "It is the key to the drawer" tells; "patience is the key to all" doesn't.
-    private static bool HasNoun(FoldedText text, int copula) => copula > 0 && text.Of(text.Words[copula - 1]).Length > 4;
 
     // "should mirror what you saw", "no need to needle your partner".
     private bool IsBehindModal(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
@@ -155,7 +153,7 @@ internal sealed class Objects
         if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
             return true;
         return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
-            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "its" or "it's" or "it’s" or "cest");
+            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c");
     }
 
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)

@@ -86,7 +86,7 @@ internal sealed class Secrets
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))
                     continue;
-                var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
+                var isSure = met.Sure && saying.Manner != Manner.Lines && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
                 told ??= [];
                 if (!told.TryGetValue(met.Secret, out var before) || (isSure && !before.IsSure))
                     told[met.Secret] = FaultOf(met, search.Text, saying, isSure);

@@ -92,7 +92,7 @@ internal sealed class Vocabulary
             found.Clear();
             if (all.IsKnownToSayNothing(source, manner))
                 return found;
-            text.Read(source, isProse: manner is Manner.Prose or Manner.Items);
+            text.Read(source, isProse: manner is Manner.Prose or Manner.Items or Manner.Lines);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
@@ -107,7 +107,7 @@ internal sealed class Vocabulary
                 signs.Read(text, numbered, source);
                 times.In(text, signs.Tokens, source, found);
                 pieces.In(text, signs.Tokens, source, found);
-                if (manner is Manner.Prose or Manner.Items)
+                if (manner is Manner.Prose or Manner.Items or Manner.Remark)
                 {
                     loose.In(text, signs.Tokens, source, found);
                     all.sums.In(text, signs.Tokens, source, found);

@@ -49,7 +49,7 @@ internal sealed record RemarksIn
             + "rechts außen innen rand daneben",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
         Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
-        Doubles = "doppelte doppelt verdopple",
+        Doubles = "doppelte doppelt doppel verdopple zweimal",
         Trebles = "dreifache",
         Halves = "hälfte",
         Multiplied = "mal",
@@ -139,7 +139,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Japanese { get; } = new()
     {
-        Rows = "次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端",
+        Rows = "次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
         Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
         Added = "大 多 足",
         Taken = "小 少 引",
