@@ -165,7 +165,7 @@ internal sealed class PageTelling
         if (isShort && items.Count > 1 && block.LocalName is not ("html" or "head"))
             Hear(block, joined, "in the text", Manner.Items, scope);
         // "Moth" and "Medal" in two lines of a heading.
-        if (isShort && items.Count is 2 or 3 && joined.Length <= LongestHeading && block.LocalName is not ("html" or "head" or "tr" or "dl"))
+        if (isShort && items.Count is 2 or 3 && joined.Length <= LongestHeading && block.Children.All(child => child.LocalName == "div"))
             Hear(block, joined.Replace(FoldedText.BetweenItems, ' '), "in the text", Manner.Lines, scope);
         if (isShort)
             outer?.Add(joined);
@@ -249,7 +249,7 @@ internal sealed class PageTelling
 
     private void Program(IElement element, string text)
     {
-        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text))
+        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text, ofPage: true))
             Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
     }
 

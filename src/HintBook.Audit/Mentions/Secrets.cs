@@ -81,7 +81,7 @@ internal sealed class Secrets
             {
                 if (saying.Scope.Has(met.Secret) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
                     continue;
-                if (saying.Manner == Manner.Items && !IsAcrossItems(search.Text, met))
+                if ((saying.Manner == Manner.Items && !IsAcrossItems(search.Text, met)) || (saying.Manner == Manner.Lines && met.IsCode))
                     continue;
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))

@@ -57,7 +57,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         {
             if (remarks.IsNoTime(text, tokens, source, i))
                 continue;
-            if (IsHour(tokens[i]) && tokens[i].Value > 0)
+            if (IsHour(tokens[i]) && tokens[i].Value > 0 && !(i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Length | Sign.Minute)))
                 hours.Add((tokens[i].Value * 60, i, i));
             Report(InFigures(text, tokens, source, i), i, isSure, tokens, found);
             Report(MinutesFirst(text, tokens, i), i, isSure, tokens, found);

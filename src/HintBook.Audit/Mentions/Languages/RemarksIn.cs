@@ -22,7 +22,7 @@ internal sealed record RemarksIn
         Parted = "subtract take difference deduct",
         Squared = "squared",
         Dozens = "dozen",
-        Since = "after past since on later passed gone elapsed ago forward plus and",
+        Since = "after past since on later passed gone elapsed ago forward plus",
         Until = "in until till before to left remaining wanting wants lacking short earlier back less minus from",
         Other = "other fellow companion partner mate twin",
         Lower = "down",
@@ -40,7 +40,7 @@ internal sealed record RemarksIn
             + "bird dog cat bee fish horse king queen prince princess man woman boy girl keeper master moon sun star sea oil water wax salt stone rock tree leaf "
             + "flower seed root wood gold silver brass copper iron steel flag hat shoe coat belt ball die dice doll toy game stick staff pole rope cord thread "
             + "ribbon tape table chair bench shelf stair step window gate roof wall floor tower bridge house room garden bob eye eyeglass head body tail foot leg "
-            + "arm tooth heart skin bone cell clip tray cover slot hole line word number code symbol sign mark arrow end side top bottom edge corner base point",
+            + "arm tooth heart skin bone cell clip tray cover slot hole line word number code symbol sign mark arrow end side top bottom edge corner base point map tongs pliers crystal lever honey pellet lump",
     };
 
     public static RemarksIn German { get; } = new()
@@ -59,7 +59,7 @@ internal sealed record RemarksIn
         Parted = "differenz",
         Squared = "quadrat",
         Dozens = "dutzend",
-        Since = "nach vergangen später vorbei seit weiter plus und",
+        Since = "nach vergangen später vorbei seit weiter plus",
         Until = "in noch bis fehlen fehlt vor ehe zurück minus weniger",
         Other = "andere anderer",
         Lower = "unten",
@@ -72,7 +72,7 @@ internal sealed record RemarksIn
         Ordinary = "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett stab stange ring kette schlüssel schloss zettel karte papier brief buch "
             + "seite bild münze knopf haken stift bolzen schraube nagel rad feder magnet spiegel glas linse lampe kerze glocke horn uhr zeiger waage löffel messer "
             + "werkzeug teil ding vogel hund katze biene könig königin mond sonne stern öl wasser wachs stein holz gold silber fahne hut ball würfel stock seil "
-            + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante boden",
+            + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante boden klemme zange hebel honig kristall topf karte",
     };
 
     public static RemarksIn French { get; } = new()
@@ -103,7 +103,7 @@ internal sealed record RemarksIn
         Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre livre page image pièce "
             + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère couteau outil chose "
             + "oiseau chien chat abeille roi reine lune soleil étoile huile eau cire pierre bois or argent drapeau chapeau balle dé bâton corde fil ruban table chaise "
-            + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac",
+            + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac pince levier cristal miel pot",
     };
 
     public static RemarksIn Spanish { get; } = new()
@@ -134,7 +134,7 @@ internal sealed record RemarksIn
         Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen moneda botón gancho clavija "
             + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza cosa pájaro perro "
             + "gato abeja rey reina luna sol estrella aceite agua cera piedra madera oro plata bandera sombrero bola dado palo cuerda hilo cinta mesa silla ventana "
-            + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo",
+            + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo mapa pinza nuez miel palanca cristal tarro",
     };
 
     public static RemarksIn Japanese { get; } = new()

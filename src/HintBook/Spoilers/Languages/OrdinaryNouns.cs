@@ -17,7 +17,7 @@ internal static class OrdinaryNouns
         + "boot belt pocket watch weight balance scale scales measure ruler pen pencil ink brush paint flag label bell horn bomb bob cup cell lens disk disc "
         + "tip point position lever bracket stop mount holder support insert half corner pair set bit strip bundle pile stack row line strap band "
         + "instrument device machine mechanism lock combination setting cypher cipher question puzzle secret treasure prize gift reward "
-        + "key keys hole opening gap crack joint seam grain mouth lip rim ledge shelf compartment chamber space";
+        + "key keys hole opening gap crack joint seam grain mouth lip rim ledge shelf compartment chamber space map tongs pliers crystal clip lever honey pellet lump";
 
     private const string German =
         "flasche tasse schale topf pfanne beutel sack eimer fass kanne regal truhe schrank stuhl bank gestell schiene pfosten balken arm bein hals mund nase "
@@ -25,7 +25,7 @@ internal static class OrdinaryNouns
         + "wasser öl wachs salz zucker tee kaffee brot meer sand stein fels berg fluss himmel sonne mond wind regen schnee feuer rauch staub luft erde "
         + "silber gold messing kupfer eisen stahl blei bronze tuch leder seide wolle faden seil band streifen stock achse zahnrad fenster tor treppe brücke "
         + "turm haus zimmer garten laden schule kirche straße weg welt land stadt dorf zeichnung gemälde liste rechnung gedicht lied geschichte spiel hut "
-        + "mantel schuh gürtel tasche waage fahne horn linse spitze hälfte ecke paar satz bündel stapel reihe";
+        + "mantel schuh gürtel tasche waage fahne horn linse spitze hälfte ecke paar satz bündel stapel reihe klemme zange hebel honig kristall";
 
     private const string French =
         "bocal bouteille tasse bol pot plat sac seau tonneau flacon étagère malle armoire chaise banc siège support rail poteau poutre bras jambe cou bouche "
@@ -33,7 +33,7 @@ internal static class OrdinaryNouns
         + "feuille fleur racine branche eau huile cire sel sucre thé café pain mer sable pierre rocher rivière ciel soleil lune vent pluie neige feu fumée "
         + "poussière air terre argent or laiton cuivre fer acier plomb bronze tissu cuir soie laine corde ruban bande bâton axe engrenage fenêtre grille "
         + "escalier pont tour maison chambre jardin magasin école église rue chemin monde pays ville village dessin tableau liste poème chanson histoire jeu "
-        + "chapeau manteau chaussure ceinture poche montre balance drapeau cloche corne lentille pointe moitié paire rangée";
+        + "chapeau manteau chaussure ceinture poche montre balance drapeau cloche corne lentille pointe moitié paire rangée pince levier cristal miel";
 
     private const string Spanish =
         "frasco botella taza plato olla bolsa saco cubo barril estante baúl armario silla banco asiento soporte poste viga brazo pierna cuello boca nariz "
@@ -41,7 +41,7 @@ internal static class OrdinaryNouns
         + "agua aceite cera sal azúcar té café pan mar arena piedra roca río cielo sol luna viento lluvia nieve fuego humo polvo aire tierra plata oro latón "
         + "cobre hierro acero plomo bronce tela cuero seda lana cinta tira palo eje engranaje ventana escalera puente torre casa cuarto jardín tienda escuela "
         + "iglesia calle camino mundo país ciudad pueblo dibujo cuadro lista poema canción historia juego sombrero abrigo zapato cinturón bolsillo balanza "
-        + "bandera campana cuerno lente punta mitad par fila";
+        + "bandera campana cuerno lente punta mitad par fila mapa pinza nuez miel palanca cristal tarro";
 
     private const string Arabic = "زجاجة كوب طبق حقيبة رف كرسي باب نافذة بيت رجل ولد ملك طائر شجرة ماء زيت ملح سكر شمع حجر شمس قمر ذهب نحاس فضة حديد";
 
