@@ -138,6 +138,7 @@ internal sealed class LooseCodes
         && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space
         && text.Of(text.Words[tokens[at + 1].First]) is { Length: > 2 } word && !word.EndsWith("ed") && !word.EndsWith("ing") && !word.EndsWith("ly")
+        && word is not ("follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "leads" or "sits" or "finishes" or "starts" or "begins")
         && !word.StartsWith("click") && !word.StartsWith("klick");
 
     // A letter; "Es" is several; "ARBOR" part of a code.
@@ -146,9 +147,11 @@ internal sealed class LooseCodes
         var token = tokens[i];
         if (token.Is(Sign.Letter) && token.Symbols.Length == 1)
             return token.Symbols;
-        if (token.Last > token.First || token.Is(Sign.Number))
+        if (token.Last > token.First)
             return "";
         var word = text.Of(text.Words[token.First]);
+        if (token.Is(Sign.Number))
+            return word is "oh" ? "o" : "";
         var written = source.AsSpan(text.Words[token.First].Start, Math.Min(word.Length, source.Length - text.Words[token.First].Start));
         if (word is [>= 'a' and <= 'z', 's'] && written is [>= 'A' and <= 'Z', 's'])
         {

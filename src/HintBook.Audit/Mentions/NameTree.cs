@@ -62,7 +62,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     // The noun of a name of several words: the last, or the one before a preposition, or in some languages the first.
     private void Noun(int secret, List<string> words, AuditSpelling spelling)
     {
-        if (words.Count is < 2 or > 4 || numbers.Language.IsUnspaced || !spelling.Sure || spelling.Text.Contains('-', StringComparison.Ordinal))
+        if (words.Count is < 2 or > 4 || numbers.Language.IsUnspaced || !spelling.Sure || !spelling.Text.Contains(' ', StringComparison.Ordinal))
             return;
         var tie = words.FindIndex(word => (numbers.UseOf(numbers.Of(word)) & WordUse.Preposition) != WordUse.Plain);
         var noun = words[tie > 0 && tie < words.Count - 1 ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? 0 : words.Count - 1];

@@ -61,7 +61,7 @@ internal sealed class Objects
     }
 
     // "near Cork": within a sentence a word with a capital is a name of its own.
-    private bool IsName(FoldedText text, string source, int first, int last, string name) =>
+    private static bool IsName(FoldedText text, string source, int first, int last, string name) =>
         first > 0 && text.Words[first].Parting < Parting.Comma && char.IsLower(name[0])
         && char.IsUpper(source[text.Words[first].Start]) && char.IsLower(source[text.Words[last].End - 1])
         && source[text.Words[first].Start - 1] == ' ';

@@ -42,7 +42,7 @@ internal sealed class TimeRemarks
     }
 
     /// <summary>An amount of minutes: a quarter, ten minutes, a third of an hour.</summary>
-    public (int Minutes, int Last)? SpanAt(FoldedText text, ReadOnlySpan<Token> tokens, int at)
+    public static (int Minutes, int Last)? SpanAt(FoldedText text, ReadOnlySpan<Token> tokens, int at)
     {
         var token = tokens[at];
         if (token.Is(Sign.Fraction) && token.Value is 15 or 20 or 45)
@@ -71,7 +71,7 @@ internal sealed class TimeRemarks
             : tokens[at].Value;
 
     /// <summary>Whether a word behind a number says what there are so many of.</summary>
-    public bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
+    public static bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
         at + 1 < tokens.Length && tokens[at + 1].Sign == Sign.None && text.Words[tokens[at + 1].First].Parting == Parting.Space
         && text.Of(text.Words[tokens[at + 1].First]).Length > 2;
 
@@ -85,7 +85,7 @@ internal sealed class TimeRemarks
     }
 
     /// <summary>Where "both hands" stands; null where it doesn't.</summary>
-    public int? AreBoth(FoldedText text, ReadOnlySpan<Token> tokens)
+    public static int? AreBoth(FoldedText text, ReadOnlySpan<Token> tokens)
     {
         for (var at = 0; at + 1 < tokens.Length; at++)
         {

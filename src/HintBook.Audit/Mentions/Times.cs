@@ -87,7 +87,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var count = hours.Count;
         for (var i = 0; i < tokens.Length; i++)
         {
-            if (remarks.SpanAt(text, tokens, i) is not var (minutes, end))
+            if (TimeRemarks.SpanAt(text, tokens, i) is not var (minutes, end))
                 continue;
             for (var at = 0; at < count; at++)
             {
@@ -122,7 +122,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var (start, end) = Place(text, tokens[i]);
         if (start > 1 && source[start - 1] is ':' or '.' or ',' && char.IsAsciiDigit(source[start - 2]))
             return null;
-        if (tokens[i].Symbols.Length == 4 && IsHours(tokens, source, i, end))
+        if (tokens[i].Symbols.Length == 4 && (IsHours(tokens, source, i, end) || text.Words.Length <= FewWords))
             return Of(tokens[i].Value / 100, tokens[i].Value % 100, i);
         if (i + 1 >= tokens.Length || !IsFigures(tokens[i + 1]) || tokens[i + 1].Symbols.Length != 2 || tokens[i].Symbols.Length > 2)
             return null;
@@ -161,7 +161,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var half = 0;
         if (at < tokens.Length && tokens[at].Is(Sign.PartOf) && !IsHour(tokens[at]))
             half = tokens[at].Is(Sign.Fraction) && !isOf ? 0 : 60 - tokens[at++].Value;
-        if (at >= tokens.Length || !IsHour(tokens[at]) || (isOf && remarks.IsCounting(text, tokens, at)))
+        if (at >= tokens.Length || !IsHour(tokens[at]) || (isOf && TimeRemarks.IsCounting(text, tokens, at)))
             return null;
         return Of(tokens[at].Value, (isTo ? -minutes : minutes) - half, at);
     }
@@ -260,7 +260,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         if (minute is null && !Any(tokens, Sign.Long))
             minute = Fellow(text, tokens);
         // "Both hands on the four."
-        if (hour is null && minute is null && !Any(tokens, Sign.Short | Sign.Long) && remarks.AreBoth(text, tokens) is { } both)
+        if (hour is null && minute is null && !Any(tokens, Sign.Short | Sign.Long) && TimeRemarks.AreBoth(text, tokens) is { } both)
             hour = minute = Behind(text, tokens, both, default);
         if (hour is not var (at, h, isBefore) || h is < 1 or > 12)
             return;

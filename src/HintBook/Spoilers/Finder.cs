@@ -138,6 +138,9 @@ internal sealed class Finder
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
         runs.Add(secret.Number, text, sure);
+        // A time before ten may have a nought before its hour.
+        if (text.Length == SureCode && ClockTimes.TimeOf(answer) is not null)
+            runs.Add(secret.Number, $"0{text}", sure);
         pieces.Add(secret.Number, text);
         times.Add(secret.Number, answer);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));

@@ -26,7 +26,9 @@ internal sealed class Measures(WordList words)
     {
         var isUnit = last + 1 < text.Words.Length && (text.Words[last + 1].Gap & ~(Gap.Space | Gap.Hyphen | Gap.Apart)) == Gap.None
             && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Unit) != WordRole.None
-            && !IsVerb(text, source, last + 1);
+            && !IsVerb(text, source, last + 1)
+            && !(words.Language.HasNoSpaces && text.Words[last + 1].Gap != Gap.None)
+            && !source.AsSpan(text.Words[last + 1].Start).StartsWith("ゼロ");
         // "P. 28", but not "in this order: 28".
         var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
         var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None

@@ -312,11 +312,12 @@ internal sealed class PieceReader(WordList words)
                 return new($"{letter}", at, skip + 1);
         }
 
-        if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at))
+        if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at)
+            && !(char.IsUpper(source[word.Start]) && at > 0 && Has(text, at - 1, WordRole.Determiner) && (word.Gap & Parting) == Gap.None))
             return null;
         var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));
         if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None
-            && !Has(text, next, Helping | WordRole.Setting)
+            && !Has(text, next, Helping | WordRole.Setting | WordRole.Place)
             && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
             return null;
         return new($"{letter}", at, next);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 

@@ -156,6 +156,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 
         if (Chunk(text, source, at) is { } chunk)
             return chunk;
+        if (at + 1 < text.Words.Length && text.Bare(text.Words[at]) is "double" && text.Bare(text.Words[at + 1]) is "u" or "you")
+            return new(AtomKind.Letter, 'w' - 'a' + 1, "w", at, at + 2, IsOptional: false);
         var times = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again or FigureKind.Small, Value: > 1 and < 5 and var many } ? many : 1;
         var letter = times > 1 ? at + 1 : at;
         if (letter >= text.Words.Length || text.Bare(text.Words[letter]) is not ([>= 'a' and <= 'z'] or [>= 'a' and <= 'z', 's']))
@@ -235,7 +237,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private void Tell(in Search search, string said, int last, int used)
     {
         var (first, end) = (atoms[search.Start].First, atoms[last].Next - 1);
-        var isLong = said.Length > Shortest;
+        var isLong = said.Length > Shortest || PlacesBeside(search.Start, last) > 1;
         if (codes.TryGetValue(said, out var here) && (used > 2 || search.Kind == PieceKind.Letters || IsOrdered(search.Text, search.Start, last)) && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
             Found(search.Text, here, first, end, search.Found);
         if (!bySymbols.TryGetValue(Sorted(said), out var alike) || !IsOrdered(search.Text, search.Start, last))
@@ -245,6 +247,14 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             if (code != said && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
                 Found(search.Text, codes[code], first, end, search.Found);
         }
+    }
+
+    private int PlacesBeside(int start, int last)
+    {
+        var count = 0;
+        for (var i = Math.Max(0, start - 1); i < Math.Min(atoms.Count, last + 2); i++)
+            count += atoms[i].Kind == AtomKind.Place ? 1 : 0;
+        return count;
     }
 
     // Whether words say where the pieces stand, so that they needn't be told in their order.

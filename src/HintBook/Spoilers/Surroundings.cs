@@ -46,6 +46,9 @@ internal sealed class Surroundings(WordList words)
     {
         if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsAnothers(text, last))
             return false;
+        // "Dropped anchor".
+        if (words.Language == English.Language && !HasArticle(text, first) && text.Bare(text.Words[last])[^1] != 's' && (text.Words[first].Gap & Ending) == Gap.None)
+            return false;
         if (words.Language.HasNoSpaces || IsHandled(text, first, last))
             return true;
         var before = first - 1;
@@ -55,6 +58,17 @@ internal sealed class Surroundings(WordList words)
         return !words.Signs.IsIndefinite(text.Words[before].Id)
             || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
             || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
+    }
+
+    private bool HasArticle(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - MostSimile && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & WordRole.Determiner) != WordRole.None)
+                return true;
+        }
+
+        return false;
     }
 
     private bool IsAnothers(WordReader text, int last) =>

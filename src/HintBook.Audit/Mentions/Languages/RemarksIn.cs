@@ -66,7 +66,7 @@ internal sealed record RemarksIn
         Upper = "oben",
         NoTimes = "stimmen gegen",
         Copulas = "ist sind war waren",
-        Certain = "der die das den dem des sein seine seinen seinem ihr ihre ihren dein deine deinen diese dieser diesen dieses",
+        Certain = "vom zum am im beim zur ins der die das den dem des sein seine seinen seinem ihr ihre ihren dein deine deinen diese dieser diesen dieses",
         Possible = "ein eine einen einem einer",
         Belongs = "von des",
         Ordinary = "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett stab stange ring kette schlüssel schloss zettel karte papier brief buch "
@@ -97,7 +97,7 @@ internal sealed record RemarksIn
         Upper = "haut",
         NoTimes = "contre voix",
         Copulas = "est sont était",
-        Certain = "le la les l son sa ses ton ta votre vos ce cet cette",
+        Certain = "du au le la les l son sa ses ton ta votre vos ce cet cette",
         Possible = "un une",
         Belongs = "de d du des",
         Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre livre page image pièce "
@@ -128,7 +128,7 @@ internal sealed record RemarksIn
         Upper = "arriba",
         NoTimes = "contra votos",
         Copulas = "es son era",
-        Certain = "el la los las su sus tu este esta ese esa",
+        Certain = "del al el la los las su sus tu este esta ese esa",
         Possible = "un una",
         Belongs = "de del",
         Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen moneda botón gancho clavija "

@@ -32,7 +32,7 @@ internal sealed record ClockWords
         After = "nach",
         Half = "halb halbe",
         Quarter = "viertel viertelstunde",
-        ThreeQuarters = "dreiviertel",
+        ThreeQuarters = "dreiviertel dreiviertelstunde",
         Hour = "uhr h",
         Lasting = "stunde",
         Minute = "minute min",

@@ -36,7 +36,12 @@ internal sealed record ObjectWords
             + "push your buttons; hot button; bright as a button; penny for your thoughts; the penny drops; the penny dropped; pretty penny; "
             + "a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
             + "ball is in your court; get the ball rolling; weight off; pull your weight; throw your weight; worth its weight; put a cork in; in a flap; "
-            + "get in a flap; deserve a medal; deserves a medal; think me cuckoo; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
+            + "get in a flap; off the chart; off the charts; top of the charts; drop anchor; dropped anchor; hatch a plan; down the hatch; batten down "
+            + "the hatches; holy grail; crown jewel; magic wand; crystal ball; poisoned chalice; nail in the coffin; second fiddle; fit as a fiddle; "
+            + "spanner in the works; loose cannon; brass tacks; cloak and dagger; silver bullet; bite the bullet; pass the baton; thorn in; olive branch; "
+            + "on your laurels; on a pedestal; to the grindstone; touchstone of; the cornerstone of; under the microscope; ivory tower; into the spotlight; "
+            + "in the spotlight; in the limelight; raise the curtain; behind the curtain; curtain up; pull the rug; sweep under the carpet; over a barrel; "
+            + "in the doghouse; in the driving seat; the tip of the iceberg; tie the knot; gordian knot; sound the trumpet; deserve a medal; deserves a medal; think me cuckoo; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
         Similes = "like as",
         Pronouns = "it its this that theyre they",
         BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
@@ -52,7 +57,7 @@ internal sealed record ObjectWords
             + "gedreht gegossen enthält gehört",
         Not = "nicht kein keine keinen keinem nie oder weder ohne",
         Handling =
-            "nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten leg lege "
+            "wirf wirft werfen nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten leg lege "
             + "legt legen liegt liegen lag steck stecke steckt stecken hängt hängen hing fällt fallen gefallen rutscht rutschen rollt kommt "
             + "kommen gleitet ziehen zieh zieht gezogen schieb schieben schiebt dreh drehen dreht setz setzen setzt stell stellen passt passen "
             + "brauchen brauchst braucht benutz benutze benutzen verwende verwenden gib gibt geben bekommt bekommst bekommen erhältst erhalten "
@@ -95,7 +100,7 @@ internal sealed record ObjectWords
             + "brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; de toutes pièces; "
             + "économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; laissé des plumes; laisser des plumes; ont loupé; avez loupé; "
             + "devoir une fière chandelle; léger comme une plume; sonner les cloches; son de cloche; tirer sur la corde; "
-            + "plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; une botte de foin; tomber le masque; à la clé; "
+            + "plusieurs cordes à son arc; jeter l'ancre; jeté l'ancre; jeta l'ancre; jetons l'ancre; lever l'ancre; chercher une aiguille; une botte de foin; tomber le masque; à la clé; "
             + "à la clef; fermer à clé",
         Similes = "comme tel telle",
         Pronouns = "il elle celui celle",
@@ -119,7 +124,7 @@ internal sealed record ObjectWords
             "la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
             + "castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; echar las campanas al vuelo; "
-            + "aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; la misma moneda; "
+            + "aguja en un pajar; echar anclas; echamos el ancla; echar el ancla; echó el ancla; levar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; la misma moneda; "
             + "que una pluma; vela en este entierro; pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
         Pronouns = "este esta ese esa él ella",

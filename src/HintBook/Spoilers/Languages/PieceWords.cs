@@ -109,7 +109,7 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
+        Pages = "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
         Plurals = true,
@@ -160,7 +160,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
             + "année siècle page pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
-        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis",
+        Pages = "modèle référence page pages p fig figure chapitre série commande année facture photo planche depuis",
         Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
         Plurals = true,
         Initials = "initiale acrostiche",
@@ -209,7 +209,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
             + "pieza tornillo jugador intento vez veces cliente metro centímetro milímetro ciento",
-        Pages = "página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
+        Pages = "modelo referencia página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
         Months = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
         Plurals = true,
         Initials = "inicial iniciales acróstico",
