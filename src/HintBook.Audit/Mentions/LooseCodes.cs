@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using HintBook.Audit.Mentions.Languages;
@@ -89,11 +90,11 @@ internal sealed class LooseCodes
                 parts.Add(new(letters, 0, token.First, token.Last, isAgain || token.Is(Sign.Unsure), IsValue: true));
             }
             else if (token.Is(Sign.Ordinal | Sign.Last) && !token.Is(Sign.Number))
-                parts.Add(new("", token.Is(Sign.Last) ? -1 : token.Is(Sign.Fraction) ? 60 / token.Value : token.Value, token.First, token.Last, true, IsValue: false));
+                parts.Add(new("", PlaceOf(token), token.First, token.Last, MayGo: true, IsValue: false));
             else if (token.Is(Sign.Number | Sign.Figures) && token.Symbols.Length > 0)
                 Number(text, tokens, source, i, kind, start, end);
             else if (kind == Sign.Roman && token.Is(Sign.Roman))
-                parts.Add(new(token.Value.ToString(System.Globalization.CultureInfo.InvariantCulture), token.Value, token.First, token.Last, false, IsValue: true));
+                parts.Add(new(token.Value.ToString(CultureInfo.InvariantCulture), token.Value, token.First, token.Last, MayGo: false, IsValue: true));
         }
     }
 
@@ -105,8 +106,8 @@ internal sealed class LooseCodes
         var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next | Sign.Article) && !token.Is(Sign.InFigures) && token.Value < 7
             && i + 1 < tokens.Length && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
         // "Two zeros", "zweimal die Sieben".
-        var isTimes = !token.Is(Sign.InFigures) && token.Value is > 1 and < 7 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Figures) && !token.Is(Sign.Figures);
-        if (isTimes)
+        var isFewInWords = token.Value is > 1 and < 7 && !token.Is(Sign.InFigures | Sign.Figures);
+        if (isFewInWords && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Figures))
             return;
         var times = i > 0 && tokens[i].Is(Sign.Figures) && tokens[i - 1].Is(Sign.Number) && tokens[i - 1].Value is > 1 and < 7 ? tokens[i - 1].Value : 1;
         if (times == 1 && IsDoubled(text, tokens, i))
@@ -159,7 +160,8 @@ internal sealed class LooseCodes
             return new(word[0], times);
         }
 
-        return word.Length > 1 && word.Length < codes.Longest && !written.ContainsAnyExceptInRange('A', 'Z') && codes.HasWithin(word.ToString()) ? word.ToString() : "";
+        var isPart = word.Length > 1 && word.Length < codes.Longest && !written.ContainsAnyExceptInRange('A', 'Z') && codes.HasWithin(word.ToString());
+        return isPart ? word.ToString() : "";
     }
 
     // All pieces of a stretch, without some of those that may be none.
@@ -293,6 +295,9 @@ internal sealed class LooseCodes
             at = next + 1;
         }
     }
+
+    // A quarter is a fourth in Spanish.
+    private static int PlaceOf(in Token token) => token.Is(Sign.Last) ? -1 : token.Is(Sign.Fraction) ? 60 / token.Value : token.Value;
 
     private static int PlaceOf(in Part part) =>
         part.Place > 0 ? part.Place : part.Symbols is [>= 'a' and <= 'j'] ? part.Symbols[0] - 'a' + 1 : 0;

@@ -18,7 +18,8 @@ internal sealed class Sums
         var remarks = RemarksIn.Of(language.Code);
         (string, Reckoned)[] lists =
         [
-            (remarks.Doubles, Reckoned.Doubled), (remarks.Trebles, Reckoned.Trebled), (remarks.Halves, Reckoned.Halved), (remarks.Multiplied, Reckoned.Multiplied),
+            (remarks.Doubles, Reckoned.Doubled), (remarks.Trebles, Reckoned.Trebled), (remarks.Halves, Reckoned.Halved),
+            (remarks.Multiplied, Reckoned.Multiplied),
             (remarks.Added, Reckoned.Added), (remarks.Taken, Reckoned.Taken), (remarks.Joined, Reckoned.Joined), (remarks.Parted, Reckoned.Parted),
             (remarks.Squared, Reckoned.Squared), (remarks.Dozens, Reckoned.Dozens),
         ];

@@ -122,7 +122,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var (start, end) = Place(text, tokens[i]);
         if (start > 1 && source[start - 1] is ':' or '.' or ',' && char.IsAsciiDigit(source[start - 2]))
             return null;
-        if (tokens[i].Symbols.Length == 4 && (IsHours(tokens, source, i, end) || text.Words.Length <= FewWords))
+        if (tokens[i].Symbols.Length == 4 && (IsHours(tokens, source, i, end) || (tokens[i].Symbols[0] == '0' && text.Words.Length <= FewWords)))
             return Of(tokens[i].Value / 100, tokens[i].Value % 100, i);
         if (i + 1 >= tokens.Length || !IsFigures(tokens[i + 1]) || tokens[i + 1].Symbols.Length != 2 || tokens[i].Symbols.Length > 2)
             return null;
@@ -302,7 +302,8 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
     private (int At, int Number, bool IsBefore)? Behind(FoldedText text, ReadOnlySpan<Token> tokens, int hand, Sign other)
     {
         var isBefore = false;
-        for (var at = hand + 1; at < Math.Min(tokens.Length, hand + 1 + (2 * LongestSearch)) && !tokens[at].Is(other) && !remarks.IsOther(text, tokens[at]); at++)
+        var end = Math.Min(tokens.Length, hand + 1 + (2 * LongestSearch));
+        for (var at = hand + 1; at < end && !tokens[at].Is(other) && !remarks.IsOther(text, tokens[at]); at++)
         {
             isBefore |= tokens[at].Is(Sign.Before);
             if (tokens[at].Is(Sign.Number) && remarks.IsPartOfWay(text, tokens, at))

@@ -75,7 +75,8 @@ internal sealed class ClockTimes(WordList words)
         var next = begin = first;
         if (IsNoTime(text, source, first))
             return;
-        if (text.Words[first].Length == 4 && char.IsAsciiDigit(text.Bare(text.Words[first])[0]) && Has(text, first + 1, WordRole.Hour | WordRole.Lasting) && numbers.Read(text, ref next, out var four)
+        var isFour = text.Words[first].Length == 4 && char.IsAsciiDigit(text.Bare(text.Words[first])[0]);
+        if (isFour && Has(text, first + 1, WordRole.Hour | WordRole.Lasting) && numbers.Read(text, ref next, out var four)
             && four / 100 < 24 && four % 100 < 60)
         {
             Tell(text, first, next, ((four / 100) * 60) + (four % 100), isSure: false, found);

@@ -166,6 +166,10 @@ internal sealed class Finder
         : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
         : left.Secret.CompareTo(right.Secret);
 
+    // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
+    private static bool IsSilenced(Mention mention, Mention idiom) =>
+        idiom.Covers(mention) || (mention.Sureness == Sureness.Likely && idiom.Start < mention.End && idiom.End > mention.Start);
+
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()
     {
@@ -176,7 +180,7 @@ internal sealed class Finder
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention) || (mention.Sureness == Sureness.Likely && one.Start < mention.End && one.End > mention.Start)))
+            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => IsSilenced(mention, one)))
                 continue;
             if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
             {

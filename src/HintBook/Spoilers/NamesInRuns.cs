@@ -63,9 +63,10 @@ internal sealed class NamesInRuns
     {
         var behind = source.AsSpan(from, Math.Min(MostApart, source.Length - from));
         var at = behind.IndexOf($"{describing}で");
-        return at >= 0 && behind[..at].Count('。') == 1 && (behind[(at + describing.Length + 1)..].StartsWith("でき") || behind[(at + describing.Length + 1)..].StartsWith("作"))
-            ? from + at
-            : -1;
+        if (at < 0 || behind[..at].Count('。') != 1)
+            return -1;
+        var made = behind[(at + describing.Length + 1)..];
+        return made.StartsWith("でき") || made.StartsWith("作") ? from + at : -1;
     }
 
     // Behind the last inflected ending that a noun of Chinese letters follows: 焦げた|筒.

@@ -324,7 +324,8 @@ internal sealed class Phrases(WordList words)
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
                     Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
-                if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1]) && text.Joined(word, read[next + 1]) is >= 0 and var joined
+                if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
+                    && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
                     Arrive(child, first, next + 1, gaps + between, afterTie: false);
                 if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))

@@ -70,8 +70,9 @@ internal sealed class PieceReader(WordList words)
         foreach (var word in text.Words)
         {
             var role = words.RoleOf(word.Id);
-            isTurned |= word.Id >= 0 && words.Signs.MayTurn(word.Id);
-            hasInitials |= word.Id >= 0 && (words.Signs.IsInitials(word.Id) || (words.Signs.IsLetterWord(word.Id) && words.Signs.PlaceOf(before) == 1));
+            var hint = words.Signs.HintOf(word.Id);
+            isTurned |= (hint & PieceHint.Turning) != PieceHint.None;
+            hasInitials |= (hint & PieceHint.Initials) != PieceHint.None || ((hint & PieceHint.Letter) != PieceHint.None && words.Signs.PlaceOf(before) == 1);
             before = word.Id;
             if (char.IsAsciiDigit(text.Bare(word)[0]) || (word.Id >= 0 && words.FigureOf(word.Id) is not null))
                 figures++;
@@ -113,7 +114,9 @@ internal sealed class PieceReader(WordList words)
         // "Acht" without an ending is a number.
         if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place && text.Bare(word) is not "acht")
             return place;
-        if (Has(text, at, WordRole.Wheel) && !(at > 0 && Has(text, at - 1, WordRole.Place)) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
+        // "The first drum six clicks" says no sixth drum.
+        var isPlaced = at > 0 && Has(text, at - 1, WordRole.Place);
+        if (Has(text, at, WordRole.Wheel) && !isPlaced && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
         if (LetterPlace(text, source, at) is > 0 and var lettered)
         {
@@ -186,7 +189,8 @@ internal sealed class PieceReader(WordList words)
         var start = text.Words[at].Start;
         foreach (var (said, figure) in spoken)
         {
-            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal) || (text.Words[at].Gap == Gap.None && endOfSpoken != start && said[0] < FirstKatakana))
+            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal)
+                || (text.Words[at].Gap == Gap.None && endOfSpoken != start && said[0] < FirstKatakana))
                 continue;
             endOfSpoken = start + said.Length;
             return new($"{figure}", at, at + said.Length);

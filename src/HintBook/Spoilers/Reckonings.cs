@@ -173,7 +173,8 @@ internal sealed class Reckonings
                 return 0;
             if (Operand(text, "", i, out next) is > 0 and var value)
                 return value;
-            if (OperationAt(text, i) is var operation && (operation & Operation.Before) != Operation.None && Operand(text, "", i + 1, out next) is > 0 and var inner)
+            var operation = OperationAt(text, i) & Operation.Before;
+            if (operation != Operation.None && Operand(text, "", i + 1, out next) is > 0 and var inner)
                 return (operation & Operation.Twice) != Operation.None ? inner * 2 : (operation & Operation.Thrice) != Operation.None ? inner * 3 : inner / 2;
             if (!Has(text, i, helping))
                 return 0;

@@ -238,13 +238,16 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     {
         var (first, end) = (atoms[search.Start].First, atoms[last].Next - 1);
         var isLong = said.Length > Shortest || PlacesBeside(search.Start, last) > 1;
-        if (codes.TryGetValue(said, out var here) && (used > 2 || search.Kind == PieceKind.Letters || IsOrdered(search.Text, search.Start, last)) && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
+        if (!isLong && !Has(search.Text, first, end, static (signs, word) => signs.IsLock(word)))
+            return;
+        var isEnough = used > 2 || search.Kind == PieceKind.Letters;
+        if (codes.TryGetValue(said, out var here) && (isEnough || IsOrdered(search.Text, search.Start, last)))
             Found(search.Text, here, first, end, search.Found);
         if (!bySymbols.TryGetValue(Sorted(said), out var alike) || !IsOrdered(search.Text, search.Start, last))
             return;
         foreach (var code in alike)
         {
-            if (code != said && (isLong || Has(search.Text, first, end, static (signs, word) => signs.IsLock(word))))
+            if (code != said)
                 Found(search.Text, codes[code], first, end, search.Found);
         }
     }
@@ -366,7 +369,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             {
                 if (before != Gap.None && i > first && (text.Words[i].Gap & before) == Gap.None)
                     continue;
-                if (!hasGrammar && char.IsLower(source[text.Words[i].Start]) && (words.RoleOf(text.Words[i].Id) & (WordRole.Function | WordRole.Determiner)) != WordRole.None)
+                var isSmall = (words.RoleOf(text.Words[i].Id) & (WordRole.Function | WordRole.Determiner)) != WordRole.None;
+                if (!hasGrammar && isSmall && char.IsLower(source[text.Words[i].Start]))
                     continue;
                 said += text.Bare(text.Words[i])[0];
                 if (lengths.Contains(said.Length) && codes.TryGetValue(said, out var here))

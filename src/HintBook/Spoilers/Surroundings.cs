@@ -47,7 +47,8 @@ internal sealed class Surroundings(WordList words)
         if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsAnothers(text, last))
             return false;
         // "Dropped anchor".
-        if (words.Language == English.Language && !HasArticle(text, first) && text.Bare(text.Words[last])[^1] != 's' && (text.Words[first].Gap & Ending) == Gap.None)
+        var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';
+        if (isSingular && !HasArticle(text, first) && (text.Words[first].Gap & Ending) == Gap.None)
             return false;
         if (words.Language.HasNoSpaces || IsHandled(text, first, last))
             return true;

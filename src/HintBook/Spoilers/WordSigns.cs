@@ -26,9 +26,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> right = [];
     private readonly HashSet<int> alphabet = [];
     private readonly HashSet<int> pronouns = [];
-    private readonly HashSet<int> turning = [];
-    private readonly HashSet<int> initials = [];
-    private readonly HashSet<int> letterWords = [];
+    private PieceHint[] hints = [];
     private readonly HashSet<int> order = [];
     private readonly HashSet<int> locks = [];
     private readonly HashSet<int> later = [];
@@ -79,13 +77,31 @@ internal sealed class WordSigns
         pronouns = SetOf(language.Objects.Pronouns);
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
-        (initials, letterWords, order, locks) = (SetOf(pieces.Initials), SetOf(pieces.Letters), SetOf(pieces.Order), SetOf(pieces.Locks));
+        (order, locks) = (SetOf(pieces.Order), SetOf(pieces.Locks));
+        var (initials, letterWords) = (SetOf(pieces.Initials), SetOf(pieces.Letters));
         (later, earlier, otherHand, both, noTime) =
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
         (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
-        turning = [.. backwards, .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1]))];
+        HashSet<int> turning =
+        [
+            .. backwards,
+            .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1])),
+        ];
+        Hint(turning, PieceHint.Turning);
+        Hint(initials, PieceHint.Initials);
+        Hint(letterWords, PieceHint.Letter);
+
+        void Hint(HashSet<int> all, PieceHint hint)
+        {
+            foreach (var word in all)
+            {
+                if (word >= hints.Length)
+                    Array.Resize(ref hints, word + 1);
+                hints[word] |= hint;
+            }
+        }
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
 
@@ -119,14 +135,8 @@ internal sealed class WordSigns
     /// <summary>Whether it says that a code is told from its end.</summary>
     public bool IsBackwards(int word) => backwards.Contains(word);
 
-    /// <summary>Whether it may be the end of a phrase that says so.</summary>
-    public bool MayTurn(int word) => turning.Contains(word);
-
-    /// <summary>Whether it means first letters.</summary>
-    public bool IsInitials(int word) => initials.Contains(word);
-
-    /// <summary>Whether it is the word for a letter.</summary>
-    public bool IsLetterWord(int word) => letterWords.Contains(word);
+    /// <summary>Whether it may say that a code is turned about, or made of first letters. Asked of every word.</summary>
+    public PieceHint HintOf(int word) => (uint)word < (uint)hints.Length ? hints[word] : PieceHint.None;
 
     /// <summary>Whether it says where something stands in a row.</summary>
     public bool IsOrder(int word) => order.Contains(word);
@@ -181,4 +191,21 @@ internal sealed class WordSigns
 
     /// <summary>Whether a minute hand that points there says the hour.</summary>
     public bool IsUp(int word) => up.Contains(word);
+}
+
+/// <summary>What a word may say of a code besides its pieces.</summary>
+[Flags]
+internal enum PieceHint : byte
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>It ends a phrase such as "from back to front".</summary>
+    Turning = 1,
+
+    /// <summary>It means first letters.</summary>
+    Initials = 2,
+
+    /// <summary>It is the word for a letter.</summary>
+    Letter = 4,
 }

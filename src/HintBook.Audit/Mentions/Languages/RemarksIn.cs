@@ -8,7 +8,8 @@ internal sealed record RemarksIn
 {
     public static RemarksIn English { get; } = new()
     {
-        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear head tail "
+        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
+            + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
         Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
         Initials = "initials, initial, first letters, first letter, acrostic",
@@ -34,18 +35,25 @@ internal sealed record RemarksIn
         Belongs = "of",
         VerbsAhead = "should to will would can could must may might not never dont don’t didn’t didnt doesn’t cannot",
         ShortVerbs = "turn fit open slide move lie fall come go hang stay stick spin work do float",
-        Ordinary = "jar tin bottle cup bowl pot pan dish bag sack bucket barrel box case chest trunk drawer door lid panel plate board bar rod ring chain key lock "
+        Ordinary = "jar tin bottle cup bowl pot pan dish bag sack bucket barrel box case chest trunk drawer door lid panel plate board bar rod ring "
+            + "chain key lock "
             + "label card paper letter note book page picture map coin button hook pin peg bolt screw nail wheel gear spring magnet mirror glass lens lamp "
-            + "light candle bell horn whistle clock watch hand face dial weight balance scale scales spoon fork knife brush pen ink tool piece part thing object "
-            + "bird dog cat bee fish horse king queen prince princess man woman boy girl keeper master moon sun star sea oil water wax salt stone rock tree leaf "
-            + "flower seed root wood gold silver brass copper iron steel flag hat shoe coat belt ball die dice doll toy game stick staff pole rope cord thread "
-            + "ribbon tape table chair bench shelf stair step window gate roof wall floor tower bridge house room garden bob eye eyeglass head body tail foot leg "
-            + "arm tooth heart skin bone cell clip tray cover slot hole line word number code symbol sign mark arrow end side top bottom edge corner base point map tongs pliers crystal lever honey pellet lump",
+            + "light candle bell horn whistle clock watch hand face dial weight balance scale scales spoon fork knife brush pen ink tool piece part "
+            + "thing object "
+            + "bird dog cat bee fish horse king queen prince princess man woman boy girl keeper master moon sun star sea oil water wax salt stone rock "
+            + "tree leaf "
+            + "flower seed root wood gold silver brass copper iron steel flag hat shoe coat belt ball die dice doll toy game stick staff pole rope "
+            + "cord thread "
+            + "ribbon tape table chair bench shelf stair step window gate roof wall floor tower bridge house room garden bob eye eyeglass head body "
+            + "tail foot leg "
+            + "arm tooth heart skin bone cell clip tray cover slot hole line word number code symbol sign mark arrow end side top bottom edge corner "
+            + "base point map tongs pliers crystal lever honey pellet lump",
     };
 
     public static RemarksIn German { get; } = new()
     {
-        Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt hintendran voran links "
+        Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
+            + "hintendran voran links "
             + "rechts außen innen rand daneben",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
         Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
@@ -69,10 +77,14 @@ internal sealed record RemarksIn
         Certain = "vom zum am im beim zur ins der die das den dem des sein seine seinen seinem ihr ihre ihren dein deine deinen diese dieser diesen dieses",
         Possible = "ein eine einen einem einer",
         Belongs = "von des",
-        Ordinary = "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett stab stange ring kette schlüssel schloss zettel karte papier brief buch "
-            + "seite bild münze knopf haken stift bolzen schraube nagel rad feder magnet spiegel glas linse lampe kerze glocke horn uhr zeiger waage löffel messer "
-            + "werkzeug teil ding vogel hund katze biene könig königin mond sonne stern öl wasser wachs stein holz gold silber fahne hut ball würfel stock seil "
-            + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante boden klemme zange hebel honig kristall topf karte",
+        Ordinary = "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett stab stange ring kette schlüssel schloss zettel karte "
+            + "papier brief buch "
+            + "seite bild münze knopf haken stift bolzen schraube nagel rad feder magnet spiegel glas linse lampe kerze glocke horn uhr zeiger waage "
+            + "löffel messer "
+            + "werkzeug teil ding vogel hund katze biene könig königin mond sonne stern öl wasser wachs stein holz gold silber fahne hut ball würfel "
+            + "stock seil "
+            + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante "
+            + "boden klemme zange hebel honig kristall topf karte",
     };
 
     public static RemarksIn French { get; } = new()
@@ -100,10 +112,14 @@ internal sealed record RemarksIn
         Certain = "du au le la les l son sa ses ton ta votre vos ce cet cette",
         Possible = "un une",
         Belongs = "de d du des",
-        Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre livre page image pièce "
-            + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère couteau outil chose "
-            + "oiseau chien chat abeille roi reine lune soleil étoile huile eau cire pierre bois or argent drapeau chapeau balle dé bâton corde fil ruban table chaise "
-            + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac pince levier cristal miel pot",
+        Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre "
+            + "livre page image pièce "
+            + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère "
+            + "couteau outil chose "
+            + "oiseau chien chat abeille roi reine lune soleil étoile huile eau cire pierre bois or argent drapeau chapeau balle dé bâton corde fil "
+            + "ruban table chaise "
+            + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac pince levier "
+            + "cristal miel pot",
     };
 
     public static RemarksIn Spanish { get; } = new()
@@ -131,10 +147,14 @@ internal sealed record RemarksIn
         Certain = "del al el la los las su sus tu este esta ese esa",
         Possible = "un una",
         Belongs = "de del",
-        Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen moneda botón gancho clavija "
-            + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza cosa pájaro perro "
-            + "gato abeja rey reina luna sol estrella aceite agua cera piedra madera oro plata bandera sombrero bola dado palo cuerda hilo cinta mesa silla ventana "
-            + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo mapa pinza nuez miel palanca cristal tarro",
+        Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen "
+            + "moneda botón gancho clavija "
+            + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza "
+            + "cosa pájaro perro "
+            + "gato abeja rey reina luna sol estrella aceite agua cera piedra madera oro plata bandera sombrero bola dado palo cuerda hilo cinta mesa "
+            + "silla ventana "
+            + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo mapa pinza nuez "
+            + "miel palanca cristal tarro",
     };
 
     public static RemarksIn Japanese { get; } = new()

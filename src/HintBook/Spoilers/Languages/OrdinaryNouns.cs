@@ -8,7 +8,8 @@ internal static class OrdinaryNouns
 {
     private const string English =
         "jar tin bottle cup bowl pot pan dish bag sack bucket barrel tub can flask jug shelf chest trunk crate cupboard cabinet desk chair bench seat stand "
-        + "rack rail post beam strut arm leg neck mouth nose ear face skin bone heart tooth man woman boy girl king queen prince princess child people friend "
+        + "rack rail post beam strut arm leg neck mouth nose ear face skin bone heart tooth man woman boy girl king queen prince princess child people "
+        + "friend "
         + "uncle aunt father mother brother sister master captain keeper sailor doctor bird dog cat fish horse bee ant fly mouse tree leaf flower root "
         + "branch seed fruit apple water oil wax salt sugar tea coffee bread sea sand stone rock hill river sky sun moon wind rain snow fire smoke dust air "
         + "earth silver gold brass copper iron steel lead bronze cloth leather silk wool thread rope cord ribbon tape felt strip sheet stick staff pole "
@@ -17,11 +18,13 @@ internal static class OrdinaryNouns
         + "boot belt pocket watch weight balance scale scales measure ruler pen pencil ink brush paint flag label bell horn bomb bob cup cell lens disk disc "
         + "tip point position lever bracket stop mount holder support insert half corner pair set bit strip bundle pile stack row line strap band "
         + "instrument device machine mechanism lock combination setting cypher cipher question puzzle secret treasure prize gift reward "
-        + "key keys hole opening gap crack joint seam grain mouth lip rim ledge shelf compartment chamber space map tongs pliers crystal clip lever honey pellet lump";
+        + "key keys hole opening gap crack joint seam grain mouth lip rim ledge shelf compartment chamber space map tongs pliers crystal clip lever "
+        + "honey pellet lump";
 
     private const string German =
         "flasche tasse schale topf pfanne beutel sack eimer fass kanne regal truhe schrank stuhl bank gestell schiene pfosten balken arm bein hals mund nase "
-        + "ohr gesicht herz zahn mann frau junge mädchen könig königin prinz kind freund vogel hund katze fisch pferd biene fliege maus baum blume wurzel ast "
+        + "ohr gesicht herz zahn mann frau junge mädchen könig königin prinz kind freund vogel hund katze fisch pferd biene fliege maus baum blume "
+        + "wurzel ast "
         + "wasser öl wachs salz zucker tee kaffee brot meer sand stein fels berg fluss himmel sonne mond wind regen schnee feuer rauch staub luft erde "
         + "silber gold messing kupfer eisen stahl blei bronze tuch leder seide wolle faden seil band streifen stock achse zahnrad fenster tor treppe brücke "
         + "turm haus zimmer garten laden schule kirche straße weg welt land stadt dorf zeichnung gemälde liste rechnung gedicht lied geschichte spiel hut "
@@ -37,9 +40,11 @@ internal static class OrdinaryNouns
 
     private const string Spanish =
         "frasco botella taza plato olla bolsa saco cubo barril estante baúl armario silla banco asiento soporte poste viga brazo pierna cuello boca nariz "
-        + "oreja cara corazón diente hombre mujer niño niña rey reina príncipe amigo pájaro perro gato pez caballo abeja mosca ratón árbol hoja flor raíz rama "
+        + "oreja cara corazón diente hombre mujer niño niña rey reina príncipe amigo pájaro perro gato pez caballo abeja mosca ratón árbol hoja flor "
+        + "raíz rama "
         + "agua aceite cera sal azúcar té café pan mar arena piedra roca río cielo sol luna viento lluvia nieve fuego humo polvo aire tierra plata oro latón "
-        + "cobre hierro acero plomo bronce tela cuero seda lana cinta tira palo eje engranaje ventana escalera puente torre casa cuarto jardín tienda escuela "
+        + "cobre hierro acero plomo bronce tela cuero seda lana cinta tira palo eje engranaje ventana escalera puente torre casa cuarto jardín tienda "
+        + "escuela "
         + "iglesia calle camino mundo país ciudad pueblo dibujo cuadro lista poema canción historia juego sombrero abrigo zapato cinturón bolsillo balanza "
         + "bandera campana cuerno lente punta mitad par fila mapa pinza nuez miel palanca cristal tarro";
 

@@ -63,7 +63,8 @@ internal sealed record PieceWords
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
             "half a dozen:6; half dozen:6; a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
-            + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; deuce:2; ace:1; trey:3; "
+            + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; "
+            + "deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
             + "legs on a spider:8; arms of an octopus:8; lives of a cat:9; sides of a hexagon:6; sides of a triangle:3; sides of a square:4; "
             + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3",
@@ -109,7 +110,8 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
+        Pages = "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
+            + "tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
         Plurals = true,

@@ -16,7 +16,7 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        ["tuning"] = ([0.88, 0.92, 0.86, 0.95, 0.91], 0.9, 0.97, 0),
+        ["tuning"] = ([0.94, 0.94, 0.99, 1, 0.94], 0.96, 0.99, 0),
         // The aims for sentences that nobody has read.
         ["held-out"] = ([0.97, 0.95, 0.97, 0.95, 0.92], 0.95, 0.97, 0),
     };
