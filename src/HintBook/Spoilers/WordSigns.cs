@@ -136,7 +136,7 @@ internal sealed class WordSigns
     public bool IsBackwards(int word) => backwards.Contains(word);
 
     /// <summary>Whether it may say that a code is turned about, or made of first letters. Asked of every word.</summary>
-    public PieceHint HintOf(int word) => (uint)word < (uint)hints.Length ? hints[word] : PieceHint.None;
+    public PieceHint HintOf(int word) => word >= 0 && word < hints.Length ? hints[word] : PieceHint.None;
 
     /// <summary>Whether it says where something stands in a row.</summary>
     public bool IsOrder(int word) => order.Contains(word);
