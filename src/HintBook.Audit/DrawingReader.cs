@@ -53,6 +53,9 @@ internal static class DrawingReader
             if (items.Count > 1 && items.Sum(item => item.Length) <= LongestItems)
                 Hear(string.Join(FoldedText.BetweenItems, items), "in a drawing", Manner.Items);
 
+            foreach (var time in DrawnHands.In(text))
+                Hear(time, "in the hands of a drawn clock", Manner.Remark);
+
             void Attribute(string name, string value)
             {
                 if (name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(name))

@@ -14,7 +14,7 @@ namespace HintBook.Audit;
 internal sealed class PageTelling
 {
     private const string Anything = "*";
-    private const int LongestItems = 400;
+    private const int LongestItems = 400, LongestHeading = 40;
 
     private readonly Secrets secrets;
     private readonly Secrets.Listener listener;
@@ -164,6 +164,9 @@ internal sealed class PageTelling
         var joined = isShort ? items.Count == 1 ? items[0] : string.Join(FoldedText.BetweenItems, items) : "";
         if (isShort && items.Count > 1 && block.LocalName is not ("html" or "head"))
             Hear(block, joined, "in the text", Manner.Items, scope);
+        // "Moth" and "Medal" in two lines of a heading.
+        if (isShort && items.Count is 2 or 3 && joined.Length <= LongestHeading && block.Children.All(child => child.LocalName == "div"))
+            Hear(block, joined.Replace(FoldedText.BetweenItems, ' '), "in the text", Manner.Lines, scope);
         if (isShort)
             outer?.Add(joined);
     }
@@ -196,6 +199,7 @@ internal sealed class PageTelling
             See(element, clean, scope);
         }
 
+        Settings(element);
         if (element.LocalName.Contains('-', StringComparison.Ordinal))
             Hear(element, element.LocalName, "in the name of an element", Manner.Trade, secrets.Outside);
         foreach (var attribute in element.Attributes)
@@ -216,6 +220,19 @@ internal sealed class PageTelling
         }
     }
 
+    // What is set by numbers in several attributes, or spelt letter by letter in a pattern.
+    private void Settings(IElement element)
+    {
+        if (element.GetAttribute("datetime") is { } time)
+            Hear(element, time, "in the attribute “datetime”", Manner.Remark, secrets.Outside);
+        if (element.GetAttribute("pattern") is { } pattern)
+            Hear(element, PageWords.WithoutChoices(pattern), "in the attribute “pattern”", Manner.Remark, secrets.Outside);
+        var hour = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("hour", StringComparison.OrdinalIgnoreCase));
+        var minute = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("minute", StringComparison.OrdinalIgnoreCase));
+        if (hour is not null && minute is not null)
+            Hear(element, $"hour {hour.Value} minute {minute.Value}", "in attributes", Manner.Remark, secrets.Outside);
+    }
+
     private void Meta(IElement meta, string content)
     {
         var name = meta.GetAttribute("name") ?? meta.GetAttribute("property") ?? "";
@@ -232,7 +249,7 @@ internal sealed class PageTelling
 
     private void Program(IElement element, string text)
     {
-        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text))
+        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text, ofPage: true))
             Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
     }
 

@@ -61,6 +61,13 @@ internal static partial class PageWords
     /// <summary>A text or an address without times: <c>2:16</c>, <c>#t=136,183</c>. Digits that nobody wrote are no codes.</summary>
     public static string WithoutTimes(string text) => Time().Replace(text, " ");
 
+    /// <summary>A pattern in which each letter may be large or small, as the word that it means: <c>[Mm][Ii]</c>.</summary>
+    public static string WithoutChoices(string pattern) => Choice().Replace(pattern, static match =>
+        char.ToUpperInvariant(match.Value[1]) == char.ToUpperInvariant(match.Value[2]) ? match.Value[1..2] : match.Value);
+
+    [GeneratedRegex(@"\[[A-Za-z]{2}\]", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Choice();
+
     private static HashSet<string> Set(string words) => new(words.Split(' '), StringComparer.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"#t=[0-9.,:]+$|\b[0-9]+(:[0-5][0-9])+(\.[0-9]+)?\b", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]

@@ -41,6 +41,8 @@ internal static partial class ProgramText
                select new Piece(match.Groups["text"].Value, match.Index, Manner.Remark),
             .. from match in HourAndMinute().Matches(code)
                select new Piece(match.Value, match.Index, Manner.Remark),
+            .. from match in SymbolList().Matches(text)
+               select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
         ];
     }
 
@@ -53,12 +55,14 @@ internal static partial class ProgramText
     private static string Blank(Match match) => new(' ', match.Length);
 
     /// <summary>The names, strings and numbers of JSON; the whole text where it is no JSON.</summary>
-    public static IEnumerable<Piece> InData(string text)
+    /// <param name="text">The data.</param>
+    /// <param name="ofPage">Whether they stand within a page, where a whole number is as good as a word.</param>
+    public static IEnumerable<Piece> InData(string text, bool ofPage = false)
     {
         try
         {
             using var json = JsonDocument.Parse(text, Lenient);
-            return [.. In(json.RootElement)];
+            return [.. In(json.RootElement, ofPage ? Manner.Prose : Manner.Remark)];
         }
         catch (JsonException)
         {
@@ -66,13 +70,14 @@ internal static partial class ProgramText
         }
     }
 
-    private static IEnumerable<Piece> In(JsonElement value) => value.ValueKind switch
+    private static IEnumerable<Piece> In(JsonElement value, Manner ofNumbers) => value.ValueKind switch
     {
         JsonValueKind.Object => value.EnumerateObject().SelectMany(pair =>
-            In(pair.Value).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
-        JsonValueKind.Array => value.EnumerateArray().SelectMany(In).Concat(Items(value)),
+            In(pair.Value, ofNumbers).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
+        JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)),
         JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
-        JsonValueKind.Number => [new(value.GetRawText(), 0, Manner.Prose)],
+        // Numbers in data are a program's: a doubt at most, and fractions nothing.
+        JsonValueKind.Number => value.TryGetInt64(out _) ? [new(value.GetRawText(), 0, ofNumbers)] : [],
         _ => [],
     };
 
@@ -100,6 +105,10 @@ internal static partial class ProgramText
 
     [GeneratedRegex(@"\bhours?\b[^\n]{0,40}\bminutes?\b[^\n]{0,20}", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex HourAndMinute();
+
+    // [5, 1, 9], ["L", "A"]: a list of three symbols and more.
+    [GeneratedRegex("""\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]""", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex SymbolList();
 
     [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Colour();

@@ -10,6 +10,7 @@ internal sealed class CodeTable
     private readonly Dictionary<string, List<(int Secret, bool Sure)>>.AlternateLookup<ReadOnlySpan<char>> lookup;
     private readonly HashSet<string> starts = new(StringComparer.Ordinal);
     private readonly SortedSet<int> lengths = [];
+    private readonly Dictionary<string, List<string>> bySymbols = new(StringComparer.Ordinal);
     private readonly FoldedText folded = new(AuditLanguage.Unknown);
 
     public CodeTable() => lookup = codes.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -30,12 +31,25 @@ internal sealed class CodeTable
         Longest = Math.Max(Longest, symbols.Length);
         if (!codes.TryGetValue(symbols.ToString(), out var same))
             codes[symbols.ToString()] = same = [];
+        var ordered = InOrder(symbols.ToString());
+        if (!bySymbols.TryGetValue(ordered, out var alike))
+            bySymbols[ordered] = alike = [];
+        if (!alike.Contains(symbols.ToString()))
+            alike.Add(symbols.ToString());
         same.Add((secret, spelling.Sure));
         for (var i = 1; i <= symbols.Length; i++)
             starts.Add(symbols.ToString(0, i));
         lengths.Add(symbols.Length);
         return true;
     }
+
+    /// <summary>The codes that have the same symbols, in whatever order.</summary>
+    public IReadOnlyList<string> WithSymbolsOf(string symbols) => bySymbols.TryGetValue(InOrder(symbols), out var alike) ? alike : [];
+
+    /// <summary>Whether some symbols are part of a code.</summary>
+    public bool HasWithin(string part) => codes.Keys.Any(code => code.Length > part.Length && code.Contains(part, StringComparison.Ordinal));
+
+    private static string InOrder(string symbols) => string.Concat(symbols.Order());
 
     /// <summary>Whether a code begins with some symbols.</summary>
     public bool HasStart(string symbols) => starts.Contains(symbols);

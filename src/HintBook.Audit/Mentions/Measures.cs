@@ -39,7 +39,8 @@ internal static partial class Measures
         ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "ヶ月", "か月", "週"];
 
     private static readonly FrozenSet<string> Before = Set(
-        "page pages p pp pg seite seiten página páginas pág fig chapter volume vol form invoice serial version v isbn rechnung kapitel seriennummer "
+        "model modell modèle modelo typ page pages p pp pg seite seiten página páginas pág fig chapter volume vol form invoice serial version v isbn "
+            + "rechnung kapitel seriennummer "
         + "version facture chapitre página factura capítulo صفحة الصفحة صفحات usd eur gbp");
 
     private static readonly FrozenSet<string> BeforeYears = Set(

@@ -7,7 +7,9 @@ namespace HintBook.Audit.Mentions;
 internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
-    private const int ShortestInCompound = 6, ShortestBeside = 3;
+    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4;
+    private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
+    private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
 
     private readonly List<List<Ending>?> endings = [null];
     private readonly Dictionary<string, (FoldedText Text, HashSet<string> Determiners)> readers = new(StringComparer.Ordinal);
@@ -44,7 +46,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
+        {
             Turn(secret, words, language);
+            Noun(secret, words, spelling);
+        }
+
         for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
             Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
         return true;
@@ -52,6 +58,31 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
     private static Func<string, bool, IEnumerable<string>> WithDiminutives(AuditLanguage language) => (word, isAlone) =>
         language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
+
+    // The noun of a name of several words: the last, or the one before a preposition, or in some languages the first.
+    private void Noun(int secret, List<string> words, AuditSpelling spelling)
+    {
+        if (words.Count is < 2 or > 4 || numbers.Language.IsUnspaced || !spelling.Sure || !spelling.Text.Contains(' ', StringComparison.Ordinal))
+            return;
+        var tie = words.FindIndex(word => (numbers.UseOf(numbers.Of(word)) & WordUse.Preposition) != WordUse.Plain);
+        var noun = words[tie > 0 && tie < words.Count - 1 ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? 0 : words.Count - 1];
+        if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || ordinary.Contains(noun))
+            return;
+        if (!nouns.TryGetValue(noun, out var owners))
+            nouns[noun] = owners = new([], []);
+        owners.Secrets.Add(secret);
+        owners.Others.UnionWith(words.Where(word => word != noun && numbers.UseOf(numbers.Of(word)) == WordUse.Plain));
+    }
+
+    /// <summary>Makes the nouns count by themselves that only one name has; called once, behind the last name.</summary>
+    public void Freeze()
+    {
+        foreach (var (noun, owners) in nouns.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            if (owners.Secrets.Count == 1)
+                Insert([noun], new(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, noun, owners.Others), numbers.Language);
+        }
+    }
 
     private void Turn(int secret, List<string> words, AuditLanguage language)
     {
@@ -102,7 +133,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         {
             found.AddRange(
                 from ending in endings[node] ?? []
-                where ending.As == SpelledAs.Words
+                where ending.As == SpelledAs.Words && !ending.IsNoun
                 select new FoundSecret(ending.Secret, at, at, Sure: false, ending.Words, IsCode: false));
         }
     }
@@ -129,6 +160,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             }
 
+            // Where another word of its name is said as well, the search for names apart judges.
+            if (ending.Others is { } others && (HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
+                continue;
             if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))
                 continue;
             // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
@@ -147,6 +181,18 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             at++;
         if (at < ids.Length && GoesOn(text.Words[at]))
             Step(node, first, at, text, ids, source, found);
+    }
+
+    private static bool HasAny(FoldedText text, HashSet<string> words)
+    {
+        var bySpan = words.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (var word in text.Words)
+        {
+            if (bySpan.Contains(text.Of(word)))
+                return true;
+        }
+
+        return false;
     }
 
     private static bool GoesOn(in FoldedWord word) => word.Parting < Parting.Comma;
@@ -191,5 +237,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, bool Sure, int Words, SpelledAs As, string? Noun, string Written);
+    private readonly record struct Ending(int Secret, bool Sure, int Words, SpelledAs As, string? Noun, string Written, HashSet<string>? Others = null)
+    {
+        public bool IsNoun => Others is not null;
+    }
+
+    // The secrets whose noun a word is, and the other words of their names.
+    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others);
 }

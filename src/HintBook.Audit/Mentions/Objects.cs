@@ -6,10 +6,10 @@ namespace HintBook.Audit.Mentions;
 /// <summary>Tells whether an everyday word stands as an object: "a key lies there", not "the key to this is patience" or "a key question".</summary>
 internal sealed class Objects
 {
-    private const int Around = 7;
+    private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
     private readonly string[] idioms;
-    private readonly HashSet<string> likenesses;
+    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
 
     public Objects(WordNumbers numbers)
     {
@@ -20,6 +20,10 @@ internal sealed class Objects
             .. from idiom in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries)
                select Spaced(folded, idiom),
         ];
+        var remarks = RemarksIn.Of(numbers.Language.Code);
+        copulas = [.. FoldedText.BareWords(remarks.Copulas)];
+        verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
+        shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
 
@@ -28,10 +32,45 @@ internal sealed class Objects
     {
         if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
-        if (IsLikeness(text, ids, first))
+        if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
+            return false;
+        if (numbers.Language.HasVerbsAlike && (IsName(text, source, first, last, name) || IsOfWhich(text, ids, source, first, last)))
             return false;
         return !IsIdiom(text, first, last) && !(numbers.Language.HasVerbsAlike && (IsVerb(text, ids, first, last) || IsFirstOfTwo(text, ids, first, last)));
     }
+
+    // "Patience is the key to every riddle": what something is said to be, with what it is that of. "It is the key to the drawer" tells.
+    private bool IsMetaphor(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
+    {
+        if (last + 1 >= ids.Length || text.Words[last + 1].Parting >= Parting.Comma || (numbers.UseOf(ids[last + 1]) & WordUse.Preposition) == WordUse.Plain)
+            return false;
+        var at = first - 1;
+        while (at >= 0 && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return at > 0 && at < first - 1 && copulas.Contains(text.Of(text.Words[at]).ToString()) && numbers.UseOf(ids[at - 1]) == WordUse.Plain
+            && text.Of(text.Words[at - 1]).Length >= ShortestNoun;
+    }
+
+    // "should mirror what you saw", "no need to needle your partner".
+    private bool IsBehindModal(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
+    {
+        if (first == 0 || text.Words[first].Parting >= Parting.Comma || !verbsAhead.Contains(text.Of(text.Words[first - 1]).ToString()))
+            return false;
+        return text.Of(text.Words[first - 1]) is not "to"
+            || (last + 1 < ids.Length && (numbers.UseOf(ids[last + 1]) & WordUse.Determiner) != WordUse.Plain);
+    }
+
+    // "near Cork": within a sentence a word with a capital is a name of its own.
+    private static bool IsName(FoldedText text, string source, int first, int last, string name) =>
+        first > 0 && text.Words[first].Parting < Parting.Comma && char.IsLower(name[0])
+        && char.IsUpper(source[text.Words[first].Start]) && char.IsLower(source[text.Words[last].End - 1])
+        && source[text.Words[first].Start - 1] == ' ';
+
+    // "Cork tiles are easier on the knees."
+    private bool IsOfWhich(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last) =>
+        last + 2 < ids.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
+        && numbers.UseOf(ids[last + 1]) == WordUse.Plain && text.Of(text.Words[last + 1]).EndsWith("s") && source[text.Words[last].End] == ' '
+        && text.Of(text.Words[last + 2]) is "are" or "were" or "have" or "can" or "will";
 
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
     {
@@ -101,6 +140,22 @@ internal sealed class Objects
         && (first == 0 || text.Words[first].Parting >= Parting.Comma || (numbers.UseOf(ids[first - 1]) & WordUse.Determiner) == WordUse.Plain)
         && !IsAfterDeterminer(text, ids, first);
 
+    /// <summary>Whether a noun of a longer name stands for it: "the pestle", "it's a playbill"; not "a ledger of her own".</summary>
+    public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    {
+        var remarks = RemarksIn.Of(numbers.Language.Code);
+        if (!Stand(text, ids, source, at, at, name) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
+            && Array.IndexOf(remarks.Belongs.Split(' '), text.Of(text.Words[at + 1]).ToString()) >= 0))
+            return false;
+        if (remarks.Certain.Length == 0 || at == 0 || text.Words[at].Parting >= Parting.Comma)
+            return text.Words[at].Parting >= Parting.Stop && at + 1 < ids.Length && text.Words[at + 1].Parting >= Parting.Comma;
+        var before = text.Of(text.Words[at - 1]).ToString();
+        if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
+            return true;
+        return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
+            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c");
+    }
+
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)
     {
         for (var at = first - 1; at >= Math.Max(0, first - 3) && text.Words[at + 1].Parting < Parting.Comma; at--)
@@ -119,7 +174,8 @@ internal sealed class Objects
             return false;
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
-        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next);
+        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
+            && !shortVerbs.Contains(next.ToString());
     }
 
     private static bool IsLikeVerb(ReadOnlySpan<char> word) =>

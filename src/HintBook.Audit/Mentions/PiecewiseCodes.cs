@@ -54,13 +54,13 @@ internal sealed class PiecewiseCodes(CodeTable codes)
     private static bool IsLabel(ReadOnlySpan<Token> tokens, int at, int before) =>
         tokens[at].Is(Sign.Number) && tokens[at].Value == before + 1 && tokens[at - 1].Is(Sign.Code) && !tokens[at - 1].Is(Sign.Grammar);
 
-    private void Gather(FoldedText text, ReadOnlySpan<Token> tokens, Sign wanted)
+    private void Gather(FoldedText text, ReadOnlySpan<Token> tokens, string source, Sign wanted)
     {
         pieces.Clear();
         for (var i = 0; i < tokens.Length; i++)
         {
             var token = tokens[i];
-            if (!token.Is(wanted))
+            if (!token.Is(wanted) || (token.Is(Sign.Number) && Measures.Follow(source, text.Words[token.Last].End)))
                 continue;
             var (said, times) = (SymbolsOf(token, wanted), 1);
             // "two zeros": the number says how often.
@@ -90,7 +90,7 @@ internal sealed class PiecewiseCodes(CodeTable codes)
 
     private void Look(FoldedText text, ReadOnlySpan<Token> tokens, string source, Sign wanted, bool speaksOfCodes, List<FoundSecret> found)
     {
-        Gather(text, tokens, wanted);
+        Gather(text, tokens, source, wanted);
         var before = found.Count;
         for (var start = 0; start < pieces.Count; start++)
             InOrder(tokens, start, speaksOfCodes, wanted, found);

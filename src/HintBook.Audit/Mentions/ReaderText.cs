@@ -43,6 +43,9 @@ internal enum Manner
     /// <summary>Several short texts behind each other: only codes go on from one to the next.</summary>
     Items,
 
+    /// <summary>Two or three short lines that may be one: a doubt.</summary>
+    Lines,
+
     /// <summary>A remark in a script or a style: so is a number.</summary>
     Remark,
 }

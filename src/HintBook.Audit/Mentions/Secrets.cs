@@ -81,12 +81,12 @@ internal sealed class Secrets
             {
                 if (saying.Scope.Has(met.Secret) || IsOnlyAWord(met, saying.Manner) || IsPartOfSomethingKnown(met, mentions, saying.Scope))
                     continue;
-                if (saying.Manner == Manner.Items && !IsAcrossItems(search.Text, met))
+                if ((saying.Manner == Manner.Items && !IsAcrossItems(search.Text, met)) || (saying.Manner == Manner.Lines && met.IsCode))
                     continue;
                 var (start, end) = (search.Text.Words[met.First].Start, search.Text.Words[met.Last].End);
                 if (all.everywhere.Says(saying.Text, start, end))
                     continue;
-                var isSure = met.Sure && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
+                var isSure = met.Sure && saying.Manner != Manner.Lines && saying.Scope.IsSureOf(met.Secret) && !IsProbablyTheProgrammers(met, saying.Manner);
                 told ??= [];
                 if (!told.TryGetValue(met.Secret, out var before) || (isSure && !before.IsSure))
                     told[met.Secret] = FaultOf(met, search.Text, saying, isSure);

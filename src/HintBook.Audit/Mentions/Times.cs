@@ -1,4 +1,5 @@
 using System.Globalization;
+using HintBook.Audit.Mentions.Languages;
 using HintBook.Audit.Mentions.Signs;
 
 namespace HintBook.Audit.Mentions;
@@ -31,8 +32,11 @@ internal sealed class TimeTable
 }
 
 /// <summary>Finds times however they are said: in figures, in words, as minutes before or after the hour, by the hands of a clock.</summary>
-internal sealed class Times(TimeTable table, bool isHourFirst)
+internal sealed class Times(TimeTable table, AuditLanguage language)
 {
+    private readonly bool isHourFirst = language.IsHourFirst;
+    private readonly TimeRemarks remarks = new(language);
+    private readonly List<(int Minute, int First, int Last)> hours = [];
     private const int HalfDay = 12 * 60, LongestSearch = 9, FewWords = 4;
 
     /// <summary>The minute of half a day.</summary>
@@ -48,25 +52,66 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
         if (table.IsEmpty)
             return;
         var isSure = text.Words.Length <= FewWords || Any(tokens, Sign.Clock);
+        hours.Clear();
         for (var i = 0; i < tokens.Length; i++)
         {
+            if (remarks.IsNoTime(text, tokens, source, i))
+                continue;
+            if (IsHour(tokens[i]) && tokens[i].Value > 0 && !(i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Length | Sign.Minute)))
+                hours.Add((tokens[i].Value * 60, i, i));
             Report(InFigures(text, tokens, source, i), i, isSure, tokens, found);
-            Report(MinutesFirst(tokens, i), i, isSure, tokens, found);
+            Report(MinutesFirst(text, tokens, i), i, isSure, tokens, found);
             Report(HourFirst(text, tokens, i), i, isSure, tokens, found);
             Report(PartOfHour(tokens, i), i, isSure, tokens, found);
             Report(Remaining(tokens, i), i, isSure, tokens, found);
             Report(Labelled(tokens, i), i, isSure, tokens, found);
+            Report(DigitByDigit(text, tokens, i), i, isSure: false, tokens, found);
         }
 
-        ByHands(tokens, found);
+        GoneBy(text, tokens, found);
+        ByHands(text, tokens, found);
     }
 
     private void Report((int Minute, int Last)? time, int first, bool isSure, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
     {
         if (time is not var (minute, last))
             return;
+        hours.Add((minute, first, last));
         foreach (var (secret, sure) in table.Of(minute))
             found.Add(new(secret, tokens[first].First, tokens[last].Last, sure && isSure, Words: 1, IsCode: true));
+    }
+
+    // "In five minutes it is half past seven", "from four o'clock, a third of an hour on", "eleven, less a quarter".
+    private void GoneBy(FoldedText text, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
+    {
+        var count = hours.Count;
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (TimeRemarks.SpanAt(text, tokens, i) is not var (minutes, end))
+                continue;
+            for (var at = 0; at < count; at++)
+            {
+                var (hour, first, last) = hours[at];
+                if ((first <= end && i <= last) || Math.Max(first - end, i - last) > 2 * LongestSearch)
+                    continue;
+                var (from, to) = (Math.Min(i, first), Math.Max(end, last));
+                if (remarks.IsSince(text, tokens, from, to))
+                    Report((OnDial(0, hour + minutes), to), from, isSure: false, tokens, found);
+                if (remarks.IsUntil(text, tokens, from, to))
+                    Report((OnDial(0, hour - minutes), to), from, isSure: false, tokens, found);
+            }
+        }
+    }
+
+    // "Nine-two-five".
+    private static (int, int)? DigitByDigit(FoldedText text, ReadOnlySpan<Token> tokens, int i)
+    {
+        if (i + 2 >= tokens.Length || !(tokens[i].Is(Sign.Number) && tokens[i + 1].Is(Sign.Number) && tokens[i + 2].Is(Sign.Number)))
+            return null;
+        var (hour, tens, ones) = (tokens[i].Value, tokens[i + 1].Value, tokens[i + 2].Value);
+        var isJoined = text.Words[tokens[i + 1].First].Parting == Parting.Hyphen && text.Words[tokens[i + 2].First].Parting == Parting.Hyphen;
+        var isAlone = (i == 0 || !tokens[i - 1].Is(Sign.Number)) && (i + 3 >= tokens.Length || !tokens[i + 3].Is(Sign.Number));
+        return isJoined && isAlone && hour is > 0 and < 13 && tens is >= 0 and < 6 && ones is >= 0 and < 10 ? Of(hour, (10 * tens) + ones, i + 2) : null;
     }
 
     // "10:45", "10.45", "10h45", "22 h 45", "1045": two figures for the minutes, no further figures beside them.
@@ -77,7 +122,7 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
         var (start, end) = Place(text, tokens[i]);
         if (start > 1 && source[start - 1] is ':' or '.' or ',' && char.IsAsciiDigit(source[start - 2]))
             return null;
-        if (tokens[i].Symbols.Length == 4 && Any(tokens, Sign.Clock) && !IsMeasure(source, end))
+        if (tokens[i].Symbols.Length == 4 && (IsHours(tokens, source, i, end) || (tokens[i].Symbols[0] == '0' && text.Words.Length <= FewWords)))
             return Of(tokens[i].Value / 100, tokens[i].Value % 100, i);
         if (i + 1 >= tokens.Length || !IsFigures(tokens[i + 1]) || tokens[i + 1].Symbols.Length != 2 || tokens[i].Symbols.Length > 2)
             return null;
@@ -91,27 +136,34 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
         static (int, int) Place(FoldedText text, in Token token) => (text.Words[token.First].Start, text.Words[token.Last].End);
     }
 
+    private static bool IsHours(ReadOnlySpan<Token> tokens, string source, int i, int end) =>
+        (Any(tokens, Sign.Clock) && !IsMeasure(source, end)) || (i + 1 < tokens.Length && tokens[i].Value < 2400 && tokens[i + 1].Is(Sign.Length));
+
     // "a quarter to eleven", "five minutes past two", "half an hour before nine"; "fünf vor halb elf".
-    private static (int, int)? MinutesFirst(ReadOnlySpan<Token> tokens, int i)
+    private (int, int)? MinutesFirst(FoldedText text, ReadOnlySpan<Token> tokens, int i)
     {
         if (!IsMinutes(tokens[i]))
             return null;
         var at = i + 1;
         Skip(tokens, ref at, Sign.Minute | Sign.Length | Sign.Hour | Sign.Article);
-        var isTo = tokens[i].Is(Sign.To) && tokens[i].Is(Sign.Fraction);
+        var isOf = (tokens[i].Is(Sign.To) && tokens[i].Is(Sign.Fraction)) || remarks.IsTenOf(text, tokens, i);
+        var isTo = isOf;
+        var minutes = remarks.WithOnesBefore(text, tokens, i);
         if (!isTo && (at >= tokens.Length || !tokens[at].Is(Sign.To | Sign.Past)))
             return null;
         isTo |= tokens[Math.Min(at, tokens.Length - 1)].Is(Sign.To);
         // "Onze heures et quart" says the hour first; "un quart avant onze heures" doesn't.
         if (at < tokens.Length && tokens[at].Is(Sign.To | Sign.Past))
             at++;
-        Skip(tokens, ref at, Sign.Article | Sign.Hour | Sign.Clock);
+        if (isOf && at < tokens.Length && remarks.IsOf(text, tokens[at]))
+            at++;
+        Skip(tokens, ref at, Sign.Article | Sign.Hour | Sign.Clock | Sign.Length | Sign.Grammar);
         var half = 0;
         if (at < tokens.Length && tokens[at].Is(Sign.PartOf) && !IsHour(tokens[at]))
-            half = 60 - tokens[at++].Value;
-        if (at >= tokens.Length || !IsHour(tokens[at]))
+            half = tokens[at].Is(Sign.Fraction) && !isOf ? 0 : 60 - tokens[at++].Value;
+        if (at >= tokens.Length || !IsHour(tokens[at]) || (isOf && TimeRemarks.IsCounting(text, tokens, at)))
             return null;
-        return Of(tokens[at].Value, (isTo ? -tokens[i].Value : tokens[i].Value) - half, at);
+        return Of(tokens[at].Value, (isTo ? -minutes : minutes) - half, at);
     }
 
     // "onze heures moins le quart", "eleven forty-five", "zehn Uhr fünfundvierzig", "seven o'clock".
@@ -197,11 +249,19 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
     }
 
     // "The short hand just before eleven, the long one on the nine."
-    private void ByHands(ReadOnlySpan<Token> tokens, List<FoundSecret> found)
+    private void ByHands(FoldedText text, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
     {
         if (!Any(tokens, Sign.Hand))
             return;
-        var (minute, hour) = (Pointed(tokens, Sign.Long, Sign.Short), Pointed(tokens, Sign.Short, Sign.Long));
+        var (minute, hour) = (Pointed(text, tokens, Sign.Long, Sign.Short), Pointed(text, tokens, Sign.Short, Sign.Long));
+        // "Its fellow", "the other".
+        if (hour is null && !Any(tokens, Sign.Short))
+            hour = Fellow(text, tokens);
+        if (minute is null && !Any(tokens, Sign.Long))
+            minute = Fellow(text, tokens);
+        // "Both hands on the four."
+        if (hour is null && minute is null && !Any(tokens, Sign.Short | Sign.Long) && TimeRemarks.AreBoth(text, tokens) is { } both)
+            hour = minute = Behind(text, tokens, both, default);
         if (hour is not var (at, h, isBefore) || h is < 1 or > 12)
             return;
         // "… on the four, the long one exactly on it."
@@ -210,24 +270,48 @@ internal sealed class Times(TimeTable table, bool isHourFirst)
             return;
         var minutes = m <= 12 ? m * 5 % 60 : m;
         Report((OnDial(isBefore ? h - 1 : h, minutes), Math.Max(last, at)), Math.Min(last, at), isSure: false, tokens, found);
+        if (isBefore)
+            Report((OnDial(h, minutes), Math.Max(last, at)), Math.Min(last, at), isSure: false, tokens, found);
         if (!isBefore && minutes > 30)
             Report((OnDial(h - 1, minutes), Math.Max(last, at)), Math.Min(last, at), isSure: false, tokens, found);
     }
 
     // The number at which a hand points: the nearest behind it, before the other hand is spoken of; or else the one before it.
-    private static (int At, int Number, bool IsBefore)? Pointed(ReadOnlySpan<Token> tokens, Sign hand, Sign other)
+    private (int At, int Number, bool IsBefore)? Pointed(FoldedText text, ReadOnlySpan<Token> tokens, Sign hand, Sign other)
     {
         for (var i = 0; i < tokens.Length; i++)
         {
-            if (!tokens[i].Is(hand) || tokens[i].Is(other))
+            if (tokens[i].Is(hand) && !tokens[i].Is(other) && Behind(text, tokens, i, other) is { } found)
+                return found;
+        }
+
+        return null;
+    }
+
+    private (int At, int Number, bool IsBefore)? Fellow(FoldedText text, ReadOnlySpan<Token> tokens)
+    {
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (remarks.IsOther(text, tokens[i]) && Behind(text, tokens, i, default) is { } found)
+                return found;
+        }
+
+        return null;
+    }
+
+    private (int At, int Number, bool IsBefore)? Behind(FoldedText text, ReadOnlySpan<Token> tokens, int hand, Sign other)
+    {
+        var isBefore = false;
+        var end = Math.Min(tokens.Length, hand + 1 + (2 * LongestSearch));
+        for (var at = hand + 1; at < end && !tokens[at].Is(other) && !remarks.IsOther(text, tokens[at]); at++)
+        {
+            isBefore |= tokens[at].Is(Sign.Before);
+            if (tokens[at].Is(Sign.Number) && remarks.IsPartOfWay(text, tokens, at))
                 continue;
-            var isBefore = false;
-            for (var at = i + 1; at < Math.Min(tokens.Length, i + 1 + (2 * LongestSearch)) && !tokens[at].Is(other); at++)
-            {
-                isBefore |= tokens[at].Is(Sign.Before);
-                if (IsOnTheDial(tokens[at]) || IsOneOnTheDial(tokens, at))
-                    return (at, tokens[at].Value, isBefore || IsBehind(tokens, at, Sign.Before));
-            }
+            if (IsOnTheDial(tokens[at]) || IsOneOnTheDial(tokens, at))
+                return (at, tokens[at].Value, isBefore || IsBehind(tokens, at, Sign.Before));
+            if (remarks.UpOrDown(text, tokens[at]) is > 0 and var upright && (at + 1 >= tokens.Length || !tokens[at + 1].Is(Sign.Number)))
+                return (at, upright, isBefore);
         }
 
         return null;

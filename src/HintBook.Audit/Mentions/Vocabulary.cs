@@ -20,12 +20,14 @@ internal sealed class Vocabulary
     private readonly CodeTable codes = new();
     private readonly TimeTable times = new();
     private readonly SignTree signs;
+    private readonly Sums sums;
 
     public Vocabulary(ImmutableArray<AuditSecret> secrets, AuditLanguage language)
     {
         numbers = new(language);
         turned = new(language);
         signs = new(language);
+        sums = new(codes, language);
         names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
@@ -35,6 +37,7 @@ internal sealed class Vocabulary
                select spelling.Text,
         ];
         turned.Freeze();
+        names.Freeze();
         links = new(numbers);
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
@@ -74,8 +77,9 @@ internal sealed class Vocabulary
         private readonly CodeRow row = new(all.codes, all.numbers);
         private readonly TurnedSearch turned = new(all.turned, all.links);
         private readonly SignReader signs = new(all.numbers, all.signs);
-        private readonly Times times = new(all.times, all.numbers.Language.IsHourFirst);
+        private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
+        private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -88,7 +92,7 @@ internal sealed class Vocabulary
             found.Clear();
             if (all.IsKnownToSayNothing(source, manner))
                 return found;
-            text.Read(source, isProse: manner is Manner.Prose or Manner.Items);
+            text.Read(source, isProse: manner is Manner.Prose or Manner.Items or Manner.Lines);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
@@ -103,7 +107,15 @@ internal sealed class Vocabulary
                 signs.Read(text, numbered, source);
                 times.In(text, signs.Tokens, source, found);
                 pieces.In(text, signs.Tokens, source, found);
+                if (manner is Manner.Prose or Manner.Items or Manner.Remark)
+                {
+                    loose.In(text, signs.Tokens, source, found);
+                    all.sums.In(text, signs.Tokens, source, found);
+                }
             }
+
+            if (manner == Manner.Prose)
+                loose.Turned(text, source, found);
 
             if (found.Count == 0)
                 all.KeepAsSayingNothing(source, manner);
@@ -127,6 +139,8 @@ internal sealed class Vocabulary
                     weight += all.numbers.Language.IsUnspaced || !all.numbers.Language.LetterWords.Contains(word[0], StringComparison.Ordinal) ? Some : 0;
                 else if (RomanNumeral.IsWritten(source, text.Words[at].Start, text.Words[at].End))
                     weight = Enough;
+                else if (char.IsAsciiLetterUpper(source[text.Words[at].Start]) && char.IsAsciiLetterUpper(source[text.Words[at].End - 1]))
+                    weight += Some;
                 else
                     weight += all.signs.WeightOf(word, Some, Enough);
             }

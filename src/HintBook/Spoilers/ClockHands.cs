@@ -16,10 +16,17 @@ internal sealed class ClockHands(WordList words)
     public List<(int First, int Last, int Minutes)> In(WordReader text, string source)
     {
         List<(int, int, int)> times = [];
+        var isOther = false;
         var (hour, minute) = (-1, -1);
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
+            // "Its fellow", "the other".
+            if (text.Words[i].Id >= 0 && hour >= 0 != minute >= 0 && words.Signs.IsOtherHand(text.Words[i].Id))
+                (role, isOther) = (role | (hour >= 0 ? WordRole.MinuteHand : WordRole.HourHand), true);
+            if ((role & WordRole.Hand) != WordRole.None && i > 0 && words.Signs.IsBoth(text.Words[i - 1].Id)
+                && Pointed(text, source, i + 1, Math.Min(i + MostBefore + 2, text.Words.Length), isBehind: true) is var (value, word))
+                Add(times, i - 1, word, value, value);
             if ((role & WordRole.HourHand) != WordRole.None)
                 hour = i;
             if ((role & WordRole.MinuteHand) != WordRole.None)
@@ -30,6 +37,9 @@ internal sealed class ClockHands(WordList words)
             if (Pointed(text, source, first, second, isBehind: true) is not { } one
                 || Pointed(text, source, second, Math.Min(second + (MostWords / 2), text.Words.Length), isBehind: true) is not { } other)
             {
+                // "Short hand a little past the four, long hand exactly on it."
+                if (!isOther && Pointed(text, source, first, second, isBehind: true) is { } both && HasPronoun(text, second))
+                    Add(times, first, second, both.Value, both.Value);
                 if (Pointed(text, source, Math.Max(0, first - MostBefore), first, isBehind: false) is not { } before
                     || Pointed(text, source, first, second, isBehind: false) is not { } after)
                     continue;
@@ -71,6 +81,24 @@ internal sealed class ClockHands(WordList words)
         return found;
     }
 
+    private bool HasPronoun(WordReader text, int at)
+    {
+        for (var i = at + 1; i < Math.Min(text.Words.Length, at + MostBefore + 2); i++)
+        {
+            if (words.Signs.IsPronoun(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    // "Two-thirds of the way": no place on the dial.
+    private bool IsFraction(WordReader text, int next) =>
+        next < text.Words.Length
+        && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None
+        && ((words.Signs.PlaceOf(text.Words[next].Id) > 2 && text.Bare(text.Words[next])[^1] == 's')
+            || (words.RoleOf(text.Words[next].Id) & (WordRole.Quarter | WordRole.Third)) != WordRole.None);
+
     // "The short one": the word for one is none.
     private bool IsPronoun(WordReader text, int at) =>
         ((words.RoleOf(text.Words[at].Id) & WordRole.Determiner) != WordRole.None
@@ -82,7 +110,7 @@ internal sealed class ClockHands(WordList words)
     {
         var word = text.Words[at];
         if (numbers.IsNumber(text, at) && !IsPronoun(text, at))
-            return numbers.Read(text, ref at, out var number) ? number : null;
+            return numbers.Read(text, ref at, out var number) && !IsFraction(text, at) ? number : null;
         at++;
         if (words.Signs.HourOf(word.Id) is > 0 and var hour)
             return at < text.Words.Length && words.Signs.IsTen(text.Words[at].Id) ? hour + 10 : hour;

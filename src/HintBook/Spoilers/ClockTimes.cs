@@ -9,7 +9,9 @@ namespace HintBook.Spoilers;
 internal sealed class ClockTimes(WordList words)
 {
     private const int HalfDay = 12 * 60;
-    private const int MostBetweenHands = 25;
+    private const int MostApart = 14;
+    private const int MostBesides = 5;
+    private static readonly System.Buffers.SearchValues<char> Money = System.Buffers.SearchValues.Create("$€£¥₤");
     private readonly Dictionary<int, List<(int Secret, int Minutes, bool IsTime)>> codes = [];
     private readonly NumberReader numbers = new(words);
     private readonly ClockHands hands = new(words);
@@ -17,6 +19,8 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
     private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
+    private readonly List<(int Minutes, int First, int Last)> hours = [];
+    private readonly List<(int Minutes, int First, int Last)> spans = [];
     private int begin;
 
     /// <summary>Adds a code, if it could be a time.</summary>
@@ -46,14 +50,17 @@ internal sealed class ClockTimes(WordList words)
         if (codes.Count == 0)
             return;
         var hasHands = false;
+        hours.Clear();
+        spans.Clear();
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
             hasHands |= (role & WordRole.Hand) != WordRole.None;
             if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
-                At(text, i, found);
+                At(text, source, i, found);
         }
 
+        Reckoned(text, found);
         if (hasHands)
         {
             foreach (var (first, last, minutes) in hands.In(text, source))
@@ -63,19 +70,81 @@ internal sealed class ClockTimes(WordList words)
 
     private const WordRole Fractions = WordRole.Half | WordRole.Quarter | WordRole.ThreeQuarters | WordRole.Third | WordRole.Twelve;
 
-    private void At(WordReader text, int first, List<Mention> found)
+    private void At(WordReader text, string source, int first, List<Mention> found)
     {
         var next = begin = first;
+        if (IsNoTime(text, source, first))
+            return;
+        var isFour = text.Words[first].Length == 4 && char.IsAsciiDigit(text.Bare(text.Words[first])[0]);
+        if (isFour && Has(text, first + 1, WordRole.Hour | WordRole.Lasting) && numbers.Read(text, ref next, out var four)
+            && four / 100 < 24 && four % 100 < 60)
+        {
+            Tell(text, first, next, ((four / 100) * 60) + (four % 100), isSure: false, found);
+            return;
+        }
+
+        next = first;
         if (Minutes(text, ref next, out var minutes, out var isFraction, out var isMarked))
         {
+            if (isMarked || (isFraction && minutes != 30))
+                spans.Add((minutes, first, next - 1));
             FromAnHour(text, first, next, minutes, isFraction, isMarked, found);
             if (isFraction)
                 BeforeAnHour(text, first, next, minutes, found);
         }
 
         next = first;
-        if (Hour(text, ref next, out var hour, out var hasMark))
-            Hours(text, first, next, hour, hasMark, found);
+        if (!Hour(text, ref next, out var hour, out var hasMark))
+            return;
+        if (hour > 0)
+            hours.Add((hour * 60, first, next - 1));
+        Hours(text, first, next, hour, hasMark, found);
+    }
+
+    // "$4.20", "voted five to two".
+    private bool IsNoTime(WordReader text, string source, int first)
+    {
+        var start = text.Words[first].Start;
+        if (start > 0 && Money.Contains(source[start - 1]))
+            return true;
+        for (var i = Math.Max(0, first - 2); i < Math.Min(text.Words.Length, first + MostBesides); i++)
+        {
+            if (text.Words[i].Id >= 0 && words.Signs.IsNoTime(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    // "In five minutes it is half past seven", "from four o'clock, on for a third of an hour".
+    private void Reckoned(WordReader text, List<Mention> found)
+    {
+        var count = hours.Count;
+        foreach (var (minutes, first, last) in spans)
+        {
+            for (var i = 0; i < count; i++)
+            {
+                var (hour, begins, ends) = hours[i];
+                if ((begins <= last && first <= ends) || Math.Max(begins - last, first - ends) > MostApart)
+                    continue;
+                var (from, to) = (Math.Min(first, begins), Math.Max(last, ends));
+                if (HasCue(text, from, to, static (signs, word) => signs.IsLater(word)))
+                    Tell(text, from, to, hour + minutes, isSure: false, found);
+                if (HasCue(text, from, to, static (signs, word) => signs.IsEarlier(word)))
+                    Tell(text, from, to, hour - minutes, isSure: false, found);
+            }
+        }
+    }
+
+    private bool HasCue(WordReader text, int from, int to, Func<WordSigns, int, bool> isOne)
+    {
+        for (var i = Math.Max(0, from - 2); i < Math.Min(text.Words.Length, to + MostBesides); i++)
+        {
+            if (text.Words[i].Id >= 0 && isOne(words.Signs, text.Words[i].Id))
+                return true;
+        }
+
+        return false;
     }
 
     // "A quarter to eleven", "twenty past ten", "fünf vor halb elf".
@@ -117,6 +186,8 @@ internal sealed class ClockTimes(WordList words)
             return;
         var isSeparated = IsSeparated(text, next);
         if (isSeparated && !hasMark && Has(text, after, WordRole.Unit))
+            return;
+        if (and && !hasMinutesBehind && !isFraction && !hasMark && !hasMinute)
             return;
         if (!isFraction && !hasMark && !isSeparated && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
             return;
@@ -191,12 +262,18 @@ internal sealed class ClockTimes(WordList words)
     private bool Minutes(WordReader text, ref int at, out int minutes, out bool isFraction, out bool isMarked)
     {
         (minutes, isFraction, isMarked) = (0, true, false);
+        // "A third" is an ordinal as well.
+        var needsHour = false;
         while (hasArticles && Has(text, at, WordRole.Determiner) && !numbers.IsNumber(text, at))
             at++;
         if (numbers.Read(text, ref at, out var number))
         {
             if (number == 0 && numbers.Read(text, ref at, out var less) && less < 10)
                 number = less;
+            // "Five and twenty past".
+            if (number is > 0 and < 10 && at + 1 < text.Words.Length && words.Language == English.Language && Has(text, at, WordRole.And)
+                && words.FigureOf(text.Words[at + 1].Id) is { Kind: FigureKind.Tens, Value: var tens })
+                (number, at) = (number + tens, at + 2);
             if (number == 3 && Has(text, at, WordRole.Quarter))
                 number = 45;
             else if (!(number == 1 && Has(text, at, WordRole.Quarter)))
@@ -218,6 +295,7 @@ internal sealed class ClockTimes(WordList words)
         else if (Has(text, at, WordRole.Half | WordRole.Quarter | WordRole.ThreeQuarters | WordRole.Third))
         {
             minutes = Has(text, at, WordRole.Half) ? 30 : Has(text, at, WordRole.Quarter) ? 15 : Has(text, at, WordRole.Third) ? 20 : 45;
+            needsHour = Has(text, at, WordRole.Third) && words.Signs.PlaceOf(text.Words[at].Id) > 0;
             at++;
         }
         else
@@ -231,7 +309,7 @@ internal sealed class ClockTimes(WordList words)
             next++;
         if (HasLasting(text, next) || (hasArticles && Has(text, next, WordRole.Hour)))
             (at, isMarked) = (next + 1, true);
-        return true;
+        return isMarked || !needsHour;
     }
 
     private bool Has(WordReader text, int at, WordRole role) =>
@@ -241,6 +319,8 @@ internal sealed class ClockTimes(WordList words)
 
     private void Tell(WordReader text, int first, int last, int minutes, bool isSure, List<Mention> found)
     {
+        if (first < last || Has(text, first, Fractions))
+            hours.Add((minutes, first, last));
         if (!codes.TryGetValue(((minutes % HalfDay) + HalfDay) % HalfDay, out var here))
             return;
         foreach (var (secret, time, isTime) in here)

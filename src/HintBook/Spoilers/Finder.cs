@@ -58,6 +58,7 @@ internal sealed class Finder
                 Add(secret, spelling);
         }
 
+        phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
@@ -137,6 +138,9 @@ internal sealed class Finder
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
         runs.Add(secret.Number, text, sure);
+        // A time before ten may have a nought before its hour.
+        if (text.Length == SureCode && ClockTimes.TimeOf(answer) is not null)
+            runs.Add(secret.Number, $"0{text}", sure);
         pieces.Add(secret.Number, text);
         times.Add(secret.Number, answer);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));
@@ -162,6 +166,10 @@ internal sealed class Finder
         : left.Sureness != right.Sureness ? right.Sureness.CompareTo(left.Sureness)
         : left.Secret.CompareTo(right.Secret);
 
+    // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
+    private static bool IsSilenced(Mention mention, Mention idiom) =>
+        idiom.Covers(mention) || (mention.Sureness == Sureness.Likely && idiom.Start < mention.End && idiom.End > mention.Start);
+
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()
     {
@@ -172,7 +180,7 @@ internal sealed class Finder
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => one.Covers(mention)))
+            if (mention.Secret == Phrases.Idiom || idiom.Exists(one => IsSilenced(mention, one)))
                 continue;
             if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
             {

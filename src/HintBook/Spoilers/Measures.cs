@@ -25,12 +25,16 @@ internal sealed class Measures(WordList words)
     public Measured Of(WordReader text, string source, int first, int last)
     {
         var isUnit = last + 1 < text.Words.Length && (text.Words[last + 1].Gap & ~(Gap.Space | Gap.Hyphen | Gap.Apart)) == Gap.None
-            && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Unit) != WordRole.None;
+            && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Unit) != WordRole.None
+            && !IsVerb(text, source, last + 1)
+            && !(words.Language.HasNoSpaces && text.Words[last + 1].Gap != Gap.None)
+            && !source.AsSpan(text.Words[last + 1].Start).StartsWith("ゼロ");
         // "P. 28", but not "in this order: 28".
         var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
         var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None
             && (!isBehindStop || text.Words[first - 1].Length < LongestShort)
-            && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None;
+            && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None
+            && !IsVerb(text, source, first - 1);
         var isSigned = HasSign(source, text.Words[first].Start - 1, -1) || HasSign(source, text.Words[last].End, 1);
         var isDecimal = first < last && IsDecimal(text, source, first, last);
         var isZero = isDecimal && text.Bare(text.Words[first]) is "0";
@@ -38,6 +42,10 @@ internal sealed class Measures(WordList words)
             return isZero ? Measured.Likely : Measured.No;
         return isDecimal || first < last && (text.Words[last].Gap & Gap.Apart) != Gap.None ? Measured.Surely : Measured.Likely;
     }
+
+    // "831 may help": months have a capital in English.
+    private bool IsVerb(WordReader text, string source, int at) =>
+        words.Language == English.Language && text.Bare(text.Words[at]) is "may" or "march" && char.IsLower(source[text.Words[at].Start]);
 
     private static bool IsDecimal(WordReader text, string source, int first, int last) =>
         last == first + 1

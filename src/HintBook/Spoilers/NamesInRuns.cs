@@ -8,6 +8,7 @@ internal sealed class NamesInRuns
 {
     private const int MostLetters = 16;
     private const int MostOfOne = 6;
+    private const int MostApart = 30;
     private const int ShortestNoun = 1;
     private const string Inflected = "いなたるてくうん";
     private readonly Dictionary<char, List<(int Secret, string Noun, string Describing)>> nouns = [];
@@ -49,10 +50,23 @@ internal sealed class NamesInRuns
                 var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..]) ? from + left : -1;
                 if (at < 0 && behind.IndexOf(describing) is >= 0 and var right && IsOneSentence(behind[..right]))
                     at = i + noun.Length + right;
+                if (at < 0)
+                    at = MadeOf(source, i + noun.Length, describing);
                 if (at >= 0)
                     found.Add(new(secret, Math.Min(i, at), Math.Max(i + noun.Length, at + describing.Length), Sureness.Likely));
             }
         }
+    }
+
+    // 筆を探してください。銀でできています: what it is made of, in the next sentence.
+    private static int MadeOf(string source, int from, string describing)
+    {
+        var behind = source.AsSpan(from, Math.Min(MostApart, source.Length - from));
+        var at = behind.IndexOf($"{describing}で");
+        if (at < 0 || behind[..at].Count('。') != 1)
+            return -1;
+        var made = behind[(at + describing.Length + 1)..];
+        return made.StartsWith("でき") || made.StartsWith("作") ? from + at : -1;
     }
 
     // Behind the last inflected ending that a noun of Chinese letters follows: 焦げた|筒.

@@ -80,7 +80,11 @@ internal sealed class NumberRuns(WordList words)
             var filler = (words.RoleOf(text.Words[i].Id) & WordRole.Between) != WordRole.None;
             if (!(filler && FollowedByFigure(text, i)) && AtomAt(text, i) is { } atom)
             {
-                atoms.Add(atom with { BehindAnd = between > 0 && (words.RoleOf(text.Words[i - 1].Id) & WordRole.And) != WordRole.None });
+                atoms.Add(atom with
+                {
+                    BehindAnd = between > 0 && (words.RoleOf(text.Words[i - 1].Id) & WordRole.And) != WordRole.None,
+                    IsHyphenated = text.Words[i].Gap == Gap.Hyphen,
+                });
                 (next, between) = (i + 1, 0);
             }
             else if (!filler || ++between > MostBetween)
@@ -267,9 +271,11 @@ internal sealed class NumberRuns(WordList words)
     }
 
     // "325 and 14" are two numbers; "5, 1, 7 and 3" are one.
+    // So are those of "four-and-twenty", which is twenty-four.
     private bool IsAnother(int piece, int to) =>
-        atoms[pieces[piece].First].BehindAnd && to - pieces[piece].From > 1 && pieces[piece].From - pieces[piece - 1].From > 1;
+        atoms[pieces[piece].First] is { BehindAnd: true, IsHyphenated: true }
+        || (atoms[pieces[piece].First].BehindAnd && to - pieces[piece].From > 1 && pieces[piece].From - pieces[piece - 1].From > 1);
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Atom(int Word, Figure? Figure, bool Letter, bool BehindAnd = false);
+    private readonly record struct Atom(int Word, Figure? Figure, bool Letter, bool BehindAnd = false, bool IsHyphenated = false);
 }

@@ -15,6 +15,7 @@ internal sealed class Phrases(WordList words)
     private const int ShortestInCompound = 6;
     private const int ShortestLoose = 4;
     private const int ShortestVerb = 4;
+    private const int ShortestHead = 4;
 
     /// <summary>The number that mentions of idioms have.</summary>
     public const int Idiom = -1;
@@ -23,6 +24,7 @@ internal sealed class Phrases(WordList words)
     private readonly List<int> first = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
+    private readonly Dictionary<int, List<(int Secret, string Bare)>> heads = [];
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
     private readonly NamesInRuns runs = new();
@@ -65,7 +67,8 @@ internal sealed class Phrases(WordList words)
         var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var noun = isNoun ? bare[0] : null;
-        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null);
+        var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper);
         Insert(written, ending);
         if (isExact)
             return;
@@ -127,6 +130,9 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
+        if (!heads.TryGetValue(written[noun], out var owners))
+            heads[written[noun]] = owners = [];
+        owners.Add((secret, bare[noun]));
         int[] describing =
         [
             .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
@@ -155,6 +161,23 @@ internal sealed class Phrases(WordList words)
             var (describing, noun) = (words.Add(last.AsSpan(..cut)), words.Add(last.AsSpan(cut..)));
             turned.Add(noun, describing, new(secret));
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
+        }
+    }
+
+    /// <summary>
+    /// Makes the nouns of names of several words count by themselves, if no other name has them and they are no ordinary word: "the pestle" for a brass
+    /// pestle. Likely mentions only, where the thing is handled or somebody's. Called once, behind the last name.
+    /// </summary>
+    /// <param name="isThing">Whether a secret is a thing that can be held.</param>
+    public void AddHeads(Func<int, bool> isThing)
+    {
+        foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
+        {
+            var (secret, bare) = owners[0];
+            if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret)
+                || words.Signs.IsOrdinary(noun) || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
+                continue;
+            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null));
         }
     }
 
@@ -239,7 +262,11 @@ internal sealed class Phrases(WordList words)
                 var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
                 if (ending.Casing == Casing.Object && !isHandled)
                     continue;
-                if (ending.Casing is Casing.Alone or Casing.Object && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
+                    continue;
+                if (ending.Casing == Casing.Head && !around.IsOnesOwn(text, first, last))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -297,7 +324,8 @@ internal sealed class Phrases(WordList words)
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
                     Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
-                if (!comma && next + 1 < read.Length && IsHyphenated(read[next + 1].Gap) && text.Joined(word, read[next + 1]) is >= 0 and var joined
+                if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
+                    && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
                     Arrive(child, first, next + 1, gaps + between, afterTie: false);
                 if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
@@ -429,7 +457,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>
@@ -455,4 +483,7 @@ internal enum Casing
 
     /// <summary>Large or small: an everyday word, which counts only where a thing is handled.</summary>
     Object,
+
+    /// <summary>Large or small: the noun of a longer name, which counts only where a thing is handled or somebody's.</summary>
+    Head,
 }

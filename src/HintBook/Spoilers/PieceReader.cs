@@ -31,11 +31,24 @@ internal enum PieceKind
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct Piece(string Symbols, int First, int Next, bool IsCount = false);
 
+/// <summary>How much of a text could be pieces of a code.</summary>
+/// <param name="Figures">Figures and number words.</param>
+/// <param name="Numerals">Roman numerals.</param>
+/// <param name="Letters">Lone letters, and words that stand for one.</param>
+/// <param name="Places">First, second, last.</param>
+/// <param name="HasAlphabet">Whether the alphabet is spoken of.</param>
+/// <param name="IsTurned">Whether something may be read from its end.</param>
+/// <param name="HasInitials">Whether first letters are spoken of.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct PieceCounts(
+    int Figures, int Numerals, int Letters, int Places, bool HasAlphabet, bool IsTurned, bool HasInitials);
+
 /// <summary>Reads single pieces of codes: <c>two zeros</c>, <c>K as in kilo</c>, <c>VII</c>; and the places of which they are told.</summary>
 internal sealed class PieceReader(WordList words)
 {
     private const int MostAhead = 4;
     private const int MostAlike = 6;
+    private const char FirstKatakana = '\u30A0';
     private const WordRole Helping = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Sequence;
     private const Gap Parting = Gap.Comma | Gap.Stop | Gap.Line | Gap.Paragraph;
     private readonly NumberReader numbers = new(words);
@@ -50,12 +63,17 @@ internal sealed class PieceReader(WordList words)
     private int endOfSpoken = -1;
 
     /// <summary>How much of a text could be pieces, so that most texts needn't be read for them.</summary>
-    public (int Figures, int Numerals, int Letters, int Places, bool HasAlphabet) Count(WordReader text, string source)
+    public PieceCounts Count(WordReader text, string source)
     {
-        var (figures, numerals, letters, places, hasAlphabet) = (0, 0, 0, 0, false);
+        var (figures, numerals, letters, places, hasAlphabet, isTurned, hasInitials) = (0, 0, 0, 0, false, hasNoSpaces, false);
+        var before = -1;
         foreach (var word in text.Words)
         {
             var role = words.RoleOf(word.Id);
+            var hint = words.Signs.HintOf(word.Id);
+            isTurned |= (hint & PieceHint.Turning) != PieceHint.None;
+            hasInitials |= (hint & PieceHint.Initials) != PieceHint.None || ((hint & PieceHint.Letter) != PieceHint.None && words.Signs.PlaceOf(before) == 1);
+            before = word.Id;
             if (char.IsAsciiDigit(text.Bare(word)[0]) || (word.Id >= 0 && words.FigureOf(word.Id) is not null))
                 figures++;
             if (word.Length == 1 || (role & WordRole.Letter) != WordRole.None)
@@ -63,11 +81,15 @@ internal sealed class PieceReader(WordList words)
             if ((role & WordRole.Place) != WordRole.None)
                 places++;
             hasAlphabet |= word.Id >= 0 && (role & WordRole.Setting) != WordRole.None && words.Signs.IsAlphabet(word.Id);
+            if (word.Length > 1 && char.IsAsciiLetterUpper(source[word.Start]) && char.IsAsciiLetterUpper(source[word.End - 1]))
+                letters += 2;
             if (source[word.Start] is 'I' or 'V' or 'X' or 'L' or 'C' or 'D' or 'M' && (word.Length > 2 || figures + letters > 0))
                 numerals++;
         }
 
-        return hasNoSpaces ? (MostAhead, 1, MostAhead, MostAhead, hasAlphabet) : (figures, numerals, letters, places, hasAlphabet);
+        return hasNoSpaces
+            ? new(MostAhead, 1, MostAhead, MostAhead, hasAlphabet, isTurned, hasInitials)
+            : new(figures, numerals, letters, places, hasAlphabet, isTurned, hasInitials);
     }
 
     /// <summary>The piece that begins at a word, if there is one.</summary>
@@ -89,9 +111,12 @@ internal sealed class PieceReader(WordList words)
     {
         next = at + 1;
         var word = text.Words[at];
-        if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place)
+        // "Acht" without an ending is a number.
+        if (Has(text, at, WordRole.Place) && words.Signs.PlaceOf(word.Id) is not 0 and var place && text.Bare(word) is not "acht")
             return place;
-        if (Has(text, at, WordRole.Wheel) && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
+        // "The first drum six clicks" says no sixth drum.
+        var isPlaced = at > 0 && Has(text, at - 1, WordRole.Place);
+        if (Has(text, at, WordRole.Wheel) && !isPlaced && numbers.IsNumber(text, next) && IsTight(text, next) && numbers.Read(text, ref next, out place))
             return place is > 0 and < 10 && IsSaidOf(text, source, next) ? place : 0;
         if (LetterPlace(text, source, at) is > 0 and var lettered)
         {
@@ -164,7 +189,8 @@ internal sealed class PieceReader(WordList words)
         var start = text.Words[at].Start;
         foreach (var (said, figure) in spoken)
         {
-            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal) || (text.Words[at].Gap == Gap.None && endOfSpoken != start))
+            if (!source.AsSpan(start).StartsWith(said, StringComparison.Ordinal)
+                || (text.Words[at].Gap == Gap.None && endOfSpoken != start && said[0] < FirstKatakana))
                 continue;
             endOfSpoken = start + said.Length;
             return new($"{figure}", at, at + said.Length);
@@ -179,6 +205,10 @@ internal sealed class PieceReader(WordList words)
         var next = again > 1 ? at + 1 : at;
         while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner | WordRole.Preposition) && !numbers.IsNumber(text, next))
             next++;
+        // "The last pair 04".
+        if (again > 1 && next == at + 1 && next < text.Words.Length && text.Words[next].Length > 1 && char.IsAsciiDigit(text.Bare(text.Words[next])[0])
+            && words.Signs.IsTwice(text.Words[at].Id))
+            again = 1;
         var first = next;
         if (!numbers.Read(text, ref next, out var number) || (next < text.Words.Length && IsPronoun(text, first, next, number)))
             return null;
@@ -244,8 +274,12 @@ internal sealed class PieceReader(WordList words)
         return !hasNoSpaces
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
-            && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1;
+            && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
+            && !(words.Language == English.Language && IsNoNoun(text.Bare(text.Words[next])));
     }
+
+    // "A three tacked on the end".
+    private static bool IsNoNoun(ReadOnlySpan<char> word) => word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 
     private Piece? InAlphabet(WordReader text, int at)
     {
@@ -255,7 +289,11 @@ internal sealed class PieceReader(WordList words)
         if (isTwenty && words.Signs.PlaceOf(text.Words[next].Id) is > 0 and < 7 and var more)
             (place, next) = (20 + more, next + 1);
         else if (place == 0 && char.IsAsciiDigit(text.Bare(text.Words[at])[0]))
+        {
+            next = at;
             numbers.Read(text, ref next, out place);
+        }
+
         return place is > 0 and <= 26 ? new($"{(char)('a' + place - 1)}", at, next) : null;
     }
 
@@ -278,11 +316,12 @@ internal sealed class PieceReader(WordList words)
                 return new($"{letter}", at, skip + 1);
         }
 
-        if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at))
+        if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at)
+            && !(char.IsUpper(source[word.Start]) && at > 0 && Has(text, at - 1, WordRole.Determiner) && (word.Gap & Parting) == Gap.None))
             return null;
         var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));
         if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None
-            && !Has(text, next, Helping | WordRole.Setting)
+            && !Has(text, next, Helping | WordRole.Setting | WordRole.Place)
             && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
             return null;
         return new($"{letter}", at, next);

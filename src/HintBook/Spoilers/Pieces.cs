@@ -6,7 +6,7 @@ namespace HintBook.Spoilers;
 /// Codes told piece by piece, over words, sentences and items of a list: "the first wheel is 0, the second 6", "start with K, then L", "two zeros
 /// and a seven". Pieces belong together if nothing but the words of setting a lock stands between them, or a few others with a word of order.
 /// </summary>
-internal sealed class Pieces(WordList words)
+internal sealed class Pieces
 {
     private const int MostWords = 12;
     private const int MostOthers = 4;
@@ -14,7 +14,11 @@ internal sealed class Pieces(WordList words)
     private const int ShortestSure = 4;
     private const WordRole Neutral = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.And | WordRole.Between | WordRole.Setting
         | WordRole.Link | WordRole.Sequence | WordRole.Wheel;
-    private readonly PieceReader reader = new(words);
+    private readonly WordList words;
+    private readonly PieceReader reader;
+    private readonly ScatteredCodes scattered;
+    private readonly Reckonings reckonings;
+    private readonly Measures measures;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
     private readonly List<(int Before, int Place)> places = [];
@@ -25,6 +29,12 @@ internal sealed class Pieces(WordList words)
     private bool isBackwards;
     private int ending;
 
+    public Pieces(WordList words)
+    {
+        (this.words, reader, reckonings, measures) = (words, new(words), new(words), new(words));
+        scattered = new(words, reader);
+    }
+
     /// <summary>Adds a code.</summary>
     /// <param name="secret">Whose answer it is.</param>
     /// <param name="symbols">Figures and small letters without anything between.</param>
@@ -32,6 +42,8 @@ internal sealed class Pieces(WordList words)
     {
         if (symbols.Length < Shortest)
             return;
+        scattered.Add(secret, symbols);
+        reckonings.Add(secret, symbols);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);
@@ -56,6 +68,9 @@ internal sealed class Pieces(WordList words)
             Chain(text, source, PieceKind.Letters, found);
         if (hasLetters && counts.HasAlphabet)
             Chain(text, source, PieceKind.Alphabet, found);
+        scattered.In(text, source, counts, found);
+        if (hasFigures && counts.Figures > 0)
+            reckonings.In(text, source, found);
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)
@@ -78,6 +93,15 @@ internal sealed class Pieces(WordList words)
 
             if (reader.At(text, source, i, kind) is { } piece)
             {
+                // "Pages 51 to 83".
+                if (kind == PieceKind.Figures && measures.Of(text, source, i, piece.Next - 1) != Measured.No)
+                {
+                    Tell(text, kind, isOrdered, found);
+                    Clear();
+                    (gap, isOrdered, i) = (default, false, piece.Next);
+                    continue;
+                }
+
                 Link(text, piece, gap, kind, isOrdered, found);
                 i = piece.Next;
                 gap = default;
@@ -138,7 +162,7 @@ internal sealed class Pieces(WordList words)
 
     private void Tell(WordReader text, PieceKind kind, bool isOrdered, List<Mention> found)
     {
-        if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered))
+        if (chain.Count < (kind == PieceKind.Roman ? 1 : 2) || (kind == PieceKind.Ordinals && !isOrdered && IsCounting()))
             return;
         Seek(text, chain, kind, found);
         if (ending == 0)
@@ -150,6 +174,18 @@ internal sealed class Pieces(WordList words)
             Seek(text, [.. chain[..ending], .. chain[(ending + 1)..], chain[ending]], kind, found);
         if (places.Count >= chain.Count && Arranged() is { } arranged)
             Seek(text, arranged, kind, found);
+    }
+
+    // "First …, second …, third …" counts sentences; "fifth, first, eighth, third" doesn't.
+    private bool IsCounting()
+    {
+        for (var i = 1; i < chain.Count; i++)
+        {
+            if (chain.Count >= ShortestSure && string.CompareOrdinal(chain[i].Symbols, chain[i - 1].Symbols) < 0)
+                return false;
+        }
+
+        return true;
     }
 
     // By the places that are named, before each piece or behind it.

@@ -38,6 +38,62 @@ internal sealed class Surroundings(WordList words)
         && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Determiner) != WordRole.None
         && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
 
+    /// <summary>
+    /// Whether it is spoken of as a certain thing: with "the" or "its" before it, or where something is handled; and not as another's, as "a ledger of
+    /// her grievances" is.
+    /// </summary>
+    public bool IsOnesOwn(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsAnothers(text, last))
+            return false;
+        // "Dropped anchor".
+        var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';
+        if (isSingular && !HasArticle(text, first) && (text.Words[first].Gap & Ending) == Gap.None)
+            return false;
+        if (words.Language.HasNoSpaces || IsHandled(text, first, last))
+            return true;
+        var before = first - 1;
+        if (before < 0 || !IsWithin(text, first) || (words.RoleOf(text.Words[before].Id) & WordRole.Determiner) == WordRole.None)
+            return words.Language.Prefixes.Length > 0;
+        // "It is a playbill."
+        return !words.Signs.IsIndefinite(text.Words[before].Id)
+            || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
+            || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
+    }
+
+    private bool HasArticle(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - MostSimile && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & WordRole.Determiner) != WordRole.None)
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsAnothers(WordReader text, int last) =>
+        words.Signs.IsOf(text.Words[last + 1].Id)
+        || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
+
+    /// <summary>
+    /// Whether a word only looks like an everyday one: a place that is called so ("near Cork"), what describes the next word ("Cork tiles"), a verb behind
+    /// another ("should mirror").
+    /// </summary>
+    public bool IsNamesake(WordReader text, string source, int first, int last)
+    {
+        if (words.Language != English.Language)
+            return false;
+        var isArticled = first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None;
+        var begins = first == 0 || (text.Words[first].Gap & Ending) != Gap.None;
+        if (!begins && !isArticled && char.IsUpper(source[text.Words[first].Start]) && char.IsLower(source[text.Words[first].End - 1]))
+            return true;
+        if (first > 0 && !begins && words.Signs.IsBeforeVerb(text.Words[first - 1].Id))
+            return true;
+        return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
+            && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
+    }
+
     /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>
     public bool IsAlone(WordReader text, int first, int last, string? source = null)
     {

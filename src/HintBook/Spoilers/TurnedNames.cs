@@ -62,7 +62,7 @@ internal sealed class TurnedNames(WordList words)
             }
 
             isAnd |= Has(word, WordRole.And) && (!isLinked || (word.Gap & Gap.Comma) != Gap.None);
-            isLinked |= Has(word, WordRole.Link) && !IsPlace(text, i, role);
+            isLinked |= (Has(word, WordRole.Link) && !IsPlace(text, i, role)) || (IsOne(text, i) && Has(text.Words[i - 1], WordRole.Determiner));
             hasPreposition |= Has(word, WordRole.Preposition);
             if (!Has(word, Small | WordRole.Link | WordRole.Not) && ++others > MostOthers)
                 return;
@@ -89,7 +89,7 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in ties)
             {
-                var isSaid = IsOf(i) || tie.IsWithout || (tie.IsForm && IsDone(i));
+                var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i);
                 if (isSaid || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
@@ -126,6 +126,13 @@ internal sealed class TurnedNames(WordList words)
             return false;
         }
 
+        // "The skull stares from its label".
+        bool IsItsOwn(int i) => i < noun && noun > 0 && noun - i < NearPronoun + 3 && words.Signs.IsPossessive(text.Words[noun - 1].Id) && !IsStopped(i);
+
+        // "Greasepaint came in tins".
+        bool IsInOne(int i) =>
+            i < noun && noun - i < AndBefore && text.Bare(text.Words[noun - 1]) is "in" or "en" or "dans" && !IsStopped(i);
+
         // "El jade del mortero".
         bool IsOf(int i) => isHeadFirst && i < noun && i >= noun - 3 && Has(text.Words[i + 1], WordRole.Preposition);
     }
@@ -138,7 +145,7 @@ internal sealed class TurnedNames(WordList words)
             if ((text.Words[i].Gap & Gap.Stop) != Gap.None)
                 return false;
             if (Has(text.Words[i - 1], WordRole.And))
-                return true;
+                return !words.Signs.IsPronoun(text.Words[i].Id);
         }
 
         return false;

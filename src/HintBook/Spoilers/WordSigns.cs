@@ -26,6 +26,19 @@ internal sealed class WordSigns
     private readonly HashSet<int> right = [];
     private readonly HashSet<int> alphabet = [];
     private readonly HashSet<int> pronouns = [];
+    private PieceHint[] hints = [];
+    private readonly HashSet<int> order = [];
+    private readonly HashSet<int> locks = [];
+    private readonly HashSet<int> later = [];
+    private readonly HashSet<int> earlier = [];
+    private readonly HashSet<int> otherHand = [];
+    private readonly HashSet<int> both = [];
+    private readonly HashSet<int> noTime = [];
+    private readonly HashSet<int> ordinary = [];
+    private readonly HashSet<int> beforeVerb = [];
+    private readonly HashSet<int> possessive = [];
+    private readonly HashSet<int> indefinite = [];
+    private readonly HashSet<int> of = [];
 
     public WordSigns()
     {
@@ -64,6 +77,31 @@ internal sealed class WordSigns
         pronouns = SetOf(language.Objects.Pronouns);
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
+        (order, locks) = (SetOf(pieces.Order), SetOf(pieces.Locks));
+        var (initials, letterWords) = (SetOf(pieces.Initials), SetOf(pieces.Letters));
+        (later, earlier, otherHand, both, noTime) =
+            (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
+        (ordinary, beforeVerb, possessive) =
+            (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
+        (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
+        HashSet<int> turning =
+        [
+            .. backwards,
+            .. pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(phrase => add(phrase.Split(' ')[^1])),
+        ];
+        Hint(turning, PieceHint.Turning);
+        Hint(initials, PieceHint.Initials);
+        Hint(letterWords, PieceHint.Letter);
+
+        void Hint(HashSet<int> all, PieceHint hint)
+        {
+            foreach (var word in all)
+            {
+                if (word >= hints.Length)
+                    Array.Resize(ref hints, word + 1);
+                hints[word] |= hint;
+            }
+        }
 
         HashSet<int> SetOf(string list) => [.. Split(list).Select(add)];
 
@@ -97,6 +135,45 @@ internal sealed class WordSigns
     /// <summary>Whether it says that a code is told from its end.</summary>
     public bool IsBackwards(int word) => backwards.Contains(word);
 
+    /// <summary>Whether it may say that a code is turned about, or made of first letters. Asked of every word.</summary>
+    public PieceHint HintOf(int word) => word >= 0 && word < hints.Length ? hints[word] : PieceHint.None;
+
+    /// <summary>Whether it says where something stands in a row.</summary>
+    public bool IsOrder(int word) => order.Contains(word);
+
+    /// <summary>Whether it says that time has passed since an hour.</summary>
+    public bool IsLater(int word) => later.Contains(word);
+
+    /// <summary>Whether it says that time passes before an hour.</summary>
+    public bool IsEarlier(int word) => earlier.Contains(word);
+
+    /// <summary>Whether it may mean the other of two hands.</summary>
+    public bool IsOtherHand(int word) => otherHand.Contains(word);
+
+    /// <summary>Whether it means both of two.</summary>
+    public bool IsBoth(int word) => both.Contains(word);
+
+    /// <summary>Whether numbers beside it are no time.</summary>
+    public bool IsNoTime(int word) => noTime.Contains(word);
+
+    /// <summary>Whether it is a noun of which any box and any text may be full.</summary>
+    public bool IsOrdinary(int word) => ordinary.Contains(word);
+
+    /// <summary>Whether a verb stands behind it: <c>should</c>, <c>to</c>.</summary>
+    public bool IsBeforeVerb(int word) => beforeVerb.Contains(word);
+
+    /// <summary>Whether it says that what follows is something's own: <c>its</c>.</summary>
+    public bool IsPossessive(int word) => possessive.Contains(word);
+
+    /// <summary>Whether it is an article of things that aren't known yet.</summary>
+    public bool IsIndefinite(int word) => indefinite.Contains(word);
+
+    /// <summary>Whether what follows owns what stands before it.</summary>
+    public bool IsOf(int word) => of.Contains(word);
+
+    /// <summary>Whether it speaks of a lock.</summary>
+    public bool IsLock(int word) => locks.Contains(word);
+
     /// <summary>Whether it speaks of a thing that was named before.</summary>
     public bool IsPronoun(int word) => pronouns.Contains(word);
 
@@ -114,4 +191,21 @@ internal sealed class WordSigns
 
     /// <summary>Whether a minute hand that points there says the hour.</summary>
     public bool IsUp(int word) => up.Contains(word);
+}
+
+/// <summary>What a word may say of a code besides its pieces.</summary>
+[Flags]
+internal enum PieceHint : byte
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>It ends a phrase such as "from back to front".</summary>
+    Turning = 1,
+
+    /// <summary>It means first letters.</summary>
+    Initials = 2,
+
+    /// <summary>It is the word for a letter.</summary>
+    Letter = 4,
 }

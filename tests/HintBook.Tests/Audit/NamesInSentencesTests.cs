@@ -27,6 +27,20 @@ public class NamesInSentencesTests
         Assert.NotEmpty(Told(language, new AuditSecret(name, [new(name)]), text));
 
     [Theory]
+    [InlineData("en", "brass pestle", "Unscrew the head of the pestle.", 1)]
+    [InlineData("en", "torn playbill", "Ripped across the middle. It's a playbill.", 1)]
+    [InlineData("en", "bronze medal", "You deserve a medal.", 0)]
+    [InlineData("en", "customs ledger", "The ledger of her grievances is long.", 0)]
+    [InlineData("en", "honey jar", "The jar is empty.", 0)]
+    public void A_rare_noun_of_a_name_is_a_doubt(string language, string name, string text, int found)
+    {
+        var faults = Told(language, new AuditSecret(name, [new(name)]), text);
+
+        Assert.Equal(found, faults.Length);
+        Assert.All(faults, fault => Assert.False(fault.IsSure));
+    }
+
+    [Theory]
     [InlineData("oil drawer", "Use no oil in this drawer.")]
     [InlineData("oil drawer", "The oil and the drawer.")]
     [InlineData("moth medal", "A moth had got into the felt; the medal next door was spared.")]

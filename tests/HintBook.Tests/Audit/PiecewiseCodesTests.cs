@@ -19,6 +19,16 @@ public class PiecewiseCodesTests
     [InlineData("en", "KLX", "First K, then L, then X.")]
     [InlineData("en", "KLX", "Kilo, Lima, X-ray.")]
     [InlineData("en", "CHIM", "The third letter of the alphabet, then the eighth, the ninth and the thirteenth.")]
+    [InlineData("en", "6083", "The third figure is an eight and the fourth a three. Ahead of them stand a six and a zero.")]
+    [InlineData("en", "40726", "Read 62704 backwards.")]
+    [InlineData("en", "336", "A dozen times twenty-eight.")]
+    [InlineData("en", "831", "One more than eight hundred and thirty.")]
+    [InlineData("en", "GWTE", "1 G, 2 W, 3 T, 4 E")]
+    [InlineData("en", "HARBOR", "ARBOR with an H in front.")]
+    [InlineData("en", "ENCORE", "Two Es with N, C, O and R between them.")]
+    [InlineData("en", "GWTE", "Of “Good Work Takes Eternity” take the initials.")]
+    [InlineData("de", "562", "Zwei mehr als 560.")]
+    [InlineData("fr", "562", "La moitié de 1124.")]
     [InlineData("de", "7713", "Zwei Siebenen, danach eine Eins und zum Schluss eine Drei.")]
     [InlineData("de", "ANKER", "Anton, Nordpol, Kaufmann, Emil, Richard.")]
     [InlineData("de", "90412", "neunzigtausendvierhundertzwölf")]
@@ -43,6 +53,11 @@ public class PiecewiseCodesTests
     [InlineData("974", "It costs 3.974.")]
     [InlineData("51937", "version 5.19.37")]
     public void A_measurement_a_date_or_part_of_a_longer_row_is_none(string code, string text) => Assert.Empty(Told("en", code, text));
+
+    [Theory]
+    [InlineData("0420", "Zero fish, four crows, two cats, zero dogs.")]
+    [InlineData("6083", "Then comes a three, then an eight, then a nought, then a six.")]
+    public void Things_that_are_counted_and_another_order_are_none(string code, string text) => Assert.Empty(Told("en", code, text));
 
     [Theory]
     [InlineData("1871", "First lit in 1871.")]

@@ -34,6 +34,29 @@ public class TurnedNamesTests
     public void Words_that_belong_to_other_things_are_no_name(string name, string text) => Assert.Empty(Hidden.In(text, Hidden.Names(name)));
 
     [Theory]
+    [InlineData("en", "brass pestle", "Unscrew the head of the pestle.", 1)]
+    [InlineData("en", "torn playbill", "Half a sheet, ripped across the middle. It's a playbill.", 1)]
+    [InlineData("fr", "sifflet du bosco", "Prenez le sifflet.", 1)]
+    [InlineData("en", "bronze medal", "You deserve a medal.", 0)]
+    [InlineData("en", "gilded anchor", "My grandfather dropped anchor in Hull.", 0)]
+    [InlineData("en", "customs ledger", "My sister keeps a ledger of her grievances.", 0)]
+    [InlineData("en", "honey jar", "The jar is empty.", 0)]
+    public void A_rare_noun_of_a_thing_is_a_likely_mention_by_itself(string language, string name, string text, int found)
+    {
+        var mentions = new Finder([.. Hidden.Names(name).Select(secret => secret with { IsHeld = true })], language).In(text);
+
+        Assert.Equal(found, mentions.Count);
+        Assert.All(mentions, mention => Assert.Equal(Sureness.Likely, mention.Sureness));
+    }
+
+    [Theory]
+    [InlineData("My brother-in-law lives near Cork.")]
+    [InlineData("Cork tiles are easier on the knees.")]
+    [InlineData("Your answer should cork the bottle.")]
+    public void A_place_a_material_and_a_verb_are_no_thing(string text) =>
+        Assert.Empty(new Finder([.. Hidden.Names("cork").Select(secret => secret with { IsHeld = true })]).In(text));
+
+    [Theory]
     [InlineData("A key lies under the chimney.", 1)]
     [InlineData("Take the key.", 1)]
     [InlineData("The key to this is patience.", 0)]

@@ -22,7 +22,7 @@ internal static class AuditEnglish
         Coordinators = "and or nor",
         Anaphora = "it its it’s itself them they they’re their one ones that that’s this these those thing things he his him she her which who whose "
             + "there here inside same both",
-        Negations = "no not without never isn’t aren’t wasn’t don’t",
+        Negations = "no each not without never isn’t aren’t wasn’t don’t",
         Likenesses = "like as than",
         Setting = "spell spells spelling spelt spelled word words letter letters say says said write writes written writing type enter set sets "
             + "setting read reads reading ring rings dial "

@@ -46,7 +46,7 @@ internal static class AuditGerman
         Codes = CodesIn.German,
         Thousand = "tausend",
         GluedThousand = "tausend",
-        Repeats = ["doppel doppelte doppelt", "dreifach dreifache"],
+        Repeats = ["doppel doppelte doppelt zweimal", "dreifach dreifache dreimal"],
         HasCompounds = true,
         Grammar =
             "ist sind war waren sein wird werden wurde hat haben hatte kann können muss müssen soll sollen will wollen darf nicht kein keine keinen "

@@ -28,7 +28,12 @@ internal static class CodesIn
         new(Sign.Backwards, "right to left, from the right, backwards, backward, back to front, in reverse, reversed, from the end"),
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
-        new(Sign.Number, "empty place, blank, gap, nothing", 0, "0"),
+        new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg", 0, "0"),
+        new(Sign.Number, "half a dozen, half dozen", 6, "6"),
+        new(Sign.Number, "a dozen", 12, "12"),
+        new(Sign.Number, "baker's dozen, unlucky number", 13, "13"),
+        new(Sign.Number, "lucky number, days in a week, days of the week, deadly sins", 7, "7"),
+        new(Sign.Number, "deuce", 2, "2"),
         new(Sign.Code,
             "wheel, wheels, dial, dials, digit, digits, figure, figures, number, numbers, code, combination, ring, rings, lock, slider, sliders, set, turn, "
             + "enter, spell, spells, spelling, letter, letters, symbol, symbols, knob, knobs, punch, press, reads, show, shows, block, blocks, "
@@ -55,6 +60,9 @@ internal static class CodesIn
         new(Sign.Right, "rechts davon, rechts daneben, rechte daneben"),
         new(Sign.Backwards, "von rechts, von hinten, rückwärts, von rechts nach links, umgekehrt"),
         new(Sign.More, "weiteres, weitere, weiterer"),
+        new(Sign.Number, "unglückszahl", 13, "13"),
+        new(Sign.Number, "halbes dutzend, halben dutzend", 6, "6"),
+        new(Sign.Number, "gar nichts, leerstelle", 0, "0"),
         new(Sign.Number, "paar", 2),
         new(Sign.Code,
             "rad, räder, rädchen, walze, walzen, scheibe, scheiben, ziffer, ziffern, zahl, zahlen, code, kombination, ring, ringe, ringen, schloss, "
@@ -79,6 +87,9 @@ internal static class CodesIn
         new(Sign.Backwards, "de droite à gauche, à l’envers, à rebours, en partant de la droite, en partant de la fin"),
         new(Sign.More, "autre"),
         new(Sign.Number, "paire de", 2),
+        new(Sign.Number, "demi-douzaine", 6, "6"),
+        new(Sign.Number, "une douzaine", 12, "12"),
+        new(Sign.Number, "rien du tout", 0, "0"),
         new(Sign.Code,
             "molette, molettes, roue, roues, chiffre, chiffres, nombre, code, combinaison, anneau, anneaux, bague, bagues, cadenas, serrure, curseur, "
             + "lettre, lettres, tournez, composez, réglez, mettez, entrez, formez, épelez, affiche, affichez, ordre, position, disque, disques"),
@@ -103,6 +114,8 @@ internal static class CodesIn
         new(Sign.Backwards, "de derecha a izquierda, al revés, hacia atrás, empezando por el final"),
         new(Sign.More, "más, otra, otro"),
         new(Sign.Number, "par de", 2),
+        new(Sign.Number, "media docena", 6, "6"),
+        new(Sign.Number, "una docena", 12, "12"),
         new(Sign.Code,
             "rueda, ruedas, cifra, cifras, número, números, dígito, dígitos, código, combinación, anillo, anillos, cerradura, candado, disco, discos, "
             + "letra, letras, gire, ponga, marque, escriba, deletree, orden, posición"),

@@ -7,7 +7,11 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "key to this, key to it, key to that, key to success, key to solving, key to the stage, key to the puzzle, key to the mystery, key to "
+        "off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
+        + "cannon, brass tacks, cloak and dagger, silver bullet, bite the bullet, olive branch, on a pedestal, ivory tower, in the spotlight, in the "
+        + "limelight, "
+        + "tip of the iceberg, tie the knot, gordian knot, deserve a medal, deserves a medal, put a cork in, key to the whole, key to this, key to it, "
+        + "key to that, key to success, key to solving, key to the stage, key to the puzzle, key to the mystery, key to "
         + "happiness, key to a good, key to the solution, "
         + "key to everything, key to marriage, key to understanding, key here is, key is patience, key is to, key is not to, is key, are key, wrong "
         + "key, off key, same key, minor key, major key, musical key, in the key of, "
@@ -96,7 +100,8 @@ internal static class IdiomsIn
         + "compass point, points of the compass, moral compass";
 
     public const string German =
-        "schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, schlüssel liegt darin, schlüssel zur "
+        "schlüssel zu jedem, schlüssel zu jeder, schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
+            + "schlüssel liegt darin, schlüssel zur "
         + "lösung, schlüssel zum verständnis, schlüssel zum ganzen, schlüssel ist geduld, "
         + "hinter schloss und riegel, spiegel der seele, spiegel vorhalten, den spiegel vor, spiegel der gesellschaft, "
         + "auf den zeiger, unter die lupe, unter der lupe, alles unter die lupe, an die glocke, große glocke, an die große glocke, "
@@ -126,7 +131,8 @@ internal static class IdiomsIn
         + "im glas, zu tief ins glas, brille der, rosarote brille, durch die brille, das ei des, wie ein ei, gelbe vom ei";
 
     public const string French =
-        "clé du succès, clé de la réussite, clé du mystère, clé de l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
+        "jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
+            + "l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
         + "clef des champs, clé des champs, clef du mystère, clé de voûte, clef de voûte, prendre la clé, sous clé, clés en main, clé en main, "
         + "à la loupe, miroir de l âme, miroir aux alouettes, miroir déformant, perdre la boussole, perd la boussole, perd vite la boussole, perdu la "
         + "boussole, "
@@ -155,7 +161,8 @@ internal static class IdiomsIn
         + "clé pour comprendre, clé est de, la clé c est";
 
     public const string Spanish =
-        "clave del éxito, llave de paso, llave maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
+        "echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
+            + "maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
         + "llaves, bajo cuatro llaves, cerrar con llave, la llave del agua, llave de la ciudad, "
         + "en vela, a la vela, a toda vela, vela en este entierro, velas en este entierro, a dos velas, arriar velas, desplegar velas, recoger velas, "
         + "vela desplegada, encender una vela, "

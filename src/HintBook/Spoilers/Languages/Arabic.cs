@@ -11,6 +11,7 @@ internal static class Arabic
         Clock = ClockWords.Arabic,
         Pieces = PieceWords.Arabic,
         Objects = ObjectWords.Arabic,
+        Reckoning = ReckonWords.Arabic,
         Variants =
             "ذهب/ذهبي/ذهبية نحاس/نحاسي/نحاسية فضة/فضي/فضية خشب/خشبي/خشبية برونز/برونزي/برونزية حديد/حديدي/حديدية",
         FormsOf = WordForms.Arabic,

@@ -18,6 +18,12 @@ internal sealed record ClockWords
         MinuteHand = "minute long large big longer larger tall bigger",
         Down = "down",
         Up = "up upright",
+        Third = "third",
+        Later = "later after past on passed gone elapsed since ago forward add plus further onward onwards beyond",
+        Earlier = "in until till before to left remaining short early earlier back wanting wants lacking lacks missing shy ahead less minus from now",
+        OtherHand = "other fellow companion partner mate twin counterpart sibling brother sister neighbor neighbour",
+        Both = "both",
+        NoTime = "against vote voted votes score scored won lost beat odds ratio majority aged ages",
     };
 
     public static ClockWords German { get; } = new()
@@ -26,7 +32,7 @@ internal sealed record ClockWords
         After = "nach",
         Half = "halb halbe",
         Quarter = "viertel viertelstunde",
-        ThreeQuarters = "dreiviertel",
+        ThreeQuarters = "dreiviertel dreiviertelstunde",
         Hour = "uhr h",
         Lasting = "stunde",
         Minute = "minute min",
@@ -37,6 +43,12 @@ internal sealed record ClockWords
         Down = "unten",
         Up = "oben",
         HalfOfNext = true,
+        Third = "drittel drittelstunde",
+        Later = "nach später vergangen vergangene vorbei weiter dazu seit her danach plus verstrichen",
+        Earlier = "in noch bis fehlen fehlt vor ehe früher zurück minus weniger",
+        OtherHand = "andere anderer bruder gefährte kollege",
+        Both = "beide",
+        NoTime = "stimmen gegen verhältnis gewonnen verloren",
     };
 
     public static ClockWords French { get; } = new()
@@ -55,6 +67,12 @@ internal sealed record ClockWords
         Up = "haut",
         HasArticles = true,
         HasMinutesBehind = true,
+        Third = "tiers",
+        Later = "après plus passé passées passés depuis tard écoulées écoulé sonné avancez",
+        Earlier = "dans avant encore manque manquent reste moins d'ici plus tôt",
+        OtherHand = "autre compagne sœur",
+        Both = "deux",
+        NoTime = "contre voix",
     };
 
     public static ClockWords Spanish { get; } = new()
@@ -73,6 +91,12 @@ internal sealed record ClockWords
         Up = "arriba",
         HasArticles = true,
         HasMinutesBehind = true,
+        Third = "tercio",
+        Later = "después pasado pasados pasadas más tarde transcurridos hace desde",
+        Earlier = "en dentro faltan falta quedan queda antes menos para",
+        OtherHand = "otra compañera hermana",
+        Both = "ambas dos",
+        NoTime = "contra votos",
     };
 
     public static ClockWords Japanese { get; } = new()
@@ -88,6 +112,8 @@ internal sealed record ClockWords
         Down = "下",
         Up = "上",
         HasMinutesBehind = true,
+        Later = "過 経 後 進",
+        Earlier = "あ 前 で 後 戻",
     };
 
     public static ClockWords Arabic { get; } = new()
@@ -109,6 +135,10 @@ internal sealed record ClockWords
         Ten = "عشرة",
         HasArticles = true,
         HasMinutesBehind = true,
+        Later = "بعد مضى مضت مر مرت زائد مرور",
+        Earlier = "بعد قبل بقي بقيت إلا باق يبقى تبقى خلال",
+        OtherHand = "آخر أخرى",
+        Both = "كلا",
     };
 
     /// <summary>What minutes are that are taken off an hour.</summary>
@@ -125,6 +155,21 @@ internal sealed record ClockWords
 
     /// <summary>Twenty minutes.</summary>
     public string Third { get; init; } = "";
+
+    /// <summary>What says that an amount of minutes has passed since an hour.</summary>
+    public string Later { get; init; } = "";
+
+    /// <summary>What says that it passes before an hour comes.</summary>
+    public string Earlier { get; init; } = "";
+
+    /// <summary>What one of two hands is called beside the other.</summary>
+    public string OtherHand { get; init; } = "";
+
+    /// <summary>Both of two hands.</summary>
+    public string Both { get; init; } = "";
+
+    /// <summary>Words beside numbers that only look like a time: <c>voted five to two</c>.</summary>
+    public string NoTime { get; init; } = "";
 
     /// <summary>What stands beside an hour.</summary>
     public string Hour { get; init; } = "";

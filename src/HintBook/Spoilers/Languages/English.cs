@@ -38,6 +38,7 @@ internal static class English
         Clock = ClockWords.English,
         Pieces = PieceWords.English,
         Objects = ObjectWords.English,
+        Reckoning = ReckonWords.English,
         Variants =
             "gold/golden/gilded/gilt wood/wooden wool/woollen/woolen silk/silken wax/waxen earth/earthen oak/oaken grey/gray "
             + "sulphur/sulfur plough/plow axe/ax aluminium/aluminum jewellery/jewelry cheque/check moustache/mustache draught/draft "

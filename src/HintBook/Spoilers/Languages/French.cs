@@ -12,6 +12,7 @@ internal static class French
         Clock = ClockWords.French,
         Pieces = PieceWords.French,
         Objects = ObjectWords.French,
+        Reckoning = ReckonWords.French,
         Variants =
             "clé/clef argent/argenté/argentée bronze/bronzé/bronzée bois/boisé/boisée cuivre/cuivré/cuivrée cuiller/cuillère",
         FormsOf = WordForms.French,

@@ -25,6 +25,7 @@ internal static class German
         Clock = ClockWords.German,
         Pieces = PieceWords.German,
         Objects = ObjectWords.German,
+        Reckoning = ReckonWords.German,
         Variants =
             "holz/hölzern photo/foto delphin/delfin portemonnaie/portmonee grammophon/grammofon",
         FormsOf = WordForms.German,

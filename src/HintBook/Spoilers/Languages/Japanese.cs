@@ -9,6 +9,7 @@ internal static class Japanese
         Clock = ClockWords.Japanese,
         Pieces = PieceWords.Japanese,
         Objects = ObjectWords.Japanese,
+        Reckoning = ReckonWords.Japanese,
         Functions = "の は が を に で と も へ や",
         InNumbers = "の と",
         And = "と",

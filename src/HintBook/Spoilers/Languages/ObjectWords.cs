@@ -35,9 +35,20 @@ internal sealed record ObjectWords
             + "birds of a feather; keep it under your hat; eat my hat; pull the strings; no strings attached; second string; on the button; "
             + "push your buttons; hot button; bright as a button; penny for your thoughts; the penny drops; the penny dropped; pretty penny; "
             + "a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
-            + "ball is in your court; get the ball rolling; on a tablet; phone or tablet; add salt to taste; one stop",
+            + "ball is in your court; get the ball rolling; weight off; pull your weight; throw your weight; worth its weight; put a cork in; in a flap; "
+            + "get in a flap; off the chart; off the charts; top of the charts; drop anchor; dropped anchor; hatch a plan; down the hatch; batten down "
+            + "the hatches; holy grail; crown jewel; magic wand; crystal ball; poisoned chalice; nail in the coffin; second fiddle; fit as a fiddle; "
+            + "spanner in the works; loose cannon; brass tacks; cloak and dagger; silver bullet; bite the bullet; pass the baton; thorn in; olive branch; "
+            + "on your laurels; on a pedestal; to the grindstone; touchstone of; the cornerstone of; under the microscope; ivory tower; into the spotlight; "
+            + "in the spotlight; in the limelight; raise the curtain; behind the curtain; curtain up; pull the rug; sweep under the carpet; over a barrel; "
+            + "in the doghouse; in the driving seat; the tip of the iceberg; tie the knot; gordian knot; sound the trumpet; deserve a medal; deserves "
+            + "a medal; think me cuckoo; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop",
         Similes = "like as",
         Pronouns = "it its this that theyre they",
+        BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
+        Possessive = "its his her their whose",
+        Indefinite = "a an any some every each",
+        Of = "of",
     };
 
     public static ObjectWords German { get; } = new()
@@ -47,13 +58,15 @@ internal sealed record ObjectWords
             + "gedreht gegossen enthält gehört",
         Not = "nicht kein keine keinen keinem nie oder weder ohne",
         Handling =
-            "nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten leg lege "
+            "wirf wirft werfen nimm nimmt nehmen nehmt genommen find finde findet finden gefunden fund such suche sucht suchen halt halte hält halten "
+                + "leg lege "
             + "legt legen liegt liegen lag steck stecke steckt stecken hängt hängen hing fällt fallen gefallen rutscht rutschen rollt kommt "
             + "kommen gleitet ziehen zieh zieht gezogen schieb schieben schiebt dreh drehen dreht setz setzen setzt stell stellen passt passen "
             + "brauchen brauchst braucht benutz benutze benutzen verwende verwenden gib gibt geben bekommt bekommst bekommen erhältst erhalten "
             + "hast habt haben hat hol holen holt greif greifen versteckt verborgen verbirgt klebt klebend geklebt wartet unter hinter darin "
             + "darunter dahinter daran im hinein heraus hebt heb heben halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh "
-            + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute schüttel schüttle schütteln schüttelt",
+            + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife "
+            + "streift schüttel schüttle schütteln schüttelt",
         Idioms =
             "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
@@ -64,6 +77,9 @@ internal sealed record ObjectWords
             + "aus den Federn; ins Horn; vor Anker; nach Strich und Faden; den Hut ziehen; unter einen Hut; ins Netz; Strick drehen",
         Similes = "wie",
         Pronouns = "er sie es diese dieser dieses",
+        Indefinite = "ein eine einen einem einer eines",
+        Of = "von des",
+        Possessive = "sein seine seinen seinem seiner seines ihr ihre ihren ihrem ihrer ihres",
     };
 
     public static ObjectWords French { get; } = new()
@@ -79,18 +95,24 @@ internal sealed record ObjectWords
             + "introduis introduisez enfonce enfoncez passe passez approche approchez donne reçois recevez obtenez avez aurez as auras faut "
             + "besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez saisissez "
             + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
-            + "libère libérez découvrez main",
+            + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez",
         Idioms =
-            "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la clé du mystère; "
-            + "clé de sol; clef de sol; perdre la boussole; perd la boussole; au fil de; fil du temps; de fil en aiguille; perdre le fil; "
+            "la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
+                + "clé du mystère; "
+            + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de "
+            + "fil en aiguille; perdre le fil; "
             + "le revers de la médaille; miroir aux alouettes; jouer cartes sur table; cartes sur table; château de cartes; "
             + "brouiller les cartes; l'argent du beurre; pile ou face; rendre la monnaie de sa pièce; de toutes pièces; "
             + "économies de bouts de chandelle; le jeu n'en vaut pas la chandelle; laissé des plumes; laisser des plumes; ont loupé; avez loupé; "
             + "devoir une fière chandelle; léger comme une plume; sonner les cloches; son de cloche; tirer sur la corde; "
-            + "plusieurs cordes à son arc; jeter l'ancre; lever l'ancre; chercher une aiguille; une botte de foin; tomber le masque; à la clé; "
+            + "plusieurs cordes à son arc; jeter l'ancre; jeté l'ancre; jeta l'ancre; jetons l'ancre; lever l'ancre; chercher une aiguille; une botte "
+            + "de foin; tomber le masque; à la clé; "
             + "à la clef; fermer à clé",
         Similes = "comme tel telle",
         Pronouns = "il elle celui celle",
+        Indefinite = "un une",
+        Of = "de",
+        Possessive = "son sa ses leur leurs",
     };
 
     public static ObjectWords Spanish { get; } = new()
@@ -105,13 +127,17 @@ internal sealed record ObjectWords
             + "encaje desliza deslice recoge recoja suelta suelte sale salga pegada pegado dé da levanta levante mano agarra agarre sujeta "
             + "sujete apoya apoye pasa pase está descansa duerme aguarda",
         Idioms =
-            "en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
+            "la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
             + "castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; echar las campanas al vuelo; "
-            + "aguja en un pajar; echar anclas; perder la brújula; cara o cruz; a vela; encender una vela; ni una vela; la misma moneda; "
+            + "aguja en un pajar; echar anclas; echamos el ancla; echar el ancla; echó el ancla; levar anclas; perder la brújula; cara o cruz; a vela; "
+            + "encender una vela; ni una vela; la misma moneda; "
             + "que una pluma; vela en este entierro; pluma ligera; como una pluma; con lupa; mirar con lupa",
         Similes = "como cual",
         Pronouns = "este esta ese esa él ella",
+        Indefinite = "un una",
+        Of = "de",
+        Possessive = "su sus",
     };
 
     public static ObjectWords Japanese { get; } = new()
@@ -149,6 +175,18 @@ internal sealed record ObjectWords
 
     /// <summary>What speaks of a thing that was named before.</summary>
     public string Pronouns { get; init; } = "";
+
+    /// <summary>The articles of things that aren't known yet.</summary>
+    public string Indefinite { get; init; } = "";
+
+    /// <summary>What stands before the owner of what is named before it.</summary>
+    public string Of { get; init; } = "";
+
+    /// <summary>What a verb stands behind.</summary>
+    public string BeforeVerb { get; init; } = "";
+
+    /// <summary>Says that what follows is something's own.</summary>
+    public string Possessive { get; init; } = "";
 
     /// <summary>What stands before a thing to which something is likened.</summary>
     public string Similes { get; init; } = "";

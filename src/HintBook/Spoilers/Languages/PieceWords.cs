@@ -23,7 +23,7 @@ internal sealed record PieceWords
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom "
             + "outer inner neighbor neighbour alphabet other tune tuned bring brought want plain just add cross say call make row side whole "
-            + "rest value",
+            + "rest value click notch tick",
         Sequence =
             "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest "
             + "thickest largest smallest longest shortest outermost innermost topmost lowest highest nearest farthest",
@@ -51,6 +51,23 @@ internal sealed record PieceWords
             + "meter centimeter millimeter",
         Pages = "page p pp fig figs figure vol chapter year circa since invoice model photograph photo patent",
         Months = "january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec",
+        Initials = "initial acrostic",
+        Letters = "letter",
+        Order =
+            "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail rear "
+            + "head lead leads close closes closed closing last shuffle shuffled rearrange rearranged anagram jumble jumbled scramble scrambled "
+            + "reverse opposite before swap swapped around sandwiched bookends",
+        Locks =
+            "lock padlock wheel dial ring digit figure disc disk drum counter slider cylinder tumbler knob lever code combination set setting enter "
+            + "press punch window",
+        BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
+        OtherNumbers =
+            "half a dozen:6; half dozen:6; a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
+            + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; "
+            + "deuce:2; ace:1; trey:3; "
+            + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
+            + "legs on a spider:8; arms of an octopus:8; lives of a cat:9; sides of a hexagon:6; sides of a triangle:3; sides of a square:4; "
+            + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3",
     };
 
     public static PieceWords German { get; } = new()
@@ -67,7 +84,7 @@ internal sealed record PieceWords
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere "
             + "mittleren oben unten außen innen alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort "
             + "einstellen eingeben tippen brauchen brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn "
-            + "vorne bekommt heißt nachbar daneben",
+            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten",
         Sequence =
             "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt "
             + "schließlich gefolgt abschließend hinterher anschließend",
@@ -93,10 +110,24 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung tafel bild",
+        Pages = "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
+            + "tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
         Plurals = true,
+        Initials = "anfangsbuchstabe anfangsbuchstaben initialen akrostichon",
+        Letters = "buchstabe buchstaben",
+        Order =
+            "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte rand ende schluss anfang umgekehrt rückwärts vor hinter "
+            + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits",
+        Locks =
+            "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
+            + "öffnet tippe schieber zahlenschloss",
+        BackPhrases = "von hinten; von rechts; falsch herum; von rechts nach links; im Spiegel; von hinten nach vorn; vom Ende",
+        OtherNumbers =
+            "halbes dutzend:6; halbe dutzend:6; halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
+            + "leerstelle:0; unberührt:0; tage der woche:7; tage hat die woche:7; wochentage:7; todsünden:7; jahreszeiten:4; monate hat das jahr:12; "
+            + "quartett:4; trio:3",
     };
 
     public static PieceWords French { get; } = new()
@@ -110,7 +141,7 @@ internal sealed record PieceWords
         Setting =
             "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code "
             + "numéro mot ordre gauche droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit "
-            + "lisez",
+            + "lisez cran crans clic clics",
         Sequence =
             "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit "
             + "d'abord abord entre fin",
@@ -131,9 +162,21 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
             + "année siècle page pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
-        Pages = "page pages p fig figure chapitre série commande année facture photo planche depuis",
+        Pages = "modèle référence page pages p fig figure chapitre série commande année facture photo planche depuis",
         Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
         Plurals = true,
+        Initials = "initiale acrostiche",
+        Letters = "lettre",
+        Order =
+            "ordre avant devant derrière entre milieu tête queue fin début bout côté gauche droite envers précède précédé désordre mélange "
+            + "mélangez encadrent encadré autour abord ouvre ouvrent ferme fermant ensuite premier dernier",
+        Locks =
+            "cadenas serrure roue molette anneau bague chiffre disque cadran code combinaison composez réglez mettez tournez tambour rouleau ouvre "
+            + "tapez",
+        BackPhrases = "à l'envers; à rebours; de droite à gauche; de la fin; dans un miroir; par la fin; à l’envers",
+        OtherNumbers =
+            "demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; vide:0; néant:0; "
+            + "jours de la semaine:7; péchés capitaux:7; saisons:4; mousquetaires:3; mois de l'année:12; trio:3; quatuor:4; immobile:0",
     };
 
     public static PieceWords Spanish { get; } = new()
@@ -147,7 +190,7 @@ internal sealed record PieceWords
         Setting =
             "es son va van está están queda marca marque muestra pone ponga pon gira gire girad código número palabra orden izquierda derecha "
             + "medio centro arriba abajo siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al "
-            + "quiere quieren",
+            + "quiere quieren clic clics muesca",
         Sequence =
             "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue "
             + "siguen final fin finalmente primero tras",
@@ -168,9 +211,20 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
             + "pieza tornillo jugador intento vez veces cliente metro centímetro milímetro ciento",
-        Pages = "página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
+        Pages = "modelo referencia página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
         Months = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
         Plurals = true,
+        Initials = "inicial iniciales acróstico",
+        Letters = "letra letras",
+        Order =
+            "orden antes delante detrás entre medio mitad cabeza cola fin final principio extremo lado izquierda derecha revés precede "
+            + "desordenadas mezcla alrededor flanquean primero último",
+        Locks =
+            "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
+        BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
+        OtherNumbers =
+            "media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; días de la semana:7; "
+            + "pecados capitales:7; estaciones del año:4; meses del año:12; trío:3; cuarteto:4",
     };
 
     public static PieceWords Japanese { get; } = new()
@@ -187,6 +241,10 @@ internal sealed record PieceWords
         Units = "円 枚 人 年 月 日 分 秒 時 頁 歳 回 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
         Pages = "頁 図 第 約 年 西 暦",
         Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
+        Order = "次 最 先 頭 前 後 目 尾 初 左 右 間 順 逆 端 並 終",
+        Locks = "錠 鍵 輪 桁 盤 数 番 暗 ダ 合 回",
+        BackPhrases = "逆; 後ろから; うしろから; 右から; さかさ; 反対",
+        OtherNumbers = "半ダース:6; ダース:12; 空:0; なし:0; 無し:0",
     };
 
     public static PieceWords Arabic { get; } = new()
@@ -209,6 +267,12 @@ internal sealed record PieceWords
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
         Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات",
         Stands = "مثل",
+        Initials = "أوائل",
+        Letters = "حرف حروف أحرف",
+        Order = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
+        Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
+        BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
+        OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7",
     };
 
     /// <summary>First, second …; the forms of each parted by strokes.</summary>
@@ -227,6 +291,24 @@ internal sealed record PieceWords
 
     /// <summary>What says that a code is told from its end.</summary>
     public string Backwards { get; init; } = "";
+
+    /// <summary>The same in several words, parted by semicolons.</summary>
+    public string BackPhrases { get; init; } = "";
+
+    /// <summary>What means the first letters of words.</summary>
+    public string Initials { get; init; } = "";
+
+    /// <summary>The word for a letter.</summary>
+    public string Letters { get; init; } = "";
+
+    /// <summary>What says where a piece stands, so that pieces needn't be told in their order.</summary>
+    public string Order { get; init; } = "";
+
+    /// <summary>What speaks of a lock that is set.</summary>
+    public string Locks { get; init; } = "";
+
+    /// <summary>Numbers said in other words, parted by semicolons: <c>half a dozen:6</c>.</summary>
+    public string OtherNumbers { get; init; } = "";
 
     public string Left { get; init; } = "";
 

@@ -57,6 +57,9 @@ internal sealed record SearchLanguage
     /// <summary>How people tell a code piece by piece.</summary>
     public PieceWords Pieces { get; init; } = new();
 
+    /// <summary>How people reckon in words.</summary>
+    public ReckonWords Reckoning { get; init; } = new();
+
     /// <summary>How people speak of things that one can hold.</summary>
     public ObjectWords Objects { get; init; } = new();
 

@@ -9,6 +9,7 @@ internal static class Spanish
         Clock = ClockWords.Spanish,
         Pieces = PieceWords.Spanish,
         Objects = ObjectWords.Spanish,
+        Reckoning = ReckonWords.Spanish,
         Variants =
             "oro/dorado/dorada plata/plateado/plateada madera/maderero cobre/cobrizo/cobriza bronce/broncíneo/broncínea",
         FormsOf = WordForms.Spanish,

@@ -6,6 +6,7 @@ namespace HintBook.Tests.Audit.Elsewhere;
 
 /// <summary>
 /// The same for pieces of pages, styles, scripts, drawings, data and captions: <c>== kind | ids or a hyphen</c>, and the piece in the lines behind it.
+/// The one run on <c>fragments-2</c> before it was read gave recall 0.741, precision 0.952 and one innocent piece that would stop a publish (2026-11-28).
 /// </summary>
 public class FragmentsTests(ITestOutputHelper output)
 {
@@ -15,15 +16,14 @@ public class FragmentsTests(ITestOutputHelper output)
     public void Nearly_all_that_is_told_is_found_and_nearly_all_that_is_found_is_told(string half)
     {
         var folder = Path.Combine(Where.Tests, "Audit", "Elsewhere", half);
-        if (half == "held-out" && !Directory.Exists(folder))
-            return;
+        if (half == "held-out" && !(Directory.Exists(folder) && Directory.EnumerateFiles(folder, "*.txt").Any()))
+            Assert.Skip("The folder “held-out” is empty: nothing is measured on pieces that nobody has read.");
         var tally = new Tally(output.WriteLine);
         foreach (var file in Directory.GetFiles(folder, "*.txt").Order(StringComparer.Ordinal))
             Count(file, tally);
         tally.Print(half);
-        // Held out: what the first run on it gave, 2026-11-28 (0.741, 0.952, one innocent list of numbers that would stop a publish).
-        // The aims are not met there.
-        var (recall, precision, stopped) = half == "tuning" ? (0.93, 0.97, 0) : (0.74, 0.95, 1);
+        // Held out: the aims.
+        var (recall, precision, stopped) = half == "tuning" ? (0.99, 0.99, 0) : (0.93, 0.97, 0);
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);

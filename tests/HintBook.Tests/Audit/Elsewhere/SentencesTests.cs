@@ -5,7 +5,9 @@ namespace HintBook.Tests.Audit.Elsewhere;
 
 /// <summary>
 /// How much of what sentences by people who haven't read the audit give away is found, and how much of what is found gives something away. The words
-/// and rules were chosen with the half called tuning; nothing was changed for the other.
+/// and rules were chosen with <c>tuning</c>; what lies in <c>held-out</c> is run once, before anyone reads it. The books named <c>…-2</c> were held out
+/// first: their one run, on 2026-11-28, gave recall 0.865 (names 0.916, everyday words 0.914, figures 0.766, times 0.843, letters 0.844) and precision
+/// 0.945. Then they were read, and are tuning material since.
 /// </summary>
 public class SentencesTests(ITestOutputHelper output)
 {
@@ -16,14 +18,14 @@ public class SentencesTests(ITestOutputHelper output)
     {
         var books = BookOfSentences.Of(half);
         if (half == "held-out" && books.IsEmpty)
-            return;
+            Assert.Skip("The folder “held-out” is empty: nothing is measured on sentences that nobody has read.");
         Assert.NotEmpty(books);
         var tally = new Tally(output.WriteLine);
         foreach (var book in books)
             Count(book, tally);
         tally.Print(half);
-        // Held out: what the first run on it gave, 2026-11-28 (0.865 and 0.945). The aims, 0.93 and 0.97, are not met there.
-        var (recall, precision) = half == "tuning" ? (0.93, 0.97) : (0.86, 0.94);
+        // Held out: the aims.
+        var (recall, precision) = half == "tuning" ? (0.96, 0.99) : (0.93, 0.97);
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.Equal(0, tally.Stopped);

@@ -4,8 +4,10 @@ using HintBook.Spoilers;
 namespace HintBook.Tests.Spoilers.Elsewhere;
 
 /// <summary>
-/// How the search does on sentences of people who haven't read it, by what is told and by language. The search was tuned on one half and never
-/// on the other.
+/// How the search does on sentences of people who haven't read it, by what is told and by language. The search was tuned on <c>tuning</c>; what lies in
+/// <c>held-out</c> is run once, before anyone reads it. The books named <c>…-2</c> were held out first: their one run, on 2026-11-28, gave recall 0.823
+/// (names 0.821, everyday words 0.943, figures 0.702, times 0.882, letters 0.781), precision 0.964 and one error on an innocent line. Then they were
+/// read, and are tuning material since.
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {
@@ -14,9 +16,9 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        ["tuning"] = ([0.88, 0.92, 0.86, 0.95, 0.91], 0.9, 0.97, 0),
-        // What the first run on it gave, 2026-11-28 (0.821, 0.943, 0.702, 0.882, 0.781; 0.823; 0.964; 1). The aims, 0.95 and 0.97, are not met.
-        ["held-out"] = ([0.82, 0.94, 0.7, 0.88, 0.78], 0.82, 0.96, 1),
+        ["tuning"] = ([0.94, 0.94, 0.99, 1, 0.94], 0.96, 0.99, 0),
+        // The aims for sentences that nobody has read.
+        ["held-out"] = ([0.97, 0.95, 0.97, 0.95, 0.92], 0.95, 0.97, 0),
     };
 
     [Theory]
@@ -25,11 +27,9 @@ public class ElsewhereTests(ITestOutputHelper output)
     public void Nearly_all_that_strangers_tell_is_found(string half)
     {
         var books = ElsewhereBook.AllIn(half);
-        if (books.IsEmpty)
-        {
-            output.WriteLine($"The half “{half}” isn't here.");
-            return;
-        }
+        if (books.IsEmpty && half == "held-out")
+            Assert.Skip("The folder “held-out” is empty: nothing is measured on sentences that nobody has read.");
+        Assert.NotEmpty(books);
 
         var tallies = new Dictionary<(string Language, string Class), Tally>();
         var errors = 0;

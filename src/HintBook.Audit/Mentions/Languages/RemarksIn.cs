@@ -1,0 +1,272 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>
+/// Words of a language by which a reader puts the pieces of a code or of a time together: where they stand, what is reckoned, what has gone by. Lists of words
+/// parted by spaces, phrases by commas. From memory.
+/// </summary>
+internal sealed record RemarksIn
+{
+    public static RemarksIn English { get; } = new()
+    {
+        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
+            + "head tail "
+            + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
+        Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
+        Initials = "initials, initial, first letters, first letter, acrostic",
+        Doubles = "twice double doubled",
+        Trebles = "thrice triple treble",
+        Halves = "half halve",
+        Multiplied = "times multiplied",
+        Added = "plus more above beyond greater larger bigger",
+        Taken = "minus less fewer below under short shy smaller",
+        Joined = "add sum total adding",
+        Parted = "subtract take difference deduct",
+        Squared = "squared",
+        Dozens = "dozen",
+        Since = "after past since on later passed gone elapsed ago forward plus",
+        Until = "in until till before to left remaining wanting wants lacking short earlier back less minus from",
+        Other = "other fellow companion partner mate twin",
+        Lower = "down",
+        Upper = "up upright",
+        NoTimes = "voted vote against odds score won lost beat majority",
+        Copulas = "is are was were be",
+        Certain = "the its his her your their that this",
+        Possible = "a an",
+        Belongs = "of",
+        VerbsAhead = "should to will would can could must may might not never dont don’t didn’t didnt doesn’t cannot",
+        ShortVerbs = "turn fit open slide move lie fall come go hang stay stick spin work do float",
+        Ordinary = "jar tin bottle cup bowl pot pan dish bag sack bucket barrel box case chest trunk drawer door lid panel plate board bar rod ring "
+            + "chain key lock "
+            + "label card paper letter note book page picture map coin button hook pin peg bolt screw nail wheel gear spring magnet mirror glass lens lamp "
+            + "light candle bell horn whistle clock watch hand face dial weight balance scale scales spoon fork knife brush pen ink tool piece part "
+            + "thing object "
+            + "bird dog cat bee fish horse king queen prince princess man woman boy girl keeper master moon sun star sea oil water wax salt stone rock "
+            + "tree leaf "
+            + "flower seed root wood gold silver brass copper iron steel flag hat shoe coat belt ball die dice doll toy game stick staff pole rope "
+            + "cord thread "
+            + "ribbon tape table chair bench shelf stair step window gate roof wall floor tower bridge house room garden bob eye eyeglass head body "
+            + "tail foot leg "
+            + "arm tooth heart skin bone cell clip tray cover slot hole line word number code symbol sign mark arrow end side top bottom edge corner "
+            + "base point map tongs pliers crystal lever honey pellet lump",
+    };
+
+    public static RemarksIn German { get; } = new()
+    {
+        Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
+            + "hintendran voran links "
+            + "rechts außen innen rand daneben",
+        Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
+        Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
+        Doubles = "doppelte doppelt doppel verdopple zweimal",
+        Trebles = "dreifache",
+        Halves = "hälfte",
+        Multiplied = "mal",
+        Added = "plus mehr größer",
+        Taken = "minus weniger kleiner",
+        Joined = "addiere summe",
+        Parted = "differenz",
+        Squared = "quadrat",
+        Dozens = "dutzend",
+        Since = "nach vergangen später vorbei seit weiter plus",
+        Until = "in noch bis fehlen fehlt vor ehe zurück minus weniger",
+        Other = "andere anderer",
+        Lower = "unten",
+        Upper = "oben",
+        NoTimes = "stimmen gegen",
+        Copulas = "ist sind war waren",
+        Certain = "vom zum am im beim zur ins der die das den dem des sein seine seinen seinem ihr ihre ihren dein deine deinen diese dieser diesen dieses",
+        Possible = "ein eine einen einem einer",
+        Belongs = "von des",
+        Ordinary = "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett stab stange ring kette schlüssel schloss zettel karte "
+            + "papier brief buch "
+            + "seite bild münze knopf haken stift bolzen schraube nagel rad feder magnet spiegel glas linse lampe kerze glocke horn uhr zeiger waage "
+            + "löffel messer "
+            + "werkzeug teil ding vogel hund katze biene könig königin mond sonne stern öl wasser wachs stein holz gold silber fahne hut ball würfel "
+            + "stock seil "
+            + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante "
+            + "boden klemme zange hebel honig kristall topf karte",
+    };
+
+    public static RemarksIn French { get; } = new()
+    {
+        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
+        Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
+        Initials = "initiales, premières lettres, initiale",
+        Doubles = "double",
+        Trebles = "triple",
+        Halves = "moitié",
+        Multiplied = "fois multiplié",
+        Added = "plus",
+        Taken = "moins",
+        Joined = "somme ajoutez",
+        Parted = "différence",
+        Squared = "carré",
+        Dozens = "douzaine",
+        Since = "après passé passées depuis plus tard écoulées",
+        Until = "dans avant encore manque reste moins",
+        Other = "autre",
+        Lower = "bas",
+        Upper = "haut",
+        NoTimes = "contre voix",
+        Copulas = "est sont était",
+        Certain = "du au le la les l son sa ses ton ta votre vos ce cet cette",
+        Possible = "un une",
+        Belongs = "de d du des",
+        Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre "
+            + "livre page image pièce "
+            + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère "
+            + "couteau outil chose "
+            + "oiseau chien chat abeille roi reine lune soleil étoile huile eau cire pierre bois or argent drapeau chapeau balle dé bâton corde fil "
+            + "ruban table chaise "
+            + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac pince levier "
+            + "cristal miel pot",
+    };
+
+    public static RemarksIn Spanish { get; } = new()
+    {
+        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo izquierda derecha precede mezcla primero último",
+        Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
+        Initials = "iniciales, primeras letras, inicial",
+        Doubles = "doble",
+        Trebles = "triple",
+        Halves = "mitad",
+        Multiplied = "veces por",
+        Added = "más",
+        Taken = "menos",
+        Joined = "suma sume",
+        Parted = "diferencia",
+        Squared = "cuadrado",
+        Dozens = "docena",
+        Since = "después pasado pasados tarde transcurridos más",
+        Until = "dentro faltan falta quedan antes menos para",
+        Other = "otra",
+        Lower = "abajo",
+        Upper = "arriba",
+        NoTimes = "contra votos",
+        Copulas = "es son era",
+        Certain = "del al el la los las su sus tu este esta ese esa",
+        Possible = "un una",
+        Belongs = "de del",
+        Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen "
+            + "moneda botón gancho clavija "
+            + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza "
+            + "cosa pájaro perro "
+            + "gato abeja rey reina luna sol estrella aceite agua cera piedra madera oro plata bandera sombrero bola dado palo cuerda hilo cinta mesa "
+            + "silla ventana "
+            + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo mapa pinza nuez "
+            + "miel palanca cristal tarro",
+    };
+
+    public static RemarksIn Japanese { get; } = new()
+    {
+        Rows = "次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
+        Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
+        Added = "大 多 足",
+        Taken = "小 少 引",
+        Multiplied = "倍 掛",
+        Since = "過 後 経",
+        Until = "前 あ で",
+    };
+
+    public static RemarksIn Arabic { get; } = new()
+    {
+        Rows = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها",
+        Mirrored = "بالعكس, من اليسار إلى اليمين, من النهاية, معكوس",
+        Doubles = "ضعف",
+        Halves = "نصف",
+        Multiplied = "ضرب مضروبا",
+        Added = "زائد أكثر أكبر",
+        Taken = "ناقص أقل أصغر",
+        Joined = "مجموع",
+        Parted = "فرق",
+        Since = "بعد مضى مضت مر مرت",
+        Until = "بعد قبل بقي بقيت إلا باق",
+        Copulas = "هو هي",
+    };
+
+    public static RemarksIn None { get; } = new();
+
+    /// <summary>Those of a language.</summary>
+    public static RemarksIn Of(string language) => language switch
+    {
+        "en" => English,
+        "de" => German,
+        "fr" => French,
+        "es" => Spanish,
+        "ja" => Japanese,
+        "ar" => Arabic,
+        _ => None,
+    };
+
+    /// <summary>Where a piece stands among others.</summary>
+    public string Rows { get; init; } = "";
+
+    /// <summary>Phrases that say that something is read from its end.</summary>
+    public string Mirrored { get; init; } = "";
+
+    /// <summary>Phrases that mean the first letters of words.</summary>
+    public string Initials { get; init; } = "";
+
+    public string Doubles { get; init; } = "";
+
+    public string Trebles { get; init; } = "";
+
+    public string Halves { get; init; } = "";
+
+    public string Multiplied { get; init; } = "";
+
+    /// <summary>What adds the numbers beside it.</summary>
+    public string Added { get; init; } = "";
+
+    /// <summary>What takes one of the numbers beside it from the other.</summary>
+    public string Taken { get; init; } = "";
+
+    /// <summary>What adds the two numbers behind it.</summary>
+    public string Joined { get; init; } = "";
+
+    /// <summary>What takes one of the two numbers behind it from the other.</summary>
+    public string Parted { get; init; } = "";
+
+    public string Squared { get; init; } = "";
+
+    public string Dozens { get; init; } = "";
+
+    /// <summary>Minutes have gone by since an hour.</summary>
+    public string Since { get; init; } = "";
+
+    /// <summary>Minutes go by until an hour.</summary>
+    public string Until { get; init; } = "";
+
+    /// <summary>The other of two hands of a clock.</summary>
+    public string Other { get; init; } = "";
+
+    /// <summary>Where the long hand says half past.</summary>
+    public string Lower { get; init; } = "";
+
+    /// <summary>Where it says the hour.</summary>
+    public string Upper { get; init; } = "";
+
+    /// <summary>Words beside numbers that are no time.</summary>
+    public string NoTimes { get; init; } = "";
+
+    /// <summary>"Is".</summary>
+    public string Copulas { get; init; } = "";
+
+    /// <summary>Articles and the like before a thing that is known.</summary>
+    public string Certain { get; init; } = "";
+
+    /// <summary>Articles before any thing.</summary>
+    public string Possible { get; init; } = "";
+
+    /// <summary>What stands before an owner.</summary>
+    public string Belongs { get; init; } = "";
+
+    /// <summary>What stands before a verb.</summary>
+    public string VerbsAhead { get; init; } = "";
+
+    /// <summary>Verbs that things do, without an ending.</summary>
+    public string ShortVerbs { get; init; } = "";
+
+    /// <summary>Nouns that alone tell nothing, though one stands in a longer name.</summary>
+    public string Ordinary { get; init; } = "";
+}
