@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Reading;
 using HintBook.Text;
 
 namespace HintBook.Ciphers;
@@ -134,15 +135,20 @@ internal static class CipherFindings
     public static Finding CopyLacks(Copy copy, Located<string> name, Code code) => CopyLacksCode.At(
         copy.Serial.At,
         $"Copy {copy.Serial} has no value “{name}”, which {code.Id} takes from each copy.",
-        $"Add it: “{copy.Serial}: {{ {name}: … }}”.",
+        $"Add it: “{Entry(copy, name)}”.",
         new Related(name.At, "Here it is asked for."));
 
     public static Finding NoCopyHas(Located<string> name, ImmutableArray<Copy> copies) => NoCopyHasCode.At(
         name.At,
         $"No copy has a value “{name}”.",
         Nearest.To(name.Value, copies.SelectMany(copy => copy.Values).Select(value => value.Name.Value)) is { } near ? $"Write instead: {near}"
-            : copies.IsEmpty ? $"List the copies in book.yaml: “copies: {{ 001: {{ {name}: … }} }}”."
-            : $"Give each copy one: “{copies[0].Serial}: {{ {name}: … }}”.");
+            : copies.IsEmpty ? $"List the copies in {Copies.FileName}: “copies: {{ 001: {{ own: {{ {name}: … }} }} }}”."
+            : $"Give each copy one: “{Entry(copies[0], name)}”.");
+
+    // As it is written in the file that the copy stands in.
+    private static string Entry(Copy copy, Located<string> name) => copy.Serial.At.File.Path == Copies.FileName
+        ? $"{copy.Serial}: {{ own: {{ {name}: … }} }}"
+        : $"{copy.Serial}: {{ {name}: … }}";
 
     /// <summary>A finding about one copy or several that have it alike.</summary>
     public static Finding InCopies(Finding finding, IReadOnlyCollection<string> serials, int copies) => finding with

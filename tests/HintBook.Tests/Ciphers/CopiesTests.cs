@@ -21,8 +21,8 @@ public sealed class CopiesTests : IDisposable
 
     private const string Two = """
         copies:
-          001: { number: 5173, letter: "Five hives, one queen, seven drones, three swarms" }
-          002: { number: 2046, letter: "Two combs, no bee: nought. Four wasps, six moths" }
+          001: { own: { number: 5173, letter: "Five hives, one queen, seven drones, three swarms" } }
+          002: { own: { number: 2046, letter: "Two combs, no bee: nought. Four wasps, six moths" } }
         """;
 
     private readonly BookOnDisk book = new();
@@ -69,16 +69,16 @@ public sealed class CopiesTests : IDisposable
     [Fact]
     public void A_copy_without_a_value_is_told()
     {
-        var finding = Assert.Single(Findings(Number, Two + "\n  003: { letter: one two three four }\n"));
+        var finding = Assert.Single(Findings(Number, Two + "\n  003: { own: { letter: one two three four } }\n"));
 
         Assert.Equal(("HB4401", "003"), (finding.Code.Id, finding.At.Text));
         Assert.Equal("Copy 003 has no value “number”, which number takes from each copy.", finding.Message);
-        Assert.Equal("not proved", Proofs(Number, Two + "\n  003: { letter: one two three four }\n").Codes[0].Says.Word);
+        Assert.Equal("not proved", Proofs(Number, Two + "\n  003: { own: { letter: one two three four } }\n").Codes[0].Says.Word);
     }
 
     [Theory]
     [InlineData("numbr", "Write instead: number")]
-    [InlineData("serial-of-the-lid", "Give each copy one: “001: { serial-of-the-lid: … }”.")]
+    [InlineData("serial-of-the-lid", "Give each copy one: “001: { own: { serial-of-the-lid: … } }”.")]
     public void A_name_that_no_copy_has_is_told_with_the_nearest(string name, string help)
     {
         var finding = Assert.Single(Findings(Number.Replace("copy: number", $"copy: {name}", StringComparison.Ordinal), Two));
@@ -111,7 +111,7 @@ public sealed class CopiesTests : IDisposable
     public void HB4209_a_word_left_out_is_told_only_if_no_copys_clue_has_it(string skip, string says)
     {
         var codes = $"codes: {{ number: {{ answer: {{ copy: n }}, clue: {{ copy: letter }}, reads: [ resistor-colours ], skip: [ {skip} ] }} }}";
-        const string copies = "copies: { 001: { n: 87, letter: grey and violet }, 002: { n: 78, letter: \"violet, grey\" } }";
+        const string copies = "copies: { 001: { own: { n: 87, letter: grey and violet } }, 002: { own: { n: 78, letter: \"violet, grey\" } } }";
 
         Assert.Equal(says, string.Concat(Findings(codes, copies).Select(finding => finding.Message)));
     }
@@ -145,7 +145,9 @@ public sealed class CopiesTests : IDisposable
 
     private Proofs Proofs(string codes, string copies)
     {
-        book.With("book.yaml", $"{BookOnDisk.Keys}{codes}\n{copies}\n");
+        book.With("book.yaml", $"{BookOnDisk.Keys}{codes}\n").Without("copies.yaml");
+        if (copies.Length > 0)
+            book.With("copies.yaml", $"{copies}\n");
         return HintBook.Ciphers.Proofs.Prove(book.Read().Book!);
     }
 
