@@ -37,8 +37,9 @@ public class SealTests
     [Fact]
     public void Another_key_or_another_place_opens_nothing() =>
         Gen.Select(Key, Key, Bytes, Bytes, Bytes).Where((key, other, here, there, _) => !key.SequenceEqual(other) && !here.SequenceEqual(there))
-            .Sample((key, other, here, there, text) =>
+            .Sample(all =>
             {
+                var (key, other, here, there, text) = all;
                 var closed = Seal.Close(key, here, text);
                 return Seal.Open(other, here, closed) is null && Seal.Open(key, there, closed) is null;
             });
