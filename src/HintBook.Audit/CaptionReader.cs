@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Audit.Mentions;
 
@@ -10,6 +11,23 @@ namespace HintBook.Audit;
 /// </summary>
 internal static partial class CaptionReader
 {
+    /// <summary>How the names of scripts end that hand captions to a page.</summary>
+    public const string ScriptEnding = ".vtt.js";
+
+    /// <summary>
+    /// Reads captions that a script hands to the page, as those that it holds. A script that does anything else, or hands over those of another file, is
+    /// read as any script.
+    /// </summary>
+    public static SiteFile ReadScript(string path, string text, Secrets secrets)
+    {
+        var captions = path[..^".js".Length];
+        if (Handing().Match(text) is not { Success: true } handing || Said(handing, "name") != captions[(captions.LastIndexOf('/') + 1)..])
+            return PlainReader.Script(path, text, secrets);
+        return new(path) { Faults = [.. Read(captions, Said(handing, "captions"), secrets).Faults.Select(fault => fault with { File = path, Line = 1 })] };
+    }
+
+    private static string Said(Match handing, string part) => JsonSerializer.Deserialize<string>(handing.Groups[part].Value) ?? "";
+
     /// <summary>Reads captions or chapters.</summary>
     public static SiteFile Read(string path, string text, Secrets secrets)
     {
@@ -91,6 +109,12 @@ internal static partial class CaptionReader
 
     [GeneratedRegex(@"(?<from>[0-9:]{1,9}\.[0-9]{3})\s*-->\s*(?<to>[0-9:]{1,9}\.[0-9]{3})", RegexOptions.ExplicitCapture)]
     private static partial Regex Times();
+
+    // JSON's strings (RFC 8259, section 7); anything that JSON doesn't know makes it another script.
+    [GeneratedRegex(
+        @"\Ahintbook\w+\((?<name>""[\w.-]*""), (?<captions>""([^""\\\p{Cc}]|\\([""\\/bfnrt]|u[0-9A-Fa-f]{4}))*"")\);\n\z",
+        RegexOptions.ExplicitCapture)]
+    private static partial Regex Handing();
 
     [GeneratedRegex(@"<v(?:\.[^\s>]*)?\s([^>]*)>")]
     private static partial Regex Speaker();

@@ -33,6 +33,7 @@ internal static class SiteFileReader
         ".html" or ".htm" => PageReader.Read,
         ".css" => StyleReader.Read,
         ".svg" => DrawingReader.Read,
+        ".js" when path.EndsWith(CaptionReader.ScriptEnding, StringComparison.Ordinal) => CaptionReader.ReadScript,
         ".js" or ".mjs" => PlainReader.Script,
         ".json" or ".webmanifest" or ".map" => PlainReader.Data,
         ".vtt" => CaptionReader.Read,

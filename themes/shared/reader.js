@@ -74,6 +74,7 @@
   function tellUse() {
     var place = document.querySelector("[data-used]");
     if (!place) return;
+    tellAlone(load());
     var used = load().used;
     var line = place.querySelector("p");
     function count(tier) {
@@ -84,6 +85,15 @@
       ? counts.reduce(function (text, each) { return text.replace("{" + each[0] + "}", each[1]); }, line.dataset.usedSome)
       : line.dataset.usedNone;
     place.hidden = false;
+  }
+
+  // From a memory stick a browser may keep each page by itself. It may if nothing that is kept here comes from another page.
+  function tellAlone(kept) {
+    var line = document.querySelector("[data-alone]");
+    if (!line || location.protocol !== "file:") return;
+    line.hidden = ["open", "used", "done"].some(function (part) {
+      return Object.keys(kept[part]).some(function (each) { return each !== page; });
+    });
   }
 
   function all(selector, within) {
@@ -367,9 +377,55 @@
     });
   }
 
+  // Moments such as 00:02:16.000, in seconds.
+  function seconds(moment) {
+    return moment.split(":").reduce(function (sum, part) { return 60 * sum + Number(part); }, 0);
+  }
+
+  function cuesIn(captions) {
+    return captions.trim().split("\n\n").map(function (block) {
+      var lines = block.split("\n");
+      var at = lines.findIndex(function (line) { return line.indexOf("-->") >= 0; });
+      var times = at >= 0 && lines[at].match(/[0-9:.]+/g);
+      return times && new VTTCue(seconds(times[0]), seconds(times[1]), lines.slice(at + 1).join("\n"));
+    }).filter(Boolean);
+  }
+
+  // Captions in the page's language are shown, else in the first of the reader's. WebKit leaves it to the script. From a memory stick no captions
+  // are loaded, but scripts: the same captions come as one.
+  function caption(video) {
+    var tracks = all("track[kind=captions]", video);
+    var shown = [root.lang].concat(navigator.languages || []).map(function (tag) {
+      return tracks.filter(function (each) { return each.srclang.split("-")[0] === tag.split("-")[0]; })[0];
+    }).filter(Boolean)[0];
+    tracks.forEach(function (each) {
+      var mode = each === shown ? "showing" : "disabled";
+      if (location.protocol !== "file:") {
+        each.track.mode = mode;
+        return;
+      }
+      var script = document.createElement("script");
+      handed[each.getAttribute("src").split("/").pop()] = function (captions) {
+        var track = video.addTextTrack("captions", each.label, each.srclang);
+        track.mode = "hidden";
+        cuesIn(captions).forEach(function (cue) { track.addCue(cue); });
+        track.mode = mode;
+        each.remove();
+      };
+      script.src = each.src + ".js";
+      document.head.appendChild(script);
+    });
+  }
+
+  var handed = {};
+  window.hintbookCaptions = function (name, captions) {
+    if (handed[name]) handed[name](captions);
+  };
+
   speak();
   stay();
   all("video").forEach(hold);
+  all("video").forEach(caption);
   if (page) stagePage();
   else if (document.querySelector("[data-tick]")) resetPage();
   else if (document.querySelector("[data-way]")) frontPage();

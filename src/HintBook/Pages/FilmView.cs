@@ -29,6 +29,7 @@ internal static class FilmView
         return View.Of(
             ("src", film.IsCut(clip.Part) ? site.From(part.Path) : PartOf(site.From(part.Path), clip.From, clip.To)),
             ("captions", Captions(part, site)),
+            ("transcript", Transcript(file.Value, clip.Part, site)),
             ("says", says),
             ("address", null),
             ("elsewhere", null));
@@ -44,6 +45,23 @@ internal static class FilmView
                 ("name", site.Theme.NameOf(language)),
                 ("shown", index == 0 && language == site.Book.Language.Value))));
 
+    /// <summary>
+    /// What is said in a film or a part of it, to be read: in the page's language, else in the book's own, else in any. Null where nothing is said.
+    /// </summary>
+    public static ScriptObject? Transcript(string film, FilmPart? part, LanguageSite site)
+    {
+        var own = (site.Book.Source ?? site.Book).Language.Value;
+        var said = site.Book.Captions.Where(each => each.Film == film)
+            .OrderByDescending(each => each.Language == site.Book.Language.Value)
+            .ThenByDescending(each => each.Language == own)
+            .ThenBy(each => each.Language, StringComparer.Ordinal)
+            .FirstOrDefault();
+        string[] lines = said is null ? [] : [.. said.Cues.Where(cue => part?.Shows(cue.From, cue.To) ?? true).Select(cue => cue.Text)];
+        return said is null || lines.Length == 0
+            ? null
+            : View.Of(("tag", said.Language), ("dir", TextDirection.Of(said.Language)), ("lines", View.List(lines)));
+    }
+
     /// <summary>The address of a part of a film.</summary>
     public static string PartOf(string film, TimeSpan from, TimeSpan? to) => $"{film}#t={Seconds(from)}{(to is { } end ? $",{Seconds(end)}" : "")}";
 
@@ -55,6 +73,7 @@ internal static class FilmView
     public static ScriptObject Elsewhere(string address, TimeSpan from, string says, LanguageSite site) => View.Of(
         ("src", null),
         ("captions", View.List([])),
+        ("transcript", null),
         ("says", says),
         ("address", MomentOf(address, from)),
         ("elsewhere", HostOf(address, site)));

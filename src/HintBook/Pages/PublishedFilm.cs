@@ -15,6 +15,9 @@ public sealed record PublishedFilm(string Path, string Texts, ImmutableArray<str
     /// <summary>What is said in it in a language, as WebVTT.</summary>
     public string CaptionsIn(string language) => $"{Texts}.{language}.vtt";
 
+    /// <summary>The same as a script: see <see cref="Photos.Films.CaptionText.Script"/>.</summary>
+    public string CaptionScriptIn(string language) => $"{CaptionsIn(language)}.js";
+
     /// <summary>Its parts with the titles that the stages have in a language, as WebVTT.</summary>
     public string ChaptersIn(string language) => $"{Texts}.chapters.{language}.vtt";
 

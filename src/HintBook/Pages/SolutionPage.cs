@@ -20,7 +20,7 @@ internal static class SolutionPage
     private static IEnumerable<ScriptObject> Films(LanguageSite site)
     {
         var films = site.Plan.Films.OrderBy(film => film.Key, StringComparer.Ordinal)
-            .Select(film => (film.Value, Chapters: Chapters.List(site.Book, film.Key, null)))
+            .Select(film => (film.Key, film.Value, Chapters: Chapters.List(site.Book, film.Key, null)))
             .Where(film => !film.Chapters.IsEmpty)
             .ToArray();
         return films.Select((film, index) => View.Of(
@@ -30,6 +30,7 @@ internal static class SolutionPage
             ("src", site.From(film.Value.Path)),
             ("track", site.From(film.Value.ChaptersIn(site.Book.Language.Value))),
             ("captions", FilmView.Captions(film.Value, site)),
+            ("transcript", FilmView.Transcript(film.Key, null, site)),
             ("address", null),
             ("elsewhere", null),
             ("chapters", Links(site, film.Chapters, chapter => FilmView.PartOf(site.From(film.Value.Path), chapter.From, chapter.To)))));
@@ -44,6 +45,7 @@ internal static class SolutionPage
             ("src", null),
             ("track", null),
             ("captions", View.List([])),
+            ("transcript", null),
             ("address", FilmView.MomentOf(address, TimeSpan.Zero)),
             ("elsewhere", FilmView.HostOf(address, site)),
             ("chapters", Links(site, chapters, chapter => FilmView.MomentOf(address, chapter.From))));

@@ -72,6 +72,20 @@ public class CaptionTests
         Assert.Equal(File, Assert.Single(site.Audit(Two).Faults).File);
     }
 
+    // From a memory stick captions come as a script.
+    [Theory]
+    [InlineData("hintbookCaptions(\"x.en.vtt\", \"WEBVTT\\n\\n00:06.000 --\\u003E 00:08.000\\nThe qu\\u0065en clip.\\n\");\n", true)]
+    [InlineData("hintbookCaptions(\"x.en.vtt\", \"WEBVTT\\n\\n00:12.000 --> 00:14.000\\nThe queen clip.\\n\");\n", false)]
+    [InlineData("hintbookCaptions(\"x.en.vtt\", \"WEBVTT\\n\\nNOTE queen clip\\n\");\n", true)]
+    [InlineData("hintbookCaptions(\"y.en.vtt\", \"WEBVTT\\n\\n00:12.000 --> 00:14.000\\nThe queen clip.\\n\");\n", true)]
+    [InlineData("hintbookCaptions(\"x.en.vtt\", \"WEBVTT\\n\"); say(\"queen clip\");\n", true)]
+    public void Captions_as_a_script_may_tell_what_they_may_and_another_script_nothing(string script, bool tells)
+    {
+        using var site = Site.Good().Write("b.html", Site.Page("")).Write(File, "WEBVTT\n").Write($"{File}.js", script);
+
+        Assert.Equal(tells ? [$"{File}.js"] : [], site.Audit(Two).Faults.Select(fault => fault.File));
+    }
+
     private static ImmutableArray<AuditFault> Faults(string cues)
     {
         using var site = Site.Good().Write("b.html", Site.Page("")).Write(File, $"WEBVTT\n\n{cues}");

@@ -55,6 +55,27 @@ public class FilmTests
             Assert.StartsWith("WEBVTT", File.ReadAllText(Path.Combine(desk.Site, track.GetAttribute("src")!)), StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void What_is_said_stands_below_a_film_and_in_a_script_for_a_memory_stick_and_a_part_has_only_its_own()
+    {
+        using var desk = WithFilm();
+        Write(desk, "wooden-heart.en.vtt", "WEBVTT\n\n00:05.000 --> 00:09.000\nTurn it <b>over</b>.\n\n01:10.000 --> 01:12.000\n“Well done.”\n");
+
+        desk.Published();
+
+        string[][] said =
+        [
+            .. Directory.GetFiles(desk.Site, "*.html").Order(StringComparer.Ordinal)
+                .SelectMany(page => new HtmlParser().ParseDocument(File.ReadAllText(page)).QuerySelectorAll("details .transcript [lang=en]"))
+                .Select(transcript => transcript.QuerySelectorAll("p").Select(line => line.TextContent).ToArray())
+                .OrderBy(lines => lines.Length),
+        ];
+        Assert.Equal([["Turn it over."], ["Turn it over."], ["Turn it over.", "“Well done.”"]], said);
+        var scripts = Directory.GetFiles(Path.Combine(desk.Site, "films"), "*.vtt.js").Select(File.ReadAllText).ToArray();
+        Assert.Equal(2, scripts.Length);
+        Assert.All(scripts, script => Assert.Matches("^hintbookCaptions\\(\"[0-9a-f]{16}\\.en\\.vtt\", \"WEBVTT[ -~]*\"\\);\n$", script));
+    }
+
     [Theory]
     [InlineData("1\n00:00:05,000 --> 00:00:09,000\nTurn it over.\n")]
     [InlineData("WEBVTTX\n")]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Books;
 
@@ -22,6 +23,15 @@ internal static partial class CaptionText
         let moved = cue with { From = Later(cue.From, Later(part.From, start)) - start, To = (part.To is { } end && end < cue.To ? end : cue.To) - start }
         where moved.To > moved.From
         select moved);
+
+    /// <summary>
+    /// Captions as a script that hands them to the page: from a memory stick a browser takes no captions, because they want an origin (HTML Living
+    /// Standard, 4.8.11.11.3), but scripts.
+    /// </summary>
+    /// <param name="name">The name of the file that holds the captions themselves.</param>
+    /// <param name="captions">What is in that file.</param>
+    public static string Script(string name, string captions) =>
+        $"hintbookCaptions({JsonSerializer.Serialize(name)}, {JsonSerializer.Serialize(captions)});\n";
 
     /// <summary>A time as WebVTT writes it: <c>00:02:16.000</c>.</summary>
     public static string Time(TimeSpan time) =>

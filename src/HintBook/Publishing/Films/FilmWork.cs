@@ -1,6 +1,7 @@
 using System.Text;
 using HintBook.Checking;
 using HintBook.Checking.Media;
+using HintBook.Pages;
 using HintBook.Photos.Films;
 using HintBook.Text;
 
@@ -27,7 +28,7 @@ internal static class FilmWork
         foreach (var film in book.Media.Films)
         {
             foreach (var captions in film.Captions)
-                WriteText(writer, film.Published.CaptionsIn(captions.Language), CaptionText.Whole(captions));
+                WriteCaptions(writer, film.Published, captions.Language, CaptionText.Whole(captions));
             foreach (var (language, chapters) in film.Chapters)
                 WriteText(writer, film.Published.ChaptersIn(language), Chapters.WebVtt(chapters));
             foreach (var (part, published) in film.Published.Parts.OrderBy(part => part.Key.From).ThenBy(part => part.Key.To))
@@ -52,7 +53,7 @@ internal static class FilmWork
                 }
 
                 foreach (var captions in film.Captions)
-                    WriteText(writer, published.CaptionsIn(captions.Language), CaptionText.Part(captions, part, start));
+                    WriteCaptions(writer, published, captions.Language, CaptionText.Part(captions, part, start));
             }
         }
 
@@ -70,6 +71,13 @@ internal static class FilmWork
             var tag = language == book.Book.Language.Value ? "" : $".{language}";
             writer.Write($"print/chapters{name}{tag}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
         }
+    }
+
+    private static void WriteCaptions(OutputWriter writer, PublishedFilm film, string language, string text)
+    {
+        var path = film.CaptionsIn(language);
+        WriteText(writer, path, text);
+        WriteText(writer, film.CaptionScriptIn(language), CaptionText.Script(Path.GetFileName(path), text));
     }
 
     // What is said in a film belongs to it, and films aren't kept on a device.
