@@ -52,8 +52,7 @@ public class HeadTests
         {
             var page = Sites.Parse(html);
             Assert.Equal(
-                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; media-src 'self'; manifest-src 'self'; "
-                + "form-action 'none'; base-uri 'none'",
+                "default-src 'self'; connect-src 'none'; font-src 'none'; frame-src 'none'; object-src 'none'; form-action 'none'; base-uri 'none'",
                 page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content"));
             Assert.All(page.QuerySelectorAll("script"), script => Assert.Equal("", script.TextContent));
             Assert.Empty(page.QuerySelectorAll("style, [style], form, iframe, base"));
