@@ -13,8 +13,9 @@ internal static class DebianPackages
     /// <summary>Whether packages may be installed here.</summary>
     public static bool MayBeInstalled => OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess && File.Exists(AptGet);
 
-    /// <summary>Installs a package, and gives null if that went well, else why it didn't, in one line.</summary>
-    public static string? Install(string package)
+    /// <summary>Installs packages, and gives null if that went well, else why it didn't, in one line.</summary>
+    /// <param name="packages">Their names, with spaces between them.</param>
+    public static string? Install(string packages)
     {
         // Each test project is a process of its own, and both may come here at once.
         using var oneAtATime = new Mutex(initiallyOwned: false, @"Global\hintbook-apt-get");
@@ -22,9 +23,8 @@ internal static class DebianPackages
         try
         {
             // A fresh machine has no lists of packages, and old lists name files that are gone.
-            return Run("install", "--no-install-recommends", package) is null
-                ? null
-                : Run("update") ?? Run("install", "--no-install-recommends", package);
+            string[] install = ["install", "--no-install-recommends", .. packages.Split(' ')];
+            return Run(install) is null ? null : Run("update") ?? Run(install);
         }
         finally
         {

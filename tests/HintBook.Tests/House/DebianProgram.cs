@@ -14,14 +14,17 @@ internal static class DebianProgram
     /// <summary>Makes sure that a program is there, or skips the test.</summary>
     public static void Have(string program, string package) => Have(program, package, () => IsThere(program));
 
-    /// <summary>Makes sure that what a package brings is there, or skips the test.</summary>
-    public static void Have(string what, string package, Func<bool> isThere)
+    /// <summary>Makes sure that what packages bring is there, or skips the test.</summary>
+    /// <param name="what">What it is called.</param>
+    /// <param name="packages">The packages, with spaces between them.</param>
+    /// <param name="isThere">Whether it is there.</param>
+    public static void Have(string what, string packages, Func<bool> isThere)
     {
         if (isThere())
             return;
-        var failed = DebianPackages.MayBeInstalled ? Installed.GetOrAdd(package, new Lazy<string?>(() => DebianPackages.Install(package))).Value : null;
+        var failed = DebianPackages.MayBeInstalled ? Installed.GetOrAdd(packages, new Lazy<string?>(() => DebianPackages.Install(packages))).Value : null;
         if (!isThere())
-            Assert.Skip($"{what} is not installed here (on Debian: apt install {package}). {failed}".TrimEnd());
+            Assert.Skip($"{what} is not installed here (on Debian: apt install {packages}). {failed}".TrimEnd());
     }
 
     /// <summary>Runs a program in a folder and gives what it printed.</summary>
