@@ -26,6 +26,8 @@ internal sealed record Ran(int Exit, string Said)
 /// <summary>A process that was started, and what it prints.</summary>
 internal sealed class Running : IDisposable
 {
+    private static readonly TimeSpan Glance = TimeSpan.FromMilliseconds(5);
+
     private readonly Process process;
     private readonly Task<string> output;
     private readonly Task<string> error;
@@ -43,9 +45,28 @@ internal sealed class Running : IDisposable
         return new(Process.Start(start) ?? throw new InvalidOperationException($"{command[0]} can't be started"));
     }
 
-    /// <summary>Waits until it ends by itself.</summary>
-    /// <returns>Whether it did.</returns>
-    public bool EndsWithin(TimeSpan time) => process.WaitForExit(time);
+    /// <summary>
+    /// Waits until it ends by itself, or has used so much processor time. What a run has got done follows from that, however busy the machine is.
+    /// </summary>
+    /// <returns>How much it has used, as last seen.</returns>
+    public TimeSpan Spend(TimeSpan most)
+    {
+        var spent = TimeSpan.Zero;
+        while (spent < most && !process.WaitForExit(Glance))
+        {
+            try
+            {
+                process.Refresh();
+                spent = process.TotalProcessorTime;
+            }
+            catch (InvalidOperationException)
+            {
+                // It has ended since.
+            }
+        }
+
+        return spent;
+    }
 
     /// <summary>Kills it at once, as the system or a power cut would.</summary>
     public void Kill() => process.Kill(entireProcessTree: true);
