@@ -2,6 +2,7 @@ using System.Text.Json;
 using HintBook.Browser.Tests.Engines;
 using HintBook.Browser.Tests.Reading;
 using HintBook.Browser.Tests.Sites;
+using HintBook.Tests.Publishing.Visits;
 
 namespace HintBook.Browser.Tests;
 
@@ -82,7 +83,30 @@ public class EngineFactsTests(ReadingRoom room, EngineRoom engines)
     public async Task A_picture_from_memory_wants_a_word_in_the_policy(string engine, Source source) =>
         Assert.False((await Facts(engine, source, "default-src 'self'"))["blob"]);
 
-    private async Task<IReadOnlyDictionary<string, bool>> Facts(string engine, Source source, string policy)
+    // Nothing can be opened there that was sealed: it is no secure context (W3C, "Secure Contexts", section 3.1), and the page can tell.
+    [Theory]
+    [InlineData(Chromium)]
+    [InlineData(EngineRoom.Firefox)]
+    [InlineData(EngineRoom.WebKit)]
+    public async Task Over_plain_http_from_a_host_with_a_name_there_is_no_way_to_open_a_secret(string engine)
+    {
+        var facts = await OfAPage("default-src 'self'; img-src 'self' blob:", async folder =>
+        {
+            using var proxy = new LoopbackHost(folder);
+            return await FactsAt(engine, "http://box.home.arpa/index.html", new(Proxy: proxy.Address.Port));
+        });
+
+        Assert.Equal(["blob", "hashchange", "replaceState", "fetch"], facts.Where(each => each.Value).Select(each => each.Key));
+    }
+
+    private Task<IReadOnlyDictionary<string, bool>> Facts(string engine, Source source, string policy) => OfAPage(policy, async folder =>
+    {
+        using var server = FolderServer.Of(folder);
+        var address = (source == Source.Http ? server.Address : new Uri(folder + Path.DirectorySeparatorChar).AbsoluteUri) + "index.html";
+        return await FactsAt(engine, address, new());
+    });
+
+    private static async Task<IReadOnlyDictionary<string, bool>> OfAPage(string policy, Func<string, Task<string>> read)
     {
         var folder = Directory.CreateTempSubdirectory("hintbook facts").FullName;
         try
@@ -96,9 +120,7 @@ public class EngineFactsTests(ReadingRoom room, EngineRoom engines)
                 <meta http-equiv="Content-Security-Policy" content="{policy}">
                 <script src="facts.js" defer></script>
                 """);
-            using var server = FolderServer.Of(folder);
-            var address = (source == Source.Http ? server.Address : new Uri(folder + Path.DirectorySeparatorChar).AbsoluteUri) + "index.html";
-            return JsonSerializer.Deserialize<Dictionary<string, bool>>(await FactsAt(engine, address)) ?? [];
+            return JsonSerializer.Deserialize<Dictionary<string, bool>>(await read(folder)) ?? [];
         }
         finally
         {
@@ -106,16 +128,16 @@ public class EngineFactsTests(ReadingRoom room, EngineRoom engines)
         }
     }
 
-    private async Task<string> FactsAt(string engine, string address)
+    private async Task<string> FactsAt(string engine, string address, Circumstances circumstances)
     {
         if (engine == Chromium)
         {
-            await using var reader = await room.Seat(new Circumstances());
+            await using var reader = await room.Seat(circumstances);
             await reader.Page.GotoAsync(address);
             return await reader.Page.Locator("html[data-facts]").GetAttributeAsync("data-facts") ?? "";
         }
 
-        await using var visitor = await engines.Seat(engine, room.Shelf.Small, new());
+        await using var visitor = await engines.Seat(engine, room.Shelf.Small, circumstances);
         await visitor.Tab.Go(address);
         await visitor.Until("!!document.documentElement.dataset.facts");
         return await visitor.Text("document.documentElement.dataset.facts");

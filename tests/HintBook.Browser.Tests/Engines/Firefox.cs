@@ -57,20 +57,24 @@ internal sealed class Firefox(string program) : IEngine
 
             await tab.RunInBrowser(
                 """
-                const [dark, script, language, phone] = arguments;
+                const [dark, script, language, phone, proxy] = arguments;
                 const { prefs } = Services;
                 prefs.setIntPref('layout.css.prefers-color-scheme.content-override', dark ? 0 : 1);
                 prefs.setStringPref('intl.accept_languages', language);
                 prefs.setBoolPref('javascript.enabled', script);
                 // A phone's scrollbars lie over the page.
                 prefs.setIntPref('ui.useOverlayScrollbars', phone ? 1 : 0);
+                prefs.setStringPref('network.proxy.http', proxy ? '127.0.0.1' : '');
+                prefs.setIntPref('network.proxy.http_port', proxy);
+                prefs.setIntPref('network.proxy.type', proxy ? 1 : 0);
                 Services.console.reset();
                 Cc['@mozilla.org/consoleAPI-storage;1'].getService(Ci.nsIConsoleAPIStorage).clearEvents();
                 """,
                 circumstances.Dark,
                 circumstances.Script,
                 circumstances.Locale,
-                circumstances.Phone);
+                circumstances.Phone,
+                circumstances.Proxy ?? 0);
             await tab.Resize(circumstances.Phone ? 390 : 1280, circumstances.Phone ? 844 : 800);
             return tab;
         }

@@ -38,6 +38,7 @@ internal sealed class WebKit : IEngine
             $"--height={(circumstances.Phone ? 844 : 800)}",
             .. circumstances.Dark ? (string[])["--dark"] : [],
             .. circumstances.Script ? (string[])[] : ["--no-script"],
+            .. circumstances.Proxy is { } port ? (string[])[$"--proxy=http://127.0.0.1:{port}"] : [],
             $"--data={profile ?? Directory.CreateDirectory(Path.Combine(folder, $"{++tabs}")).FullName}",
         ];
         var options = new Dictionary<string, object> { ["webkitgtk:browserOptions"] = new { binary = Python, args = (string[])[Window, .. how] } };

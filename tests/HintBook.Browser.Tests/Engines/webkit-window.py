@@ -14,6 +14,7 @@ options.add_argument("--dark", action="store_true")
 options.add_argument("--languages", default="en-GB")
 options.add_argument("--no-script", action="store_true")
 options.add_argument("--print", nargs=2, metavar=("ADDRESS", "PDF"))
+options.add_argument("--proxy", help="the address that answers for every host")
 options.add_argument("--width", type=int, default=390)
 options.add_argument("--height", type=int, default=844)
 options = options.parse_args()
@@ -24,6 +25,8 @@ gtk.set_property("gtk-application-prefer-dark-theme", options.dark)
 gtk.set_property("gtk-enable-animations", False)
 
 kept = WebKit2.WebsiteDataManager(base_data_directory=options.data, base_cache_directory=options.data + "/cache")
+if options.proxy:
+    kept.set_network_proxy_settings(WebKit2.NetworkProxyMode.CUSTOM, WebKit2.NetworkProxySettings.new(options.proxy, None))
 context = WebKit2.WebContext(website_data_manager=kept)
 context.set_preferred_languages(options.languages.split(","))
 

@@ -10,6 +10,7 @@ namespace HintBook.Browser.Tests.Reading;
 /// <param name="Theme">The theme that the book asks for.</param>
 /// <param name="Language">The language that the book is in.</param>
 /// <param name="Locale">The browser's language.</param>
+/// <param name="Proxy">The port on this machine that answers for every other host; null for none.</param>
 public sealed record Circumstances(
     bool Script = true,
     bool Phone = true,
@@ -17,7 +18,8 @@ public sealed record Circumstances(
     Source Source = Source.Http,
     string Theme = Pages.Theme.Default,
     string Language = "en",
-    string Locale = "en-GB")
+    string Locale = "en-GB",
+    int? Proxy = null)
 {
     /// <summary>Six in which each two choices meet in all their ways (a covering array of strength two).</summary>
     public static TheoryData<Circumstances> Pairs => Rows(InPairs);

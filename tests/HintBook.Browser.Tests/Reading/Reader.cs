@@ -41,6 +41,7 @@ internal sealed class Reader : IAsyncDisposable
             // A fading text has no contrast to measure.
             ReducedMotion = ReducedMotion.Reduce,
             Locale = circumstances.Locale,
+            Proxy = circumstances.Proxy is { } port ? new() { Server = $"http://127.0.0.1:{port}" } : null,
         });
         profile.SetDefaultTimeout(Patience);
         var reader = new Reader(profile, site, circumstances);

@@ -15,7 +15,10 @@ internal sealed record Reply(int Status, byte[] Body, params (string Name, strin
     public static Reply Endless { get; } = new(-1, []);
 }
 
-/// <summary>A web host on this machine that serves a folder, as well or as badly as a test wants; one request to a connection.</summary>
+/// <summary>
+/// A web host on this machine that serves a folder, as well or as badly as a test wants; one request to a connection. Asked as a proxy, it serves the folder
+/// under every host's name.
+/// </summary>
 internal sealed class LoopbackHost : IDisposable
 {
     private readonly TcpListener listener = new(IPAddress.Loopback, 0);
@@ -118,7 +121,10 @@ internal sealed class LoopbackHost : IDisposable
         {
         }
 
-        return Uri.UnescapeDataString(first.Split(' ')[1]).TrimStart('/');
+        var target = first.Split(' ')[1];
+        // A proxy is asked for the whole address (RFC 9112, section 3.2.2).
+        var path = target.StartsWith("http://", StringComparison.Ordinal) ? new Uri(target).PathAndQuery : target;
+        return Uri.UnescapeDataString(path).TrimStart('/');
     }
 
     private Reply Served(string path)
