@@ -34,7 +34,9 @@ public class EngineFilmTests(ReadingRoom room, EngineRoom engines)
         await visitor.Value("document.querySelector('video').preload = 'auto'");
         await visitor.Until("document.querySelector('video').readyState >= 2");
         await visitor.Until("[...document.querySelector('video').textTracks].some(each => each.mode === 'showing' && each.cues && each.cues.length === 1)");
-        Assert.Equal(Said, await visitor.Text("[...document.querySelector('video').textTracks].find(each => each.mode === 'showing').cues[0].text"));
+        const string Cue = "[...document.querySelector('video').textTracks].find(each => each.mode === 'showing').cues[0]";
+        Assert.Equal(Said, await visitor.Text(Cue + ".text"));
+        Assert.Equal("10 false 20 50 start", await visitor.Text($"(cue => [cue.line, cue.snapToLines, cue.position, cue.size, cue.align].join(' '))({Cue})"));
         await visitor.Press("What is said in the film");
         Assert.Contains(Said, await visitor.Seen());
         Complaint.None(await visitor.Tab.Console());
@@ -74,7 +76,7 @@ public class EngineFilmTests(ReadingRoom room, EngineRoom engines)
         string[] film = ["-f", "lavfi", "-i", "testsrc=size=160x120:rate=25:duration=3", "-c:v", "libx264", "-preset", "ultrafast", "-pix_fmt", "yuv420p"];
         using (var ffmpeg = Process.Start("ffmpeg", ["-nostdin", "-v", "error", .. film, Path.Combine(clips, "film.mp4")]))
             ffmpeg.WaitForExit();
-        File.WriteAllText(Path.Combine(clips, "film.en.vtt"), $"WEBVTT\n\n00:00.500 --> 00:02.000\n{Said}\n");
+        File.WriteAllText(Path.Combine(clips, "film.en.vtt"), $"WEBVTT\n\n00:00.500 --> 00:02.000 line:10% position:20% size:50% align:start\n{Said}\n");
         var stage = Path.Combine(book, "stages", "01-plover.md");
         var text = File.ReadAllText(stage).Replace("minutes: 5", "minutes: 5\nclip: { file: film.mp4, from: 0:00, to: 0:03 }", StringComparison.Ordinal);
         File.WriteAllText(stage, text);

@@ -387,8 +387,27 @@
       var lines = block.split("\n");
       var at = lines.findIndex(function (line) { return line.indexOf("-->") >= 0; });
       var times = at >= 0 && lines[at].match(/[0-9:.]+/g);
-      return times && new VTTCue(seconds(times[0]), seconds(times[1]), lines.slice(at + 1).join("\n"));
+      return times && placed(new VTTCue(seconds(times[0]), seconds(times[1]), lines.slice(at + 1).join("\n")), lines[at]);
     }).filter(Boolean);
+  }
+
+  // Where a cue stands, as its line of times says it: "line:0 position:20%,line-left align:start" (W3C, "WebVTT", section 3.4).
+  function placed(cue, times) {
+    times.split(/\s+/).slice(3).forEach(function (setting) {
+      var parts = setting.split(/[:,]/);
+      var number = parseFloat(parts[1]);
+      if (parts[0] === "line") {
+        cue.snapToLines = parts[1].indexOf("%") < 0;
+        cue.line = number;
+        if (parts[2]) cue.lineAlign = parts[2];
+      } else if (parts[0] === "position") {
+        cue.position = number;
+        if (parts[2]) cue.positionAlign = parts[2];
+      } else if (parts[0] === "size") cue.size = number;
+      else if (parts[0] === "align") cue.align = parts[1];
+      else if (parts[0] === "vertical") cue.vertical = parts[1];
+    });
+    return cue;
   }
 
   // Captions in the page's language are shown, else in the first of the reader's. WebKit leaves it to the script. From a memory stick no captions
