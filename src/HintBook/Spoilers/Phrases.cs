@@ -17,6 +17,10 @@ internal sealed class Phrases(WordList words)
     private const int ShortestVerb = 4;
     private const int ShortestHead = 4;
 
+    // Every two neighbours of a name may be written as one, so the tree grows with the square of its words, and a walk is as deep as a name has words.
+    // Of a longer name the beginning is sought, as it is written: that many words tell it.
+    private const int MostWords = 32;
+
     /// <summary>The number that mentions of idioms have.</summary>
     public const int Idiom = -1;
 
@@ -69,8 +73,8 @@ internal sealed class Phrases(WordList words)
         var noun = isNoun ? bare[0] : null;
         var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper);
-        Insert(written, ending);
-        if (isExact)
+        Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
+        if (isExact || written.Length > MostWords)
             return;
         AddForms(written, bare);
         if (hasNoSpaces)
