@@ -7,7 +7,7 @@ namespace HintBook.Audit.Mentions;
 internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
-    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4;
+    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
 
@@ -36,6 +36,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         if (words.Count == 0)
             return false;
+        // So many words tell a name; each more would be another spelling, with two words written as one, of all of them.
+        if (words.Count > MostWords)
+            words.RemoveRange(MostWords, words.Count - MostWords);
         var noun = language.HasCompounds && words.Count == 1 && char.IsUpper(spelling.Text.FirstOrDefault(letter => char.IsUpper(letter))) ? words[0] : null;
         var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As, noun, spelling.Text);
         if (spelling.IsExact || spelling.As == SpelledAs.Letters)
