@@ -8,18 +8,19 @@ internal sealed class Objects
 {
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
-    private readonly string[] idioms;
+    private readonly Dictionary<string, string[]> idioms;
+    private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
 
     public Objects(WordNumbers numbers)
     {
         this.numbers = numbers;
         var folded = new FoldedText(numbers.Language);
-        idioms =
-        [
-            .. from idiom in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries)
-               select Spaced(folded, idiom),
-        ];
+        idioms = (
+            from idiom in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(idiom => Spaced(folded, idiom)).Distinct()
+            from word in numbers.Language.IsUnspaced ? idiom.Select(letter => $"{letter}") : idiom.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            group idiom by word).ToDictionary(each => each.Key, each => each.Distinct().ToArray(), StringComparer.Ordinal);
+        idiomsBySpan = idioms.GetAlternateLookup<ReadOnlySpan<char>>();
         var remarks = RemarksIn.Of(numbers.Language.Code);
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
@@ -105,8 +106,17 @@ internal sealed class Objects
 
     private bool IsIdiom(FoldedText text, int first, int last)
     {
-        if (idioms.Length == 0)
-            return false;
+        for (var i = first; i <= last; i++)
+        {
+            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsIn(string[] all, FoldedText text, int first, int last)
+    {
         var (from, to) = (Math.Max(0, first - Around), Math.Min(text.Words.Length - 1, last + Around));
         var around = new StringBuilder(" ");
         var (start, end) = (0, 0);
@@ -121,7 +131,7 @@ internal sealed class Objects
         }
 
         var said = around.ToString();
-        foreach (var idiom in idioms)
+        foreach (var idiom in all)
         {
             for (var at = said.IndexOf(idiom, StringComparison.Ordinal); at >= 0; at = said.IndexOf(idiom, at + 1, StringComparison.Ordinal))
             {

@@ -19,6 +19,7 @@ internal sealed class Finder
     private readonly NameJudge own;
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
+    private readonly HashSet<int> codes = [];
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -89,6 +90,7 @@ internal sealed class Finder
     {
         if (secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer)
         {
+            codes.Add(secret.Number);
             AddCode(secret, spelling);
             return;
         }
@@ -167,8 +169,10 @@ internal sealed class Finder
         : left.Secret.CompareTo(right.Secret);
 
     // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
-    private static bool IsSilenced(Mention mention, Mention idiom) =>
-        idiom.Covers(mention) || (mention.Sureness == Sureness.Likely && idiom.Start < mention.End && idiom.End > mention.Start);
+    // A code is told beside figures of speech as well: "the third wheel is 0".
+    private bool IsSilenced(Mention mention, Mention idiom) =>
+        idiom.Covers(mention)
+        || (mention.Sureness == Sureness.Likely && !codes.Contains(mention.Secret) && idiom.Start < mention.End && idiom.End > mention.Start);
 
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()

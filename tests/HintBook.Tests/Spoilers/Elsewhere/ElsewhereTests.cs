@@ -15,12 +15,15 @@ public class ElsewhereTests(ITestOutputHelper output)
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
         ["tuning"] = ([0.94, 0.94, 0.99, 1, 0.94], 0.96, 0.99, 0),
+        // Written by us before the classes were mended that they stand for.
+        ["ours"] = ([0.9, 0.9, 0.9, 0.9, 0.9], 0.9, 0.95, 0),
         // The aims; for everyday words what was reached with the others.
         ["held-out"] = ([0.97, 0.93, 0.97, 0.95, 0.92], 0.95, 0.97, 0),
     };
 
     [Theory]
     [InlineData("tuning")]
+    [InlineData("ours")]
     [InlineData("held-out")]
     public void Nearly_all_that_strangers_tell_is_found(string half)
     {
