@@ -15,6 +15,8 @@ internal sealed class Finder
     private readonly Phrases phrases;
     private readonly NumberRuns runs;
     private readonly Pieces pieces;
+    private readonly SaidLetters letters;
+    private readonly PlacedFigures placed;
     private readonly ClockTimes times;
     private readonly NameJudge own;
     private readonly NameJudge others;
@@ -48,6 +50,7 @@ internal sealed class Finder
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         pieces = new Pieces(words);
+        (letters, placed) = (new SaidLetters(words), new PlacedFigures(words));
         times = new ClockTimes(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
@@ -80,6 +83,8 @@ internal sealed class Finder
         phrases.In(reader, text, found);
         runs.In(reader, text, found);
         pieces.In(reader, text, found);
+        letters.In(reader, text, found);
+        placed.In(reader, text, found);
         times.In(reader, text, found);
         if (found.Count > 0)
             KeepOneOfEach();
@@ -139,7 +144,12 @@ internal sealed class Finder
         }
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
-        runs.Add(secret.Number, text, sure);
+        // Without capitals a code is written like any other word.
+        var isCaseless = SaidLetters.IsCaseless(text);
+        letters.Add(secret.Number, text);
+        placed.Add(secret.Number, text);
+        if (!isCaseless || !words.Language.HasNoSpaces)
+            runs.Add(secret.Number, text, sure);
         // A time before ten may have a nought before its hour.
         if (text.Length == SureCode && ClockTimes.TimeOf(answer) is not null)
             runs.Add(secret.Number, $"0{text}", sure);
@@ -149,8 +159,9 @@ internal sealed class Finder
         if (!answer.Any(char.IsLetter))
             return;
         var plain = text.Length < ShortestWordCode || own.Judge(answer).AllPlain;
-        AddName(secret, answer, Sureness.Sure, Casing.Capitals);
-        AddName(secret, answer, Sureness.Likely, Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
+        if (!isCaseless)
+            AddName(secret, answer, Sureness.Sure, Casing.Capitals);
+        AddName(secret, answer, Sureness.Likely, isCaseless || Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
     }

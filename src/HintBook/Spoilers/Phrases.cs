@@ -71,11 +71,11 @@ internal sealed class Phrases(WordList words)
         if (written.Length == 0)
             return;
         named.UnionWith(written.Where(word => !Is(word, WordRole.Function | WordRole.Preposition)));
-        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && !hasNoSpaces && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var noun = isNoun ? bare[0] : null;
         var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
-        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper);
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper, hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'));
         Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
         if (isExact || written.Length > MostWords)
             return;
@@ -283,6 +283,9 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Secret == Idiom && gaps > 0)
                     continue;
+                // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
+                if (ending.IsMasculine && source[end - 1] == 'ة')
+                    continue;
                 if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
@@ -303,7 +306,7 @@ internal sealed class Phrases(WordList words)
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
                 {
-                    var isDoubtful = ending.Casing == Casing.Alone && figurative.Contains(read[first].Id) && !around.HasDeterminer(text, first);
+                    var isDoubtful = ending.Casing == Casing.Alone && figurative.Contains(read[first].Id);
                     var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
                     found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
                 }
@@ -486,7 +489,7 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false, bool IsMasculine = false);
 }
 
 /// <summary>What the letters of a mention must look like.</summary>

@@ -30,10 +30,6 @@ internal sealed class Surroundings(WordList words)
         return false;
     }
 
-    /// <summary>Whether an article or the like stands directly before a word.</summary>
-    public bool HasDeterminer(WordReader text, int first) =>
-        first > 0 && (text.Words[first].Gap & Ending) == Gap.None && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None;
-
     /// <summary>Whether it is what someone does: <c>feather your oars</c>, <c>if your energy flags</c>.</summary>
     public bool IsVerb(WordReader text, int first, int last) =>
         words.Language == English.Language && (IsBeforeObject(text, first, last) || IsBehindSubject(text, first, last));

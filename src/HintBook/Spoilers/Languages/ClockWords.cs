@@ -112,7 +112,7 @@ internal sealed record ClockWords
         Down = "下",
         Up = "上",
         HasMinutesBehind = true,
-        Later = "過 経 後 進",
+        Later = "過 経 後 進 ら",
         Earlier = "あ 前 で 後 戻",
     };
 

@@ -221,7 +221,7 @@ internal sealed record ObjectWords
             + "gleicher Münze; klingende Münze; Münze werfen/geworfen/wirft; jeden Pfennig; Groschen gefallen; der Groschen fällt; "
             + "fällt der Groschen; jeden Cent; Nagel auf den Kopf; Nägel mit Köpfen; brennt unter den Nägeln; Nagel zum Sarg; "
             + "sitzt wie angenagelt; Hammer und Amboss; wo der Hammer hängt; ein Hammer ist; dicker Hammer; Hammer und Sichel; "
-            + "Haken an der Sache; der Haken dabei; mit Haken und Ösen; Haken schlagen/schlägt/schlug; Kette von; Glied der Kette; "
+            + "Haken an der Sache; nur/bloß einen Haken; der Haken dabei; mit Haken und Ösen; Haken schlagen/schlägt/schlug; Kette von; Glied der Kette; "
             + "schwächstes/schwächste Glied; an der Kette liegen; Ring frei; Ringe unter den Augen; Strick drehen/gedreht; "
             + "wenn alle Stricke reißen; Tau ziehen; Seil tanzen; eine Stange Geld; Stange Geld; Stange halten; Kerze an beiden; "
             + "kein großes Licht; Licht am Ende; Licht aufgegangen; geht ein Licht; hinters Licht; grünes Licht; "
@@ -315,7 +315,7 @@ internal sealed record ObjectWords
             + "jouer sa dernière; carte de visite; dessous des cartes; sonnette d'alarme; sons de cloche; entendre deux; "
             + "esprit de clocher; sonner/sonne/sonné les cloches; quelque chose qui cloche; qui cloche; ça cloche; "
             + "jeter/jeté/jette/jeta/lever/levé/lève l'ancre; encre à couler; fait couler; coulé beaucoup; "
-            + "tirer/tire/tirez/tiré sur la corde; corde raide/sensible/au cou; plusieurs cordes; cordes vocales; pleut des cordes; "
+            + "trop sur la corde; une/la corde à son/leur arc; n'entend/entendre qu'une cloche; corde raide/sensible/au cou; plusieurs cordes; cordes vocales; pleut des cordes; "
             + "se mettre la corde; chapeau bas; tirer/tire/tiré son/mon/notre chapeau; porter/porte le chapeau; chapeau melon; "
             + "coup de chapeau; trouver chaussure à; dans ses petits souliers; comme un gant; jeter/relever/jeté/relevé le gant; "
             + "prendre des gants; gants blancs; serrer/serré/se serrer la ceinture; à double tour; bouton de fièvre; "
@@ -454,7 +454,7 @@ internal sealed record ObjectWords
             + "مرآة المجتمع; مرآة أخيه; مرآة المؤمن; مرآة الزمن; مرآة صادقة; مرآة العقل; مرآة صاحبه; مرآة عصره; مرآة لشخصية; "
             + "حجر الزاوية; حجر عثرة; حجر الأساس; بحجر واحد; حجر على حجر; قلبه حجر; ألقى حجرا; وجهان لعملة; لعملة واحدة; "
             + "الوجه الآخر للعملة; وجه العملة; العملة الصعبة; العملة المحلية; عملة نادرة; عملة صعبة; إبرة في كومة; كومة قش; كومة القش; "
-            + "إبر النحل; خرم إبرة; سم الخياط; جرس الإنذار; جرس إنذار; دق ناقوس; ناقوس الخطر; دق الجرس; علق الجرس; جرس الباب; "
+            + "إبر النحل; خرم إبرة; سم الخياط; جرس الإنذار; جرس إنذار; حبل الكذب; حبل أفكارك/أفكاره/أفكارها; حبل الأفكار; حبل الوريد; حبل المودة; الحبل على الغارب; دق ناقوس; ناقوس الخطر; دق الجرس; علق الجرس; جرس الباب; "
             + "جرس المدرسة; جرس الهاتف; شمعة واحدة; الشمعة التي تحترق; أوقد شمعة; أضئ شمعة; تضيء شمعة; إطفاء الشمع; أطفأ شمعته; "
             + "شمعات عيد; شموع عيد; ريشة في مهب; حبر على ورق; خفيف كالريشة; طوى الصفحة; صفحة جديدة; طي الصفحة; كتاب مفتوح; "
             + "كالكتاب المفتوح; سيف ذو حدين; سيف الوقت; الوقت كالسيف; حد السيف; السيف العذل; سبق السيف; على حد السيف; حلقة مفرغة; "
@@ -473,6 +473,7 @@ internal sealed record ObjectWords
             + "صندوق أسود; الصندوق الأسود; خارج الصندوق; باب الرزق; باب المزاح; من باب; فتح باب; باب النجار; مسك الختام; "
             + "خاتم الأنبياء; خاتم سليمان; خاتما في إصبعه",
         Similes = "مثل ك كأن",
+        Pronouns = "إنه إنها هو هي وهو وهي فهو فهي لونه لونها رأسه رأسها",
     };
 
     /// <summary>What ties a noun to what describes it behind it.</summary>

@@ -81,11 +81,11 @@ internal static class WordForms
 
         if (isModifier && (word.EndsWith("ada", StringComparison.Ordinal) || word.EndsWith("ado", StringComparison.Ordinal)))
         {
-            foreach (var ending in (string[])["ar", "a", "o", "an", "aria", "aron", "aba", "ase"])
+            foreach (var ending in (string[])["ar", "a", "o", "e", "an", "aria", "aron", "aba", "ase"])
                 yield return word[..^3] + ending;
         }
 
-        foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita"])
+        foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita", "ecito", "ecita", "ecilla", "ecillo"])
             yield return (stem.EndsWith('c') ? stem[..^1] + "qu" : stem.EndsWith('g') ? stem + "u" : stem) + small;
     }
 

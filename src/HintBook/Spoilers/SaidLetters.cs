@@ -1,0 +1,141 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Codes of letters without capitals, told letter by letter: ميم، دال، ألف، دال, or 一文字目は「し」、二文字目は「ぐ」. In Japanese a code may also stand in
+/// the other kana. Likely mentions only, but for a whole code in quotes.
+/// </summary>
+internal sealed class SaidLetters(WordList words)
+{
+    private const int Shortest = 2;
+    private const int MostApart = 20;
+    private const int MostWords = 8;
+    private const int KanaApart = 'ァ' - 'ぁ';
+    private const string Opening = "「『“\"・、，／→";
+    private const string Closing = "」』”\"・、，／→。";
+    private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly List<(string Letters, int Start, int End, int Word)> said = [];
+    private readonly Surroundings around = new(words);
+    private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+
+    /// <summary>Adds a code, if its letters have no capitals.</summary>
+    public void Add(int secret, string letters)
+    {
+        if (letters.Length >= Shortest && IsCaseless(letters))
+            codes.Add((secret, Hiragana(letters)));
+    }
+
+    /// <summary>Whether a code is of letters that have no capitals.</summary>
+    public static bool IsCaseless(string letters) =>
+        letters.All(letter => char.IsLetter(letter) && letter > '\u02FF' && !char.IsUpper(char.ToUpperInvariant(letter)));
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        if (codes.Count == 0)
+            return;
+        Gather(text, source);
+        foreach (var (secret, letters) in codes)
+        {
+            for (var first = 0; first < said.Count; first++)
+                Walk(secret, letters, first, found);
+        }
+
+        if (hasNoSpaces)
+            OtherKana(text, source, found);
+    }
+
+    private void Gather(WordReader text, string source)
+    {
+        said.Clear();
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var word = text.Words[i];
+            if (hasNoSpaces)
+            {
+                if (word.Start > 0 && Opening.Contains(source[word.Start - 1], StringComparison.Ordinal) && QuotedAt(source, word.Start) is > 0 and var length)
+                    said.Add((Hiragana(source.Substring(word.Start, length)), word.Start, word.Start + length, i));
+            }
+            else if (words.Signs.LetterOf(word.Id) is not '\0' and var letter && letter > '\u02FF')
+            {
+                said.Add(($"{letter}", word.Start, word.End, i));
+            }
+            else if (word.Length == 1 && text.Bare(word)[0] > '\u02FF')
+            {
+                said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
+            }
+        }
+    }
+
+    // How many letters stand between quotes or signs of a list; 0 where something else follows.
+    private static int QuotedAt(string source, int start)
+    {
+        for (var i = start; i < source.Length && i <= start + MostWords; i++)
+        {
+            if (Closing.Contains(source[i], StringComparison.Ordinal))
+                return i - start;
+            if (!char.IsLetter(source[i]) && source[i] != 'ー')
+                return 0;
+        }
+
+        return source.Length - start <= MostWords ? source.Length - start : 0;
+    }
+
+    private void Walk(int secret, string letters, int first, List<Mention> found)
+    {
+        var length = 0;
+        for (var i = first; i < said.Count; i++)
+        {
+            var isNear = i == first || (hasNoSpaces ? said[i].Start - said[i - 1].End <= MostApart : said[i].Word - said[i - 1].Word <= MostWords);
+            if (!isNear || !letters.AsSpan(length).StartsWith(said[i].Letters))
+                return;
+            length += said[i].Letters.Length;
+            if (length < letters.Length)
+                continue;
+            found.Add(new(secret, said[first].Start, said[i].End, i == first ? Sureness.Sure : Sureness.Likely));
+            return;
+        }
+    }
+
+    // ツバメ for つばめ.
+    private void OtherKana(WordReader text, string source, List<Mention> found)
+    {
+        foreach (var (secret, letters) in codes)
+        {
+            for (var i = 0; i < text.Words.Length; i++)
+            {
+                var start = text.Words[i].Start;
+                if (!IsAt(source, start, letters))
+                    continue;
+                var last = i + 1;
+                while (last < text.Words.Length && text.Words[last].Start < start + letters.Length)
+                    last++;
+                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, i, last - 1))
+                    found.Add(new(secret, start, start + letters.Length, Sureness.Likely));
+            }
+        }
+    }
+
+    private static bool IsAt(string source, int start, string letters)
+    {
+        if (start + letters.Length > source.Length)
+            return false;
+        for (var i = 0; i < letters.Length; i++)
+        {
+            if (Hiragana(source[start + i]) != letters[i])
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Katakana as hiragana.</summary>
+    public static string Hiragana(string text) => string.Create(text.Length, text, static (room, from) =>
+    {
+        for (var i = 0; i < room.Length; i++)
+            room[i] = Hiragana(from[i]);
+    });
+
+    private static char Hiragana(char letter) => letter is >= 'ァ' and <= 'ヶ' ? (char)(letter - KanaApart) : letter;
+}
