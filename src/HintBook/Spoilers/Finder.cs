@@ -146,7 +146,7 @@ internal sealed class Finder
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
         // Without capitals a code is written like any other word.
         var isCaseless = SaidLetters.IsCaseless(text);
-        letters.Add(secret.Number, text);
+        letters.Add(secret.Number, isCaseless && words.Language.HasNoSpaces ? string.Concat(answer.Where(char.IsLetter)) : text);
         placed.Add(secret.Number, text);
         if (!isCaseless || !words.Language.HasNoSpaces)
             runs.Add(secret.Number, text, sure);

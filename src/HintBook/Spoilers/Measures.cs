@@ -29,6 +29,7 @@ internal sealed class Measures(WordList words)
             && !IsVerb(text, source, last + 1)
             && !(words.Language.HasNoSpaces && text.Words[last + 1].Gap != Gap.None)
             && !source.AsSpan(text.Words[last + 1].Start).StartsWith("ゼロ");
+        isUnit |= IsNumberOf(text, last);
         // "P. 28", but not "in this order: 28".
         var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
         var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None
@@ -42,6 +43,12 @@ internal sealed class Measures(WordList words)
             return isZero ? Measured.Likely : Measured.No;
         return isDecimal || first < last && (text.Words[last].Gap & Gap.Apart) != Gap.None ? Measured.Surely : Measured.Likely;
     }
+
+    // "We made 264 of these", "264 dieser Truhen".
+    private bool IsNumberOf(WordReader text, int last) =>
+        last + 2 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space && text.Words[last].Length > 2 && char.IsAsciiDigit(text.Bare(text.Words[last])[0])
+        && ((words.Signs.IsOf(text.Words[last + 1].Id) && (words.RoleOf(text.Words[last + 2].Id) & WordRole.Determiner) != WordRole.None)
+            || text.Bare(text.Words[last + 1]) is "dieser" or "unserer" or "solcher");
 
     // "831 may help": months have a capital in English.
     private bool IsVerb(WordReader text, string source, int at) =>

@@ -3,18 +3,20 @@ using HintBook.Spoilers.Languages;
 namespace HintBook.Spoilers;
 
 /// <summary>
-/// Codes of letters without capitals, told letter by letter: ميم، دال، ألف، دال, or 一文字目は「し」、二文字目は「ぐ」. In Japanese a code may also stand in
-/// the other kana. Likely mentions only, but for a whole code in quotes.
+/// Codes told letter by letter or in parts: ميم، دال، ألف، دال, or 一文字目は「し」、二文字目は「ぐ」; in capitals "begins with T, goes on with RAS and ends in
+/// TE", or in another order where words say which. In Japanese a code may also stand in the other kana. Likely mentions only, but for a whole code in quotes.
 /// </summary>
 internal sealed class SaidLetters(WordList words)
 {
     private const int Shortest = 2;
+    private const int ShortestInCapitals = 4;
     private const int MostApart = 20;
     private const int MostWords = 8;
     private const int KanaApart = 'ァ' - 'ぁ';
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
     private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly List<(int Secret, string Letters, string Sorted)> capitals = [];
     private readonly List<(string Letters, int Start, int End, int Word)> said = [];
     private readonly Surroundings around = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
@@ -24,6 +26,8 @@ internal sealed class SaidLetters(WordList words)
     {
         if (letters.Length >= Shortest && IsCaseless(letters))
             codes.Add((secret, Hiragana(letters)));
+        else if (letters.Length >= ShortestInCapitals && letters.All(char.IsAsciiLetter))
+            capitals.Add((secret, letters, string.Concat(letters.Order())));
     }
 
     /// <summary>Whether a code is of letters that have no capitals.</summary>
@@ -33,6 +37,8 @@ internal sealed class SaidLetters(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
+        if (capitals.Count > 0)
+            InCapitals(text, source, found);
         if (codes.Count == 0)
             return;
         Gather(text, source);
@@ -45,6 +51,52 @@ internal sealed class SaidLetters(WordList words)
         if (hasNoSpaces)
             OtherKana(text, source, found);
     }
+
+    private void InCapitals(WordReader text, string source, List<Mention> found)
+    {
+        said.Clear();
+        var isOrdered = false;
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var word = text.Words[i];
+            isOrdered |= word.Id >= 0 && words.Signs.IsOrder(word.Id);
+            if (source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z'))
+                continue;
+            // "A K to open with": an article.
+            var isArticle = word.Length == 1 && source[word.Start] == 'A' && i + 1 < text.Words.Length && text.Words[i + 1].Length == 1
+                && text.Words[i + 1].Gap == Gap.Space && char.IsAsciiLetterUpper(source[text.Words[i + 1].Start]);
+            if (!isArticle)
+                said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
+        }
+
+        foreach (var (secret, letters, sorted) in said.Count > 1 ? capitals : [])
+        {
+            for (var first = 0; first < said.Count; first++)
+            {
+                Walk(secret, letters, first, found);
+                if (isOrdered)
+                    InAnyOrder(secret, sorted, first, found);
+            }
+        }
+    }
+
+    // "An S to begin with and an L to end with; I, G, N and A between them": all of them, and no others beside them.
+    private void InAnyOrder(int secret, string sorted, int first, List<Mention> found)
+    {
+        var last = first + sorted.Length - 1;
+        if (last >= said.Count || IsNear(first - 1) || IsNear(last))
+            return;
+        for (var i = first; i <= last; i++)
+        {
+            if (said[i].Letters.Length > 1 || (i < last && !IsNear(i)))
+                return;
+        }
+
+        if (string.Concat(said[first..(last + 1)].Select(one => one.Letters).Order(StringComparer.Ordinal)) == sorted)
+            found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
+    }
+
+    private bool IsNear(int at) => at >= 0 && at + 1 < said.Count && said[at + 1].Word - said[at].Word <= 2 * MostWords;
 
     private void Gather(WordReader text, string source)
     {
@@ -93,7 +145,8 @@ internal sealed class SaidLetters(WordList words)
             length += said[i].Letters.Length;
             if (length < letters.Length)
                 continue;
-            found.Add(new(secret, said[first].Start, said[i].End, i == first ? Sureness.Sure : Sureness.Likely));
+            if (i > first || hasNoSpaces)
+                found.Add(new(secret, said[first].Start, said[i].End, i == first ? Sureness.Sure : Sureness.Likely));
             return;
         }
     }

@@ -99,7 +99,7 @@ internal static class WordForms
         yield return stem + "lein";
     }
 
-    /// <summary>What an adjective is made of, and the feminine; a thing of mine, yours and his.</summary>
+    /// <summary>What an adjective is made of, and the feminine; a thing of mine, yours and his; the commonest broken plurals.</summary>
     public static IEnumerable<string> Arabic(string word, bool isModifier)
     {
         var stem = word.EndsWith('ه') || word.EndsWith('ة') ? word[..^1] : word;
@@ -109,11 +109,50 @@ internal static class WordForms
             yield return stem + "ية";
             yield return stem + "ة";
             yield return stem;
+            // مذهب, gilt, of ذهب; معقوف, bent, of عقف.
+            if (stem.Length is 4 or 5 && stem[0] == 'م')
+            {
+                var root = stem.Length == 5 && stem[3] == 'و' ? $"{stem[1..3]}{stem[4]}" : stem[1..];
+                yield return root;
+                yield return root + "ي";
+            }
+
             yield break;
         }
 
         var bound = stem.Length < word.Length ? stem + "ت" : word;
         foreach (var ending in (string[])["ا", "ه", "ها", "ك", "ي", "هم", "ان", "ين"])
             yield return bound + ending;
+        foreach (var plural in Broken(stem))
+            yield return plural;
+    }
+
+    // درج and أدراج, خنجر and خناجر, مصباح and مصابيح, قنينة and قناني, خاتم and خواتم, كتاب and كتب.
+    private static IEnumerable<string> Broken(string stem)
+    {
+        const string Long = "اوي";
+        switch (stem)
+        {
+            case [var first, var second, var third]:
+                yield return $"ا{first}{second}ا{third}";
+                yield return $"{first}{second}و{third}";
+                yield return $"{first}{second}ا{third}";
+                break;
+            case [var first, 'ا', var third, var fourth]:
+                yield return $"{first}وا{third}{fourth}";
+                break;
+            case [var first, var second, var third, var fourth] when Long.Contains(third, StringComparison.Ordinal):
+                yield return $"{first}{second}{fourth}";
+                yield return $"ا{first}{second}{fourth}ه";
+                yield return $"{first}{second}ا{fourth}ي";
+                yield return $"{first}{second}ائ{fourth}";
+                break;
+            case [var first, var second, var third, var fourth]:
+                yield return $"{first}{second}ا{third}{fourth}";
+                break;
+            case [var first, var second, var third, var fourth, var fifth] when Long.Contains(fourth, StringComparison.Ordinal):
+                yield return $"{first}{second}ا{third}ي{fifth}";
+                break;
+        }
     }
 }
