@@ -71,6 +71,12 @@ internal static partial class Measures
             return NumberRole.Ordinary;
         if (IsPartOfNumber(source, start, end))
             return NumberRole.Ordinary;
+        foreach (var match in Groups().EnumerateMatches(source))
+        {
+            if (match.Index <= start && match.Index + match.Length >= end && match.Length > end - start)
+                return NumberRole.Ordinary;
+        }
+
         foreach (var match in Dates().EnumerateMatches(source))
         {
             if (match.Index < end && match.Index + match.Length > start)
@@ -123,6 +129,13 @@ internal static partial class Measures
         RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Dates();
+
+    // "978-1-7429-5083-6", "+49 7429 5083": long numbers in groups, such as those of books and telephones.
+    [GeneratedRegex(
+        @"(?<![0-9-])(?=[0-9-]*[0-9]{2})[0-9]{1,7}(-[0-9]{1,7}){3,6}(?![0-9-])|\+[0-9]{1,3}([ -][0-9]{2,7}){2,5}",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Groups();
 
     [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Decimal();

@@ -95,7 +95,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             return;
         }
 
-        string[] telling = [.. words.Where(word => (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
+        string[] telling = [.. words.Where((word, i) =>
+            (i == 0 && language.Code == "es") || (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
         var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
             || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));
         if (telling.Length > 1)
