@@ -91,7 +91,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     {
         if (language.IsUnspaced)
         {
-            turned.AddStretches(secret, UnspacedParts.Of(string.Concat(words)));
+            foreach (var name in UnspacedParts.InBothKana(string.Concat(words)))
+                turned.AddStretches(secret, UnspacedParts.Of(name));
             return;
         }
 

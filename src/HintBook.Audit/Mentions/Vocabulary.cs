@@ -18,6 +18,7 @@ internal sealed class Vocabulary
     private readonly NameTree names;
     private readonly TurnedNames turned;
     private readonly CodeTable codes = new();
+    private readonly CaselessCodes caseless = new();
     private readonly TimeTable times = new();
     private readonly SignTree signs;
     private readonly Sums sums;
@@ -44,6 +45,7 @@ internal sealed class Vocabulary
 
     private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
     {
+        SpelledAs.Symbols or SpelledAs.Letters when numbers.Language.IsUnspaced && caseless.Add(secret, spelling.Text) => true,
         SpelledAs.Symbols => codes.Add(secret, spelling),
         SpelledAs.Time => times.Add(secret, spelling),
         _ => names.Add(secret, spelling, canTurn: isName),
@@ -100,6 +102,7 @@ internal sealed class Vocabulary
             if (manner != Manner.Items)
                 all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
+            all.caseless.In(text, source, found);
             if (manner == Manner.Prose)
                 turned.In(text, found);
             if (MayTellByPieces(numbered, source))

@@ -140,7 +140,8 @@ internal static class IdiomsIn
         + "bigger picture, thousand words, without fire, smoke screen, while the iron, iron out, spare the rod, lightning rod, "
         + "golden goose, golden egg, red tape, tape measure, treasure trove, treasure hunt, good as gold, gold rush, "
         + "gold standard, silver lining, silver screen, brass neck, top brass, bold as brass, brass band, brass monkeys, "
-        + "lead balloon";
+        + "lead balloon, "
+        + "comb through, combs through, combed through, combing through";
 
     public const string German =
         "schlüssel zu jedem, schlüssel zu jeder, schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
@@ -192,7 +193,8 @@ internal static class IdiomsIn
         + "anderem holz, glas wein, glas wasser, glas milch, tasse tee, tasse kaffee, trübe tasse, fass ohne, flasche wein, "
         + "flasche bier, topf und deckel, deckel drauf, prise salz, ei dem anderen, auf eiern, rohes ei, sauren apfel, ball flach, "
         + "der ball liegt, hohem bogen, schneidiges schwert, im schilde, keinem guten stern, magnet für, neue besen, gutes haar, "
-        + "öl ins feuer, heißes eisen, alten eisen, mehrere eisen, aus dem staub";
+        + "öl ins feuer, heißes eisen, alten eisen, mehrere eisen, aus dem staub, "
+        + "nadel im heuhaufen, schere stein papier, über einen kamm, nur einen haken, bloß einen haken, haken hat die sache, hat die sache einen haken";
 
     public const string French =
         "jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
@@ -241,7 +243,8 @@ internal static class IdiomsIn
         + "tambour battant, ficelles du métier, violon d ingres, pomme de terre, même panier, rose des vents, l eau de rose, "
         + "belle étoile, bonne étoile, dans la lune, décrocher la lune, par cœur, au cœur de, cœur net, coup de cœur, "
         + "grain de sel, montre en main, contre la montre, pendules à l heure, aimant à, bague au doigt, maillon faible, "
-        + "réaction en chaîne, à la chaîne, chaîne de montagnes, portes ouvertes, langue de bois, main de fer, bras de fer";
+        + "réaction en chaîne, à la chaîne, chaîne de montagnes, portes ouvertes, langue de bois, main de fer, bras de fer, "
+        + "laissé des plumes, laisse des plumes, laisser des plumes, une corde à son arc, cordes à son arc, corde à leur arc, trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
         "echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
@@ -281,7 +284,8 @@ internal static class IdiomsIn
         + "medio vacío, platos rotos, taza de té, taza de café, escala social, de tal palo, palos de ciego, cadena alimentaria, "
         + "en cadena, cadena de televisión, tiene gancho, bombo y platillo, imán para, camino de rosas, de rosas, manzana podrida, "
         + "estrella fugaz, todo corazón, balsa de aceite, puertas abiertas, tender puentes, tiende puentes, tocar madera, "
-        + "mano de hierro, edad de oro, siglo de oro";
+        + "mano de hierro, edad de oro, siglo de oro, "
+        + "las campanas al vuelo, campanas al vuelo";
 
     public const string Japanese =
         "心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, 鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "
@@ -312,7 +316,8 @@ internal static class IdiomsIn
         + "جرة قلم, زلة قلم, رفع القلم, رفع القبعة, نرفع القبعة, سقط القناع, سقطت الأقنعة, مسمار جحا, مسمار في نعش, "
         + "المطرقة والسندان, عجلة التاريخ, عجلة الزمن, عجلة الحياة, عجلة من أمره, كرة الثلج, كرة القدم, حجر النرد, الراية البيضاء, "
         + "رفع الراية, الضوء الأخضر, سلط الضوء, تسليط الضوء, آخر النفق, نهاية النفق, القشة التي, قارب واحد, دفة الحديث, "
-        + "خارج الصندوق, الصندوق الأسود, من باب, باب النجار, خاتم سليمان";
+        + "خارج الصندوق, الصندوق الأسود, من باب, باب النجار, خاتم سليمان, "
+        + "بأول الخيط, بطرف الخيط, برأس الخيط, حبل الكذب, حبل أفكارك, حبل أفكاره, حبل أفكارها, حبل الأفكار, حبل الوريد, حبل المودة, مفاتيح البيانو";
 
     public static string Of(string language) => language switch
     {
