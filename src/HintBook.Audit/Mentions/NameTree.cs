@@ -46,6 +46,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (spelling.As == SpelledAs.Thing)
             language = language with { Forms = WithDiminutives(language) };
         Insert(words, ending, language);
+        // "Bone thimble" for a thimble of bone.
+        if (language.Code == "en" && words is [var thing, "of", var stuff])
+            Insert([stuff, thing], ending, language);
+        // 銅の板 for a 銅板.
+        if (language.IsUnspaced && words is [[>= '\u4E00' and <= '\u9FFF'], [>= '\u4E00' and <= '\u9FFF']])
+            Insert([words[0], "の", words[1]], ending with { Sure = false }, language);
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)

@@ -22,9 +22,9 @@ internal static partial class UnspacedParts
         string.Concat(name.Select(letter => letter is >= '\u3041' and <= '\u3096' && letter != 'の' ? (char)(letter + 0x60) : letter)),
     }.Distinct(StringComparer.Ordinal);
 
-    // A root with an ending that leads on to a noun, or all that is left: "割れた鈴" is 割 and 鈴; 三角べら is 三角 and べら; 銅板 is 銅 and 板.
+    // A root with an ending that leads on to a noun, or all that is left: "割れた鈴" is 割 and 鈴; 三角べら is 三角 and べら.
     [GeneratedRegex(
-        @"(?<root>[\u4E00-\u9FFF]+(け[\u4E00-\u9FFF]+)?)[\u3041-\u3096]*[ただないるくう](?=[\u4E00-\u9FFF\u30A1-\u30FE])|[\u4E00-\u9FFF]+(?=[\u3041-\u30FE]{2,}$)|^[\u4E00-\u9FFF](?=[\u4E00-\u9FFF]$)|.+",
+        @"(?<root>[\u4E00-\u9FFF]+(け[\u4E00-\u9FFF]+)?)[\u3041-\u3096]*[ただないるくう](?=[\u4E00-\u9FFF\u30A1-\u30FE])|[\u4E00-\u9FFF]+(?=[\u3041-\u30FE]{2,}$)|.+",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex Part();

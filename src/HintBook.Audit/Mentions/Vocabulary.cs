@@ -81,6 +81,7 @@ internal sealed class Vocabulary
         private readonly SignReader signs = new(all.numbers, all.signs);
         private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
+        private readonly FigureColumns columns = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
@@ -113,6 +114,7 @@ internal sealed class Vocabulary
                 if (manner is Manner.Prose or Manner.Items or Manner.Remark)
                 {
                     loose.In(text, signs.Tokens, source, found);
+                    columns.In(text, signs.Tokens, source, found);
                     all.sums.In(text, signs.Tokens, source, found);
                 }
             }

@@ -36,6 +36,7 @@ internal sealed class Measures(WordList words)
             && (!isBehindStop || text.Words[first - 1].Length < LongestShort)
             && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None
             && !IsVerb(text, source, first - 1);
+        isPage |= IsScale(text, first);
         var isSigned = HasSign(source, text.Words[first].Start - 1, -1) || HasSign(source, text.Words[last].End, 1);
         var isDecimal = first < last && IsDecimal(text, source, first, last);
         var isZero = isDecimal && text.Bare(text.Words[first]) is "0";
@@ -43,6 +44,11 @@ internal sealed class Measures(WordList words)
             return isZero ? Measured.Likely : Measured.No;
         return isDecimal || first < last && (text.Words[last].Gap & Gap.Apart) != Gap.None ? Measured.Surely : Measured.Likely;
     }
+
+    // "A scale of 1:20", 縮尺は1:20: a small word stands between.
+    private bool IsScale(WordReader text, int first) =>
+        first > 1 && (words.RoleOf(text.Words[first - 1].Id) & (WordRole.Function | WordRole.Preposition | WordRole.Link)) != WordRole.None
+        && words.Signs.IsNoTime(text.Words[first - 2].Id) && (words.RoleOf(text.Words[first - 2].Id) & WordRole.Page) != WordRole.None;
 
     // "We made 264 of these", "264 dieser Truhen".
     private bool IsNumberOf(WordReader text, int last) =>

@@ -58,7 +58,8 @@ internal sealed class NamesInRuns
                 var (from, to) = (Math.Max(0, i - most), Math.Min(source.Length, i + noun.Length + most));
                 var before = source.AsSpan(from, i - from);
                 var behind = source.AsSpan(i + noun.Length, to - i - noun.Length);
-                var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..]) ? from + left : -1;
+                var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..])
+                    && !IsTopic(before[(left + describing.Length)..]) ? from + left : -1;
                 if (at < 0 && behind.IndexOf(describing) is >= 0 and var right && IsOneSentence(behind[..right]))
                     at = i + noun.Length + right;
                 if (at < 0)
@@ -106,6 +107,9 @@ internal sealed class NamesInRuns
     }
 
     private static bool IsChinese(char letter) => letter >= '\u3400';
+
+    // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else.
+    private static bool IsTopic(ReadOnlySpan<char> behind) => behind is ['は' or 'が' or 'も' or 'と' or '、', ..];
 
     private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
 }

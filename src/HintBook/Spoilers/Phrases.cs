@@ -119,6 +119,9 @@ internal sealed class Phrases(WordList words)
 
         if (written.Length > 1 || words.Language != English.Language || bare[0].Length < ShortestVerb)
             return;
+        // "Lensed" speaks of no lens.
+        if (Is(written[0], WordRole.Everyday))
+            return;
         foreach (var verb in (string[])[$"un{bare[0]}", $"un{bare[0]}ed", $"{bare[0]}ed"])
             words.Alias(verb, written[0]);
     }

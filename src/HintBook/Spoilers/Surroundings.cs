@@ -118,7 +118,8 @@ internal sealed class Surroundings(WordList words)
             return true;
         // "A lantern-jawed man."
         if (last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Hyphen && text.Bare(text.Words[last + 1]) is var joined
-            && (joined.EndsWith("ed") || joined.EndsWith("like") || joined.EndsWith("less") || joined.EndsWith("free")))
+            && (joined.EndsWith("ed") || joined.EndsWith("like") || joined.EndsWith("less") || joined.EndsWith("free")
+                || joined is "grey" or "gray" or "white" or "blue" or "green" or "red" or "yellow" or "black" or "brown" or "size" or "shape"))
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';

@@ -181,7 +181,7 @@ internal sealed record RemarksIn
         Joined = "مجموع",
         Parted = "فرق",
         Since = "بعد مضى مضت مر مرت",
-        NoTimes = "مقياس بمقياس",
+        NoTimes = "مقياس بمقياس المقياس",
         Until = "بعد قبل بقي بقيت إلا باق",
         Copulas = "هو هي",
     };

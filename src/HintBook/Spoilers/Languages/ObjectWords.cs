@@ -21,7 +21,8 @@ internal sealed record ObjectWords
             + "reveal revealed get gets got gain collect retrieve carry bring remove shake tip try tries grip place placed slip slips stick "
             + "sticks touch touches tilt aim shine lay lays laid loose free hook hooks fish lower with there this that your against into onto "
             + "through possession next meet see spot notice have has had own photograph swing swings set peer want wants without reads shows "
-            + "show budge",
+            + "show budge "
+            + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub open stretch",
         Idioms =
             "key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
             + "clear as a bell; mint condition; mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; "
@@ -194,7 +195,8 @@ internal sealed record ObjectWords
             + "hast habt haben hat hol holen holt greif greifen versteckt verborgen verbirgt klebt klebend geklebt wartet unter hinter darin "
             + "darunter dahinter daran im hinein heraus hebt heb heben halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh "
             + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife "
-            + "streift schüttel schüttle schütteln schüttelt",
+            + "streift schüttel schüttle schütteln schüttelt "
+            + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube fühl fühle fühlt öffne öffnen wende falt",
         Idioms =
             "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
@@ -255,7 +257,8 @@ internal sealed record ObjectWords
             + "zweischneidiges Schwert; die Klinge kreuzen; Klingen kreuzen; Schild führen; im Schilde; Pulver verschossen; "
             + "Bombe platzen; unter keinem guten; Magnet für; Besen kehren; neue Besen; Besen fressen; Kamm scheren; kein gutes Haar; "
             + "Kind mit dem Bade; Öl ins Feuer; Eisen im Feuer; heißes Eisen; zum alten Eisen; mehrere Eisen; Feuer und Flamme; "
-            + "für jemanden durchs; Staub aufwirbeln; aus dem Staub",
+            + "für jemanden durchs; Staub aufwirbeln; aus dem Staub; "
+            + "Perlen vor die Säue; spricht/sprechen/sprach Bände; außer Rand und Band; am laufenden Band; Hobby an den Nagel; Beruf an den Nagel",
         Similes = "wie",
         Pronouns = "er sie es diese dieser dieses",
         Indefinite = "ein eine einen einem einer eines",
@@ -276,7 +279,8 @@ internal sealed record ObjectWords
             + "introduis introduisez enfonce enfoncez passe passez approche approchez donne reçois recevez obtenez avez aurez as auras faut "
             + "besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez saisissez "
             + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
-            + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez",
+            + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
+            + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle",
         Idioms =
             "la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
                 + "clé du mystère; "
@@ -367,7 +371,8 @@ internal sealed record ObjectWords
             + "oculto guarda guarde gira gire girar tira tire empuja empuje aparece aparecerá asoma espera pon ponga poner acerca acerque lleva "
             + "lleve necesita necesitará hay tiene tendrá tenga mira mire bajo tras detrás debajo dentro junto con introduzca introduce encaja "
             + "encaje desliza deslice recoge recoja suelta suelte sale salga pegada pegado dé da levanta levante mano agarra agarre sujeta "
-            + "sujete apoya apoye pasa pase está descansa duerme aguarda",
+            + "sujete apoya apoye pasa pase está descansa duerme aguarda "
+            + "despliegue despliega desenrolle sople frote encienda vierta voltee agite abra abre sienta rompa rompe",
         Idioms =
             "la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
@@ -421,7 +426,7 @@ internal sealed record ObjectWords
     {
         Links = "の で が は に と を な い た る",
         Not = "無",
-        Handling = "取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 あ",
+        Handling = "吹 巻 振 広 転 取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 あ",
         Idioms = "鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目; "
             + "鏡開き; 鏡餅; 鏡板; 手鏡を出す; 眼鏡違い; 鏡台; 望遠鏡; 顕微鏡; 眼鏡; 双眼鏡; 万華鏡; 鏡面; 鏡文字; 鍵盤; 鍵っ子; 鍵穴; 合鍵; 鍵を握; 成功の鍵; 解決の鍵; 鍵と言え; 鍵といえ; 鍵は忍; 鍵は根; "
             + "鍵は観; 勝負の鍵; 重要な鍵; 鍵になっ; 鍵となっ; 謎を解く鍵; 鍵を掛け; 鍵をかけ; 鈴虫; 鈴蘭; 風鈴; 呼び鈴; 猫に鈴; 鈴を転がす; 鈴を張った; 予鈴; 電鈴; 釘を刺; 釘付け; 釘づけ; 釘をさ; 糠に釘; "
@@ -444,7 +449,8 @@ internal sealed record ObjectWords
         Handling =
             "خذ خذه خذها تجد ستجد وجدت ابحث ضع أدخل أدر استعمل استخدم يسقط تسقط سقط سقطت معلق معلقة مخبأ مخبأة مخفي مخفية مختبئ يختبئ تختبئ "
             + "ملصوق ملصوقة مربوط مربوطة تحت خلف داخل في بين فوق وراء ينتظر تنتظر يخرج تخرج تنزلق ينزلق اسحب ارفع أمسك قرب وجه ب أخرج التقط هناك "
-            + "تحتاج يظهر تظهر موجود موجودة انظر بيدك معك يقع تقع",
+            + "تحتاج يظهر تظهر موجود موجودة انظر بيدك معك يقع تقع "
+            + "افتح انفخ افرك اضغط أشعل اسكب اقلب هز دحرج لف",
         Idioms = "مفتاح الفرج; مفتاح النجاح; مفتاح السر; مرآة القلب; مرآة الروح; حجر الزاوية; رأس الخيط; "
             + "خيط رفيع; خيط الأمل; خيط الحديث; أول الخيط; رأس الخيط; طرف الخيط; بداية الخيط; أطراف الخيط; خيوط اللعبة; خيوط الحكاية; "
             + "خيوط القصة; خيوط الشمس; خيوط الفجر; الخيط الأبيض; خيط أمل; خيط واحد من; خيط من نور; خيوط اللغز; خيط اللغز; على خيط; "

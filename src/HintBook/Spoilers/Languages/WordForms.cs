@@ -89,11 +89,31 @@ internal static class WordForms
             yield return (stem.EndsWith('c') ? stem[..^1] + "qu" : stem.EndsWith('g') ? stem + "u" : stem) + small;
     }
 
-    /// <summary>Small things.</summary>
+    /// <summary>Small things; what an adjective is made of: <c>zinnern</c> of <c>Zinn</c>, <c>gewachst</c> of <c>Wachs</c>.</summary>
     public static IEnumerable<string> German(string word, bool isModifier)
     {
         if (isModifier)
+        {
+            var bare = Array.Find(["es", "er", "en", "em", "e"], ending => word.EndsWith(ending, StringComparison.Ordinal)) is { } end
+                && word.Length > end.Length + ShortestStem ? word[..^end.Length] : word;
+            foreach (var made in (string[])[word, bare])
+            {
+                if (made.Length > ShortestStem + 3 && made.EndsWith("ern", StringComparison.Ordinal))
+                {
+                    yield return made[..^3];
+                    yield return made[..^1];
+                }
+
+                if (made.Length > ShortestStem + 3 && made.StartsWith("ge", StringComparison.Ordinal) && made.EndsWith('t'))
+                {
+                    yield return made[2..^1];
+                    yield return made[2..^1] + "e";
+                }
+            }
+
             yield break;
+        }
+
         var stem = word[^1] == 'e' ? word[..^1] : word.EndsWith("en", StringComparison.Ordinal) ? word[..^2] : word;
         yield return stem + "chen";
         yield return stem + "lein";
