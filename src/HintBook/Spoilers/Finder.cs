@@ -17,6 +17,7 @@ internal sealed class Finder
     private readonly Pieces pieces;
     private readonly SaidLetters letters;
     private readonly PlacedFigures placed;
+    private readonly RelatedFigures related;
     private readonly ClockTimes times;
     private readonly NameJudge own;
     private readonly NameJudge others;
@@ -50,7 +51,7 @@ internal sealed class Finder
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         pieces = new Pieces(words);
-        (letters, placed) = (new SaidLetters(words), new PlacedFigures(words));
+        (letters, placed, related) = (new(words), new(words), new(words));
         times = new ClockTimes(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
@@ -85,6 +86,7 @@ internal sealed class Finder
         pieces.In(reader, text, found);
         letters.In(reader, text, found);
         placed.In(reader, text, found);
+        related.In(reader, text, found);
         times.In(reader, text, found);
         if (found.Count > 0)
             KeepOneOfEach();
@@ -148,6 +150,7 @@ internal sealed class Finder
         var isCaseless = SaidLetters.IsCaseless(text);
         letters.Add(secret.Number, isCaseless && words.Language.HasNoSpaces ? string.Concat(answer.Where(char.IsLetter)) : text);
         placed.Add(secret.Number, text);
+        related.Add(secret.Number, text);
         if (!isCaseless || !words.Language.HasNoSpaces)
             runs.Add(secret.Number, text, sure);
         // A time before ten may have a nought before its hour.

@@ -59,7 +59,7 @@ internal sealed class NamesInRuns
                 var before = source.AsSpan(from, i - from);
                 var behind = source.AsSpan(i + noun.Length, to - i - noun.Length);
                 var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..])
-                    && !IsTopic(before[(left + describing.Length)..]) ? from + left : -1;
+                    && !IsTopic(before[(left + describing.Length)..], describing.Length) ? from + left : -1;
                 if (at < 0 && behind.IndexOf(describing) is >= 0 and var right && IsOneSentence(behind[..right]))
                     at = i + noun.Length + right;
                 if (at < 0)
@@ -108,8 +108,9 @@ internal sealed class NamesInRuns
 
     private static bool IsChinese(char letter) => letter >= '\u3400';
 
-    // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else.
-    private static bool IsTopic(ReadOnlySpan<char> behind) => behind is ['は' or 'が' or 'も' or 'と' or '、', ..];
+    // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else; of one letter, nor does 銅の鐘 and 金色.
+    private static bool IsTopic(ReadOnlySpan<char> behind, int length) =>
+        behind is ['は' or 'が' or 'も' or 'と' or '、', ..] || (length == 1 && (behind is ['の', >= '\u3400', ..] || behind is [>= '\u3400', ..]));
 
     private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
 }
