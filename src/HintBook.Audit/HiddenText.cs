@@ -100,7 +100,10 @@ internal static partial class HiddenText
     private static partial Regex TwoNumbers();
 
     // setHands(1, 20)
-    [GeneratedRegex(@"(hands?|clock|time|hour)[A-Za-z]*\s*\(\s*(?<hour>[0-9]{1,2})\s*,\s*(?<minute>[0-9]{1,2})\s*\)", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    [GeneratedRegex(
+        @"(hands?|clock|time|hour)[A-Za-z]*\s*\(\s*(?<hour>[0-9]{1,2})\s*,\s*(?<minute>[0-9]{1,2})\s*\)",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        10_000)]
     private static partial Regex Arguments();
 
     // 6 * 60 + 55
@@ -114,6 +117,9 @@ internal static partial class HiddenText
     [GeneratedRegex("""--[A-Za-z_-]+[0-9]\s*:\s*["']?(?<one>[0-9A-Z])["']?\s*[;}]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex SetToOne();
 
-    [GeneratedRegex(@"\b(counter-(reset|set|increment)\s*:\s*[A-Za-z_-]+\s+|--[A-Za-z_-]+\s*:\s*)(?<number>[0-9]{3,9})\b(?!\s*(px|ms|s|em|rem|%|[.]))", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"\b(counter-(reset|set|increment)\s*:\s*[A-Za-z_-]+\s+|--[A-Za-z_-]+\s*:\s*)(?<number>[0-9]{3,9})\b(?!\s*(px|ms|s|em|rem|%|[.]))",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Counter();
 }

@@ -81,7 +81,8 @@ internal static partial class ProgramText
     private static IEnumerable<Piece> In(JsonElement value, Manner? ofNumbers) => value.ValueKind switch
     {
         JsonValueKind.Object => value.EnumerateObject().SelectMany(pair =>
-            In(pair.Value, IsScale(pair) ? null : ofNumbers).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
+            In(pair.Value, IsScale(pair) ? null : ofNumbers)
+                .Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
         JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)),
         JsonValueKind.String when ofNumbers is not null && !Colour().IsMatch(value.GetString()!) =>
             [new(value.GetString()!, 0, Manner.Prose), .. Turned(value.GetString()!)],
@@ -133,7 +134,10 @@ internal static partial class ProgramText
     [GeneratedRegex("scale|ratio|aspect|odds|score|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex ScaleName();
 
-    [GeneratedRegex(@"^(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)(\s*\((?<second>[\p{L}\p{M} '’-]{2,40})\)|,\s+(?<second>[\p{L}\p{M}'’-]{2,40}))$", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"^(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)(\s*\((?<second>[\p{L}\p{M} '’-]{2,40})\)|,\s+(?<second>[\p{L}\p{M}'’-]{2,40}))$",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex TurnedLabel();
 
     [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]

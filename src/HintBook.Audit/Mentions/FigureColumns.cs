@@ -53,8 +53,10 @@ internal sealed partial class FigureColumns(CodeTable codes)
         column.Groups["units"].Success ? 0 : column.Groups["tens"].Success ? 1 : column.Groups["hundreds"].Success ? 2 : 3;
 
     [GeneratedRegex(
-        @"(?<units>\b(units|ones|einer(stelle)?|unités|unidades|unidad)\b|一の位|1の位|الآحاد)|(?<tens>\b(tens|zehner(stelle)?|dizaines?|decenas?)\b|十の位|10の位|العشرات)"
-        + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines?|centenas?)\b|百の位|المئات)|(?<thousands>\b(thousands|tausender(stelle)?|milliers?|millares|millar)\b|千の位|الآلاف)",
+        @"(?<units>\b(units|ones|einer(stelle)?|unités|unidades|unidad)\b|一の位|1の位|الآحاد)"
+        + @"|(?<tens>\b(tens|zehner(stelle)?|dizaines?|decenas?)\b|十の位|10の位|العشرات)"
+        + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines?|centenas?)\b|百の位|المئات)"
+        + @"|(?<thousands>\b(thousands|tausender(stelle)?|milliers?|millares|millar)\b|千の位|الآلاف)",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
         10_000)]
     private static partial Regex Column();

@@ -7,6 +7,7 @@ namespace HintBook.Audit.Mentions;
 internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
+    private const char FirstCaseless = '\u0590';
     private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
@@ -164,9 +165,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         foreach (var ending in endings[node] ?? [])
         {
             var (start, end) = (text.Words[first].Start, text.Words[last].End);
-            if (ending.As is SpelledAs.Capitals or SpelledAs.Letters && !IsCapital(source.AsSpan(start..end)))
+            // Without capitals a code is written like any other word.
+            var isCaseless = !source.AsSpan(start..end).ContainsAnyInRange('A', 'z') && source[start] >= FirstCaseless;
+            if (ending.As is SpelledAs.Capitals or SpelledAs.Letters && (isCaseless || !IsCapital(source.AsSpan(start..end))))
             {
-                if (ending.As == SpelledAs.Letters && wordCodes.IsSet(text, source, first))
+                if ((isCaseless || ending.As == SpelledAs.Letters) && wordCodes.IsSet(text, source, first))
                     found.Add(new(ending.Secret, first, last, Sure: false, Words: 1, IsCode: true));
                 continue;
             }

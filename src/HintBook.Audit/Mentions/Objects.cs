@@ -17,7 +17,8 @@ internal sealed class Objects
         this.numbers = numbers;
         var folded = new FoldedText(numbers.Language);
         idioms = (
-            from idiom in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(idiom => Spaced(folded, idiom)).Distinct()
+            from phrase in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
+            let idiom = Spaced(folded, phrase)
             from word in numbers.Language.IsUnspaced ? idiom.Select(letter => $"{letter}") : idiom.Split(' ', StringSplitOptions.RemoveEmptyEntries)
             group idiom by word).ToDictionary(each => each.Key, each => each.Distinct().ToArray(), StringComparer.Ordinal);
         idiomsBySpan = idioms.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -37,7 +38,9 @@ internal sealed class Objects
             return false;
         if (numbers.Language.HasVerbsAlike && (IsName(text, source, first, last, name) || IsOfWhich(text, ids, source, first, last)))
             return false;
-        return !IsIdiom(text, first, last) && !(numbers.Language.HasVerbsAlike && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
+        return !IsIdiom(text, first, last)
+            && !(numbers.Language.HasVerbsAlike
+                && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
 
     // "Patience is the key to every riddle": what something is said to be, with what it is that of. "It is the key to the drawer" tells.

@@ -52,7 +52,8 @@ internal sealed class Measures(WordList words)
 
     // "We made 264 of these", "264 dieser Truhen".
     private bool IsNumberOf(WordReader text, int last) =>
-        last + 2 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space && text.Words[last].Length > 2 && char.IsAsciiDigit(text.Bare(text.Words[last])[0])
+        last + 2 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space && text.Words[last].Length > 2
+        && char.IsAsciiDigit(text.Bare(text.Words[last])[0])
         && ((words.Signs.IsOf(text.Words[last + 1].Id) && (words.RoleOf(text.Words[last + 2].Id) & WordRole.Determiner) != WordRole.None)
             || text.Bare(text.Words[last + 1]) is "dieser" or "unserer" or "solcher");
 

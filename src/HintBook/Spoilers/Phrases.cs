@@ -71,11 +71,15 @@ internal sealed class Phrases(WordList words)
         if (written.Length == 0)
             return;
         named.UnionWith(written.Where(word => !Is(word, WordRole.Function | WordRole.Preposition)));
-        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && !hasNoSpaces && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact
+            || (written.Length > 1 && !hasNoSpaces && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var noun = isNoun ? bare[0] : null;
         var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
-        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper, hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'));
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper)
+        {
+            IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
+        };
         Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
         if (isExact || written.Length > MostWords)
             return;
@@ -492,7 +496,11 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false, bool IsMasculine = false);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
+    {
+        // An Arabic word without the ending of the feminine.
+        public bool IsMasculine { get; init; }
+    }
 }
 
 /// <summary>What the letters of a mention must look like.</summary>

@@ -78,7 +78,8 @@ internal sealed partial class PlacedFigures(WordList words)
         var count = 0;
         for (var i = first; i + 1 < tokens.Count && count < Most; i += 2)
         {
-            if (tokens[i].Value < 0 != isPlaceFirst || tokens[i + 1].Value < 0 == isPlaceFirst || (i > first && tokens[i].Start - tokens[i - 1].End > MostApart))
+            if (tokens[i].Value < 0 != isPlaceFirst || tokens[i + 1].Value < 0 == isPlaceFirst
+                || (i > first && tokens[i].Start - tokens[i - 1].End > MostApart))
                 return;
             if (++count >= Fewest && Placed(first, count, isPlaceFirst) is { } said && codes.TryGetValue(said, out var here))
             {

@@ -84,12 +84,14 @@ internal sealed partial class RelatedFigures(WordList words)
     }
 
     [GeneratedRegex(
-        @"(?<turned>\b(same (figure|number|digit|one )?\s?(upside down|on its head)|stands? on its head|auf den Kopf gestellt|à l['’]envers|cabeza abajo|del revés)|逆さに)"
+        @"(?<turned>\b(same (figure|number|digit|one )?\s?(upside down|on its head)|stands? on its head|auf den Kopf gestellt"
+        + @"|à l['’]envers|cabeza abajo|del revés)|逆さに)"
         + @"|(?<double>\b(double (it|that|this)|twice (that|as much|as many)|doppelt so viel|das Doppelte|le double|el doble)|その倍|ضعفه|ضعفها)"
         + @"|(?<treble>\b((treble|triple) (it|that|the result|this)|three times (that|as much)|dreimal so viel|das Dreifache|le triple|el triple)|その三倍)"
         + @"|(?<half>\b(halve (it|that)|half (of )?(that|it|as much)|halb so viel|die Hälfte davon|la moitié|la mitad)|その半分|نصفه|نصفها)"
         + @"|(?<quarter>\b(a quarter of (that|it)|ein Viertel davon|le quart|la cuarta parte)|その四分の一|ربعه)"
-        + @"|(?<same>\b(the same (again|once more)|noch einmal dieselbe|dieselbe noch einmal|la même encore|encore la même|otra vez la misma|la misma otra vez)|同じ数をもう一度)",
+        + @"|(?<same>\b(the same (again|once more)|noch einmal dieselbe|dieselbe noch einmal|la même encore|encore la même"
+        + @"|otra vez la misma|la misma otra vez)|同じ数をもう一度)",
         RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
         10_000)]
     private static partial Regex Relation();

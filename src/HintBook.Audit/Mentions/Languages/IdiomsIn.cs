@@ -194,7 +194,8 @@ internal static class IdiomsIn
         + "flasche bier, topf und deckel, deckel drauf, prise salz, ei dem anderen, auf eiern, rohes ei, sauren apfel, ball flach, "
         + "der ball liegt, hohem bogen, schneidiges schwert, im schilde, keinem guten stern, magnet für, neue besen, gutes haar, "
         + "öl ins feuer, heißes eisen, alten eisen, mehrere eisen, aus dem staub, "
-        + "nadel im heuhaufen, schere stein papier, über einen kamm, nur einen haken, bloß einen haken, haken hat die sache, hat die sache einen haken, spricht bände, sprechen bände, rand und band, am laufenden band";
+        + "nadel im heuhaufen, schere stein papier, über einen kamm, nur einen haken, bloß einen haken, haken hat die sache, hat die sache einen haken, "
+        + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
         "jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
@@ -244,7 +245,8 @@ internal static class IdiomsIn
         + "belle étoile, bonne étoile, dans la lune, décrocher la lune, par cœur, au cœur de, cœur net, coup de cœur, "
         + "grain de sel, montre en main, contre la montre, pendules à l heure, aimant à, bague au doigt, maillon faible, "
         + "réaction en chaîne, à la chaîne, chaîne de montagnes, portes ouvertes, langue de bois, main de fer, bras de fer, "
-        + "laissé des plumes, laisse des plumes, laisser des plumes, une corde à son arc, cordes à son arc, corde à leur arc, trop sur la corde, entend qu une cloche";
+        + "laissé des plumes, laisse des plumes, laisser des plumes, une corde à son arc, cordes à son arc, corde à leur arc, "
+        + "trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
         "echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
@@ -317,7 +319,8 @@ internal static class IdiomsIn
         + "المطرقة والسندان, عجلة التاريخ, عجلة الزمن, عجلة الحياة, عجلة من أمره, كرة الثلج, كرة القدم, حجر النرد, الراية البيضاء, "
         + "رفع الراية, الضوء الأخضر, سلط الضوء, تسليط الضوء, آخر النفق, نهاية النفق, القشة التي, قارب واحد, دفة الحديث, "
         + "خارج الصندوق, الصندوق الأسود, من باب, باب النجار, خاتم سليمان, "
-        + "بأول الخيط, بطرف الخيط, برأس الخيط, حبل الكذب, حبل أفكارك, حبل أفكاره, حبل أفكارها, حبل الأفكار, حبل الوريد, حبل المودة, مفاتيح البيانو, الخيط الرفيع, خيط الأمل";
+        + "بأول الخيط, بطرف الخيط, برأس الخيط, حبل الكذب, حبل أفكارك, حبل أفكاره, حبل أفكارها, حبل الأفكار, حبل الوريد, حبل المودة, "
+        + "مفاتيح البيانو, الخيط الرفيع, خيط الأمل";
 
     public static string Of(string language) => language switch
     {

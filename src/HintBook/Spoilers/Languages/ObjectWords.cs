@@ -22,7 +22,7 @@ internal sealed record ObjectWords
             + "sticks touch touches tilt aim shine lay lays laid loose free hook hooks fish lower with there this that your against into onto "
             + "through possession next meet see spot notice have has had own photograph swing swings set peer want wants without reads shows "
             + "show budge "
-            + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub open stretch",
+            + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch",
         Idioms =
             "key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
             + "clear as a bell; mint condition; mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; "
@@ -196,7 +196,8 @@ internal sealed record ObjectWords
             + "darunter dahinter daran im hinein heraus hebt heb heben halten richte drück drücken mit zeigt entdecken entdeckst da hier sieh "
             + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife "
             + "streift schüttel schüttle schütteln schüttelt "
-            + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube fühl fühle fühlt öffne öffnen wende falt",
+            + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
+            + "fühl fühle fühlt öffne öffnen wende falt",
         Idioms =
             "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
@@ -319,7 +320,8 @@ internal sealed record ObjectWords
             + "jouer sa dernière; carte de visite; dessous des cartes; sonnette d'alarme; sons de cloche; entendre deux; "
             + "esprit de clocher; sonner/sonne/sonné les cloches; quelque chose qui cloche; qui cloche; ça cloche; "
             + "jeter/jeté/jette/jeta/lever/levé/lève l'ancre; encre à couler; fait couler; coulé beaucoup; "
-            + "trop sur la corde; une/la corde à son/leur arc; n'entend/entendre qu'une cloche; corde raide/sensible/au cou; plusieurs cordes; cordes vocales; pleut des cordes; "
+            + "trop sur la corde; une/la corde à son/leur arc; n'entend/entendre qu'une cloche; "
+            + "corde raide/sensible/au cou; plusieurs cordes; cordes vocales; pleut des cordes; "
             + "se mettre la corde; chapeau bas; tirer/tire/tiré son/mon/notre chapeau; porter/porte le chapeau; chapeau melon; "
             + "coup de chapeau; trouver chaussure à; dans ses petits souliers; comme un gant; jeter/relever/jeté/relevé le gant; "
             + "prendre des gants; gants blancs; serrer/serré/se serrer la ceinture; à double tour; bouton de fièvre; "
@@ -460,7 +462,8 @@ internal sealed record ObjectWords
             + "مرآة المجتمع; مرآة أخيه; مرآة المؤمن; مرآة الزمن; مرآة صادقة; مرآة العقل; مرآة صاحبه; مرآة عصره; مرآة لشخصية; "
             + "حجر الزاوية; حجر عثرة; حجر الأساس; بحجر واحد; حجر على حجر; قلبه حجر; ألقى حجرا; وجهان لعملة; لعملة واحدة; "
             + "الوجه الآخر للعملة; وجه العملة; العملة الصعبة; العملة المحلية; عملة نادرة; عملة صعبة; إبرة في كومة; كومة قش; كومة القش; "
-            + "إبر النحل; خرم إبرة; سم الخياط; جرس الإنذار; جرس إنذار; حبل الكذب; مفاتيح البيانو; حبل أفكارك/أفكاره/أفكارها; حبل الأفكار; حبل الوريد; حبل المودة; الحبل على الغارب; دق ناقوس; ناقوس الخطر; دق الجرس; علق الجرس; جرس الباب; "
+            + "إبر النحل; خرم إبرة; سم الخياط; جرس الإنذار; جرس إنذار; حبل الكذب; مفاتيح البيانو; حبل أفكارك/أفكاره/أفكارها; حبل الأفكار; "
+            + "حبل الوريد; حبل المودة; الحبل على الغارب; دق ناقوس; ناقوس الخطر; دق الجرس; علق الجرس; جرس الباب; "
             + "جرس المدرسة; جرس الهاتف; شمعة واحدة; الشمعة التي تحترق; أوقد شمعة; أضئ شمعة; تضيء شمعة; إطفاء الشمع; أطفأ شمعته; "
             + "شمعات عيد; شموع عيد; ريشة في مهب; حبر على ورق; خفيف كالريشة; طوى الصفحة; صفحة جديدة; طي الصفحة; كتاب مفتوح; "
             + "كالكتاب المفتوح; سيف ذو حدين; سيف الوقت; الوقت كالسيف; حد السيف; السيف العذل; سبق السيف; على حد السيف; حلقة مفرغة; "

@@ -110,7 +110,9 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "maßstab massstab modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
+        Pages =
+            "maßstab massstab "
+            + "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
             + "tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
