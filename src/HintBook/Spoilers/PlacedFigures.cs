@@ -28,11 +28,20 @@ internal sealed partial class PlacedFigures(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0)
+        if (codes.Count == 0 || !HasFigures(text))
             return;
         Gather(text, source);
         for (var first = 0; first + (2 * Fewest) <= tokens.Count; first++)
             Pairs(first, found);
+    }
+
+    // Most texts have none, and needn't be searched for places.
+    private bool HasFigures(WordReader text)
+    {
+        var count = 0;
+        for (var i = 0; i < text.Words.Length && count < Fewest; i++)
+            count += ValueOf(text, i) >= 0 ? 1 : 0;
+        return count == Fewest;
     }
 
     private void Gather(WordReader text, string source)
@@ -40,8 +49,6 @@ internal sealed partial class PlacedFigures(WordList words)
         tokens.Clear();
         foreach (Match match in Places().Matches(source))
             tokens.Add(new(PlaceOf(match), -1, match.Index, match.Index + match.Length));
-        if (tokens.Count < Fewest && text.Words.Length < 2 * Fewest)
-            return;
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];

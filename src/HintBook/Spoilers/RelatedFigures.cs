@@ -26,7 +26,7 @@ internal sealed partial class RelatedFigures(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0 || !Relation().IsMatch(source))
+        if (codes.Count == 0 || !HasFigure(text) || !Relation().IsMatch(source))
             return;
         Gather(text, source);
         for (var first = 0; first < said.Count; first++)
@@ -55,8 +55,7 @@ internal sealed partial class RelatedFigures(WordList words)
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];
-            var value = text.Bare(word) is [>= '0' and <= '9'] and var digit ? digit[0] - '0'
-                : words.FigureOf(word.Id) is { Kind: Languages.FigureKind.Small, Value: >= 0 and < 10 and var small } ? small : -1;
+            var value = ValueOf(text, i);
             if (value >= 0 && !said.Exists(one => one.Value < 0 && one.Start < word.End && one.End > word.Start))
                 said.Add((word.Start, word.End, value));
         }
@@ -68,6 +67,25 @@ internal sealed partial class RelatedFigures(WordList words)
             if (said[i].Value == 1 && said[i + 1].Value >= 0 && said[i + 1].Start == said[i].End + 1)
                 said.RemoveAt(i);
         }
+    }
+
+    private int ValueOf(WordReader text, int at)
+    {
+        var bare = text.Bare(text.Words[at]);
+        if (bare is [>= '0' and <= '9'])
+            return bare[0] - '0';
+        return words.FigureOf(text.Words[at].Id) is { Kind: Languages.FigureKind.Small, Value: >= 0 and < 10 and var value } ? value : -1;
+    }
+
+    private bool HasFigure(WordReader text)
+    {
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            if (ValueOf(text, i) >= 0)
+                return true;
+        }
+
+        return false;
     }
 
     // The figure that a relation makes of the one before it; -1 for none.

@@ -16,7 +16,9 @@ internal sealed class SaidLetters(WordList words)
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
     private readonly List<(int Secret, string Letters)> codes = [];
-    private readonly List<(int Secret, string Letters, string Sorted)> capitals = [];
+    private readonly Dictionary<char, List<(int Secret, string Letters)>> capitals = [];
+    private readonly Dictionary<string, List<int>> bySymbols = [];
+    private readonly SortedSet<int> lengths = [];
     private readonly List<(string Letters, int Start, int End, int Word)> said = [];
     private readonly Surroundings around = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
@@ -27,7 +29,20 @@ internal sealed class SaidLetters(WordList words)
         if (letters.Length >= Shortest && IsCaseless(letters))
             codes.Add((secret, Hiragana(letters)));
         else if (letters.Length >= ShortestInCapitals && letters.All(char.IsAsciiLetter))
-            capitals.Add((secret, letters, string.Concat(letters.Order())));
+            AddInCapitals(secret, letters);
+    }
+
+    // By its first letter, and by all of them in the order of the alphabet.
+    private void AddInCapitals(int secret, string letters)
+    {
+        if (!capitals.TryGetValue(letters[0], out var here))
+            capitals[letters[0]] = here = [];
+        here.Add((secret, letters));
+        var sorted = string.Concat(letters.Order());
+        if (!bySymbols.TryGetValue(sorted, out var same))
+            bySymbols[sorted] = same = [];
+        same.Add(secret);
+        lengths.Add(letters.Length);
     }
 
     /// <summary>Whether a code is of letters that have no capitals.</summary>
@@ -60,7 +75,7 @@ internal sealed class SaidLetters(WordList words)
         {
             var word = text.Words[i];
             isOrdered |= word.Id >= 0 && words.Signs.IsOrder(word.Id);
-            if (source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z'))
+            if (!char.IsAsciiLetterUpper(source[word.Start]) || source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z'))
                 continue;
             // "A K to open with": an article.
             var isArticle = word.Length == 1 && source[word.Start] == 'A' && i + 1 < text.Words.Length && text.Words[i + 1].Length == 1
@@ -69,22 +84,26 @@ internal sealed class SaidLetters(WordList words)
                 said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
         }
 
-        foreach (var (secret, letters, sorted) in said.Count > 1 ? capitals : [])
+        for (var first = 0; first + 1 < said.Count; first++)
         {
-            for (var first = 0; first < said.Count; first++)
+            if (capitals.TryGetValue(said[first].Letters[0], out var here))
             {
-                Walk(secret, letters, first, found);
-                if (isOrdered)
-                    InAnyOrder(secret, sorted, first, found);
+                foreach (var (secret, letters) in here)
+                    Walk(secret, letters, first, found);
             }
+
+            if (!isOrdered || IsNear(first - 1))
+                continue;
+            foreach (var length in lengths)
+                InAnyOrder(length, first, found);
         }
     }
 
     // "An S to begin with and an L to end with; I, G, N and A between them": all of them, and no others beside them.
-    private void InAnyOrder(int secret, string sorted, int first, List<Mention> found)
+    private void InAnyOrder(int length, int first, List<Mention> found)
     {
-        var last = first + sorted.Length - 1;
-        if (last >= said.Count || IsNear(first - 1) || IsNear(last))
+        var last = first + length - 1;
+        if (last >= said.Count || IsNear(last))
             return;
         for (var i = first; i <= last; i++)
         {
@@ -92,7 +111,9 @@ internal sealed class SaidLetters(WordList words)
                 return;
         }
 
-        if (string.Concat(said[first..(last + 1)].Select(one => one.Letters).Order(StringComparer.Ordinal)) == sorted)
+        if (!bySymbols.TryGetValue(string.Concat(said[first..(last + 1)].Select(one => one.Letters).Order(StringComparer.Ordinal)), out var same))
+            return;
+        foreach (var secret in same)
             found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
     }
 
