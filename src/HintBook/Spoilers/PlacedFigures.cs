@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text.RegularExpressions;
@@ -12,6 +13,17 @@ internal sealed partial class PlacedFigures(WordList words)
 {
     private const int Left = 1, Right = 200, Middle = 300, Decimal = 400;
     private const int Fewest = 3, Most = 7, MostApart = 60;
+    // Of all that is looked for below; without accents, which make the scan slow.
+    private static readonly SearchValues<string> Latin = SearchValues.Create(
+        [
+            "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "links", "rechts", "mitte", "dazwischen", "einer", "zehner",
+            "gauche", "droite", "milieu", "entre", "unit", "dizaine", "izquierda", "derecha", "medio", "centro", "center", "centre", "unidad",
+            "decena",
+        ],
+        StringComparison.OrdinalIgnoreCase);
+
+    private static readonly SearchValues<string> Others = SearchValues.Create(["左", "右", "中", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات"], StringComparison.Ordinal);
+    private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Token> tokens = [];
 
@@ -28,20 +40,26 @@ internal sealed partial class PlacedFigures(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0 || !HasFigures(text))
+        if (codes.Count == 0 || !MayTell(text, source))
             return;
         Gather(text, source);
         for (var first = 0; first + (2 * Fewest) <= tokens.Count; first++)
             Pairs(first, found);
     }
 
-    // Most texts have none, and needn't be searched for places.
-    private bool HasFigures(WordReader text)
+    // Most texts have too few figures or places, and needn't be searched.
+    private bool MayTell(WordReader text, string source)
     {
-        var count = 0;
-        for (var i = 0; i < text.Words.Length && count < Fewest; i++)
-            count += ValueOf(text, i) >= 0 ? 1 : 0;
-        return count == Fewest;
+        var (figures, places) = (0, 0);
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & Languages.WordRole.Place) != Languages.WordRole.None)
+                places++;
+            else if (ValueOf(text, i) >= 0)
+                figures++;
+        }
+
+        return figures >= Fewest && (places >= Fewest - 1 || source.AsSpan().ContainsAny(beginnings));
     }
 
     private void Gather(WordReader text, string source)

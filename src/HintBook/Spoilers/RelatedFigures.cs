@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -10,6 +11,17 @@ namespace HintBook.Spoilers;
 internal sealed partial class RelatedFigures(WordList words)
 {
     private const int Shortest = 3, Most = 12;
+    // Of all that is looked for below; without accents, which make the scan slow.
+    private static readonly SearchValues<string> Latin = SearchValues.Create(
+        [
+            "same ", "on its head", "den kopf gestellt", "envers", "cabeza abajo", "del rev", "double", "twice", "doppel", "doble", "treble",
+            "triple", "three times", "dreimal", "dreifach", "halve", "half", "halb", "lfte", "la moit", "mitad", "quarter", "viertel", "quart",
+            "cuarta", "dieselbe", "la m", "misma",
+        ],
+        StringComparison.OrdinalIgnoreCase);
+
+    private static readonly SearchValues<string> Others = SearchValues.Create(["逆さ", "倍", "半分", "四分", "同じ", "ضعف", "نصف", "ربعه"], StringComparison.Ordinal);
+    private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<(int Start, int End, int Value)> said = [];
 
@@ -26,7 +38,7 @@ internal sealed partial class RelatedFigures(WordList words)
     /// <summary>Adds every mention to a list.</summary>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0 || !HasFigure(text) || !Relation().IsMatch(source))
+        if (codes.Count == 0 || !source.AsSpan().ContainsAny(beginnings) || !Relation().IsMatch(source))
             return;
         Gather(text, source);
         for (var first = 0; first < said.Count; first++)
@@ -75,17 +87,6 @@ internal sealed partial class RelatedFigures(WordList words)
         if (bare is [>= '0' and <= '9'])
             return bare[0] - '0';
         return words.FigureOf(text.Words[at].Id) is { Kind: Languages.FigureKind.Small, Value: >= 0 and < 10 and var value } ? value : -1;
-    }
-
-    private bool HasFigure(WordReader text)
-    {
-        for (var i = 0; i < text.Words.Length; i++)
-        {
-            if (ValueOf(text, i) >= 0)
-                return true;
-        }
-
-        return false;
     }
 
     // The figure that a relation makes of the one before it; -1 for none.
