@@ -22,7 +22,9 @@ internal sealed partial class PlacedFigures(WordList words)
         ],
         StringComparison.OrdinalIgnoreCase);
 
-    private static readonly SearchValues<string> Others = SearchValues.Create(["左", "右", "中", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات"], StringComparison.Ordinal);
+    private static readonly SearchValues<string> Others = SearchValues.Create(
+        ["左", "右", "中", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات"],
+        StringComparison.Ordinal);
     private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Token> tokens = [];

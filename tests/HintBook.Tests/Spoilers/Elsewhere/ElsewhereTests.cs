@@ -14,7 +14,7 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        ["tuning"] = ([0.94, 0.94, 0.99, 1, 0.94], 0.96, 0.99, 0),
+        ["tuning"] = ([0.94, 0.97, 0.99, 1, 0.96], 0.97, 0.99, 0),
         // Written by us before the classes were mended that they stand for.
         ["ours"] = ([0.9, 0.9, 0.9, 0.9, 0.9], 0.9, 0.95, 0),
         // The aims; for everyday words what was reached with the others.
