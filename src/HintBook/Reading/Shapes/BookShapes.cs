@@ -63,6 +63,24 @@ internal static partial class BookShapes
             new("under", ChildsAge, "The age below which it is for no child; the strictest of the book stands everywhere."),
         ])), "[ heavy, glass ]");
 
+    private static readonly FieldsShape Print = new("“make”, “card”, “sheet”, “duplex” or “offset”",
+    [
+        new(
+            "make",
+            new ListShape(new ChoiceShape(["cards", "booklet", "leaflet", "reset", "label", "clues", "all"]), "[ cards, reset ]", Least: 1),
+            "Which papers a publish makes; without it, the cards."),
+        new(
+            "card",
+            new TextShape("european, american, japanese, id-1, a7 or a size in millimetres", CardPattern(), "90 x 55", Bare.Never),
+            "How large a card is after cutting."),
+        new("sheet", new ChoiceShape(["a4", "letter", "a3", "sra3", "shop"]), "What cards are printed on; “shop” is one card a page, for a printer's shop."),
+        new("duplex", new ChoiceShape(["long-edge", "short-edge"]), "The edge over which your printer turns a sheet."),
+        new(
+            "offset",
+            new ListShape(new NumberShape(-10, 10, Whole: false), "[ 0.5, -1 ]", Least: 2, Most: 2),
+            "How far your printer puts backs too far to the right and too far down, in millimetres, as the test sheet shows."),
+    ]);
+
     private static readonly EitherShape Care = new(
         Word: Text,
         Keys: new FieldsShape("“text” or a thing to look after",
@@ -203,6 +221,8 @@ internal static partial class BookShapes
         new("goal", Conditions with { Least = 1 }, "What the solver has or what is open at the end.", Required: true),
         new("patience", Span, "How long a solver tries a lock's settings one by one."),
         new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
+        new("print", Print, "How the papers are printed."),
+        new("addresses", new ChoiceShape(["short", "whole"]), "“short” prints addresses without .html, where your host answers them so."),
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
@@ -358,6 +378,9 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_:-]*$")]
     private static partial Regex PositionPattern();
+
+    [GeneratedRegex(@"^(european|american|japanese|id-1|a7|[0-9]+(\.[0-9]+)? ?[x×] ?[0-9]+(\.[0-9]+)?( ?mm)?)$")]
+    private static partial Regex CardPattern();
 
     [GeneratedRegex(@"^[0-9]+ ?[-–] ?[0-9]+$")]
     private static partial Regex RangePattern();
