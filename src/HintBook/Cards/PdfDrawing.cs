@@ -25,7 +25,7 @@ internal static class PdfDrawing
         {
             case PrintedText text:
                 var width = text.FromRight ? Letters.Width(text.Text, text.Face, text.Size) : 0;
-                graphics.DrawString(text.Text, Letters.Font(text.Face, text.Size), Brush(text.Tone), new XPoint(text.X - width, text.Baseline));
+                TextDrawing.Draw(graphics, text.Text, text.Face, text.Size, Brush(text.Tone), text.X - width, text.Baseline, text.RightToLeft);
                 break;
             case PrintedBox box:
                 graphics.DrawRectangle(Brush(box.Tone), box.Place.X, box.Place.Y, box.Place.Width, box.Place.Height);

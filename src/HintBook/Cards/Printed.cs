@@ -34,7 +34,9 @@ internal abstract record Printed;
 /// <param name="Size">The em.</param>
 /// <param name="Tone">Its colour.</param>
 /// <param name="FromRight">Whether it ends at <paramref name="X"/>.</param>
-internal sealed record PrintedText(double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false) : Printed;
+/// <param name="RightToLeft">Whether its paragraph runs from right to left.</param>
+internal sealed record PrintedText(
+    double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false, bool RightToLeft = false) : Printed;
 
 /// <summary>A filled rectangle.</summary>
 internal sealed record PrintedBox(Rect Place, Tone Tone) : Printed;
