@@ -15,6 +15,15 @@ public sealed record CardWords
     /// <summary>What to do with the code: one sentence.</summary>
     public required string Scan { get; init; }
 
+    /// <summary>That a card helps with the whole box.</summary>
+    public required string WholeBox { get; init; }
+
+    /// <summary>That a card helps with one step.</summary>
+    public required string ThisStep { get; init; }
+
+    /// <summary>That the card's page gives nothing away unasked: one line.</summary>
+    public required string Promise { get; init; }
+
     /// <summary>What is said instead of the cautions that a card has no room for.</summary>
     public required string MoreCautions { get; init; }
 
@@ -50,7 +59,7 @@ public sealed record CardWords
 
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
-        [Stuck, Scan, MoreCautions, LocalRules, Proof, .. Cautions.Values, Age, WhichCard, KeepThisSheet, Card, Stage, Id];
+        [Stuck, Scan, WholeBox, ThisStep, Promise, MoreCautions, LocalRules, Proof, .. Cautions.Values, Age, WhichCard, KeepThisSheet, Card, Stage, Id];
 
     /// <summary>
     /// The words of a theme that are for cards, those in letters that the fonts lack in the other words given: a card in another
@@ -86,6 +95,9 @@ public sealed record CardWords
     {
         Stuck = words["card_stuck"],
         Scan = words["card_scan"],
+        WholeBox = words["card_whole_box"],
+        ThisStep = words["card_this_step"],
+        Promise = words["card_promise"],
         MoreCautions = words["card_more_cautions"],
         LocalRules = words["card_local_rules"],
         Proof = words["card_proof"],

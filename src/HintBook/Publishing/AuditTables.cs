@@ -35,7 +35,7 @@ internal static partial class AuditTables
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
             PrintedCodes = CodesOfCards(source, addresses),
-            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
+            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", int.MaxValue),
         };
     }
 
@@ -88,12 +88,6 @@ internal static partial class AuditTables
     }
 
     // Behind the sheets of cards come the pages that tell the maker which card is which.
-    private static int PagesOfCards(Book book)
-    {
-        var cards = book.Cards switch { CardChoice.Box => 1, CardChoice.Stages => book.Stages.Length, _ => 1 + book.Stages.Length };
-        return 2 * Imposition.SheetsFor(cards);
-    }
-
     // Every code as its own picture, and all of them on the sheets.
     private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(Book book, Addresses addresses)
     {

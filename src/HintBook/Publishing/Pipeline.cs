@@ -110,7 +110,11 @@ public static class Pipeline
     private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
     {
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
-        return CardPrint.Print(book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish), options.Work);
+        var (look, wrong) = CardLook.Of(book.Theme);
+        var (picture, coarse) = CardPhoto.Of(book, options.Paper);
+        var (cards, findings) = CardPrint.Print(
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish), options.Work, look, picture);
+        return (cards, findings.And([.. wrong, .. coarse]));
     }
 
     private static Report ReportOf(

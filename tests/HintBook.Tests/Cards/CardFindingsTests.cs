@@ -91,12 +91,17 @@ public class CardFindingsTests
         Assert.Contains("More cautions at the address on the back.", front, StringComparison.Ordinal);
     }
 
+    // Letters of 8 points leave room for so many; what is left out is said on the card and to the author.
     [Fact]
-    public void Ten_dangers_fit_a_card()
+    public void Six_dangers_fit_a_card_in_letters_of_8_points()
     {
-        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Take(10).Select(kind => CardBooks.Caution(kind, null))] };
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Take(6).Select(kind => CardBooks.Caution(kind, null))] };
         var front = CardFront.Layout(book, CardBooks.English);
         Assert.Equal(0, front.CautionsLeftOut);
+        const double eightPoints = 8 * 25.4 / 72;
+        var cautions = front.Things.OfType<PrintedText>().Where(line => line.Face == Typeface.Regular && line.Baseline > 26 && line.Tone == Tone.Ink).ToArray();
+        Assert.True(cautions.Length >= 6);
+        Assert.All(cautions, line => Assert.InRange(line.Size, eightPoints, 4));
     }
 
     [Theory]

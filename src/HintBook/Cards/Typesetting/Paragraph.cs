@@ -11,8 +11,11 @@ public sealed record SetText(ImmutableArray<string> Lines, double Size, bool Who
     /// <summary>From one baseline to the next, in ems: room enough for accents, tight enough for a card (common practice, no source).</summary>
     public const double Leading = 1.3;
 
+    /// <summary>From one baseline to the next, in ems; titles are set tighter.</summary>
+    public double Spacing { get; init; } = Leading;
+
     /// <summary>From one baseline to the next, in millimetres.</summary>
-    public double LineHeight => Size * Leading;
+    public double LineHeight => Size * Spacing;
 
     /// <summary>The height of all lines, in millimetres.</summary>
     public double Height => Lines.Length * LineHeight;

@@ -89,7 +89,7 @@ public static class TextDrawing
 
         var letters = LettersOf(graphics, run.Font);
         foreach (var glyph in run.Glyphs)
-            letters.TryAdd(glyph.Id, glyph.Text);
+            letters.TryAdd(glyph.Id, OneLetter(glyph.Text));
         for (var start = 0; start < run.Glyphs.Length;)
         {
             var end = start + 1;
@@ -102,6 +102,17 @@ public static class TextDrawing
             start = end;
         }
     }
+
+    // Lam and alef joined are one glyph. Readers that turn lines round turn its two letters round as well, so it is said by the one letter that Unicode has for
+    // the pair (Arabic Presentation Forms-B), which normalisation takes apart again in the right order.
+    private static string OneLetter(string letters) => letters switch
+    {
+        "\u0644\u0622" => "\uFEF5",
+        "\u0644\u0623" => "\uFEF7",
+        "\u0644\u0625" => "\uFEF9",
+        "\u0644\u0627" => "\uFEFB",
+        _ => letters,
+    };
 
     // What Inter sets from right to left are signs between words; brackets turn round (Unicode Standard Annex 9, rule L4).
     private static string Mirrored(string signs)
