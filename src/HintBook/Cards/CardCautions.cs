@@ -14,6 +14,9 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
     /// <summary>Whether they have the room that was given.</summary>
     public bool Fits { get; private init; } = true;
 
+    /// <summary>Whether each has a line and a sign of its own.</summary>
+    public bool OnLinesOfTheirOwn { get; private init; }
+
     /// <summary>The part of an em that stands above the baseline, so that a first line's letters begin where its block does.</summary>
     public const double Ascent = 0.78;
 
@@ -112,7 +115,7 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         }
 
         CardCautions OneToALine(Caution[] cautions, Func<Caution, bool> noted) =>
-            new([.. cautions.Select(caution => (Flow(Says(caution, noted(caution))), (string?)CautionSigns.Of(caution.Kind)))], [], 0);
+            new([.. cautions.Select(caution => (Flow(Says(caution, noted(caution))), (string?)CautionSigns.Of(caution.Kind)))], [], 0) { OnLinesOfTheirOwn = true };
 
         string Says(Caution caution, bool noted) => noted ? $"{words.Cautions[caution.Kind]} {caution.Note}" : words.Cautions[caution.Kind];
 

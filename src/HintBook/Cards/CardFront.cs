@@ -11,8 +11,8 @@ namespace HintBook.Cards;
 /// <param name="Scope">Where it is said whether the card helps with the whole box or with one step.</param>
 internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, int CautionsLeftOut, CardFront.ScopeLine Scope)
 {
-    // Whether nothing lies over anything else.
-    private bool fits = true;
+    // How well it came out: first of all nothing lies over anything else, then all cautions are there, then each has a line of its own.
+    private (bool Overlaps, int LeftOut, bool Crowded) faults;
 
     /// <summary>How far words stand from the cut, in millimetres.</summary>
     public const double Inset = 5.2;
@@ -24,6 +24,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     private static readonly (double, int)[] MakerSizes = [(3.4, 1), (3.0, 1), (2.6, 1), (2.3, 2)];
     private static readonly (double, int)[] ScopeSizes = [(2.9, 1), (2.6, 1), (2.3, 2), (2.15, 3)];
     private static readonly (double, int)[] PromiseSizes = [(2.5, 1), (2.3, 2), (2.15, 3)];
+    // The first of these sizes are a title's; at the others it is one line among others.
+    private const int Large = 5;
     private const double TitleLeading = 1.1;
     private const double Bottom = 4.4;
     private const double Air = 1.2;
@@ -37,24 +39,25 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     private sealed record Way((double, int)[] Titles, bool Promise, bool Picture);
 
     /// <summary>
-    /// Sets a front. The title gives way to the cautions, then the promise does, then the picture: what leaves out the fewest cautions is taken.
+    /// Sets a front. Large titles, the promise and the picture give way to the cautions, in this order, and small titles only then.
     /// </summary>
     public static CardFront Layout(Book book, CardWords words, CardLook? look = null, Size? size = null, CardPicture? picture = null)
     {
         var dangers = CardCautions.Of(book);
         words = words.For(book, dangers.IsEmpty ? null : dangers[0].Kind);
         var ways =
+            from titles in Enumerable.Range(0, TitleSizes.Length).Chunk(Large)
             from shown in picture is null ? [false] : new[] { true, false }
             from promise in new[] { true, false }
-            from first in Enumerable.Range(0, TitleSizes.Length)
+            from first in titles
             select new Way(TitleSizes[first..], promise, shown);
         CardFront? best = null;
         foreach (var way in ways)
         {
             var front = Layout(book, dangers, words, look ?? CardLook.Plain, size ?? Imposition.Card, way.Picture ? picture : null, way);
-            if (best is null || (front.fits && !best.fits) || (front.fits == best.fits && front.CautionsLeftOut < best.CautionsLeftOut))
+            if (best is null || front.faults.CompareTo(best.faults) < 0)
                 best = front;
-            if (best is { fits: true, CautionsLeftOut: 0 })
+            if (best.faults == default)
                 break;
         }
 
@@ -128,11 +131,14 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         }
 
         if (dangers.IsEmpty)
-            return new(things.ToImmutable(), !title.Whole, 0, scope) { fits = y <= card.Height - Bottom };
+            return new(things.ToImmutable(), !title.Whole, 0, scope) { faults = (y > card.Height - Bottom, 0, false) };
         var top = picture is null ? y : Math.Max(y, PictureBottom(card));
         var cautions = CardCautions.Set(dangers, words, width, card.Height - Bottom - top - Air);
         CardCautions.Put(things, cautions, words, look, Inset, width, card.Height - Bottom);
-        return new(things.ToImmutable(), !title.Whole, cautions.LeftOut, scope) { fits = cautions.Fits };
+        return new(things.ToImmutable(), !title.Whole, cautions.LeftOut, scope) 
+        {
+            faults = (!cautions.Fits, cautions.LeftOut, !cautions.OnLinesOfTheirOwn),
+        };
     }
 
     private static double PictureBottom(Size card) => Inset + CardPicture.HeightFor(card) + 0.6;

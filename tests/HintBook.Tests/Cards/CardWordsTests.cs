@@ -108,7 +108,8 @@ public class CardWordsTests
         var texts = Theme.TextsOf(Theme.Default);
         var others = texts.Keys.Where(name => name.StartsWith("words.", StringComparison.Ordinal) && name != "words.ja.yaml");
         var (theme, _) = Theme.Load("mine", texts.RemoveRange(others));
-        Assert.Equal("Stuck?", CardWords.Of(theme.Words["ja"], theme.InEnglish).Stuck);
+        var words = theme.Words["ja"] with { Entries = theme.Words["ja"].Entries.SetItem("card_stuck", "अटक गए?") };
+        Assert.Equal("Stuck?", CardWords.Of(words, theme.InEnglish).Stuck);
     }
 
     [Fact]

@@ -19,7 +19,8 @@ public class ScriptsTests
     {
         HaveFonts();
         DebianProgram.Have("pdftotext", "poppler-utils");
-        Assert.Equal(text, Extracted(text, face));
+        // Lam and alef joined come back as the one letter that Unicode has for both, which searches take apart (Unicode Standard Annex 15, NFKC).
+        Assert.Equal(text, Extracted(text, face).Replace("\uFEFB", "لا", StringComparison.Ordinal).Replace("\uFEF5", "لآ", StringComparison.Ordinal));
     }
 
     [Theory]

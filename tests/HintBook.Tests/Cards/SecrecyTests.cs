@@ -32,11 +32,11 @@ public class SecrecyTests
     [Fact]
     public void A_back_has_its_address_in_letters_and_its_stages_name()
     {
-        var text = PdfMeasure.Text(CardBooks.Pdf(CardBooks.Print(Book).Set), 2);
+        var text = PdfMeasure.Drawn(CardBooks.Pdf(CardBooks.Print(Book).Set), 2);
         var addresses = CardBooks.AddressesOf(Book);
         Assert.Contains(CardBooks.Address, text, StringComparison.Ordinal);
         Assert.All(Book.Stages, stage => Assert.Contains(addresses.PrintedFor(stage.Id.Value)!, text, StringComparison.Ordinal));
-        Assert.All(Book.Stages, stage => Assert.Contains($" {addresses.Names[stage.Id.Value][0]} ", $" {text} ", StringComparison.Ordinal));
+        Assert.All(Book.Stages, stage => Assert.True(text.Split(addresses.Names[stage.Id.Value][0]).Length > 2, stage.Id.Value));
     }
 
     [Fact]

@@ -106,14 +106,17 @@ public class ColourProfileTests
             .Select(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : (double?)null)
             .OfType<double>().ToArray();
         Assert.True(numbers.Length >= 3, said);
-        return new((byte)Math.Round(numbers[^3]), (byte)Math.Round(numbers[^2]), (byte)Math.Round(numbers[^1]));
+        return new(Level(numbers[^3]), Level(numbers[^2]), Level(numbers[^1]));
+
+        // What sRGB can't show lies beyond the ends.
+        static byte Level(double number) => (byte)Math.Round(Math.Clamp(number, 0, 255));
     }
 
     // ITU-T T.81: after the start of the image, a segment APP2 (ICC.1:2022, B.4).
     private static byte[] WithProfile(byte[] jpeg, byte[] profile)
     {
         byte[] body = [.. "ICC_PROFILE\0"u8, 1, 1, .. profile];
-        return [.. jpeg[..2], 0xFF, 0xE2, (byte)((body.Length + 2) >> 8), (byte)(body.Length + 2), .. body, .. jpeg[2..]];
+        return [.. jpeg[..2], 0xFF, 0xE2, (byte)((body.Length + 2) >> 8), (byte)((body.Length + 2) & 0xFF), .. body, .. jpeg[2..]];
     }
 
     // ICC.1:2022: a header of 128 bytes, a table of tags, their data at multiples of four.
