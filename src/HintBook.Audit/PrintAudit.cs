@@ -95,7 +95,8 @@ public static class PrintAudit
         address is not null
         && says.StartsWith(address, StringComparison.Ordinal)
         && says[address.Length..] is var page
-        && (page.Length == 0 || site is null || (!page.Contains("..", StringComparison.Ordinal) && (File.Exists(Path.Combine(site, page)) || File.Exists(Path.Combine(site, page + ".html")))));
+        && (page.Length == 0 || site is null || (!page.Contains("..", StringComparison.Ordinal)
+            && (File.Exists(Path.Combine(site, page)) || File.Exists(Path.Combine(site, page + ".html")))));
 }
 
 /// <summary>What an audit of printed files read, and what it found.</summary>

@@ -16,7 +16,9 @@ public sealed record PrintWishes
     /// <summary>The size of a card, by name or as width and height in millimetres (<c>90 x 55</c>); null for the usual one.</summary>
     public Located<string>? Card { get; init; }
 
-    /// <summary>The sheet to print on, by name (<c>a4</c>, <c>letter</c>, <c>a3</c>, <c>sra3</c>, or <c>shop</c> for one card a page); null for the usual one.</summary>
+    /// <summary>
+    /// The sheet to print on, by name (<c>a4</c>, <c>letter</c>, <c>a3</c>, <c>sra3</c>, or <c>shop</c> for one card a page); null for the usual one.
+    /// </summary>
     public Located<string>? Sheet { get; init; }
 
     /// <summary>The edge over which the printer turns a sheet (<c>long-edge</c>, <c>short-edge</c>); null for the long one.</summary>

@@ -48,8 +48,8 @@ internal static class CardBack
     }
 
     /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText AddressOf(string address, Size? card = null) => Paragraph.Fit(
-        Letters.Printable(address).Text, Typeface.SemiBold, ColumnOf(card ?? Imposition.Card).Width, AddressSizes, Paragraph.AddressBreaks) with { Spacing = 1.2 };
+    public static SetText AddressOf(string address, Size? card = null) =>
+        Set(address, Typeface.SemiBold, ColumnOf(card ?? Imposition.Card), AddressSizes, Paragraph.AddressBreaks) with { Spacing = 1.2 };
 
     /// <summary>The head beside the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText HeadOf(CardWords words, CardLook? look = null, Size? card = null) => Paragraph.Fit(

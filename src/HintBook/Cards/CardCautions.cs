@@ -88,7 +88,8 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         string[] texts = [.. bare.Select(caution => words.Cautions[caution.Kind])];
         ImmutableArray<string> signs = [.. bare.Select(caution => caution.Kind).Distinct().Select(CautionSigns.Of)];
         var row = (signs.Length * (SignSide + RowGap)) - RowGap <= lineWidth;
-        var together = row ? new CardCautions([(Flow(string.Join(' ', texts)), null)], signs, 0) : new([(Flow(string.Join(' ', texts)), CautionSigns.General)], [], 0);
+        var all = Flow(string.Join(' ', texts));
+        var together = row ? new CardCautions([(all, null)], signs, 0) : new([(all, CautionSigns.General)], [], 0);
         if (together.Height <= room)
             return together;
 
@@ -114,8 +115,11 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
             return set;
         }
 
-        CardCautions OneToALine(Caution[] cautions, Func<Caution, bool> noted) =>
-            new([.. cautions.Select(caution => (Flow(Says(caution, noted(caution))), (string?)CautionSigns.Of(caution.Kind)))], [], 0) { OnLinesOfTheirOwn = true };
+        CardCautions OneToALine(Caution[] cautions, Func<Caution, bool> noted)
+        {
+            var lines = cautions.Select(caution => (Flow(Says(caution, noted(caution))), (string?)CautionSigns.Of(caution.Kind)));
+            return new([.. lines], [], 0) { OnLinesOfTheirOwn = true };
+        }
 
         string Says(Caution caution, bool noted) => noted ? $"{words.Cautions[caution.Kind]} {caution.Note}" : words.Cautions[caution.Kind];
 
@@ -123,7 +127,8 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
     }
 
     /// <summary>Puts them and the sentence under them on a card.</summary>
-    public static void Put(ImmutableArray<Printed>.Builder things, CardCautions cautions, CardWords words, CardLook look, double left, double width, double bottom)
+    public static void Put(
+        ImmutableArray<Printed>.Builder things, CardCautions cautions, CardWords words, CardLook look, double left, double width, double bottom)
     {
         var rules = RulesOf(words, width);
         var rightToLeft = rules.RightToLeft;

@@ -79,13 +79,16 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     public static SetText MoreOf(CardWords words) => CardCautions.MoreOf(words, Imposition.Card.Width - (2 * Inset));
 
     /// <summary>The promise; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText PromiseOf(CardWords words, double width = 50) => Paragraph.Fit(Letters.Printable(words.Promise).Text, Typeface.Regular, width, PromiseSizes);
+    public static SetText PromiseOf(CardWords words, double width = 50) =>
+        Paragraph.Fit(Letters.Printable(words.Promise).Text, Typeface.Regular, width, PromiseSizes);
 
     /// <summary>What a card helps with; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText ScopeText(CardWords words, bool wholeBox, double width = 50) =>
         Paragraph.Fit(Letters.Printable(wholeBox ? words.WholeBox : words.ThisStep).Text, Typeface.SemiBold, width, ScopeSizes);
 
-    /// <summary>Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>; those that run from right to left end at the right.</summary>
+    /// <summary>
+    /// Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>; those that run from right to left end at the right.
+    /// </summary>
     public static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top, double? width = null)
     {
         var fromRight = text.RightToLeft && width is not null;
@@ -125,7 +128,9 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         y += Math.Max(ScopeText(words, wholeBox: true, column).Height, ScopeText(words, wholeBox: false, column).Height);
         if (way.Promise)
         {
-            var (promise, tone) = ExampleHosts.IsExample(book.Address?.Value) ? (CardSheets.ProofOf(words, column), Tone.Warning) : (PromiseOf(words, column), Tone.Quiet);
+            var (promise, tone) = ExampleHosts.IsExample(book.Address?.Value)
+                ? (CardSheets.ProofOf(words, column), Tone.Warning)
+                : (PromiseOf(words, column), Tone.Quiet);
             Put(things, promise, Typeface.Regular, tone, Inset, y, column);
             y += promise.Height;
         }

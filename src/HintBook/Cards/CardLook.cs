@@ -54,6 +54,13 @@ public sealed record CardLook
         ["drawing"] = Ornament.Drawing,
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
+    // What stands on what.
+    private static readonly (Tone, Tone)[] Meeting =
+    [
+        (Tone.Ink, Tone.Ground), (Tone.Ink, Tone.Panel), (Tone.Quiet, Tone.Ground), (Tone.Quiet, Tone.Panel), (Tone.Accent, Tone.Panel),
+        (Tone.Warning, Tone.Ground),
+    ];
+
     private ImmutableDictionary<Tone, int> colours = ImmutableDictionary<Tone, int>.Empty;
 
     private CardLook()
@@ -126,15 +133,17 @@ public sealed record CardLook
     };
 
     private static IEnumerable<Finding> TooFaint(CardLook look, ImmutableDictionary<string, Located<string>> words) =>
-        from pair in new[] { (Tone.Ink, Tone.Ground), (Tone.Ink, Tone.Panel), (Tone.Quiet, Tone.Ground), (Tone.Quiet, Tone.Panel), (Tone.Accent, Tone.Panel), (Tone.Warning, Tone.Ground) }
+        from pair in Meeting
         let least = pair.Item1 is Tone.Accent ? LeastContrastOfOrnaments : LeastContrast
         let contrast = Contrast.Between(look.ColourOf(pair.Item1), look.ColourOf(pair.Item2))
         where contrast < least
-        let key = Colours.FirstOrDefault(colour => colour.Value == pair.Item1).Key ?? Colours.First(colour => colour.Value == pair.Item2).Key
+        let key = Colours.FirstOrDefault(colour => colour.Value == pair.Item1).Key
+            ?? Colours.First(colour => colour.Value == pair.Item2).Key
         let at = words.TryGetValue(key, out var own) ? own : words.Values.FirstOrDefault()
         select CardFindings.Look(
             at.At,
-            string.Create(CultureInfo.InvariantCulture, $"“{key}” stands out from what is behind it by {contrast:0.0} to 1 only, and {least:0.0} to 1 can be read"),
+            string.Create(
+                CultureInfo.InvariantCulture, $"“{key}” stands out from what is behind it by {contrast:0.0} to 1 only, and {least:0.0} to 1 can be read"),
             "a darker one, or a lighter ground");
 
     private static int? Colour(string written) =>

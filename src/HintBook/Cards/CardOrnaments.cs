@@ -67,7 +67,10 @@ internal static class CardOrnaments
             case Ornament.Keyhole:
                 yield return new PrintedShape([.. PrintersMarks.Circle(middle, y + (5 * unit), 5 * unit, Sides)], Tone.Accent);
                 yield return new PrintedShape(
-                    [(middle - (2.2 * unit), y + (8 * unit)), (middle + (2.2 * unit), y + (8 * unit)), (middle + (4 * unit), y + side), (middle - (4 * unit), y + side)],
+                    [
+                        (middle - (2.2 * unit), y + (8 * unit)), (middle + (2.2 * unit), y + (8 * unit)),
+                        (middle + (4 * unit), y + side), (middle - (4 * unit), y + side),
+                    ],
                     Tone.Accent);
                 break;
 
@@ -86,7 +89,11 @@ internal static class CardOrnaments
         var (left, top, right, bottom) = (inset, inset, card.Width - inset, card.Height - inset);
         (double, double)[] corners = notch == 0
             ? [(left, top), (right, top), (right, bottom), (left, bottom), (left, top)]
-            : [.. Bow(left, top, notch, 1, 1), .. Bow(right, top, notch, -1, 1).Reverse(), .. Bow(right, bottom, notch, -1, -1), .. Bow(left, bottom, notch, 1, -1).Reverse(), (left, top + notch)];
+            :
+            [
+                .. Bow(left, top, notch, 1, 1), .. Bow(right, top, notch, -1, 1).Reverse(),
+                .. Bow(right, bottom, notch, -1, -1), .. Bow(left, bottom, notch, 1, -1).Reverse(), (left, top + notch),
+            ];
         return new([.. corners], thickness, notch == 0 ? Tone.Accent : Tone.Frame);
     }
 

@@ -9,7 +9,8 @@ namespace HintBook.Cards;
 
 /// <summary>The cards of a book, ready to be written and printed.</summary>
 /// <param name="Files">
-/// Relative to the print folder: <c>cards.pdf</c>, <c>which-card.pdf</c> for the maker, <c>test-sheet.pdf</c>, then <c>qr/box.svg</c>, <c>qr/box.png</c> and so on.
+/// Relative to the print folder: <c>cards.pdf</c>, <c>which-card.pdf</c> for the maker, <c>test-sheet.pdf</c>, then <c>qr/box.svg</c>,
+/// <c>qr/box.png</c> and so on.
 /// </param>
 /// <param name="ReadBack">What was read from these very files.</param>
 public sealed record CardSet(ImmutableArray<MadeFile> Files, ReadBack ReadBack)

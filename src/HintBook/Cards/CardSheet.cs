@@ -55,7 +55,7 @@ public sealed record CardSheet(Size Card, Size Page, int Columns, int Rows, bool
             _ => paper,
         };
         var made = wishes.Sheet?.Value == "shop"
-            ? new CardSheet(card, new(card.Width + (2 * Imposition.Bleed), card.Height + (2 * Imposition.Bleed)), 1, 1, ForShop: true, TurnsUpright: true, default)
+            ? new CardSheet(card, WithBleed(card), 1, 1, ForShop: true, TurnsUpright: true, default)
             : On(card, Size.Of(sheet), wishes.Duplex?.Value != "short-edge", wishes.Offset);
         return (made, finding);
     }
@@ -96,6 +96,8 @@ public sealed record CardSheet(Size Card, Size Page, int Columns, int Rows, bool
             return new((Page.Width - width) / 2, (Page.Height - height) / 2, width, height);
         }
     }
+
+    private static Size WithBleed(Size card) => new(card.Width + (2 * Imposition.Bleed), card.Height + (2 * Imposition.Bleed));
 
     private static CardSheet On(Size card, Size sheet, bool overLongEdge, (double Right, double Down) offset)
     {

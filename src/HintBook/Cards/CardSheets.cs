@@ -12,16 +12,19 @@ internal static class CardSheets
     {
         foreach (var some in cards.Chunk(sheet.PerSheet))
         {
-            yield return Side(sheet, look, back: false, some.Select((card, slot) => (sheet.Front(slot), front.Things.Concat(front.ScopeOf(card, words)))));
-            yield return Side(
-                sheet, look, back: true, some.Select((card, slot) => (sheet.Back(slot), CardBack.Layout(card, card.Code!, words, look, sheet.Card).AsEnumerable())));
+            var fronts = some.Select((card, slot) => (sheet.Front(slot), front.Things.Concat(front.ScopeOf(card, words))));
+            var backs = some.Select((card, slot) => (sheet.Back(slot), CardBack.Layout(card, card.Code!, words, look, sheet.Card).AsEnumerable()));
+            yield return Side(sheet, look, back: false, fronts);
+            yield return Side(sheet, look, back: true, backs);
         }
     }
 
     /// <summary>The page of a sheet's backs; sheets and pages are counted from 0.</summary>
     public static int PageOfBacks(int sheet) => (2 * sheet) + 1;
 
-    /// <summary>What stands on a proof, lest it be taken for a card that leads somewhere; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    /// <summary>
+    /// What stands on a proof, lest it be taken for a card that leads somewhere; not <see cref="SetText.Whole"/> where the card has no room for it.
+    /// </summary>
     public static SetText ProofOf(CardWords words, double width = 27) =>
         Paragraph.Fit(Letters.Printable(words.Proof).Text, Typeface.SemiBold, width, ProofSizes) with { Spacing = 1.2 };
 

@@ -8,7 +8,8 @@ namespace HintBook.Cards;
 /// <summary>Finds what a card has no room for.</summary>
 internal static class OverflowCheck
 {
-    public static IEnumerable<Finding> In(Book book, ImmutableArray<Card> cards, CardFront front, CardSheet sheet, CardLook look, CardWords words) =>
+    public static IEnumerable<Finding> In(
+        Book book, ImmutableArray<Card> cards, CardFront front, CardSheet sheet, CardLook look, CardWords words) =>
         [.. Addresses(book, cards, sheet.Card), .. Front(book, front), .. Wording(book, sheet.Card, look, words)];
 
     private static IEnumerable<Finding> Addresses(Book book, ImmutableArray<Card> cards, Size size)

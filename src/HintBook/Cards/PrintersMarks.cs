@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace HintBook.Cards;
 
-/// <summary>What a printer goes by at a sheet's edges: where to cut, where to fold, and whether both sides lie on each other (common practice, no standard).</summary>
+/// <summary>
+/// What a printer goes by at a sheet's edges: where to cut, where to fold, and whether both sides lie on each other (common practice, no standard).
+/// </summary>
 internal static class PrintersMarks
 {
     /// <summary>Length of a mark, in millimetres.</summary>

@@ -38,7 +38,8 @@ internal sealed class ColourProfile
         {
             byte[] steps = [0, 32, 96, 160, 224, 255];
             return steps.Any(red => steps.Any(green => steps.Any(blue =>
-                Convert(new Rgb24(red, green, blue)) is var there && Math.Max(Math.Abs(there.R - red), Math.Max(Math.Abs(there.G - green), Math.Abs(there.B - blue))) > 2)));
+                Convert(new Rgb24(red, green, blue)) is var there
+                && (Math.Abs(there.R - red) > 2 || Math.Abs(there.G - green) > 2 || Math.Abs(there.B - blue) > 2))));
         }
     }
 

@@ -58,7 +58,8 @@ public class CardLookTests
         var front = CardFront.Layout(CardBooks.Beekeeper, words, look);
         var law = string.Concat(CardFront.RulesOf(words).Lines);
         Assert.All(
-            front.Things.OfType<PrintedText>().Where(line => !law.Contains(line.Text, StringComparison.Ordinal)), line => Assert.True(line.Size >= SixPoints, line.Text));
+            front.Things.OfType<PrintedText>().Where(line => !law.Contains(line.Text, StringComparison.Ordinal)),
+            line => Assert.True(line.Size >= SixPoints, line.Text));
     }
 
     [Fact]
@@ -72,7 +73,7 @@ public class CardLookTests
     }
 
     [Fact]
-    public void A_danger_that_bites_without_a_hint_stands_on_the_card_though_only_a_stage_tells_it_and_without_its_note()
+    public void A_danger_that_bites_without_a_hint_stands_on_the_card_without_its_note_though_only_a_stage_tells_it()
     {
         var book = CardBooks.Beekeeper with { Cautions = [] };
         var stage = book.Stages[0] with { Cautions = [CardBooks.Caution(CautionKind.Magnets, "Behind the queen."), CardBooks.Caution(CautionKind.Heavy, null)] };

@@ -130,7 +130,8 @@ public class CardSheetTests
         Assert.Equal(100, square.Height, Tenth);
         foreach (var side in new[] { 1, 2 })
         {
-            var level = PdfMeasure.Page(pdf, side, page => PdfMeasure.Lines(page).Where(line => line.Height < 0.1 && Math.Abs(line.Width - 20) < Tenth).ToArray());
+            var level = PdfMeasure.Page(
+                pdf, side, page => PdfMeasure.Lines(page).Where(line => line.Height < 0.1 && Math.Abs(line.Width - 20) < Tenth).ToArray());
             Assert.Contains(level, line => Math.Abs(line.Top - 148.5) < Tenth && Math.Abs(line.Left - 95) < Tenth);
         }
     }

@@ -19,9 +19,11 @@ public class CardWordsTests
         Assert.Equal(keys, words.All.Order(StringComparer.Ordinal));
 
         // Few dangers to a card, and an address for examples beside one that may be real.
-        var printed = string.Concat(Enum.GetValues<CautionKind>().Chunk(4).SelectMany(kinds => new[] { CardBooks.Address, "https://boxes.home.arpa/" }.Select(address =>
+        string[] addresses = [CardBooks.Address, "https://boxes.home.arpa/"];
+        var printed = string.Concat(Enum.GetValues<CautionKind>().Chunk(4).SelectMany(kinds => addresses.Select(address =>
         {
-            var book = CardBooks.Of("Box", CardBooks.Stages(1), address) with { Cautions = [.. kinds.Select(kind => CardBooks.Caution(kind, null) with { Under = 8 })] };
+            ImmutableArray<Caution> cautions = [.. kinds.Select(kind => CardBooks.Caution(kind, null) with { Under = 8 })];
+            var book = CardBooks.Of("Box", CardBooks.Stages(1), address) with { Cautions = cautions };
             var (set, _) = CardPrint.Print(book, CardBooks.AddressesOf(book), Paper.A4, words);
             var pdf = CardBooks.Pdf(set);
             return string.Concat(PdfMeasure.Text(pdf, 1), PdfMeasure.Text(pdf, 2), PdfMeasure.Text(CardBooks.Bytes(set, "which-card.pdf"), 1));

@@ -149,7 +149,8 @@ internal static class BidiLevels
         {
             >= '0' and <= '9' => Kind.EuropeanNumber,
             '+' or '-' or 0x2212 => Kind.EuropeanSeparator,
-            '#' or '$' or '%' or (>= 0xA2 and <= 0xA5) or 0xB0 or 0xB1 or 0x066A or (>= 0x2030 and <= 0x2034) or (>= 0x20A0 and <= 0x20CF) => Kind.EuropeanTerminator,
+            '#' or '$' or '%' or (>= 0xA2 and <= 0xA5) or 0xB0 or 0xB1 or 0x066A or (>= 0x2030 and <= 0x2034) or (>= 0x20A0 and <= 0x20CF)
+                => Kind.EuropeanTerminator,
             ',' or '.' or '/' or ':' or 0xA0 or 0x060C or 0x202F => Kind.CommonSeparator,
             0xB2 or 0xB3 or 0xB9 or (>= 0x06F0 and <= 0x06F9) => Kind.EuropeanNumber,
             (>= 0x0660 and <= 0x0669) or 0x066B or 0x066C or (>= 0x0600 and <= 0x0605) or 0x06DD => Kind.ArabicNumber,
@@ -158,7 +159,8 @@ internal static class BidiLevels
             0x061C => Kind.Arabic,
             _ when category is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => Kind.Mark,
             (>= 0x0590 and <= 0x05FF) or (>= 0x07C0 and <= 0x085F) or (>= 0xFB1D and <= 0xFB4F) or (>= 0x10800 and <= 0x10FFF) => Kind.Right,
-            (>= 0x0608 and <= 0x07BF) or (>= 0x0860 and <= 0x08FF) or (>= 0xFB50 and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFF) when IsLetter(category) => Kind.Arabic,
+            (>= 0x0608 and <= 0x07BF) or (>= 0x0860 and <= 0x08FF) or (>= 0xFB50 and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFF)
+                when IsLetter(category) => Kind.Arabic,
             _ when IsLetter(category) => Kind.Left,
             _ => Kind.Neutral,
         };

@@ -52,7 +52,9 @@ public static class Letters
     private static readonly ImmutableArray<XFont> Rulers = [Font(Typeface.Regular, Em), Font(Typeface.SemiBold, Em)];
 
     /// <summary>Which scripts can be printed, in words for people. Arabic and Japanese depend on what the build could fetch.</summary>
-    public static string Scripts => FontFile.Of(Typeface.Regular).Length > 2 ? "Latin, Greek, Cyrillic, Arabic and Japanese letters" : "Latin, Greek and Cyrillic letters";
+    public static string Scripts => FontFile.Of(Typeface.Regular).Length > 2
+        ? "Latin, Greek, Cyrillic, Arabic and Japanese letters"
+        : "Latin, Greek and Cyrillic letters";
 
     /// <summary>The font for drawing with PDFsharp.</summary>
     /// <param name="face">Which weight.</param>

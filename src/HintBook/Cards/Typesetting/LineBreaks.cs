@@ -5,7 +5,7 @@ namespace HintBook.Cards.Typesetting;
 /// <summary>Where a line may end.</summary>
 internal static class LineBreaks
 {
-    // Requirements for Japanese Text Layout (JLREQ, W3C), 3.1.7 and appendix A: classes cl-02 to cl-05, cl-09 to cl-11; from memory, held against ICU in the tests.
+    // Requirements for Japanese Text Layout (JLREQ, W3C), 3.1.7 and appendix A: classes cl-02 to cl-05 and cl-09 to cl-11 (from memory).
     private const string NeverFirst =
         "，、。．・：；？！ー’”）〕］｝〉》」』】｠〙〗»ヽヾゝゞ々〻‐゠–〜～‼⁇⁈⁉"
         + "ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶㇰㇱㇲㇳㇴㇵㇶㇷㇸㇹㇺㇻㇼㇽㇾㇿ,.:;?!)]}%％℃°…‥";
