@@ -35,7 +35,8 @@ internal static class CardSheets
             Bleed = sheet.ForShop ? Imposition.Bleed : null,
         };
 
-    private static Printed Moved(Printed thing, Rect by) => thing switch
+    /// <summary>A thing that lies further right and down, by the left upper corner of a rectangle.</summary>
+    internal static Printed Moved(Printed thing, Rect by) => thing switch
     {
         PrintedText text => text with { X = text.X + by.X, Baseline = text.Baseline + by.Y },
         PrintedBox box => box with { Place = Moved(box.Place, by) },

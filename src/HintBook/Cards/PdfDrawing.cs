@@ -27,7 +27,8 @@ internal static class PdfDrawing
             Draw(graphics, thing, page.Look);
     }
 
-    private static void Draw(XGraphics graphics, Printed thing, CardLook look)
+    /// <summary>Draws one thing on a page that counts in millimetres.</summary>
+    internal static void Draw(XGraphics graphics, Printed thing, CardLook look)
     {
         switch (thing)
         {

@@ -4,6 +4,7 @@ using HintBook.Cards;
 using HintBook.Cards.ReadingBack;
 using HintBook.Checking;
 using HintBook.Pages;
+using HintBook.Print;
 using HintBook.Publishing.Films;
 using HintBook.Text;
 
@@ -29,6 +30,18 @@ public static class Pipeline
         Guarded(() => Checked(path, options, stop) switch
         {
             Sound sound => MakeCards(sound, options.OutputFor(path), options, stop),
+            var faulty => new Rejected(faulty.Findings),
+        }, stop);
+
+    /// <summary>Checks a book and prints some of its papers, beside whatever site was published last. Papers that were printed earlier stay.</summary>
+    /// <param name="path">The book's folder.</param>
+    /// <param name="kinds">Which papers.</param>
+    /// <param name="options">Where, and on which sheets.</param>
+    /// <param name="stop">Ends it.</param>
+    public static PublishOutcome PrintPapers(string path, IReadOnlySet<PaperKind> kinds, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => Checked(path, options, stop) switch
+        {
+            Sound sound => MakePapers(sound, kinds, options.OutputFor(path), options, stop),
             var faulty => new Rejected(faulty.Findings),
         }, stop);
 
@@ -102,6 +115,45 @@ public static class Pipeline
         };
         return new Published(report with { Findings = findings.And(kept) }) { Book = book };
     }
+
+    private static PublishOutcome MakePapers(
+        Sound sound, IReadOnlySet<PaperKind> kinds, string output, PublishOptions options, CancellationToken stop)
+    {
+        var book = sound.Examined;
+        using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
+        var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options) : (CardSet.None, Findings.None);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All, .. paperFindings.All]);
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        writer.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("papers", "print", papers);
+        findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        stop.ThrowIfCancellationRequested();
+        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
+        return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
+        {
+            CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
+            Papers = [.. papers.Select(paper => paper.Path)],
+            Findings = findings.And(kept),
+        }) { Book = book };
+    }
+
+    // Photos were developed before: a paper takes them from where they wait for the swap.
+    private static (ImmutableArray<MadeFile> Papers, Findings Findings) PapersOf(
+        Examined book, IReadOnlySet<PaperKind> kinds, OutputWriter writer, PublishOptions options) =>
+        PaperPrint.Make(kinds, book.Site, book.Theme, options.Paper, path =>
+        {
+            var file = writer.PathOf(Path.Combine("site", path));
+            return File.Exists(file) ? File.ReadAllBytes(file) : null;
+        });
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0

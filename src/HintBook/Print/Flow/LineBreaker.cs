@@ -1,0 +1,222 @@
+using System.Collections.Immutable;
+using System.Text;
+using HintBook.Cards.Typesetting;
+
+namespace HintBook.Print.Flow;
+
+/// <summary>A line of text that has been set.</summary>
+/// <param name="Parts">Its words, each with where it begins and its weight.</param>
+/// <param name="Width">How long it is, in millimetres.</param>
+internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface Face)> Parts, double Width);
+
+/// <summary>
+/// Breaks words in two weights into lines, ragged at the right: at spaces, after hyphens and dashes, and between letters of scripts that are written
+/// without spaces. A word that is longer than a line is broken where it must be.
+/// </summary>
+internal static class LineBreaker
+{
+    private const string BreaksAfter = "-–—/";
+
+    // No line begins with one of these (a short form of JIS X 4051's list; from memory).
+    private const string NeverFirst = "、。，．・：；？！）」』】〕〉》ーぁぃぅぇぉっゃゅょァィゥェォッャュョ々";
+
+    private enum After
+    {
+        Nothing,
+        MayEnd,
+        Space,
+        MustEnd,
+    }
+
+    /// <summary>The lines of some words; at least one.</summary>
+    /// <param name="runs">The words.</param>
+    /// <param name="style">How they are set.</param>
+    /// <param name="width">The length of a line, in millimetres.</param>
+    public static ImmutableArray<SetLine> Break(IEnumerable<Run> runs, TextStyle style, double width)
+    {
+        var lines = ImmutableArray.CreateBuilder<SetLine>();
+        var line = new List<Atom>();
+        foreach (var word in Words(Atoms(runs, style.Face)).SelectMany(word => Fitting(word, style.Size, width)))
+        {
+            if (line.Count > 0 && (line[^1].After == After.MustEnd || Width([.. line, .. word], style.Size) > width))
+                End();
+            line.AddRange(word);
+        }
+
+        End();
+        return lines.ToImmutable();
+
+        void End()
+        {
+            lines.Add(Set(line, style.Size));
+            line.Clear();
+        }
+    }
+
+    // Letters that nothing separates, one after the other.
+    private static IEnumerable<Atom> Atoms(IEnumerable<Run> runs, Typeface face)
+    {
+        Atom? last = null;
+        foreach (var run in runs)
+        {
+            var weight = run.Strong ? Typeface.SemiBold : face;
+            foreach (var (text, after) in Split(run.Text))
+            {
+                if (text.Length == 0)
+                {
+                    // A space at the beginning of a run ends the word of the run before it.
+                    last = last is null || last.After > after ? last : last with { After = after };
+                    continue;
+                }
+
+                if (last is not null)
+                    yield return last;
+                last = new(Letters.Printable(text).Text, weight, after);
+            }
+        }
+
+        if (last is not null)
+            yield return last;
+    }
+
+    private static IEnumerable<(string Text, After After)> Split(string text)
+    {
+        var letters = new StringBuilder();
+        var runes = text.EnumerateRunes().ToArray();
+        for (var i = 0; i < runes.Length; i++)
+        {
+            var rune = runes[i];
+            if (rune.Value == '\n')
+            {
+                yield return Take(After.MustEnd);
+            }
+            else if (Rune.IsWhiteSpace(rune) && rune.Value is not (0x00A0 or 0x202F))
+            {
+                yield return Take(After.Space);
+            }
+            else
+            {
+                letters.Append(rune.ToString());
+                if (MayEndAfter(rune, i + 1 < runes.Length ? runes[i + 1] : null))
+                    yield return Take(After.MayEnd);
+            }
+        }
+
+        if (letters.Length > 0)
+            yield return Take(After.Nothing);
+
+        (string, After) Take(After after)
+        {
+            var taken = letters.ToString();
+            letters.Clear();
+            return (taken, after);
+        }
+    }
+
+    private static bool MayEndAfter(Rune rune, Rune? next)
+    {
+        if (next is null)
+            return false;
+        if (BreaksAfter.Contains(rune.ToString(), StringComparison.Ordinal))
+            return Rune.IsLetterOrDigit(next.Value);
+        return (IsUnspaced(rune) || IsUnspaced(next.Value)) && !NeverFirst.Contains(next.Value.ToString(), StringComparison.Ordinal);
+    }
+
+    // Kana and ideographs (Unicode blocks).
+    private static bool IsUnspaced(Rune rune) => rune.Value is (>= 0x3041 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF) or (>= 0x20000 and <= 0x3FFFF);
+
+    private static IEnumerable<Atom[]> Words(IEnumerable<Atom> atoms)
+    {
+        var word = new List<Atom>();
+        foreach (var atom in atoms)
+        {
+            word.Add(atom);
+            if (atom.After == After.Nothing)
+                continue;
+            yield return [.. word];
+            word.Clear();
+        }
+
+        if (word.Count > 0)
+            yield return [.. word];
+    }
+
+    // A word, or the pieces of one that is longer than a line.
+    private static IEnumerable<Atom[]> Fitting(Atom[] word, double size, double width)
+    {
+        if (Width(word, size) <= width)
+        {
+            yield return word;
+            yield break;
+        }
+
+        var piece = new List<Atom>();
+        foreach (var letter in word.SelectMany(Letter))
+        {
+            if (piece.Count > 0 && Width([.. piece, letter], size) > width)
+            {
+                yield return [.. Joined(piece)];
+                piece.Clear();
+            }
+
+            piece.Add(letter);
+        }
+
+        yield return [.. Joined(piece)];
+
+        static IEnumerable<Atom> Letter(Atom atom)
+        {
+            var runes = atom.Text.EnumerateRunes().ToArray();
+            return runes.Select((rune, i) => new Atom(rune.ToString(), atom.Face, i + 1 < runes.Length ? After.Nothing : atom.After));
+        }
+
+        static IEnumerable<Atom> Joined(List<Atom> letters)
+        {
+            var text = new StringBuilder();
+            for (var i = 0; i < letters.Count; i++)
+            {
+                text.Append(letters[i].Text);
+                var last = i + 1 == letters.Count;
+                if (!last && letters[i + 1].Face == letters[i].Face && letters[i].After == After.Nothing)
+                    continue;
+                yield return new(text.ToString(), letters[i].Face, last && letters[i].After == After.Nothing ? After.MayEnd : letters[i].After);
+                text.Clear();
+            }
+        }
+    }
+
+    private static double Width(IReadOnlyList<Atom> atoms, double size)
+    {
+        var width = 0.0;
+        for (var i = 0; i < atoms.Count; i++)
+        {
+            width += Letters.Width(atoms[i].Text, atoms[i].Face, size);
+            if (atoms[i].After == After.Space && i + 1 < atoms.Count)
+                width += Letters.Width(" ", atoms[i].Face, size);
+        }
+
+        return width;
+    }
+
+    private static SetLine Set(List<Atom> atoms, double size)
+    {
+        var parts = ImmutableArray.CreateBuilder<(double, string, Typeface)>();
+        var (x, start, text) = (0.0, 0.0, new StringBuilder());
+        for (var i = 0; i < atoms.Count; i++)
+        {
+            text.Append(atoms[i].Text);
+            if (atoms[i].After == After.Space && i + 1 < atoms.Count)
+                text.Append(' ');
+            if (i + 1 < atoms.Count && atoms[i + 1].Face == atoms[i].Face)
+                continue;
+            parts.Add((start, text.ToString(), atoms[i].Face));
+            x = start + Letters.Width(text.ToString(), atoms[i].Face, size);
+            start = x;
+            text.Clear();
+        }
+
+        return new(parts.ToImmutable(), x);
+    }
+
+    private sealed record Atom(string Text, Typeface Face, After After);
+}

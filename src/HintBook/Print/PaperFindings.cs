@@ -1,0 +1,28 @@
+using HintBook.Text;
+
+namespace HintBook.Print;
+
+/// <summary>What can be wrong with the papers beside the cards.</summary>
+internal static class PaperFindings
+{
+    public static readonly FindingCode NoLetters = new("HB6301", Severity.Error, "a paper in letters that can't be printed");
+    public static readonly FindingCode LabelFull = new("HB6302", Severity.Warning, "a label too small for what belongs on it");
+
+    private const int LettersShown = 12;
+
+    public static Finding LettersMissing(Located<string> language, string paper, IReadOnlyCollection<string> letters) => NoLetters.At(
+        language.At,
+        $"The {paper} in “{language.Value}” can't be printed: the printing fonts have no letters for {string.Join(' ', letters.Take(LettersShown))}"
+            + (letters.Count > LettersShown ? " …" : "") + ".",
+        "Leave this paper out of “make”, or write the book in letters that the fonts have: Latin, Greek and Cyrillic.");
+
+    public static Finding RightToLeft(Located<string> language, string paper) => NoLetters.At(
+        language.At,
+        $"The {paper} in “{language.Value}” can't be printed: lines that run from right to left can't be set yet.",
+        "Leave this paper out of “make”; the site has all of it.");
+
+    public static Finding FullLabel(Span at) => LabelFull.At(
+        at,
+        "The box label has no room for everything that belongs on it, even in its smallest letters: what is lowest runs over its edge.",
+        "Shorten the notes of the book's cautions, or its title.");
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Print;
+
+/// <summary>What can be printed of a book.</summary>
+public enum PaperKind
+{
+    /// <summary>The QR cards.</summary>
+    Cards,
+
+    /// <summary>The hints as a booklet of numbered entries.</summary>
+    Booklet,
+
+    /// <summary>Every answer in order.</summary>
+    Leaflet,
+
+    /// <summary>How the box is put back, to be ticked off.</summary>
+    Reset,
+
+    /// <summary>The label for the box.</summary>
+    Label,
+
+    /// <summary>The clues that are made of paper.</summary>
+    Clues,
+}
+
+/// <summary>The names of what can be printed, as makers write them.</summary>
+public static class PaperKinds
+{
+    /// <summary>The kinds with their names, in the order in which they are made.</summary>
+    public static ImmutableArray<(PaperKind Kind, string Name)> All { get; } =
+        [.. Enum.GetValues<PaperKind>().Select(kind => (kind, kind.ToString().ToLowerInvariant()))];
+
+    /// <summary>The kind of a name, or null.</summary>
+    public static PaperKind? Named(string name) => All.Where(kind => kind.Name == name).Select(kind => (PaperKind?)kind.Kind).FirstOrDefault();
+}

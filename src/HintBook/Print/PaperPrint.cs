@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Cards.Typesetting;
+using HintBook.Pages;
+using HintBook.Print.Flow;
+using HintBook.Print.Papers;
+using HintBook.Text;
+
+namespace HintBook.Print;
+
+/// <summary>Makes the papers of a book beside its cards, in each language of the book.</summary>
+internal static class PaperPrint
+{
+    /// <summary>The files, relative to the print folder. With an error among the findings they must not be written.</summary>
+    /// <param name="kinds">Which papers; the cards are made elsewhere.</param>
+    /// <param name="site">The book's site.</param>
+    /// <param name="theme">Whose words the papers have.</param>
+    /// <param name="paper">The sheets.</param>
+    /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
+    public static (ImmutableArray<MadeFile> Files, Findings Findings) Make(
+        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture)
+    {
+        var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
+        {
+            Plan = plan,
+            Words = theme.WordsIn(plan.Book.Language).Words,
+            Where = site.Where,
+            Picture = picture,
+            Paper = paper,
+        })).ToArray();
+        return ([.. made.SelectMany(each => each.Files)], Findings.Of([.. made.SelectMany(each => each.Findings)]));
+    }
+
+    private static (ImmutableArray<MadeFile> Files, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
+    {
+        var files = ImmutableArray.CreateBuilder<MadeFile>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        if (Wanted(PaperKind.Leaflet, "solution leaflet"))
+            Add("leaflet", paper.Words["solution"], SolutionLeaflet.Layout(paper));
+        if (Wanted(PaperKind.Reset, "reset sheet"))
+            Add("reset", paper.Words["reset"], ResetSheet.Layout(paper));
+        if (Wanted(PaperKind.Label, "box label"))
+        {
+            var (pages, whole) = BoxLabel.Layout(paper);
+            if (!whole)
+                findings.Add(PaperFindings.FullLabel(paper.Book.Title.At));
+            Add("label", paper.Book.Title.Value, pages);
+        }
+
+        return (files.ToImmutable(), findings.ToImmutable());
+
+        void Add(string name, string what, ImmutableArray<PaperPage> pages)
+        {
+            var title = $"{paper.Book.Title.Value}: {what}";
+            files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages)));
+        }
+
+        bool Wanted(PaperKind kind, string name)
+        {
+            if (!kinds.Contains(kind))
+                return false;
+            if (Unprintable(paper, name) is not { } finding)
+                return true;
+            findings.Add(finding);
+            return false;
+        }
+    }
+
+    // The words of a language that nobody can print; the author's own texts are looked at when they are set.
+    private static Finding? Unprintable(PaperBook paper, string name)
+    {
+        var language = paper.Book.Language;
+        if (TextDirection.Of(language.Value) == "rtl")
+            return PaperFindings.RightToLeft(language, name);
+        string[] missing =
+        [
+            .. Texts(paper).SelectMany(text => Letters.Printable(text).Missing).Where(letter => letter.EnumerateRunes().Any(System.Text.Rune.IsLetter)).Distinct(),
+        ];
+        return missing.Length == 0 ? null : PaperFindings.LettersMissing(language, name, missing);
+    }
+
+    private static IEnumerable<string> Texts(PaperBook paper) =>
+    [
+        .. paper.Words.Entries.Where(word => word.Key.StartsWith("print_", StringComparison.Ordinal)).Select(word => word.Value),
+        paper.Book.Title.Value,
+        .. paper.Book.Stages.SelectMany(stage => new[]
+        {
+            stage.Title.Value, stage.Sign.Value, stage.Nudge.Markdown, stage.Clue.Markdown, stage.Answer.Markdown, stage.Reset?.Markdown,
+        }).OfType<string>(),
+    ];
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Print.Flow;
+
+namespace HintBook.Print.Papers;
+
+/// <summary>Every answer in trail order, on A5: page by page, or two to a sheet of A4 that is folded and stapled.</summary>
+internal static class SolutionLeaflet
+{
+    private const double MostPhoto = 54;
+
+    // ISO 216 A5.
+    private static readonly PageFrame Frame = new(new Size(148, 210), new Rect(15, 14, 118, 178));
+    private static readonly PaperStyle Style = new(3.1);
+
+    /// <summary>Its pages.</summary>
+    public static ImmutableArray<PaperPage> Layout(PaperBook paper)
+    {
+        var setter = new Setter(Frame.Text.Width, Frame.Text.Height);
+        var prose = paper.Prose(Style);
+        var pages = Paginator.Fill(setter.Set([.. Opening(paper), .. paper.Book.Stages.SelectMany((stage, i) => Step(paper, prose, stage, i))]), Frame);
+        return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["solution"]}");
+    }
+
+    private static IEnumerable<Block> Opening(PaperBook paper) =>
+    [
+        .. Heads.Of(paper, paper.Words["solution"], Style),
+        TextBlock.Of(paper.Words["print_leaflet_for"], Style.Body) with { Before = 2 * Style.Gap },
+        .. paper.CautionsOf(paper.Book.Cautions, Style),
+        TextBlock.Of(paper.Words.LocalRules, Style.Quiet) with { Before = Style.Gap },
+    ];
+
+    private static IEnumerable<Block> Step(PaperBook paper, ProseBlocks prose, Stage stage, int index) =>
+    [
+        TextBlock.Of($"{(index + 1).ToString(CultureInfo.InvariantCulture)}  {stage.Title.Value}", Style.Heading) with
+        {
+            Before = 3 * Style.Gap,
+            Role = Role.Heading,
+            Bookmark = 2,
+        },
+        TextBlock.Of(stage.Sign.Value, Style.Quiet) with { Before = Style.Gap * 0.4, WithNext = true },
+        .. paper.CautionsOf(stage.Cautions, Style).Select(caution => caution with { WithNext = true }),
+        .. PaperBook.WithPhotos(prose.Of(stage.Answer), [.. paper.Photos(stage.Photos, Place.Answer, Frame.Text.Width, MostPhoto, Style)]),
+    ];
+}
