@@ -8,16 +8,14 @@ namespace HintBook.Cli.Verbs;
 /// <summary><c>print BOOK [PAPER…]</c>: makes what is printed of a book: the papers that are named, or those that it asks for.</summary>
 internal static class PrintVerb
 {
-    private const string All = "all";
-
     public static Command Make(Terminal terminal, CancellationToken stop)
     {
         var papers = new Argument<string[]>("PAPER")
         {
-            Description = $"What to print: {Words.List([.. PaperKinds.All.Select(kind => kind.Name)], "or")}, or {All} (the default).",
+            Description = $"What to print: {Words.List([.. PaperKinds.All.Select(kind => kind.Name)], "or")}, or {PaperKinds.Everything} (the default).",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        papers.AcceptOnlyFromAmong([.. PaperKinds.All.Select(kind => kind.Name), All]);
+        papers.AcceptOnlyFromAmong([.. PaperKinds.All.Select(kind => kind.Name), PaperKinds.Everything]);
         var asked = new HashSet<PaperKind>();
         var verb = PublishingVerb.Make(
             "print",
@@ -30,7 +28,7 @@ internal static class PrintVerb
     }
 
     private static IEnumerable<PaperKind> Kinds(string[] names) =>
-        names.Length == 0 || names.Contains(All) ? PaperKinds.All.Select(kind => kind.Kind) : names.Select(PaperKinds.Named).OfType<PaperKind>();
+        names.Length == 0 || names.Contains(PaperKinds.Everything) ? PaperKinds.All.Select(kind => kind.Kind) : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
     private static string Told(Report report, IReadOnlySet<PaperKind> asked) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"

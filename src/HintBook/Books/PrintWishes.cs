@@ -27,6 +27,12 @@ public sealed record PrintWishes
     /// <summary>How far the printer puts backs off their place: to the right and down, in millimetres, each from −10 to 10.</summary>
     public (double Right, double Down) Offset { get; init; }
 
+    /// <summary>The size of the booklet's pages, by name (<c>a6</c>, <c>a5</c>); null for A6.</summary>
+    public Located<string>? Booklet { get; init; }
+
+    /// <summary>How the booklet's answers stand (<c>upright</c>, <c>mirrored</c>, <c>upside-down</c>, <c>red-filter</c>); null for upside down.</summary>
+    public Located<string>? Answers { get; init; }
+
     /// <summary>The numbers of a size such as <c>90 x 55 mm</c>, in millimetres; null for a name.</summary>
     public static (double Width, double Height)? Millimetres(string size)
     {

@@ -8,6 +8,8 @@ internal static class PaperFindings
     public static readonly FindingCode NoLetters = new("HB6301", Severity.Error, "a paper in letters that can't be printed");
     public static readonly FindingCode LabelFull = new("HB6302", Severity.Warning, "a label too small for what belongs on it");
 
+    public static readonly FindingCode TooFew = new("HB6303", Severity.Warning, "a booklet with too little to mix");
+
     private const int LettersShown = 12;
 
     public static Finding LettersMissing(Located<string> language, string paper, IReadOnlyCollection<string> letters) => NoLetters.At(
@@ -25,4 +27,14 @@ internal static class PaperFindings
         at,
         "The box label has no room for everything that belongs on it, even in its smallest letters: what is lowest runs over its edge.",
         "Shorten the notes of the book's cautions, or its title.");
+
+    /// <summary>A booklet in which many pages are left empty.</summary>
+    /// <param name="at">Where the book is named.</param>
+    /// <param name="stages">How many stages there are, at least 1.</param>
+    /// <param name="empty">How many pages are left empty.</param>
+    public static Finding FewToMix(Span at, int stages, int empty) => TooFew.At(
+        at,
+        $"In the booklet of hints {Words.Count(empty, "page is", "pages are")} left empty: with {Words.Count(stages, "stage")} there is too little of other parts of "
+            + "the box to stand beside an entry, opposite it and behind it.",
+        "Leave the booklet out of “make” and put cards into the box; or print it as it is: nothing is told, it is only thick.");
 }

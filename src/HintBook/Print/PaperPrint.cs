@@ -3,6 +3,7 @@ using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
 using HintBook.Pages;
+using HintBook.Print.Booklets;
 using HintBook.Print.Flow;
 using HintBook.Print.Papers;
 using HintBook.Text;
@@ -36,8 +37,22 @@ internal static class PaperPrint
     {
         var files = ImmutableArray.CreateBuilder<MadeFile>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        if (Wanted(PaperKind.Booklet, "booklet of hints"))
+        {
+            var booklet = Booklet.Set(paper);
+            if (booklet.LeftEmpty * 4 > booklet.Pages.Length)
+                findings.Add(PaperFindings.FewToMix(paper.Book.Title.At, paper.Book.Stages.Length, booklet.LeftEmpty));
+            Add("booklet", paper.Words["print_booklet"], booklet.Pages);
+            AddSheets("booklet", paper.Words["print_booklet"], booklet.Pages);
+        }
+
         if (Wanted(PaperKind.Leaflet, "solution leaflet"))
-            Add("leaflet", paper.Words["solution"], SolutionLeaflet.Layout(paper));
+        {
+            var leaflet = SolutionLeaflet.Layout(paper);
+            Add("leaflet", paper.Words["solution"], leaflet);
+            AddSheets("leaflet", paper.Words["solution"], leaflet);
+        }
+
         if (Wanted(PaperKind.Reset, "reset sheet"))
             Add("reset", paper.Words["reset"], ResetSheet.Layout(paper));
         if (Wanted(PaperKind.Label, "box label"))
@@ -54,6 +69,13 @@ internal static class PaperPrint
         {
             var title = $"{paper.Book.Title.Value}: {what}";
             files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages)));
+        }
+
+        void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)
+        {
+            var whole = pages.AddRange(Enumerable.Repeat(PaperPage.Empty(pages[0].Frame), (4 - (pages.Length % 4)) % 4));
+            if (Saddle.Sheets(whole, paper.Paper) is { IsEmpty: false } sheets)
+                Add($"{name}-sheets", what, sheets);
         }
 
         bool Wanted(PaperKind kind, string name)

@@ -68,21 +68,28 @@ public static class Pipeline
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
-        var (cards, cardFindings) = CardsOf(book, options);
-        var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All]);
+        var kinds = PaperKinds.WantedBy(book.Book);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options) : (CardSet.None, Findings.None);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
         writer.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("papers", "print", papers);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with { Clips = clips };
+        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with
+        {
+            Clips = clips,
+            Papers = [.. papers.Select(paper => paper.Path)],
+        };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         var kept = AddressStore.Keep(book, folder.Root, options.Disk);

@@ -95,6 +95,8 @@ internal static class Keys
         Card = print.Text("card"),
         Sheet = print.Text("sheet"),
         Duplex = print.Text("duplex"),
+        Booklet = print.Text("booklet"),
+        Answers = print.Text("answers"),
         Offset = print.Items("offset").Select(NumberIn).ToArray() is [{ } right, { } down] ? (right, down) : default,
     };
 

@@ -26,6 +26,9 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
     /// <summary>Whether it goes on with what the piece before it began, so that both are one paragraph to a screen reader.</summary>
     public bool Continues { get; init; }
 
+    /// <summary>Whether it is turned or tinted, so that nobody reads it in passing.</summary>
+    public bool IsVeiled { get; init; }
+
     /// <summary>Its entry in the list of bookmarks, with the level from 1.</summary>
     public (int Level, string Text)? Bookmark { get; init; }
 }

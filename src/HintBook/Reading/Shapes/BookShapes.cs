@@ -63,7 +63,7 @@ internal static partial class BookShapes
             new("under", ChildsAge, "The age below which it is for no child; the strictest of the book stands everywhere."),
         ])), "[ heavy, glass ]");
 
-    private static readonly FieldsShape Print = new("“make”, “card”, “sheet”, “duplex” or “offset”",
+    private static readonly FieldsShape Print = new("“make”, “card”, “sheet”, “duplex”, “offset”, “booklet” or “answers”",
     [
         new(
             "make",
@@ -79,6 +79,8 @@ internal static partial class BookShapes
             "offset",
             new ListShape(new NumberShape(-10, 10, Whole: false), "[ 0.5, -1 ]", Least: 2, Most: 2),
             "How far your printer puts backs too far to the right and too far down, in millimetres, as the test sheet shows."),
+        new("booklet", new ChoiceShape(["a6", "a5"]), "How large the pages of the booklet of hints are."),
+        new("answers", new ChoiceShape(["upright", "mirrored", "upside-down", "red-filter"]), "How answers stand in the booklet: not to be read in passing."),
     ]);
 
     private static readonly EitherShape Care = new(
