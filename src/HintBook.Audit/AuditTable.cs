@@ -50,6 +50,9 @@ public sealed record AuditTable
 
     /// <summary>How many pages of a printed file anyone may see, by its name; the others are for the maker.</summary>
     public ImmutableDictionary<string, int> PrintedPages { get; init; } = ImmutableDictionary<string, int>.Empty;
+
+    /// <summary>The printed booklets of hints.</summary>
+    public ImmutableArray<AuditBooklet> Booklets { get; init; } = [];
 }
 
 /// <summary>Something that has a name.</summary>

@@ -49,7 +49,8 @@ internal static class PrintReader
         }
     }
 
-    private static IEnumerable<(string Text, string Where)> OfDocument(PdfDocument document)
+    /// <summary>What a document tells beside its pages.</summary>
+    internal static IEnumerable<(string Text, string Where)> OfDocument(PdfDocument document)
     {
         var info = document.Information;
         (string?, string)[] entries =
@@ -98,8 +99,8 @@ internal static class PrintReader
     private static IEnumerable<string> OfPage(Page page) =>
         page.GetAnnotations().Select(annotation => annotation.Content).OfType<string>().Prepend(TextOf(page.Letters));
 
-    // In the order in which they are drawn: a card's text isn't mixed with that of the card beside it.
-    private static string TextOf(IReadOnlyList<Letter> letters)
+    /// <summary>Letters as text, in the order in which they are drawn: a card's text isn't mixed with that of the card beside it.</summary>
+    internal static string TextOf(IReadOnlyList<Letter> letters)
     {
         var lines = new List<List<string>>();
         var word = new StringBuilder();

@@ -76,6 +76,16 @@ internal sealed record PaperBook
         Before = style.Gap,
     });
 
+    /// <summary>The dangers of the box in few words, for where there is little room: what every card says, and what the maker adds.</summary>
+    public IEnumerable<CautionBlock> ShortCautions(PaperStyle style) => Book.Cautions.Select(caution => new CautionBlock(
+        CautionSigns.Of(caution.Kind),
+        "",
+        caution.Note is { } note ? $"{Words.CardTextOf(caution.Kind)} {note}" : Words.CardTextOf(caution.Kind),
+        style.Body)
+    {
+        Before = style.Gap * 0.8,
+    });
+
     /// <summary>The blocks of what is to be read together with photos: its last block stands with the first photo.</summary>
     public static IEnumerable<Block> WithPhotos(ImmutableArray<Block> text, ImmutableArray<PhotoBlock> photos) => text.IsEmpty || photos.IsEmpty
         ? [.. text, .. photos]

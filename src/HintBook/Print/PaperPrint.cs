@@ -10,6 +10,21 @@ using HintBook.Text;
 
 namespace HintBook.Print;
 
+/// <summary>A booklet of hints as it was printed.</summary>
+/// <param name="File">Its file, relative to the print folder.</param>
+/// <param name="Language">Its language.</param>
+/// <param name="Booklet">Its pages and entries.</param>
+internal sealed record PrintedBooklet(string File, string Language, SetBooklet Booklet);
+
+/// <summary>The papers of a book beside its cards.</summary>
+/// <param name="Files">Relative to the print folder.</param>
+/// <param name="Booklets">Its booklets of hints, one for each language of the book or none.</param>
+internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets)
+{
+    /// <summary>No papers.</summary>
+    public static PrintedPapers None { get; } = new([], []);
+}
+
 /// <summary>Makes the papers of a book beside its cards, in each language of the book.</summary>
 internal static class PaperPrint
 {
@@ -19,7 +34,7 @@ internal static class PaperPrint
     /// <param name="theme">Whose words the papers have.</param>
     /// <param name="paper">The sheets.</param>
     /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
-    public static (ImmutableArray<MadeFile> Files, Findings Findings) Make(
+    public static (PrintedPapers Papers, Findings Findings) Make(
         IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture)
     {
         var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
@@ -30,18 +45,20 @@ internal static class PaperPrint
             Picture = picture,
             Paper = paper,
         })).ToArray();
-        return ([.. made.SelectMany(each => each.Files)], Findings.Of([.. made.SelectMany(each => each.Findings)]));
+        return (new([.. made.SelectMany(each => each.Papers.Files)], [.. made.SelectMany(each => each.Papers.Booklets)]), Findings.Of([.. made.SelectMany(each => each.Findings)]));
     }
 
-    private static (ImmutableArray<MadeFile> Files, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
+    private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
     {
         var files = ImmutableArray.CreateBuilder<MadeFile>();
+        var booklets = ImmutableArray.CreateBuilder<PrintedBooklet>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         if (Wanted(PaperKind.Booklet, "booklet of hints"))
         {
             var booklet = Booklet.Set(paper);
             if (booklet.LeftEmpty * 4 > booklet.Pages.Length)
                 findings.Add(PaperFindings.FewToMix(paper.Book.Title.At, paper.Book.Stages.Length, booklet.LeftEmpty));
+            booklets.Add(new($"{folder}booklet.pdf", paper.Book.Language.Value, booklet));
             Add("booklet", paper.Words["print_booklet"], booklet.Pages);
             AddSheets("booklet", paper.Words["print_booklet"], booklet.Pages);
         }
@@ -63,7 +80,7 @@ internal static class PaperPrint
             Add("label", paper.Book.Title.Value, pages);
         }
 
-        return (files.ToImmutable(), findings.ToImmutable());
+        return (new(files.ToImmutable(), booklets.ToImmutable()), findings.ToImmutable());
 
         void Add(string name, string what, ImmutableArray<PaperPage> pages)
         {

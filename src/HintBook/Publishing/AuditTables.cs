@@ -5,7 +5,9 @@ using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking.Media;
+using HintBook.Mechanism;
 using HintBook.Pages;
+using HintBook.Print;
 using HintBook.Spoilers;
 
 namespace HintBook.Publishing;
@@ -37,6 +39,25 @@ internal static partial class AuditTables
             PrintedCodes = CodesOfCards(source, addresses),
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", int.MaxValue),
         };
+    }
+
+    /// <summary>The tables of the booklets that were printed with a book.</summary>
+    /// <param name="source">The book in its own language.</param>
+    /// <param name="sayable">What may be said where, for it and for each translation.</param>
+    /// <param name="survey">Which stage opens which.</param>
+    /// <param name="whereabouts">The pages of “Where am I?”.</param>
+    /// <param name="booklets">The booklets.</param>
+    public static ImmutableArray<AuditBooklet> OfBooklets(
+        Book source, ImmutableArray<MayBeSaid> sayable, Survey survey, Whereabouts whereabouts, ImmutableArray<PrintedBooklet> booklets)
+    {
+        string[] languages = [source.Language.Value, .. source.Translations.Select(each => each.Language.Value)];
+        return
+        [
+            .. from booklet in booklets
+               let i = Array.IndexOf(languages, booklet.Language)
+               select BookletTables.Of(
+                   booklet, sayable[i], may => Among(may, i, languages.Length), survey, whereabouts, page => KnownTo(page, sayable[i])),
+        ];
     }
 
     private static IEnumerable<AuditPage> PagesOf(

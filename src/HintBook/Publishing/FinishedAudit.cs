@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Checking;
+using HintBook.Print;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -21,9 +22,18 @@ public static class FinishedAudit
     /// <param name="published">Where they lie.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told) =>
+        Run(published, book, told, BookletsIn(published, book));
+
+    /// <summary>The same just after they were made.</summary>
+    /// <param name="published">Where they lie.</param>
+    /// <param name="book">The book they were made from.</param>
+    /// <param name="told">What the author has been told of the book.</param>
+    /// <param name="booklets">The booklets of hints that were printed.</param>
+    internal static (AuditReport Report, IEnumerable<Finding> Findings) Run(
+        PublishedSite published, Examined book, Findings told, ImmutableArray<PrintedBooklet> booklets)
     {
-        var table = TableOf(book) with
+        var table = TableOf(book, booklets) with
         {
             Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
         };
@@ -36,12 +46,22 @@ public static class FinishedAudit
     /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static IEnumerable<Finding> RunOnCards(string print, string? site, Examined book, Findings told) =>
-        FindingsOf(PrintAudit.Run(print, site, TableOf(book)).Faults, book, told);
+    /// <param name="booklets">The booklets of hints that were printed.</param>
+    internal static IEnumerable<Finding> RunOnPapers(
+        string print, string? site, Examined book, Findings told, ImmutableArray<PrintedBooklet> booklets) =>
+        FindingsOf(PrintAudit.Run(print, site, TableOf(book, booklets)).Faults, book, told);
 
-    private static AuditTable TableOf(Examined book) =>
+    // A booklet follows from the book alone, and from the pictures that lie on the site.
+    private static ImmutableArray<PrintedBooklet> BookletsIn(PublishedSite published, Examined book) => !File.Exists(Path.Combine(published.Print, "booklet.pdf"))
+        ? []
+        : PaperPrint.Make(new HashSet<PaperKind> { PaperKind.Booklet }, book.Site, book.Theme, default, path =>
+            File.Exists(Path.Combine(published.Site, path)) ? File.ReadAllBytes(Path.Combine(published.Site, path)) : null)
+            .Papers.Booklets.RemoveAll(booklet => !File.Exists(Path.Combine(published.Print, booklet.File)));
+
+    private static AuditTable TableOf(Examined book, ImmutableArray<PrintedBooklet> booklets) =>
         AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where) with
         {
+            Booklets = AuditTables.OfBooklets(book.Book, book.MayBeSaid, book.Survey, book.Site.Where, booklets),
             Captions = AuditCaptionTables.Build(book.Book, book.MayBeSaid, book.Media.Films),
         };
 

@@ -78,9 +78,9 @@ public static class Pipeline
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
         writer.WriteAll("cards", "print", cards.Files);
-        writer.WriteAll("papers", "print", papers);
+        writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
-        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings);
+        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers.Booklets);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -88,7 +88,7 @@ public static class Pipeline
         var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with
         {
             Clips = clips,
-            Papers = [.. papers.Select(paper => paper.Path)],
+            Papers = [.. papers.Files.Select(paper => paper.Path)],
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
@@ -109,7 +109,7 @@ public static class Pipeline
 
         writer.WriteAll("cards", "print", cards.Files);
         FilmWork.WriteLists(book, writer);
-        findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, []));
         if (findings.AnyError)
             return new Rejected(findings);
 
@@ -137,8 +137,8 @@ public static class Pipeline
             return new Rejected(findings);
 
         writer.WriteAll("cards", "print", cards.Files);
-        writer.WriteAll("papers", "print", papers);
-        findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
+        writer.WriteAll("papers", "print", papers.Files);
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers.Booklets));
         if (findings.AnyError)
             return new Rejected(findings);
 
@@ -148,13 +148,13 @@ public static class Pipeline
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
-            Papers = [.. papers.Select(paper => paper.Path)],
+            Papers = [.. papers.Files.Select(paper => paper.Path)],
             Findings = findings.And(kept),
         }) { Book = book };
     }
 
     // Photos were developed before: a paper takes them from where they wait for the swap.
-    private static (ImmutableArray<MadeFile> Papers, Findings Findings) PapersOf(
+    private static (PrintedPapers Papers, Findings Findings) PapersOf(
         Examined book, IReadOnlySet<PaperKind> kinds, OutputWriter writer, PublishOptions options) =>
         PaperPrint.Make(kinds, book.Site, book.Theme, options.Paper, path =>
         {

@@ -28,8 +28,17 @@ internal enum Veil
 /// <param name="Pages">Its pages, as many as fit whole sheets: a multiple of four.</param>
 /// <param name="Numbers">The number of each entry.</param>
 /// <param name="Entries">The entries, in the order of <paramref name="Numbers"/>.</param>
-/// <param name="LeftEmpty">How many pages are left empty because nothing may stand on them.</param>
-internal sealed record SetBooklet(ImmutableArray<PaperPage> Pages, ImmutableArray<int> Numbers, ImmutableArray<Entry> Entries, int LeftEmpty);
+internal sealed record SetBooklet(ImmutableArray<PaperPage> Pages, ImmutableArray<int> Numbers, ImmutableArray<Entry> Entries)
+{
+    /// <summary>How many pages are left empty because nothing may stand on them.</summary>
+    public required int LeftEmpty { get; init; }
+
+    /// <summary>The page of the first entry, from 1.</summary>
+    public required int FirstPage { get; init; }
+
+    /// <summary>The em of the numbers of entries, in millimetres.</summary>
+    public required double NumberSize { get; init; }
+}
 
 /// <summary>Sets the hints of a book as a booklet of numbered entries.</summary>
 internal static class Booklet
@@ -75,7 +84,12 @@ internal static class Booklet
             pages.AddRange(Pages(group, entries, key => byKey[key], numbers, setter, style, frame, veil, paper));
         while (pages.Count % 4 != 0)
             pages.Add(PaperPage.Empty(frame));
-        return new(pages.ToImmutable(), numbers, entries, order.Count(group => group.Entries.IsEmpty));
+        return new(pages.ToImmutable(), numbers, entries)
+        {
+            LeftEmpty = order.Count(group => group.Entries.IsEmpty),
+            FirstPage = opening.Length + 1,
+            NumberSize = style.Size * NumberScale,
+        };
     }
 
     private static Veil VeilOf(string? name) => name switch
@@ -213,7 +227,7 @@ internal static class Booklet
             yield return TextBlock.Of(paper.Words[key], style.Body) with { Before = style.Gap };
         }
 
-        foreach (var caution in paper.CautionsOf(paper.Book.Cautions, style))
+        foreach (var caution in paper.ShortCautions(style))
             yield return caution;
         yield return TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap };
     }

@@ -38,6 +38,9 @@ internal static class PaperPdf
         var sheet = document.AddPage();
         sheet.Width = XUnit.FromMillimeter(page.Frame.Page.Width);
         sheet.Height = XUnit.FromMillimeter(page.Frame.Page.Height);
+        // Of a page on which nothing was drawn PDFsharp writes a stream that readers take for damaged.
+        if (page.Pieces.IsEmpty && page.Furniture.IsEmpty)
+            return;
         using var graphics = XGraphics.FromPdfPage(sheet, XGraphicsUnit.Millimeter);
         foreach (var (index, placed) in page.Pieces.Index())
         {

@@ -58,12 +58,8 @@ internal static class BoxLabel
             yield return TextBlock.Of(says, style.Subheading) with { Before = style.Gap };
         }
 
-        foreach (var caution in paper.Book.Cautions)
-        {
-            var says = caution.Note is { } note ? $"{paper.Words.CardTextOf(caution.Kind)} {note}" : paper.Words.CardTextOf(caution.Kind);
-            yield return new CautionBlock(CautionSigns.Of(caution.Kind), "", says, style.Body) { Before = style.Gap * 0.8 };
-        }
-
+        foreach (var caution in paper.ShortCautions(style))
+            yield return caution;
         if (!paper.Book.Cautions.IsEmpty)
             yield return TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap * 0.5 };
         yield return TextBlock.Of(paper.Words["care"], style.Subheading) with { Before = style.Gap, WithNext = true };
