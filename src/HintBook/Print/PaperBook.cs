@@ -34,6 +34,9 @@ internal sealed record PaperBook
     /// <summary>The book.</summary>
     public Book Book => Plan.Book;
 
+    /// <summary>Whether its lines run from right to left.</summary>
+    public bool RightToLeft => TextDirection.Of(Book.Language.Value) == "rtl";
+
     /// <summary>The age, in years, below which the box is for no child; null where its maker says none.</summary>
     public int? Age => Cautions.AgeOf(Book);
 

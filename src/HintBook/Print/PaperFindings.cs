@@ -16,12 +16,7 @@ internal static class PaperFindings
         language.At,
         $"The {paper} in “{language.Value}” can't be printed: the printing fonts have no letters for {string.Join(' ', letters.Take(LettersShown))}"
             + (letters.Count > LettersShown ? " …" : "") + ".",
-        "Leave this paper out of “make”, or write the book in letters that the fonts have: Latin, Greek and Cyrillic.");
-
-    public static Finding RightToLeft(Located<string> language, string paper) => NoLetters.At(
-        language.At,
-        $"The {paper} in “{language.Value}” can't be printed: lines that run from right to left can't be set yet.",
-        "Leave this paper out of “make”; the site has all of it.");
+        "Leave this paper out of “make”, or write the book in letters that the fonts have: Latin, Greek, Cyrillic, Arabic or Japanese.");
 
     public static Finding FullLabel(Span at) => LabelFull.At(
         at,

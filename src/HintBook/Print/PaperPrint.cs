@@ -91,7 +91,7 @@ internal static class PaperPrint
         void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)
         {
             var whole = pages.AddRange(Enumerable.Repeat(PaperPage.Empty(pages[0].Frame), (4 - (pages.Length % 4)) % 4));
-            if (Saddle.Sheets(whole, paper.Paper) is { IsEmpty: false } sheets)
+            if (Saddle.Sheets(whole, paper.Paper, paper.RightToLeft) is { IsEmpty: false } sheets)
                 Add($"{name}-sheets", what, sheets);
         }
 
@@ -110,8 +110,6 @@ internal static class PaperPrint
     private static Finding? Unprintable(PaperBook paper, string name)
     {
         var language = paper.Book.Language;
-        if (TextDirection.Of(language.Value) == "rtl")
-            return PaperFindings.RightToLeft(language, name);
         string[] missing =
         [
             .. Texts(paper).SelectMany(text => Letters.Printable(text).Missing).Where(letter => letter.EnumerateRunes().Any(System.Text.Rune.IsLetter)).Distinct(),

@@ -64,7 +64,7 @@ internal static class Booklet
     {
         var (frame, style) = large ? (A5, new PaperStyle(3.2)) : (A6, new PaperStyle(2.9));
         var room = frame.Text;
-        var setter = new Setter(room.Width, room.Height);
+        var setter = new Setter(room.Width, room.Height, paper.RightToLeft);
         var entries = new EntryTexts(paper, style, room.Width).All();
         var measured = entries.Select(entry => Pieces(entry, Widest, Widest(""), setter, style)).ToArray();
         var apart = Apart.Of(entries, paper.Plan.Survey);
@@ -183,13 +183,19 @@ internal static class Booklet
             return pieces;
         var (top, bottom) = (hidden[0].Y, hidden[^1].Y + hidden[^1].Piece.Height);
         var around = new Rect(0, 0, width, bottom - top);
-        ImmutableArray<Printed> things = [.. hidden.SelectMany(placed => Moving.By(placed.Piece.Things, placed.X - hidden[0].X, placed.Y - top))];
+        ImmutableArray<Printed> things =
+            [.. hidden.SelectMany(placed => Moving.By(veil == Veil.RedFilter ? Tinted(placed.Piece) : placed.Piece.Things, placed.X - hidden[0].X, placed.Y - top))];
         Printed turned = veil == Veil.RedFilter
             ? new PrintedUnderFilter(around, things)
             : new PrintedTurned(around, veil == Veil.Mirrored ? Turn.Mirrored : Turn.UpsideDown, things);
         var at = pieces.IndexOf(hidden[0]);
         return [.. pieces[..at], new(hidden[0].X, top, new Piece(around.Height, [turned])), .. pieces[at..].Where(placed => !placed.Piece.IsVeiled)];
     }
+
+    // A photo can't be tinted so that it is lost: it stands upside down.
+    private static ImmutableArray<Printed> Tinted(Piece piece) => piece.Things.OfType<PrintedPicture>().FirstOrDefault() is { } picture
+        ? [new PrintedTurned(picture.Place, Turn.UpsideDown, piece.Things)]
+        : piece.Things;
 
     private static PaperPage LeftEmpty(PaperBook paper, PageFrame frame, PaperStyle style)
     {

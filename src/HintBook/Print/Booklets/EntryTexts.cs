@@ -50,7 +50,7 @@ internal sealed class EntryTexts
                     TextBlock.Of(paper.Words["where"], style.Heading) with { Role = Role.Heading },
                     .. page.Signs.IsEmpty ? [] : (Block[])
                     [
-                        Plain(paper.Words["where_signs"], style.Quiet),
+                        Plain(paper.Words["print_signs"], style.Quiet),
                         .. page.Signs.Select(stage => Choice(SignOf(stage), numbers(Entry.NudgeOf(stage)))),
                     ],
                     .. page.Lines.IsEmpty ? [] : (Block[])

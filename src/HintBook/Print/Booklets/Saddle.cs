@@ -36,7 +36,8 @@ internal static class Saddle
     /// </summary>
     /// <param name="pages">The pages: a multiple of four.</param>
     /// <param name="paper">The paper.</param>
-    public static ImmutableArray<PaperPage> Sheets(ImmutableArray<PaperPage> pages, Paper paper)
+    /// <param name="fromRight">Whether the fold is at the right of the first page, as for languages that run from right to left.</param>
+    public static ImmutableArray<PaperPage> Sheets(ImmutableArray<PaperPage> pages, Paper paper, bool fromRight)
     {
         var page = pages[0].Frame.Page;
         var upright = Size.Of(paper);
@@ -45,7 +46,7 @@ internal static class Saddle
             .MaxBy(each => each.Stacked);
         if (stacked == 0)
             return [];
-        var sides = Sides(pages.Length);
+        var sides = fromRight ? [.. Sides(pages.Length).Select(side => (Left: side.Right, Right: side.Left))] : Sides(pages.Length);
         var sheets = ImmutableArray.CreateBuilder<PaperPage>();
         for (var first = 0; first < sides.Length / 2; first += stacked)
         {

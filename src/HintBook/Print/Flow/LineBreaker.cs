@@ -10,15 +10,11 @@ namespace HintBook.Print.Flow;
 internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface Face)> Parts, double Width);
 
 /// <summary>
-/// Breaks words in two weights into lines, ragged at the right: at spaces, after hyphens and dashes, and between letters of scripts that are written
-/// without spaces. A word that is longer than a line is broken where it must be.
+/// Breaks words in two weights into lines, ragged at the right: where <see cref="LineBreaks"/> lets it end. A word that is longer than a line is broken where it must be.
 /// </summary>
 internal static class LineBreaker
 {
-    private const string BreaksAfter = "-–—/";
-
-    // No line begins with one of these (a short form of JIS X 4051's list; from memory).
-    private const string NeverFirst = "、。，．・：；？！）」』】〕〉》ーぁぃぅぇぉっゃゅょァィゥェォッャュョ々";
+    private const string BreaksAfter = " -–—/";
 
     private enum After
     {
@@ -81,49 +77,28 @@ internal static class LineBreaker
 
     private static IEnumerable<(string Text, After After)> Split(string text)
     {
-        var letters = new StringBuilder();
-        var runes = text.EnumerateRunes().ToArray();
-        for (var i = 0; i < runes.Length; i++)
+        // Isolates (UAX #9) would be torn from each other where a line ends; single words need none.
+        text = string.Concat(text.Where(letter => letter is not (>= '\u2066' and <= '\u2069')).Select(letter => char.IsWhiteSpace(letter) && letter is not ('\n' or '\u00A0' or '\u202F') ? ' ' : letter));
+        var start = 0;
+        for (var i = 0; i < text.Length; i++)
         {
-            var rune = runes[i];
-            if (rune.Value == '\n')
+            After? after = text[i] switch
             {
-                yield return Take(After.MustEnd);
-            }
-            else if (Rune.IsWhiteSpace(rune) && rune.Value is not (0x00A0 or 0x202F))
-            {
-                yield return Take(After.Space);
-            }
-            else
-            {
-                letters.Append(rune.ToString());
-                if (MayEndAfter(rune, i + 1 < runes.Length ? runes[i + 1] : null))
-                    yield return Take(After.MayEnd);
-            }
+                '\n' => After.MustEnd,
+                ' ' when i + 1 == text.Length || LineBreaks.After(text, i, BreaksAfter) => After.Space,
+                ' ' => null,
+                _ when LineBreaks.After(text, i, BreaksAfter) => After.MayEnd,
+                _ => null,
+            };
+            if (after is not { } ends)
+                continue;
+            yield return (text[start..(ends == After.MayEnd ? i + 1 : i)], ends);
+            start = i + 1;
         }
 
-        if (letters.Length > 0)
-            yield return Take(After.Nothing);
-
-        (string, After) Take(After after)
-        {
-            var taken = letters.ToString();
-            letters.Clear();
-            return (taken, after);
-        }
+        if (start < text.Length)
+            yield return (text[start..], After.Nothing);
     }
-
-    private static bool MayEndAfter(Rune rune, Rune? next)
-    {
-        if (next is null)
-            return false;
-        if (BreaksAfter.Contains(rune.ToString(), StringComparison.Ordinal))
-            return Rune.IsLetterOrDigit(next.Value);
-        return (IsUnspaced(rune) || IsUnspaced(next.Value)) && !NeverFirst.Contains(next.Value.ToString(), StringComparison.Ordinal);
-    }
-
-    // Kana and ideographs (Unicode blocks).
-    private static bool IsUnspaced(Rune rune) => rune.Value is (>= 0x3041 and <= 0x30FF) or (>= 0x3400 and <= 0x9FFF) or (>= 0x20000 and <= 0x3FFFF);
 
     private static IEnumerable<Atom[]> Words(IEnumerable<Atom> atoms)
     {

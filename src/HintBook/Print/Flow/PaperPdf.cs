@@ -14,8 +14,8 @@ namespace HintBook.Print.Flow;
 internal static class PaperPdf
 {
     // The pattern over an answer under a filter: strokes as wide as letters, in rows closer than lines.
-    private const double StrokeStep = 0.9;
-    private const double StrokeWidth = 0.35;
+    private const double StrokeStep = 0.8;
+    private const double StrokeWidth = 0.32;
 
     /// <summary>The file.</summary>
     /// <param name="title">The document's title.</param>
@@ -127,25 +127,27 @@ internal static class PaperPdf
         graphics.MultiplyTransform(new XMatrix(across, 0, 0, down, x - (across * x), y - (down * y)));
     }
 
-    // Strokes at angles that follow from their place alone.
+    // Strokes whose angle, length and ink follow from their place alone.
     private static void Pattern(XGraphics graphics, Rect place)
     {
-        var pen = new XPen(ColourOf(FilterInk.Pattern), StrokeWidth) { LineCap = XLineCap.Round };
-        var path = new XGraphicsPath();
+        var paths = FilterInk.Patterns.Select(_ => new XGraphicsPath()).ToArray();
         var (rows, columns) = ((int)(place.Height / StrokeStep), (int)(place.Width / StrokeStep));
         for (var row = 0; row <= rows; row++)
         {
             for (var column = 0; column <= columns; column++)
             {
+                var mixed = (uint)((row * 73_856_093) ^ (column * 19_349_663)) * 2_654_435_761u >> 8;
                 var (x, y) = (place.X + (column * StrokeStep), place.Y + (row * StrokeStep));
-                var angle = ((row * 7) + (column * 13) + (row * column * 5)) % 16 * Math.PI / 16;
-                var (dx, dy) = (Math.Cos(angle) * StrokeStep * 0.6, Math.Sin(angle) * StrokeStep * 0.6);
+                var (angle, length) = (mixed % 16 * Math.PI / 16, StrokeStep * (0.4 + (mixed / 16 % 4 * 0.2)));
+                var (dx, dy) = (Math.Cos(angle) * length, Math.Sin(angle) * length);
+                var path = paths[mixed / 64 % paths.Length];
                 path.StartFigure();
-                path.AddLine(x - dx, y - dy, x + dx, y + dy);
+                path.AddLines([new XPoint(x - dx, y - dy), new XPoint(x + dx, y + dy)]);
             }
         }
 
-        graphics.DrawPath(pen, path);
+        foreach (var (ink, path) in FilterInk.Patterns.Zip(paths))
+            graphics.DrawPath(new XPen(ColourOf(ink), StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
     }
 
     private static void DrawPale(XGraphics graphics, Printed thing, Photos photos)
@@ -153,8 +155,8 @@ internal static class PaperPdf
         if (thing is PrintedText text)
         {
             var width = text.FromRight ? Letters.Width(text.Text, text.Face, text.Size) : 0;
-            graphics.DrawString(
-                text.Text, Letters.Font(text.Face, text.Size), new XSolidBrush(ColourOf(FilterInk.Letters)), new XPoint(text.X - width, text.Baseline));
+            var brush = new XSolidBrush(ColourOf(FilterInk.Letters));
+            TextDrawing.Draw(graphics, text.Text, text.Face, text.Size, brush, text.X - width, text.Baseline, text.RightToLeft);
         }
         else
         {

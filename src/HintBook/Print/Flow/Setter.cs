@@ -11,7 +11,8 @@ namespace HintBook.Print.Flow;
 /// </summary>
 /// <param name="Width">The column's width, in millimetres.</param>
 /// <param name="Height">The height of a page's column: what stands together is only kept so if it fits.</param>
-internal sealed record Setter(double Width, double Height)
+/// <param name="RightToLeft">Whether lines run from right to left.</param>
+internal sealed record Setter(double Width, double Height, bool RightToLeft)
 {
     // The baseline of a first line lies this far below its top, in ems, for a font whose ascent is 0.97 em.
     private const double FirstBaseline = 1.02;
@@ -27,6 +28,12 @@ internal sealed record Setter(double Width, double Height)
 
     /// <summary>The pieces of some blocks, in order.</summary>
     public ImmutableArray<Piece> Set(IEnumerable<Block> blocks)
+    {
+        var pieces = LeftToRight(blocks);
+        return RightToLeft ? [.. pieces.Select(piece => Mirroring.Of(piece, Width))] : pieces;
+    }
+
+    private ImmutableArray<Piece> LeftToRight(IEnumerable<Block> blocks)
     {
         var pieces = ImmutableArray.CreateBuilder<Piece>();
         var newPage = false;
@@ -72,7 +79,7 @@ internal sealed record Setter(double Width, double Height)
 
     private ImmutableArray<Piece> Together(TogetherBlock together)
     {
-        var pieces = Set(together.Parts);
+        var pieces = LeftToRight(together.Parts);
         return Paginator.HeightOf(pieces) > Height
             ? pieces
             : [.. pieces.Select((piece, i) => i + 1 < pieces.Length ? piece with { WithNext = true } : piece)];

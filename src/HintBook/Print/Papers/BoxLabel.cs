@@ -28,24 +28,29 @@ internal static class BoxLabel
     public static (ImmutableArray<PaperPage> Pages, bool Whole) Layout(PaperBook paper)
     {
         var room = new Rect(Margin, Margin, Page.Width - (2 * Margin), Page.Height - (2 * Margin));
-        var left = room with { Width = room.Width - RightColumn - Gutter };
-        var right = new Rect(left.Right + Gutter, room.Y, RightColumn, room.Height);
+        var first = room with { Width = room.Width - RightColumn - Gutter };
+        var second = new Rect(first.Right + Gutter, room.Y, RightColumn, room.Height);
+        var (left, right) = paper.RightToLeft
+            ? (first with { X = room.Right - first.Width }, second with { X = room.X })
+            : (first, second);
         var sizes = Sizes.Select(size => new PaperStyle(size)).ToArray();
-        var style = Array.Find(sizes, each => Fits(Left(paper, each), left)) ?? sizes[^1];
+        var style = Array.Find(sizes, each => Fits(paper, Left(paper, each), left)) ?? sizes[^1];
         string?[] serials = paper.Book.Copies.IsEmpty ? [null] : [.. paper.Book.Copies.Select(copy => copy.Serial.Value)];
         ImmutableArray<PaperPage> pages =
         [
             .. serials.Select(serial => new PaperPage(
                 new(Page, room),
-                [.. Placed(Left(paper, style), left), .. Placed(WithField(paper, Right(paper, serial), right), right)],
+                [.. Placed(paper, Left(paper, style), left), .. Placed(paper, WithField(paper, Right(paper, serial), right), right)],
                 [.. Setter.Frame(new(0.5, 0.5, Page.Width - 1, Page.Height - 1), Tone.Rule)])),
         ];
-        return (pages, Fits(Left(paper, style), left) && Fits(WithField(paper, Right(paper, serials[0]), right), right));
+        return (pages, Fits(paper, Left(paper, style), left) && Fits(paper, WithField(paper, Right(paper, serials[0]), right), right));
     }
 
-    private static IEnumerable<PlacedPiece> Placed(IEnumerable<Block> blocks, Rect room) => Paginator.Place(new Setter(room.Width, room.Height).Set(blocks), room);
+    private static IEnumerable<PlacedPiece> Placed(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>
+        Paginator.Place(new Setter(room.Width, room.Height, paper.RightToLeft).Set(blocks), room);
 
-    private static bool Fits(IEnumerable<Block> blocks, Rect room) => Paginator.HeightOf(new Setter(room.Width, room.Height).Set(blocks)) <= room.Height;
+    private static bool Fits(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>
+        Paginator.HeightOf(new Setter(room.Width, room.Height, paper.RightToLeft).Set(blocks)) <= room.Height;
 
     private static IEnumerable<Block> Left(PaperBook paper, PaperStyle style)
     {
@@ -88,7 +93,7 @@ internal static class BoxLabel
     {
         const double gap = 3;
         Block[] above = [.. blocks];
-        var left = room.Height - gap - Paginator.HeightOf(new Setter(room.Width, room.Height).Set(above));
+        var left = room.Height - gap - Paginator.HeightOf(new Setter(room.Width, room.Height, paper.RightToLeft).Set(above));
         return above.Append(new FieldBlock(paper.Words["print_marks"], Math.Max(LeastField, left), new PaperStyle(2.6).Quiet) { Before = gap });
     }
 }

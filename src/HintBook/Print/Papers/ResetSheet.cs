@@ -23,12 +23,12 @@ internal static class ResetSheet
     {
         var page = Size.Of(paper.Paper);
         var room = new Rect(MarginX, Top, page.Width - (2 * MarginX), page.Height - Top - Bottom);
-        var head = Paginator.Place(new Setter(room.Width, room.Height).Set(Head(paper)), room);
+        var head = Paginator.Place(new Setter(room.Width, room.Height, paper.RightToLeft).Set(Head(paper)), room);
         var used = head.IsEmpty ? 0 : head[^1].Y + head[^1].Piece.Height + (2 * Style.Gap) - Top;
         var column = (room.Width - Gutter) / 2;
-        var setter = new Setter(column, room.Height);
+        var setter = new Setter(column, room.Height, paper.RightToLeft);
         var pieces = setter.Set(List(paper, column));
-        var pages = Columns(pieces, room, column, head, used, page);
+        var pages = Columns(pieces, room, column, head, used, page, paper.RightToLeft);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["reset"]}");
     }
 
@@ -99,7 +99,7 @@ internal static class ResetSheet
 
     // The first page's columns begin below the head. The last page's columns are made as equally long as they can be.
     private static ImmutableArray<PaperPage> Columns(
-        ImmutableArray<Piece> pieces, Rect room, double column, ImmutableArray<PlacedPiece> head, double used, Size page)
+        ImmutableArray<Piece> pieces, Rect room, double column, ImmutableArray<PlacedPiece> head, double used, Size page, bool rightToLeft)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
         var left = pieces.AsEnumerable().ToImmutableArray();
@@ -113,7 +113,7 @@ internal static class ResetSheet
                 placed.AddRange(head);
             for (var i = 0; i < 2 && !left.IsEmpty; i++)
             {
-                var area = new Rect(place.X + (i * (column + Gutter)), place.Y, column, height);
+                var area = new Rect(place.X + ((rightToLeft ? 1 - i : i) * (column + Gutter)), place.Y, column, height);
                 var filled = Paginator.Fill(left, new(page, area))[0].Pieces;
                 placed.AddRange(filled);
                 left = left[filled.Length..];

@@ -18,7 +18,7 @@ internal static class SolutionLeaflet
     /// <summary>Its pages.</summary>
     public static ImmutableArray<PaperPage> Layout(PaperBook paper)
     {
-        var setter = new Setter(Frame.Text.Width, Frame.Text.Height);
+        var setter = new Setter(Frame.Text.Width, Frame.Text.Height, paper.RightToLeft);
         var prose = paper.Prose(Style);
         var pages = Paginator.Fill(setter.Set([.. Opening(paper), .. paper.Book.Stages.SelectMany((stage, i) => Step(paper, prose, stage, i))]), Frame);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["solution"]}");
