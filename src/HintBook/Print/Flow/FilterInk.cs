@@ -8,8 +8,8 @@ namespace HintBook.Print.Flow;
 /// </summary>
 internal static class FilterInk
 {
-    /// <summary>The ink of the letters: nearly white without a filter, nearly black through it.</summary>
-    public static readonly (byte R, byte G, byte B) Letters = (40, 225, 240);
+    /// <summary>The ink of the letters: pale without a filter, nearly black through it.</summary>
+    public static readonly (byte R, byte G, byte B) Letters = (0, 195, 210);
 
     /// <summary>The inks of the pattern, lighter and darker than the letters: they hide the letters without a filter, and aren't seen through it.</summary>
     public static readonly ImmutableArray<(byte R, byte G, byte B)> Patterns = [(255, 90, 90), (255, 175, 70), (255, 125, 215), (255, 215, 130)];

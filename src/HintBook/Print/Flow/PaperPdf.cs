@@ -136,7 +136,7 @@ internal static class PaperPdf
         {
             for (var column = 0; column <= columns; column++)
             {
-                var mixed = (uint)((row * 73_856_093) ^ (column * 19_349_663)) * 2_654_435_761u >> 8;
+                var mixed = Mixed(row, column);
                 var (x, y) = (place.X + (column * StrokeStep), place.Y + (row * StrokeStep));
                 var (angle, length) = (mixed % 16 * Math.PI / 16, StrokeStep * (0.4 + (mixed / 16 % 4 * 0.2)));
                 var (dx, dy) = (Math.Cos(angle) * length, Math.Sin(angle) * length);
@@ -149,6 +149,9 @@ internal static class PaperPdf
         foreach (var (ink, path) in FilterInk.Patterns.Zip(paths))
             graphics.DrawPath(new XPen(ColourOf(ink), StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
     }
+
+    // A small hash of two numbers: products of large primes, of which the upper bits are well mixed.
+    private static uint Mixed(int row, int column) => unchecked(((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761) >> 8);
 
     private static void DrawPale(XGraphics graphics, Printed thing, Photos photos)
     {
