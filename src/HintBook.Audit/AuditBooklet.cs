@@ -18,6 +18,9 @@ public sealed record AuditBooklet
     /// <summary>The least size of the number that stands at the head of an entry, in points. No other text that is as large consists of digits.</summary>
     public required double NumberSize { get; init; }
 
+    /// <summary>What stands on a page that is left empty, so that it isn't taken for the end of the entry before it.</summary>
+    public required string SaidOfEmpty { get; init; }
+
     /// <summary>The entries by their numbers.</summary>
     public required ImmutableDictionary<int, AuditEntry> Entries { get; init; }
 

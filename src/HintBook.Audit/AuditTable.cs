@@ -53,6 +53,9 @@ public sealed record AuditTable
 
     /// <summary>The printed booklets of hints.</summary>
     public ImmutableArray<AuditBooklet> Booklets { get; init; } = [];
+
+    /// <summary>The printed clues that can be read off the paper: those with a mask, and those that are text.</summary>
+    public ImmutableArray<AuditClue> Clues { get; init; } = [];
 }
 
 /// <summary>Something that has a name.</summary>

@@ -55,7 +55,8 @@ internal static class BookletReader
                 // What stands on a page before its first number goes on from the page before.
                 if (head is null && letters.Count == 0)
                     continue;
-                parts.Add(new(head ?? going, head is not null, PrintReader.TextOf(letters)));
+                var text = PrintReader.TextOf(letters);
+                parts.Add(new(head is null && IsLeftEmpty(text, booklet) ? null : head ?? going, head is not null, text));
                 going = head ?? going;
             }
 
@@ -64,6 +65,11 @@ internal static class BookletReader
 
         return [.. pages];
     }
+
+    // Blanks are not written as letters everywhere.
+    private static bool IsLeftEmpty(string text, AuditBooklet booklet) => WithoutBlanks(text) == WithoutBlanks(booklet.SaidOfEmpty);
+
+    private static string WithoutBlanks(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
 
     private static IEnumerable<(int? Head, List<Letter> Letters)> Split(IReadOnlyList<Letter> letters, double size)
     {

@@ -32,6 +32,7 @@ public static class PrintAudit
             read.Sum(one => one.Codes),
             [
                 .. noFiles
+                    .Concat(table.Clues.Where(clue => paths.Contains(clue.File)).SelectMany(clue => ClueReader.Faults(folder, clue)))
                     .Concat(read.SelectMany(one => one.Faults))
                     .Distinct()
                     .OrderBy(fault => fault.File, StringComparer.Ordinal)

@@ -28,6 +28,9 @@ internal sealed record PaperBook
     /// <summary>Gives a developed picture by its path in the site; null where it isn't there.</summary>
     public required Func<string, byte[]?> Picture { get; init; }
 
+    /// <summary>The theme's colours and faces.</summary>
+    public CardLook Look { get; init; } = CardLook.Plain;
+
     /// <summary>The sheets of those papers that aren't folded.</summary>
     public required Paper Paper { get; init; }
 

@@ -10,6 +10,8 @@ internal static class PaperFindings
 
     public static readonly FindingCode TooFew = new("HB6303", Severity.Warning, "a booklet with too little to mix");
 
+    public static readonly FindingCode ClueTooLarge = new("HB6304", Severity.Error, "a clue too large for its sheet");
+
     private const int LettersShown = 12;
 
     public static Finding LettersMissing(Located<string> language, string paper, IReadOnlyCollection<string> letters) => NoLetters.At(
@@ -32,4 +34,11 @@ internal static class PaperFindings
         $"In the booklet of hints {Words.Count(empty, "page is", "pages are")} left empty: with {Words.Count(stages, "stage")} there is too little of other parts of "
             + "the box to stand beside an entry, opposite it and behind it.",
         "Leave the booklet out of “make” and put cards into the box; or print it as it is: nothing is told, it is only thick.");
+
+    /// <summary>A clue that has no room on a sheet at its true size.</summary>
+    /// <param name="way">The kind of clue.</param>
+    /// <param name="code">The code's id.</param>
+    /// <param name="why">How large it would be.</param>
+    public static Finding LargeClue(Located<string> way, string code, string why) =>
+        ClueTooLarge.At(way.At, $"The clue of {code} has no room on a sheet at its true size.", why);
 }

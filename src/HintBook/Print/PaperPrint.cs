@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
+using HintBook.Ciphers.Making;
 using HintBook.Pages;
 using HintBook.Print.Booklets;
+using HintBook.Print.Clues;
 using HintBook.Print.Flow;
 using HintBook.Print.Papers;
 using HintBook.Text;
@@ -19,11 +21,13 @@ internal sealed record PrintedBooklet(string File, string Language, SetBooklet B
 /// <summary>The papers of a book beside its cards.</summary>
 /// <param name="Files">Relative to the print folder.</param>
 /// <param name="Booklets">Its booklets of hints, one for each language of the book or none.</param>
-internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets)
-{
-    /// <summary>No papers.</summary>
-    public static PrintedPapers None { get; } = new([], []);
-}
+/// <param name="Clues">Its clues that are made of paper.</param>
+internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets, ImmutableArray<PrintedClue> Clues);
+
+/// <summary>A clue as it was printed.</summary>
+/// <param name="File">Its file, relative to the print folder.</param>
+/// <param name="Clue">What was made.</param>
+internal sealed record PrintedClue(string File, MadeClue Clue);
 
 /// <summary>Makes the papers of a book beside its cards, in each language of the book.</summary>
 internal static class PaperPrint
@@ -43,9 +47,10 @@ internal static class PaperPrint
             Words = theme.WordsIn(plan.Book.Language).Words,
             Where = site.Where,
             Picture = picture,
+            Look = CardLook.Of(theme).Look,
             Paper = paper,
         })).ToArray();
-        return (new([.. made.SelectMany(each => each.Papers.Files)], [.. made.SelectMany(each => each.Papers.Booklets)]), Findings.Of([.. made.SelectMany(each => each.Findings)]));
+        return (new([.. made.SelectMany(each => each.Papers.Files)], [.. made.SelectMany(each => each.Papers.Booklets)], [.. made.SelectMany(each => each.Papers.Clues)]), Findings.Of([.. made.SelectMany(each => each.Findings)]));
     }
 
     private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
@@ -80,12 +85,29 @@ internal static class PaperPrint
             Add("label", paper.Book.Title.Value, pages);
         }
 
-        return (new(files.ToImmutable(), booklets.ToImmutable()), findings.ToImmutable());
+        var clues = ImmutableArray.CreateBuilder<PrintedClue>();
+        // A clue has no language of its own, or that of the book.
+        if (kinds.Contains(PaperKind.Clues) && folder.Length == 0)
+        {
+            foreach (var code in paper.Book.Box.Codes)
+            {
+                if (CluesOnPaper.Of(code, paper.Book.Language.Value) is not { } clue || code.OnPaper is not { } asked)
+                    continue;
+                var file = $"clues/{code.Id.Value}.pdf";
+                var (sheets, noRoom) = CluePrint.Make(clue, file, paper.Paper);
+                if (noRoom is not null)
+                    findings.Add(PaperFindings.LargeClue(asked.Way, code.Id.Value, noRoom));
+                files.AddRange(sheets);
+                clues.Add(new(file, clue));
+            }
+        }
+
+        return (new(files.ToImmutable(), booklets.ToImmutable(), clues.ToImmutable()), findings.ToImmutable());
 
         void Add(string name, string what, ImmutableArray<PaperPage> pages)
         {
             var title = $"{paper.Book.Title.Value}: {what}";
-            files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages)));
+            files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages, paper.Look)));
         }
 
         void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)

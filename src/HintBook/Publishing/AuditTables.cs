@@ -5,6 +5,7 @@ using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking.Media;
+using HintBook.Ciphers.Making;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Print;
@@ -59,6 +60,16 @@ internal static partial class AuditTables
                    booklet, sayable[i], may => Among(may, i, languages.Length), survey, whereabouts, page => KnownTo(page, sayable[i])),
         ];
     }
+
+    /// <summary>What the printed clues give to those who read them off the paper.</summary>
+    public static ImmutableArray<AuditClue> OfClues(ImmutableArray<PrintedClue> clues) =>
+    [
+        .. from clue in clues
+           where clue.Clue.Mask is not null || clue.Clue.Look == ClueLook.Lines
+           select clue.Clue.Mask is { } mask
+               ? new AuditClue(clue.File, clue.Clue.Answer, mask.Clockwise is null ? 1 : 4, mask.Clockwise == true)
+               : new AuditClue(clue.File, clue.Clue.Text, 0, false),
+    ];
 
     private static IEnumerable<AuditPage> PagesOf(
         Book book, string folder, Addresses addresses, MayBeSaid sayable, Whereabouts whereabouts, Func<BitArray, BitArray> among)

@@ -37,6 +37,7 @@ internal static class BookletTables
             Language = printed.Language,
             FirstPage = booklet.FirstPage,
             NumberSize = booklet.NumberSize * PointsToMillimetre,
+            SaidOfEmpty = booklet.SaidOfEmpty,
             Entries = entries.ToImmutableDictionary(each => each.Number, each => MayOf(each.Entry)),
             Apart =
             [

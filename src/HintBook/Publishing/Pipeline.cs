@@ -80,7 +80,7 @@ public static class Pipeline
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
-        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers.Booklets);
+        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -109,7 +109,7 @@ public static class Pipeline
 
         writer.WriteAll("cards", "print", cards.Files);
         FilmWork.WriteLists(book, writer);
-        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, []));
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, new([], [], [])));
         if (findings.AnyError)
             return new Rejected(findings);
 
@@ -138,7 +138,7 @@ public static class Pipeline
 
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
-        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers.Booklets));
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers));
         if (findings.AnyError)
             return new Rejected(findings);
 

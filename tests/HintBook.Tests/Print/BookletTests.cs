@@ -164,6 +164,7 @@ public partial class BookletTests
                         Language = "en",
                         FirstPage = booklet.FirstPage,
                         NumberSize = booklet.NumberSize * 72 / 25.4,
+                        SaidOfEmpty = booklet.SaidOfEmpty,
                         Entries = entries.ToImmutableDictionary(each => each.Second, _ => new AuditEntry(new BitArray(1), null)),
                         Apart =
                         [

@@ -38,6 +38,9 @@ internal sealed record SetBooklet(ImmutableArray<PaperPage> Pages, ImmutableArra
 
     /// <summary>The em of the numbers of entries, in millimetres.</summary>
     public required double NumberSize { get; init; }
+
+    /// <summary>What stands on pages that are left empty.</summary>
+    public required string SaidOfEmpty { get; init; }
 }
 
 /// <summary>Sets the hints of a book as a booklet of numbered entries.</summary>
@@ -62,7 +65,7 @@ internal static class Booklet
     /// <param name="veil">How answers stand.</param>
     public static SetBooklet Set(PaperBook paper, bool large, Veil veil)
     {
-        var (frame, style) = large ? (A5, new PaperStyle(3.2)) : (A6, new PaperStyle(2.9));
+        var (frame, style) = large ? (A5, new PaperStyle(3.2, paper.Look.Title)) : (A6, new PaperStyle(2.9, paper.Look.Title));
         var room = frame.Text;
         var setter = new Setter(room.Width, room.Height, paper.RightToLeft);
         var entries = new EntryTexts(paper, style, room.Width).All();
@@ -89,6 +92,7 @@ internal static class Booklet
             LeftEmpty = order.Count(group => group.Entries.IsEmpty),
             FirstPage = opening.Length + 1,
             NumberSize = style.Size * NumberScale,
+            SaidOfEmpty = Letters.Printable(paper.Words["print_empty"]).Text,
         };
     }
 
@@ -193,7 +197,7 @@ internal static class Booklet
     }
 
     // A photo can't be tinted so that it is lost: it stands upside down.
-    private static ImmutableArray<Printed> Tinted(Piece piece) => piece.Things.OfType<PrintedPicture>().FirstOrDefault() is { } picture
+    private static ImmutableArray<Printed> Tinted(Piece piece) => piece.Things.OfType<PrintedPhoto>().FirstOrDefault() is { } picture
         ? [new PrintedTurned(picture.Place, Turn.UpsideDown, piece.Things)]
         : piece.Things;
 

@@ -15,7 +15,7 @@ internal static class Mirroring
     /// <param name="width">The column's width, in millimetres.</param>
     public static Piece Of(Piece piece, double width)
     {
-        var picture = piece.Things.OfType<PrintedPicture>().FirstOrDefault();
+        var picture = piece.Things.OfType<PrintedPhoto>().FirstOrDefault();
         return piece with
         {
             Things = picture is null

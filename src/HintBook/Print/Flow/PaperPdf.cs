@@ -21,19 +21,20 @@ internal static class PaperPdf
     /// <param name="title">The document's title.</param>
     /// <param name="language">Its language as a BCP 47 tag.</param>
     /// <param name="pages">Its pages.</param>
-    public static byte[] Write(string title, string language, IEnumerable<PaperPage> pages) => StablePdf.Make(title, document =>
+    /// <param name="look">Its colours; null for black on white.</param>
+    public static byte[] Write(string title, string language, IEnumerable<PaperPage> pages, CardLook? look = null) => StablePdf.Make(title, document =>
     {
-        var photos = new Photos();
+        var drawn = new Drawn(look ?? CardLook.Plain);
         var structure = UAManager.ForDocument(document).StructureBuilder;
         document.Language = language;
         document.ViewerPreferences.DisplayDocTitle = true;
         structure.BeginElement(PdfGroupingElementTag.Document);
         foreach (var page in pages)
-            Add(document, structure, page, photos);
+            Add(document, structure, page, drawn);
         structure.End();
     });
 
-    private static void Add(PdfDocument document, StructureBuilder structure, PaperPage page, Photos photos)
+    private static void Add(PdfDocument document, StructureBuilder structure, PaperPage page, Drawn drawn)
     {
         var sheet = document.AddPage();
         sheet.Width = XUnit.FromMillimeter(page.Frame.Page.Width);
@@ -49,7 +50,7 @@ internal static class PaperPdf
             if (index == 0 || !placed.Piece.Continues)
                 Begin(structure, placed);
             foreach (var thing in Moving.By(placed.Piece.Things, placed.X, placed.Y))
-                Draw(graphics, thing, photos);
+                Draw(graphics, thing, drawn);
             if (index + 1 == page.Pieces.Length || !page.Pieces[index + 1].Piece.Continues)
                 structure.End();
         }
@@ -58,7 +59,7 @@ internal static class PaperPdf
             return;
         structure.BeginArtifact();
         foreach (var thing in page.Furniture)
-            Draw(graphics, thing, photos);
+            Draw(graphics, thing, drawn);
         structure.End();
     }
 
@@ -92,12 +93,12 @@ internal static class PaperPdf
         bookmarks.Add(text, page, opened: true);
     }
 
-    private static void Draw(XGraphics graphics, Printed thing, Photos photos)
+    private static void Draw(XGraphics graphics, Printed thing, Drawn drawn)
     {
         switch (thing)
         {
-            case PrintedPicture picture:
-                graphics.DrawImage(photos.Of(picture.Jpeg), picture.Place.X, picture.Place.Y, picture.Place.Width, picture.Place.Height);
+            case PrintedPhoto picture:
+                graphics.DrawImage(drawn.Of(picture.Jpeg), picture.Place.X, picture.Place.Y, picture.Place.Width, picture.Place.Height);
                 break;
             case PrintedWhite white:
                 graphics.DrawRectangle(XBrushes.White, white.Place.X, white.Place.Y, white.Place.Width, white.Place.Height);
@@ -106,16 +107,16 @@ internal static class PaperPdf
                 var state = graphics.Save();
                 TurnAbout(graphics, turned);
                 foreach (var each in turned.Things)
-                    Draw(graphics, each, photos);
+                    Draw(graphics, each, drawn);
                 graphics.Restore(state);
                 break;
             case PrintedUnderFilter filtered:
                 Pattern(graphics, filtered.Place);
                 foreach (var each in filtered.Things)
-                    DrawPale(graphics, each, photos);
+                    DrawPale(graphics, each, drawn);
                 break;
             default:
-                PdfDrawing.Draw(graphics, thing);
+                PdfDrawing.Draw(graphics, thing, drawn.Look);
                 break;
         }
     }
@@ -153,7 +154,7 @@ internal static class PaperPdf
     // A small hash of two numbers: products of large primes, of which the upper bits are well mixed.
     private static uint Mixed(int row, int column) => unchecked(((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761) >> 8);
 
-    private static void DrawPale(XGraphics graphics, Printed thing, Photos photos)
+    private static void DrawPale(XGraphics graphics, Printed thing, Drawn drawn)
     {
         if (thing is PrintedText text)
         {
@@ -163,15 +164,17 @@ internal static class PaperPdf
         }
         else
         {
-            Draw(graphics, thing, photos);
+            Draw(graphics, thing, drawn);
         }
     }
 
     private static XColor ColourOf((byte R, byte G, byte B) ink) => XColor.FromArgb(ink.R, ink.G, ink.B);
 
     // A photo that stands on several pages is in the file once.
-    private sealed class Photos
+    private sealed class Drawn(CardLook look)
     {
+        public CardLook Look => look;
+
         private readonly Dictionary<byte[], XImage> images = new(ReferenceEqualityComparer.Instance);
 
         public XImage Of(byte[] jpeg)

@@ -5,13 +5,14 @@ namespace HintBook.Print.Flow;
 
 /// <summary>The sizes of a paper's letters, all from that of its running text.</summary>
 /// <param name="Size">The em of running text, in millimetres: 2.82 mm are 8 points.</param>
-internal sealed record PaperStyle(double Size)
+/// <param name="Titles">The face of titles.</param>
+internal sealed record PaperStyle(double Size, Typeface Titles = Typeface.SemiBold)
 {
     /// <summary>The paper's title.</summary>
-    public TextStyle Title => new(Size * 1.9, Typeface.SemiBold) { Leading = 1.15 };
+    public TextStyle Title => new(Size * 1.9, Titles) { Leading = 1.15 };
 
     /// <summary>The title of a part.</summary>
-    public TextStyle Heading => new(Size * 1.3, Typeface.SemiBold) { Leading = 1.2 };
+    public TextStyle Heading => new(Size * 1.3, Titles) { Leading = 1.2 };
 
     /// <summary>The title of a part of a part.</summary>
     public TextStyle Subheading => new(Size, Typeface.SemiBold);

@@ -16,7 +16,7 @@ internal enum Turn
 /// <summary>A photo.</summary>
 /// <param name="Place">Where it stands.</param>
 /// <param name="Jpeg">The file.</param>
-internal sealed record PrintedPicture(Rect Place, byte[] Jpeg) : Printed;
+internal sealed record PrintedPhoto(Rect Place, byte[] Jpeg) : Printed;
 
 /// <summary>A rectangle in the colour of the paper.</summary>
 /// <param name="Place">Where it lies.</param>
@@ -39,7 +39,7 @@ internal static class Moving
     /// <summary>A thing that lies further right and down.</summary>
     public static Printed By(Printed thing, double x, double y) => thing switch
     {
-        PrintedPicture picture => picture with { Place = By(picture.Place, x, y) },
+        PrintedPhoto picture => picture with { Place = By(picture.Place, x, y) },
         PrintedWhite white => new PrintedWhite(By(white.Place, x, y)),
         PrintedTurned turned => turned with { Around = By(turned.Around, x, y), Things = By(turned.Things, x, y) },
         PrintedUnderFilter filtered => new PrintedUnderFilter(By(filtered.Place, x, y), By(filtered.Things, x, y)),

@@ -161,7 +161,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var height = width * photo.Height / photo.Width;
         ImmutableArray<Printed> picture =
         [
-            new PrintedPicture(new(0, 0, width, height), photo.Jpeg),
+            new PrintedPhoto(new(0, 0, width, height), photo.Jpeg),
             .. photo.Marks.SelectMany((mark, i) => Mark(width * mark.X / 100, height * mark.Y / 100, $"{i + 1}")),
         ];
         var keys = photo.Marks.SelectMany((mark, i) => Text(new TextBlock([new Run(mark.Says)], block.Style)

@@ -33,7 +33,7 @@ internal static class BoxLabel
         var (left, right) = paper.RightToLeft
             ? (first with { X = room.Right - first.Width }, second with { X = room.X })
             : (first, second);
-        var sizes = Sizes.Select(size => new PaperStyle(size)).ToArray();
+        var sizes = Sizes.Select(size => new PaperStyle(size, paper.Look.Title)).ToArray();
         var style = Array.Find(sizes, each => Fits(paper, Left(paper, each), left)) ?? sizes[^1];
         string?[] serials = paper.Book.Copies.IsEmpty ? [null] : [.. paper.Book.Copies.Select(copy => copy.Serial.Value)];
         ImmutableArray<PaperPage> pages =
@@ -73,7 +73,7 @@ internal static class BoxLabel
 
     private static IEnumerable<Block> Right(PaperBook paper, string? serial)
     {
-        var style = new PaperStyle(2.6);
+        var style = new PaperStyle(2.6, paper.Look.Title);
         if (paper.Plan.Addresses.Base is { } address && QrMatrix.Encode(CardList.Ascii(address)) is { } code)
         {
             yield return TextBlock.Of(paper.Words["card_stuck"], style.Heading);

@@ -16,43 +16,43 @@ internal static class ResetSheet
     private const double Gutter = 9;
     private const double TickRoom = 6.5;
 
-    private static readonly PaperStyle Style = new(3.0);
 
     /// <summary>Its pages: two columns below a head.</summary>
     public static ImmutableArray<PaperPage> Layout(PaperBook paper)
     {
         var page = Size.Of(paper.Paper);
+        var style = new PaperStyle(3.0, paper.Look.Title);
         var room = new Rect(MarginX, Top, page.Width - (2 * MarginX), page.Height - Top - Bottom);
-        var head = Paginator.Place(new Setter(room.Width, room.Height, paper.RightToLeft).Set(Head(paper)), room);
-        var used = head.IsEmpty ? 0 : head[^1].Y + head[^1].Piece.Height + (2 * Style.Gap) - Top;
+        var head = Paginator.Place(new Setter(room.Width, room.Height, paper.RightToLeft).Set(Head(paper, style)), room);
+        var used = head.IsEmpty ? 0 : head[^1].Y + head[^1].Piece.Height + (2 * style.Gap) - Top;
         var column = (room.Width - Gutter) / 2;
         var setter = new Setter(column, room.Height, paper.RightToLeft);
-        var pieces = setter.Set(List(paper, column));
+        var pieces = setter.Set(List(paper, style, column));
         var pages = Columns(pieces, room, column, head, used, page, paper.RightToLeft);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["reset"]}");
     }
 
-    private static IEnumerable<Block> Head(PaperBook paper) =>
+    private static IEnumerable<Block> Head(PaperBook paper, PaperStyle style) =>
     [
-        .. Heads.Of(paper, paper.Words["reset"], Style),
-        TextBlock.Of($"{paper.Words["print_reset_for"]} {paper.Words["reset_order"]}", Style.Body) with { Before = Style.Gap },
+        .. Heads.Of(paper, paper.Words["reset"], style),
+        TextBlock.Of($"{paper.Words["print_reset_for"]} {paper.Words["reset_order"]}", style.Body) with { Before = style.Gap },
     ];
 
-    private static IEnumerable<Block> List(PaperBook paper, double column)
+    private static IEnumerable<Block> List(PaperBook paper, PaperStyle style, double column)
     {
         var words = new ResetWords(paper.Book, paper.Words);
-        var prose = paper.Prose(Style);
+        var prose = paper.Prose(style);
         var replaced = Replaced(paper);
         return
         [
-            .. paper.CautionsOf(paper.Book.Cautions, Style),
-            TextBlock.Of(paper.Words.LocalRules, Style.Quiet) with { Before = Style.Gap * 0.6 },
+            .. paper.CautionsOf(paper.Book.Cautions, style),
+            TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap * 0.6 },
             .. replaced.IsEmpty ? [] : (Block[])
             [
-                TextBlock.Of(paper.Words["print_replace"], Style.Heading) with { Before = 2 * Style.Gap, Role = Role.Heading, Bookmark = 2 },
-                .. replaced.Select(name => Tick(name)),
+                TextBlock.Of(paper.Words["print_replace"], style.Heading) with { Before = 2 * style.Gap, Role = Role.Heading, Bookmark = 2 },
+                .. replaced.Select(name => Tick(name, style)),
             ],
-            .. paper.PutBack.SelectMany(entry => Entry(paper, words, prose, entry, column)),
+            .. paper.PutBack.SelectMany(entry => Entry(paper, words, prose, style, entry, column)),
         ];
     }
 
@@ -65,36 +65,36 @@ internal static class ResetSheet
 
     private static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
 
-    private static IEnumerable<Block> Entry(PaperBook paper, ResetWords words, ProseBlocks prose, ResetEntry entry, double column)
+    private static IEnumerable<Block> Entry(PaperBook paper, ResetWords words, ProseBlocks prose, PaperStyle style, ResetEntry entry, double column)
     {
         if (entry.Stage is { } stage)
-            yield return TextBlock.Of(stage.Title.Value, Style.Heading) with { Before = 2.2 * Style.Gap, Role = Role.Heading, Bookmark = 2 };
-        foreach (var caution in paper.CautionsOf(entry.Cautions, Style))
+            yield return TextBlock.Of(stage.Title.Value, style.Heading) with { Before = 2.2 * style.Gap, Role = Role.Heading, Bookmark = 2 };
+        foreach (var caution in paper.CautionsOf(entry.Cautions, style))
             yield return caution with { WithNext = true };
         foreach (var item in entry.Items)
         {
-            foreach (var block in Item(paper, words, prose, item, column))
+            foreach (var block in Item(paper, words, prose, style, item, column))
                 yield return block;
         }
     }
 
-    private static IEnumerable<Block> Item(PaperBook paper, ResetWords words, ProseBlocks prose, ResetItem item, double column) => item switch
+    private static IEnumerable<Block> Item(PaperBook paper, ResetWords words, ProseBlocks prose, PaperStyle style, ResetItem item, double column) => item switch
     {
-        ResetLine line => [Tick(words.Of(line))],
+        ResetLine line => [Tick(words.Of(line), style)],
         ResetNote note => PaperBook.WithPhotos(
             [
-                .. note.Says is { } says ? new[] { TextBlock.Of(says, Style.Body) with { Indent = TickRoom, Before = Style.Gap * 0.7 } } : [],
-                .. prose.Of(note.Text).Select(block => block is TextBlock text ? text with { Indent = text.Indent + TickRoom, Before = Style.Gap * 0.7 } : block),
+                .. note.Says is { } says ? new[] { TextBlock.Of(says, style.Body) with { Indent = TickRoom, Before = style.Gap * 0.7 } } : [],
+                .. prose.Of(note.Text).Select(block => block is TextBlock text ? text with { Indent = text.Indent + TickRoom, Before = style.Gap * 0.7 } : block),
             ],
-            note.HasPhotos ? [.. paper.Photos(note.Stage.Photos, Place.Reset, column, 40, Style)] : []),
+            note.HasPhotos ? [.. paper.Photos(note.Stage.Photos, Place.Reset, column, 40, style)] : []),
         _ => [],
     };
 
-    private static TextBlock Tick(string says) => TextBlock.Of(says, Style.Body) with
+    private static TextBlock Tick(string says, PaperStyle style) => TextBlock.Of(says, style.Body) with
     {
         Indent = TickRoom,
         Marker = new Marker.TickBox(),
-        Before = Style.Gap * 0.7,
+        Before = style.Gap * 0.7,
     };
 
     // The first page's columns begin below the head. The last page's columns are made as equally long as they can be.

@@ -50,6 +50,19 @@ internal static partial class BookShapes
             new("copy", Name, "The name under which each copy has a text of its own.", Required: true),
         ]));
 
+    /// <summary>The greatest number of a made clue's variant.</summary>
+    public const int MostVariants = 999;
+
+    private static readonly EitherShape Clue = new(
+        Word: Text,
+        Keys: new FieldsShape("“copy” with a name, or “make” with a kind of clue",
+        [
+            new("copy", Name, "The name under which each copy has a text of its own."),
+            new("make", Name, "The kind of clue that is made for the answer and printed at its true size; “hintbook clue --ways” lists them."),
+            new("with", new EitherShape(Word: Text, List: new ListShape(Text, "[ 3, 1, 2 ]", Least: 1)), "What the kind is told: a key, a number, holes."),
+            new("variant", new NumberShape(0, MostVariants, Whole: true), "Another number chooses other words, filler letters and holes."),
+        ]));
+
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
     private static readonly NumberShape ChildsAge = new(Cautions.LeastAge, Cautions.MostAge, Whole: true);
@@ -273,7 +286,7 @@ internal static partial class BookShapes
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("lock", Lock, "The lock that it is set on: wheels, or a part of the box."),
-            new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
+            new("clue", Clue, "The clue as the solver meets it; { copy: name } where it differs by copy, { make: stencil } to have it made and printed."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
             new("skip", new ListShape(OneLine, "[ and, the ]"), "Words of the clue that don't count: no way has to read them."),
             new(
