@@ -136,4 +136,37 @@ public class PaperPrintTests
 
     [Fact]
     public void A_paper_that_there_is_not_is_wrong_usage() => Assert.Equal(HintBook.Cli.ExitCode.WrongUsage, Said.By("print", "book", "poster").Exit);
+
+    [Theory]
+    [InlineData("{ make: stencil }", 1)]
+    [InlineData("{ make: turning-grille }", 4)]
+    [InlineData("{ make: number-words, variant: 3 }", 0)]
+    public void A_clue_that_the_book_asks_for_is_printed_and_reads_back_to_its_answer(string clue, int turns)
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", ClueOf(desk), $"    clue: {clue}\n");
+
+        var said = Said.By("print", desk.Book, "clues", "--out", desk.Output);
+        Assert.True(said.Exit == 0, said.Error);
+        var file = Assert.Single(Directory.GetFiles(Path.Combine(desk.Output, "print", "clues")));
+        var code = Assert.IsType<Sound>(Check.Run(desk.Book)).Examined.Book.Box.Codes.Single(code => code.OnPaper is not null);
+        var gives = turns == 0 ? code.Clue!.Value.Value : code.Answer.Value;
+
+        // The audit's own reader finds it, and finds that it doesn't give another answer.
+        Assert.Empty(ReadOff(file, gives, turns));
+        Assert.Single(ReadOff(file, gives + "9", turns));
+    }
+
+    private static System.Collections.Immutable.ImmutableArray<HintBook.Audit.AuditFault> ReadOff(string file, string gives, int turns) => HintBook.Audit.PrintAudit.Run(
+        Path.GetDirectoryName(file)!,
+        null,
+        new() { Secrets = [], Outside = new(0), Clues = [new(Path.GetFileName(file), gives, turns, Clockwise: true)] }).Faults;
+
+    // The lines of the first code's clue and of how it is read.
+    private static string ClueOf(BookAndOutput desk)
+    {
+        var lines = File.ReadAllText(Path.Combine(desk.Book, "book.yaml")).Split('\n');
+        var first = Array.FindIndex(lines, line => line.StartsWith("    clue:", StringComparison.Ordinal));
+        return string.Join('\n', lines[first..(Array.FindIndex(lines, first, line => line.StartsWith("    reads:", StringComparison.Ordinal)) + 1)]) + "\n";
+    }
 }
