@@ -132,14 +132,17 @@ internal static class BookletReader
 
     private static IEnumerable<AuditFault> Told(Part part, int page, AuditBooklet booklet, Secrets secrets, Secrets.Listener listener)
     {
-        var scope = part.Entry is { } number && booklet.Entries.TryGetValue(number, out var entry) ? new Scope(entry.May, null, entry.Sure, When) : secrets.Outside;
+        var scope = part.Entry is { } number && booklet.Entries.TryGetValue(number, out var entry)
+            ? new Scope(entry.May, null, entry.Sure, When)
+            : secrets.Outside;
         return listener.Hear(new(part.Text, 0, 0, part.Entry is { } of ? $"in entry {of} on page {page}" : $"on page {page}", Manner.Prose, scope));
     }
 
     // What none of the entries tells by itself may be told by what stands beside each other: a code, digit by digit.
     private static IEnumerable<AuditFault> ToldTogether(ReadPage one, ReadPage other, AuditBooklet booklet, Secrets secrets, Secrets.Listener listener)
     {
-        AuditEntry[] entries = [.. one.Entries.Concat(other.Entries).Distinct().Select(number => booklet.Entries.GetValueOrDefault(number)).OfType<AuditEntry>()];
+        var numbers = one.Entries.Concat(other.Entries).Distinct();
+        AuditEntry[] entries = [.. numbers.Select(number => booklet.Entries.GetValueOrDefault(number)).OfType<AuditEntry>()];
         if (entries.Length == 0)
             return [];
         var (may, sure) = (new BitArray(secrets.Outside.May), entries.Select(entry => entry.Sure).FirstOrDefault(sure => sure is not null));

@@ -1,6 +1,7 @@
 using System.Text;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
 
 namespace HintBook.Audit;
 
@@ -45,7 +46,7 @@ internal static class ClueReader
         var letters = block.Letters.Where(letter => letter.PointSize > LeastLetter)
             .Select(letter => (letter.Value, X: letter.BoundingBox.Centroid.X * PointsToMm, Y: (block.Height - letter.BoundingBox.Centroid.Y) * PointsToMm))
             .ToArray();
-        var boxes = mask.Paths.Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>().Where(box => box.Width > 0 && box.Height > 0).ToArray();
+        var boxes = mask.Paths.Select(path => path.GetBoundingRectangle()).OfType<PdfRectangle>().Where(box => box.Width > 0 && box.Height > 0).ToArray();
         var holes = boxes.Where(box => IsLong(box.Width, HoleSide) && IsLong(box.Height, HoleSide))
             .Select(box => (X: box.Centroid.X * PointsToMm, Y: (mask.Height - box.Centroid.Y) * PointsToMm))
             .ToArray();
@@ -56,8 +57,8 @@ internal static class ClueReader
         {
             foreach (var hole in holes.OrderBy(hole => Math.Round(hole.Y)).ThenBy(hole => hole.X))
             {
-                foreach (var (letter, _, _) in letters.Where(letter => Math.Abs(letter.X - hole.X) < HoleSide / 2 && Math.Abs(letter.Y - hole.Y) < HoleSide / 2))
-                    read.Append(letter);
+                foreach (var letter in letters.Where(letter => Math.Max(Math.Abs(letter.X - hole.X), Math.Abs(letter.Y - hole.Y)) < HoleSide / 2))
+                    read.Append(letter.Value);
             }
 
             holes = [.. holes.Select(hole => clue.Clockwise ? (x - (hole.Y - y), y + (hole.X - x)) : (x + (hole.Y - y), y - (hole.X - x)))];

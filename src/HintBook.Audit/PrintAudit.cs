@@ -6,7 +6,8 @@ using HintBook.Audit.Mentions;
 namespace HintBook.Audit;
 
 /// <summary>
-/// Reads what was printed for those who hold the box: the sheets of cards and their codes, and the booklet of hints. What the table of secrets doesn't name is for the maker.
+/// Reads what was printed for those who hold the box: the sheets of cards and their codes, the booklet of hints, and clues. What the table
+/// of secrets doesn't name is for the maker.
 /// </summary>
 public static class PrintAudit
 {

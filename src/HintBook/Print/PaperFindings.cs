@@ -31,8 +31,8 @@ internal static class PaperFindings
     /// <param name="empty">How many pages are left empty.</param>
     public static Finding FewToMix(Span at, int stages, int empty) => TooFew.At(
         at,
-        $"In the booklet of hints {Words.Count(empty, "page is", "pages are")} left empty: with {Words.Count(stages, "stage")} there is too little of other parts of "
-            + "the box to stand beside an entry, opposite it and behind it.",
+        $"In the booklet of hints {Words.Count(empty, "page is", "pages are")} left empty: with {Words.Count(stages, "stage")} there is too little of other "
+            + "parts of the box to stand beside an entry, opposite it and behind it.",
         "Leave the booklet out of “make” and put cards into the box; or print it as it is: nothing is told, it is only thick.");
 
     /// <summary>A clue that has no room on a sheet at its true size.</summary>

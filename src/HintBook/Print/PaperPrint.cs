@@ -50,7 +50,10 @@ internal static class PaperPrint
             Look = CardLook.Of(theme).Look,
             Paper = paper,
         })).ToArray();
-        return (new([.. made.SelectMany(each => each.Papers.Files)], [.. made.SelectMany(each => each.Papers.Booklets)], [.. made.SelectMany(each => each.Papers.Clues)]), Findings.Of([.. made.SelectMany(each => each.Findings)]));
+        var papers = made.Select(each => each.Papers).ToArray();
+        return (
+            new([.. papers.SelectMany(each => each.Files)], [.. papers.SelectMany(each => each.Booklets)], [.. papers.SelectMany(each => each.Clues)]),
+            Findings.Of([.. made.SelectMany(each => each.Findings)]));
     }
 
     private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
@@ -134,7 +137,9 @@ internal static class PaperPrint
         var language = paper.Book.Language;
         string[] missing =
         [
-            .. Texts(paper).SelectMany(text => Letters.Printable(text).Missing).Where(letter => letter.EnumerateRunes().Any(System.Text.Rune.IsLetter)).Distinct(),
+            .. Texts(paper).SelectMany(text => Letters.Printable(text).Missing)
+                .Where(letter => letter.EnumerateRunes().Any(System.Text.Rune.IsLetter))
+                .Distinct(),
         ];
         return missing.Length == 0 ? null : PaperFindings.LettersMissing(language, name, missing);
     }

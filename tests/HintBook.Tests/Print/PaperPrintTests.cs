@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using HintBook.Audit;
 using HintBook.Checking;
 using HintBook.Print;
 using HintBook.Print.Flow;
@@ -31,7 +33,8 @@ public class PaperPrintTests
             Assert.True(at >= 0, $"“{line}” isn't there, or stands too early.");
         }
 
-        Assert.True(pdf.GetPages().Sum(page => PdfMeasure.Lines(page).Count(line => line.Width is > 3.3 and < 3.6 || line.Height is > 3.3 and < 3.6)) >= 4 * lines.Length);
+        var sides = pdf.GetPages().Sum(page => PdfMeasure.Lines(page).Count(line => line.Width is > 3.3 and < 3.6 || line.Height is > 3.3 and < 3.6));
+        Assert.True(sides >= 4 * lines.Length);
     }
 
     [Fact]
@@ -65,7 +68,8 @@ public class PaperPrintTests
     [Fact]
     public void The_code_on_the_label_is_as_large_as_phones_need()
     {
-        var code = PdfMeasure.Page(PaperPdf.Write("Label", "en", BoxLabel.Layout(PrintedBooks.Example).Pages), 1, page => Assert.Single(PdfMeasure.Codes(page)));
+        var pdf = PaperPdf.Write("Label", "en", BoxLabel.Layout(PrintedBooks.Example).Pages);
+        var code = PdfMeasure.Page(pdf, 1, page => Assert.Single(PdfMeasure.Codes(page)));
 
         // A finder has seven modules (ISO/IEC 18004); 0.4 mm is the least of the guides' least modules.
         Assert.InRange(code.Finder.Width / 7, 0.4, 2);
@@ -83,7 +87,8 @@ public class PaperPrintTests
         var book = PrintedBooks.Examined;
         var words = book.Theme.Words[language];
         var paper = PrintedBooks.Example with { Words = words };
-        var text = string.Concat(SolutionLeaflet.Layout(paper).Concat(ResetSheet.Layout(paper)).SelectMany(page => page.Pieces).SelectMany(placed => placed.Piece.Things)
+        var pieces = SolutionLeaflet.Layout(paper).Concat(ResetSheet.Layout(paper)).SelectMany(page => page.Pieces);
+        var text = string.Concat(pieces.SelectMany(placed => placed.Piece.Things)
             .OfType<HintBook.Cards.PrintedText>().Select(thing => thing.Text));
 
         Assert.DoesNotContain("?", words["print_leaflet_for"], StringComparison.Ordinal);
@@ -119,7 +124,8 @@ public class PaperPrintTests
         Assert.Contains("label.pdf", said.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("reset.pdf", said.Out, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(Path.Combine(desk.Output, "print", "reset.pdf")));
-        Assert.Equal(2, Directory.GetFiles(Path.Combine(desk.Output, "print"), "l*l.pdf").Length + Directory.GetFiles(Path.Combine(desk.Output, "print"), "leaflet.pdf").Length);
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "label.pdf")));
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "leaflet.pdf")));
     }
 
     [Fact]
@@ -131,7 +137,9 @@ public class PaperPrintTests
 
         Assert.Equal(
             ["label.pdf", "reset.pdf"],
-            Directory.EnumerateFiles(Path.Combine(desk.Output, "print"), "*", SearchOption.AllDirectories).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Directory.EnumerateFiles(Path.Combine(desk.Output, "print"), "*", SearchOption.AllDirectories)
+                .Select(Path.GetFileName)
+                .Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -157,7 +165,7 @@ public class PaperPrintTests
         Assert.Single(ReadOff(file, gives + "9", turns));
     }
 
-    private static System.Collections.Immutable.ImmutableArray<HintBook.Audit.AuditFault> ReadOff(string file, string gives, int turns) => HintBook.Audit.PrintAudit.Run(
+    private static ImmutableArray<AuditFault> ReadOff(string file, string gives, int turns) => PrintAudit.Run(
         Path.GetDirectoryName(file)!,
         null,
         new() { Secrets = [], Outside = new(0), Clues = [new(Path.GetFileName(file), gives, turns, Clockwise: true)] }).Faults;

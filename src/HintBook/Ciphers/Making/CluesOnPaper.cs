@@ -7,6 +7,8 @@ namespace HintBook.Ciphers.Making;
 /// <summary>Makes the clues that authors leave to the program: from then on they are clues like any other, and are proved like any other.</summary>
 public static class CluesOnPaper
 {
+    private const string ByCopy = "The answer differs by copy, so each copy would need a clue of its own. Make them with “hintbook clue”.";
+
     /// <summary>The book with its clues made, in each of its languages, and what couldn't be made.</summary>
     public static (Book Book, ImmutableArray<Finding> Findings) In(Book book)
     {
@@ -23,12 +25,13 @@ public static class CluesOnPaper
     /// <summary>The clue of a code, to be printed; null for a code whose clue isn't made, or can't be.</summary>
     /// <param name="code">The code.</param>
     /// <param name="language">The book's language, for clues of words.</param>
-    public static MadeClue? Of(Code code, string language) => code.OnPaper is { } asked && Attempted(code, asked, language) is Attempt.Made made ? made.Clue : null;
+    public static MadeClue? Of(Code code, string language) =>
+        code.OnPaper is { } asked && Attempted(code, asked, language) is Attempt.Made made ? made.Clue : null;
 
     private static (MadeClue? Clue, Finding? Finding) Make(Code code, string language) => code.OnPaper is not { } asked
         ? (null, null)
         : code.AnswerByCopy is not null
-            ? (null, CipherFindings.CantBeMade(code, asked, "The answer differs by copy, so each copy would need a clue of its own. Make them with “hintbook clue”."))
+            ? (null, CipherFindings.CantBeMade(code, asked, ByCopy))
             : Attempted(code, asked, language) switch
             {
                 Attempt.Made made => (made.Clue, null),
@@ -53,8 +56,10 @@ public static class CluesOnPaper
             return code;
         return code with
         {
-            Clue = way with { Value = clue.Text },
-            Reads = [.. clue.Reads.Select(step => new ReadingStep(way with { Value = step.Way }, [.. step.Told.Select(told => way with { Value = told })], way.At))],
+            Clue = At(clue.Text),
+            Reads = [.. clue.Reads.Select(step => new ReadingStep(At(step.Way), [.. step.Told.Select(At)], way.At))],
         };
+
+        Located<string> At(string text) => way with { Value = text };
     }
 }

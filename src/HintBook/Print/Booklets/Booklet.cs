@@ -188,7 +188,12 @@ internal static class Booklet
         var (top, bottom) = (hidden[0].Y, hidden[^1].Y + hidden[^1].Piece.Height);
         var around = new Rect(0, 0, width, bottom - top);
         ImmutableArray<Printed> things =
-            [.. hidden.SelectMany(placed => Moving.By(veil == Veil.RedFilter ? Tinted(placed.Piece) : placed.Piece.Things, placed.X - hidden[0].X, placed.Y - top))];
+        [
+            .. from placed in hidden
+               let upright = veil == Veil.RedFilter ? Tinted(placed.Piece) : placed.Piece.Things
+               from thing in Moving.By(upright, placed.X - hidden[0].X, placed.Y - top)
+               select thing,
+        ];
         Printed turned = veil == Veil.RedFilter
             ? new PrintedUnderFilter(around, things)
             : new PrintedTurned(around, veil == Veil.Mirrored ? Turn.Mirrored : Turn.UpsideDown, things);
@@ -213,8 +218,8 @@ internal static class Booklet
     {
         int[] all = [.. numbers];
         var says = all.Length == 1 ? Said(all[0]) : $"{Said(all[0])} – {Said(all[^1])}";
-        var x = frame.Page.Width / 2;
-        return [new PrintedText(x - (Letters.Width(says, Typeface.Regular, style.Size) / 2), frame.Page.Height - 6, says, Typeface.Regular, style.Size, Tone.Quiet)];
+        var x = (frame.Page.Width - Letters.Width(says, Typeface.Regular, style.Size)) / 2;
+        return [new PrintedText(x, frame.Page.Height - 6, says, Typeface.Regular, style.Size, Tone.Quiet)];
     }
 
     // A cover, and how the booklet is read with the dangers of the box behind it.

@@ -103,7 +103,10 @@ internal sealed class EntryTexts
         if (stage.RedHerring)
             return paper.Words["next_red_herring"];
         // By their numbers, which say nothing of their order.
-        var opened = next[stage.Id.Value].Select(id => numbers(Entry.NudgeOf(id))).OrderBy(number => number.Length).ThenBy(number => number, StringComparer.Ordinal).ToArray();
+        var opened = next[stage.Id.Value].Select(id => numbers(Entry.NudgeOf(id)))
+            .OrderBy(number => number.Length)
+            .ThenBy(number => number, StringComparer.Ordinal)
+            .ToArray();
         return opened.Length == 0
             ? paper.Words["next_nothing"]
             : paper.Words.Say("print_next", ("numbers", Joined(opened)));

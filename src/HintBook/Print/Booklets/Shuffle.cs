@@ -11,8 +11,8 @@ internal sealed record PageGroup(ImmutableArray<int> Entries, int Pages);
 
 /// <summary>
 /// Puts entries in an order in which those that must be kept apart never stand on the same page nor on pages that follow each other. Two such pages lie
-/// opposite each other or are the two sides of one leaf, so nothing else is ever beside, opposite or behind an entry. Where no entry fits, a page is left empty:
-/// with that an order is always found. Of several tries that follow from the book alone, the one with the fewest empty pages, then the fewest pages, is taken.
+/// opposite each other or are the two sides of one leaf, so nothing else is ever beside, opposite or behind an entry. Where no entry fits, a page is left
+/// empty: with that an order is always found. Of several tries that follow from the book alone, the one with the fewest empty pages, then the fewest pages, is taken.
 /// </summary>
 internal static class Shuffle
 {
@@ -32,7 +32,8 @@ internal static class Shuffle
             .Select(one => Enumerable.Range(0, heights.Length).Count(other => apart(one, other)))
             .ToArray();
         return Enumerable.Range(0, Tries)
-            .Select(number => Try(heights, pagesOf, apart, first, page, Drawn(heights.Length, $"{seed}\n{number}"), number % 2 == 0 ? degree : new int[heights.Length]))
+            .Select(number => (Drawn: Drawn(heights.Length, $"{seed}\n{number}"), Weight: number % 2 == 0 ? degree : new int[heights.Length]))
+            .Select(each => Try(heights, pagesOf, apart, first, page, each.Drawn, each.Weight))
             .MinBy(order => (order.Count(group => group.Entries.IsEmpty), order.Sum(group => group.Pages)));
     }
 
@@ -75,5 +76,7 @@ internal static class Shuffle
 
     // By the hash of the seed and the number: the same on every machine.
     private static int[] Drawn(int count, string seed) =>
-        [.. Enumerable.Range(0, count).OrderBy(number => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{seed}\n{number}"))), StringComparer.Ordinal)];
+        [.. Enumerable.Range(0, count).OrderBy(number => HashOf($"{seed}\n{number}"), StringComparer.Ordinal)];
+
+    private static string HashOf(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 }

@@ -10,7 +10,8 @@ namespace HintBook.Print.Flow;
 internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface Face)> Parts, double Width);
 
 /// <summary>
-/// Breaks words in two weights into lines, ragged at the right: where <see cref="LineBreaks"/> lets it end. A word that is longer than a line is broken where it must be.
+/// Breaks words in two weights into lines, ragged at the right, where <see cref="LineBreaks"/> lets a line end. A word that is longer than a line is
+/// broken where it must be.
 /// </summary>
 internal static class LineBreaker
 {
@@ -78,7 +79,8 @@ internal static class LineBreaker
     private static IEnumerable<(string Text, After After)> Split(string text)
     {
         // Isolates (UAX #9) would be torn from each other where a line ends; single words need none.
-        text = string.Concat(text.Where(letter => letter is not (>= '\u2066' and <= '\u2069')).Select(letter => char.IsWhiteSpace(letter) && letter is not ('\n' or '\u00A0' or '\u202F') ? ' ' : letter));
+        text = string.Concat(text.Where(letter => letter is not (>= '\u2066' and <= '\u2069'))
+            .Select(letter => char.IsWhiteSpace(letter) && letter is not ('\n' or '\u00A0' or '\u202F') ? ' ' : letter));
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {

@@ -89,7 +89,8 @@ internal sealed class ProseBlocks(PaperStyle style, Working working, (string Rea
         Marker = place.Marker,
     };
 
-    private static ImmutableArray<Run> Runs(ContainerInline? inlines, bool strong) => inlines is null ? [] : [.. inlines.SelectMany(inline => Runs(inline, strong))];
+    private static ImmutableArray<Run> Runs(ContainerInline? inlines, bool strong) =>
+        inlines is null ? [] : [.. inlines.SelectMany(inline => Runs(inline, strong))];
 
     private static IEnumerable<Run> Runs(Inline inline, bool strong) => inline switch
     {

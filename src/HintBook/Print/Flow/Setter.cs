@@ -16,6 +16,9 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
 {
     // The baseline of a first line lies this far below its top, in ems, for a font whose ascent is 0.97 em.
     private const double FirstBaseline = 1.02;
+
+    // Half the height of capitals, in ems.
+    private const double HalfCapital = 0.364;
     private const double MarkerGap = 1.2;
     private const double TickBoxSide = 3.4;
     private const double QuoteRule = 0.35;
@@ -138,7 +141,8 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
                     text.Indent - MarkerGap, baseline, sign, Typeface.SemiBold, text.Style.Size, text.Style.Tone, FromRight: true);
                 break;
             case Marker.TickBox:
-                foreach (var line in Frame(new(text.Indent - TickBoxSide - 1.8, baseline - (0.364 * text.Style.Size) - (TickBoxSide / 2), TickBoxSide, TickBoxSide)))
+                var top = baseline - (HalfCapital * text.Style.Size) - (TickBoxSide / 2);
+                foreach (var line in Frame(new(text.Indent - TickBoxSide - 1.8, top, TickBoxSide, TickBoxSide)))
                     yield return line;
                 break;
         }
@@ -169,7 +173,11 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             Indent = 6,
             Marker = new Marker.Sign($"{i + 1}"),
         }));
-        return [new Piece(height, picture) { Role = Role.Figure, Shows = block.Shows, WithNext = !photo.Marks.IsEmpty }, .. keys.Select(key => key with { Before = 1 })];
+        return
+        [
+            new Piece(height, picture) { Role = Role.Figure, Shows = block.Shows, WithNext = !photo.Marks.IsEmpty },
+            .. keys.Select(key => key with { Before = 1 }),
+        ];
     }
 
     private static IEnumerable<Printed> Mark(double x, double y, string number)

@@ -26,7 +26,8 @@ internal static class Furniture
         var words = Paragraph.Fit(Letters.Printable(line).Text, Typeface.Regular, room, [(Size, 1)]).Lines;
         return
         [
-            .. words.Select(text => new PrintedText(frame.Text.X, baseline, text, Typeface.Regular, Size, Tone.Quiet, RightToLeft: BidiLevels.RightToLeft(text))),
+            .. words.Select(text => new PrintedText(
+                frame.Text.X, baseline, text, Typeface.Regular, Size, Tone.Quiet, RightToLeft: BidiLevels.RightToLeft(text))),
             new PrintedText(frame.Text.Right, baseline, number, Typeface.Regular, Size, Tone.Quiet, FromRight: true),
         ];
     }

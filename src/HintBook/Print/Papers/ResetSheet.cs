@@ -84,7 +84,8 @@ internal static class ResetSheet
         ResetNote note => PaperBook.WithPhotos(
             [
                 .. note.Says is { } says ? new[] { TextBlock.Of(says, style.Body) with { Indent = TickRoom, Before = style.Gap * 0.7 } } : [],
-                .. prose.Of(note.Text).Select(block => block is TextBlock text ? text with { Indent = text.Indent + TickRoom, Before = style.Gap * 0.7 } : block),
+                .. prose.Of(note.Text)
+                    .Select(block => block is TextBlock text ? text with { Indent = text.Indent + TickRoom, Before = style.Gap * 0.7 } : block),
             ],
             note.HasPhotos ? [.. paper.Photos(note.Stage.Photos, Place.Reset, column, 40, style)] : []),
         _ => [],

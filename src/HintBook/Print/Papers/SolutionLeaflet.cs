@@ -20,7 +20,8 @@ internal static class SolutionLeaflet
         var style = new PaperStyle(3.1, paper.Look.Title);
         var setter = new Setter(Frame.Text.Width, Frame.Text.Height, paper.RightToLeft);
         var prose = paper.Prose(style);
-        var pages = Paginator.Fill(setter.Set([.. Opening(paper, style), .. paper.Book.Stages.SelectMany((stage, i) => Step(paper, prose, style, stage, i))]), Frame);
+        var steps = paper.Book.Stages.SelectMany((stage, i) => Step(paper, prose, style, stage, i));
+        var pages = Paginator.Fill(setter.Set([.. Opening(paper, style), .. steps]), Frame);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["solution"]}");
     }
 
