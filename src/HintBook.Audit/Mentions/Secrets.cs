@@ -56,7 +56,10 @@ internal sealed class Secrets
     public AuditCaptions? CaptionsAt(string path) => captions.GetValueOrDefault(path);
 
     private Vocabulary VocabularyAt(string path) =>
-        (PageAt(path)?.Language ?? CaptionsAt(path)?.Language ?? booklets.GetValueOrDefault(path)?.Language) is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
+        (PageAt(path)?.Language ?? CaptionsAt(path)?.Language ?? booklets.GetValueOrDefault(path)?.Language) is { } language
+        && others.TryGetValue(language, out var other)
+            ? other
+            : vocabulary;
 
     /// <summary>What the SHA-256 of a file must be; null where any will do.</summary>
     public string? DigestOf(string path) => table.Digests.GetValueOrDefault(path);

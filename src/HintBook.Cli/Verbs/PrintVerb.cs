@@ -28,7 +28,9 @@ internal static class PrintVerb
     }
 
     private static IEnumerable<PaperKind> Kinds(string[] names) =>
-        names.Length == 0 || names.Contains(PaperKinds.Everything) ? PaperKinds.All.Select(kind => kind.Kind) : names.Select(PaperKinds.Named).OfType<PaperKind>();
+        names.Length == 0 || names.Contains(PaperKinds.Everything)
+            ? PaperKinds.All.Select(kind => kind.Kind)
+            : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
     private static string Told(Report report, IReadOnlySet<PaperKind> asked) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"

@@ -26,6 +26,8 @@ public sealed class CommandLineTests : IDisposable
     [InlineData(0, "check", "BOOK")]
     [InlineData(0, "publish", "BOOK", "--out", "OUT")]
     [InlineData(0, "cards", "BOOK", "--out", "OUT", "--paper", "letter")]
+    [InlineData(0, "print", "BOOK", "label", "--out", "OUT", "--paper", "letter")]
+    [InlineData(2, "print", "BOOK", "poster")]
     [InlineData(0, "map", "BOOK")]
     [InlineData(0, "schema")]
     [InlineData(0, "schema", "stage")]

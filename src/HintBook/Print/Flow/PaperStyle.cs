@@ -8,11 +8,14 @@ namespace HintBook.Print.Flow;
 /// <param name="Titles">The face of titles.</param>
 internal sealed record PaperStyle(double Size, Typeface Titles = Typeface.SemiBold)
 {
+    // Small letters of a book face are smaller than those of the running text's in the same size.
+    private double OfTitles => Titles == Typeface.Serif ? Size * 1.15 : Size;
+
     /// <summary>The paper's title.</summary>
-    public TextStyle Title => new(Size * 1.9, Titles) { Leading = 1.15 };
+    public TextStyle Title => new(OfTitles * 1.9, Titles) { Leading = 1.15 };
 
     /// <summary>The title of a part.</summary>
-    public TextStyle Heading => new(Size * 1.3, Titles) { Leading = 1.2 };
+    public TextStyle Heading => new(OfTitles * 1.3, Titles) { Leading = 1.2 };
 
     /// <summary>The title of a part of a part.</summary>
     public TextStyle Subheading => new(Size, Typeface.SemiBold);
