@@ -12,7 +12,8 @@ internal sealed record PageGroup(ImmutableArray<int> Entries, int Pages);
 /// <summary>
 /// Puts entries in an order in which those that must be kept apart never stand on the same page nor on pages that follow each other. Two such pages lie
 /// opposite each other or are the two sides of one leaf, so nothing else is ever beside, opposite or behind an entry. Where no entry fits, a page is left
-/// empty: with that an order is always found. Of several tries that follow from the book alone, the one with the fewest empty pages, then the fewest pages, is taken.
+/// empty: with that an order is always found. Of several tries that follow from the book alone, the one with the fewest empty pages is taken, and of these
+/// the one with the fewest pages.
 /// </summary>
 internal static class Shuffle
 {
