@@ -19,14 +19,14 @@ internal sealed class Apart
     public static Apart Of(ImmutableArray<Entry> entries, Survey survey)
     {
         var neighbours = NeighboursIn(survey);
-        var apart = new bool[entries.Length, entries.Length];
+        var pairs = new bool[entries.Length, entries.Length];
         for (var i = 0; i < entries.Length; i++)
         {
             for (var j = 0; j < i; j++)
-                apart[i, j] = apart[j, i] = Are(entries[i], entries[j], neighbours);
+                pairs[i, j] = pairs[j, i] = Are(entries[i], entries[j], neighbours);
         }
 
-        return new(apart);
+        return new(pairs);
     }
 
     /// <summary>Whether two entries must not be seen together.</summary>

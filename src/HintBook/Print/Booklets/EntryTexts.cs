@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Pages;
@@ -16,7 +17,7 @@ internal sealed class EntryTexts
     private readonly double column;
     private readonly ProseBlocks prose;
     private readonly Dictionary<string, ImmutableArray<string>> next;
-    private readonly IReadOnlySet<string> ends;
+    private readonly FrozenSet<string> ends;
 
     /// <summary>Prepares it.</summary>
     /// <param name="paper">The book.</param>
@@ -39,11 +40,11 @@ internal sealed class EntryTexts
 
     private Entry Question(WhereaboutsPage page)
     {
-        var ends = page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
+        var leads = page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
         return new()
         {
             Key = Entry.QuestionOf(page.File),
-            Stages = [.. page.Signs.Concat(ends).Distinct(StringComparer.Ordinal)],
+            Stages = [.. page.Signs.Concat(leads).Distinct(StringComparer.Ordinal)],
             IsQuestion = true,
             Text = numbers => new(
                 [

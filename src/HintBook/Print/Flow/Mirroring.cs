@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
 

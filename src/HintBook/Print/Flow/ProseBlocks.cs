@@ -107,7 +107,7 @@ internal sealed class ProseBlocks(PaperStyle style, Working working, (string Rea
         _ => [],
     };
 
-    private static IEnumerable<Run> LinkRuns(LinkInline link, bool strong)
+    private static ImmutableArray<Run> LinkRuns(LinkInline link, bool strong)
     {
         var words = Runs((ContainerInline)link, strong);
         var address = link.Url ?? "";

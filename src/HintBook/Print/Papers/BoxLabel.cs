@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Cards.Codes;
-using HintBook.Pages;
 using HintBook.Print.Flow;
 
 namespace HintBook.Print.Papers;
@@ -46,7 +44,7 @@ internal static class BoxLabel
         return (pages, Fits(paper, Left(paper, style), left) && Fits(paper, WithField(paper, Right(paper, serials[0]), right), right));
     }
 
-    private static IEnumerable<PlacedPiece> Placed(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>
+    private static ImmutableArray<PlacedPiece> Placed(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>
         Paginator.Place(new Setter(room.Width, room.Height, paper.RightToLeft).Set(blocks), room);
 
     private static bool Fits(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>

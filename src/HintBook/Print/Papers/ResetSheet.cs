@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
-using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Print.Flow;
 
