@@ -32,7 +32,7 @@ internal static class PrintVerb
             ? PaperKinds.All.Select(kind => kind.Kind)
             : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
-    private static string Told(Report report, IReadOnlySet<PaperKind> asked) =>
+    private static string Told(Report report, HashSet<PaperKind> asked) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"
         + (asked.Contains(PaperKind.Cards) ? $"  {CardsVerb.Told(report)}\n" : "")
         + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))

@@ -88,8 +88,8 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         string[] texts = [.. bare.Select(caution => words.Cautions[caution.Kind])];
         ImmutableArray<string> signs = [.. bare.Select(caution => caution.Kind).Distinct().Select(CautionSigns.Of)];
         var row = (signs.Length * (SignSide + RowGap)) - RowGap <= lineWidth;
-        var all = Flow(string.Join(' ', texts));
-        var together = row ? new CardCautions([(all, null)], signs, 0) : new([(all, CautionSigns.General)], [], 0);
+        var paragraph = Flow(string.Join(' ', texts));
+        var together = row ? new CardCautions([(paragraph, null)], signs, 0) : new([(paragraph, CautionSigns.General)], [], 0);
         if (together.Height <= room)
             return together;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using HintBook.Books;
 using HintBook.Cards.Typesetting;
 using HintBook.Text;
 

@@ -26,6 +26,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
     private static readonly (double, int)[] PromiseSizes = [(2.5, 1), (2.3, 2), (2.15, 3)];
     // The first of these sizes are a title's; at the others it is one line among others.
     private const int Large = 5;
+    private static readonly bool[] WithFirst = [true, false];
+    private static readonly bool[] WithoutFirst = [false];
     private const double TitleLeading = 1.1;
     private const double Bottom = 4.4;
     private const double Air = 1.2;
@@ -47,8 +49,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         words = words.For(book, dangers.IsEmpty ? null : dangers[0].Kind);
         var ways =
             from titles in Enumerable.Range(0, TitleSizes.Length).Chunk(Large)
-            from shown in picture is null ? [false] : new[] { true, false }
-            from promise in new[] { true, false }
+            from shown in picture is null ? WithoutFirst : WithFirst
+            from promise in WithFirst
             from first in titles
             select new Way(TitleSizes[first..], promise, shown);
         CardFront? best = null;

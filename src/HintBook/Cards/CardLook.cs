@@ -147,5 +147,8 @@ public sealed record CardLook
             "a darker one, or a lighter ground");
 
     private static int? Colour(string written) =>
-        written is ['#', .. { Length: 6 } figures] && int.TryParse(figures, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var colour) ? colour : null;
+        written is ['#', .. { Length: 6 } figures]
+        && int.TryParse(figures, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var colour)
+            ? colour
+            : null;
 }

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace HintBook.Cards;
 
 /// <summary>What is drawn around the words of a card: a ground over the bleed, and lines. Straight stretches only, which the reader of cards knows.</summary>

@@ -17,7 +17,8 @@ internal static class OverflowCheck
         var at = book.Address?.At ?? book.Title.At;
         var byCode = cards.ToLookup(card => card.Code is { } code && CardBack.ModuleOf(code, size) >= CardBack.LeastModule);
         if (byCode[false].MaxBy(card => card.Says.Length) is { } longest)
-            yield return CardFindings.TooLongForTheCode(at, byCode[false].Count(), longest.Says, longest.Code is { } code ? CardBack.ModuleOf(code, size) : null);
+            yield return CardFindings.TooLongForTheCode(
+                at, byCode[false].Count(), longest.Says, longest.Code is { } code ? CardBack.ModuleOf(code, size) : null);
         var byWords = byCode[true].Where(card => !CardBack.AddressOf(card.Address, size).Whole).ToArray();
         if (byWords.MaxBy(card => card.Address.Length) is { } wordiest)
             yield return CardFindings.TooLongForTheWords(at, byWords.Length, wordiest.Address);

@@ -134,7 +134,8 @@ public sealed record Theme
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
             Worker = texts.GetValueOrDefault(WorkerFile),
-            CardsLook = WordsFile.Read(new SourceFile($"themes/{name}/{CardsFile}", texts.GetValueOrDefault(CardsFile) ?? BuiltInThemes.Texts[Default][CardsFile])),
+            CardsLook = WordsFile.Read(new SourceFile(
+                $"themes/{name}/{CardsFile}", texts.GetValueOrDefault(CardsFile) ?? BuiltInThemes.Texts[Default][CardsFile])),
             Assets = files
                 .Where(file => IsAsset(file.Key))
                 .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),

@@ -49,7 +49,7 @@ internal sealed class ColourProfile
         if (profile.Length < Header + 4 || !profile.Slice(16, 8).SequenceEqual("RGB XYZ "u8) || !profile.Slice(36, 4).SequenceEqual("acsp"u8))
             return null;
         var matrix = new double[3, 3];
-        var curves = new double[3][];
+        var channels = new double[3][];
         foreach (var (at, channel) in "rgb".Index())
         {
             if (Tag(profile, $"{channel}XYZ") is not { Length: >= 20 } colorant || !colorant.StartsWith("XYZ "u8)
@@ -60,10 +60,10 @@ internal sealed class ColourProfile
 
             for (var row = 0; row < 3; row++)
                 matrix[row, at] = Fixed(colorant[(8 + (4 * row))..]);
-            curves[at] = curve;
+            channels[at] = curve;
         }
 
-        return new(curves, matrix);
+        return new(channels, matrix);
     }
 
     /// <summary>Brings a picture to sRGB.</summary>

@@ -1,7 +1,3 @@
-using SixLabors.ImageSharp;
-using SixLabors.ImageSharp.PixelFormats;
-using SixLabors.ImageSharp.Processing;
-
 namespace HintBook.Photos;
 
 /// <summary>A photo for paper: upright, in sRGB, without metadata.</summary>

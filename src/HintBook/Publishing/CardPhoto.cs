@@ -1,4 +1,3 @@
-using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
 using HintBook.Photos;

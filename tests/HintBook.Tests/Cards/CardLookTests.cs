@@ -76,7 +76,10 @@ public class CardLookTests
     public void A_danger_that_bites_without_a_hint_stands_on_the_card_without_its_note_though_only_a_stage_tells_it()
     {
         var book = CardBooks.Beekeeper with { Cautions = [] };
-        var stage = book.Stages[0] with { Cautions = [CardBooks.Caution(CautionKind.Magnets, "Behind the queen."), CardBooks.Caution(CautionKind.Heavy, null)] };
+        var stage = book.Stages[0] with
+        {
+            Cautions = [CardBooks.Caution(CautionKind.Magnets, "Behind the queen."), CardBooks.Caution(CautionKind.Heavy, null)],
+        };
         var front = CardFront.Layout(book with { Stages = [stage, .. book.Stages[1..]] }, CardBooks.English);
         var text = string.Join(' ', front.Things.OfType<PrintedText>().Select(line => line.Text));
         Assert.Contains("Strong magnets", text, StringComparison.Ordinal);

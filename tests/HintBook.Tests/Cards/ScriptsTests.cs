@@ -129,14 +129,15 @@ public class ScriptsTests
         TextDrawing.Draw(graphics, text, face, 8, XBrushes.Black, 20, 30, BidiLevels.RightToLeft(text));
     });
 
-    private static string Extracted(string text, Typeface face)
+    private static string Extracted(string wanted, Typeface face)
     {
         var file = Path.GetTempFileName();
         try
         {
-            File.WriteAllBytes(file, Pdf(text, face));
+            File.WriteAllBytes(file, Pdf(wanted, face));
             // pdftotext puts marks of direction around what runs from right to left.
-            return string.Concat(DebianProgram.Run("/", "pdftotext", file, "-").Where(letter => letter is not ('\u202A' or '\u202B' or '\u202C' or '\f'))).Trim();
+            var text = DebianProgram.Run("/", "pdftotext", file, "-");
+            return string.Concat(text.Where(letter => letter is not ('\u202A' or '\u202B' or '\u202C' or '\f'))).Trim();
         }
         finally
         {

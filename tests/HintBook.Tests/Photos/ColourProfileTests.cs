@@ -38,7 +38,8 @@ public class ColourProfileTests
             var ours = ColourProfile.Read(profile)!;
             Rgb24[] colours =
             [
-                new(0, 0, 0), new(255, 255, 255), new(128, 128, 128), new(200, 120, 60), new(120, 200, 140), new(60, 90, 180), new(30, 30, 40), new(230, 210, 160),
+                new(0, 0, 0), new(255, 255, 255), new(128, 128, 128), new(200, 120, 60), new(120, 200, 140), new(60, 90, 180),
+                new(30, 30, 40), new(230, 210, 160),
                 new(150, 100, 90), new(255, 0, 0), new(0, 255, 0), new(0, 0, 255), new(220, 40, 60),
             ];
             foreach (var colour in colours)
@@ -93,6 +94,7 @@ public class ColourProfileTests
     {
         var start = new System.Diagnostics.ProcessStartInfo("transicc", ["-n", "-t1", $"-i{profile}", "-o*sRGB"])
         {
+            UseShellExecute = false,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 using HintBook.Audit;
 using HintBook.Cards;
 using HintBook.Checking;
-using HintBook.Print;
 using HintBook.Print.Booklets;
 using HintBook.Print.Flow;
 using HintBook.Tests.Cards;
@@ -75,7 +74,7 @@ public partial class BookletTests
         foreach (var stage in PrintedBooks.Examined.Book.Stages.Where(stage => !stage.Cautions.IsEmpty))
         {
             var nudge = entries.Values.Single(entry =>
-                entry.Text.Contains(Bare(stage.Sign.Value), StringComparison.Ordinal) && !entry.Text.Contains("→", StringComparison.Ordinal));
+                entry.Text.Contains(Bare(stage.Sign.Value), StringComparison.Ordinal) && !entry.Text.Contains('→', StringComparison.Ordinal));
             var answer = entries[Numbers(entries[Numbers(nudge.Text)[0]].Text)[0]];
             Assert.All(stage.Cautions, caution => Assert.Contains(Bare(words.NameOf(caution.Kind)), nudge.Text, StringComparison.Ordinal));
             Assert.All(stage.Cautions, caution => Assert.StartsWith(Bare(words.NameOf(stage.Cautions[0].Kind)), answer.Text, StringComparison.Ordinal));
@@ -195,7 +194,7 @@ public partial class BookletTests
         foreach (var stage in PrintedBooks.Examined.Book.Stages)
         {
             var nudge = entries.Single(entry => entry.Value.Text.Contains(Bare(stage.Sign.Value), StringComparison.Ordinal)
-                && !entry.Value.Text.Contains("→", StringComparison.Ordinal)).Key;
+                && !entry.Value.Text.Contains('→', StringComparison.Ordinal)).Key;
             var clue = Numbers(entries[nudge].Text)[0];
             foreach (var number in new[] { nudge, clue, Numbers(entries[clue].Text)[0] })
                 of.Add(number, stage.Id.Value);

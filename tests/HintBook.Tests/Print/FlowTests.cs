@@ -1,5 +1,4 @@
 using CsCheck;
-using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Print.Flow;
 
@@ -29,7 +28,7 @@ public class FlowTests
             Assert.False(page[^1].Role == Role.Heading && page.Count > 1 && !isLast, "A heading stands at the foot of a page.");
             // The first of several pieces of a paragraph has two lines, and so has the last.
             if (page[0].Continues)
-                Assert.True(page.Count(piece => piece.Continues) >= 1 && LinesOf(page.TakeWhile(piece => piece.Continues)) >= 2);
+                Assert.True(page.Any(piece => piece.Continues) && LinesOf(page.TakeWhile(piece => piece.Continues)) >= 2);
         }
     });
 

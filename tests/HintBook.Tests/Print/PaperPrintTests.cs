@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Checking;
-using HintBook.Print;
 using HintBook.Print.Flow;
 using HintBook.Print.Papers;
-using HintBook.Publishing;
 using HintBook.Tests.Cards;
 using HintBook.Tests.Cli;
 using HintBook.Tests.Publishing;

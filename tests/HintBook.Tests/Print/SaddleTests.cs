@@ -2,7 +2,6 @@ using CsCheck;
 using HintBook.Cards;
 using HintBook.Print.Booklets;
 using HintBook.Print.Flow;
-using HintBook.Tests.Cards;
 using UglyToad.PdfPig;
 
 namespace HintBook.Tests.Print;

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 
 namespace HintBook.Cards.Typesetting;
@@ -11,6 +12,8 @@ internal static class LineBreaks
         + "ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶㇰㇱㇲㇳㇴㇵㇶㇷㇸㇹㇺㇻㇼㇽㇾㇿ,.:;?!)]}%％℃°…‥";
 
     private const string NeverLast = "‘“（〔［｛〈《「『【｟〘〖«([{¥￥$＄£￡#＃№";
+
+    private static readonly SearchValues<char> EndsOfWords = SearchValues.Create(" ,;:!?)/-–");
 
     // What stands after a number belongs to it: units of the International System and those that makers write beside them (common practice, no source).
     private static readonly ImmutableHashSet<string> Units =
@@ -43,7 +46,7 @@ internal static class LineBreaks
         if (space == 0 || !char.IsDigit(text[space - 1]))
             return false;
         var word = text.AsSpan(space + 1);
-        var end = word.IndexOfAny(" ,;:!?)/-–");
+        var end = word.IndexOfAny(EndsOfWords);
         var unit = (end < 0 ? word : word[..end]).TrimEnd('.').ToString();
         return Units.Contains(unit);
     }

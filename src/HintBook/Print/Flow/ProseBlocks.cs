@@ -90,9 +90,9 @@ internal sealed class ProseBlocks(PaperStyle style, Working working, (string Rea
     };
 
     private static ImmutableArray<Run> Runs(ContainerInline? inlines, bool strong) =>
-        inlines is null ? [] : [.. inlines.SelectMany(inline => Runs(inline, strong))];
+        inlines is null ? [] : [.. inlines.SelectMany<Inline, Run>(inline => Runs(inline, strong))];
 
-    private static IEnumerable<Run> Runs(Inline inline, bool strong) => inline switch
+    private static ImmutableArray<Run> Runs(Inline inline, bool strong) => inline switch
     {
         LiteralInline literal => [new Run(literal.Content.ToString(), strong)],
         HtmlEntityInline entity => [new Run(entity.Transcoded.ToString(), strong)],
