@@ -66,16 +66,16 @@ public sealed record CardWords
     /// language still says what to do, an empty one doesn't.
     /// </summary>
     /// <param name="words">The words in the book's language.</param>
-    /// <param name="instead">The same words in a language that the fonts have letters for.</param>
-    public static CardWords Of(ThemeWords words, ThemeWords instead)
+    /// <param name="instead">The same words elsewhere; those of the first that the fonts have letters for are taken.</param>
+    public static CardWords Of(ThemeWords words, params ThemeWords[] instead)
     {
-        var replaced = words.Entries
-            .Where(word => word.Key.StartsWith("card_", StringComparison.Ordinal) && !Letters.Cover(word.Value))
-            .Where(word => instead.Entries.TryGetValue(word.Key, out var other) && Letters.Cover(other))
-            .Select(word => word.Key)
-            .ToImmutableArray();
-        var printable = words.Entries.SetItems(replaced.Select(key => KeyValuePair.Create(key, instead[key])));
-        return Of(words with { Entries = printable }) with { Replaced = replaced };
+        var replaced = (
+            from word in words.Entries
+            where word.Key.StartsWith("card_", StringComparison.Ordinal) && !Letters.Cover(word.Value)
+            let other = instead.Select(each => each.Entries.GetValueOrDefault(word.Key)).FirstOrDefault(text => text is not null && Letters.Cover(text))
+            where other is not null
+            select KeyValuePair.Create(word.Key, other)).ToImmutableArray();
+        return Of(words with { Entries = words.Entries.SetItems(replaced) }) with { Replaced = [.. replaced.Select(word => word.Key)] };
     }
 
     /// <summary>The same words for one book: the age that its maker gives stands with what a child can choke on, else with its worst danger.</summary>

@@ -159,7 +159,10 @@ public sealed record Theme
     }
 
     /// <summary>The words in English, the tool's own where the theme has none.</summary>
-    public ThemeWords InEnglish => Words.GetValueOrDefault("en") ?? new("en", English.Value);
+    public ThemeWords InEnglish => Words.GetValueOrDefault("en") ?? ToolsEnglish;
+
+    /// <summary>The tool's own words in English, whatever the theme has.</summary>
+    public static ThemeWords ToolsEnglish => new("en", English.Value);
 
     /// <summary>What a language calls itself, where the theme has words in it; otherwise its tag.</summary>
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;

@@ -172,7 +172,7 @@ public static class Pipeline
         var (look, wrong) = CardLook.Of(book.Theme);
         var (picture, coarse) = CardPhoto.Of(book, options.Paper);
         var (cards, findings) = CardPrint.Print(
-            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish), options.Work, look, picture);
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture);
         return (cards, findings.And([.. wrong, .. coarse]));
     }
 

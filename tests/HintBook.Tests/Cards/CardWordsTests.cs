@@ -85,6 +85,13 @@ public class CardWordsTests
     }
 
     [Fact]
+    public void Where_the_themes_own_English_can_not_be_printed_either_the_tools_own_is_said()
+    {
+        var hindi = BuiltIn.Words["en"] with { Entries = BuiltIn.Words["en"].Entries.SetItem("card_stuck", "अटक गए?") };
+        Assert.Equal("Stuck?", CardWords.Of(hindi, hindi, Theme.ToolsEnglish).Stuck);
+    }
+
+    [Fact]
     public void Words_in_letters_that_the_fonts_lack_are_replaced_one_by_one()
     {
         var german = BuiltIn.Words["de"];
