@@ -21,9 +21,14 @@ internal static class CardsVerb
         ? "cards    none, since the book has no address"
         : $"cards    {Path.Combine(report.Folder, "print", "cards.pdf")}: {Words.Count(report.Cards.Cards, "card")}; "
             + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"
+            + Kept(report.Cards)
             + (report.Cards.Figures is { } figures ? $"\n           {Measured(figures)}" : "")
             + (report.CardsBeforePages > 0 ? $"\n           {Ahead(report.CardsBeforePages)}" : "")
             + (report.CardsAreProofs ? $"\n           {Proofs}" : "");
+
+    private static string Kept(ReadBack cards) => cards is { KeptFromPictures: 0, KeptFromPdf: 0 }
+        ? ""
+        : $"\n           not read again, since an earlier run read the same bytes: {cards.KeptFromPictures} of the pictures, {cards.KeptFromPdf} of the PDF";
 
     private static string Measured(CodeFigures figures) => string.Create(
         CultureInfo.InvariantCulture,

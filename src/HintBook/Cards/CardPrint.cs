@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards.Codes;
+using HintBook.Cards.Kept;
 using HintBook.Cards.ReadingBack;
 using HintBook.Cards.Typesetting;
 using HintBook.Text;
@@ -30,11 +31,19 @@ public static class CardPrint
     /// <param name="addresses">Where its pages live; every stage of the book has a name there.</param>
     /// <param name="paper">The sheet to print on.</param>
     /// <param name="words">What the cards say besides the author's own words.</param>
-    /// <param name="work">Counts the codes that are decoded.</param>
+    /// <param name="work">Counts what is made, and the codes that are decoded.</param>
     /// <param name="look">How the theme's cards look.</param>
     /// <param name="picture">The maker's mark or the box's photo; null for none.</param>
+    /// <param name="kept">What earlier runs made and read; null where nothing was kept.</param>
     public static (CardSet Set, Findings Findings) Print(
-        Book book, Addresses addresses, Paper paper, CardWords words, WorkLog? work = null, CardLook? look = null, CardPicture? picture = null)
+        Book book,
+        Addresses addresses,
+        Paper paper,
+        CardWords words,
+        WorkLog? work = null,
+        CardLook? look = null,
+        CardPicture? picture = null,
+        KeptWork? kept = null)
     {
         if (addresses.Base is null)
             return (CardSet.None, Findings.Of([CardFindings.WithoutAddress(book.Title.At)]));
@@ -45,7 +54,7 @@ public static class CardPrint
         var front = CardFront.Layout(book, words, look, sheet.Card, picture);
         var findings = Findings.Of(
             [.. wrongSize is null ? [] : new[] { wrongSize }, .. Legibility.In(book, words), .. OverflowCheck.In(book, cards, front, sheet, look, words)]);
-        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, sheet, look, paper, words, findings, work);
+        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, sheet, look, paper, words, findings, work, kept);
     }
 
     /// <summary>Prints cards whose codes may be any: what they say is found out by reading them.</summary>
@@ -58,28 +67,48 @@ public static class CardPrint
         Paper paper,
         CardWords words,
         Findings findings,
-        WorkLog? work = null)
+        WorkLog? work = null,
+        KeptWork? kept = null)
     {
+        kept ??= new();
         var title = Letters.Printable(book.Title.Value).Text;
-        var pdf = Pdf(book, CardSheets.Layout(cards, front, sheet, words, look));
+        var pdf = Pdf("cards.pdf", CardSheets.Layout(cards, front, sheet, words, look));
         var whichCard = MakersSheet.Layout(cards, title, paper, words);
-        var pictures = cards.AsParallel().AsOrdered().Select(card => QrImages.Png(card.Code!, CardBack.ModuleOf(card.Code!, sheet.Card))).ToImmutableArray();
-        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, sheet, work);
+        var pictures = cards.AsParallel().AsOrdered().Select(Picture).ToImmutableArray();
+        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, sheet, work, kept);
         ImmutableArray<MadeFile> files =
         [
             new("cards.pdf", () => pdf),
-            .. whichCard.IsEmpty ? [] : new[] { new MadeFile("which-card.pdf", () => Pdf(book, whichCard)) },
-            .. sheet.ForShop ? [] : new[] { new MadeFile("test-sheet.pdf", () => Pdf(book, TestSheet.Layout(sheet))) },
+            .. whichCard.IsEmpty ? [] : new[] { new MadeFile("which-card.pdf", () => Pdf("which-card.pdf", whichCard)) },
+            .. sheet.ForShop ? [] : new[] { new MadeFile("test-sheet.pdf", () => Pdf("test-sheet.pdf", TestSheet.Layout(sheet))) },
             .. cards.SelectMany((card, i) => Pictures(card, pictures[i], CardBack.ModuleOf(card.Code!, sheet.Card))),
         ];
         return (new(files, readBack), findings.And(unread));
-    }
 
-    private static byte[] Pdf(Book book, IEnumerable<PrintedPage> pages) => StablePdf.Make(book.Title.Value, document =>
-    {
-        foreach (var page in pages)
-            PdfDrawing.Add(document, page);
-    });
+        byte[] Pdf(string file, IEnumerable<PrintedPage> pages)
+        {
+            ImmutableArray<PrintedPage> all = [.. pages];
+            return kept.Take(WorkKey.OfPdf(book.Title.Value, all), () =>
+            {
+                work?.Did(Work.MakePdf, file);
+                return StablePdf.Make(book.Title.Value, document =>
+                {
+                    foreach (var page in all)
+                        PdfDrawing.Add(document, page);
+                });
+            });
+        }
+
+        byte[] Picture(Card card)
+        {
+            var module = CardBack.ModuleOf(card.Code!, sheet.Card);
+            return kept.Take(WorkKey.OfPicture(card.Code!, module), () =>
+            {
+                work?.Did(Work.MakePicture, card.Name);
+                return QrImages.Png(card.Code!, module);
+            });
+        }
+    }
 
     private static IEnumerable<MadeFile> Pictures(Card card, byte[] png, double module) =>
     [

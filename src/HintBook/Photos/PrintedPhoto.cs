@@ -17,4 +17,24 @@ public sealed record PrintedPhoto(ReadOnlyMemory<byte> Jpeg, int Width, int Heig
     public static double Bears(int pixels) => pixels * MillimetresPerInch / LeastResolution;
 
     internal const double MillimetresPerInch = 25.4;
+
+    /// <summary>The photo with what is said of it, for <see cref="Read"/>.</summary>
+    internal byte[] Write()
+    {
+        using var content = new MemoryStream();
+        using var writer = new BinaryWriter(content);
+        writer.Write(Width);
+        writer.Write(Height);
+        writer.Write(Dots);
+        writer.Write(Jpeg.Span);
+        return content.ToArray();
+    }
+
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
+    internal static PrintedPhoto Read(byte[] content)
+    {
+        using var reader = new BinaryReader(new MemoryStream(content, writable: false));
+        var (width, height, dots) = (reader.ReadInt32(), reader.ReadInt32(), reader.ReadInt32());
+        return new(reader.ReadBytes(content.Length), width, height, dots);
+    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Cards.Kept;
 using HintBook.Cards.ReadingBack;
 using HintBook.Checking;
 using HintBook.Pages;
@@ -69,7 +70,8 @@ public static class Pipeline
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
         var kinds = PaperKinds.WantedBy(book.Book);
-        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options) : (CardSet.None, Findings.None);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
         var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
         var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
@@ -77,7 +79,7 @@ public static class Pipeline
 
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
-        writer.WriteAll("cards", "print", cards.Files);
+        WriteCards(cards, kept, writer, folder);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers);
@@ -92,9 +94,9 @@ public static class Pipeline
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
-        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
+        return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
 
     private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)
@@ -102,25 +104,26 @@ public static class Pipeline
         var book = sound.Examined;
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
-        var (cards, cardFindings) = CardsOf(book, options);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = CardsOf(book, options, kept);
         var findings = sound.Findings.And(cardFindings.All);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        writer.WriteAll("cards", "print", cards.Files);
+        WriteCards(cards, kept, writer, folder);
         FilmWork.WriteLists(book, writer);
         findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, new([], [], [])));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             CardsBeforePages = CardsBeforePages(book, Path.Combine(folder.Root, "site")),
         };
-        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
+        return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
 
     private static PublishOutcome MakePapers(
@@ -130,26 +133,27 @@ public static class Pipeline
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
-        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options) : (CardSet.None, Findings.None);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
         var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
         var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        writer.WriteAll("cards", "print", cards.Files);
+        WriteCards(cards, kept, writer, folder);
         writer.WriteAll("papers", "print", papers.Files);
         findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],
-            Findings = findings.And(kept),
+            Findings = findings.And(keptAddresses),
         }) { Book = book };
     }
 
@@ -166,13 +170,21 @@ public static class Pipeline
         ? 0
         : book.Book.Stages.Count(stage => !File.Exists(Path.Combine(site, book.Addresses.Names[stage.Id.Value][0] + ".html")));
 
-    private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
+    // Some files are made while they are written.
+    private static void WriteCards(CardSet cards, KeptWork kept, OutputWriter writer, OutputFolder folder)
+    {
+        writer.WriteAll("cards", "print", cards.Files);
+        if (!cards.Files.IsEmpty)
+            CardCache.Save(kept, folder.Cache, writer.Disk);
+    }
+
+    private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options, KeptWork kept)
     {
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
         var (look, wrong) = CardLook.Of(book.Theme);
-        var (picture, coarse) = CardPhoto.Of(book, options.Paper);
+        var (picture, coarse) = CardPhoto.Of(book, options.Paper, kept, options.Work);
         var (cards, findings) = CardPrint.Print(
-            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture);
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept);
         return (cards, findings.And([.. wrong, .. coarse]));
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Cards.Kept;
 using HintBook.Text;
 
 namespace HintBook.Cards.ReadingBack;
@@ -13,53 +14,48 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
     /// <summary>What was measured on the codes of the finished PDF; null where none was read.</summary>
     public CodeFigures? Figures { get; init; }
 
+    /// <summary>How many of those from pictures weren't read now but in an earlier run, from files of the same bytes.</summary>
+    public int KeptFromPictures { get; init; }
+
+    /// <summary>How many of those from the PDF weren't read now but in an earlier run, from the same instructions or the same pixels.</summary>
+    public int KeptFromPdf { get; init; }
+
     /// <summary>Whether every code was read in both places.</summary>
     public bool All => FromPictures == Cards && FromPdf == Cards;
 
-    // The quiet zone is measured to its end, so a little of what lies beyond is looked at too: nothing is printed there.
-    private const double Around = 0.3;
-
     /// <summary>Reads every card twice, on all cores: from its picture, and from its place on the PDF's back sides.</summary>
     internal static (ReadBack Counts, ImmutableArray<Finding> Findings) Run(
-        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, CardSheet sheet, WorkLog? work)
+        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, CardSheet sheet, WorkLog? work, KeptWork? kept = null)
     {
+        var readings = new Readings(kept ?? new());
         var fromPictures = cards.AsParallel().AsOrdered()
             .Select((card, i) =>
             {
-                work?.Did(Work.DecodePicture, card.Name);
-                return Judge(book, card, $"qr/{card.Name}.png", CodeReader.ReadPng(pictures[i]));
+                var code = readings.Picture(pictures[i], () => work?.Did(Work.DecodePicture, card.Name));
+                return (Code: code, Finding: Judge(book, card, $"qr/{card.Name}.png", code.Says));
             })
             .ToImmutableArray();
         var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length));
         var fromPdf = cards.Chunk(sheet.PerSheet).Zip(backs).AsParallel().AsOrdered()
-            .SelectMany((some, number) => OnSheet(book, some.First, some.Second, number, sheet, work))
+            .SelectMany((some, number) => OnSheet(book, some.First, some.Second, number, sheet, readings, work))
             .ToImmutableArray();
 
-        var found = fromPictures.Concat(fromPdf.Select(code => code.Finding)).OfType<Finding>().ToImmutableArray();
-        var counts = new ReadBack(cards.Length, fromPictures.Count(finding => finding is null), fromPdf.Count(code => code.Finding is null));
-        return (counts with { Figures = CodeFigures.Worst(fromPdf.Select(code => code.Figures).OfType<CodeFigures>()) }, found);
-    }
-
-    private static IEnumerable<(Finding? Finding, CodeFigures? Figures)> OnSheet(
-        Book book, Card[] cards, CardBacks back, int number, CardSheet sheet, WorkLog? work)
-    {
-        var pixels = back.Pixels();
-        var where = $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}";
-        return [.. cards.Select((card, slot) =>
+        var counts = new ReadBack(cards.Length, fromPictures.Count(code => code.Finding is null), fromPdf.Count(code => code.Finding is null))
         {
-            work?.Did(Work.DecodePdf, card.Name);
-            var (says, figures) = Read(pixels, CardBack.CodeOn(sheet.Back(slot)));
-            return (Judge(book, card, where, says), figures);
-        })];
+            Figures = CodeFigures.Worst(fromPdf.Select(code => code.Code.Figures).OfType<CodeFigures>()),
+            KeptFromPictures = fromPictures.Count(code => code.Finding is null && code.Code.IsKept),
+            KeptFromPdf = fromPdf.Count(code => code.Finding is null && code.Code.IsKept),
+        };
+        return (counts, [.. fromPictures.Select(code => code.Finding).Concat(fromPdf.Select(code => code.Finding)).OfType<Finding>()]);
     }
 
-    private static (string? Says, CodeFigures? Figures) Read(Raster? page, Rect place)
+    private static IEnumerable<(ReadCode Code, Finding? Finding)> OnSheet(
+        Book book, Card[] cards, CardBacks back, int number, CardSheet sheet, Readings readings, WorkLog? work)
     {
-        if (page is null)
-            return (null, null);
-        var (pixels, width, height) = page.Cut(place);
-        var (around, aroundWidth, aroundHeight) = page.Cut(place.Grown(Around));
-        return (CodeReader.Read(pixels, width, height), CodeFigures.In(around, aroundWidth, aroundHeight, Raster.PixelsPerMillimetre));
+        var where = $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}";
+        Rect[] places = [.. cards.Select((_, slot) => CardBack.CodeOn(sheet.Back(slot)))];
+        var codes = readings.Side(back, places, slot => work?.Did(Work.DecodePdf, cards[slot].Name));
+        return cards.Zip(codes, (card, code) => (code, Judge(book, card, where, code.Says)));
     }
 
     private static Finding? Judge(Book book, Card card, string where, string? read)
