@@ -55,6 +55,13 @@ internal static class DamageWorker
         if (GC.GetTotalMemory(forceFullCollection: false) > TimeToCollect)
             GC.Collect();
         PeakMemory.Forget();
+        // What a case before this one took isn't this one's.
+        if (PeakMemory.Kibibytes > MostKibibytes / 2)
+        {
+            GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive);
+            PeakMemory.Forget();
+        }
+
         using var output = new StringWriter();
         using var error = new StringWriter();
         var terminal = new Terminal { Out = output, Error = error, Reports = folder };

@@ -39,6 +39,18 @@ public class MentionTests
     [InlineData("מפתח נחושת", "המגירה: מפתח נחושת.")]
     public void A_name_is_found_in_each_of_its_spellings(string name, string text) => Assert.Equal(["0"], Found(name, text));
 
+    // Its words aren't joined and turned about any more, which would take memory by the square of their number.
+    [Fact]
+    public void A_name_of_thousands_of_words_is_found_as_it_is_written_at_little_cost()
+    {
+        var name = string.Join(' ', Enumerable.Range(1, 4_000).Select(number => $"w{number}x"));
+        var before = GC.GetAllocatedBytesForCurrentThread();
+
+        Assert.Equal(["0"], Found(name, $"Look for the {name} below."));
+
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 1, 60_000_000);
+    }
+
     [Theory]
     [InlineData("brass bee", "brass. Bee")]
     [InlineData("brass bee", "brass\n\nbee")]
