@@ -53,11 +53,13 @@ internal static class CardBack
 
     /// <summary>The head beside the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText HeadOf(CardWords words, CardLook? look = null, Size? card = null) => Paragraph.Fit(
-        Letters.Printable(words.Stuck).Text, (look ?? CardLook.Plain).Title, ColumnOf(card ?? Imposition.Card).Width, HeadSizes) with { Spacing = 1.1 };
+        Letters.Printable(words.Stuck).Text, (look ?? CardLook.Plain).Title, ColumnOf(card ?? Imposition.Card).Width, HeadSizes) with
+    { Spacing = 1.1 };
 
     /// <summary>What to do with the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText ScanOf(CardWords words, Size? card = null) => Paragraph.Fit(
-        Letters.Printable(words.Scan).Text, Typeface.Regular, ColumnOf(card ?? Imposition.Card).Width, ScanSizes) with { Spacing = 1.22 };
+        Letters.Printable(words.Scan).Text, Typeface.Regular, ColumnOf(card ?? Imposition.Card).Width, ScanSizes) with
+    { Spacing = 1.22 };
 
     /// <summary>Everything on a back, placed from the card's own top left corner.</summary>
     public static ImmutableArray<Printed> Layout(Card card, QrMatrix code, CardWords words, CardLook? look = null, Size? size = null)

@@ -142,7 +142,7 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         var top = picture is null ? y : Math.Max(y, PictureBottom(card));
         var cautions = CardCautions.Set(dangers, words, width, card.Height - Bottom - top - Air);
         CardCautions.Put(things, cautions, words, look, Inset, width, card.Height - Bottom);
-        return new(things.ToImmutable(), !title.Whole, cautions.LeftOut, scope) 
+        return new(things.ToImmutable(), !title.Whole, cautions.LeftOut, scope)
         {
             faults = (!cautions.Fits, cautions.LeftOut, !cautions.OnLinesOfTheirOwn),
         };

@@ -79,7 +79,7 @@ public static class Pipeline
 
         writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
-        WriteCards(cards, kept, writer, folder);
+        writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers);
@@ -95,6 +95,7 @@ public static class Pipeline
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
         return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
@@ -110,7 +111,7 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        WriteCards(cards, kept, writer, folder);
+        writer.WriteAll("cards", "print", cards.Files);
         FilmWork.WriteLists(book, writer);
         findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, new([], [], [])));
         if (findings.AnyError)
@@ -118,6 +119,7 @@ public static class Pipeline
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
@@ -140,7 +142,7 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        WriteCards(cards, kept, writer, folder);
+        writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers));
         if (findings.AnyError)
@@ -148,13 +150,15 @@ public static class Pipeline
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
         folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],
             Findings = findings.And(keptAddresses),
-        }) { Book = book };
+        })
+        { Book = book };
     }
 
     // Photos were developed before: a paper takes them from where they wait for the swap.
@@ -170,12 +174,11 @@ public static class Pipeline
         ? 0
         : book.Book.Stages.Count(stage => !File.Exists(Path.Combine(site, book.Addresses.Names[stage.Id.Value][0] + ".html")));
 
-    // Some files are made while they are written.
-    private static void WriteCards(CardSet cards, KeptWork kept, OutputWriter writer, OutputFolder folder)
+    // Only a publish that comes to its end leaves something for the next one. Some files are made while they are written.
+    private static void Keep(CardSet cards, KeptWork kept, OutputFolder folder, PublishOptions options)
     {
-        writer.WriteAll("cards", "print", cards.Files);
         if (!cards.Files.IsEmpty)
-            CardCache.Save(kept, folder.Cache, writer.Disk);
+            CardCache.Save(kept, folder.Cache, options.Disk);
     }
 
     private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options, KeptWork kept)

@@ -56,8 +56,17 @@ public class ScriptsTests
         DebianProgram.Have(file, "unicode-data", () => File.Exists(file));
         var letters = new Dictionary<string, char>
         {
-            ["L"] = 'a', ["R"] = '\u05D0', ["AL"] = '\u0628', ["EN"] = '1', ["ES"] = '+', ["ET"] = '#', ["AN"] = '\u0660', ["CS"] = ',',
-            ["NSM"] = '\u0300', ["WS"] = ' ', ["ON"] = '!',
+            ["L"] = 'a',
+            ["R"] = '\u05D0',
+            ["AL"] = '\u0628',
+            ["EN"] = '1',
+            ["ES"] = '+',
+            ["ET"] = '#',
+            ["AN"] = '\u0660',
+            ["CS"] = ',',
+            ["NSM"] = '\u0300',
+            ["WS"] = ' ',
+            ["ON"] = '!',
         };
         var (tried, wanted) = (0, Array.Empty<string>());
         foreach (var line in File.ReadLines(file))

@@ -52,7 +52,10 @@ public class KeptWorkTests
 
     [Fact]
     public void Every_thing_that_stands_on_cards_has_a_key() => Assert.Equal(
-        typeof(Printed).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Printed)) && type.Namespace == typeof(Printed).Namespace).Select(type => type.Name).Order(),
+        typeof(Printed).Assembly.GetTypes()
+            .Where(type => type.IsSubclassOf(typeof(Printed)) && type.Namespace == typeof(Printed).Namespace)
+            .Select(type => type.Name)
+            .Order(),
         All.Select(pair => pair.Before.GetType().Name).Distinct().Order());
 
     [Fact]
