@@ -38,7 +38,8 @@ public class TapsTests(ITestOutputHelper output)
         var taps = walker.TapsToWanted.Values;
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{taps.Count()} wishes, {taps.Count(each => each is null)} unfound, {taps.Average():0.00} on average, {taps.Max()} at most, {walker.Pages} pages"));
+            $"{taps.Count()} wishes, {taps.Count(each => each is null)} unfound, ")
+            + string.Create(CultureInfo.InvariantCulture, $"{taps.Average():0.00} on average, {taps.Max()} at most, {walker.Pages} pages"));
         Assert.Equal(200, taps.Count());
         Assert.DoesNotContain(null, taps);
         Assert.InRange(taps.Max() ?? 0, 2, 6);

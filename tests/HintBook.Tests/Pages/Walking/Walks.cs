@@ -23,7 +23,8 @@ internal sealed class Walks(Func<MadeSite, MadeSite> made)
     {
         get
         {
-            int?[] taps = [.. all.Select(each => each.Walker).OfType<Walker>().Where(each => each.ToldApart).SelectMany(each => each.TapsToWanted.Values)];
+            var walkers = all.Select(each => each.Walker).OfType<Walker>().Where(each => each.ToldApart);
+            int?[] taps = [.. walkers.SelectMany(each => each.TapsToWanted.Values)];
             return (taps.Length, taps.Count(each => each is null));
         }
     }
