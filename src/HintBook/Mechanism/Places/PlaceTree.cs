@@ -140,20 +140,20 @@ internal sealed class PlaceTree
         var order = new List<string>();
         foreach (var standing in standings.All)
         {
-            var wanted = standIns.In(standing);
-            var isFound = !wanted.IsEmpty;
+            var led = standIns.In(standing);
+            var isFound = !led.IsEmpty;
             if (!isFound)
             {
                 untold.Add(standing.Next);
-                wanted = new Bits(stages);
+                led = new Bits(stages);
                 foreach (var stage in Enumerable.Range(0, stages).Where(stage => standIns.MayBeTold(standing, stage)))
-                    wanted[stage] = true;
+                    led[stage] = true;
             }
 
             var sayable = standings.KnownWhereNext.Select((known, stage) => known.IsWithin(standing.Known) ? stage : -1).Where(stage => stage >= 0);
             var askable = standings.Asked.SelectMany(v => Enumerable.Range(0, standings.Things.Machine.Variables[v].Positions.Length)
                 .Select(position => standings.Things.Of(v, position)).Where(number => standing.Known[number]));
-            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}"
+            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', led.Members())}"
                 + $"|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
             if (merged.TryGetValue(key, out var same))
             {
@@ -162,7 +162,7 @@ internal sealed class PlaceTree
             else
             {
                 order.Add(key);
-                merged.Add(key, standing with { Next = wanted, IsFound = isFound });
+                merged.Add(key, standing with { Next = led, IsFound = isFound });
             }
         }
 

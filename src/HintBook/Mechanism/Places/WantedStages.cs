@@ -47,7 +47,7 @@ internal sealed class WantedStages
         Standings box,
         Func<ImmutableArray<Standing>, ImmutableArray<Bits>, PlaceSearch> search)
     {
-        ImmutableArray<(int, int)> pairs =
+        ImmutableArray<(int, int)> all =
         [
             .. from each in places.Index()
                where each.Item.IsFound && each.Item.Next.Count() > 1
@@ -55,7 +55,7 @@ internal sealed class WantedStages
                select (each.Index, stage),
         ];
         // Only where every state was looked at is it sure who doesn't take a sign for theirs.
-        var wanted = new WantedStages(pages, places, box.Exact && pairs.Length <= MostPairs ? pairs : []);
+        var wanted = new WantedStages(pages, places, box.Exact && all.Length <= MostPairs ? all : []);
         if (!wanted.pairs.IsEmpty)
             wanted.Lead(search(wanted.standings, [.. wanted.pairs.Select(pair => places[pair.Place].Next)]));
         return wanted;

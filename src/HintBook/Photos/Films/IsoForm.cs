@@ -11,12 +11,40 @@ internal static class IsoForm
     // RFC 6381, 3.3, and the codes that the MP4 registration authority and the QuickTime File Format list.
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
-        ["avc1"] = "H.264", ["avc3"] = "H.264", ["hvc1"] = "H.265", ["hev1"] = "H.265", ["dvh1"] = "H.265", ["dvhe"] = "H.265", ["av01"] = "AV1",
-        ["vp08"] = "VP8", ["vp09"] = "VP9", ["mp4v"] = "MPEG-4 Visual", ["s263"] = "H.263", ["jpeg"] = "Motion JPEG", ["mjpa"] = "Motion JPEG",
-        ["apco"] = "ProRes", ["apcs"] = "ProRes", ["apcn"] = "ProRes", ["apch"] = "ProRes", ["ap4h"] = "ProRes", ["ap4x"] = "ProRes",
-        ["ac-3"] = "AC-3", ["ec-3"] = "Enhanced AC-3", ["ac-4"] = "AC-4", ["Opus"] = "Opus", ["fLaC"] = "FLAC", ["alac"] = "Apple Lossless",
-        [".mp3"] = "MP3", ["samr"] = "AMR", ["sawb"] = "AMR", ["sowt"] = "sound that isn’t packed", ["twos"] = "sound that isn’t packed",
-        ["lpcm"] = "sound that isn’t packed", ["in24"] = "sound that isn’t packed", ["encv"] = "locked pictures", ["enca"] = "locked sounds",
+        ["avc1"] = "H.264",
+        ["avc3"] = "H.264",
+        ["hvc1"] = "H.265",
+        ["hev1"] = "H.265",
+        ["dvh1"] = "H.265",
+        ["dvhe"] = "H.265",
+        ["av01"] = "AV1",
+        ["vp08"] = "VP8",
+        ["vp09"] = "VP9",
+        ["mp4v"] = "MPEG-4 Visual",
+        ["s263"] = "H.263",
+        ["jpeg"] = "Motion JPEG",
+        ["mjpa"] = "Motion JPEG",
+        ["apco"] = "ProRes",
+        ["apcs"] = "ProRes",
+        ["apcn"] = "ProRes",
+        ["apch"] = "ProRes",
+        ["ap4h"] = "ProRes",
+        ["ap4x"] = "ProRes",
+        ["ac-3"] = "AC-3",
+        ["ec-3"] = "Enhanced AC-3",
+        ["ac-4"] = "AC-4",
+        ["Opus"] = "Opus",
+        ["fLaC"] = "FLAC",
+        ["alac"] = "Apple Lossless",
+        [".mp3"] = "MP3",
+        ["samr"] = "AMR",
+        ["sawb"] = "AMR",
+        ["sowt"] = "sound that isn’t packed",
+        ["twos"] = "sound that isn’t packed",
+        ["lpcm"] = "sound that isn’t packed",
+        ["in24"] = "sound that isn’t packed",
+        ["encv"] = "locked pictures",
+        ["enca"] = "locked sounds",
     };
 
     /// <summary>Reads it; null where the film has no list of tracks.</summary>
@@ -61,7 +89,7 @@ internal static class IsoForm
         film.Position = entry.Content + 8;
         film.ReadByte();
         var header = SoundHeader + (film.ReadByte() switch { 1 => 16, 2 => 36, _ => 0 });
-        var boxes = Inside(film, entry, header).ToArray();
+        var boxes = Inside(film, entry, header);
         var descriptor = boxes.Concat(boxes.Where(box => box.Kind == "wave").SelectMany(box => IsoBox.List(film, box.Content, box.End).Boxes))
             .Where(box => box.Kind == "esds").Select(box => box.Bytes(film)).FirstOrDefault();
         return descriptor is null ? "AAC" : MpegAudio(descriptor);
@@ -105,7 +133,7 @@ internal static class IsoForm
 
     private static int At(byte[] descriptor, int at) => at < descriptor.Length ? descriptor[at] : throw new InvalidDataException();
 
-    private static IEnumerable<IsoBox> Inside(Stream film, IsoBox entry, int header) =>
+    private static List<IsoBox> Inside(Stream film, IsoBox entry, int header) =>
         entry.End - entry.Content < header ? [] : IsoBox.List(film, entry.Content + header, entry.End).Boxes;
 
     private static string NameOf(string kind) =>

@@ -12,9 +12,21 @@ internal static class MatroskaForm
     // The Matroska codec registry's names.
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
-        ["V_VP8"] = "VP8", ["V_VP9"] = "VP9", ["V_AV1"] = "AV1", ["V_MPEG4/ISO/AVC"] = "H.264", ["V_MPEGH/ISO/HEVC"] = "H.265",
-        ["A_VORBIS"] = "Vorbis", ["A_OPUS"] = "Opus", ["A_AAC"] = "AAC", ["A_AC3"] = "AC-3", ["A_EAC3"] = "Enhanced AC-3", ["A_FLAC"] = "FLAC",
-        ["A_MPEG/L3"] = "MP3", ["A_DTS"] = "DTS", ["A_PCM/INT/LIT"] = "sound that isn’t packed", ["V_MJPEG"] = "Motion JPEG",
+        ["V_VP8"] = "VP8",
+        ["V_VP9"] = "VP9",
+        ["V_AV1"] = "AV1",
+        ["V_MPEG4/ISO/AVC"] = "H.264",
+        ["V_MPEGH/ISO/HEVC"] = "H.265",
+        ["A_VORBIS"] = "Vorbis",
+        ["A_OPUS"] = "Opus",
+        ["A_AAC"] = "AAC",
+        ["A_AC3"] = "AC-3",
+        ["A_EAC3"] = "Enhanced AC-3",
+        ["A_FLAC"] = "FLAC",
+        ["A_MPEG/L3"] = "MP3",
+        ["A_DTS"] = "DTS",
+        ["A_PCM/INT/LIT"] = "sound that isn’t packed",
+        ["V_MJPEG"] = "Motion JPEG",
     };
 
     /// <summary>Reads it; null where no tracks come before the pictures.</summary>

@@ -114,7 +114,7 @@ internal sealed class Walker
     {
         var (at, sought, visited) = (PlacePages.First, Standings.SoughtAt(state), new HashSet<string>());
         tapsToWanted[(state, wanted)] = null;
-        for (var taps = 1; visited.Add(at); taps++)
+        for (var steps = 1; visited.Add(at); steps++)
         {
             var page = pages.Pages[at];
             LookAt(page, state);
@@ -123,14 +123,14 @@ internal sealed class Walker
                     ? page.Other
                     : page.Lines.Where(line => IsTrue(line.Says, state)).Select(line => line.To).FirstOrDefault() ?? page.None);
             if (to is not null && pages.StageOf(to) is { } other && other != wanted && sought.Contains(other))
-                (to, taps) = (page.Other, taps + 1);
+                (to, steps) = (page.Other, steps + 1);
             if (to is null or PlacePages.Front)
                 break;
             if (pages.StageOf(to) is { } end)
             {
                 EndAt(state, end);
                 if (end == wanted)
-                    tapsToWanted[(state, wanted)] = taps;
+                    tapsToWanted[(state, wanted)] = steps;
                 break;
             }
 

@@ -39,7 +39,8 @@ internal sealed class Walks(Func<MadeSite, MadeSite> made)
                 + $"{walked.Sum(each => each.Standings.Live.Count)} states, {walked.Sum(each => each.Pages)} pages; "
                 + $"{walked.Count(each => !each.ToldApart)} with places that can't be told apart, "
                 + $"{walked.Count(each => each.Lost.Count > 0)} in which somebody is lost, "
-                + $"{walked.Sum(each => each.TapsToWanted.Count)} wishes for one of several steps, {walked.Sum(each => each.TapsToWanted.Values.Count(taps => taps is null))} unfound, "
+                + $"{walked.Sum(each => each.TapsToWanted.Count)} wishes for one of several steps, "
+                + $"{walked.Sum(each => each.TapsToWanted.Values.Count(taps => taps is null))} unfound, "
                 + $"{walked.Count(each => each.Standings.Live.Any(s => !each.Standings.NextAt(s).SetEquals(each.Standings.SoughtAt(s))))} with stand-ins; "
                 + "broken: "
                 + string.Join(", ", Enum.GetValues<Law>().Select(law => $"{law} {all.Count(each => Breaks(each.Breaches, law))}"));
