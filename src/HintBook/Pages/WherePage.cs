@@ -17,7 +17,7 @@ internal static class WherePage
     public static IEnumerable<SitePage> Build(LanguageSite site) => site.Where.Pages.Select(page => new SitePage(
         site.Folder + page.File,
         Whereabouts.First,
-        $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {IsLast(page)}",
+        $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {page.Other is null} {IsLast(page)}",
         () => Names(site, page)));
 
     /// <summary>What the author is told of the pages: places that nothing tells apart, and photos of positions that no page shows.</summary>
@@ -40,7 +40,8 @@ internal static class WherePage
             ("says", WhereWords.Of(site.Book, site.Words, line)),
             ("href", Address(site, line.To)),
             ("photo", PhotoOf(site.Book, line) is { } photo ? PhotoView.Build(photo, site) : null))))),
-        ("none", page.None is { } none ? Address(site, none) : null));
+        ("none", page.None is { } none ? Address(site, none) : null),
+        ("other", page.Other is { } other ? Address(site, other) : null));
 
     // Whom nothing fits on such a page is told of other ways out: a dead end can't be recognised from inside.
     private static bool IsLast(WhereaboutsPage page) => !page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Page>().Any();
