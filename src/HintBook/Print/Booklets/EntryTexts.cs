@@ -40,7 +40,7 @@ internal sealed class EntryTexts
 
     private Entry Question(WhereaboutsPage page)
     {
-        var leads = page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
+        var leads = page.Lines.Select(line => line.To).Append(page.None).Append(page.Other).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
         return new()
         {
             Key = Entry.QuestionOf(page.File),
@@ -60,6 +60,7 @@ internal sealed class EntryTexts
                         .. page.Lines.Select(line => Choice(WhereWords.Of(paper.Book, paper.Words, line), NumberOf(line.To, numbers))),
                     ],
                     .. page.None is { } none ? [Choice(paper.Words["where_none"], NumberOf(none, numbers))] : (Block[])[],
+                    .. page.Other is { } other ? [Choice(paper.Words["where_other"], NumberOf(other, numbers))] : (Block[])[],
                 ],
                 [],
                 []),
