@@ -16,7 +16,7 @@ internal sealed class EntryTexts
     private readonly PaperStyle style;
     private readonly double column;
     private readonly ProseBlocks prose;
-    private readonly Dictionary<string, ImmutableArray<string>> next;
+    private readonly FrozenDictionary<string, ImmutableArray<string>> next;
     private readonly FrozenSet<string> ends;
 
     /// <summary>Prepares it.</summary>
@@ -26,9 +26,8 @@ internal sealed class EntryTexts
     public EntryTexts(PaperBook paper, PaperStyle style, double column)
     {
         (this.paper, this.style, this.column, prose) = (paper, style, column, paper.Prose(style));
-        var opened = NextStages.OpenedBy(paper.Plan);
-        next = opened.ToDictionary(each => each.Key, each => each.Value, StringComparer.Ordinal);
-        ends = NextStages.Ends(paper.Plan, opened);
+        next = NextStages.OpenedBy(paper.Plan);
+        ends = NextStages.Ends(paper.Plan, next);
     }
 
     /// <summary>The entries; the first question first.</summary>
