@@ -1,12 +1,11 @@
+using System.Text;
 using System.Text.Json;
-using HintBook.Checking;
 using HintBook.Text;
 using HintBook.Workbench.Looking;
 using HintBook.Workbench.Seeing;
 using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.StaticFiles;
-using Microsoft.Net.Http.Headers;
 
 namespace HintBook.Workbench;
 
@@ -18,7 +17,11 @@ internal sealed class Answers(LiveBook book)
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; connect-src 'self'; frame-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-    private static readonly FileExtensionContentTypeProvider Types = new() { Mappings = { [".webmanifest"] = "application/manifest+json", [".vtt"] = "text/vtt" } };
+    private static readonly FileExtensionContentTypeProvider Types = new()
+    {
+        Mappings = { [".webmanifest"] = "application/manifest+json", [".vtt"] = "text/vtt" },
+    };
+
     private readonly BookFiles files = new(book.Root);
     private volatile SeenSite? site;
 
@@ -51,10 +54,16 @@ internal sealed class Answers(LiveBook book)
     private static Task OwnPage(HttpContext context, string name)
     {
         context.Response.Headers.ContentSecurityPolicy = Policy;
-        using var stream = typeof(Answers).Assembly.GetManifestResourceStream($"page/{name}") ?? throw new InvalidOperationException($"page/{name} isn't embedded.");
+        return Send(context, Embedded(name), TypeOf(name));
+    }
+
+    private static byte[] Embedded(string name)
+    {
+        using var stream = typeof(Answers).Assembly.GetManifestResourceStream($"page/{name}")
+            ?? throw new InvalidOperationException($"page/{name} isn't embedded.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
-        return Send(context, bytes, TypeOf(name));
+        return bytes;
     }
 
     private static Task Send(HttpContext context, ReadOnlyMemory<byte> bytes, string type)
@@ -91,12 +100,13 @@ internal sealed class Answers(LiveBook book)
             return;
         }
 
+        var path = page.Length == 0 || page.EndsWith('/') ? page + "index.html" : page;
         try
         {
-            if (seen.Made(theme, page.Length == 0 || page.EndsWith('/') ? page + "index.html" : page) is not { } made)
+            if (seen.Made(theme, path) is not { } made)
                 await NotHere(context).ConfigureAwait(false);
             else
-                await Send(context, page.EndsWith(".css", StringComparison.Ordinal) ? DarkStyle.Of(made.Span, dark) : made, TypeOf(page.Length == 0 ? ".html" : page)).ConfigureAwait(false);
+                await Send(context, path.EndsWith(".css", StringComparison.Ordinal) ? DarkStyle.Of(made.Span, dark) : made, TypeOf(path)).ConfigureAwait(false);
         }
         catch (InvalidOperationException)
         {
@@ -131,12 +141,12 @@ internal sealed class Answers(LiveBook book)
         if (files.Read(context.Request.Query["name"].ToString()) is not { } file)
             return NotHere(context);
         context.Response.Headers.ETag = $"\"{file.Digest}\"";
-        return Send(context, System.Text.Encoding.UTF8.GetBytes(file.Text), "text/plain");
+        return Send(context, Encoding.UTF8.GetBytes(file.Text), "text/plain");
     }
 
     private async Task SaveText(HttpContext context)
     {
-        using var reader = new StreamReader(context.Request.Body, System.Text.Encoding.UTF8, detectEncodingFromByteOrderMarks: false);
+        using var reader = new StreamReader(context.Request.Body, Encoding.UTF8, detectEncodingFromByteOrderMarks: false);
         var text = await reader.ReadToEndAsync(context.RequestAborted).ConfigureAwait(false);
         var digest = context.Request.Headers.IfMatch.ToString().Trim('"');
         switch (files.Save(context.Request.Query["name"].ToString(), text, digest))
@@ -148,11 +158,11 @@ internal sealed class Answers(LiveBook book)
             case Saved.ChangedMeanwhile { Theirs: var theirs }:
                 context.Response.StatusCode = StatusCodes.Status412PreconditionFailed;
                 context.Response.Headers.ETag = $"\"{theirs.Digest}\"";
-                await Send(context, System.Text.Encoding.UTF8.GetBytes(theirs.Text), "text/plain").ConfigureAwait(false);
+                await Send(context, Encoding.UTF8.GetBytes(theirs.Text), "text/plain").ConfigureAwait(false);
                 break;
             case Saved.Refused { Why: var why }:
                 context.Response.StatusCode = StatusCodes.Status409Conflict;
-                await Send(context, System.Text.Encoding.UTF8.GetBytes(why), "text/plain").ConfigureAwait(false);
+                await Send(context, Encoding.UTF8.GetBytes(why), "text/plain").ConfigureAwait(false);
                 break;
         }
     }

@@ -2,10 +2,8 @@ using System.Net;
 using HintBook.Reading.Folder;
 using HintBook.Workbench.Looking;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace HintBook.Workbench;
 
@@ -28,6 +26,9 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <summary>Where it is; whoever knows it may read and change the book.</summary>
     public Uri Address { get; }
 
+    /// <summary>Fails with what nobody expected, should that end the looking at the book.</summary>
+    public Task Ended => book.Ended;
+
     /// <summary>Opens the workbench of a book. It answers at once; the book is read meanwhile.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
@@ -43,28 +44,27 @@ public sealed class WorkbenchServer : IAsyncDisposable
             kestrel.Limits.MaxRequestBodySize = LargestBody;
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(5);
         });
-        builder.Services.AddRoutingCore();
-        var server = builder.Build();
-        var book = new LiveBook(path);
+        var made = builder.Build();
+        var live = new LiveBook(path);
         var door = new Door();
-        var answers = new Answers(book);
-        server.Run(context =>
+        var answers = new Answers(live);
+        made.Run(context =>
         {
             Harden(context.Response.Headers);
             return door.Enters(context.Request) is { } asked ? answers.Answer(context, asked) : Answers.NotHere(context);
         });
         try
         {
-            await server.StartAsync().ConfigureAwait(false);
+            await made.StartAsync().ConfigureAwait(false);
         }
         catch
         {
-            await book.DisposeAsync().ConfigureAwait(false);
-            await server.DisposeAsync().ConfigureAwait(false);
+            await live.DisposeAsync().ConfigureAwait(false);
+            await made.DisposeAsync().ConfigureAwait(false);
             throw;
         }
 
-        return new(server, book, new Uri(new Uri(server.Urls.First()), door.Path));
+        return new(made, live, new Uri(new Uri(made.Urls.First()), door.Path));
     }
 
     /// <summary>Closes it. Pages that are open say so.</summary>

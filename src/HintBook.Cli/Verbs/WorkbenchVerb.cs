@@ -41,7 +41,8 @@ internal static class WorkbenchVerb
             terminal.Say("Whoever knows this address can read and change the book, from this computer alone. Ctrl-C closes the workbench.");
             if (!alone && !IsOpened(bench.Address))
                 terminal.Say("No browser could be opened. Open the address in one.");
-            await Task.Delay(Timeout.Infinite, stop).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await (await Task.WhenAny(bench.Ended, Task.Delay(Timeout.Infinite, stop)).ConfigureAwait(false))
+                .ConfigureAwait(bench.Ended.IsFaulted ? ConfigureAwaitOptions.None : ConfigureAwaitOptions.SuppressThrowing);
             return ExitCode.Fine;
         }
         catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)

@@ -16,6 +16,7 @@ internal sealed class FolderWatch : IDisposable
     private FileSystemWatcher? inside;
     private bool disposed;
 
+    /// <summary>Begins to watch.</summary>
     /// <param name="root">The folder's full path.</param>
     /// <param name="changed">Called on any thread, and often more than once for one save.</param>
     public FolderWatch(string root, Action changed)
@@ -51,26 +52,30 @@ internal sealed class FolderWatch : IDisposable
         lock (gate)
         {
             inside?.Dispose();
-            inside = null;
-            if (disposed || !Directory.Exists(root))
-                return;
-            try
-            {
-                inside = new(root) { IncludeSubdirectories = true, InternalBufferSize = BufferSize };
-                inside.Changed += Told;
-                inside.Created += Told;
-                inside.Deleted += Told;
-                inside.Renamed += Told;
-                inside.Error += (_, _) => Begin();
-                inside.EnableRaisingEvents = true;
-            }
-            catch (Exception failure) when (failure is IOException or ArgumentException)
-            {
-                // Gone again meanwhile; the parent tells when it is back.
-            }
+            inside = disposed ? null : Inside();
         }
 
         changed();
+    }
+
+    // Null while the folder is away; the parent tells when it is back.
+    private FileSystemWatcher? Inside()
+    {
+        try
+        {
+            var watcher = new FileSystemWatcher(root) { IncludeSubdirectories = true, InternalBufferSize = BufferSize };
+            watcher.Changed += Told;
+            watcher.Created += Told;
+            watcher.Deleted += Told;
+            watcher.Renamed += Told;
+            watcher.Error += (_, _) => Begin();
+            watcher.EnableRaisingEvents = true;
+            return watcher;
+        }
+        catch (Exception failure) when (failure is IOException or ArgumentException)
+        {
+            return null;
+        }
     }
 
     // What a publish writes, and what hidden programs keep for themselves, isn't the book.

@@ -21,6 +21,7 @@ public sealed class LiveBook : IAsyncDisposable
     private volatile Look now = Look.None;
     private volatile TaskCompletionSource next = NextLook();
 
+    /// <summary>Begins to look at a book.</summary>
     /// <param name="root">The book's folder.</param>
     public LiveBook(string root)
     {
@@ -32,6 +33,9 @@ public sealed class LiveBook : IAsyncDisposable
 
     /// <summary>The book's folder, as a full path.</summary>
     public string Root { get; }
+
+    /// <summary>Completes when the book is looked at no more, with what nobody expected if that was the reason.</summary>
+    public Task Ended => looking;
 
     /// <summary>The newest look.</summary>
     public Look Now => now;
@@ -71,13 +75,30 @@ public sealed class LiveBook : IAsyncDisposable
             if (now.Number > 0)
                 await Task.Delay(Settling).ConfigureAwait(false);
             changes.Reader.TryRead(out _);
-            var found = Check.Run(Root, new() { Results = results, Stop = stop.Token });
-            if (stop.IsCancellationRequested)
-                return;
-            now = now.Next(found);
-            var told = next;
-            next = NextLook();
-            told.SetResult();
+            if (Found() is { } found)
+                Tell(now.Next(found));
         }
+    }
+
+    // Files that vanish while they are read are a change by themselves, which is answered by the next look.
+    private Checked? Found()
+    {
+        try
+        {
+            var found = Check.Run(Root, new() { Results = results, Stop = stop.Token });
+            return stop.IsCancellationRequested ? null : found;
+        }
+        catch (Exception failure) when (failure is IOException and not FileLoadException or UnauthorizedAccessException or OperationCanceledException)
+        {
+            return null;
+        }
+    }
+
+    private void Tell(Look look)
+    {
+        now = look;
+        var told = next;
+        next = NextLook();
+        told.SetResult();
     }
 }

@@ -31,7 +31,9 @@ internal sealed class SeenSite
     /// <param name="path">Relative to the site.</param>
     /// <exception cref="InvalidOperationException">The page's template is broken; the findings say how.</exception>
     public ReadOnlyMemory<byte>? Made(string theme, string path) =>
-        Themes.Contains(theme) && themes.GetOrAdd(theme, name => new(() => FilesIn(name))).Value.TryGetValue(path, out var file) ? file.Content() : null;
+        Themes.Contains(theme) && themes.GetOrAdd(theme, name => new(() => FilesIn(name))).Value.TryGetValue(path, out var file)
+            ? file.Content()
+            : (ReadOnlyMemory<byte>?)null;
 
     /// <summary>
     /// The maker's own photo or film behind a picture or film of the site, as a full path; null if there is none. Browsers turn a photo by

@@ -38,6 +38,9 @@ public sealed record SitePlan
     /// languages.
     /// </summary>
     public ImmutableArray<SiteLanguage> Languages { get; init; } = [];
+
+    /// <summary>A key (<see cref="Text.RunResults.KeyOf"/>) of all that <see cref="Survey"/> was made from; null where nothing is kept between runs.</summary>
+    public string? MechanismContent { get; init; }
 }
 
 /// <summary>One of the languages of a site.</summary>
