@@ -1,7 +1,10 @@
 using System.Text;
 using System.Text.Json;
+using HintBook.Checking;
+using HintBook.Maps;
 using HintBook.Text;
 using HintBook.Workbench.Looking;
+using HintBook.Workbench.Rehearsing;
 using HintBook.Workbench.Seeing;
 using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Http;
@@ -39,6 +42,8 @@ internal sealed class Answers(LiveBook book)
             ("looks", true) => Looks(context),
             ("text", true) => Text(context),
             ("text", false) when HttpMethods.IsPut(context.Request.Method) => SaveText(context),
+            ("play", false) when HttpMethods.IsPost(context.Request.Method) => Played(context),
+            ("map.svg", true) when book.Now.Shown is { } shown => Send(context, Encoding.UTF8.GetBytes(MapOf(shown)), TypeOf(path)),
             _ when get && path.Split('/', 4) is ["see", var theme, "light" or "dark", var page] => See(context, theme, path.Split('/')[2] == "dark", page),
             _ => NotHere(context),
         };
@@ -74,6 +79,9 @@ internal sealed class Answers(LiveBook book)
     }
 
     private static string TypeOf(string path) => Types.TryGetContentType(path, out var type) ? type : "application/octet-stream";
+
+    private static string MapOf(Examined shown) => SvgMap.Write(
+        StageMap.Build(shown.Book, shown.Survey), MapWords.Of(shown.Theme.WordsIn(shown.Book.Language).Words.Entries), spoilerFree: false);
 
     private SeenSite? SiteNow()
     {
@@ -167,6 +175,30 @@ internal sealed class Answers(LiveBook book)
         }
     }
 
+    private async Task Played(HttpContext context)
+    {
+        if (book.Now.Shown is not { } shown)
+        {
+            await NotHere(context).ConfigureAwait(false);
+            return;
+        }
+
+        string[]? keys;
+        try
+        {
+            keys = await JsonSerializer.DeserializeAsync<string[]>(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
+        }
+        catch (JsonException)
+        {
+            keys = null;
+        }
+
+        if (keys is null || Array.Exists(keys, key => key is null))
+            context.Response.StatusCode = StatusCodes.Status400BadRequest;
+        else
+            await Send(context, Play.Json(shown, keys), "application/json").ConfigureAwait(false);
+    }
+
     private byte[] LookJson()
     {
         var look = book.Now;
@@ -188,6 +220,17 @@ internal sealed class Answers(LiveBook book)
                 json.WriteString("page", look.Shown!.Addresses.PageOf(stage.Id.Value));
                 json.WriteString("title", stage.Title.Value);
                 json.WriteString("file", stage.File.Path);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("verdicts");
+            foreach (var verdict in look.Verdicts)
+            {
+                json.WriteStartObject();
+                json.WriteString("says", verdict.Says);
+                json.WriteString("status", verdict.Status);
+                json.WriteString("why", verdict.Why);
                 json.WriteEndObject();
             }
 

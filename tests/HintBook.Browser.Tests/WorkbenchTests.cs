@@ -1,5 +1,4 @@
 using HintBook.Browser.Tests.Reading;
-using HintBook.Browser.Tests.Sites;
 using HintBook.Starting;
 using HintBook.Workbench;
 
@@ -110,6 +109,37 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_box_is_opened_step_by_step_and_a_changed_book_is_played_anew()
+    {
+        await page.Locator("#to-play").ClickAsync();
+        await page.Locator("#possible button").First.WaitForAsync();
+        for (var step = 1; await page.Locator("#played").TextContentAsync() != "The box is open."; step++)
+        {
+            await page.Locator("#shortest").ClickAsync();
+            await page.WaitForFunctionAsync("step => document.querySelectorAll('#made li').length === step", step, Patience);
+        }
+
+        var made = await page.Locator("#made li").CountAsync();
+        await page.Locator("#back").ClickAsync();
+        await page.WaitForFunctionAsync("made => document.querySelectorAll('#made li').length === made - 1", made, Patience);
+
+        await Elsewhere("book.yaml", text => text + "\n# changed\n");
+        await page.WaitForFunctionAsync("() => document.documentElement.dataset.look > 1", null, Patience);
+        Assert.Equal(made - 1, await page.Locator("#made li").CountAsync());
+        Complaint.None(await AccessTests.Broken(page));
+    }
+
+    [Fact]
+    public async Task What_is_proved_stands_beside_the_map()
+    {
+        await page.Locator("#to-proofs").ClickAsync();
+
+        await page.WaitForFunctionAsync("() => document.querySelector('#map').naturalWidth > 0", null, Patience);
+        Assert.Equal(5, await page.Locator("#verdicts li").CountAsync());
+        Complaint.None(await AccessTests.Broken(page));
+    }
+
+    [Fact]
     public async Task A_book_is_written_by_keyboard_alone()
     {
         await page.Locator("#files button").First.FocusAsync();
@@ -144,7 +174,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
         await page.WaitForFunctionAsync("() => document.querySelector('#phone-view').contentDocument?.readyState === 'complete'", null, Patience);
     }
 
-    private Task Type(string from, string to) => page.EvaluateAsync(
+    private async Task Type(string from, string to) => await page.EvaluateAsync(
         """
         ([from, to]) => {
           const text = document.querySelector('#text');
@@ -154,7 +184,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
         """,
         new[] { from, to });
 
-    private Task Seen(string words) => page.WaitForFunctionAsync(
+    private async Task Seen(string words) => await page.WaitForFunctionAsync(
         "words => document.querySelector('#phone-view').contentDocument?.body?.textContent.includes(words)", words, Patience);
 
     private async Task Elsewhere(string file, Func<string, string> change)
@@ -164,12 +194,13 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     }
 
     // The frame's own background in the light and in the dark: one is brighter than the other.
-    private Task Background(string theme, bool dark) => page.WaitForFunctionAsync(
+    private async Task Background(string theme, bool dark) => await page.WaitForFunctionAsync(
         """
         ([theme, dark]) => {
           const view = document.querySelector('#phone-view');
           const shown = view.contentDocument;
-          if (!shown?.body || shown.readyState !== 'complete' || !view.contentWindow.location.pathname.includes(`/${theme}/${dark ? 'dark' : 'light'}/`)) return false;
+          const place = `/${theme}/${dark ? 'dark' : 'light'}/`;
+          if (!shown?.body || shown.readyState !== 'complete' || !view.contentWindow.location.pathname.includes(place)) return false;
           const [red, green, blue] = getComputedStyle(shown.body).color.match(/\d+/g).map(Number);
           return dark === red + green + blue > 384;
         }

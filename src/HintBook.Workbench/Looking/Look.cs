@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using HintBook.Checking;
+using HintBook.Mechanism;
 using HintBook.Text;
 
 namespace HintBook.Workbench.Looking;
@@ -14,6 +16,9 @@ namespace HintBook.Workbench.Looking;
 /// </param>
 public sealed record Look(int Number, Findings Findings, Examined? Shown, bool IsCurrent)
 {
+    /// <summary>What is proved of the book.</summary>
+    public ImmutableArray<BookVerdict> Verdicts { get; init; } = [];
+
     /// <summary>Before the first look.</summary>
     public static Look None { get; } = new(0, Findings.None, null, IsCurrent: false);
 
@@ -27,6 +32,6 @@ public sealed record Look(int Number, Findings Findings, Examined? Shown, bool I
             Faulty faulty => faulty.Examined,
             _ => null,
         };
-        return new(Number + 1, found.Findings, examined ?? Shown, examined is not null);
+        return new(Number + 1, found.Findings, examined ?? Shown, examined is not null) { Verdicts = BookClaims.Of(found) };
     }
 }

@@ -265,6 +265,70 @@ $("choices").addEventListener("change", event => {
 $("front").onclick = () => show(languageFolder() + "index.html");
 $("choices").addEventListener("submit", event => event.preventDefault());
 
+// ---- Trying the box
+
+// The steps so far; each request carries all of them, so that a changed book is played anew.
+let steps = [];
+let box = { possible: [], shortest: [], stuck: [] };
+
+async function play(next) {
+  const answer = await fetch(`${base}play`, { method: "POST", body: JSON.stringify(next) });
+  if (!answer.ok) return;
+  box = await answer.json();
+  steps = box.made.map(step => step.key);
+  $("played").textContent = box.why ?? (box.solved ? "The box is open." : box.possible.length ? "" : "Nothing can be done now.");
+  list("possible", box.possible, step => [button(step.says, () => play([...steps, step.key]))]);
+  list("open", box.stages, stage => [button(stage.title, () => show(languageFolder() + stage.page)), stage.sign]);
+  list("made", box.made, step => [step.says, step.changes && ` (${step.changes})`]);
+  for (const part of ["hand", "known", "elsewhere"]) $(part).textContent = box[part].join("; ") || "Nothing.";
+  $("stuck").hidden = !box.stuck.length;
+}
+
+function list(id, items, parts) {
+  $(id).replaceChildren(...items.map(item => {
+    const entry = document.createElement("li");
+    entry.append(...parts(item).filter(Boolean).flatMap(part => [part, " "]));
+    return entry;
+  }));
+}
+
+function button(words, press) {
+  const made = Object.assign(document.createElement("button"), { type: "button", textContent: words });
+  made.onclick = press;
+  return made;
+}
+
+$("back").onclick = () => play(steps.slice(0, -1));
+$("anew").onclick = () => play([]);
+$("by-chance").onclick = () => box.possible.length && play([...steps, box.possible[Math.floor(Math.random() * box.possible.length)].key]);
+$("stuck").onclick = () => play(box.stuck);
+// Step by step along the shortest way from the beginning, from where the way so far leaves it.
+$("shortest").onclick = () => {
+  const same = steps.every((step, index) => box.shortest[index] === step);
+  return play(same ? box.shortest.slice(0, steps.length + 1) : box.shortest.slice(0, 1));
+};
+
+const sides = { write: "to-write", play: "to-play", proofs: "to-proofs" };
+for (const [side, id] of Object.entries(sides)) {
+  $(id).onclick = async () => {
+    for (const [other, press] of Object.entries(sides)) {
+      document.querySelector(`main > .${other}`).hidden = other !== side;
+      $(press).setAttribute("aria-pressed", String(other === side));
+    }
+    if (side === "play") await play(steps);
+    if (side === "proofs") showProofs();
+  };
+}
+
+function showProofs() {
+  list("verdicts", look.verdicts, verdict => [
+    Object.assign(document.createElement("strong"), { className: verdict.status === "refuted" ? "error" : verdict.status === "proved" ? "" : "warning", textContent: verdict.status }),
+    verdict.says,
+    verdict.why && `(${verdict.why})`,
+  ]);
+  $("map").src = `${base}map.svg?look=${look.number}`;
+}
+
 // ---- What is new
 
 async function renewAll() {
@@ -280,6 +344,8 @@ async function renewAll() {
   if (!views[0].src && look.themes.length) show(page);
   else await Promise.all(views.map(refresh));
   $("state").textContent = look.number ? "" : "Reading the book …";
+  if (!document.querySelector("main > .play").hidden) await play(steps);
+  if (!document.querySelector("main > .proofs").hidden) showProofs();
   document.documentElement.dataset.look = look.number;
   await takeIn();
 }

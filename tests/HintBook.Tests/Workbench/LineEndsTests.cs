@@ -1,5 +1,4 @@
 using CsCheck;
-using HintBook.Tests.House;
 using HintBook.Workbench.Writing;
 
 namespace HintBook.Tests.Workbench;

@@ -155,6 +155,37 @@ public sealed partial class WorkbenchServerTests : IAsyncLifetime
         Assert.Equal("theirs\n", await saved.Content.ReadAsStringAsync());
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("{}")]
+    [InlineData("[null]")]
+    [InlineData("[1]")]
+    [InlineData("not json")]
+    public async Task Steps_that_cannot_be_read_are_refused(string body)
+    {
+        await Read();
+        using var request = new HttpRequestMessage(HttpMethod.Post, $"{bench.Address}play") { Content = new StringContent(body) };
+        request.Headers.Add("Origin", Origin);
+
+        using var answer = await client.SendAsync(request);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_step_that_the_book_does_not_have_ends_the_playing_and_that_is_said()
+    {
+        await Read();
+        using var request = new HttpRequestMessage(HttpMethod.Post, $"{bench.Address}play") { Content = new StringContent("[\"nothing\"]") };
+        request.Headers.Add("Origin", Origin);
+
+        using var answer = await client.SendAsync(request);
+
+        using var box = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        Assert.Contains("isn't possible", box.RootElement.GetProperty("why").GetString(), StringComparison.Ordinal);
+        Assert.NotEqual(0, box.RootElement.GetProperty("possible").GetArrayLength());
+    }
+
     [Fact]
     public async Task A_huge_body_is_refused()
     {
