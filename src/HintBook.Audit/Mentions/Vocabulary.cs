@@ -95,7 +95,8 @@ internal sealed class Vocabulary
             found.Clear();
             if (all.IsKnownToSayNothing(source, manner))
                 return found;
-            text.Read(source, isProse: manner is Manner.Prose or Manner.Items or Manner.Lines);
+            var isSentence = manner == Manner.Quoted && source.Contains(' ', StringComparison.Ordinal);
+            text.Read(source, isProse: isSentence || manner is Manner.Prose or Manner.Items or Manner.Lines);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
@@ -104,7 +105,7 @@ internal sealed class Vocabulary
                 all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
             all.caseless.In(text, source, found);
-            if (manner == Manner.Prose)
+            if (manner is not (Manner.Items or Manner.Lines or Manner.Remark))
                 turned.In(text, found);
             if (MayTellByPieces(numbered, source))
             {
