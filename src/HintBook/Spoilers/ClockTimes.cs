@@ -21,7 +21,9 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
     private readonly List<(int Minutes, int First, int Last)> hours = [];
     private readonly List<(int Minutes, int First, int Last)> spans = [];
+    private readonly OpeningHours opening = new(words.Language);
     private int begin;
+    private string read = "";
 
     /// <summary>Adds a code, if it could be a time.</summary>
     public void Add(int secret, string answer)
@@ -50,6 +52,7 @@ internal sealed class ClockTimes(WordList words)
         if (codes.Count == 0)
             return;
         var (hasHands, seen) = (false, WordRole.None);
+        read = source;
         hours.Clear();
         spans.Clear();
         for (var i = 0; i < text.Words.Length; i++)
@@ -59,7 +62,7 @@ internal sealed class ClockTimes(WordList words)
             if ((role & (WordRole.Hour | WordRole.Minute)) == WordRole.None)
                 seen |= role & (WordRole.HourHand | WordRole.MinuteHand);
             hasHands |= (role & WordRole.Hand) != WordRole.None || seen == (WordRole.HourHand | WordRole.MinuteHand);
-            if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
+            if (numbers.IsNumber(text, i) || RomanHour(text, source, i) > 0 || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
                 At(text, source, i, found);
         }
 
@@ -108,7 +111,7 @@ internal sealed class ClockTimes(WordList words)
     private bool IsNoTime(WordReader text, string source, int first)
     {
         var start = text.Words[first].Start;
-        if (start > 0 && Money.Contains(source[start - 1]))
+        if ((start > 0 && Money.Contains(source[start - 1])) || opening.Has(source, start))
             return true;
         for (var i = Math.Max(0, first - 2); i < Math.Min(text.Words.Length, first + MostBesides); i++)
         {
@@ -188,11 +191,14 @@ internal sealed class ClockTimes(WordList words)
         if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
             return;
         var isSeparated = IsSeparated(text, next);
+        // "Trois heures, cinq si vous êtes musicien": a comma parts hours from what is no minutes of theirs.
+        if (!isSeparated && !hasMinute && (text.Words[start].Gap & (Gap.Comma | Gap.Stop)) != Gap.None)
+            return;
         if (isSeparated && !hasMark && Has(text, after, WordRole.Unit))
             return;
         if (and && !hasMinutesBehind && !isFraction && !hasMark && !hasMinute)
             return;
-        if (!isFraction && !hasMark && !isSeparated && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
+        if (!isFraction && !hasMark && !isSeparated && !(and && hasMinute) && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
             return;
         if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
             Tell(text, first, after, (hour * 60) - minutes, isSure: true, found);
@@ -250,7 +256,9 @@ internal sealed class ClockTimes(WordList words)
             return true;
         }
 
-        if (!numbers.Read(text, ref at, out hour) || hour > 24)
+        if (RomanHour(text, read, at) is > 0 and var roman)
+            (hour, at) = (roman, at + 1);
+        else if (!numbers.Read(text, ref at, out hour) || hour > 24)
             return false;
         if (Has(text, at, WordRole.Hour))
         {
@@ -259,6 +267,18 @@ internal sealed class ClockTimes(WordList words)
         }
 
         return !HasLasting(text, at) || hasMark;
+    }
+
+    // "VIII and twenty minutes": as the dial has it. A lone I is a word.
+    private static int RomanHour(WordReader text, string source, int at)
+    {
+        if (at >= text.Words.Length)
+            return 0;
+        var word = text.Words[at];
+        return word.Length is > 0 and < 5 && source.AsSpan(word.Start, word.End - word.Start) is var written && written[0] is 'I' or 'V' or 'X'
+            && !written.ContainsAnyExcept('I', 'V', 'X') && written is not "I" && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var hour
+            ? hour
+            : 0;
     }
 
     // An amount of minutes: a fraction of the hour, or a number.

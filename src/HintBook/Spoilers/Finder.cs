@@ -10,6 +10,7 @@ internal sealed class Finder
     private const int ShortestCode = 2;
     private const int ShortestWordCode = 4;
     private const int SureCode = 3;
+    private const int ShortestPhrase = 6;
     private readonly WordList words;
     private readonly WordReader reader;
     private readonly Phrases phrases;
@@ -61,6 +62,8 @@ internal sealed class Finder
         {
             foreach (var spelling in secret.Spellings)
                 Add(secret, spelling);
+            if (language.HasNoSpaces && secret.Kind == SecretKind.Name && !secret.Open)
+                AddReadings(secret);
         }
 
         phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
@@ -125,6 +128,17 @@ internal sealed class Finder
             if (telling > 0 && secret.IsHeld)
                 AddName(secret, spelling, Sureness.Likely, Casing.Object, isOther: judge != own);
             unlooked.Add(new(secret, spelling, telling == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
+        }
+    }
+
+    // Who writes kana for 鍵 means the same key. Likely mentions only: kana are many words.
+    private void AddReadings(Secret secret)
+    {
+        foreach (var other in secret.Spellings.SelectMany(JapaneseReadings.Of).Distinct().Except(secret.Spellings))
+        {
+            var isOneWord = other.Length < ShortestPhrase && !other.Contains(words.Language.Tie, StringComparison.Ordinal);
+            if (!isOneWord || secret.IsHeld)
+                phrases.Add(secret.Number, other, Sureness.Likely, isOneWord ? Casing.Object : Casing.Any);
         }
     }
 
@@ -200,7 +214,9 @@ internal sealed class Finder
             var mention = found[i];
             if (mention.Secret == Phrases.Idiom || idiom.Exists(one => IsSilenced(mention, one)))
                 continue;
-            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
+            // Of two that only overlap each says something of its own.
+            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End
+                && (found[at].Sureness == mention.Sureness || found[at].Covers(mention) || mention.Covers(found[at])))
             {
                 if (found[at].Sureness < mention.Sureness)
                 {

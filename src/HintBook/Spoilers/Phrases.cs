@@ -35,6 +35,7 @@ internal sealed class Phrases(WordList words)
     private readonly HashSet<int> figurative = [];
     private readonly NamesInRuns runs = new();
     private readonly Surroundings around = new(words);
+    private readonly Figurative figures = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
     private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
@@ -191,7 +192,7 @@ internal sealed class Phrases(WordList words)
             if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret)
                 || words.Signs.IsOrdinary(noun) || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
-            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null));
+            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare });
         }
     }
 
@@ -231,7 +232,9 @@ internal sealed class Phrases(WordList words)
     {
         for (var i = 0; i + 1 < written.Length; i++)
         {
-            if (!Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
+            // "Stage 1 2" is no "Stage 12".
+            var areFigures = char.IsAsciiDigit(bare[i][^1]) && char.IsAsciiDigit(bare[i + 1][0]);
+            if (!areFigures && !Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
                 Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
         }
     }
@@ -304,7 +307,11 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
                     continue;
-                if (ending.Casing == Casing.Head && !around.IsOnesOwn(text, first, last))
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
+                    continue;
+                if (hasNoSpaces && ending.Casing == Casing.Object && !Runs.IsOneWord(source, start, end))
+                    continue;
+                if (ending.Casing == Casing.Head && (!around.IsOnesOwn(text, first, last) || IsSeveral(text.Bare(read[last]), ending.Head)))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -371,7 +378,8 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (hasNoSpaces && word.Gap == Gap.None)
                     return;
-                if (Is(word.Id, WordRole.Function | WordRole.Determiner) || gaps + ++between > MostBetween)
+                // A number describes nothing: "Stage 2 12" is no "Stage 12".
+                if (Is(word.Id, WordRole.Function | WordRole.Determiner) || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
                     return;
             }
         }
@@ -381,7 +389,7 @@ internal sealed class Phrases(WordList words)
     private bool IsMeant(WordReader text, string source, int first, int last)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last, source)
+        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
     }
 
@@ -404,6 +412,10 @@ internal sealed class Phrases(WordList words)
         word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
+
+    // "Ponga los sellos que hagan falta": several of a thing of which there is one.
+    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
+        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
 
     // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
     private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
@@ -498,6 +510,9 @@ internal sealed class Phrases(WordList words)
     [StructLayout(LayoutKind.Auto)]
     private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
     {
+        // The noun of a longer name, as it is written there.
+        public string Head { get; init; } = "";
+
         // An Arabic word without the ending of the feminine.
         public bool IsMasculine { get; init; }
     }

@@ -272,6 +272,7 @@ internal sealed class PieceReader(WordList words)
         if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
             return false;
         return !hasNoSpaces
+            && !words.Signs.IsTally(text.Words[next].Id)
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
@@ -279,7 +280,9 @@ internal sealed class PieceReader(WordList words)
     }
 
     // "A three tacked on the end".
-    private static bool IsNoNoun(ReadOnlySpan<char> word) => word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
+    private static bool IsNoNoun(ReadOnlySpan<char> word) =>
+        word is "leads" or "follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "sits" or "starts" or "begins" or "finishes" or "takes"
+        || word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 
     private Piece? InAlphabet(WordReader text, int at)
     {

@@ -12,6 +12,7 @@ internal sealed class SaidLetters(WordList words)
     private const int ShortestInCapitals = 4;
     private const int MostApart = 20;
     private const int MostWords = 8;
+    private const int MostSaid = 2;
     private const int KanaApart = 'ァ' - 'ぁ';
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
@@ -22,6 +23,7 @@ internal sealed class SaidLetters(WordList words)
     private readonly List<(string Letters, int Start, int End, int Word)> said = [];
     private readonly Surroundings around = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private readonly LettersInKana inKana = new();
 
     /// <summary>Adds a code, if its letters have no capitals.</summary>
     public void Add(int secret, string letters)
@@ -70,7 +72,7 @@ internal sealed class SaidLetters(WordList words)
     private void InCapitals(WordReader text, string source, List<Mention> found)
     {
         said.Clear();
-        var isOrdered = false;
+        var isOrdered = hasNoSpaces && inKana.Gather(source, said);
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];
@@ -127,7 +129,7 @@ internal sealed class SaidLetters(WordList words)
             var word = text.Words[i];
             if (hasNoSpaces)
             {
-                if (word.Start > 0 && Opening.Contains(source[word.Start - 1], StringComparison.Ordinal) && QuotedAt(source, word.Start) is > 0 and var length)
+                if (QuotedAt(source, word.Start) is > 0 and var length && IsListed(source, word.Start, length))
                     said.Add((Hiragana(source.Substring(word.Start, length)), word.Start, word.Start + length, i));
             }
             else if (words.Signs.LetterOf(word.Id) is not '\0' and var letter && letter > '\u02FF')
@@ -141,12 +143,25 @@ internal sealed class SaidLetters(WordList words)
         }
     }
 
+    // 「し」; し・ぐ・れ; 一文字目はし、次はぐ: between quotes or signs of a list, or as what is said of a place.
+    private static bool IsListed(string source, int start, int length)
+    {
+        if (start > 0 && Opening.Contains(source[start - 1], StringComparison.Ordinal))
+            return true;
+        var closing = start + length < source.Length ? source[start + length] : '。';
+        return length <= MostSaid && (start == 0 || source[start - 1] is '。' or '\n' ? closing is '・' or '、' or '，' or '→'
+            : start > 1 && source[start - 1] is 'は' or 'が' && IsPlaceWord(source[start - 2]));
+    }
+
+    // 目, 字, つ and め, 次, 後, 初, 頭, 番.
+    private static bool IsPlaceWord(char letter) => letter is '目' or 'め' or '字' or '次' or '後' or '初' or '頭' or '番' or '端' or '左' or '右' or '間' or '中';
+
     // How many letters stand between quotes or signs of a list; 0 where something else follows.
     private static int QuotedAt(string source, int start)
     {
         for (var i = start; i < source.Length && i <= start + MostWords; i++)
         {
-            if (Closing.Contains(source[i], StringComparison.Ordinal))
+            if (Closing.Contains(source[i], StringComparison.Ordinal) || (i > start && i - start <= MostSaid && source.AsSpan(i).StartsWith("です")))
                 return i - start;
             if (!char.IsLetter(source[i]) && source[i] != 'ー')
                 return 0;
@@ -185,7 +200,7 @@ internal sealed class SaidLetters(WordList words)
                 var last = i + 1;
                 while (last < text.Words.Length && text.Words[last].Start < start + letters.Length)
                     last++;
-                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, i, last - 1))
+                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, source, i, last - 1))
                     found.Add(new(secret, start, start + letters.Length, Sureness.Likely));
             }
         }

@@ -15,8 +15,21 @@ internal sealed class Surroundings(WordList words)
     public bool IsHandled(WordReader text, int first, int last) =>
         Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
 
-    /// <summary>Whether the clause is about setting or spelling a code.</summary>
-    public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);
+    /// <summary>Whether the sentence is about setting or spelling a code; a colon doesn't end it.</summary>
+    public bool IsSpelled(WordReader text, string source, int first, int last) =>
+        Has(text, first, last, WordRole.Spelling) || (ColonBefore(text, source, first) is > 0 and var colon && Has(text, colon, colon - 1, WordRole.Spelling));
+
+    // "It's all one to the drums: heddle lifts them."
+    private static int ColonBefore(WordReader text, string source, int first)
+    {
+        for (var i = first; i > 0 && i > first - MostWords; i--)
+        {
+            if (!IsWithin(text, i))
+                return source.AsSpan(text.Words[i - 1].End, text.Words[i].Start - text.Words[i - 1].End).Contains(':') ? i : 0;
+        }
+
+        return 0;
+    }
 
     /// <summary>Whether something is only likened to it: <c>as light as a feather</c>.</summary>
     public bool IsLikened(WordReader text, int first)
@@ -76,6 +89,9 @@ internal sealed class Surroundings(WordList words)
         var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';
         if (isSingular && !HasArticle(text, first) && (text.Words[first].Gap & Ending) == Gap.None)
             return false;
+        // قفازات قطنية are any gloves; القفاز and قفازك are certain ones.
+        if (words.Language.Prefixes.Length > 0 && !IsCertain(text.Bare(text.Words[last])))
+            return false;
         if (words.Language.HasNoSpaces || IsHandled(text, first, last))
             return true;
         var before = first - 1;
@@ -86,6 +102,9 @@ internal sealed class Surroundings(WordList words)
             || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
             || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
     }
+
+    private static bool IsCertain(ReadOnlySpan<char> word) =>
+        word.IndexOf("ال") is >= 0 and < 3 || word.StartsWith("لل") || word[^1] is 'ه' or 'ك' or 'ي' or 'ا' && !word.EndsWith("ات");
 
     private bool HasArticle(WordReader text, int first)
     {
@@ -161,7 +180,7 @@ internal sealed class Surroundings(WordList words)
 
     private bool Has(WordReader text, int first, int last, WordRole role)
     {
-        for (var i = first - 1; i >= 0 && i >= first - reach && IsWithin(text, i + 1); i--)
+        for (var i = first - 1; i >= 0 && i >= first - reach && (i + 1 == first && last < first || IsWithin(text, i + 1)); i--)
         {
             if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
                 return true;

@@ -73,7 +73,9 @@ internal sealed class TurnedNames(WordList words)
     public void Near(WordReader text, int noun, List<Mention> found)
     {
         var all = text.Words;
-        var isNamed = hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
+        // "Which comb? The ivory one."
+        var isAsked = noun > 0 && words.Signs.IsQuestion(all[noun - 1].Id);
+        var isNamed = hasPrefixes || isAsked || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
         if (!isNamed)
             return;
         bool? handled = null;
@@ -90,15 +92,29 @@ internal sealed class TurnedNames(WordList words)
             foreach (var tie in ties)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i);
-                if (isSaid || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
+                if (isSaid || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
 
         bool IsApart(int i) =>
-            (hasPrefixes || Has(text.Words[noun - 1], WordRole.Determiner))
+            (hasPrefixes || isAsked || Has(text.Words[noun - 1], WordRole.Determiner))
             && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun)
-            && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
+            && (!IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun)) || (IsOfIt(i) && IsOfIt(noun)));
+
+        // "Ivory it is, and a comb it is too."
+        bool IsOfIt(int i)
+        {
+            var (hasPronoun, hasLink) = (false, false);
+            for (var at = i + 1; at < text.Words.Length && at < i + 3 && (text.Words[at].Gap & Gap.Stop) == Gap.None; at++)
+            {
+                hasPronoun |= words.Signs.IsPronoun(text.Words[at].Id);
+                hasLink |= Has(text.Words[at], WordRole.Link);
+            }
+
+            return hasPronoun && hasLink;
+        }
+
 
         bool IsStopped(int i)
         {

@@ -8,6 +8,7 @@ internal sealed record ObjectWords
 {
     public static ObjectWords English { get; } = new()
     {
+        Questions = "which what whose",
         Links =
             "for which that who whose where made turned cast carved cut from with without as holding containing kept is are was it of full on "
             + "in has like painted coloured colored called named belonging meant used labelled labeled marked by",
@@ -182,6 +183,7 @@ internal sealed record ObjectWords
 
     public static ObjectWords German { get; } = new()
     {
+        Questions = "welcher welche welches welchen welchem",
         Links =
             "für mit aus von der die das dem den welche welcher welches wo worin womit ohne voller voll wie ist sind war gemacht gefertigt "
             + "gedreht gegossen enthält gehört",
@@ -269,6 +271,7 @@ internal sealed record ObjectWords
 
     public static ObjectWords French { get; } = new()
     {
+        Questions = "quel quelle quels quelles",
         Links =
             "de a ont en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein "
             + "pleine sur sous",
@@ -365,6 +368,7 @@ internal sealed record ObjectWords
 
     public static ObjectWords Spanish { get; } = new()
     {
+        Questions = "qué cuál cuáles",
         Links = "de en para con sin que cual donde a está es son hecho hecha lleno llena como color bajo sobre tras se",
         Not = "no ni nunca ningún ninguna o sin",
         Handling =
@@ -446,6 +450,7 @@ internal sealed record ObjectWords
 
     public static ObjectWords Arabic { get; } = new()
     {
+        Questions = "أي أية",
         Links = "من في ذو ذات الذي التي حيث به بها فيه فيها لـ مصنوع مصنوعة مملوء هو هي على مثل ل ب",
         Not = "ليس ليست لا لم لن غير أو بدون بلا دون",
         Handling =
@@ -511,6 +516,9 @@ internal sealed record ObjectWords
 
     /// <summary>Says that what follows is something's own.</summary>
     public string Possessive { get; init; } = "";
+
+    /// <summary>What asks which of several things is meant.</summary>
+    public string Questions { get; init; } = "";
 
     /// <summary>What stands before a thing to which something is likened.</summary>
     public string Similes { get; init; } = "";
