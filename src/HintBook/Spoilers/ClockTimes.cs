@@ -21,7 +21,6 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
     private readonly List<(int Minutes, int First, int Last)> hours = [];
     private readonly List<(int Minutes, int First, int Last)> spans = [];
-    private readonly OpeningHours opening = new(words.Language);
     private int begin;
     private string read = "";
 
@@ -111,7 +110,7 @@ internal sealed class ClockTimes(WordList words)
     private bool IsNoTime(WordReader text, string source, int first)
     {
         var start = text.Words[first].Start;
-        if ((start > 0 && Money.Contains(source[start - 1])) || opening.Has(source, start))
+        if (start > 0 && Money.Contains(source[start - 1]))
             return true;
         for (var i = Math.Max(0, first - 2); i < Math.Min(text.Words.Length, first + MostBesides); i++)
         {

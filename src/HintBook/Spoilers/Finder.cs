@@ -24,6 +24,8 @@ internal sealed class Finder
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
     private readonly HashSet<int> codes = [];
+    private readonly HashSet<int> settings = [];
+    private readonly OpeningHours opening;
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -54,6 +56,7 @@ internal sealed class Finder
         pieces = new Pieces(words);
         (letters, placed, related) = (new(words), new(words), new(words));
         times = new ClockTimes(words);
+        opening = new(language);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
         own = new NameJudge(words, phrases, open);
@@ -92,7 +95,11 @@ internal sealed class Finder
         related.In(reader, text, found);
         times.In(reader, text, found);
         if (found.Count > 0)
+        {
+            found.RemoveAll(mention => settings.Contains(mention.Secret) && opening.Has(text, mention.Start));
             KeepOneOfEach();
+        }
+
         return found;
     }
 
@@ -138,7 +145,7 @@ internal sealed class Finder
         {
             var isOneWord = other.Length < ShortestPhrase && !other.Contains(words.Language.Tie, StringComparison.Ordinal);
             if (!isOneWord || secret.IsHeld)
-                phrases.Add(secret.Number, other, Sureness.Likely, isOneWord ? Casing.Object : Casing.Any);
+                phrases.AddReading(secret.Number, other, isOneWord ? Casing.Object : Casing.Any);
         }
     }
 
@@ -172,6 +179,8 @@ internal sealed class Finder
             runs.Add(secret.Number, $"0{text}", sure);
         pieces.Add(secret.Number, text);
         times.Add(secret.Number, answer);
+        if (ClockTimes.TimeOf(answer) is not null)
+            settings.Add(secret.Number);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
@@ -199,7 +208,8 @@ internal sealed class Finder
     // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
     // A code is told beside figures of speech as well: "the third wheel is 0".
     private bool IsSilenced(Mention mention, Mention idiom) =>
-        idiom.Covers(mention)
+        // "Green flag" is the thing's own name.
+        (idiom.Covers(mention) && !(mention.Sureness == Sureness.Sure && mention.Covers(idiom)))
         || (mention.Sureness == Sureness.Likely && !codes.Contains(mention.Secret) && idiom.Start < mention.End && idiom.End > mention.Start);
 
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.

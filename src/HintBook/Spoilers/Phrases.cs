@@ -110,6 +110,14 @@ internal sealed class Phrases(WordList words)
         InsertJoined(written, bare, ending);
     }
 
+    /// <summary>Adds a name as it is read aloud: other than in Latin letters, signs above a letter make another one, か and が.</summary>
+    public void AddReading(int secret, string name, Casing rule)
+    {
+        var written = Written(name, out _);
+        if (written.Length > 0)
+            Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), new(secret, Sureness.Likely, rule) { Reading = SaidLetters.Hiragana(name) });
+    }
+
     // Spellings of other countries, feminines, what a thing's own verb is called: they are that word from now on, unless they are another one.
     private void AddForms(int[] written, string[] bare)
     {
@@ -289,6 +297,8 @@ internal sealed class Phrases(WordList words)
                 var (start, end) = (read[first].Start, read[last].End);
                 if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
                     continue;
+                if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
+                    continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
                 if (ending.Secret == Idiom && gaps > 0)
@@ -391,6 +401,19 @@ internal sealed class Phrases(WordList words)
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
         return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
+    }
+
+    // Small words may stand between: 青い木の札 for 青い札.
+    private static bool IsRead(ReadOnlySpan<char> said, string reading)
+    {
+        var at = 0;
+        foreach (var letter in SaidLetters.Hiragana(said.ToString()))
+        {
+            if (at < reading.Length && letter == reading[at])
+                at++;
+        }
+
+        return at == reading.Length;
     }
 
     private static bool IsExactly(WordReader text, int first, int last, string exact)
@@ -503,13 +526,16 @@ internal sealed class Phrases(WordList words)
         }
 
         var here = endings[node] ??= [];
-        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing))
+        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing && other.Reading == ending.Reading))
             here.Add(ending);
     }
 
     [StructLayout(LayoutKind.Auto)]
     private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
     {
+        // In hiragana, if it is a reading.
+        public string Reading { get; init; } = "";
+
         // The noun of a longer name, as it is written there.
         public string Head { get; init; } = "";
 

@@ -62,7 +62,11 @@ internal sealed class SaidLetters(WordList words)
         foreach (var (secret, letters) in codes)
         {
             for (var first = 0; first < said.Count; first++)
+            {
                 Walk(secret, letters, first, found);
+                if (!hasNoSpaces && letters.Length > Shortest)
+                    InAnyOrder(text, secret, letters, first, found);
+            }
         }
 
         if (hasNoSpaces)
@@ -119,6 +123,30 @@ internal sealed class SaidLetters(WordList words)
             found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
     }
 
+    // يبدأ بالزاي وينتهي بالميم وبينهما خاء وقاف.
+    private void InAnyOrder(WordReader text, int secret, string letters, int first, List<Mention> found)
+    {
+        var last = first + letters.Length - 1;
+        if (last >= said.Count || IsNear(first - 1) || IsNear(last))
+            return;
+        for (var i = first; i < last; i++)
+        {
+            if (!IsNear(i))
+                return;
+        }
+
+        if (!string.Concat(said[first..(last + 1)].Select(one => one.Letters)).Order().SequenceEqual(letters.Order()))
+            return;
+        for (var i = Math.Max(0, said[first].Word - MostWords); i <= said[last].Word; i++)
+        {
+            if (text.Words[i].Id >= 0 && words.Signs.IsOrder(text.Words[i].Id))
+            {
+                found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
+                return;
+            }
+        }
+    }
+
     private bool IsNear(int at) => at >= 0 && at + 1 < said.Count && said[at + 1].Word - said[at].Word <= 2 * MostWords;
 
     private void Gather(WordReader text, string source)
@@ -147,7 +175,7 @@ internal sealed class SaidLetters(WordList words)
     private static bool IsListed(string source, int start, int length)
     {
         if (start > 0 && Opening.Contains(source[start - 1], StringComparison.Ordinal))
-            return true;
+            return length <= MostSaid || source.AsSpan(start, length).IndexOfAny('は', 'が') is not (> 0 and var topic) || !IsPlaceWord(source[start + topic - 1]);
         var closing = start + length < source.Length ? source[start + length] : '。';
         return length <= MostSaid && (start == 0 || source[start - 1] is '。' or '\n' ? closing is '・' or '、' or '，' or '→'
             : start > 1 && source[start - 1] is 'は' or 'が' && IsPlaceWord(source[start - 2]));

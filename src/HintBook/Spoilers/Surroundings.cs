@@ -90,7 +90,8 @@ internal sealed class Surroundings(WordList words)
         if (isSingular && !HasArticle(text, first) && (text.Words[first].Gap & Ending) == Gap.None)
             return false;
         // قفازات قطنية are any gloves; القفاز and قفازك are certain ones.
-        if (words.Language.Prefixes.Length > 0 && !IsCertain(text.Bare(text.Words[last])))
+        if (words.Language.Prefixes.Length > 0 && !IsCertain(text.Bare(text.Words[last]))
+            && !(last + 1 < text.Words.Length && text.Bare(text.Words[last + 1])[^1] is 'ك' or 'ه'))
             return false;
         if (words.Language.HasNoSpaces || IsHandled(text, first, last))
             return true;

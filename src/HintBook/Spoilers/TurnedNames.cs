@@ -91,7 +91,8 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in ties)
             {
-                var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i);
+                var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
+                    || (IsOfIt(i) && IsOfIt(noun));
                 if (isSaid || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
@@ -100,7 +101,7 @@ internal sealed class TurnedNames(WordList words)
         bool IsApart(int i) =>
             (hasPrefixes || isAsked || Has(text.Words[noun - 1], WordRole.Determiner))
             && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun)
-            && (!IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun)) || (IsOfIt(i) && IsOfIt(noun)));
+            && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
 
         // "Ivory it is, and a comb it is too."
         bool IsOfIt(int i)

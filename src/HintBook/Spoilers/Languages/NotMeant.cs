@@ -10,10 +10,10 @@ internal sealed record NotMeant
     {
         Copulas = "is are was were be being remains becomes became",
         Abstract = "patience practice care calm time silence order thought luck trust teamwork persistence observation attention focus logic skill love",
-        AbstractEndings = "ance ence ness ity tion sion ment ship hood ism",
+        AbstractEndings = "ance ence ness ity tion sion ship hood ism",
         Screens =
-            "click; screen; website; web page; this page; of the page; browser; forum; online; download; e-mail; email; scroll; hyperlink; the menu; internet; "
-            + "connection; below for; for the next hint; another hint; next hint",
+            "click the; click on; click here; screen; website; web page; this page; of the page; browser; forum; online; download; e-mail; email; scroll; hyperlink; the menu; internet; "
+            + "connection; for the next hint; another hint; next hint",
         Titles = "mr mrs ms miss dr sir lady lord master",
     };
 
@@ -23,7 +23,7 @@ internal sealed record NotMeant
         Abstract = "geduld übung ruhe sorgfalt zeit stille ordnung glück mut liebe fleiß ausdauer logik vertrauen beobachten nachdenken humor",
         AbstractEndings = "heit keit ung schaft tion tät mus enz anz",
         Screens =
-            "klick; bildschirm; webseite; website; dieser seite; auf der seite; der seite unten; browser; forum; online; herunterladen; e-mail; scrollen; "
+            "klicken sie; klick auf; klicke auf; bildschirm; webseite; website; dieser seite; auf der seite; der seite unten; browser; forum; online; herunterladen; e-mail; scrollen; "
             + "internet; nächsten hinweis; nächsten tipp; verbindung",
         Titles = "herr herrn frau familie meister doktor dr",
     };
@@ -32,7 +32,7 @@ internal sealed record NotMeant
     {
         Copulas = "est sont était étaient sera reste devient voilà",
         Abstract = "patience calme temps silence ordre chance amour logique soin courage travail pratique",
-        AbstractEndings = "ance ence esse ité tion sion ment isme tude",
+        AbstractEndings = "ance ence esse ité tion sion isme tude",
         Screens =
             "clique; écran; site web; page web; cette page; de la page; navigateur; forum; en ligne; télécharge; courriel; défiler; internet; ci-dessous; "
             + "indice suivant; connexion",

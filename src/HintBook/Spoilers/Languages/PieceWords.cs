@@ -43,8 +43,8 @@ internal sealed record PieceWords
             + "tee:t tea:t you:u vee:v are:r why:y wye:y oh:o ex:x zed:z zee:z",
         Spelling =
             "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout "
-            + "say says ring drum drums dials capitals lowercase uppercase case tumblers discs disks want wants hear hears press pressed stamp stamped engrave "
-            + "engraved reading solution",
+            + "say says ring drum drums dials capitals lowercase uppercase case tumblers discs disks want wants stamp stamped engrave "
+            + "engraved",
         Stands = "for as in like is of",
         Units =
             "mm cm m km inch inche ft foot yard mile g kg gram gramme ounce oz lb pound grain dram drachm litre liter ml cl l pint "
@@ -104,7 +104,7 @@ internal sealed record PieceWords
             + "ökonom paula quelle richard samuel siegfried theodor ulrich viktor wilhelm xanthippe ypsilon zacharias zeppelin aachen berlin "
             + "chemnitz düsseldorf essen frankfurt goslar hamburg ingelheim jena köln leipzig münchen nürnberg offenbach potsdam quickborn "
             + "rostock salzwedel tübingen unna völklingen wuppertal xanten zwickau",
-        Names = "",
+        Names = "be:b ce:c eff:f ef:f ge:g jot:j ka:k ell:l el:l emm:m em:m enn:n en:n pe:p ku:q kuh:q ess:s te:t vau:v we:w ix:x ypsilon:y zett:z zet:z",
         Spelling =
             "wort lösungswort buchstabe buchstaben buchstabiere buchstabiert buchstabieren schreib schreibe schreiben stell stelle stellt "
             + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen "
@@ -164,7 +164,7 @@ internal sealed record PieceWords
             Icao
             + " anatole berthe célestin désiré eugène françois gaston henri irma joseph kléber louis marcel nicolas oscar pierre quintal raoul "
             + "suzanne thérèse ursule victor william xavier yvonne zoé",
-        Names = "",
+        Names = "effe:f hache:h emme:m enne:n cu:q erre:r esse:s vé:v ixe:x zède:z",
         Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez "
             + "anneau bague disques tambours majuscules minuscules serrure lit lisez lire donne donnent réponse tournez",
         Stands = "comme de",
@@ -285,7 +285,7 @@ internal sealed record PieceWords
         Stands = "مثل",
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
-        Order = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
+        Order = "ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
         Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
         OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7",
