@@ -122,6 +122,7 @@ internal static partial class ProgramText
             In(pair.Value, IsScale(pair) ? null : ofNumbers)
                 .Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address)))
             .Concat(Rows(value)),
+        JsonValueKind.Array when ofNumbers is null => [],
         JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)).Concat(Rows(value)),
         JsonValueKind.String when ofNumbers is not null && !Colour().IsMatch(value.GetString()!) =>
         [
@@ -133,9 +134,11 @@ internal static partial class ProgramText
         _ => [],
     };
 
-    // "scale": "1:20" is no time.
+    // "scale": "1:20" is no time, "size": [40, 762] and "version": "9.1.3" are no codes.
     private static bool IsScale(JsonProperty pair) =>
-        pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!) && ScaleName().IsMatch(pair.Name);
+        (pair.Value.ValueKind == JsonValueKind.String && Version().IsMatch(pair.Value.GetString()!))
+        || ((pair.Value.ValueKind == JsonValueKind.Array || (pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!)))
+            && ScaleName().IsMatch(pair.Name));
 
     private static IEnumerable<Piece> Rows(JsonElement value) =>
         SymbolRows.InData(value).Select(row => new Piece(string.Join(FoldedText.BetweenItems, row), 0, Manner.Items));
@@ -188,10 +191,13 @@ internal static partial class ProgramText
         10_000)]
     private static partial Regex SymbolList();
 
+    [GeneratedRegex(@"^v?[0-9]+(\.[0-9]+){2,}", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Version();
+
     [GeneratedRegex(@"^\s*[0-9]{1,4}\s*:\s*[0-9]{1,4}\s*$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Ratio();
 
-    [GeneratedRegex("scale|ratio|aspect|odds|score|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    [GeneratedRegex("scale|ratio|aspect|odds|score|size|viewport|resolution|offset|coord|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex ScaleName();
 
     [GeneratedRegex(

@@ -8,13 +8,14 @@ internal sealed class Objects
 {
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
+    private readonly Unmeant unmeant;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
 
     public Objects(WordNumbers numbers)
     {
-        this.numbers = numbers;
+        (this.numbers, unmeant) = (numbers, new(numbers.Language.Code));
         var folded = new FoldedText(numbers.Language);
         idioms = (
             from phrase in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
@@ -32,7 +33,7 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
-        if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
+        if (unmeant.Is(text, source, first, last) || IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
             return false;
@@ -178,6 +179,8 @@ internal sealed class Objects
     public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
     {
         var remarks = RemarksIn.Of(numbers.Language.Code);
+        if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
+            return false;
         if (!Stand(text, ids, source, at, at, name) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
             && Array.IndexOf(remarks.Belongs.Split(' '), text.Of(text.Words[at + 1]).ToString()) >= 0))
             return false;

@@ -50,7 +50,11 @@ internal sealed class Stems
             }
         }
 
-        return Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
+        var single = Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
+        // "Muehlstein" for "Mühlstein"; "neu" and "bauen" have an e of their own.
+        return kinship.HasDots ? single.Replace("ae", "a", StringComparison.Ordinal).Replace("oe", "o", StringComparison.Ordinal)
+            .Replace("mue", "mu", StringComparison.Ordinal).Replace("rue", "ru", StringComparison.Ordinal).Replace("lue", "lu", StringComparison.Ordinal)
+            .Replace("hue", "hu", StringComparison.Ordinal).Replace("kue", "ku", StringComparison.Ordinal).Replace("tue", "tu", StringComparison.Ordinal) : single;
     }
 
     // Two endings at the most: "sign-all-ing" keeps its stem.

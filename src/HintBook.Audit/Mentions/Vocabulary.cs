@@ -82,6 +82,7 @@ internal sealed class Vocabulary
         private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
         private readonly FigureColumns columns = new(all.codes);
+        private readonly KanaLetters kanaLetters = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
@@ -105,6 +106,8 @@ internal sealed class Vocabulary
                 all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
             all.caseless.In(text, source, found);
+            if (all.numbers.Language.IsUnspaced)
+                kanaLetters.In(text, source, found);
             if (manner is not (Manner.Items or Manner.Lines or Manner.Remark))
                 turned.In(text, found);
             if (MayTellByPieces(numbered, source))

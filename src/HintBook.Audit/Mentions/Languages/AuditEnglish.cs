@@ -26,7 +26,7 @@ internal static class AuditEnglish
         Likenesses = "like as than",
         Setting = "spell spells spelling spelt spelled word words letter letters say says said write writes written writing type enter set sets "
             + "setting read reads reading ring rings dial "
-            + "dials password answer code solution forming capitals punch shout shouts lock wheel wheels drum drums",
+            + "dials password answer code solution forming capitals punch shout shouts lock wheel wheels drum drums tumblers discs disks lowercase uppercase stamp stamped",
         HasVerbsAlike = true,
         Times = TimesIn.English,
         Codes = CodesIn.English,

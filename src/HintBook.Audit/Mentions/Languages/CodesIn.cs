@@ -28,7 +28,7 @@ internal static class CodesIn
         new(Sign.Backwards, "right to left, from the right, backwards, backward, back to front, in reverse, reversed, from the end"),
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
-        new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg", 0, "0"),
+        new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg, none, no stroke, no strokes, no notch, no mark, no dot, no line", 0, "0"),
         new(Sign.Number, "half a dozen, half dozen", 6, "6"),
         new(Sign.Number, "a dozen", 12, "12"),
         new(Sign.Number, "baker's dozen, unlucky number", 13, "13"),
@@ -64,6 +64,7 @@ internal static class CodesIn
         new(Sign.Number, "halbes dutzend, halben dutzend", 6, "6"),
         new(Sign.Number, "gar nichts, leerstelle", 0, "0"),
         new(Sign.Number, "paar", 2),
+        new(Sign.Number, "kein strich, keine kerbe, kein punkt, kein schlag", 0, "0"),
         new(Sign.Code,
             "rad, räder, rädchen, walze, walzen, scheibe, scheiben, ziffer, ziffern, zahl, zahlen, code, kombination, ring, ringe, ringen, schloss, "
             + "schieber, "
@@ -90,6 +91,7 @@ internal static class CodesIn
         new(Sign.Number, "demi-douzaine", 6, "6"),
         new(Sign.Number, "une douzaine", 12, "12"),
         new(Sign.Number, "rien du tout", 0, "0"),
+        new(Sign.Number, "aucun, aucune", 0, "0"),
         new(Sign.Code,
             "molette, molettes, roue, roues, chiffre, chiffres, nombre, code, combinaison, anneau, anneaux, bague, bagues, cadenas, serrure, curseur, "
             + "lettre, lettres, tournez, composez, réglez, mettez, entrez, formez, épelez, affiche, affichez, ordre, position, disque, disques"),
@@ -116,6 +118,7 @@ internal static class CodesIn
         new(Sign.Number, "par de", 2),
         new(Sign.Number, "media docena", 6, "6"),
         new(Sign.Number, "una docena", 12, "12"),
+        new(Sign.Number, "ninguno, ninguna", 0, "0"),
         new(Sign.Code,
             "rueda, ruedas, cifra, cifras, número, números, dígito, dígitos, código, combinación, anillo, anillos, cerradura, candado, disco, discos, "
             + "letra, letras, gire, ponga, marque, escriba, deletree, orden, posición"),
@@ -170,11 +173,11 @@ internal static class CodesIn
     /// <summary>The names of letters as they are written, the letter before each.</summary>
     public static string LetterNamesOf(string language) => language switch
     {
-        "en" => "a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea "
+        "en" => "w double-u w double-you a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea "
         + "q cue q queue "
             + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
         "es" => "a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q cu r erre r ere s ese t te u u v uve x equis z zeta",
-        "fr" => "b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",
+        "fr" => "w double-vé b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",
         "de" => "b be c ce d de f ef g ge h ha j jot k ka l el m em n en p pe q ku r er s es t te v vau w we x ix y ypsilon z zett",
         "ar" => "ا ألف ب باء ت تاء ث ثاء ج جيم ح حاء خ خاء د دال ذ ذال ر راء ز زاي س سين ش شين ص صاد ض ضاد ط طاء ظ ظاء ع عين غ غين ف فاء ق قاف ك كاف ل لام "
             + "م ميم ن نون ه هاء و واو ي ياء",
