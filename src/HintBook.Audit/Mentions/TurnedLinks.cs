@@ -53,7 +53,7 @@ internal sealed class TurnedLinks
         if (strongest >= Parting.Item || stops > MostStops || to - from - 1 > MostBetween)
             return false;
         if (to == from + 1)
-            return inOrder || count > 2 || numbers.Language.IsUnspaced || numbers.Language.Kinship.HasRoots
+            return inOrder || count > 2 || numbers.Language.HasCompounds || numbers.Language.IsUnspaced || numbers.Language.Kinship.HasRoots
                 ? strongest < Parting.Comma
                 : strongest is >= Parting.Comma and < Parting.Stop;
         if (stops > 0 && anaphora.Count > 0 && !GoesBack(text, from, lastStop, to))

@@ -26,6 +26,7 @@ internal sealed class Finder
     private readonly HashSet<int> codes = [];
     private readonly HashSet<int> settings = [];
     private readonly OpeningHours opening;
+    private readonly OrdinaryNumbers ordinary = new();
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -72,8 +73,13 @@ internal sealed class Finder
         phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
+        string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
         foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
-            phrases.AddIdiom(idiom);
+        {
+            // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
+            if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))
+                phrases.AddIdiom(idiom);
+        }
     }
 
     /// <summary>What can't be looked for, and why.</summary>
@@ -96,7 +102,8 @@ internal sealed class Finder
         times.In(reader, text, found);
         if (found.Count > 0)
         {
-            found.RemoveAll(mention => settings.Contains(mention.Secret) && opening.Has(text, mention.Start));
+            if (found.Exists(mention => codes.Contains(mention.Secret)))
+                RemoveOrdinary(text);
             KeepOneOfEach();
         }
 
@@ -141,9 +148,13 @@ internal sealed class Finder
     // Who writes kana for 鍵 means the same key. Likely mentions only: kana are many words.
     private void AddReadings(Secret secret)
     {
-        foreach (var other in secret.Spellings.SelectMany(JapaneseReadings.Of).Distinct().Except(secret.Spellings))
+        var tie = words.Language.Tie;
+        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of)];
+        // 石鹸缶 for 石鹸の缶.
+        var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal)).Select(name => name.Replace(tie, "", StringComparison.Ordinal));
+        foreach (var other in read.Concat(joined.Where(name => name.Length > ShortestCode)).Distinct().Except(secret.Spellings))
         {
-            var isOneWord = other.Length < ShortestPhrase && !other.Contains(words.Language.Tie, StringComparison.Ordinal);
+            var isOneWord = other.Length < ShortestPhrase && !other.Contains(tie, StringComparison.Ordinal);
             if (!isOneWord || secret.IsHeld)
                 phrases.AddReading(secret.Number, other, isOneWord ? Casing.Object : Casing.Any);
         }
@@ -197,6 +208,13 @@ internal sealed class Finder
         phrases.Add(secret.Number, spelling, sureness, rule, isTurned: secret.Kind != SecretKind.Title);
         var soughtAs = rule == Casing.Capitals ? SoughtAs.Capitals : SoughtAs.Name;
         looked.Add(new(secret, spelling, soughtAs, sureness) { IsUntranslated = isOther != readsUntranslated });
+    }
+
+    private void RemoveOrdinary(string text)
+    {
+        ordinary.Read(text);
+        found.RemoveAll(mention => codes.Contains(mention.Secret)
+            && (ordinary.Holds(mention) || (settings.Contains(mention.Secret) && opening.Has(text, mention.Start))));
     }
 
     private static int InOrder(Mention left, Mention right) =>

@@ -16,6 +16,7 @@ internal sealed class Phrases(WordList words)
     private const int ShortestLoose = 4;
     private const int ShortestVerb = 4;
     private const int ShortestHead = 4;
+    private const int ShortestTail = 5;
 
     // Every two neighbours of a name may be written as one, so the tree grows with the square of its words, and a walk is as deep as a name has words.
     // Of a longer name the beginning is sought, as it is written: that many words tell it.
@@ -149,7 +150,10 @@ internal sealed class Phrases(WordList words)
     private void Turn(int secret, string name, int[] written, string[] bare)
     {
         if (hasCompounds)
+        {
             TurnCompound(secret, name, bare);
+            MakeCompound(secret, written, bare);
+        }
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
@@ -171,6 +175,21 @@ internal sealed class Phrases(WordList words)
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
+    }
+
+    // "Sattelseifendose" for a "Dose mit Sattelseife", "verbogener Bügel" for a "verbogener Steigbügel".
+    private void MakeCompound(int secret, int[] written, string[] bare)
+    {
+        if (written.Length is < 2 or > 3)
+            return;
+        if (written.Length == 3 && Is(written[1], WordRole.Preposition))
+        {
+            foreach (var between in (string[])["", "n", "s", "en", "er"])
+                Insert([words.Add(bare[2] + between + bare[0])], new(secret, Sureness.Likely, Casing.Any));
+        }
+
+        for (var cut = ShortestPart; written.Length == 2 && cut <= bare[1].Length - ShortestTail; cut++)
+            Insert([written[0], words.Add(bare[1].AsSpan(cut..))], new(secret, Sureness.Likely, Casing.Any));
     }
 
     // "Medaille aus Bronze" and "bronzene Medaille" for a Bronzemedaille, wherever its two words meet.
@@ -365,6 +384,20 @@ internal sealed class Phrases(WordList words)
             }
         }
 
+        // "Am geflochtenen Lederriemen" for a "geflochtener Riemen": the name's noun ends a longer one.
+        void AtTail(int node, int first, int at, int gaps)
+        {
+            var letters = text.Bare(text.Words[at]);
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestHead; cut++)
+            {
+                if (words.NumberOf(letters[cut..]) is >= 0 and var tail && children.TryGetValue((node, tail), out var child))
+                {
+                    Arrive(child, first, at, gaps + 1, afterTie: false);
+                    return;
+                }
+            }
+        }
+
         // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
         void Continue(int node, int first, int last, int gaps, bool afterTie)
         {
@@ -380,6 +413,8 @@ internal sealed class Phrases(WordList words)
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
                     Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                if (hasCompounds && word.Id < 0 && !comma)
+                    AtTail(node, first, next, gaps + between);
                 if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
                     && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
@@ -389,7 +424,9 @@ internal sealed class Phrases(WordList words)
                 if (hasNoSpaces && word.Gap == Gap.None)
                     return;
                 // A number describes nothing: "Stage 2 12" is no "Stage 12".
-                if (Is(word.Id, WordRole.Function | WordRole.Determiner) || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
+                // "The hollowed-out bit".
+                var isJoined = (word.Gap & Gap.Hyphen) != Gap.None && !hasNoSpaces;
+                if ((Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined) || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
                     return;
             }
         }

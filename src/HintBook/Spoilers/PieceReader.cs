@@ -280,11 +280,20 @@ internal sealed class PieceReader(WordList words)
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
-            && !(words.Language == English.Language && IsNoNoun(text.Bare(text.Words[next])));
+            && !IsNoNoun(text.Bare(text.Words[next]));
     }
 
     // "A three tacked on the end".
-    private static bool IsNoNoun(ReadOnlySpan<char> word) =>
+    private bool IsNoNoun(ReadOnlySpan<char> word) => words.Language.Code switch
+    {
+        "en" => IsNoEnglishNoun(word),
+        "de" => word is "macht" or "kommt" or "steht" or "folgt" or "gehort" or "bildet" or "beginnt" or "schliesst" or "sitzt" or "fuhrt" or "endet",
+        "fr" => word is "va" or "vient" or "suit" or "ouvre" or "ferme" or "finit" or "termine" or "commence" or "reste",
+        "es" => word is "va" or "viene" or "sigue" or "abre" or "cierra" or "acaba" or "termina" or "empieza" or "queda",
+        _ => false,
+    };
+
+    private static bool IsNoEnglishNoun(ReadOnlySpan<char> word) =>
         word is "leads" or "follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "sits" or "starts" or "begins" or "finishes" or "takes"
         || word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 

@@ -75,7 +75,9 @@ internal sealed class TurnedNames(WordList words)
         var all = text.Words;
         // "Which comb? The ivory one."
         var isAsked = noun > 0 && words.Signs.IsQuestion(all[noun - 1].Id);
-        var isNamed = hasPrefixes || isAsked || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
+        // "Two buckles. Only the silver one opens."
+        var isOfSeveral = noun > 0 && words.FigureOf(all[noun - 1].Id) is { Value: > 1 and < 10 };
+        var isNamed = hasPrefixes || isAsked || isOfSeveral || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
         if (!isNamed)
             return;
         bool? handled = null;
@@ -93,7 +95,7 @@ internal sealed class TurnedNames(WordList words)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
                     || (IsOfIt(i) && IsOfIt(noun));
-                if (isSaid || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
+                if (isSaid || (isOfSeveral && IsTheOne(i)) || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
@@ -117,6 +119,16 @@ internal sealed class TurnedNames(WordList words)
         }
 
 
+        // "The silver one", "die silberne", "celle d'argent", "la de plata".
+        bool IsTheOne(int i)
+        {
+            var read = text.Words;
+            if (i < noun || IsDenied(text, i))
+                return false;
+            var before = Has(read[i - 1], WordRole.Preposition) ? i - 2 : i - 1;
+            return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id)) && (!IsOfAnother(text, i) || before == i - 2);
+        }
+
         bool IsStopped(int i)
         {
             for (var at = Math.Min(i, noun) + 1; at <= Math.Max(i, noun); at++)
@@ -129,11 +141,28 @@ internal sealed class TurnedNames(WordList words)
         }
 
         // "Slide the panel", "the panel slides".
-        bool IsDone(int i) => i == noun + 1 || (i == noun - 2 && Has(text.Words[noun - 1], WordRole.Determiner));
+        // "Quelqu'un a tordu l'un des étriers": nothing but small words stands between.
+        bool IsDone(int i)
+        {
+            for (var at = i + 1; at < noun; at++)
+            {
+                if (!Has(text.Words[at], WordRole.Determiner | WordRole.Preposition) && !IsOne(text, at))
+                    return false;
+            }
+
+            return i == noun + 1 || (i < noun - 1 && i > noun - NearPronoun);
+        }
 
         // "It was a weight; it is of brass".
         bool IsSaidOfIt(int i)
         {
+            // "Something silver glints: it's a buckle", إنه إبزيم.
+            for (var at = noun - 1; i < noun && at > i && at > noun - AndBefore; at--)
+            {
+                if (words.Signs.IsPronoun(text.Words[at].Id))
+                    return (text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None;
+            }
+
             for (var at = noun + 1; at < i; at++)
             {
                 if ((text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)

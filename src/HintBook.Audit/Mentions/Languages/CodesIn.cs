@@ -142,8 +142,8 @@ internal static class CodesIn
     public static ImmutableArray<Meaning> Arabic { get; } =
     [
         .. Ordinals("أول, ثاني, ثالث, رابع, خامس, سادس, سابع, ثامن, تاسع, عاشر"),
-        new(Sign.Ordinal, "أولا, ابدأ, بداية", 1),
-        new(Sign.Last, "آخر, أخير, أخيرة, أخيرا, ختاما"),
+        new(Sign.Ordinal, "أولا, أولها, أوله, ابدأ, بداية", 1),
+        new(Sign.Last, "آخرها, آخره, آخر, أخير, أخيرة, أخيرا, ختاما"),
         new(Sign.Next, "ثم, بعد, بعدها, بعده, تالي, تالية, يليه, تليها, يليها"),
         new(Sign.Previous, "قبلها, قبله, سابقة"),
         new(Sign.Backwards, "عكس, بالعكس, من اليسار إلى اليمين"),

@@ -7,7 +7,7 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "button up, forum thread, thread your way, thread his way, key is key, in the wrong key, off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
+        "spur of the moment, spur you on, sling your hook, button up, forum thread, thread your way, thread his way, key is key, in the wrong key, off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
         + "cannon, brass tacks, cloak and dagger, silver bullet, bite the bullet, olive branch, on a pedestal, ivory tower, in the spotlight, in the "
         + "limelight, "
         + "tip of the iceberg, tie the knot, gordian knot, deserve a medal, deserves a medal, put a cork in, key to the whole, key to this, key to it, "
@@ -144,7 +144,7 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
+        "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
             + "schlüssel liegt darin, schlüssel zur "
         + "lösung, schlüssel zum verständnis, schlüssel zum ganzen, schlüssel ist geduld, "
         + "hinter schloss und riegel, spiegel der seele, spiegel vorhalten, den spiegel vor, spiegel der gesellschaft, "
@@ -198,7 +198,7 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "en cheville, à la cheville, aux chevilles, cheville ouvrière, coup de pinceau, coups de pinceau, mot clé, sous clé, clé en main, clés en main, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
+        "aux crochets, entre crochets, en cheville, à la cheville, aux chevilles, cheville ouvrière, coup de pinceau, coups de pinceau, mot clé, sous clé, clé en main, clés en main, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
             + "l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
         + "clef des champs, clé des champs, clef du mystère, clé de voûte, clef de voûte, prendre la clé, sous clé, clés en main, clé en main, "
         + "à la loupe, miroir de l âme, miroir aux alouettes, miroir déformant, perdre la boussole, perd la boussole, perd vite la boussole, perdu la "
@@ -249,7 +249,7 @@ internal static class IdiomsIn
         + "trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
-        "pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
+        "mucho gancho, tiene gancho, con gancho, pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
             + "maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
         + "llaves, bajo cuatro llaves, cerrar con llave, la llave del agua, llave de la ciudad, "
         + "en vela, a la vela, a toda vela, vela en este entierro, velas en este entierro, a dos velas, arriar velas, desplegar velas, recoger velas, "
