@@ -73,9 +73,15 @@ internal sealed class Objects
 
     // "Cork tiles are easier on the knees."
     private bool IsOfWhich(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last) =>
+        IsCommand(text, first, last) ||
         last + 2 < ids.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
         && numbers.UseOf(ids[last + 1]) == WordUse.Plain && text.Of(text.Words[last + 1]).EndsWith("s") && source[text.Words[last].End] == ' '
         && text.Of(text.Words[last + 2]) is "are" or "were" or "have" or "can" or "will";
+
+    // "Button up, it's draughty."
+    private static bool IsCommand(FoldedText text, int first, int last) =>
+        last + 1 < text.Words.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
+        && text.Of(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over";
 
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
     {

@@ -122,6 +122,9 @@ internal sealed class TurnedLinks
     // "The oil stood on no shelf. It lived in a drawer."
     private bool GoesBack(FoldedText text, int from, int lastStop, int to)
     {
+        // "Nur die silberne geht auf."
+        if (to - 2 > from && text.Of(text.Words[to - 2]) is "nur" or "bloss" or "only" or "seule" or "seul" or "solo" or "allein" or "just")
+            return true;
         for (var i = from; i < text.Words.Length && i <= to + 3; i++)
         {
             if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop) && (anaphoraBySpan.Contains(text.Of(text.Words[i])) || (i <= to && IsTheOne(text, i))))

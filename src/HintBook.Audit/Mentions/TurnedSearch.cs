@@ -26,9 +26,9 @@ internal sealed class TurnedSearch
         {
             foreach (var hit in names.HitsAt(text, at))
             {
-                if (hit.Cut == 0)
+                if (hit.Cut == 0 || names.MayStandForWhole(hit, text.Words[at].Length))
                     wholes.Add((hit.Part, at));
-                else
+                if (hit.Cut > 0)
                     halves.Add((hit, at));
             }
         }

@@ -141,6 +141,10 @@ internal sealed class Surroundings(WordList words)
             && (joined.EndsWith("ed") || joined.EndsWith("like") || joined.EndsWith("less") || joined.EndsWith("free")
                 || joined is "grey" or "gray" or "white" or "blue" or "green" or "red" or "yellow" or "black" or "brown" or "size" or "shape"))
             return true;
+        // "Button up, it's draughty."
+        if (begins && !isArticled && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
+            && text.Bare(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over")
+            return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
     }

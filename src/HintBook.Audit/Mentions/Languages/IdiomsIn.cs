@@ -7,7 +7,7 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "spur of the moment, spur you on, sling your hook, button up, forum thread, thread your way, thread his way, key is key, in the wrong key, off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
+        "spur of the moment, spur you on, sling your hook, forum thread, thread your way, thread his way, key is key, off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
         + "cannon, brass tacks, cloak and dagger, silver bullet, bite the bullet, olive branch, on a pedestal, ivory tower, in the spotlight, in the "
         + "limelight, "
         + "tip of the iceberg, tie the knot, gordian knot, deserve a medal, deserves a medal, put a cork in, key to the whole, key to this, key to it, "
@@ -198,7 +198,7 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "aux crochets, entre crochets, en cheville, à la cheville, aux chevilles, cheville ouvrière, coup de pinceau, coups de pinceau, mot clé, sous clé, clé en main, clés en main, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
+        "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, coup de pinceau, coups de pinceau, mot clé, sous clé, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
             + "l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
         + "clef des champs, clé des champs, clef du mystère, clé de voûte, clef de voûte, prendre la clé, sous clé, clés en main, clé en main, "
         + "à la loupe, miroir de l âme, miroir aux alouettes, miroir déformant, perdre la boussole, perd la boussole, perd vite la boussole, perdu la "

@@ -25,7 +25,7 @@ internal sealed record ObjectWords
             + "show budge "
             + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch",
         Idioms =
-            "spur of the moment; spur you/him/her/them on; hang up; hang on; sling your hook; by hook; button up/your/his/her/my/our; in the right/wrong/same key; in the key of; key in; keyed in; thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; pin down; ring back; ring off; ring me/us/up; ring the changes; bell end; coin a/the/this; hammer out; screw it up; nail it/down/him/her; spoon fed; wire transfer; wire money; card payment; credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
+            "spur of the moment; spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; ring the changes; bell end; screw it up; nail it/him/her; spoon fed; wire transfer; wire money; card payment; credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
             + "clear as a bell; mint condition; mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; "
             + "two sides of the same coin; coin a phrase; flip a coin; toss a coin; in light of; come to light; bring to light; light of day; "
             + "to the letter; letter of the law; on the cards; house of cards; full moon; over the moon; once in a blue moon; spoon feed; "
@@ -201,7 +201,7 @@ internal sealed record ObjectWords
             + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
             + "fühl fühle fühlt öffne öffnen wende falt",
         Idioms =
-            "einen Haken; keinen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; Kerzen auf dem; in die gleiche Kerbe; mit Knöpfen und; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
+            "hat einen/keinen Haken; Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; Kerzen auf dem; in die gleiche Kerbe; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
             + "im Spiegel der Zeit; im Lichte; ans Licht; grünes Licht; am seidenen Faden; roter Faden; rote Faden; den Faden verlieren; "
             + "wie ein roter Faden; auf die Goldwaage; das Kind mit dem Bade; Nadel im Heuhaufen; auf der Karte; alles auf eine Karte; "
@@ -286,7 +286,7 @@ internal sealed record ObjectWords
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
             + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle",
         Idioms =
-            "aux crochets; entre crochets; vivre aux crochets; coup d'éperon; en cheville; cheville ouvrière; à la cheville; aux chevilles; coup de pinceau; coups de pinceau; mot clé; mot-clé; point clé; moment clé; sous clé; clé en main; clés en main; clé de sol/fa/voûte/usb; bouton d'or; boutons d'acné; rouleau de printemps; au bout du rouleau; sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
+            "vivre/vit/vivent/vivons/vivez aux crochets; coup d'éperon; en cheville avec; cheville ouvrière; arrive/arrivent/arriver/arrivait pas à la cheville; arrive/arrivent à la cheville; coup de pinceau; coups de pinceau; mot clé; mot-clé; point clé; moment clé; sous clé; clé de sol/fa/voûte/usb; boutons d'acné; rouleau de printemps; au bout du rouleau; sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
                 + "clé du mystère; "
             + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de "
             + "fil en aiguille; perdre le fil; "
