@@ -136,7 +136,7 @@ internal static partial class ProgramText
 
     // "scale": "1:20" is no time, "size": [40, 762] and "version": "9.1.3" are no codes.
     private static bool IsScale(JsonProperty pair) =>
-        (pair.Value.ValueKind == JsonValueKind.String && Version().IsMatch(pair.Value.GetString()!))
+        (pair.Value.ValueKind == JsonValueKind.String && Version().IsMatch($"{pair.Name} {pair.Value.GetString()}"))
         || ((pair.Value.ValueKind == JsonValueKind.Array || (pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!)))
             && ScaleName().IsMatch(pair.Name));
 
@@ -191,7 +191,7 @@ internal static partial class ProgramText
         10_000)]
     private static partial Regex SymbolList();
 
-    [GeneratedRegex(@"^v?[0-9]+(\.[0-9]+){2,}", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(@"(version|release|revision|\bv)\W*[0-9]+(\.[0-9]+)+", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Version();
 
     [GeneratedRegex(@"^\s*[0-9]{1,4}\s*:\s*[0-9]{1,4}\s*$", RegexOptions.ExplicitCapture, 10_000)]

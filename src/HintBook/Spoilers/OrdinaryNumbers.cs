@@ -39,7 +39,7 @@ internal sealed partial class OrdinaryNumbers
         + @"|(?<!\d)\d{1,3}[:.]\d{2}\s*(min\b|mins\b|minutes?\b|minuten\b|minutos?\b|دقيقة|دقائق|分)|(?<!\d)\d{1,3}\s?(min|minutes?|minuten|minutos?)\s\d{2}\b"
         + @"|\d{1,3}分\d{1,2}秒"
         // Version 9.4.6, #946012, a digest.
-        + @"|\bv?\d+(\.\d+){2,}\b|#[0-9a-f]{6}\b|\b(?=[0-9a-f]*[a-f][0-9a-f]*\d)(?=[0-9a-f]*\d[0-9a-f]*[a-f])[0-9a-f]{8,64}\b"
+        + @"|\b(v|version|versión|release)\.?\s?\d+(\.\d+)+\b|#[0-9a-f]{6}\b|\b(?=[0-9a-f]*[a-f][0-9a-f]*\d)(?=[0-9a-f]*\d[0-9a-f]*[a-f])[0-9a-f]{8,64}\b"
         // +49 1632 960275.
         + @"|(\+\d{1,3}|\b0\d{2,4})[ /-]\d{2,}([ /-]?\d{2,})*",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,

@@ -11,7 +11,7 @@ internal sealed class TurnedNames(WordList words)
 {
     private const int MostWords = 12;
     private const int MostOthers = 5;
-    private const int MostNear = 14;
+    private const int MostNear = 18;
     private const int AndBefore = 4;
     private const int NotBefore = 2;
     private const int NearPronoun = 6;
@@ -94,14 +94,14 @@ internal sealed class TurnedNames(WordList words)
             foreach (var tie in ties)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
-                    || (IsOfIt(i) && IsOfIt(noun));
+                    || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i));
                 if (isSaid || (isOfSeveral && IsTheOne(i)) || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
 
         bool IsApart(int i) =>
-            (hasPrefixes || isAsked || Has(text.Words[noun - 1], WordRole.Determiner))
+            (hasPrefixes || isAsked || Has(text.Words[noun - 1], WordRole.Determiner) || words.Signs.HasArticle(text.Words[noun - 1].Id))
             && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun)
             && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
 
@@ -127,6 +127,15 @@ internal sealed class TurnedNames(WordList words)
                 return false;
             var before = Has(read[i - 1], WordRole.Preposition) ? i - 2 : i - 1;
             return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id)) && (!IsOfAnother(text, i) || before == i - 2);
+        }
+
+        // "Le violon n'a plus d'âme" for "âme du violon".
+        bool IsHad(int i)
+        {
+            var had = false;
+            for (var at = i + 1; at < noun && noun - i < NearPronoun; at++)
+                had |= words.Signs.IsHaving(text.Words[at].Id);
+            return had && !IsStopped(i);
         }
 
         bool IsStopped(int i)
@@ -159,13 +168,16 @@ internal sealed class TurnedNames(WordList words)
             // "Something silver glints: it's a buckle", إنه إبزيم.
             for (var at = noun - 1; i < noun && at > i && at > noun - AndBefore; at--)
             {
-                if (words.Signs.IsPronoun(text.Words[at].Id))
+                if (words.Signs.IsPronoun(text.Words[at].Id) && !Has(text.Words[at], WordRole.Determiner))
                     return (text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None;
             }
 
+            // "Hold it to the light: paper" speaks of what the sentence before names.
+            var isStopped = false;
             for (var at = noun + 1; at < i; at++)
             {
-                if ((text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)
+                isStopped |= (text.Words[at].Gap & Gap.Stop) != Gap.None;
+                if ((isStopped || (text.Words[at].Gap & Gap.Comma) != Gap.None) && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)
                     return true;
             }
 

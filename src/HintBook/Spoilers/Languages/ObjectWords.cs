@@ -8,6 +8,8 @@ internal sealed record ObjectWords
 {
     public static ObjectWords English { get; } = new()
     {
+        Degrees = "very quite rather too fairly",
+        Having = "has had have with",
         Questions = "which what whose",
         Links =
             "for which that who whose where made turned cast carved cut from with without as holding containing kept is are was it of full on "
@@ -174,7 +176,7 @@ internal sealed record ObjectWords
             + "strike gold; gold standard; silver lining/screen/tongued; bronze age; brass neck; bold as brass; brass monkeys; "
             + "lead balloon; swing the lead; go/goes/went down like a lead",
         Similes = "like as",
-        Pronouns = "it its this that theyre they",
+        Pronouns = "being it its this that theyre they",
         BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
         Possessive = "its his her their whose",
         Indefinite = "a an any some every each",
@@ -183,6 +185,9 @@ internal sealed record ObjectWords
 
     public static ObjectWords German { get; } = new()
     {
+        Degrees = "sehr ganz recht ziemlich",
+        Having = "hat haben hatte hatten",
+        WithArticle = "am im vom zum zur beim ins ans",
         Questions = "welcher welche welches welchen welchem",
         Links =
             "für mit aus von der die das dem den welche welcher welches wo worin womit ohne voller voll wie ist sind war gemacht gefertigt "
@@ -271,6 +276,9 @@ internal sealed record ObjectWords
 
     public static ObjectWords French { get; } = new()
     {
+        Degrees = "très assez plutôt bien",
+        Having = "a ont avait avaient",
+        WithArticle = "au aux du des",
         Questions = "quel quelle quels quelles",
         Links =
             "de a ont en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein "
@@ -368,6 +376,9 @@ internal sealed record ObjectWords
 
     public static ObjectWords Spanish { get; } = new()
     {
+        Degrees = "muy bastante más",
+        Having = "tiene tienen tenía lleva",
+        WithArticle = "del al",
         Questions = "qué cuál cuáles",
         Links = "de en para con sin que cual donde a está es son hecho hecha lleno llena como color bajo sobre tras se",
         Not = "no ni nunca ningún ninguna o sin",
@@ -450,6 +461,8 @@ internal sealed record ObjectWords
 
     public static ObjectWords Arabic { get; } = new()
     {
+        Degrees = "جدا",
+        Having = "",
         Questions = "أي أية",
         Links = "من في ذو ذات الذي التي حيث به بها فيه فيها لـ مصنوع مصنوعة مملوء هو هي على مثل ل ب",
         Not = "ليس ليست لا لم لن غير أو بدون بلا دون",
@@ -516,6 +529,15 @@ internal sealed record ObjectWords
 
     /// <summary>Says that what follows is something's own.</summary>
     public string Possessive { get; init; } = "";
+
+    /// <summary>What says how much a thing is so: "a golden, very heavy bee".</summary>
+    public string Degrees { get; init; } = "";
+
+    /// <summary>Verbs between a thing and what it has: "le violon n'a plus d'âme".</summary>
+    public string Having { get; init; } = "";
+
+    /// <summary>Prepositions with an article in them.</summary>
+    public string WithArticle { get; init; } = "";
 
     /// <summary>What asks which of several things is meant.</summary>
     public string Questions { get; init; } = "";

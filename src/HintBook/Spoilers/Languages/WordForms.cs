@@ -22,7 +22,7 @@ internal static class WordForms
             + "shrunken/shrunk/shrink swollen/swell drawn/draw/drew knotted/knot cut/cuts cast/casts molten/melt/melted forged/forge graven/engraved/engrave "
             + "shaven/shave beaten/beat bitten/bite/bit chosen/choose driven/drive eaten/eat forgotten/forget given/give risen/rise written/write/wrote "
             + "braided/braid/unbraid twisted/twist/untwist rolled/roll/unroll folded/fold/unfold tied/tie/untie buttoned/button/unbutton locked/unlock "
-            + "stitched/stitch/unstitch sealed/seal/unseal stoppered/stopper/unstopper corked/cork/uncork knitted/knit").Split(' ').Select(family => family.Split('/')),
+            + "stitched/stitch/unstitch sliding/slide/slid/slides sealed/seal/unseal stoppered/stopper/unstopper corked/cork/uncork knitted/knit").Split(' ').Select(family => family.Split('/')),
     ];
 
     /// <summary>British and American spellings, and what verbs and adjectives are made of: <c>sliding</c> of <c>slide</c>.</summary>
@@ -168,6 +168,11 @@ internal static class WordForms
                 var root = stem.Length == 5 && stem[3] == 'و' ? $"{stem[1..3]}{stem[4]}" : stem[1..];
                 yield return root;
                 yield return root + "ي";
+                // انكسر and انكسرت of مكسور: it broke.
+                yield return "ان" + root;
+                yield return "ان" + root + "ت";
+                yield return "ت" + root;
+                yield return root + "ت";
             }
 
             yield break;
