@@ -53,6 +53,8 @@ internal static partial class HiddenText
         var shown = Content().Matches(style).Select(match => ProgramText.Unescaped(match.Groups["one"].Value)).ToArray();
         if (shown.Length is >= Fewest and < Most)
             yield return string.Join(' ', shown);
+        foreach (Match match in Strings().Matches(style))
+            yield return string.Concat(match.Groups["part"].Captures.Select(part => ProgramText.Unescaped(part.Value)));
         var set = SetToOne().Matches(style).Select(match => match.Groups["one"].Value).ToArray();
         if (set.Length is >= Fewest and < Most)
             yield return string.Join(' ', set);
@@ -76,8 +78,8 @@ internal static partial class HiddenText
 
     // h: 1, m: 20; hand.hour === 1 && hand.minute === 20
     [GeneratedRegex(
-        """\b(h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]?\s*(:|={1,3})\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,30}"""
-        + """\b(m|mins?|minutes?|minuten?|minutos?)["'`]?\s*(:|={1,3})\s*["'`]?(?<minute>[0-9]{1,2})\b""",
+        """(\b|get|set)(h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,30}"""
+        + """(\b|get|set)(m|mins?|minutes?|minuten?|minutos?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<minute>[0-9]{1,2})\b""",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex TwoNumbers();
@@ -95,6 +97,10 @@ internal static partial class HiddenText
 
     [GeneratedRegex("""\bcontent\s*:\s*["'](?<one>[0-9A-Za-z]|\\[0-9A-Fa-f]{2,6}\s?)["']""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Content();
+
+    // content: "60" "38"
+    [GeneratedRegex("""\bcontent\s*:(\s*["'](?<part>[^"'\n]{1,40})["']){2,20}""", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Strings();
 
     // --wheel-1: 7; --second-wheel: 4
     [GeneratedRegex("""--[A-Za-z0-9_-]+\s*:\s*["']?(?<one>[0-9A-Z])["']?\s*[;}]""", RegexOptions.ExplicitCapture, 10_000)]

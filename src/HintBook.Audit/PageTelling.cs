@@ -236,7 +236,7 @@ internal sealed class PageTelling
     private void Settings(IElement element)
     {
         if (element.GetAttribute("datetime") is { } time)
-            Hear(element, time, "in the attribute “datetime”", Manner.Remark, secrets.Outside);
+            Hear(element, PageWords.WithoutDuration(time), "in the attribute “datetime”", Manner.Remark, secrets.Outside);
         if (element.GetAttribute("pattern") is { } pattern)
             Hear(element, PageWords.WithoutChoices(pattern), "in the attribute “pattern”", Manner.Remark, secrets.Outside);
         var hour = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("hour", StringComparison.OrdinalIgnoreCase));

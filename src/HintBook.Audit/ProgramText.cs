@@ -186,7 +186,7 @@ internal static partial class ProgramText
 
     // [5, 1, 9], ["L", "A"]: a list of three symbols and more; check(4, 0, 7, 6): of four.
     [GeneratedRegex(
-        """\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]|\((\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){4,40}\)""",
+        """\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]|\(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?(\s*,\s*["'`]?(?<one>[0-9A-Za-z])["'`]?){3,39}\s*\)""",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex SymbolList();
