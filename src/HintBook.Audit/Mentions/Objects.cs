@@ -196,7 +196,7 @@ internal sealed class Objects
         if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
             return true;
         return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
-            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c");
+            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
     }
 
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)

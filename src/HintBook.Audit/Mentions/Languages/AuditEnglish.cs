@@ -20,7 +20,7 @@ internal static class AuditEnglish
         Numbers = Numbers,
         Kinship = Kinship.English,
         Coordinators = "and or nor",
-        Anaphora = "it its it’s itself them they they’re their one ones that that’s this these those thing things he his him she her which who whose "
+        Anaphora = "yours mine ours it its it’s itself them they they’re their one ones that that’s this these those thing things he his him she her which who whose "
             + "there here inside same both",
         Negations = "no each not without never isn’t aren’t wasn’t don’t",
         Likenesses = "like as than",

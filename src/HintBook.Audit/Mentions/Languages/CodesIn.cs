@@ -131,10 +131,10 @@ internal static class CodesIn
         .. Ordinals("1番目, 2番目, 3番目, 4番目, 5番目, 6番目, 7番目, 8番目"),
         .. Ordinals("第一, 第二, 第三, 第四, 第五, 第六, 第七, 第八"),
         .. Ordinals("一桁目, 二桁目, 三桁目, 四桁目, 五桁目, 六桁目"),
-        new(Sign.Ordinal, "最初, まず, はじめ, 初め, 左端", 1),
+        new(Sign.Ordinal, "先頭, 最初, まず, はじめ, 初め, 左端", 1),
         new(Sign.Last, "最後, 末尾, 右端, おしまい"),
         new(Sign.Next, "次, 次に, それから, 続いて, そして"),
-        new(Sign.Previous, "その前, 一つ前"),
+        new(Sign.Previous, "その手前, 手前, その前, 一つ前"),
         new(Sign.Backwards, "右から, 逆に, 後ろから"),
         new(Sign.Code, "ダイヤル, 数字, 番号, 錠, 輪, 文字, 合わせ, 回, 順, 左から, 暗証"),
     ];
