@@ -274,7 +274,7 @@ internal sealed class ClockTimes(WordList words)
         if (at >= text.Words.Length)
             return 0;
         var word = text.Words[at];
-        return word.Length is > 0 and < 5 && source.AsSpan(word.Start, word.End - word.Start) is var written && written[0] is 'I' or 'V' or 'X'
+        return word.Length < 5 && source[word.Start] is 'I' or 'V' or 'X' && source.AsSpan(word.Start, word.End - word.Start) is var written
             && !written.ContainsAnyExcept('I', 'V', 'X') && written is not "I" && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var hour
             ? hour
             : 0;

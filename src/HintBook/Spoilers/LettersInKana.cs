@@ -1,7 +1,7 @@
 namespace HintBook.Spoilers;
 
 /// <summary>Latin letters as Japanese calls them: エヌ、エー、エックス、イー for NAXE. Common practice, no source.</summary>
-internal sealed class LettersInKana
+internal static class LettersInKana
 {
     private const string Names =
         "エー:a エイ:a ビー:b シー:c ディー:d デー:d イー:e エフ:f ジー:g エイチ:h エッチ:h アイ:i ジェイ:j ジェー:j ケー:k ケイ:k エル:l エム:m エヌ:n オー:o ピー:p キュー:q アール:r エス:s "
@@ -13,7 +13,7 @@ internal sealed class LettersInKana
 
     /// <summary>Adds every letter that is called by its name, each run of katakana being one, to a list.</summary>
     /// <returns>Whether there are any.</returns>
-    public bool Gather(string source, List<(string Letters, int Start, int End, int Word)> said)
+    public static bool Gather(string source, List<(string Letters, int Start, int End, int Word)> said)
     {
         for (var at = 0; at < source.Length;)
         {

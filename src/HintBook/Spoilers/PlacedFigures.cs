@@ -93,7 +93,7 @@ internal sealed partial class PlacedFigures(WordList words)
     private static int RomanAt(WordReader text, string source, int at)
     {
         var word = text.Words[at];
-        return source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z') ? -1
+        return source[word.Start] is not ('I' or 'V' or 'X') ? -1 : source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z') ? -1
             : Roman.ValueOf(text.Bare(word)) is > 0 and < 10 and var value ? value : -1;
     }
 

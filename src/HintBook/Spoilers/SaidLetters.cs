@@ -23,7 +23,6 @@ internal sealed class SaidLetters(WordList words)
     private readonly List<(string Letters, int Start, int End, int Word)> said = [];
     private readonly Surroundings around = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
-    private readonly LettersInKana inKana = new();
 
     /// <summary>Adds a code, if its letters have no capitals.</summary>
     public void Add(int secret, string letters)
@@ -76,7 +75,7 @@ internal sealed class SaidLetters(WordList words)
     private void InCapitals(WordReader text, string source, List<Mention> found)
     {
         said.Clear();
-        var isOrdered = hasNoSpaces && inKana.Gather(source, said);
+        var isOrdered = hasNoSpaces && LettersInKana.Gather(source, said);
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];
