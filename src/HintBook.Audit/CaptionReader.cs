@@ -6,8 +6,8 @@ using HintBook.Audit.Mentions;
 namespace HintBook.Audit;
 
 /// <summary>
-/// Reads WebVTT (W3C WebVTT, section 4.1), and SubRip likewise, cue by cue and from each to the next: each may tell what the table says of the part of the film in which it is shown. Notes, names of
-/// cues and styles are shown to nobody, but anyone may open the file: they may tell only what is outside.
+/// Reads WebVTT (W3C WebVTT, section 4.1), and SubRip likewise, cue by cue and from each to the next: each may tell what the table says of the part of
+/// the film in which it is shown. Notes, names of cues and styles are shown to nobody, but anyone may open the file: they may tell only what is outside.
 /// </summary>
 internal static partial class CaptionReader
 {

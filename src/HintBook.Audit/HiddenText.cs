@@ -50,11 +50,11 @@ internal static partial class HiddenText
     /// <summary>Figures and letters that a style sheet shows one by one, and numbers to which its counters are set.</summary>
     public static IEnumerable<string> Shown(string style)
     {
-        var shown = Content().Matches(style).Select(match => ProgramText.Unescaped(match.Groups["one"].Value)).ToArray();
+        var shown = Content().Matches(style).Select(match => StyleEscapes.Unescaped(match.Groups["one"].Value)).ToArray();
         if (shown.Length is >= Fewest and < Most)
             yield return string.Join(' ', shown);
         foreach (Match match in Strings().Matches(style))
-            yield return string.Concat(match.Groups["part"].Captures.Select(part => ProgramText.Unescaped(part.Value)));
+            yield return string.Concat(match.Groups["part"].Captures.Select(part => StyleEscapes.Unescaped(part.Value)));
         var set = SetToOne().Matches(style).Select(match => match.Groups["one"].Value).ToArray();
         if (set.Length is >= Fewest and < Most)
             yield return string.Join(' ', set);
@@ -64,13 +64,17 @@ internal static partial class HiddenText
 
     // 'MER' + 'IDIAN', a = 'MER'; a += 'IDIAN', ['ME', 'RI'].join('')
     [GeneratedRegex(
-        """(["'`](?<part>[^"'`\\\n]{1,40})["'`](\s*\+\s*|\s*;\s*[\w$.]{1,40}\s*\+=\s*)){1,20}["'`](?<part>[^"'`\\\n]{1,40})["'`]|\[(\s*["'`](?<part>[^"'`\\\n]{1,40})["'`]\s*,?){2,20}\s*\]""",
+        """(["'`](?<part>[^"'`\\\n]{1,40})["'`](\s*\+\s*|\s*;\s*[\w$.]{1,40}\s*\+=\s*)){1,20}["'`](?<part>[^"'`\\\n]{1,40})["'`]"""
+        + """|\[(\s*["'`](?<part>[^"'`\\\n]{1,40})["'`]\s*,?){2,20}\s*\]""",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex Joined();
 
     // fromCharCode(77, 69), [77, 69, 82, 73]
-    [GeneratedRegex(@"(fromC(har|odeP)[A-Za-z]*\s*\(|\[)(\s*(\.\.\.)?\[?\s*(?<code>0[xX][0-9A-Fa-f]{2}|[0-9]{2,3})\s*,?){3,40}\s*[\])]", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"(fromC(har|odeP)[A-Za-z]*\s*\(|\[)(\s*(\.\.\.)?\[?\s*(?<code>0[xX][0-9A-Fa-f]{2}|[0-9]{2,3})\s*,?){3,40}\s*[\])]",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Letters();
 
     [GeneratedRegex("""["'`](?<text>[A-Za-z0-9]{3,40})["'`]""", RegexOptions.ExplicitCapture, 10_000)]

@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
-using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Audit.Mentions;
@@ -22,7 +20,7 @@ internal static partial class ProgramText
     /// <summary>The remarks and strings of a style sheet, and the names of its classes, ids and properties: what <c>content</c> shows is a string.</summary>
     public static IEnumerable<Piece> InStyle(string text) =>
         (from match in StylePiece().Matches(text)
-         from form in Forms(Unescaped(match.Groups["text"].Value))
+         from form in Forms(StyleEscapes.Unescaped(match.Groups["text"].Value))
          select new Piece(form, match.Index, MannerOf(match)))
         .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))))
         .Concat(HiddenText.Shown(text).Select(shown => new Piece(shown, 0, Manner.Remark)))
@@ -53,13 +51,10 @@ internal static partial class ProgramText
         ];
     }
 
-    /// <summary>A style's string without its escapes.</summary>
-    public static string Unescaped(string style) => StyleEscape().Replace(style, Meant);
-
     // A script's string without its escapes, and with the strings that a template holds.
     private static string Said(string script)
     {
-        var plain = CodePoint().Replace(Hole().Replace(script, "${text}"), Meant);
+        var plain = CodePoint().Replace(Hole().Replace(script, "${text}"), StyleEscapes.Meant);
         return Regex.Unescape(Harmless().Replace(plain, ""));
     }
 
@@ -155,11 +150,6 @@ internal static partial class ProgramText
 
     private static Manner MannerOf(Match match) => match.ValueSpan[0] == '/' ? Manner.Remark : Manner.Quoted;
 
-    private static string Meant(Match escape) =>
-        escape.Groups["hex"] is { Success: true, Value: var hex }
-            ? Rune.TryCreate(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture), out var rune) ? rune.ToString() : " "
-            : escape.Groups["other"].Value;
-
     // peelBeechwood
     [GeneratedRegex("^[a-z]+([A-Z][a-z]+)+$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Identifier();
@@ -197,7 +187,10 @@ internal static partial class ProgramText
     [GeneratedRegex(@"^\s*[0-9]{1,4}\s*:\s*[0-9]{1,4}\s*$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Ratio();
 
-    [GeneratedRegex("scale|ratio|aspect|odds|score|size|viewport|resolution|offset|coord|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    [GeneratedRegex(
+        "scale|ratio|aspect|odds|score|size|viewport|resolution|offset|coord|massstab|maßstab|échelle|echelle|escala",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        10_000)]
     private static partial Regex ScaleName();
 
     [GeneratedRegex(
@@ -212,10 +205,6 @@ internal static partial class ProgramText
     // Escapes that Regex.Unescape doesn't know stand for the character behind them.
     [GeneratedRegex(@"\\(?![\\""'nrtux0-9])|\\(?=u(?![0-9A-Fa-f]{4}))|\\(?=x(?![0-9A-Fa-f]{2}))|\\(?=[0-9])|\\$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Harmless();
-
-    // CSS Syntax Module Level 3, 4.3.7: up to six hexadecimal digits and a space, a line's end that isn't there, or the character itself.
-    [GeneratedRegex(@"\\((?<hex>[0-9A-Fa-f]{1,6})\s?|\n|(?<other>.))", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
-    private static partial Regex StyleEscape();
 
     [GeneratedRegex(
         """/\*(?<text>.*?)(\*/|\z)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'""",

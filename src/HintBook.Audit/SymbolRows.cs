@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace HintBook.Audit;
 
-/// <summary>Codes that programs and data hold symbol by symbol under several names: <c>w[0] === 4 &amp;&amp; w[1] === 0</c>, <c>{ "w1": 4, "w2": 0 }</c>.</summary>
+/// <summary>
+/// Codes that programs and data hold symbol by symbol under several names: <c>w[0] === 4 &amp;&amp; w[1] === 0</c>, <c>{ "w1": 4, "w2": 0 }</c>.
+/// </summary>
 internal static partial class SymbolRows
 {
     /// <summary>The fewest and the most symbols that may be a code.</summary>
@@ -22,7 +24,8 @@ internal static partial class SymbolRows
         if (value.ValueKind == JsonValueKind.Object)
             return Kept(value.EnumerateObject().Select(pair => pair.Value));
         return value.ValueKind == JsonValueKind.Array && value.EnumerateArray().All(item => item.ValueKind == JsonValueKind.Object)
-            ? value.EnumerateArray().SelectMany(item => item.EnumerateObject()).GroupBy(pair => pair.Name).SelectMany(row => Kept(row.Select(pair => pair.Value)))
+            ? value.EnumerateArray().SelectMany(item => item.EnumerateObject()).GroupBy(pair => pair.Name)
+                .SelectMany(row => Kept(row.Select(pair => pair.Value)))
             : [];
     }
 

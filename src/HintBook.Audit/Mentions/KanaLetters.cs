@@ -36,8 +36,10 @@ internal sealed partial class KanaLetters(CodeTable codes)
         for (var first = 0; first < said.Count; first++)
         {
             var whole = "";
-            for (var last = first; last < said.Count && whole.Length < codes.Longest && (last == first || said[last].Start - said[last - 1].End < MostApart); last++)
+            for (var last = first; last < said.Count && whole.Length < codes.Longest; last++)
             {
+                if (last > first && said[last].Start - said[last - 1].End >= MostApart)
+                    break;
                 whole += said[last].Letter;
                 if (whole.Length > 2)
                     Report(text, whole, said[first].Start, said[last].End, found);

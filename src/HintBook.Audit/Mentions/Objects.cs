@@ -33,7 +33,9 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
-        if (unmeant.Is(text, source, first, last) || IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
+        if (unmeant.Is(text, source, first, last))
+            return false;
+        if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
             return false;

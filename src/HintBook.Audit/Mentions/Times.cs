@@ -178,7 +178,8 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var (isTo, isJoined) = (false, hasHour);
         if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || hasHour) && !tokens[at].Is(Sign.Fraction))
             (isTo, isJoined, at) = (true, true, at + 1);
-        else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar) && (isHourFirst || hasHour || IsWithMinutes(tokens, at + 1)) && IsAnd(tokens[at]))
+        else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar)
+            && (isHourFirst || hasHour || IsWithMinutes(tokens, at + 1)) && IsAnd(tokens[at]))
             (isJoined, at) = (true, at + 1);
         Skip(tokens, ref at, Sign.Article);
         if (at >= tokens.Length || (tokens[at].First > tokens[i].First && text.Words[tokens[at].First].Parting > Parting.Space))
@@ -203,7 +204,8 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
     }
 
     // "VIII and twenty minutes".
-    private static bool IsWithMinutes(ReadOnlySpan<Token> tokens, int at) => at + 1 < tokens.Length && tokens[at].Is(Sign.Number) && tokens[at + 1].Is(Sign.Minute);
+    private static bool IsWithMinutes(ReadOnlySpan<Token> tokens, int at) =>
+        at + 1 < tokens.Length && tokens[at].Is(Sign.Number) && tokens[at + 1].Is(Sign.Minute);
 
     // "halb elf", "dreiviertel elf"; "half eight" in Britain.
     private static (int, int)? PartOfHour(ReadOnlySpan<Token> tokens, int i)

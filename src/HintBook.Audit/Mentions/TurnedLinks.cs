@@ -127,7 +127,8 @@ internal sealed class TurnedLinks
             return true;
         for (var i = from; i < text.Words.Length && i <= to + 3; i++)
         {
-            if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop) && (anaphoraBySpan.Contains(text.Of(text.Words[i])) || (i <= to && IsTheOne(text, i))))
+            if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop)
+                && (anaphoraBySpan.Contains(text.Of(text.Words[i])) || (i <= to && IsTheOne(text, i))))
                 return true;
             if (i > to && text.Words[i].Parting >= Parting.Stop)
                 return false;

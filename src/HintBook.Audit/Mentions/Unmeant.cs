@@ -6,7 +6,8 @@ namespace HintBook.Audit.Mentions;
 internal sealed class Unmeant
 {
     private const int NearCopula = 3, NearQuality = 6, ShortestStem = 3, LongestSmall = 4, Around = 100;
-    private static readonly char[] Ends = ['.', '!', '?', '\n', '。', '؟', FoldedText.BetweenItems], HardEnds = ['!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
+    private static readonly char[] Ends = ['.', '!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
+    private static readonly char[] HardEnds = ['!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
     private readonly HashSet<string> qualities, copulas, beforeNames, inNames, days;
     private readonly string[] endings, onScreen, hours;
 

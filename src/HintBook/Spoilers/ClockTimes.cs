@@ -61,7 +61,8 @@ internal sealed class ClockTimes(WordList words)
             if ((role & (WordRole.Hour | WordRole.Minute)) == WordRole.None)
                 seen |= role & (WordRole.HourHand | WordRole.MinuteHand);
             hasHands |= (role & WordRole.Hand) != WordRole.None || seen == (WordRole.HourHand | WordRole.MinuteHand);
-            if (numbers.IsNumber(text, i) || RomanHour(text, source, i) > 0 || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
+            if (numbers.IsNumber(text, i) || RomanHour(text, source, i) > 0
+                || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
                 At(text, source, i, found);
         }
 

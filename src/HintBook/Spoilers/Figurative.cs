@@ -2,7 +2,7 @@ using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
-/// <summary>Whether the word for a thing says what something abstract is, speaks of the page itself, or is somebody's name. Data: <see cref="NotMeant"/>.</summary>
+/// <summary>Whether the word for a thing says what something abstract is, speaks of the page itself, or is somebody's name: <see cref="NotMeant"/>.</summary>
 internal sealed class Figurative
 {
     private const int MostBefore = 6;

@@ -151,7 +151,8 @@ internal sealed class Finder
         var tie = words.Language.Tie;
         string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of)];
         // 石鹸缶 for 石鹸の缶.
-        var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal)).Select(name => name.Replace(tie, "", StringComparison.Ordinal));
+        var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal))
+            .Select(name => name.Replace(tie, "", StringComparison.Ordinal));
         foreach (var other in read.Concat(joined.Where(name => name.Length > ShortestCode)).Distinct().Except(secret.Spellings))
         {
             var isOneWord = other.Length < ShortestPhrase && !other.Contains(tie, StringComparison.Ordinal);

@@ -113,7 +113,8 @@ internal sealed class NamesInRuns
     // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else; of one letter, nor does 銅の鐘 and 金色.
     private static bool IsTopic(ReadOnlySpan<char> behind, int length) =>
         behind is ['は' or 'が' or 'も' or 'と' or '、', ..]
-        || (length == 1 && (behind is ['の', >= '\u3400', ..] || (behind is [>= '\u3400' and var next, ..] && !MadeOfIt.Contains(next, StringComparison.Ordinal))));
+        || (length == 1 && behind is ['の', >= '\u3400', ..])
+        || (length == 1 && (behind is [>= '\u3400' and var next, ..] && !MadeOfIt.Contains(next, StringComparison.Ordinal)));
 
     private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
 }

@@ -34,7 +34,8 @@ internal sealed partial class OrdinaryNumbers
 
     [GeneratedRegex(
         // Number 275 of 9,460.
-        @"(?<![\d.,])\d[\d.,'’\u00A0\u202F]*( \d{3})*\s+(out of|of|von|sur|de|من)\s+(?=\d[\d.,'’\u00A0\u202F ]*\d)\d([\d.,'’\u00A0\u202F]*\d)?( \d{3})*(?![\d%])"
+        @"(?<![\d.,])\d[\d.,'’\u00A0\u202F]*( \d{3})*\s+(out of|of|von|sur|de|من)\s+"
+        + @"(?=\d[\d.,'’\u00A0\u202F ]*\d)\d([\d.,'’\u00A0\u202F]*\d)?( \d{3})*(?![\d%])"
         // 3:40 minutes, 3 min 40.
         + @"|(?<!\d)\d{1,3}[:.]\d{2}\s*(min\b|mins\b|minutes?\b|minuten\b|minutos?\b|دقيقة|دقائق|分)|(?<!\d)\d{1,3}\s?(min|minutes?|minuten|minutos?)\s\d{2}\b"
         + @"|\d{1,3}分\d{1,2}秒"

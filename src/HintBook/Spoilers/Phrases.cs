@@ -426,7 +426,8 @@ internal sealed class Phrases(WordList words)
                 // A number describes nothing: "Stage 2 12" is no "Stage 12".
                 // "The hollowed-out bit".
                 var isJoined = (word.Gap & Gap.Hyphen) != Gap.None && !hasNoSpaces;
-                if ((Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined && !words.Signs.IsDegree(word.Id)) || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
+                var isSmall = Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined && !words.Signs.IsDegree(word.Id);
+                if (isSmall || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
                     return;
             }
         }

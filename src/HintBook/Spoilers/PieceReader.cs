@@ -294,7 +294,8 @@ internal sealed class PieceReader(WordList words)
     };
 
     private static bool IsNoEnglishNoun(ReadOnlySpan<char> word) =>
-        word is "leads" or "follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "sits" or "starts" or "begins" or "finishes" or "takes"
+        word is "leads" or "follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "sits" or "starts" or "begins"
+            or "finishes" or "takes"
         || word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 
     private Piece? InAlphabet(WordReader text, int at)

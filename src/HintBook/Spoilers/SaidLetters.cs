@@ -174,7 +174,8 @@ internal sealed class SaidLetters(WordList words)
     private static bool IsListed(string source, int start, int length)
     {
         if (start > 0 && Opening.Contains(source[start - 1], StringComparison.Ordinal))
-            return length <= MostSaid || source.AsSpan(start, length).IndexOfAny('は', 'が') is not (> 0 and var topic) || !IsPlaceWord(source[start + topic - 1]);
+            return length <= MostSaid || source.AsSpan(start, length).IndexOfAny('は', 'が') is not (> 0 and var topic)
+                || !IsPlaceWord(source[start + topic - 1]);
         var closing = start + length < source.Length ? source[start + length] : '。';
         return length <= MostSaid && (start == 0 || source[start - 1] is '。' or '\n' ? closing is '・' or '、' or '，' or '→'
             : start > 1 && source[start - 1] is 'は' or 'が' && IsPlaceWord(source[start - 2]));

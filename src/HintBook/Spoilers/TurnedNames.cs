@@ -95,7 +95,8 @@ internal sealed class TurnedNames(WordList words)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
                     || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i));
-                if (isSaid || (isOfSeveral && IsTheOne(i)) || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
+                if (isSaid || (isOfSeveral && IsTheOne(i))
+                    || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
@@ -126,7 +127,8 @@ internal sealed class TurnedNames(WordList words)
             if (i < noun || IsDenied(text, i))
                 return false;
             var before = Has(read[i - 1], WordRole.Preposition) ? i - 2 : i - 1;
-            return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id)) && (!IsOfAnother(text, i) || before == i - 2);
+            return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id))
+                && (!IsOfAnother(text, i) || before == i - 2);
         }
 
         // "Le violon n'a plus d'âme" for "âme du violon".

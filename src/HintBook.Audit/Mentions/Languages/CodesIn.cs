@@ -28,7 +28,8 @@ internal static class CodesIn
         new(Sign.Backwards, "right to left, from the right, backwards, backward, back to front, in reverse, reversed, from the end"),
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
-        new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg, none, no stroke, no strokes, no notch, no mark, no dot, no line", 0, "0"),
+        new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg", 0, "0"),
+        new(Sign.Number, "none, no stroke, no strokes, no notch, no mark, no dot, no line", 0, "0"),
         new(Sign.Number, "half a dozen, half dozen", 6, "6"),
         new(Sign.Number, "a dozen", 12, "12"),
         new(Sign.Number, "baker's dozen, unlucky number", 13, "13"),
@@ -173,7 +174,8 @@ internal static class CodesIn
     /// <summary>The names of letters as they are written, the letter before each.</summary>
     public static string LetterNamesOf(string language) => language switch
     {
-        "en" => "w double-u w double-you a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea "
+        "en" => "w double-u w double-you a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em "
+        + "n en o oh o owe p pee p pea "
         + "q cue q queue "
             + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
         "es" => "a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q cu r erre r ere s ese t te u u v uve x equis z zeta",

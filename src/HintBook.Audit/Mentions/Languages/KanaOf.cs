@@ -1,6 +1,6 @@
 namespace HintBook.Audit.Mentions.Languages;
 
-/// <summary>How words of Japanese that boxes are full of are read, and what other letters they have. From memory; the first spelling of each is a name's.</summary>
+/// <summary>How words of Japanese that boxes are full of are read, and what other letters they have. From memory.</summary>
 internal static class KanaOf
 {
     private const int Most = 10, LongestWord = 4;

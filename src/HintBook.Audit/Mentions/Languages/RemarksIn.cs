@@ -8,7 +8,8 @@ internal sealed record RemarksIn
 {
     public static RemarksIn English { get; } = new()
     {
-        Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap taps chime chimes hole holes",
+        Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap "
+            + "taps chime chimes hole holes",
         Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
             + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
@@ -53,7 +54,8 @@ internal sealed record RemarksIn
 
     public static RemarksIn German { get; } = new()
     {
-        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer rille rillen ritze ritzen loch löcher kommt steht folgt gehört bildet beginnt schließt",
+        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer rille rillen ritze ritzen loch löcher kommt steht folgt gehört "
+            + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
             + "hintendran voran links "
             + "rechts außen innen rand daneben",

@@ -27,7 +27,8 @@ internal sealed record UnmeantIn(
     private static UnmeantIn German { get; } = new(
         "geduld übung ruhe zeit glück mut liebe fleiß humor logik neugier vertrauen ausdauer",
         "heit keit ung schaft tion tät",
-        "dieser seite, auf der seite, bildschirm, webseite, website, browser, klicken sie, klick auf, online, forum, nächsten hinweis, nächsten tipp, internet, "
+        "dieser seite, auf der seite, bildschirm, webseite, website, browser, klicken sie, klick auf, online, forum, nächsten hinweis, "
+        + "nächsten tipp, internet, "
         + "verbindung, e-mail, herunterladen, scrollen",
         "herr herrn frau familie dr fräulein",
         "",
@@ -37,7 +38,8 @@ internal sealed record UnmeantIn(
     private static UnmeantIn French { get; } = new(
         "patience calme temps silence chance amour logique soin courage pratique confiance",
         "ance ence esse ité tion sion isme",
-        "cette page, de la page, écran, site web, page web, navigateur, cliquez, cliquer, en ligne, forum, indice suivant, internet, connexion, courriel, ci-dessous",
+        "cette page, de la page, écran, site web, page web, navigateur, cliquez, cliquer, en ligne, forum, indice suivant, internet, connexion, "
+        + "courriel, ci-dessous",
         "m monsieur madame mme mademoiselle maître",
         "",
         "heures d'ouverture, heures d’ouverture, horaires, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous",

@@ -12,7 +12,8 @@ internal sealed record NotMeant
         Abstract = "patience practice care calm time silence order thought luck trust teamwork persistence observation attention focus logic skill love",
         AbstractEndings = "ance ence ness ity tion sion ship hood ism",
         Screens =
-            "click the; click on; click here; screen; website; web page; this page; of the page; browser; forum; online; download; e-mail; email; scroll; hyperlink; the menu; internet; "
+            "click the; click on; click here; screen; website; web page; this page; of the page; browser; forum; online; download; e-mail; email; "
+            + "scroll; hyperlink; the menu; internet; "
             + "connection; for the next hint; another hint; next hint",
         Titles = "mr mrs ms miss dr sir lady lord master",
     };
@@ -23,7 +24,8 @@ internal sealed record NotMeant
         Abstract = "geduld übung ruhe sorgfalt zeit stille ordnung glück mut liebe fleiß ausdauer logik vertrauen beobachten nachdenken humor",
         AbstractEndings = "heit keit ung schaft tion tät mus enz anz",
         Screens =
-            "klicken sie; klick auf; klicke auf; bildschirm; webseite; website; dieser seite; auf der seite; der seite unten; browser; forum; online; herunterladen; e-mail; scrollen; "
+            "klicken sie; klick auf; klicke auf; bildschirm; webseite; website; dieser seite; auf der seite; der seite unten; browser; forum; "
+            + "online; herunterladen; e-mail; scrollen; "
             + "internet; nächsten hinweis; nächsten tipp; verbindung",
         Titles = "herr herrn frau familie meister doktor dr",
     };
@@ -45,7 +47,8 @@ internal sealed record NotMeant
         Abstract = "paciencia calma tiempo silencio orden suerte amor lógica práctica trabajo esfuerzo cuidado",
         AbstractEndings = "ancia encia anza dad tad ción sión miento ismo ez",
         Screens =
-            "clic; pantalla; sitio web; página web; esta página; de la página; navegador; foro; en línea; descarga; correo electrónico; internet; pista siguiente; "
+            "clic; pantalla; sitio web; página web; esta página; de la página; navegador; foro; en línea; descarga; correo electrónico; internet; "
+            + "pista siguiente; "
             + "siguiente pista; conexión",
         Titles = "señor señora don doña sr sra maestro",
     };

@@ -9,7 +9,7 @@ internal sealed record ObjectWords
     public static ObjectWords English { get; } = new()
     {
         Degrees = "very quite rather too fairly",
-        Having = "has had have with",
+        Having = "has had have",
         Questions = "which what whose",
         Links =
             "for which that who whose where made turned cast carved cut from with without as holding containing kept is are was it of full on "
@@ -27,7 +27,11 @@ internal sealed record ObjectWords
             + "show budge "
             + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch",
         Idioms =
-            "spur of the moment; spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; ring the changes; bell end; screw it up; nail it/him/her; spoon fed; wire transfer; wire money; card payment; credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
+            "spur of the moment; spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; "
+            + "thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; "
+            + "ring the changes; bell end; screw it up; nail it/him/her; spoon fed; wire transfer; wire money; card payment; "
+            + "credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; "
+            + "key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
             + "clear as a bell; mint condition; mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; "
             + "two sides of the same coin; coin a phrase; flip a coin; toss a coin; in light of; come to light; bring to light; light of day; "
             + "to the letter; letter of the law; on the cards; house of cards; full moon; over the moon; once in a blue moon; spoon feed; "
@@ -206,7 +210,10 @@ internal sealed record ObjectWords
             + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
             + "fühl fühle fühlt öffne öffnen wende falt",
         Idioms =
-            "hat einen/keinen Haken; Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; Kerzen auf dem; in die gleiche Kerbe; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
+            "hat einen/keinen Haken; Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; "
+            + "Kerzen auf dem; in die gleiche Kerbe; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; "
+            + "Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; "
+            + "Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
             + "im Spiegel der Zeit; im Lichte; ans Licht; grünes Licht; am seidenen Faden; roter Faden; rote Faden; den Faden verlieren; "
             + "wie ein roter Faden; auf die Goldwaage; das Kind mit dem Bade; Nadel im Heuhaufen; auf der Karte; alles auf eine Karte; "
@@ -294,7 +301,11 @@ internal sealed record ObjectWords
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
             + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle",
         Idioms =
-            "vivre/vit/vivent/vivons/vivez aux crochets; coup d'éperon; en cheville avec; cheville ouvrière; arrive/arrivent/arriver/arrivait pas à la cheville; arrive/arrivent à la cheville; coup de pinceau; coups de pinceau; mot clé; mot-clé; point clé; moment clé; sous clé; clé de sol/fa/voûte/usb; boutons d'acné; rouleau de printemps; au bout du rouleau; sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
+            "vivre/vit/vivent/vivons/vivez aux crochets; coup d'éperon; en cheville avec; cheville ouvrière; "
+            + "arrive/arrivent/arriver/arrivait pas à la cheville; arrive/arrivent à la cheville; coup de pinceau; coups de pinceau; mot clé; "
+            + "mot-clé; point clé; moment clé; sous clé; clé de sol/fa/voûte/usb; boutons d'acné; rouleau de printemps; au bout du rouleau; "
+            + "sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; "
+            + "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
                 + "clé du mystère; "
             + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de "
             + "fil en aiguille; perdre le fil; "
@@ -391,7 +402,10 @@ internal sealed record ObjectWords
             + "sujete apoya apoye pasa pase está descansa duerme aguarda "
             + "despliegue despliega desenrolle sople frote encienda vierta voltee agite abra abre sienta rompa rompe",
         Idioms =
-            "mucho gancho; con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; sello personal/propio/discográfico/editorial/postal; sello de calidad; mi/tu/su/nuestro sello personal; sellos van por; los sellos de correos; botón de muestra; de botones; al pie del cañón; punto clave; rodillo político; la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
+            "mucho gancho; con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; "
+            + "sello personal/propio/discográfico/editorial/postal; sello de calidad; mi/tu/su/nuestro sello personal; sellos van por; "
+            + "los sellos de correos; botón de muestra; de botones; al pie del cañón; punto clave; rodillo político; la llave de todo; en vela; "
+            + "a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
             + "castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; echar las campanas al vuelo; "
             + "aguja en un pajar; echar anclas; echamos el ancla; echar el ancla; echó el ancla; levar anclas; perder la brújula; cara o cruz; a vela; "

@@ -64,7 +64,8 @@ internal sealed record PieceWords
             + "press punch window",
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
-            "no stroke:0; no strokes:0; no notch:0; no mark:0; no dot:0; no line:0; no click:0; no knock:0; half a dozen:6; half dozen:6; a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
+            "no stroke:0; no strokes:0; no notch:0; no mark:0; no dot:0; no line:0; no click:0; no knock:0; half a dozen:6; half dozen:6; "
+            + "a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
             + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; "
             + "deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
@@ -132,7 +133,8 @@ internal sealed record PieceWords
             + "öffnet tippe schieber zahlenschloss",
         BackPhrases = "von hinten; von rechts; falsch herum; von rechts nach links; im Spiegel; von hinten nach vorn; vom Ende",
         OtherNumbers =
-            "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
+            "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; "
+            + "halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
             + "leerstelle:0; unberührt:0; tage der woche:7; tage hat die woche:7; wochentage:7; todsünden:7; jahreszeiten:4; monate hat das jahr:12; "
             + "quartett:4; trio:3",
     };
@@ -184,7 +186,8 @@ internal sealed record PieceWords
             + "tapez",
         BackPhrases = "à l'envers; à rebours; de droite à gauche; de la fin; dans un miroir; par la fin; à l’envers",
         OtherNumbers =
-            "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; vide:0; néant:0; "
+            "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; "
+            + "vide:0; néant:0; "
             + "jours de la semaine:7; péchés capitaux:7; saisons:4; mousquetaires:3; mois de l'année:12; trio:3; quatuor:4; immobile:0",
     };
 
@@ -234,7 +237,8 @@ internal sealed record PieceWords
             "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
         OtherNumbers =
-            "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; días de la semana:7; "
+            "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; "
+            + "días de la semana:7; "
             + "pecados capitales:7; estaciones del año:4; meses del año:12; trío:3; cuarteto:4",
     };
 

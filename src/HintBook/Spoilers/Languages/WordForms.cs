@@ -22,7 +22,8 @@ internal static class WordForms
             + "shrunken/shrunk/shrink swollen/swell drawn/draw/drew knotted/knot cut/cuts cast/casts molten/melt/melted forged/forge graven/engraved/engrave "
             + "shaven/shave beaten/beat bitten/bite/bit chosen/choose driven/drive eaten/eat forgotten/forget given/give risen/rise written/write/wrote "
             + "braided/braid/unbraid twisted/twist/untwist rolled/roll/unroll folded/fold/unfold tied/tie/untie buttoned/button/unbutton locked/unlock "
-            + "stitched/stitch/unstitch sliding/slide/slid/slides sealed/seal/unseal stoppered/stopper/unstopper corked/cork/uncork knitted/knit").Split(' ').Select(family => family.Split('/')),
+            + "stitched/stitch/unstitch sliding/slide/slid/slides sealed/seal/unseal stoppered/stopper/unstopper corked/cork/uncork knitted/knit")
+            .Split(' ').Select(family => family.Split('/')),
     ];
 
     /// <summary>British and American spellings, and what verbs and adjectives are made of: <c>sliding</c> of <c>slide</c>.</summary>
@@ -80,7 +81,8 @@ internal static class WordForms
         }
 
         // Tordu and tordre, fini and finir.
-        foreach (var (participle, verb) in ((string, string)[])[("ue", "re"), ("u", "re"), ("ue", "it"), ("u", "it"), ("ie", "ir"), ("i", "ir"), ("ie", "it"), ("i", "it")])
+        (string, string)[] others = [("ue", "re"), ("u", "re"), ("ue", "it"), ("u", "it"), ("ie", "ir"), ("i", "ir"), ("ie", "it"), ("i", "it")];
+        foreach (var (participle, verb) in others)
         {
             if (word.Length > participle.Length + ShortestStem && word.EndsWith(participle, StringComparison.Ordinal))
                 yield return word[..^participle.Length] + verb;
