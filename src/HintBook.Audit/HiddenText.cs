@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using System.Text.RegularExpressions;
 
 namespace HintBook.Audit;
@@ -10,7 +9,7 @@ namespace HintBook.Audit;
 /// </summary>
 internal static partial class HiddenText
 {
-    private const int ShortestBase64 = 8, Fewest = 3, Most = 40;
+    private const int Fewest = SymbolRows.Fewest, Most = SymbolRows.Most;
 
     /// <summary>Strings that a script makes, with their places.</summary>
     public static IEnumerable<(string Text, int At)> Strings(string script)
@@ -19,15 +18,9 @@ internal static partial class HiddenText
             yield return (string.Concat(match.Groups["part"].Captures.Select(part => part.Value)), match.Index);
         foreach (Match match in Letters().Matches(script))
         {
-            var codes = match.Groups["code"].Captures.Select(code => int.Parse(code.Value, CultureInfo.InvariantCulture)).ToArray();
+            var codes = match.Groups["code"].Captures.Select(code => CodeOf(code.Value)).ToArray();
             if (Array.TrueForAll(codes, code => code is >= ' ' and <= '~'))
                 yield return (string.Concat(codes.Select(code => (char)code)), match.Index);
-        }
-
-        foreach (Match match in Base64().Matches(script))
-        {
-            if (Decoded(match.Groups["text"].Value) is { } text)
-                yield return (text, match.Index);
         }
 
         if (!script.Contains("reverse", StringComparison.Ordinal))
@@ -35,6 +28,10 @@ internal static partial class HiddenText
         foreach (Match match in Word().Matches(script))
             yield return (string.Concat(match.Groups["text"].Value.Reverse()), match.Index);
     }
+
+    private static int CodeOf(string number) => number.StartsWith("0x", StringComparison.OrdinalIgnoreCase)
+        ? int.Parse(number[2..], NumberStyles.HexNumber, CultureInfo.InvariantCulture)
+        : int.Parse(number, CultureInfo.InvariantCulture);
 
     /// <summary>Times that a script or a style sheet sets as two numbers, as minutes since midnight or by the hands of a clock.</summary>
     public static IEnumerable<(string Text, int At)> Times(string text)
@@ -53,9 +50,11 @@ internal static partial class HiddenText
     /// <summary>Figures and letters that a style sheet shows one by one, and numbers to which its counters are set.</summary>
     public static IEnumerable<string> Shown(string style)
     {
-        var shown = Content().Matches(style).Select(match => match.Groups["one"].Value).ToArray();
+        var shown = Content().Matches(style).Select(match => StyleEscapes.Unescaped(match.Groups["one"].Value)).ToArray();
         if (shown.Length is >= Fewest and < Most)
             yield return string.Join(' ', shown);
+        foreach (Match match in Strings().Matches(style))
+            yield return string.Concat(match.Groups["part"].Captures.Select(part => StyleEscapes.Unescaped(part.Value)));
         var set = SetToOne().Matches(style).Select(match => match.Groups["one"].Value).ToArray();
         if (set.Length is >= Fewest and < Most)
             yield return string.Join(' ', set);
@@ -63,38 +62,28 @@ internal static partial class HiddenText
             yield return match.Groups["number"].Value;
     }
 
-    // Text that anyone could write: else it is a picture or a digest.
-    private static string? Decoded(string base64)
-    {
-        if (base64.Length < ShortestBase64 || base64.Length % 4 != 0)
-            return null;
-        Span<byte> bytes = stackalloc byte[base64.Length];
-        if (!Convert.TryFromBase64String(base64, bytes, out var length))
-            return null;
-        var text = Encoding.UTF8.GetString(bytes[..length]);
-        return text.All(letter => char.IsLetterOrDigit(letter) || letter is ' ' or '-' or ':' or '.' or ',' or '\'') ? text : null;
-    }
-
-    // 'MER' + 'IDIAN', ['ME', 'RI'].join('')
+    // 'MER' + 'IDIAN', a = 'MER'; a += 'IDIAN', ['ME', 'RI'].join('')
     [GeneratedRegex(
-        """(["'`](?<part>[^"'`\\\n]{1,40})["'`]\s*\+\s*){1,20}["'`](?<part>[^"'`\\\n]{1,40})["'`]|\[(\s*["'`](?<part>[^"'`\\\n]{1,40})["'`]\s*,?){2,20}\s*\]""",
+        """(["'`](?<part>[^"'`\\\n]{1,40})["'`](\s*\+\s*|\s*;\s*[\w$.]{1,40}\s*\+=\s*)){1,20}["'`](?<part>[^"'`\\\n]{1,40})["'`]"""
+        + """|\[(\s*["'`](?<part>[^"'`\\\n]{1,40})["'`]\s*,?){2,20}\s*\]""",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex Joined();
 
     // fromCharCode(77, 69), [77, 69, 82, 73]
-    [GeneratedRegex(@"(fromC(har|odeP)[A-Za-z]*\s*\(|\[)(\s*(\.\.\.)?\[?\s*(?<code>[0-9]{2,3})\s*,?){3,40}\s*[\])]", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"(fromC(har|odeP)[A-Za-z]*\s*\(|\[)(\s*(\.\.\.)?\[?\s*(?<code>0[xX][0-9A-Fa-f]{2}|[0-9]{2,3})\s*,?){3,40}\s*[\])]",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Letters();
-
-    [GeneratedRegex("""["'`](?<text>[A-Za-z0-9+/]{6,200}={0,2})["'`]""", RegexOptions.ExplicitCapture, 10_000)]
-    private static partial Regex Base64();
 
     [GeneratedRegex("""["'`](?<text>[A-Za-z0-9]{3,40})["'`]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Word();
 
-    // h: 1, m: 20
+    // h: 1, m: 20; hand.hour === 1 && hand.minute === 20
     [GeneratedRegex(
-        """\b(h|hrs?|hours?)["'`]?\s*[:=]\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,24}\b(m|mins?|minutes?)["'`]?\s*[:=]\s*["'`]?(?<minute>[0-9]{1,2})\b""",
+        """(\b|get|set)(h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,30}"""
+        + """(\b|get|set)(m|mins?|minutes?|minuten?|minutos?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<minute>[0-9]{1,2})\b""",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex TwoNumbers();
@@ -110,11 +99,15 @@ internal static partial class HiddenText
     [GeneratedRegex(@"\b(?<hour>[0-9]{1,2})\s*\*\s*60\s*\+\s*(?<minute>[0-9]{1,2})\b", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Reckoned();
 
-    [GeneratedRegex("""\bcontent\s*:\s*["'](?<one>[0-9A-Za-z])["']""", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex("""\bcontent\s*:\s*["'](?<one>[0-9A-Za-z]|\\[0-9A-Fa-f]{2,6}\s?)["']""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Content();
 
-    // --wheel-1: 7
-    [GeneratedRegex("""--[A-Za-z_-]+[0-9]\s*:\s*["']?(?<one>[0-9A-Z])["']?\s*[;}]""", RegexOptions.ExplicitCapture, 10_000)]
+    // content: "60" "38"
+    [GeneratedRegex("""\bcontent\s*:(\s*["'](?<part>[^"'\n]{1,40})["']){2,20}""", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Strings();
+
+    // --wheel-1: 7; --second-wheel: 4
+    [GeneratedRegex("""--[A-Za-z0-9_-]+\s*:\s*["']?(?<one>[0-9A-Z])["']?\s*[;}]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex SetToOne();
 
     [GeneratedRegex(

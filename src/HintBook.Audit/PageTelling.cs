@@ -22,6 +22,7 @@ internal sealed class PageTelling
     private readonly string folder;
     private readonly List<AuditFault> faults = [];
     private readonly StringBuilder line = new(), above = new();
+    private readonly AttributeRows rows = new();
     private List<string> items = [];
 
     private PageTelling(Secrets secrets, string path) =>
@@ -51,6 +52,8 @@ internal sealed class PageTelling
             telling.Walk(body, shown);
         }
 
+        foreach (var row in telling.rows.Rows)
+            telling.Hear(row.First, row.Said, $"in attributes “{row.Name}”", Manner.Items, row.Scope);
         return telling.faults;
     }
 
@@ -144,7 +147,10 @@ internal sealed class PageTelling
         if (line.Length > 0)
         {
             var said = line.ToString();
-            Hear(block, said, block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+            var where = block.LocalName == "title" ? "in the page's title" : "in the text";
+            Hear(block, said, where, Manner.Prose, scope);
+            foreach (var turned in ProgramText.Turned(said.Trim()))
+                Hear(block, turned, where, Manner.Prose, scope);
             if (!string.IsNullOrWhiteSpace(said))
                 items.Add(said.Trim());
         }
@@ -196,6 +202,8 @@ internal sealed class PageTelling
         {
             var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
             Hear(element, PageWords.WithoutTimes(clean), "in an address", Manner.Address, secrets.Outside);
+            foreach (var form in DecodedText.Of(clean))
+                Hear(element, form, "in an address", Manner.Address, secrets.Outside);
             See(element, clean, scope);
         }
 
@@ -206,17 +214,21 @@ internal sealed class PageTelling
         {
             if (attribute.Name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(attribute.Name))
                 Hear(element, attribute.Name, "in the name of an attribute", Manner.Trade, secrets.Outside);
+            var isSpoken = PageWords.Spoken.Contains(attribute.Name);
+            rows.Add(element, attribute, isSpoken ? scope : secrets.Outside);
             if (attribute.Value.Length == 0 || PageWords.Keywords.Contains(attribute.Name))
                 continue;
             var where = $"in the attribute “{attribute.Name}”";
             if (element.LocalName == "meta" && attribute.Name == "content")
                 Meta(element, attribute.Value);
-            else if (PageWords.Spoken.Contains(attribute.Name))
+            else if (isSpoken)
                 Hear(element, Film(element, attribute.Value), where, Manner.Prose, scope);
             else if (attribute.Name == "class")
                 Hear(element, attribute.Value, where, Manner.Trade, secrets.Outside);
             else
                 Hear(element, attribute.Value, where, Manner.Address, secrets.Outside);
+            foreach (var form in DecodedText.Of(attribute.Value))
+                Hear(element, form, where, Manner.Address, isSpoken ? scope : secrets.Outside);
         }
     }
 
@@ -224,7 +236,7 @@ internal sealed class PageTelling
     private void Settings(IElement element)
     {
         if (element.GetAttribute("datetime") is { } time)
-            Hear(element, time, "in the attribute “datetime”", Manner.Remark, secrets.Outside);
+            Hear(element, PageWords.WithoutDuration(time), "in the attribute “datetime”", Manner.Remark, secrets.Outside);
         if (element.GetAttribute("pattern") is { } pattern)
             Hear(element, PageWords.WithoutChoices(pattern), "in the attribute “pattern”", Manner.Remark, secrets.Outside);
         var hour = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("hour", StringComparison.OrdinalIgnoreCase));

@@ -65,6 +65,12 @@ internal static partial class PageWords
     public static string WithoutChoices(string pattern) => Choice().Replace(pattern, static match =>
         char.ToUpperInvariant(match.Value[1]) == char.ToUpperInvariant(match.Value[2]) ? match.Value[1..2] : match.Value);
 
+    /// <summary>A duration of ISO 8601 in hours and minutes as a time: <c>PT7H25M</c> is 7:25.</summary>
+    public static string WithoutDuration(string time) => Duration().Replace(time, "${hour}:${minute}");
+
+    [GeneratedRegex("^PT(?<hour>[0-9]{1,2})H(?<minute>[0-5][0-9])M", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Duration();
+
     [GeneratedRegex(@"\[[A-Za-z]{2}\]", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Choice();
 

@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
-using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using HintBook.Audit.Mentions;
@@ -22,7 +20,8 @@ internal static partial class ProgramText
     /// <summary>The remarks and strings of a style sheet, and the names of its classes, ids and properties: what <c>content</c> shows is a string.</summary>
     public static IEnumerable<Piece> InStyle(string text) =>
         (from match in StylePiece().Matches(text)
-         select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match)))
+         from form in Forms(StyleEscapes.Unescaped(match.Groups["text"].Value))
+         select new Piece(form, match.Index, MannerOf(match)))
         .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))))
         .Concat(HiddenText.Shown(text).Select(shown => new Piece(shown, 0, Manner.Remark)))
         .Concat(HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)));
@@ -37,7 +36,8 @@ internal static partial class ProgramText
         return
         [
             .. from match in ScriptPiece().Matches(text)
-               select new Piece(Regex.Unescape(Harmless().Replace(match.Groups["text"].Value, "")), match.Index, MannerOf(match)),
+               from form in Forms(Said(match.Groups["text"].Value))
+               select new Piece(form, match.Index, MannerOf(match)),
             .. Names(ScriptName().Matches(code)),
             .. from match in ScriptNumber().Matches(code)
                select new Piece(match.Groups["text"].Value, match.Index, Manner.Remark),
@@ -45,10 +45,20 @@ internal static partial class ProgramText
                select new Piece(match.Value, match.Index, Manner.Remark),
             .. from match in SymbolList().Matches(text)
                select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
+            .. SymbolRows.InScript(text).Select(row => new Piece(row, 0, Manner.Remark)),
             .. HiddenText.Strings(text).Select(made => new Piece(made.Text, made.At, Manner.Quoted)),
             .. HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)),
         ];
     }
+
+    // A script's string without its escapes, and with the strings that a template holds.
+    private static string Said(string script)
+    {
+        var plain = CodePoint().Replace(Hole().Replace(script, "${text}"), StyleEscapes.Meant);
+        return Regex.Unescape(Harmless().Replace(plain, ""));
+    }
+
+    private static IEnumerable<string> Forms(string text) => DecodedText.Of(text).Prepend(text);
 
     // Each name once, with its signs between words.
     private static IEnumerable<Piece> Names(MatchCollection matches) =>
@@ -58,23 +68,46 @@ internal static partial class ProgramText
 
     private static string Blank(Match match) => new(' ', match.Length);
 
-    /// <summary>The names, strings and numbers of JSON; the whole text where it is no JSON.</summary>
+    /// <summary>
+    /// The names, strings and numbers of JSON, of a piece of it, or of one value in each line; where it is none of these, the whole text and its strings.
+    /// </summary>
     /// <param name="text">The data.</param>
     /// <param name="ofPage">Whether they stand within a page, where a whole number is as good as a word.</param>
     public static IEnumerable<Piece> InData(string text, bool ofPage = false)
     {
-        try
+        var json = Parsed(text) ?? Parsed($"{{{text}}}") ?? Parsed($"[{text}]") ?? Parsed($"[{string.Join(',', Lines(text))}]");
+        if (json is null)
         {
-            using var json = JsonDocument.Parse(text, Lenient);
+            return
+            [
+                new(text, 0, Manner.Prose),
+                .. from match in ScriptPiece().Matches(text)
+                   from form in Forms(Said(match.Groups["text"].Value))
+                   select new Piece(form, match.Index, Manner.Prose),
+            ];
+        }
+
+        using (json)
+        {
             return
             [
                 .. In(json.RootElement, ofPage ? Manner.Prose : Manner.Remark),
                 .. HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)),
             ];
         }
+    }
+
+    private static string[] Lines(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    private static JsonDocument? Parsed(string text)
+    {
+        try
+        {
+            return JsonDocument.Parse(text, Lenient);
+        }
         catch (JsonException)
         {
-            return [new(text, 0, Manner.Prose)];
+            return null;
         }
     }
 
@@ -82,22 +115,32 @@ internal static partial class ProgramText
     {
         JsonValueKind.Object => value.EnumerateObject().SelectMany(pair =>
             In(pair.Value, IsScale(pair) ? null : ofNumbers)
-                .Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
-        JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)),
+                .Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address)))
+            .Concat(Rows(value)),
+        JsonValueKind.Array when ofNumbers is null => [],
+        JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)).Concat(Rows(value)),
         JsonValueKind.String when ofNumbers is not null && !Colour().IsMatch(value.GetString()!) =>
-            [new(value.GetString()!, 0, Manner.Prose), .. Turned(value.GetString()!)],
+        [
+            .. from form in Forms(value.GetString()!) select new Piece(form, 0, Identifier().IsMatch(form) ? Manner.Address : Manner.Prose),
+            .. from form in Turned(value.GetString()!) select new Piece(form, 0, Manner.Prose),
+        ],
         // Numbers in data are a program's: a doubt at most, and fractions nothing.
         JsonValueKind.Number when ofNumbers is { } manner => value.TryGetInt64(out _) ? [new(value.GetRawText(), 0, manner)] : [],
         _ => [],
     };
 
-    // "scale": "1:20" is no time.
+    // "scale": "1:20" is no time, "size": [40, 762] and "version": "9.1.3" are no codes.
     private static bool IsScale(JsonProperty pair) =>
-        pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!) && ScaleName().IsMatch(pair.Name);
+        (pair.Value.ValueKind == JsonValueKind.String && Version().IsMatch($"{pair.Name} {pair.Value.GetString()}"))
+        || ((pair.Value.ValueKind == JsonValueKind.Array || (pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!)))
+            && ScaleName().IsMatch(pair.Name));
 
-    // "Ruler (parallel)", "Ruler, parallel": as lists of parts turn names about.
-    private static Piece[] Turned(string label) =>
-        TurnedLabel().Match(label) is { Success: true } match ? [new($"{match.Groups["second"]} {match.Groups["first"]}", 0, Manner.Prose)] : [];
+    private static IEnumerable<Piece> Rows(JsonElement value) =>
+        SymbolRows.InData(value).Select(row => new Piece(string.Join(FoldedText.BetweenItems, row), 0, Manner.Items));
+
+    /// <summary>"Parallel ruler" for "Ruler (parallel)" or "Ruler, parallel": as lists of parts turn names about.</summary>
+    public static IEnumerable<string> Turned(string label) =>
+        TurnedLabel().Match(label) is { Success: true } match ? [$"{match.Groups["second"]} {match.Groups["first"]}"] : [];
 
     // A code may stand in a list, symbol by symbol.
     private static Piece[] Items(JsonElement list) =>
@@ -107,10 +150,17 @@ internal static partial class ProgramText
 
     private static Manner MannerOf(Match match) => match.ValueSpan[0] == '/' ? Manner.Remark : Manner.Quoted;
 
-    private static string Meant(Match escape) =>
-        escape.Groups["hex"] is { Success: true, Value: var hex }
-            ? Rune.TryCreate(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture), out var rune) ? rune.ToString() : " "
-            : escape.Groups["other"].Value;
+    // peelBeechwood
+    [GeneratedRegex("^[a-z]+([A-Z][a-z]+)+$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Identifier();
+
+    // ${""}
+    [GeneratedRegex("""\$\{\s*(?<quote>["'])(?<text>[^"'{}]*)\k<quote>\s*\}""", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Hole();
+
+    // \u{43}: ECMAScript, 12.9.4
+    [GeneratedRegex(@"\\u\{(?<hex>[0-9A-Fa-f]{1,6})\}", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex CodePoint();
 
     [GeneratedRegex(@"[.#]-?[A-Za-z_][A-Za-z0-9_-]*|--[A-Za-z0-9_-]+", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex StyleName();
@@ -124,14 +174,23 @@ internal static partial class ProgramText
     [GeneratedRegex(@"\bhours?\b[^\n]{0,40}\bminutes?\b[^\n]{0,20}", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex HourAndMinute();
 
-    // [5, 1, 9], ["L", "A"]: a list of three symbols and more.
-    [GeneratedRegex("""\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]""", RegexOptions.ExplicitCapture, 10_000)]
+    // [5, 1, 9], ["L", "A"]: a list of three symbols and more; check(4, 0, 7, 6): of four.
+    [GeneratedRegex(
+        """\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]|\(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?(\s*,\s*["'`]?(?<one>[0-9A-Za-z])["'`]?){3,39}\s*\)""",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex SymbolList();
+
+    [GeneratedRegex(@"(version|release|revision|\bv)\W*[0-9]+(\.[0-9]+)+", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    private static partial Regex Version();
 
     [GeneratedRegex(@"^\s*[0-9]{1,4}\s*:\s*[0-9]{1,4}\s*$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Ratio();
 
-    [GeneratedRegex("scale|ratio|aspect|odds|score|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    [GeneratedRegex(
+        "scale|ratio|aspect|odds|score|size|viewport|resolution|offset|coord|massstab|maßstab|échelle|echelle|escala",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        10_000)]
     private static partial Regex ScaleName();
 
     [GeneratedRegex(
@@ -146,10 +205,6 @@ internal static partial class ProgramText
     // Escapes that Regex.Unescape doesn't know stand for the character behind them.
     [GeneratedRegex(@"\\(?![\\""'nrtux0-9])|\\(?=u(?![0-9A-Fa-f]{4}))|\\(?=x(?![0-9A-Fa-f]{2}))|\\(?=[0-9])|\\$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Harmless();
-
-    // CSS Syntax Module Level 3, 4.3.7: up to six hexadecimal digits and a space, a line's end that isn't there, or the character itself.
-    [GeneratedRegex(@"\\((?<hex>[0-9A-Fa-f]{1,6})\s?|\n|(?<other>.))", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
-    private static partial Regex StyleEscape();
 
     [GeneratedRegex(
         """/\*(?<text>.*?)(\*/|\z)|"(?<text>([^"\\\n]|\\.)*)"|'(?<text>([^'\\\n]|\\.)*)'""",

@@ -36,8 +36,8 @@ internal static class SiteFileReader
         ".js" when path.EndsWith(CaptionReader.ScriptEnding, StringComparison.Ordinal) => CaptionReader.ReadScript,
         ".js" or ".mjs" => PlainReader.Script,
         ".json" or ".webmanifest" or ".map" => PlainReader.Data,
-        ".vtt" => CaptionReader.Read,
-        ".txt" or ".xml" or ".srt" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
+        ".vtt" or ".srt" => CaptionReader.Read,
+        ".txt" or ".xml" or ".md" or ".csv" or ".yaml" or ".yml" or "" => PlainReader.Text,
         _ => null,
     };
 

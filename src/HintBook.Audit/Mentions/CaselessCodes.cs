@@ -96,6 +96,11 @@ internal sealed partial class CaselessCodes
     [GeneratedRegex(@"^[\u3041-\u309F\u30FC\u4E00-\u9FFF]{2,12}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Japanese();
 
-    [GeneratedRegex(@"[「『“""・、，](?<said>[\u3041-\u309F\u30FC\u4E00-\u9FFF]{1,12})(?=[」』”""・、，。]|$)", RegexOptions.ExplicitCapture, 10_000)]
+    // 「し」, し・ぐ・れ, and what is said of a place: 一文字目はし.
+    [GeneratedRegex(
+        @"(?<=[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[、。・]|です|$)|(?<=^|[。\n])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[・、，])"
+        + @"|[「『“""・、，](?![^「」『』、。]{0,6}[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC\u4E00-\u9FFF]{1,12})(?=[」』”""・、，。]|$)",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Quoted();
 }

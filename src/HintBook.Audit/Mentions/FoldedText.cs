@@ -55,6 +55,8 @@ internal sealed class FoldedText(AuditLanguage language)
     private char[] letters = new char[512];
     private int used;
 
+    private const char FirstArabic = '\u0621';
+
     /// <summary>Stands between the items of a list and the cells of a table.</summary>
     public const char BetweenItems = '\u2028';
 
@@ -181,6 +183,14 @@ internal sealed class FoldedText(AuditLanguage language)
     private void Add(int start, int end, int from, Parting parting)
     {
         var word = letters.AsSpan(from, used - from);
+        // ب٣٠: an Arabic preposition before figures.
+        if (language.BeforeNumbers.Length > 0 && word.Length > 1 && word[0] >= FirstArabic && !word[1..].ContainsAnyExceptInRange('0', '9'))
+        {
+            words.Add(new(start, start + 1, from, 1, parting));
+            words.Add(new(end - word.Length + 1, end, from + 1, word.Length - 1, Parting.Nothing));
+            return;
+        }
+
         var middle = language.GluedThousand;
         var at = middle.Length > 0 && word.Length > middle.Length ? word.IndexOf(middle) : -1;
         if (at < 0)

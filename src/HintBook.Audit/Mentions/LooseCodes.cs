@@ -17,7 +17,7 @@ internal sealed class LooseCodes
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
-    private readonly HashSet<string> doubles;
+    private readonly HashSet<string> doubles, tallies;
     private readonly string[] mirrored, initials;
     private readonly List<Part> parts = [];
     private readonly List<int> doubtful = [];
@@ -30,6 +30,7 @@ internal sealed class LooseCodes
         rows = [.. FoldedText.BareWords(remarks.Rows)];
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
         doubles = [.. FoldedText.BareWords(remarks.Doubles)];
+        tallies = [.. FoldedText.BareWords(remarks.Tallies)];
         mirrored = remarks.Mirrored.Split(", ", StringSplitOptions.RemoveEmptyEntries);
         initials = remarks.Initials.Split(", ", StringSplitOptions.RemoveEmptyEntries);
     }
@@ -134,8 +135,9 @@ internal sealed class LooseCodes
     private static bool IsPhrase(in Token token) => token.Last > token.First && token.Value is 0 or 6 or 7 or 12 or 13;
 
     // "Four crows": that hides a code, it doesn't tell it.
-    private static bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
-        at + 1 < tokens.Length && tokens[at + 1].Sign == Sign.None
+    private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
+        at + 1 < tokens.Length && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
+        && !(at > 0 && text.Of(text.Words[tokens[at - 1].Last]) is "el" or "le") && tokens[at + 1].Sign == Sign.None
         && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space
         && text.Of(text.Words[tokens[at + 1].First]) is { Length: > 2 } word && !word.EndsWith("ed") && !word.EndsWith("ing") && !word.EndsWith("ly")

@@ -28,7 +28,8 @@ internal static partial class Measures
         + "metres kilometer kilometers gram grams gramm kilo kilos kilogram kilograms kilogramm percent percents degree degrees euro euros eur usd gbp chf "
         + "dollar dollars cents penny pence franken franc francs peseta pesetas peso pesos page pages year years month months week weeks day days hour "
         + "hours minute minutes min mins seconds sec mph px em rem pt dpi january february march april june july august september october "
-        + "november december bc ad seite seiten jahr jahre jahren monat monate tag tage tagen stunde stunden minuten sekunden prozent grad pfund zoll "
+        + "november december bc ad seite seiten jahr jahre jahren monat monate tag tage tagen stunde stunden minuten sekunden sekunde minuto "
+        + "minutos segundo segundos seconde secondes prozent grad pfund zoll "
         + "januar februar märz mai juni juli oktober dezember pouce pouces pied pieds mètre mètres centimètre centimètres millimètre millimètres gramme "
         + "grammes litres livre livres ans année années mois jour jours heure heures semaine degré degrés pourcent janvier février mars avril juin "
         + "juillet août septembre octobre novembre décembre metro metros centímetro centímetros milímetro milímetros gramo gramos litro litros libra "
@@ -125,7 +126,8 @@ internal static partial class Measures
 
     // Dates, sizes, "7 1/4", versions: with a group of several figures in them.
     [GeneratedRegex(
-        @"(?<![0-9])([0-9]{4}(?<a>[-./])[0-9]{1,2}\k<a>[0-9]{1,2}|[0-9]{1,2}(?<b>[-./])[0-9]{1,2}\k<b>[0-9]{4}|[0-9]{2}(?<c>[./])[0-9]{2}\k<c>[0-9]{2}"
+        @"(?<![0-9.,])[0-9][0-9.,]*( [0-9]{3})*\s(out of|of|von|sur|de|من)\s(?=[0-9][0-9., ]*[0-9])[0-9]([0-9.,]*[0-9])?( [0-9]{3})*(?![0-9%])"
+        + @"|(?<![0-9])([0-9]{4}(?<a>[-./])[0-9]{1,2}\k<a>[0-9]{1,2}|[0-9]{1,2}(?<b>[-./])[0-9]{1,2}\k<b>[0-9]{4}|[0-9]{2}(?<c>[./])[0-9]{2}\k<c>[0-9]{2}"
         + @"|[0-9]+([.,][0-9]+)?\s*[×✕*x]\s*[0-9]+([.,][0-9]+)?|[0-9]+\s[0-9]+/[0-9]+|v?[0-9]+\.[0-9]{2,}\.[0-9]+|v?[0-9]+\.[0-9]+\.[0-9]{2,})(?![0-9])",
         RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 10_000)]

@@ -53,6 +53,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         // 銅の板 for a 銅板.
         if (language.IsUnspaced && words is [[>= '\u4E00' and <= '\u9FFF'], [>= '\u4E00' and <= '\u9FFF']])
             Insert([words[0], "の", words[1]], ending with { Sure = false }, language);
+        if (language.IsUnspaced && spelling.As is SpelledAs.Words or SpelledAs.Thing)
+        {
+            foreach (var other in KanaOf.Name(string.Concat(spelling.Text.Where(letter => !char.IsWhiteSpace(letter)))))
+                Insert([.. other.Select(letter => $"{letter}")], ending with { Sure = false, Written = other, IsReading = true }, language);
+        }
+
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
@@ -183,7 +189,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             var isSmall = ending.Noun is not null && char.IsLower(source[start]);
             if (isSmall && !text.Of(text.Words[first]).SequenceEqual(ending.Noun))
                 continue;
+            // خاتمة, an epilogue, is no خاتم; خاتمه is his ring.
+            if (source[end - 1] == 'ة' && ending.Words == 1 && ending.Written[^1] is not ('ة' or 'ه' or 'ي'))
+                continue;
             if (numbers.Language.IsUnspaced && WordBoundary.IsPartOfWord(source, start, end))
+                continue;
+            if (ending.IsReading && !(WordBoundary.IsWrittenAs(source, start, end, ending.Written) && WordBoundary.IsApart(source, start, end)))
                 continue;
             var isSure = ending.Sure && !isSmall && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
             found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
@@ -254,6 +265,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     private readonly record struct Ending(int Secret, bool Sure, int Words, SpelledAs As, string? Noun, string Written, HashSet<string>? Others = null)
     {
         public bool IsNoun => Others is not null;
+
+        /// <summary>Whether it is another spelling of a name in Japanese.</summary>
+        public bool IsReading { get; init; }
     }
 
     // The secrets whose noun a word is, and the other words of their names.

@@ -8,13 +8,14 @@ internal sealed class Objects
 {
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
+    private readonly Unmeant unmeant;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
 
     public Objects(WordNumbers numbers)
     {
-        this.numbers = numbers;
+        (this.numbers, unmeant) = (numbers, new(numbers.Language.Code));
         var folded = new FoldedText(numbers.Language);
         idioms = (
             from phrase in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
@@ -32,6 +33,8 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
+        if (unmeant.Is(text, source, first, last))
+            return false;
         if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
@@ -72,9 +75,15 @@ internal sealed class Objects
 
     // "Cork tiles are easier on the knees."
     private bool IsOfWhich(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last) =>
+        IsCommand(text, first, last) ||
         last + 2 < ids.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
         && numbers.UseOf(ids[last + 1]) == WordUse.Plain && text.Of(text.Words[last + 1]).EndsWith("s") && source[text.Words[last].End] == ' '
         && text.Of(text.Words[last + 2]) is "are" or "were" or "have" or "can" or "will";
+
+    // "Button up, it's draughty."
+    private static bool IsCommand(FoldedText text, int first, int last) =>
+        last + 1 < text.Words.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
+        && text.Of(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over";
 
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
     {
@@ -178,6 +187,8 @@ internal sealed class Objects
     public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
     {
         var remarks = RemarksIn.Of(numbers.Language.Code);
+        if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
+            return false;
         if (!Stand(text, ids, source, at, at, name) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
             && Array.IndexOf(remarks.Belongs.Split(' '), text.Of(text.Words[at + 1]).ToString()) >= 0))
             return false;
@@ -187,7 +198,7 @@ internal sealed class Objects
         if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
             return true;
         return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
-            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c");
+            && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
     }
 
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)

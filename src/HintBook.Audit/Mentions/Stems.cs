@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
 /// <summary>Brings words of one family to one spelling. Wrong now and then: two words of a name must agree before anything is told.</summary>
-internal sealed class Stems
+internal sealed partial class Stems
 {
     private const int ShortestStem = 3;
     private readonly Kinship kinship;
@@ -50,7 +51,9 @@ internal sealed class Stems
             }
         }
 
-        return Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
+        var single = Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
+        // "Muehlstein" for "Mühlstein"; "neu" and "bauen" have an e of their own.
+        return kinship.HasDots ? Dotted().Replace(single, "${vowel}") : single;
     }
 
     // Two endings at the most: "sign-all-ing" keeps its stem.
@@ -90,4 +93,7 @@ internal sealed class Stems
 
         return letters[..length].ToString().Replace("ph", "f", StringComparison.Ordinal).Replace("our", "or", StringComparison.Ordinal);
     }
+
+    [GeneratedRegex("(?<vowel>[ao])e|(?<=[mrlhkt])(?<vowel>u)e", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Dotted();
 }

@@ -8,6 +8,7 @@ internal sealed class TimeRemarks
 {
     private const int Near = 6;
     private readonly HashSet<string> since, until, other, lower, upper, noTimes;
+    private readonly Unmeant unmeant;
     private readonly bool isEnglish;
 
     public TimeRemarks(AuditLanguage language)
@@ -15,6 +16,7 @@ internal sealed class TimeRemarks
         var remarks = RemarksIn.Of(language.Code);
         (since, until, other) = (Set(remarks.Since), Set(remarks.Until), Set(remarks.Other));
         (lower, upper, noTimes) = (Set(remarks.Lower), Set(remarks.Upper), Set(remarks.NoTimes));
+        unmeant = new(language.Code);
         isEnglish = language.Code == "en";
     }
 
@@ -38,7 +40,9 @@ internal sealed class TimeRemarks
     public bool IsNoTime(FoldedText text, ReadOnlySpan<Token> tokens, string source, int at)
     {
         var start = text.Words[tokens[at].First].Start;
-        return (start > 0 && source[start - 1] is '$' or '€' or '£' or '¥') || (noTimes.Count > 0 && Has(text, tokens, at - 2, at + Near, noTimes));
+        var isNumber = tokens[at].Is(Sign.Number | Sign.Fraction);
+        return (isNumber && unmeant.IsOpeningHour(text, source, tokens[at].First))
+            || (start > 0 && source[start - 1] is '$' or '€' or '£' or '¥') || (noTimes.Count > 0 && Has(text, tokens, at - 2, at + Near, noTimes));
     }
 
     /// <summary>An amount of minutes: a quarter, ten minutes, a third of an hour.</summary>

@@ -178,7 +178,8 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var (isTo, isJoined) = (false, hasHour);
         if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || hasHour) && !tokens[at].Is(Sign.Fraction))
             (isTo, isJoined, at) = (true, true, at + 1);
-        else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar) && (isHourFirst || hasHour) && IsAnd(tokens[at]))
+        else if (at < tokens.Length && tokens[at].Is(Sign.Past | Sign.Grammar)
+            && (isHourFirst || hasHour || IsWithMinutes(tokens, at + 1)) && IsAnd(tokens[at]))
             (isJoined, at) = (true, at + 1);
         Skip(tokens, ref at, Sign.Article);
         if (at >= tokens.Length || (tokens[at].First > tokens[i].First && text.Words[tokens[at].First].Parting > Parting.Space))
@@ -201,6 +202,10 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
             (isTo, last) = (true, at + 1);
         return Of(tokens[i].Value, isTo ? -minutes.Value : minutes.Value, last);
     }
+
+    // "VIII and twenty minutes".
+    private static bool IsWithMinutes(ReadOnlySpan<Token> tokens, int at) =>
+        at + 1 < tokens.Length && tokens[at].Is(Sign.Number) && tokens[at + 1].Is(Sign.Minute);
 
     // "halb elf", "dreiviertel elf"; "half eight" in Britain.
     private static (int, int)? PartOfHour(ReadOnlySpan<Token> tokens, int i)
@@ -347,7 +352,10 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
 
     private static bool IsMinutes(in Token token) => token.Value is >= 0 and < 60 && (token.Is(Sign.Fraction) || (token.Is(Sign.Number) && token.Value > 0));
 
-    private static bool IsHour(in Token token) => token.Is(Sign.Number) && token.Value is >= 0 and <= 24;
+    // Hours may be Roman, as on a dial: of single letters only V and X, for I is a word.
+    private static bool IsHour(in Token token) =>
+        (token.Is(Sign.Number) && token.Value is >= 0 and <= 24)
+        || (token.Is(Sign.Roman) && (token.Is(Sign.Letter) ? token.Value is 5 or 10 : token.Value is > 1 and <= 12));
 
     private static bool IsAnd(in Token token) => token.Is(Sign.Past) || token.Is(Sign.Grammar);
 

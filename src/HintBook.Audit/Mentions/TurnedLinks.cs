@@ -53,15 +53,34 @@ internal sealed class TurnedLinks
         if (strongest >= Parting.Item || stops > MostStops || to - from - 1 > MostBetween)
             return false;
         if (to == from + 1)
-            return inOrder || count > 2 || numbers.Language.IsUnspaced || numbers.Language.Kinship.HasRoots
+            return inOrder || count > 2 || numbers.Language.HasCompounds || numbers.Language.IsUnspaced || numbers.Language.Kinship.HasRoots
                 ? strongest < Parting.Comma
                 : strongest is >= Parting.Comma and < Parting.Stop;
         if (stops > 0 && anaphora.Count > 0 && !GoesBack(text, from, lastStop, to))
             return false;
         if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
-            return to + 1 < text.Words.Length && anaphoraBySpan.Contains(text.Of(text.Words[to + 1]));
+            return IsOfIt(text, from, to);
         return ClauseBetween(text, from, to) is not { } clause || stops > 0 || GoesBack(text, from, clause, to);
     }
+
+    // "Ivory it is, and a comb it is too": what is said of one thing.
+    private bool IsOfIt(FoldedText text, int from, int to)
+    {
+        for (var i = to + 1; i < Math.Min(text.Words.Length, to + 3); i++)
+        {
+            if (anaphoraBySpan.Contains(text.Of(text.Words[i])))
+                return true;
+        }
+
+        return to + 1 < text.Words.Length && from + 1 < to && text.Of(text.Words[to + 1]).SequenceEqual(text.Of(text.Words[from + 1]))
+            && text.Words[to + 1].Parting == Parting.Space;
+    }
+
+    // "Der aus Elfenbein", "celui en ivoire", "el de marfil": an article of its own.
+    private bool IsTheOne(FoldedText text, int at) =>
+        at + 1 < text.Words.Length && text.Words[at + 1].Parting == Parting.Space
+        && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain
+        && (numbers.UseOf(numbers.Of(text.Of(text.Words[at + 1]))) & WordUse.Preposition) != WordUse.Plain;
 
     // "hive and a tool": nothing but articles stands between the "and" and the second word. In Arabic it is written as one with it.
     private bool IsDirectlyCoordinated(FoldedText text, int from, int to)
@@ -103,9 +122,13 @@ internal sealed class TurnedLinks
     // "The oil stood on no shelf. It lived in a drawer."
     private bool GoesBack(FoldedText text, int from, int lastStop, int to)
     {
+        // "Nur die silberne geht auf."
+        if (to - 2 > from && text.Of(text.Words[to - 2]) is "nur" or "bloss" or "only" or "seule" or "seul" or "solo" or "allein" or "just")
+            return true;
         for (var i = from; i < text.Words.Length && i <= to + 3; i++)
         {
-            if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop) && anaphoraBySpan.Contains(text.Of(text.Words[i])))
+            if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop)
+                && (anaphoraBySpan.Contains(text.Of(text.Words[i])) || (i <= to && IsTheOne(text, i))))
                 return true;
             if (i > to && text.Words[i].Parting >= Parting.Stop)
                 return false;
@@ -122,7 +145,9 @@ internal sealed class TurnedLinks
             for (var at = place - 1; at >= Math.Max(0, place - 3) && text.Words[at + 1].Parting < Parting.Comma; at--)
             {
                 var word = text.Of(text.Words[at]);
-                if (negationsBySpan.Contains(word))
+                // "Sans sa semelle" speaks of a sole that is there.
+                var isOfOnesOwn = word is "sans" or "ohne" or "sin" or "without" && at + 1 < place;
+                if (negationsBySpan.Contains(word) && !isOfOnesOwn)
                     return true;
                 if ((numbers.UseOf(numbers.Of(word)) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain)
                     break;

@@ -10,7 +10,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class TurnedNames
 {
-    private const int ShortestHalf = 3, MostKept = 24, LongestKept = 24;
+    private const int ShortestHalf = 3, ShortestTail = 5, MostKept = 24, LongestKept = 24;
     private readonly AuditLanguage language;
     private readonly Stems stems;
     private readonly Dictionary<string, int> parts = new(StringComparer.Ordinal);
@@ -116,8 +116,18 @@ internal sealed class TurnedNames
                 return [new(left, 0, IsFirst: false), new(right, 0, IsFirst: false)];
         }
 
+        // "Lederriemen" for a Riemen: the tail of a longer noun.
+        for (var cut = ShortestHalf; language.HasCompounds && cut <= word.Length - ShortestTail; cut++)
+        {
+            if (Whole(word[cut..]) is { } tail)
+                return [new(tail, 0, IsFirst: false)];
+        }
+
         return [];
     }
+
+    /// <summary>Whether the second half of a word may stand for all of it: "Bügel" for a Steigbügel.</summary>
+    public bool MayStandForWhole(in PartHit hit, int length) => language.HasCompounds && hit is { Cut: > 0, IsFirst: false } && length >= ShortestTail;
 
     // A beehive is no part of a brass bee, though there be a hive tool.
     private bool AreOfOneName(int left, int right) => names.Exists(name => name.Parts.Contains(left) && name.Parts.Contains(right));

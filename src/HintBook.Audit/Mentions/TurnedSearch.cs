@@ -26,9 +26,9 @@ internal sealed class TurnedSearch
         {
             foreach (var hit in names.HitsAt(text, at))
             {
-                if (hit.Cut == 0)
+                if (hit.Cut == 0 || names.MayStandForWhole(hit, text.Words[at].Length))
                     wholes.Add((hit.Part, at));
-                else
+                if (hit.Cut > 0)
                     halves.Add((hit, at));
             }
         }
@@ -71,12 +71,24 @@ internal sealed class TurnedSearch
                 continue;
             var inOrder = IsInOrder();
             places.Sort();
-            if (links.Hold(text, places, inOrder) && (name.IsNegative || !links.AreDenied(text, places)))
+            if ((links.Hold(text, places, inOrder) || IsOneIdentifier(text)) && (name.IsNegative || !links.AreDenied(text, places)))
             {
                 found.Add(new(name.Secret, places[0], places[^1], Sure: false, Words: Math.Max(2, places.Count), IsCode: false));
                 return;
             }
         }
+    }
+
+    // "senklot_messing", "peelBeechwood": whoever names files and variables leaves the small words out.
+    private bool IsOneIdentifier(FoldedText text)
+    {
+        for (var i = places[0] + 1; i <= places[^1]; i++)
+        {
+            if (text.Words[i].Parting != Parting.Hyphen)
+                return false;
+        }
+
+        return true;
     }
 
     private bool IsInOrder()

@@ -82,6 +82,7 @@ internal sealed class Vocabulary
         private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
         private readonly FigureColumns columns = new(all.codes);
+        private readonly KanaLetters kanaLetters = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
@@ -95,7 +96,8 @@ internal sealed class Vocabulary
             found.Clear();
             if (all.IsKnownToSayNothing(source, manner))
                 return found;
-            text.Read(source, isProse: manner is Manner.Prose or Manner.Items or Manner.Lines);
+            var isSentence = manner == Manner.Quoted && source.Contains(' ', StringComparison.Ordinal);
+            text.Read(source, isProse: isSentence || manner is Manner.Prose or Manner.Items or Manner.Lines);
             ids.Clear();
             foreach (var word in text.Words)
                 ids.Add(all.numbers.Of(text.Of(word)));
@@ -104,7 +106,9 @@ internal sealed class Vocabulary
                 all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
             all.caseless.In(text, source, found);
-            if (manner == Manner.Prose)
+            if (all.numbers.Language.IsUnspaced)
+                kanaLetters.In(text, source, found);
+            if (manner is not (Manner.Items or Manner.Lines or Manner.Remark))
                 turned.In(text, found);
             if (MayTellByPieces(numbered, source))
             {

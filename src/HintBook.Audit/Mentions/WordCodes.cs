@@ -17,6 +17,9 @@ internal sealed class WordCodes(WordNumbers numbers)
 
     private readonly HashSet<string> setting = [.. FoldedText.BareWords(numbers.Language.Setting)];
 
+    private readonly HashSet<string> verbsAhead =
+        [.. FoldedText.BareWords(Languages.RemarksIn.Of(numbers.Language.Code).VerbsAhead).Where(word => word is not ("to" or "not" or "never"))];
+
     /// <summary>Whether letters can be no word: "kqvr".</summary>
     public static bool IsNoWord(ReadOnlySpan<char> letters)
     {
@@ -30,6 +33,9 @@ internal sealed class WordCodes(WordNumbers numbers)
     public bool IsSet(FoldedText text, string source, int at)
     {
         var word = text.Words[at];
+        // "The film may buffer."
+        if (at > 0 && word.Parting == Parting.Space && verbsAhead.Contains(text.Of(text.Words[at - 1]).ToString()) && !IsQuoted(source, word.Start, word.End))
+            return false;
         return text.Words.Length <= 2
             || IsNoWord(text.Of(word))
             || IsSmallAtStart(source, at == 0, word.Start)

@@ -22,6 +22,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly List<(int Minutes, int First, int Last)> hours = [];
     private readonly List<(int Minutes, int First, int Last)> spans = [];
     private int begin;
+    private string read = "";
 
     /// <summary>Adds a code, if it could be a time.</summary>
     public void Add(int secret, string answer)
@@ -50,6 +51,7 @@ internal sealed class ClockTimes(WordList words)
         if (codes.Count == 0)
             return;
         var (hasHands, seen) = (false, WordRole.None);
+        read = source;
         hours.Clear();
         spans.Clear();
         for (var i = 0; i < text.Words.Length; i++)
@@ -59,7 +61,8 @@ internal sealed class ClockTimes(WordList words)
             if ((role & (WordRole.Hour | WordRole.Minute)) == WordRole.None)
                 seen |= role & (WordRole.HourHand | WordRole.MinuteHand);
             hasHands |= (role & WordRole.Hand) != WordRole.None || seen == (WordRole.HourHand | WordRole.MinuteHand);
-            if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
+            if (numbers.IsNumber(text, i) || RomanHour(text, source, i) > 0
+                || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
                 At(text, source, i, found);
         }
 
@@ -188,11 +191,14 @@ internal sealed class ClockTimes(WordList words)
         if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
             return;
         var isSeparated = IsSeparated(text, next);
+        // "Trois heures, cinq si vous êtes musicien": a comma parts hours from what is no minutes of theirs.
+        if (!isSeparated && !hasMinute && (text.Words[start].Gap & (Gap.Comma | Gap.Stop)) != Gap.None)
+            return;
         if (isSeparated && !hasMark && Has(text, after, WordRole.Unit))
             return;
         if (and && !hasMinutesBehind && !isFraction && !hasMark && !hasMinute)
             return;
-        if (!isFraction && !hasMark && !isSeparated && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
+        if (!isFraction && !hasMark && !isSeparated && !(and && hasMinute) && !(and && hasMinutesBehind) && !IsSpokenMinutes(text, start, minutes))
             return;
         if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
             Tell(text, first, after, (hour * 60) - minutes, isSure: true, found);
@@ -250,7 +256,9 @@ internal sealed class ClockTimes(WordList words)
             return true;
         }
 
-        if (!numbers.Read(text, ref at, out hour) || hour > 24)
+        if (RomanHour(text, read, at) is > 0 and var roman)
+            (hour, at) = (roman, at + 1);
+        else if (!numbers.Read(text, ref at, out hour) || hour > 24)
             return false;
         if (Has(text, at, WordRole.Hour))
         {
@@ -259,6 +267,18 @@ internal sealed class ClockTimes(WordList words)
         }
 
         return !HasLasting(text, at) || hasMark;
+    }
+
+    // "VIII and twenty minutes": as the dial has it. A lone I is a word.
+    private static int RomanHour(WordReader text, string source, int at)
+    {
+        if (at >= text.Words.Length)
+            return 0;
+        var word = text.Words[at];
+        return word.Length < 5 && source[word.Start] is 'I' or 'V' or 'X' && source.AsSpan(word.Start, word.End - word.Start) is var written
+            && !written.ContainsAnyExcept('I', 'V', 'X') && written is not "I" && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var hour
+            ? hour
+            : 0;
     }
 
     // An amount of minutes: a fraction of the hour, or a number.

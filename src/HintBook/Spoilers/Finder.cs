@@ -10,6 +10,7 @@ internal sealed class Finder
     private const int ShortestCode = 2;
     private const int ShortestWordCode = 4;
     private const int SureCode = 3;
+    private const int ShortestPhrase = 6;
     private readonly WordList words;
     private readonly WordReader reader;
     private readonly Phrases phrases;
@@ -23,6 +24,9 @@ internal sealed class Finder
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
     private readonly HashSet<int> codes = [];
+    private readonly HashSet<int> settings = [];
+    private readonly OpeningHours opening;
+    private readonly OrdinaryNumbers ordinary = new();
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -53,6 +57,7 @@ internal sealed class Finder
         pieces = new Pieces(words);
         (letters, placed, related) = (new(words), new(words), new(words));
         times = new ClockTimes(words);
+        opening = new(language);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
         own = new NameJudge(words, phrases, open);
@@ -61,13 +66,20 @@ internal sealed class Finder
         {
             foreach (var spelling in secret.Spellings)
                 Add(secret, spelling);
+            if (language.HasNoSpaces && secret.Kind == SecretKind.Name && !secret.Open)
+                AddReadings(secret);
         }
 
         phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
+        string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
         foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
-            phrases.AddIdiom(idiom);
+        {
+            // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
+            if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))
+                phrases.AddIdiom(idiom);
+        }
     }
 
     /// <summary>What can't be looked for, and why.</summary>
@@ -89,7 +101,12 @@ internal sealed class Finder
         related.In(reader, text, found);
         times.In(reader, text, found);
         if (found.Count > 0)
+        {
+            if (found.Exists(mention => codes.Contains(mention.Secret)))
+                RemoveOrdinary(text);
             KeepOneOfEach();
+        }
+
         return found;
     }
 
@@ -128,6 +145,22 @@ internal sealed class Finder
         }
     }
 
+    // Who writes kana for 鍵 means the same key. Likely mentions only: kana are many words.
+    private void AddReadings(Secret secret)
+    {
+        var tie = words.Language.Tie;
+        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of)];
+        // 石鹸缶 for 石鹸の缶.
+        var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal))
+            .Select(name => name.Replace(tie, "", StringComparison.Ordinal));
+        foreach (var other in read.Concat(joined.Where(name => name.Length > ShortestCode)).Distinct().Except(secret.Spellings))
+        {
+            var isOneWord = other.Length < ShortestPhrase && !other.Contains(tie, StringComparison.Ordinal);
+            if (!isOneWord || secret.IsHeld)
+                phrases.AddReading(secret.Number, other, isOneWord ? Casing.Object : Casing.Any);
+        }
+    }
+
     private void AddCode(Secret secret, string answer)
     {
         reader.Read(answer);
@@ -158,6 +191,8 @@ internal sealed class Finder
             runs.Add(secret.Number, $"0{text}", sure);
         pieces.Add(secret.Number, text);
         times.Add(secret.Number, answer);
+        if (ClockTimes.TimeOf(answer) is not null)
+            settings.Add(secret.Number);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));
         if (!answer.Any(char.IsLetter))
             return;
@@ -176,6 +211,13 @@ internal sealed class Finder
         looked.Add(new(secret, spelling, soughtAs, sureness) { IsUntranslated = isOther != readsUntranslated });
     }
 
+    private void RemoveOrdinary(string text)
+    {
+        ordinary.Read(text);
+        found.RemoveAll(mention => codes.Contains(mention.Secret)
+            && (ordinary.Holds(mention) || (settings.Contains(mention.Secret) && opening.Has(text, mention.Start))));
+    }
+
     private static int InOrder(Mention left, Mention right) =>
         left.Start != right.Start ? left.Start.CompareTo(right.Start)
         : left.End != right.End ? right.End.CompareTo(left.End)
@@ -185,7 +227,8 @@ internal sealed class Finder
     // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
     // A code is told beside figures of speech as well: "the third wheel is 0".
     private bool IsSilenced(Mention mention, Mention idiom) =>
-        idiom.Covers(mention)
+        // "Green flag" is the thing's own name.
+        (idiom.Covers(mention) && !(mention.Sureness == Sureness.Sure && mention.Covers(idiom)))
         || (mention.Sureness == Sureness.Likely && !codes.Contains(mention.Secret) && idiom.Start < mention.End && idiom.End > mention.Start);
 
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
@@ -200,7 +243,9 @@ internal sealed class Finder
             var mention = found[i];
             if (mention.Secret == Phrases.Idiom || idiom.Exists(one => IsSilenced(mention, one)))
                 continue;
-            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End)
+            // Of two that only overlap each says something of its own.
+            if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End
+                && (found[at].Sureness == mention.Sureness || found[at].Covers(mention) || mention.Covers(found[at])))
             {
                 if (found[at].Sureness < mention.Sureness)
                 {

@@ -10,7 +10,8 @@ internal sealed class NamesInRuns
     private const int MostOfOne = 9;
     private const int MostApart = 30;
     private const int ShortestNoun = 1;
-    private const string Inflected = "いなたるてくうん";
+    private const string Inflected = "いなただるてくうん";
+    private const string MadeOfIt = "製造作細編塗張貼";
     private readonly Dictionary<char, List<(int Secret, string Noun, string Describing)>> nouns = [];
 
     /// <summary>Adds a name, if it falls into two parts.</summary>
@@ -75,12 +76,13 @@ internal sealed class NamesInRuns
     {
         var behind = source.AsSpan(from, Math.Min(MostApart, source.Length - from));
         var at = behind.IndexOf(describing);
-        if (at < 0 || behind[..at].Count('。') != 1)
+        if (at < 0 || behind[..at].Count('。') > 1)
             return -1;
+        var isInOne = !behind[..at].Contains('。');
         var made = behind[(at + describing.Length)..];
         foreach (var said in (string[])["ででき", "で作", "で造", "なので", "です", "製", "のもの", "のほう", "の方", "いもの", "いほう", "い方", "いのが", "く光", "く塗", "くて"])
         {
-            if (made.StartsWith(said, StringComparison.Ordinal))
+            if (made.StartsWith(said, StringComparison.Ordinal) && (!isInOne || said is "のもの" or "のほう" or "の方" or "いほう" or "いもの"))
                 return from + at;
         }
 
@@ -110,7 +112,9 @@ internal sealed class NamesInRuns
 
     // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else; of one letter, nor does 銅の鐘 and 金色.
     private static bool IsTopic(ReadOnlySpan<char> behind, int length) =>
-        behind is ['は' or 'が' or 'も' or 'と' or '、', ..] || (length == 1 && (behind is ['の', >= '\u3400', ..] || behind is [>= '\u3400', ..]));
+        behind is ['は' or 'が' or 'も' or 'と' or '、', ..]
+        || (length == 1 && behind is ['の', >= '\u3400', ..])
+        || (length == 1 && (behind is [>= '\u3400' and var next, ..] && !MadeOfIt.Contains(next, StringComparison.Ordinal)));
 
     private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
 }

@@ -16,6 +16,7 @@ internal sealed class Phrases(WordList words)
     private const int ShortestLoose = 4;
     private const int ShortestVerb = 4;
     private const int ShortestHead = 4;
+    private const int ShortestTail = 5;
 
     // Every two neighbours of a name may be written as one, so the tree grows with the square of its words, and a walk is as deep as a name has words.
     // Of a longer name the beginning is sought, as it is written: that many words tell it.
@@ -35,6 +36,7 @@ internal sealed class Phrases(WordList words)
     private readonly HashSet<int> figurative = [];
     private readonly NamesInRuns runs = new();
     private readonly Surroundings around = new(words);
+    private readonly Figurative figures = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
     private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
@@ -109,6 +111,14 @@ internal sealed class Phrases(WordList words)
         InsertJoined(written, bare, ending);
     }
 
+    /// <summary>Adds a name as it is read aloud: other than in Latin letters, signs above a letter make another one, か and が.</summary>
+    public void AddReading(int secret, string name, Casing rule)
+    {
+        var written = Written(name, out _);
+        if (written.Length > 0)
+            Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), new(secret, Sureness.Likely, rule) { Reading = SaidLetters.Hiragana(name) });
+    }
+
     // Spellings of other countries, feminines, what a thing's own verb is called: they are that word from now on, unless they are another one.
     private void AddForms(int[] written, string[] bare)
     {
@@ -140,7 +150,10 @@ internal sealed class Phrases(WordList words)
     private void Turn(int secret, string name, int[] written, string[] bare)
     {
         if (hasCompounds)
+        {
             TurnCompound(secret, name, bare);
+            MakeCompound(secret, written, bare);
+        }
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
@@ -162,6 +175,21 @@ internal sealed class Phrases(WordList words)
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
+    }
+
+    // "Sattelseifendose" for a "Dose mit Sattelseife", "verbogener Bügel" for a "verbogener Steigbügel".
+    private void MakeCompound(int secret, int[] written, string[] bare)
+    {
+        if (written.Length is < 2 or > 3)
+            return;
+        if (written.Length == 3 && Is(written[1], WordRole.Preposition))
+        {
+            foreach (var between in (string[])["", "n", "s", "en", "er"])
+                Insert([words.Add(bare[2] + between + bare[0])], new(secret, Sureness.Likely, Casing.Any));
+        }
+
+        for (var cut = ShortestPart; written.Length == 2 && cut <= bare[1].Length - ShortestTail; cut++)
+            Insert([written[0], words.Add(bare[1].AsSpan(cut..))], new(secret, Sureness.Likely, Casing.Any));
     }
 
     // "Medaille aus Bronze" and "bronzene Medaille" for a Bronzemedaille, wherever its two words meet.
@@ -191,7 +219,7 @@ internal sealed class Phrases(WordList words)
             if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret)
                 || words.Signs.IsOrdinary(noun) || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
-            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null));
+            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare });
         }
     }
 
@@ -231,7 +259,9 @@ internal sealed class Phrases(WordList words)
     {
         for (var i = 0; i + 1 < written.Length; i++)
         {
-            if (!Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
+            // "Stage 1 2" is no "Stage 12".
+            var areFigures = char.IsAsciiDigit(bare[i][^1]) && char.IsAsciiDigit(bare[i + 1][0]);
+            if (!areFigures && !Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
                 Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
         }
     }
@@ -286,6 +316,8 @@ internal sealed class Phrases(WordList words)
                 var (start, end) = (read[first].Start, read[last].End);
                 if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
                     continue;
+                if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
+                    continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
                 if (ending.Secret == Idiom && gaps > 0)
@@ -304,7 +336,11 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
                     continue;
-                if (ending.Casing == Casing.Head && !around.IsOnesOwn(text, first, last))
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
+                    continue;
+                if (hasNoSpaces && ending.Casing == Casing.Object && !Runs.IsOneWord(source, start, end))
+                    continue;
+                if (ending.Casing == Casing.Head && (!around.IsOnesOwn(text, first, last) || IsSeveral(text.Bare(read[last]), ending.Head)))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -348,6 +384,20 @@ internal sealed class Phrases(WordList words)
             }
         }
 
+        // "Am geflochtenen Lederriemen" for a "geflochtener Riemen": the name's noun ends a longer one.
+        void AtTail(int node, int first, int at, int gaps)
+        {
+            var letters = text.Bare(text.Words[at]);
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestHead; cut++)
+            {
+                if (words.NumberOf(letters[cut..]) is >= 0 and var tail && children.TryGetValue((node, tail), out var child))
+                {
+                    Arrive(child, first, at, gaps + 1, afterTie: false);
+                    return;
+                }
+            }
+        }
+
         // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
         void Continue(int node, int first, int last, int gaps, bool afterTie)
         {
@@ -363,6 +413,8 @@ internal sealed class Phrases(WordList words)
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
                     Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                if (hasCompounds && word.Id < 0 && !comma)
+                    AtTail(node, first, next, gaps + between);
                 if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
                     && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
                     && children.TryGetValue((node, joined), out child))
@@ -371,7 +423,11 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (hasNoSpaces && word.Gap == Gap.None)
                     return;
-                if (Is(word.Id, WordRole.Function | WordRole.Determiner) || gaps + ++between > MostBetween)
+                // A number describes nothing: "Stage 2 12" is no "Stage 12".
+                // "The hollowed-out bit".
+                var isJoined = (word.Gap & Gap.Hyphen) != Gap.None && !hasNoSpaces;
+                var isSmall = Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined && !words.Signs.IsDegree(word.Id);
+                if (isSmall || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
                     return;
             }
         }
@@ -381,8 +437,21 @@ internal sealed class Phrases(WordList words)
     private bool IsMeant(WordReader text, string source, int first, int last)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, first, last) || around.IsAlone(text, first, last, source)
+        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
+    }
+
+    // Small words may stand between: 青い木の札 for 青い札.
+    private static bool IsRead(ReadOnlySpan<char> said, string reading)
+    {
+        var at = 0;
+        foreach (var letter in SaidLetters.Hiragana(said.ToString()))
+        {
+            if (at < reading.Length && letter == reading[at])
+                at++;
+        }
+
+        return at == reading.Length;
     }
 
     private static bool IsExactly(WordReader text, int first, int last, string exact)
@@ -404,6 +473,10 @@ internal sealed class Phrases(WordList words)
         word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
 
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
+
+    // "Ponga los sellos que hagan falta": several of a thing of which there is one.
+    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
+        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
 
     // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
     private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
@@ -491,13 +564,19 @@ internal sealed class Phrases(WordList words)
         }
 
         var here = endings[node] ??= [];
-        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing))
+        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing && other.Reading == ending.Reading))
             here.Add(ending);
     }
 
     [StructLayout(LayoutKind.Auto)]
     private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
     {
+        // In hiragana, if it is a reading.
+        public string Reading { get; init; } = "";
+
+        // The noun of a longer name, as it is written there.
+        public string Head { get; init; } = "";
+
         // An Arabic word without the ending of the feminine.
         public bool IsMasculine { get; init; }
     }

@@ -228,8 +228,12 @@ internal sealed class PieceReader(WordList words)
 
         if (Has(text, next, WordRole.Unit) && IsTight(text, next))
             return null;
-        return new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, IsCount(text, next));
+        // "El dos cede": with the article of one thing a number is its own noun.
+        return new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, !HasArticleOfOne(text, first) && IsCount(text, next));
     }
+
+    private bool HasArticleOfOne(WordReader text, int at) =>
+        words.Language.HeadFirst && at > 0 && text.Bare(text.Words[at - 1]) is "el" or "le" && IsTight(text, at);
 
     // "06" in "2024-06-28": part of a longer number.
     private static bool IsGlued(WordReader text, int at)
@@ -257,7 +261,7 @@ internal sealed class PieceReader(WordList words)
     // "The first one", "eine Drei": the word for one is none.
     private bool IsPronoun(WordReader text, int first, int next, int number)
     {
-        if (number != 1 || next > first + 1 || char.IsAsciiDigit(text.Bare(text.Words[first])[0]))
+        if (number != 1 || HasArticleOfOne(text, first) || next > first + 1 || char.IsAsciiDigit(text.Bare(text.Words[first])[0]))
             return false;
         if (first > 0 && words.Signs.PlaceOf(text.Words[first - 1].Id) > 0 && (text.Words[first].Gap & Parting) == Gap.None)
             return true;
@@ -272,14 +276,27 @@ internal sealed class PieceReader(WordList words)
         if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
             return false;
         return !hasNoSpaces
+            && !words.Signs.IsTally(text.Words[next].Id)
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
-            && !(words.Language == English.Language && IsNoNoun(text.Bare(text.Words[next])));
+            && !IsNoNoun(text.Bare(text.Words[next]));
     }
 
     // "A three tacked on the end".
-    private static bool IsNoNoun(ReadOnlySpan<char> word) => word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
+    private bool IsNoNoun(ReadOnlySpan<char> word) => words.Language.Code switch
+    {
+        "en" => IsNoEnglishNoun(word),
+        "de" => word is "macht" or "kommt" or "steht" or "folgt" or "gehort" or "bildet" or "beginnt" or "schliesst" or "sitzt" or "fuhrt" or "endet",
+        "fr" => word is "va" or "vient" or "suit" or "ouvre" or "ferme" or "finit" or "termine" or "commence" or "reste",
+        "es" => word is "va" or "viene" or "sigue" or "abre" or "cierra" or "acaba" or "termina" or "empieza" or "queda",
+        _ => false,
+    };
+
+    private static bool IsNoEnglishNoun(ReadOnlySpan<char> word) =>
+        word is "leads" or "follows" or "comes" or "stands" or "goes" or "closes" or "opens" or "ends" or "sits" or "starts" or "begins"
+            or "finishes" or "takes"
+        || word.Length > 4 && (word.EndsWith("ed") || word.EndsWith("ing") || word.EndsWith("ly"));
 
     private Piece? InAlphabet(WordReader text, int at)
     {
@@ -333,7 +350,7 @@ internal sealed class PieceReader(WordList words)
         var next = at + 1;
         var ends = next >= text.Words.Length || (text.Words[next].Gap & (Parting | Gap.Hyphen)) != Gap.None
             || Has(text, next, WordRole.And | WordRole.Sequence) || text.Words[next].Length == 1;
-        var begins = (text.Words[at].Gap & (Parting | Gap.Hyphen)) != Gap.None;
+        var begins = (text.Words[at].Gap & (Parting | Gap.Hyphen)) != Gap.None || (at > 0 && Has(text, at - 1, WordRole.Sequence));
         return ends && (begins || char.IsUpper(source[text.Words[at].Start]) || (at > 0 && text.Words[at - 1].Length == 1));
     }
 

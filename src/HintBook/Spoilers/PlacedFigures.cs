@@ -16,7 +16,7 @@ internal sealed partial class PlacedFigures(WordList words)
     // Of all that is looked for below; without accents, which make the scan slow.
     private static readonly SearchValues<string> Latin = SearchValues.Create(
         [
-            "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "links", "rechts", "mitte", "dazwischen", "einer", "zehner",
+            "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "link", "recht", "mitt", "dazwischen", "einer", "zehner",
             "gauche", "droite", "milieu", "entre", "unit", "dizaine", "izquierda", "derecha", "medio", "centro", "center", "centre", "unidad",
             "decena",
         ],
@@ -57,7 +57,7 @@ internal sealed partial class PlacedFigures(WordList words)
         {
             if ((words.RoleOf(text.Words[i].Id) & Languages.WordRole.Place) != Languages.WordRole.None)
                 places++;
-            else if (ValueOf(text, i) >= 0)
+            else if (ValueOf(text, i) >= 0 || RomanAt(text, source, i) > 0)
                 figures++;
         }
 
@@ -76,7 +76,7 @@ internal sealed partial class PlacedFigures(WordList words)
                 continue;
             if (words.Signs.PlaceOf(word.Id) is > 0 and var place && text.Bare(word) is not "acht")
                 tokens.Add(new(place == WordSigns.Last ? Right : place, -1, word.Start, word.End));
-            else if (ValueOf(text, i) is >= 0 and var value)
+            else if ((ValueOf(text, i) is >= 0 and var figure ? figure : RomanAt(text, source, i)) is >= 0 and var value)
                 tokens.Add(new(0, value, word.Start, word.End));
         }
 
@@ -87,6 +87,14 @@ internal sealed partial class PlacedFigures(WordList words)
             if (tokens[i].Value == 1 && tokens[i + 1].Value >= 0 && tokens[i + 1].Start == tokens[i].End + 1 && source[tokens[i].End] == ' ')
                 tokens.RemoveAt(i);
         }
+    }
+
+    // "The middle drum stands at III".
+    private static int RomanAt(WordReader text, string source, int at)
+    {
+        var word = text.Words[at];
+        return source[word.Start] is not ('I' or 'V' or 'X') ? -1 : source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z') ? -1
+            : Roman.ValueOf(text.Bare(word)) is > 0 and < 10 and var value ? value : -1;
     }
 
     private int ValueOf(WordReader text, int at)
@@ -149,8 +157,8 @@ internal sealed partial class PlacedFigures(WordList words)
         : Decimal + 3;
 
     [GeneratedRegex(
-        @"(?<left>\b(left|links|gauche|izquierda)\b|左端?|اليسار|يسارا)|(?<right>\b(right|rechts|droite|derecha)\b|右端?|اليمين|يمينا)"
-        + @"|(?<middle>\b(middle|centre|center|between|mitte|dazwischen|milieu|centre|entre|medio|centro)\b|中央|真ん中|الوسط|بينهما)"
+        @"(?<left>\b(left|link(s|e[rsnm]?)|gauche|izquierd[ao])\b|左端?|اليسار|يسارا)|(?<right>\b(right|recht(s|e[rsnm]?)|droite?|derech[ao])\b|右端?|اليمين|يمينا)"
+        + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|الوسط|بينهما)"
         + @"|(?<units>\b(units|ones|einer(stelle)?|unités|unidades)\b|一の位|الآحاد)|(?<tens>\b(tens|zehner(stelle)?|dizaines|decenas)\b|十の位|العشرات)"
         + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines|centenas)\b|百の位|المئات)"
         + @"|(?<thousands>\b(thousands|tausender(stelle)?|milliers|millares)\b|千の位|الآلاف)",

@@ -12,6 +12,7 @@ internal sealed class SaidLetters(WordList words)
     private const int ShortestInCapitals = 4;
     private const int MostApart = 20;
     private const int MostWords = 8;
+    private const int MostSaid = 2;
     private const int KanaApart = 'ァ' - 'ぁ';
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
@@ -60,7 +61,11 @@ internal sealed class SaidLetters(WordList words)
         foreach (var (secret, letters) in codes)
         {
             for (var first = 0; first < said.Count; first++)
+            {
                 Walk(secret, letters, first, found);
+                if (!hasNoSpaces && letters.Length > Shortest)
+                    InAnyOrder(text, secret, letters, first, found);
+            }
         }
 
         if (hasNoSpaces)
@@ -70,7 +75,7 @@ internal sealed class SaidLetters(WordList words)
     private void InCapitals(WordReader text, string source, List<Mention> found)
     {
         said.Clear();
-        var isOrdered = false;
+        var isOrdered = hasNoSpaces && LettersInKana.Gather(source, said);
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];
@@ -117,6 +122,30 @@ internal sealed class SaidLetters(WordList words)
             found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
     }
 
+    // يبدأ بالزاي وينتهي بالميم وبينهما خاء وقاف.
+    private void InAnyOrder(WordReader text, int secret, string letters, int first, List<Mention> found)
+    {
+        var last = first + letters.Length - 1;
+        if (last >= said.Count || IsNear(first - 1) || IsNear(last))
+            return;
+        for (var i = first; i < last; i++)
+        {
+            if (!IsNear(i))
+                return;
+        }
+
+        if (!string.Concat(said[first..(last + 1)].Select(one => one.Letters)).Order().SequenceEqual(letters.Order()))
+            return;
+        for (var i = Math.Max(0, said[first].Word - MostWords); i <= said[last].Word; i++)
+        {
+            if (text.Words[i].Id >= 0 && words.Signs.IsOrder(text.Words[i].Id))
+            {
+                found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
+                return;
+            }
+        }
+    }
+
     private bool IsNear(int at) => at >= 0 && at + 1 < said.Count && said[at + 1].Word - said[at].Word <= 2 * MostWords;
 
     private void Gather(WordReader text, string source)
@@ -127,7 +156,7 @@ internal sealed class SaidLetters(WordList words)
             var word = text.Words[i];
             if (hasNoSpaces)
             {
-                if (word.Start > 0 && Opening.Contains(source[word.Start - 1], StringComparison.Ordinal) && QuotedAt(source, word.Start) is > 0 and var length)
+                if (QuotedAt(source, word.Start) is > 0 and var length && IsListed(source, word.Start, length))
                     said.Add((Hiragana(source.Substring(word.Start, length)), word.Start, word.Start + length, i));
             }
             else if (words.Signs.LetterOf(word.Id) is not '\0' and var letter && letter > '\u02FF')
@@ -141,12 +170,26 @@ internal sealed class SaidLetters(WordList words)
         }
     }
 
+    // 「し」; し・ぐ・れ; 一文字目はし、次はぐ: between quotes or signs of a list, or as what is said of a place.
+    private static bool IsListed(string source, int start, int length)
+    {
+        if (start > 0 && Opening.Contains(source[start - 1], StringComparison.Ordinal))
+            return length <= MostSaid || source.AsSpan(start, length).IndexOfAny('は', 'が') is not (> 0 and var topic)
+                || !IsPlaceWord(source[start + topic - 1]);
+        var closing = start + length < source.Length ? source[start + length] : '。';
+        return length <= MostSaid && (start == 0 || source[start - 1] is '。' or '\n' ? closing is '・' or '、' or '，' or '→'
+            : start > 1 && source[start - 1] is 'は' or 'が' && IsPlaceWord(source[start - 2]));
+    }
+
+    // 目, 字, つ and め, 次, 後, 初, 頭, 番.
+    private static bool IsPlaceWord(char letter) => letter is '目' or 'め' or '字' or '次' or '後' or '初' or '頭' or '番' or '端' or '左' or '右' or '間' or '中';
+
     // How many letters stand between quotes or signs of a list; 0 where something else follows.
     private static int QuotedAt(string source, int start)
     {
         for (var i = start; i < source.Length && i <= start + MostWords; i++)
         {
-            if (Closing.Contains(source[i], StringComparison.Ordinal))
+            if (Closing.Contains(source[i], StringComparison.Ordinal) || (i > start && i - start <= MostSaid && source.AsSpan(i).StartsWith("です")))
                 return i - start;
             if (!char.IsLetter(source[i]) && source[i] != 'ー')
                 return 0;
@@ -185,7 +228,7 @@ internal sealed class SaidLetters(WordList words)
                 var last = i + 1;
                 while (last < text.Words.Length && text.Words[last].Start < start + letters.Length)
                     last++;
-                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, i, last - 1))
+                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, source, i, last - 1))
                     found.Add(new(secret, start, start + letters.Length, Sureness.Likely));
             }
         }

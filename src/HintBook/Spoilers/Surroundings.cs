@@ -15,8 +15,21 @@ internal sealed class Surroundings(WordList words)
     public bool IsHandled(WordReader text, int first, int last) =>
         Has(text, first, last, WordRole.Handling) || (IsAlone(text, first, last) && !IsAll(text, first, last));
 
-    /// <summary>Whether the clause is about setting or spelling a code.</summary>
-    public bool IsSpelled(WordReader text, int first, int last) => Has(text, first, last, WordRole.Spelling);
+    /// <summary>Whether the sentence is about setting or spelling a code; a colon doesn't end it.</summary>
+    public bool IsSpelled(WordReader text, string source, int first, int last) =>
+        Has(text, first, last, WordRole.Spelling) || (ColonBefore(text, source, first) is > 0 and var colon && Has(text, colon, colon - 1, WordRole.Spelling));
+
+    // "It's all one to the drums: heddle lifts them."
+    private static int ColonBefore(WordReader text, string source, int first)
+    {
+        for (var i = first; i > 0 && i > first - MostWords; i--)
+        {
+            if (!IsWithin(text, i))
+                return source.AsSpan(text.Words[i - 1].End, text.Words[i].Start - text.Words[i - 1].End).Contains(':') ? i : 0;
+        }
+
+        return 0;
+    }
 
     /// <summary>Whether something is only likened to it: <c>as light as a feather</c>.</summary>
     public bool IsLikened(WordReader text, int first)
@@ -76,6 +89,10 @@ internal sealed class Surroundings(WordList words)
         var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';
         if (isSingular && !HasArticle(text, first) && (text.Words[first].Gap & Ending) == Gap.None)
             return false;
+        // قفازات قطنية are any gloves; القفاز and قفازك are certain ones.
+        if (words.Language.Prefixes.Length > 0 && !IsCertain(text.Bare(text.Words[last]))
+            && !(last + 1 < text.Words.Length && text.Bare(text.Words[last + 1])[^1] is 'ك' or 'ه'))
+            return false;
         if (words.Language.HasNoSpaces || IsHandled(text, first, last))
             return true;
         var before = first - 1;
@@ -86,6 +103,9 @@ internal sealed class Surroundings(WordList words)
             || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
             || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
     }
+
+    private static bool IsCertain(ReadOnlySpan<char> word) =>
+        word.IndexOf("ال") is >= 0 and < 3 || word.StartsWith("لل") || word[^1] is 'ه' or 'ك' or 'ي' or 'ا' && !word.EndsWith("ات");
 
     private bool HasArticle(WordReader text, int first)
     {
@@ -120,6 +140,10 @@ internal sealed class Surroundings(WordList words)
         if (last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Hyphen && text.Bare(text.Words[last + 1]) is var joined
             && (joined.EndsWith("ed") || joined.EndsWith("like") || joined.EndsWith("less") || joined.EndsWith("free")
                 || joined is "grey" or "gray" or "white" or "blue" or "green" or "red" or "yellow" or "black" or "brown" or "size" or "shape"))
+            return true;
+        // "Button up, it's draughty."
+        if (begins && !isArticled && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
+            && text.Bare(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over")
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
@@ -161,7 +185,7 @@ internal sealed class Surroundings(WordList words)
 
     private bool Has(WordReader text, int first, int last, WordRole role)
     {
-        for (var i = first - 1; i >= 0 && i >= first - reach && IsWithin(text, i + 1); i--)
+        for (var i = first - 1; i >= 0 && i >= first - reach && (i + 1 == first && last < first || IsWithin(text, i + 1)); i--)
         {
             if ((words.RoleOf(text.Words[i].Id) & role) != WordRole.None)
                 return true;

@@ -11,7 +11,7 @@ internal sealed class TurnedNames(WordList words)
 {
     private const int MostWords = 12;
     private const int MostOthers = 5;
-    private const int MostNear = 14;
+    private const int MostNear = 18;
     private const int AndBefore = 4;
     private const int NotBefore = 2;
     private const int NearPronoun = 6;
@@ -73,7 +73,11 @@ internal sealed class TurnedNames(WordList words)
     public void Near(WordReader text, int noun, List<Mention> found)
     {
         var all = text.Words;
-        var isNamed = hasPrefixes || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
+        // "Which comb? The ivory one."
+        var isAsked = noun > 0 && words.Signs.IsQuestion(all[noun - 1].Id);
+        // "Two buckles. Only the silver one opens."
+        var isOfSeveral = noun > 0 && words.FigureOf(all[noun - 1].Id) is { Value: > 1 and < 10 };
+        var isNamed = hasPrefixes || isAsked || isOfSeveral || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
         if (!isNamed)
             return;
         bool? handled = null;
@@ -89,16 +93,52 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in ties)
             {
-                var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i);
-                if (isSaid || (IsApart(i) && (IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
+                var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
+                    || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i));
+                if (isSaid || (isOfSeveral && IsTheOne(i))
+                    || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
         }
 
         bool IsApart(int i) =>
-            (hasPrefixes || Has(text.Words[noun - 1], WordRole.Determiner))
+            (hasPrefixes || isAsked || Has(text.Words[noun - 1], WordRole.Determiner) || words.Signs.HasArticle(text.Words[noun - 1].Id))
             && (!IsOfAnother(text, i) || IsStopped(i)) && !IsDenied(text, i) && !IsDenied(text, noun)
             && !IsBehindAnd(text, Math.Max(i, noun), Math.Min(i, noun));
+
+        // "Ivory it is, and a comb it is too."
+        bool IsOfIt(int i)
+        {
+            var (hasPronoun, hasLink) = (false, false);
+            for (var at = i + 1; at < text.Words.Length && at < i + 3 && (text.Words[at].Gap & Gap.Stop) == Gap.None; at++)
+            {
+                hasPronoun |= words.Signs.IsPronoun(text.Words[at].Id);
+                hasLink |= Has(text.Words[at], WordRole.Link);
+            }
+
+            return hasPronoun && hasLink;
+        }
+
+
+        // "The silver one", "die silberne", "celle d'argent", "la de plata".
+        bool IsTheOne(int i)
+        {
+            var read = text.Words;
+            if (i < noun || IsDenied(text, i))
+                return false;
+            var before = Has(read[i - 1], WordRole.Preposition) ? i - 2 : i - 1;
+            return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id))
+                && (!IsOfAnother(text, i) || before == i - 2);
+        }
+
+        // "Le violon n'a plus d'âme" for "âme du violon".
+        bool IsHad(int i)
+        {
+            var had = false;
+            for (var at = i + 1; at < noun && noun - i < NearPronoun; at++)
+                had |= words.Signs.IsHaving(text.Words[at].Id);
+            return had && !IsStopped(i);
+        }
 
         bool IsStopped(int i)
         {
@@ -112,14 +152,34 @@ internal sealed class TurnedNames(WordList words)
         }
 
         // "Slide the panel", "the panel slides".
-        bool IsDone(int i) => i == noun + 1 || (i == noun - 2 && Has(text.Words[noun - 1], WordRole.Determiner));
+        // "Quelqu'un a tordu l'un des étriers": nothing but small words stands between.
+        bool IsDone(int i)
+        {
+            for (var at = i + 1; at < noun; at++)
+            {
+                if (!Has(text.Words[at], WordRole.Determiner | WordRole.Preposition) && !IsOne(text, at))
+                    return false;
+            }
+
+            return i == noun + 1 || (i < noun - 1 && i > noun - NearPronoun);
+        }
 
         // "It was a weight; it is of brass".
         bool IsSaidOfIt(int i)
         {
+            // "Something silver glints: it's a buckle", إنه إبزيم.
+            for (var at = noun - 1; i < noun && at > i && at > noun - AndBefore; at--)
+            {
+                if (words.Signs.IsPronoun(text.Words[at].Id) && !Has(text.Words[at], WordRole.Determiner))
+                    return (text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None;
+            }
+
+            // "Hold it to the light: paper" speaks of what the sentence before names.
+            var isStopped = false;
             for (var at = noun + 1; at < i; at++)
             {
-                if ((text.Words[at].Gap & (Gap.Stop | Gap.Comma)) != Gap.None && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)
+                isStopped |= (text.Words[at].Gap & Gap.Stop) != Gap.None;
+                if ((isStopped || (text.Words[at].Gap & Gap.Comma) != Gap.None) && words.Signs.IsPronoun(text.Words[at].Id) && i - at < NearPronoun)
                     return true;
             }
 

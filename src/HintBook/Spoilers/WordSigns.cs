@@ -39,6 +39,11 @@ internal sealed class WordSigns
     private readonly HashSet<int> possessive = [];
     private readonly HashSet<int> indefinite = [];
     private readonly HashSet<int> of = [];
+    private readonly HashSet<int> degrees = [];
+    private readonly HashSet<int> having = [];
+    private readonly HashSet<int> withArticle = [];
+    private readonly HashSet<int> questions = [];
+    private readonly HashSet<int> tallies = [];
 
     public WordSigns()
     {
@@ -83,6 +88,9 @@ internal sealed class WordSigns
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
+        (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
+        questions = SetOf(language.Objects.Questions);
+        tallies = SetOf(language.Pieces.Tallies);
         (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
         HashSet<int> turning =
         [
@@ -176,6 +184,21 @@ internal sealed class WordSigns
 
     /// <summary>Whether it speaks of a thing that was named before.</summary>
     public bool IsPronoun(int word) => pronouns.Contains(word);
+
+    /// <summary>Whether it says how much a thing is so.</summary>
+    public bool IsDegree(int word) => degrees.Contains(word);
+
+    /// <summary>Whether what stands before it has what stands behind it.</summary>
+    public bool IsHaving(int word) => having.Contains(word);
+
+    /// <summary>Whether it is a preposition with an article in it.</summary>
+    public bool HasArticle(int word) => withArticle.Contains(word);
+
+    /// <summary>Whether it asks which thing is meant.</summary>
+    public bool IsQuestion(int word) => questions.Contains(word);
+
+    /// <summary>Whether it is a mark that is counted to tell a figure: <c>stroke</c>, <c>notch</c>.</summary>
+    public bool IsTally(int word) => tallies.Contains(word);
 
     /// <summary>Whether it means the alphabet.</summary>
     public bool IsAlphabet(int word) => alphabet.Contains(word);

@@ -4,6 +4,7 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class AuditArabic
 {
     private static readonly string[] Before = ["", "ال", "و", "ف", "ب", "ك", "ل", "وال", "فال", "بال", "كال", "لل", "وبال", "ولل", "فلل", "وب", "ول"];
+    private static readonly string[] Owners = ["ك", "ه", "ها", "هم", "نا", "كم"];
     private static readonly string[] Units = ["صفر", "واحد", "اثنان", "ثلاثة", "أربعة", "خمسة", "ستة", "سبعة", "ثمانية", "تسعة", "عشرة"];
     private static readonly string[] Tens = ["", "", "عشرون", "ثلاثون", "أربعون", "خمسون", "ستون", "سبعون", "ثمانون", "تسعون"];
     private static readonly string[] Joined = ["", "", "", "ثلاث", "أربع", "خمس", "ست", "سبع", "ثمان", "تسع"];
@@ -19,6 +20,7 @@ internal static class AuditArabic
             "واحد واحدة أحد إحدى", "اثنان اثنين اثنا اثني اثنتان اثنتين اثنتا اثنتي",
             "ثلاثة ثلاث", "أربعة أربع", "خمسة خمس", "ستة ست", "سبعة سبع", "ثمانية ثماني ثمان", "تسعة تسع", "عشرة عشر",
             "عشرون عشرين", "ثلاثون ثلاثين", "أربعون أربعين", "خمسون خمسين", "ستون ستين", "سبعون سبعين", "ثمانون ثمانين", "تسعون تسعين",
+            "مراه مرايه مرايا مراة مراية",
             "مئة مائة", "مئتان مائتان مئتين مائتين", "ألف آلاف ألفا", "ألفان ألفين",
         ],
         Forms = static (word, _) => Forms(word),
@@ -28,7 +30,7 @@ internal static class AuditArabic
         Anaphora = "",
         Negations = "ليس ليست لا لم لن غير بلا بدون دون",
         Likenesses = "مثل كأنه كأنها كأن",
-        Setting = "كلمة الكلمة حرف حروف الحروف اكتب اكتبها اضبط رتب كتابة هجاء تهجأ قل الجواب الرمز",
+        Setting = "لكلمة بكلمة حلقة الحلقات القفل كلمة الكلمة حرف حروف الحروف اكتب اكتبها اضبط رتب كتابة هجاء تهجأ قل الجواب الرمز",
         Times = TimesIn.Arabic,
         Codes = CodesIn.Arabic,
         IsHourFirst = true,
@@ -45,7 +47,10 @@ internal static class AuditArabic
         string[] numbers = bare.Length > 3 && bare[^1] == 'ه' ? [bare, bare[..^1] + "ات"]
             : bare.Length > 4 && bare.EndsWith("ات", StringComparison.Ordinal) ? [bare, bare[..^2] + "ه"]
             : [bare];
-        return numbers.SelectMany(form => Before.Select(before => before + form)).Prepend(word).Distinct();
+        // قفازك and قفازه: yours and his.
+        var bound = bare[^1] == 'ه' && bare.Length > 3 ? bare[..^1] + "ت" : bare;
+        string[] owned = bare.Length < 3 ? [] : [.. Owners.Select(owner => bound + owner)];
+        return numbers.Concat(owned).SelectMany(form => Before.Select(before => before + form)).Prepend(word).Distinct();
     }
 
     private static IEnumerable<(string, int)> Numbers()

@@ -20,13 +20,15 @@ internal static class AuditEnglish
         Numbers = Numbers,
         Kinship = Kinship.English,
         Coordinators = "and or nor",
-        Anaphora = "it its it’s itself them they they’re their one ones that that’s this these those thing things he his him she her which who whose "
+        Anaphora = "yours mine ours it its it’s itself them they they’re their one ones that that’s this these those thing things he his him she "
+            + "her which who whose "
             + "there here inside same both",
         Negations = "no each not without never isn’t aren’t wasn’t don’t",
         Likenesses = "like as than",
         Setting = "spell spells spelling spelt spelled word words letter letters say says said write writes written writing type enter set sets "
             + "setting read reads reading ring rings dial "
-            + "dials password answer code solution forming capitals punch shout shouts lock wheel wheels drum drums",
+            + "dials password answer code solution forming capitals punch shout shouts lock wheel wheels drum drums tumblers discs disks "
+            + "lowercase uppercase stamp stamped",
         HasVerbsAlike = true,
         Times = TimesIn.English,
         Codes = CodesIn.English,

@@ -41,7 +41,8 @@ internal static class AuditGerman
         Likenesses = "wie als",
         Setting = "schreib stell dreh gib wort wörter buchstabe buchstaben buchstabiert buchstabieren lautet heißt schreibt schreiben schreibe "
             + "geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
-            + "lies liest lesen ring ringe walzen scheiben code passwort ergibt bildet",
+            + "lies liest lesen ring ringe walzen scheiben code passwort ergibt bildet ringen trommeln "
+            + "schloss buchstabenschloss groß klein großbuchstaben kleinbuchstaben hören",
         Times = TimesIn.German,
         Codes = CodesIn.German,
         Thousand = "tausend",

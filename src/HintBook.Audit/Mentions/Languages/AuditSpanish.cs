@@ -36,7 +36,7 @@ internal static class AuditSpanish
         Likenesses = "como cual que",
         Setting = "palabra palabras letra letras escriba escribe escribir escrito diga dice deletree deletrear forme formar forma teclee ponga poner "
             + "marque respuesta clave código solución lea lee "
-            + "anillos ruedas tapa gire componga",
+            + "anillos ruedas tapa gire componga anillo mayúsculas minúsculas candado cerradura pone leer discos tambores",
         Times = TimesIn.Spanish,
         Codes = CodesIn.Spanish,
         IsHourFirst = true,

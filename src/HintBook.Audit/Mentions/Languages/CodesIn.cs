@@ -20,7 +20,7 @@ internal static class CodesIn
             + "finishing with, rear"),
         new(Sign.Next, "next, then, after that, followed by, afterwards"),
         new(Sign.Previous, "the one before, before it, before that, before those, just before it, preceding, previous"),
-        new(Sign.Between, "in between, in the middle, between them"),
+        new(Sign.Between, "in between, in the middle, between them, the middle one, middle wheel, middle drum, middle ring, middle dial, middle slider"),
         new(Sign.Left, "on its left, to its left, left of it, the one on its left, the one to its left, the one on the left, to the left of it, on "
             + "the left of it"),
         new(Sign.Right, "on its right, to its right, right of it, the one on its right, the one to its right, the one on the right, to the right of "
@@ -29,6 +29,7 @@ internal static class CodesIn
         new(Sign.More, "more, other"),
         new(Sign.Number, "pair of, couple of, twin", 2),
         new(Sign.Number, "empty place, blank, gap, nothing, nothing at all, zip, zilch, goose egg", 0, "0"),
+        new(Sign.Number, "none, no stroke, no strokes, no notch, no mark, no dot, no line", 0, "0"),
         new(Sign.Number, "half a dozen, half dozen", 6, "6"),
         new(Sign.Number, "a dozen", 12, "12"),
         new(Sign.Number, "baker's dozen, unlucky number", 13, "13"),
@@ -55,15 +56,16 @@ internal static class CodesIn
         new(Sign.Last, "letzte, letzten, letzter, letztes, zuletzt, schließlich, zum schluss, am schluss, am ende, zum ende, endet"),
         new(Sign.Next, "dann, danach, darauf, nächste, nächsten, folgt, folgen, anschließend"),
         new(Sign.Previous, "davor, vorletzte, vorletzten, vorhergehende"),
-        new(Sign.Between, "dazwischen, in der mitte"),
-        new(Sign.Left, "links davon, links daneben, linke daneben"),
-        new(Sign.Right, "rechts davon, rechts daneben, rechte daneben"),
+        new(Sign.Between, "dazwischen, in der mitte, mittlere, mittleren, mittlerer, mittleres"),
+        new(Sign.Left, "links davon, links daneben, linke daneben, links von ihm, links von ihr, links neben ihm, links neben ihr, links"),
+        new(Sign.Right, "rechts davon, rechts daneben, rechte daneben, rechts von ihm, rechts von ihr, rechts neben ihm, rechts neben ihr, rechts"),
         new(Sign.Backwards, "von rechts, von hinten, rückwärts, von rechts nach links, umgekehrt"),
         new(Sign.More, "weiteres, weitere, weiterer"),
         new(Sign.Number, "unglückszahl", 13, "13"),
         new(Sign.Number, "halbes dutzend, halben dutzend", 6, "6"),
         new(Sign.Number, "gar nichts, leerstelle", 0, "0"),
         new(Sign.Number, "paar", 2),
+        new(Sign.Number, "kein strich, keine kerbe, kein punkt, kein schlag", 0, "0"),
         new(Sign.Code,
             "rad, räder, rädchen, walze, walzen, scheibe, scheiben, ziffer, ziffern, zahl, zahlen, code, kombination, ring, ringe, ringen, schloss, "
             + "schieber, "
@@ -81,8 +83,8 @@ internal static class CodesIn
         new(Sign.Last, "dernier, dernière, enfin, finissez par, finir par, termine par, terminez par, pour finir, à la fin"),
         new(Sign.Next, "puis, ensuite, suivant, suivante, après quoi, suivi de"),
         new(Sign.Previous, "précédent, précédente, avant-dernier, avant-dernière, juste avant"),
-        new(Sign.Between, "entre les deux, au milieu"),
-        new(Sign.Left, "à sa gauche"),
+        new(Sign.Between, "entre les deux, au milieu, du milieu"),
+        new(Sign.Left, "à sa gauche, à gauche de celui-ci"),
         new(Sign.Right, "à sa droite"),
         new(Sign.Backwards, "de droite à gauche, à l’envers, à rebours, en partant de la droite, en partant de la fin"),
         new(Sign.More, "autre"),
@@ -90,6 +92,7 @@ internal static class CodesIn
         new(Sign.Number, "demi-douzaine", 6, "6"),
         new(Sign.Number, "une douzaine", 12, "12"),
         new(Sign.Number, "rien du tout", 0, "0"),
+        new(Sign.Number, "aucun, aucune", 0, "0"),
         new(Sign.Code,
             "molette, molettes, roue, roues, chiffre, chiffres, nombre, code, combinaison, anneau, anneaux, bague, bagues, cadenas, serrure, curseur, "
             + "lettre, lettres, tournez, composez, réglez, mettez, entrez, formez, épelez, affiche, affichez, ordre, position, disque, disques"),
@@ -108,7 +111,7 @@ internal static class CodesIn
         new(Sign.Last, "último, última, al final, finalmente, por último, termine con, termina en, acabe con, acabe en"),
         new(Sign.Next, "luego, después, siguiente, seguido de, sigue, siguen"),
         new(Sign.Previous, "anterior, penúltimo, penúltima"),
-        new(Sign.Between, "entre medias, en medio"),
+        new(Sign.Between, "entre medias, en medio, del medio, del centro"),
         new(Sign.Left, "a su izquierda"),
         new(Sign.Right, "a su derecha"),
         new(Sign.Backwards, "de derecha a izquierda, al revés, hacia atrás, empezando por el final"),
@@ -116,6 +119,7 @@ internal static class CodesIn
         new(Sign.Number, "par de", 2),
         new(Sign.Number, "media docena", 6, "6"),
         new(Sign.Number, "una docena", 12, "12"),
+        new(Sign.Number, "ninguno, ninguna", 0, "0"),
         new(Sign.Code,
             "rueda, ruedas, cifra, cifras, número, números, dígito, dígitos, código, combinación, anillo, anillos, cerradura, candado, disco, discos, "
             + "letra, letras, gire, ponga, marque, escriba, deletree, orden, posición"),
@@ -128,10 +132,10 @@ internal static class CodesIn
         .. Ordinals("1番目, 2番目, 3番目, 4番目, 5番目, 6番目, 7番目, 8番目"),
         .. Ordinals("第一, 第二, 第三, 第四, 第五, 第六, 第七, 第八"),
         .. Ordinals("一桁目, 二桁目, 三桁目, 四桁目, 五桁目, 六桁目"),
-        new(Sign.Ordinal, "最初, まず, はじめ, 初め, 左端", 1),
+        new(Sign.Ordinal, "先頭, 最初, まず, はじめ, 初め, 左端", 1),
         new(Sign.Last, "最後, 末尾, 右端, おしまい"),
         new(Sign.Next, "次, 次に, それから, 続いて, そして"),
-        new(Sign.Previous, "その前, 一つ前"),
+        new(Sign.Previous, "その手前, 手前, その前, 一つ前"),
         new(Sign.Backwards, "右から, 逆に, 後ろから"),
         new(Sign.Code, "ダイヤル, 数字, 番号, 錠, 輪, 文字, 合わせ, 回, 順, 左から, 暗証"),
     ];
@@ -139,8 +143,8 @@ internal static class CodesIn
     public static ImmutableArray<Meaning> Arabic { get; } =
     [
         .. Ordinals("أول, ثاني, ثالث, رابع, خامس, سادس, سابع, ثامن, تاسع, عاشر"),
-        new(Sign.Ordinal, "أولا, ابدأ, بداية", 1),
-        new(Sign.Last, "آخر, أخير, أخيرة, أخيرا, ختاما"),
+        new(Sign.Ordinal, "أولا, أولها, أوله, ابدأ, بداية", 1),
+        new(Sign.Last, "آخرها, آخره, آخر, أخير, أخيرة, أخيرا, ختاما"),
         new(Sign.Next, "ثم, بعد, بعدها, بعده, تالي, تالية, يليه, تليها, يليها"),
         new(Sign.Previous, "قبلها, قبله, سابقة"),
         new(Sign.Backwards, "عكس, بالعكس, من اليسار إلى اليمين"),
@@ -170,11 +174,12 @@ internal static class CodesIn
     /// <summary>The names of letters as they are written, the letter before each.</summary>
     public static string LetterNamesOf(string language) => language switch
     {
-        "en" => "a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em n en o oh o owe p pee p pea "
+        "en" => "w double-u w double-you a ay b bee b be c cee c see c sea d dee e ee f ef f eff g gee h aitch i eye j jay k kay l el l ell m em "
+        + "n en o oh o owe p pee p pea "
         + "q cue q queue "
             + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
         "es" => "a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q cu r erre r ere s ese t te u u v uve x equis z zeta",
-        "fr" => "b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",
+        "fr" => "w double-vé b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé x ixe z zède",
         "de" => "b be c ce d de f ef g ge h ha j jot k ka l el m em n en p pe q ku r er s es t te v vau w we x ix y ypsilon z zett",
         "ar" => "ا ألف ب باء ت تاء ث ثاء ج جيم ح حاء خ خاء د دال ذ ذال ر راء ز زاي س سين ش شين ص صاد ض ضاد ط طاء ظ ظاء ع عين غ غين ف فاء ق قاف ك كاف ل لام "
             + "م ميم ن نون ه هاء و واو ي ياء",

@@ -7,7 +7,8 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "off the chart, off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
+        "spur of the moment, spur you on, sling your hook, forum thread, thread your way, thread his way, key is key, off the chart, "
+        + "off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
         + "cannon, brass tacks, cloak and dagger, silver bullet, bite the bullet, olive branch, on a pedestal, ivory tower, in the spotlight, in the "
         + "limelight, "
         + "tip of the iceberg, tie the knot, gordian knot, deserve a medal, deserves a medal, put a cork in, key to the whole, key to this, key to it, "
@@ -144,7 +145,8 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "schlüssel zu jedem, schlüssel zu jeder, schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
+        "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, "
+        + "schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
             + "schlüssel liegt darin, schlüssel zur "
         + "lösung, schlüssel zum verständnis, schlüssel zum ganzen, schlüssel ist geduld, "
         + "hinter schloss und riegel, spiegel der seele, spiegel vorhalten, den spiegel vor, spiegel der gesellschaft, "
@@ -198,7 +200,9 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
+        "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, "
+        + "coup de pinceau, coups de pinceau, mot clé, sous clé, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, "
+        + "clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
             + "l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
         + "clef des champs, clé des champs, clef du mystère, clé de voûte, clef de voûte, prendre la clé, sous clé, clés en main, clé en main, "
         + "à la loupe, miroir de l âme, miroir aux alouettes, miroir déformant, perdre la boussole, perd la boussole, perd vite la boussole, perdu la "
@@ -249,7 +253,8 @@ internal static class IdiomsIn
         + "trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
-        "echamos el ancla, echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
+        "mucho gancho, tiene gancho, con gancho, pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, "
+        + "echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
             + "maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
         + "llaves, bajo cuatro llaves, cerrar con llave, la llave del agua, llave de la ciudad, "
         + "en vela, a la vela, a toda vela, vela en este entierro, velas en este entierro, a dos velas, arriar velas, desplegar velas, recoger velas, "
@@ -290,7 +295,8 @@ internal static class IdiomsIn
         + "las campanas al vuelo, campanas al vuelo";
 
     public const string Japanese =
-        "心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, 鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "
+        "鍵になり, 鍵となり, こそが鍵, が鍵です, は鍵です, 鈴木, 鏡台, 心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, "
+        + "鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "
         + "一糸, 糸を引, "
         + "石の上, 石橋, 玉石, 一石二鳥, 鈴なり, 猫に鈴, 鈴虫, 釘を刺, 釘付, 匙を投げ, さじを投げ, 縄張, 傘下, 船頭, 扇動, 筆まめ, 筆舌, 筆不精, 弘法にも筆, 筆の誤り, 舵を取, 帆を上げ, "
         + "火の車, 油を売, 油断, 歯車が狂, 歯車が合, 鉄は熱, 花より, 高嶺の花, 言わぬが花, 花を持たせ, 月とすっぽん, 札付き, 切り札, 槍玉, 太鼓判, 太鼓持ち, 笛吹けど, "

@@ -17,6 +17,9 @@ internal sealed record Kinship
     /// <summary>Words of one family that no ending tells: <c>break broke broken</c>.</summary>
     public ImmutableArray<string> Families { get; init; } = [];
 
+    /// <summary>Whether "ae" may stand for "ä".</summary>
+    public bool HasDots { get; init; }
+
     /// <summary>Whether a word's family is in its consonants.</summary>
     public bool HasRoots { get; init; }
 
@@ -47,6 +50,7 @@ internal sealed record Kinship
     /// <summary>Of German.</summary>
     public static Kinship German { get; } = new()
     {
+        HasDots = true,
         Endings = "e en em er es n s st t te ten ter tes tem ern erne ernen erner ig ige igen iger ich isch ische ischen lich los lose losen loser "
             + "chen lein ung heit et end ende",
         Beginnings = "ge zer ver be ab an auf aus ein",

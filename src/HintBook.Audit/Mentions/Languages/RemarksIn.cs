@@ -8,6 +8,8 @@ internal sealed record RemarksIn
 {
     public static RemarksIn English { get; } = new()
     {
+        Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap "
+            + "taps chime chimes hole holes",
         Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
             + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
@@ -23,8 +25,8 @@ internal sealed record RemarksIn
         Parted = "subtract take difference deduct",
         Squared = "squared",
         Dozens = "dozen",
-        Since = "after past since on later passed gone elapsed ago forward plus",
-        Until = "in until till before to left remaining wanting wants lacking short earlier back less minus from",
+        Since = "late after past since on later passed gone elapsed ago forward plus",
+        Until = "early in until till before to left remaining wanting wants lacking short earlier back less minus from",
         Other = "other fellow companion partner mate twin",
         Lower = "down",
         Upper = "up upright",
@@ -52,6 +54,8 @@ internal sealed record RemarksIn
 
     public static RemarksIn German { get; } = new()
     {
+        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer rille rillen ritze ritzen loch löcher kommt steht folgt gehört "
+            + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
             + "hintendran voran links "
             + "rechts außen innen rand daneben",
@@ -89,6 +93,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn French { get; } = new()
     {
+        Tallies = "trait traits encoche encoches marque marques point points coup coups cran crans entaille entailles trou trous",
         Rows = "ordre avant devant derrière entre milieu tête queue fin début bout gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
         Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
         Initials = "initiales, premières lettres, initiale",
@@ -124,6 +129,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Spanish { get; } = new()
     {
+        Tallies = "raya rayas muesca muescas marca marcas punto puntos golpe golpes corte cortes línea líneas agujero agujeros",
         Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo izquierda derecha precede mezcla primero último",
         Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
         Initials = "iniciales, primeras letras, inicial",
@@ -137,7 +143,7 @@ internal sealed record RemarksIn
         Parted = "diferencia",
         Squared = "cuadrado",
         Dozens = "docena",
-        Since = "después pasado pasados tarde transcurridos más",
+        Since = "pasaban pasan pasaron después pasado pasados tarde transcurridos más",
         Until = "dentro faltan falta quedan antes menos para",
         Other = "otra",
         Lower = "abajo",
@@ -171,6 +177,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Arabic { get; } = new()
     {
+        Tallies = "خط خطوط شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
         Rows = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها",
         Mirrored = "بالعكس, من اليسار إلى اليمين, من النهاية, معكوس",
         Doubles = "ضعف",
@@ -268,6 +275,9 @@ internal sealed record RemarksIn
 
     /// <summary>Verbs that things do, without an ending.</summary>
     public string ShortVerbs { get; init; } = "";
+
+    /// <summary>What is counted to tell a figure, or says of a figure where it stands: behind a number none of them makes it an amount.</summary>
+    public string Tallies { get; init; } = "";
 
     /// <summary>Nouns that alone tell nothing, though one stands in a longer name.</summary>
     public string Ordinary { get; init; } = "";

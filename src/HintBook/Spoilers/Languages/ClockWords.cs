@@ -92,7 +92,7 @@ internal sealed record ClockWords
         HasArticles = true,
         HasMinutesBehind = true,
         Third = "tercio",
-        Later = "después pasado pasados pasadas más tarde transcurridos hace desde",
+        Later = "después pasado pasados pasadas más tarde transcurridos hace desde pasan pasaban pasaron",
         Earlier = "en dentro faltan falta quedan queda antes menos para",
         OtherHand = "otra compañera hermana",
         Both = "ambas dos",

@@ -8,6 +8,9 @@ internal sealed record ObjectWords
 {
     public static ObjectWords English { get; } = new()
     {
+        Degrees = "very quite rather too fairly",
+        Having = "has had have",
+        Questions = "which what whose",
         Links =
             "for which that who whose where made turned cast carved cut from with without as holding containing kept is are was it of full on "
             + "in has like painted coloured colored called named belonging meant used labelled labeled marked by",
@@ -24,7 +27,11 @@ internal sealed record ObjectWords
             + "show budge "
             + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch",
         Idioms =
-            "key to ~; key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
+            "spur of the moment; spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; "
+            + "thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; "
+            + "ring the changes; bell end; screw it up; nail it/him/her; spoon fed; wire transfer; wire money; card payment; "
+            + "credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; "
+            + "key to this; key to it; key point; key word; low key; key role; key stage; ring a bell; ring any bells; "
             + "clear as a bell; mint condition; mirror image; smoke and mirrors; pins and needles; light as a feather; other side of the coin; "
             + "two sides of the same coin; coin a phrase; flip a coin; toss a coin; in light of; come to light; bring to light; light of day; "
             + "to the letter; letter of the law; on the cards; house of cards; full moon; over the moon; once in a blue moon; spoon feed; "
@@ -173,7 +180,7 @@ internal sealed record ObjectWords
             + "strike gold; gold standard; silver lining/screen/tongued; bronze age; brass neck; bold as brass; brass monkeys; "
             + "lead balloon; swing the lead; go/goes/went down like a lead",
         Similes = "like as",
-        Pronouns = "it its this that theyre they",
+        Pronouns = "being it its this that theyre they",
         BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
         Possessive = "its his her their whose",
         Indefinite = "a an any some every each",
@@ -182,6 +189,10 @@ internal sealed record ObjectWords
 
     public static ObjectWords German { get; } = new()
     {
+        Degrees = "sehr ganz recht ziemlich",
+        Having = "hat haben hatte hatten",
+        WithArticle = "am im vom zum zur beim ins ans",
+        Questions = "welcher welche welches welchen welchem",
         Links =
             "für mit aus von der die das dem den welche welcher welches wo worin womit ohne voller voll wie ist sind war gemacht gefertigt "
             + "gedreht gegossen enthält gehört",
@@ -199,7 +210,10 @@ internal sealed record ObjectWords
             + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
             + "fühl fühle fühlt öffne öffnen wende falt",
         Idioms =
-            "auf den Zeiger; unter die Lupe; Schlüssel zum ~; Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
+            "hat einen/keinen Haken; Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; "
+            + "Kerzen auf dem; in die gleiche Kerbe; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; "
+            + "Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; "
+            + "Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
             + "zwei Seiten derselben Medaille; die Kehrseite der Medaille; hinter den Spiegel stecken; den Spiegel vorhalten; "
             + "im Spiegel der Zeit; im Lichte; ans Licht; grünes Licht; am seidenen Faden; roter Faden; rote Faden; den Faden verlieren; "
             + "wie ein roter Faden; auf die Goldwaage; das Kind mit dem Bade; Nadel im Heuhaufen; auf der Karte; alles auf eine Karte; "
@@ -269,6 +283,10 @@ internal sealed record ObjectWords
 
     public static ObjectWords French { get; } = new()
     {
+        Degrees = "très assez plutôt bien",
+        Having = "a ont avait avaient",
+        WithArticle = "au aux du des",
+        Questions = "quel quelle quels quelles",
         Links =
             "de a ont en pour avec sans à qui que dont où dans est sont fait faite tout toute comme couleur contenant rempli remplie plein "
             + "pleine sur sous",
@@ -283,7 +301,11 @@ internal sealed record ObjectWords
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
             + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle",
         Idioms =
-            "la clé de tout; clé de tout; clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
+            "vivre/vit/vivent/vivons/vivez aux crochets; coup d'éperon; en cheville avec; cheville ouvrière; "
+            + "arrive/arrivent/arriver/arrivait pas à la cheville; arrive/arrivent à la cheville; coup de pinceau; coups de pinceau; mot clé; "
+            + "mot-clé; point clé; moment clé; sous clé; clé de sol/fa/voûte/usb; boutons d'acné; rouleau de printemps; au bout du rouleau; "
+            + "sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; "
+            + "clé de voûte; clef de voûte; clé du succès; mot clé; mots clés; sous clé; à la loupe; passer à la loupe; la "
                 + "clé du mystère; "
             + "clé de sol; clef de sol; perdre la boussole; perd la boussole; perd vite la boussole; perdu la boussole; au fil de; fil du temps; de "
             + "fil en aiguille; perdre le fil; "
@@ -365,6 +387,10 @@ internal sealed record ObjectWords
 
     public static ObjectWords Spanish { get; } = new()
     {
+        Degrees = "muy bastante más",
+        Having = "tiene tienen tenía lleva",
+        WithArticle = "del al",
+        Questions = "qué cuál cuáles",
         Links = "de en para con sin que cual donde a está es son hecho hecha lleno llena como color bajo sobre tras se",
         Not = "no ni nunca ningún ninguna o sin",
         Handling =
@@ -376,7 +402,10 @@ internal sealed record ObjectWords
             + "sujete apoya apoye pasa pase está descansa duerme aguarda "
             + "despliegue despliega desenrolle sople frote encienda vierta voltee agite abra abre sienta rompa rompe",
         Idioms =
-            "la llave de todo; en vela; a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
+            "mucho gancho; con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; "
+            + "sello personal/propio/discográfico/editorial/postal; sello de calidad; mi/tu/su/nuestro sello personal; sellos van por; "
+            + "los sellos de correos; botón de muestra; de botones; al pie del cañón; punto clave; rodillo político; la llave de todo; en vela; "
+            + "a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
             + "la otra cara de la moneda; pagar con la misma moneda; caer como una losa; perder el hilo; pender de un hilo; al hilo; "
             + "castillo de naipes; cartas en el asunto; tomar cartas; espejo del alma; dar la campanada; echar las campanas al vuelo; "
             + "aguja en un pajar; echar anclas; echamos el ancla; echar el ancla; echó el ancla; levar anclas; perder la brújula; cara o cruz; a vela; "
@@ -429,7 +458,7 @@ internal sealed record ObjectWords
         Links = "の で が は に と を な い た る",
         Not = "無",
         Handling = "吹 巻 振 広 転 取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 あ",
-        Idioms = "鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目; "
+        Idioms = "鍵になり; 鍵となり; こそが鍵; こそ鍵; が鍵です; が鍵だ; が鍵である; が鍵でし; は鍵です; 鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目; "
             + "鏡開き; 鏡餅; 鏡板; 手鏡を出す; 眼鏡違い; 鏡台; 望遠鏡; 顕微鏡; 眼鏡; 双眼鏡; 万華鏡; 鏡面; 鏡文字; 鍵盤; 鍵っ子; 鍵穴; 合鍵; 鍵を握; 成功の鍵; 解決の鍵; 鍵と言え; 鍵といえ; 鍵は忍; 鍵は根; "
             + "鍵は観; 勝負の鍵; 重要な鍵; 鍵になっ; 鍵となっ; 謎を解く鍵; 鍵を掛け; 鍵をかけ; 鈴虫; 鈴蘭; 風鈴; 呼び鈴; 猫に鈴; 鈴を転がす; 鈴を張った; 予鈴; 電鈴; 釘を刺; 釘付け; 釘づけ; 釘をさ; 糠に釘; "
             + "五寸釘; 針の筵; 針のむしろ; 針小棒大; 時計の針; 針路; 方針; 指針; 秒針; 釣り針; 針葉; 針金; 針仕事; 長針; 短針; 分針; 時針; 糸を引; 糸目を; 一糸乱れ; 糸口; 赤い糸; 毛糸; 運命の糸; 緊張の糸; "
@@ -446,6 +475,9 @@ internal sealed record ObjectWords
 
     public static ObjectWords Arabic { get; } = new()
     {
+        Degrees = "جدا",
+        Having = "",
+        Questions = "أي أية",
         Links = "من في ذو ذات الذي التي حيث به بها فيه فيها لـ مصنوع مصنوعة مملوء هو هي على مثل ل ب",
         Not = "ليس ليست لا لم لن غير أو بدون بلا دون",
         Handling =
@@ -511,6 +543,18 @@ internal sealed record ObjectWords
 
     /// <summary>Says that what follows is something's own.</summary>
     public string Possessive { get; init; } = "";
+
+    /// <summary>What says how much a thing is so: "a golden, very heavy bee".</summary>
+    public string Degrees { get; init; } = "";
+
+    /// <summary>Verbs between a thing and what it has: "le violon n'a plus d'âme".</summary>
+    public string Having { get; init; } = "";
+
+    /// <summary>Prepositions with an article in them.</summary>
+    public string WithArticle { get; init; } = "";
+
+    /// <summary>What asks which of several things is meant.</summary>
+    public string Questions { get; init; } = "";
 
     /// <summary>What stands before a thing to which something is likened.</summary>
     public string Similes { get; init; } = "";

@@ -12,6 +12,7 @@ internal sealed record PieceWords
 
     public static PieceWords English { get; } = new()
     {
+        Tallies = "stroke notch scratch mark tick dot line bar dash knock tap click peck chime nick groove dent hole pip",
         Ordinals =
             "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth "
             + "seventeenth eighteenth nineteenth twentieth",
@@ -42,7 +43,8 @@ internal sealed record PieceWords
             + "tee:t tea:t you:u vee:v are:r why:y wye:y oh:o ex:x zed:z zee:z",
         Spelling =
             "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout "
-            + "say says",
+            + "say says ring drum drums dials capitals lowercase uppercase case tumblers discs disks want wants stamp stamped engrave "
+            + "engraved",
         Stands = "for as in like is of",
         Units =
             "mm cm m km inch inche ft foot yard mile g kg gram gramme ounce oz lb pound grain dram drachm litre liter ml cl l pint "
@@ -62,7 +64,8 @@ internal sealed record PieceWords
             + "press punch window",
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
-            "half a dozen:6; half dozen:6; a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
+            "no stroke:0; no strokes:0; no notch:0; no mark:0; no dot:0; no line:0; no click:0; no knock:0; half a dozen:6; half dozen:6; "
+            + "a dozen:12; baker's dozen:13; unlucky number:13; lucky number:7; nothing at all:0; nothing:0; none:0; zip:0; "
             + "zilch:0; goose egg:0; nowt:0; cipher:0; empty:0; blank:0; gap:0; alone:0; untouched:0; unmoved:0; duck:0; trio:3; quartet:4; quintet:5; "
             + "deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
@@ -72,6 +75,7 @@ internal sealed record PieceWords
 
     public static PieceWords German { get; } = new()
     {
+        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer klick klicks rille rillen ritze ritzen nagel loch löcher",
         Ordinals =
             "erste/erster/erstes/ersten zweite/zweiter/zweites dritte/dritter/drittes vierte/vierter/viertes fünfte/fünfter/fünftes "
             + "sechste/sechster/sechstes siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter elfte/elfter "
@@ -101,10 +105,12 @@ internal sealed record PieceWords
             + "ökonom paula quelle richard samuel siegfried theodor ulrich viktor wilhelm xanthippe ypsilon zacharias zeppelin aachen berlin "
             + "chemnitz düsseldorf essen frankfurt goslar hamburg ingelheim jena köln leipzig münchen nürnberg offenbach potsdam quickborn "
             + "rostock salzwedel tübingen unna völklingen wuppertal xanten zwickau",
-        Names = "",
+        Names = "be:b ce:c eff:f ef:f ge:g jot:j ka:k ell:l el:l emm:m em:m enn:n en:n pe:p ku:q kuh:q ess:s te:t vau:v we:w ix:x ypsilon:y zett:z zet:z",
         Spelling =
             "wort lösungswort buchstabe buchstaben buchstabiere buchstabiert buchstabieren schreib schreibe schreiben stell stelle stellt "
-            + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen",
+            + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen "
+            + "buchstabenschloss zahlenschloss ring scheiben trommeln großbuchstaben kleinbuchstaben kleinschreibung groß klein gelesen lies liest lesen "
+            + "ergibt drehen dreh drehe drücken",
         Stands = "wie für",
         Units =
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
@@ -127,13 +133,15 @@ internal sealed record PieceWords
             + "öffnet tippe schieber zahlenschloss",
         BackPhrases = "von hinten; von rechts; falsch herum; von rechts nach links; im Spiegel; von hinten nach vorn; vom Ende",
         OtherNumbers =
-            "halbes dutzend:6; halbe dutzend:6; halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
+            "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; "
+            + "halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
             + "leerstelle:0; unberührt:0; tage der woche:7; tage hat die woche:7; wochentage:7; todsünden:7; jahreszeiten:4; monate hat das jahr:12; "
             + "quartett:4; trio:3",
     };
 
     public static PieceWords French { get; } = new()
     {
+        Tallies = "trait encoche marque point coup cran clic entaille rayure barre trou",
         Ordinals =
             "premier/première/1er second/seconde/deuxième troisième quatrième cinquième sixième septième huitième neuvième dixième onzième "
             + "douzième treizième quatorzième quinzième seizième dix-septième dix-huitième dix-neuvième vingtième",
@@ -158,8 +166,9 @@ internal sealed record PieceWords
             Icao
             + " anatole berthe célestin désiré eugène françois gaston henri irma joseph kléber louis marcel nicolas oscar pierre quintal raoul "
             + "suzanne thérèse ursule victor william xavier yvonne zoé",
-        Names = "",
-        Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez",
+        Names = "effe:f hache:h emme:m enne:n cu:q erre:r esse:s vé:v ixe:x zède:z",
+        Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez "
+            + "anneau bague disques tambours majuscules minuscules serrure lit lisez lire donne donnent réponse tournez",
         Stands = "comme de",
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
@@ -177,12 +186,14 @@ internal sealed record PieceWords
             + "tapez",
         BackPhrases = "à l'envers; à rebours; de droite à gauche; de la fin; dans un miroir; par la fin; à l’envers",
         OtherNumbers =
-            "demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; vide:0; néant:0; "
+            "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; "
+            + "vide:0; néant:0; "
             + "jours de la semaine:7; péchés capitaux:7; saisons:4; mousquetaires:3; mois de l'année:12; trio:3; quatuor:4; immobile:0",
     };
 
     public static PieceWords Spanish { get; } = new()
     {
+        Tallies = "raya muesca marca punto golpe clic toque corte línea agujero",
         Ordinals =
             "primero/primera/primer segundo/segunda tercero/tercera/tercer cuarto/cuarta quinto/quinta sexto/sexta séptimo/séptima "
             + "octavo/octava noveno/novena décimo/décima",
@@ -208,7 +219,8 @@ internal sealed record PieceWords
             + " antonio barcelona carmen dolores enrique francia gerona historia inés josé lorenzo madrid navarra oviedo parís querido ramón "
             + "sábado tarragona ulises valencia zaragoza",
         Names = "be:b ce:c efe:f ge:g hache:h jota:j ele:l eme:m ene:n pe:p cu:q erre:r ere:r ese:s te:t uve:v equis:x zeta:z ka:k",
-        Spelling = "palabra letra letras deletrea deletree deletrear escribe escriba escribir forma forme código candado anillos tapa ponga marque teclee",
+        Spelling = "palabra letra letras deletrea deletree deletrear escribe escriba escribir forma forme código candado anillos tapa ponga marque teclee "
+            + "anillo discos tambores mayúsculas minúsculas cerradura pone lee lea leer lectura respuesta gire dice",
         Stands = "de como",
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
@@ -225,7 +237,8 @@ internal sealed record PieceWords
             "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
         OtherNumbers =
-            "media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; días de la semana:7; "
+            "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; "
+            + "días de la semana:7; "
             + "pecados capitales:7; estaciones del año:4; meses del año:12; trío:3; cuarteto:4",
     };
 
@@ -252,8 +265,9 @@ internal sealed record PieceWords
 
     public static PieceWords Arabic { get; } = new()
     {
-        Ordinals = "أول/أولى ثان/ثاني/ثانية ثالث/ثالثة رابع/رابعة خامس/خامسة سادس/سادسة سابع/سابعة ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
-        Last = "أخير أخيرة آخر",
+        Tallies = "خط خطوط خطان شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
+        Ordinals = "أول/أولى/أولها/أوله ثان/ثاني/ثانية ثالث/ثالثة رابع/رابعة خامس/خامسة سادس/سادسة سابع/سابعة ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
+        Last = "أخير أخيرة آخر آخرها آخره",
         BeforeLast = "",
         Previous = "قبلها قبله",
         Backwards = "بالعكس معكوس",
@@ -275,7 +289,7 @@ internal sealed record PieceWords
         Stands = "مثل",
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
-        Order = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
+        Order = "ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
         Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
         OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7",
@@ -360,6 +374,9 @@ internal sealed record PieceWords
 
     /// <summary>Whether figures have a plural that needn't show: "deux zéros".</summary>
     public bool Plurals { get; init; }
+
+    /// <summary>Marks that are counted to tell a figure: "three strokes, no stroke, four strokes".</summary>
+    public string Tallies { get; init; } = "";
 
     /// <summary>Figures in letters of their own, where no spaces part the words: <c>いち:1</c>.</summary>
     public string Spoken { get; init; } = "";

@@ -29,6 +29,24 @@ internal static class Runs
         return isBorrowed && end - start < ShortestBorrowed ? Standing.Part : Standing.Perhaps;
     }
 
+    /// <summary>
+    /// Whether a short everyday word stands by itself: 鈴木 and 鏡台 are other words, and はり or カギ is one only between signs, small words and letters of
+    /// another kind.
+    /// </summary>
+    public static bool IsOneWord(string text, int start, int end)
+    {
+        var (before, behind) = (start > 0 ? text[start - 1] : '。', end < text.Length ? text[end] : '。');
+        if (KindOf(text[end - 1]) == Kind.Chinese)
+            return KindOf(behind) != Kind.Chinese;
+        return !IsHiragana(text[start]) || ((!IsHiragana(before) || Before.Contains(before)) && (!IsHiragana(behind) || Behind.Contains(behind)));
+    }
+
+    private static readonly System.Buffers.SearchValues<char> Before = System.Buffers.SearchValues.Create("のをはがにでともへやるたい");
+
+    private static readonly System.Buffers.SearchValues<char> Behind = System.Buffers.SearchValues.Create("のをはがにでともへやだ");
+
+    private static bool IsHiragana(char letter) => letter is >= '\u3041' and <= '\u3096';
+
     private static Kind KindOf(char letter) => letter switch
     {
         >= '\u30A0' and <= '\u30FF' => Kind.Katakana,

@@ -14,6 +14,18 @@ internal static class WordForms
 
     private const int ShortestStem = 3;
 
+    // Strong verbs whose participles describe things.
+    private static readonly string[][] Strong =
+    [
+        .. ("bent/bend/bends broken/break/broke/breaks torn/tear/tore/tears burnt/burned/burn/burns woven/weave/wove hidden/hide/hid/hides frozen/freeze/froze "
+            + "sewn/sew/sewed sunken/sunk/sink/sank spun/spin wound/wind/winds worn/wear/wore ground/grind sharpened/sharpen stolen/steal/stole lost/lose "
+            + "shrunken/shrunk/shrink swollen/swell drawn/draw/drew knotted/knot cut/cuts cast/casts molten/melt/melted forged/forge graven/engraved/engrave "
+            + "shaven/shave beaten/beat bitten/bite/bit chosen/choose driven/drive eaten/eat forgotten/forget given/give risen/rise written/write/wrote "
+            + "braided/braid/unbraid twisted/twist/untwist rolled/roll/unroll folded/fold/unfold tied/tie/untie buttoned/button/unbutton locked/unlock "
+            + "stitched/stitch/unstitch sliding/slide/slid/slides sealed/seal/unseal stoppered/stopper/unstopper corked/cork/uncork knitted/knit")
+            .Split(' ').Select(family => family.Split('/')),
+    ];
+
     /// <summary>British and American spellings, and what verbs and adjectives are made of: <c>sliding</c> of <c>slide</c>.</summary>
     public static IEnumerable<string> English(string word, bool isModifier)
     {
@@ -27,6 +39,12 @@ internal static class WordForms
 
         if (!isModifier)
             yield break;
+        foreach (var family in Strong.Where(family => family.Contains(word)))
+        {
+            foreach (var other in family)
+                yield return other;
+        }
+
         var shortened = word[^1] == 'e' ? word[..^1] : word;
         yield return shortened + "ing";
         yield return shortened + "ed";
@@ -56,8 +74,18 @@ internal static class WordForms
         ];
         foreach (var participle in (string[])["ee", "e"])
         {
-            if (word.Length > participle.Length + ShortestStem - 1 && word.EndsWith(participle, StringComparison.Ordinal))
-                yield return word[..^participle.Length] + "ure";
+            if (word.Length <= participle.Length + ShortestStem - 1 || !word.EndsWith(participle, StringComparison.Ordinal))
+                continue;
+            foreach (var ending in (string[])["ure", "er", "a", "ait", "erent", "ez", "ent", "ant"])
+                yield return word[..^participle.Length] + ending;
+        }
+
+        // Tordu and tordre, fini and finir.
+        (string, string)[] others = [("ue", "re"), ("u", "re"), ("ue", "it"), ("u", "it"), ("ie", "ir"), ("i", "ir"), ("ie", "it"), ("i", "it")];
+        foreach (var (participle, verb) in others)
+        {
+            if (word.Length > participle.Length + ShortestStem && word.EndsWith(participle, StringComparison.Ordinal))
+                yield return word[..^participle.Length] + verb;
         }
 
         foreach (var (masculine, feminine) in endings)
@@ -82,6 +110,13 @@ internal static class WordForms
         if (isModifier && (word.EndsWith("ada", StringComparison.Ordinal) || word.EndsWith("ado", StringComparison.Ordinal)))
         {
             foreach (var ending in (string[])["ar", "a", "o", "e", "an", "aria", "aron", "aba", "ase"])
+                yield return word[..^3] + ending;
+        }
+
+        // Torcido and torcer, torció.
+        if (isModifier && (word.EndsWith("ida", StringComparison.Ordinal) || word.EndsWith("ido", StringComparison.Ordinal)))
+        {
+            foreach (var ending in (string[])["er", "ir", "io", "ieron", "en", "e", "ia", "iese", "iendo"])
                 yield return word[..^3] + ending;
         }
 
@@ -135,6 +170,11 @@ internal static class WordForms
                 var root = stem.Length == 5 && stem[3] == 'و' ? $"{stem[1..3]}{stem[4]}" : stem[1..];
                 yield return root;
                 yield return root + "ي";
+                // انكسر and انكسرت of مكسور: it broke.
+                yield return "ان" + root;
+                yield return "ان" + root + "ت";
+                yield return "ت" + root;
+                yield return root + "ت";
             }
 
             yield break;

@@ -20,8 +20,10 @@ internal sealed record BookOfSentences(
     public static ImmutableArray<BookOfSentences> Of(string half)
     {
         var folder = Path.Combine(Where.Tests, "Spoilers", "Elsewhere", half);
-        return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.*.txt").Order(StringComparer.Ordinal).Select(Read)] : [];
+        return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.*.txt").Where(IsBook).Order(StringComparer.Ordinal).Select(Read)] : [];
     }
+
+    private static bool IsBook(string file) => !Path.GetFileName(file).StartsWith("fragments", StringComparison.Ordinal);
 
     private static BookOfSentences Read(string file)
     {

@@ -6,12 +6,14 @@ namespace HintBook.Tests.Audit.Elsewhere;
 
 /// <summary>
 /// The same for pieces of pages, styles, scripts, drawings, data and captions: <c>== kind | ids or a hyphen</c>, and the piece in the lines behind it.
-/// They lie in files named <c>fragments….txt</c>, here or beside the books of sentences. The first runs are dated in <c>Spoilers/Elsewhere/README.md</c>.
+/// They lie in files named <c>fragments….LANG.txt</c>, here or beside the books of sentences; without a language they are read as English. The first runs
+/// are dated in <c>Spoilers/Elsewhere/README.md</c>.
 /// </summary>
 public class FragmentsTests(ITestOutputHelper output)
 {
     [Theory]
     [InlineData("tuning")]
+    [InlineData("ours")]
     [InlineData("held-out")]
     public void Nearly_all_that_is_told_is_found_and_nearly_all_that_is_found_is_told(string half)
     {
@@ -24,7 +26,7 @@ public class FragmentsTests(ITestOutputHelper output)
             Count(file, tally);
         tally.Print(half);
         // Held out: what the first run gave. The aims are 0.93 and 0.97 and aren't reached.
-        var (recall, precision, stopped) = half == "tuning" ? (0.99, 0.99, 0) : (0.55, 0.9, 0);
+        var (recall, precision, stopped) = half switch { "tuning" => (0.99, 0.99, 0), "ours" => (0.98, 0.98, 0), _ => (0.78, 0.99, 0) };
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
@@ -45,11 +47,14 @@ public class FragmentsTests(ITestOutputHelper output)
         using var site = Site.Good();
         foreach (var (number, (kind, _, text)) in fragments.Index())
             site.Write($"f{number}.{kind}", Whole(kind, text));
-        var table = Table.Of([.. secrets.Select(secret => secret.Sought)]) with { Pages = [], Free = [] };
+        var table = Table.Of([.. secrets.Select(secret => secret.Sought)]) with { Language = LanguageOf(file), Pages = [], Free = [] };
         var faults = SiteAudit.Run(site.Folder, table).Faults.Where(fault => fault.Secret is not null).ToLookup(fault => fault.File);
         foreach (var (number, (kind, told, text)) in fragments.Index())
             tally.Count(told, [.. faults[$"f{number}.{kind}"]], _ => kind, text);
     }
+
+    private static string LanguageOf(string file) =>
+        Path.GetExtension(Path.GetFileNameWithoutExtension(file)) is { Length: > 1 } language ? language[1..] : "en";
 
     private static IEnumerable<(string Kind, string[] Told, string Text)> Fragments(string[] lines)
     {

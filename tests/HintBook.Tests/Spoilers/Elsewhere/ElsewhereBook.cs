@@ -21,8 +21,10 @@ internal sealed record ElsewhereBook(
     public static ImmutableArray<ElsewhereBook> AllIn(string half)
     {
         var folder = Path.Combine(Where.Tests, "Spoilers", "Elsewhere", half);
-        return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.*.txt").Order(StringComparer.Ordinal).Select(Read)] : [];
+        return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.*.txt").Where(IsBook).Order(StringComparer.Ordinal).Select(Read)] : [];
     }
+
+    private static bool IsBook(string file) => !Path.GetFileName(file).StartsWith("fragments", StringComparison.Ordinal);
 
     private static ElsewhereBook Read(string file)
     {

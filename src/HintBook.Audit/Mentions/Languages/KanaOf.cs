@@ -1,0 +1,40 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>How words of Japanese that boxes are full of are read, and what other letters they have. From memory.</summary>
+internal static class KanaOf
+{
+    private const int Most = 10, LongestWord = 4;
+
+    private const string Things =
+        "鍵=かぎ,カギ 鈴=すず 鏡=かがみ 針=はり 糸=いと 紐=ひも 縄=なわ 鎖=くさり,チェーン 櫛=くし 札=ふだ 錘=おもり,重り 重り=おもり,錘 箱=はこ 蓋=ふた,フタ 瓶=びん,ビン 壺=つぼ 甕=かめ 皿=さら "
+        + "杯=さかずき 盃=さかずき 匙=さじ 箸=はし 刀=かたな 鋏=はさみ,ハサミ 鋸=のこぎり 鑿=のみ 鉋=かんな 槌=つち 金槌=かなづち,かなずち 木槌=きづち 釘=くぎ,クギ 螺子=ねじ,ネジ 発条=ばね,ぜんまい,バネ 歯車=はぐるま "
+        + "指輪=ゆびわ 簪=かんざし 扇=おうぎ 扇子=せんす 団扇=うちわ 傘=かさ 帽子=ぼうし 手袋=てぶくろ 眼鏡=めがね,メガネ 虫眼鏡=むしめがね,ルーペ 羅針盤=らしんばん,コンパス 地図=ちず 手紙=てがみ 封筒=ふうとう 筆=ふで "
+        + "硯=すずり 判子=はんこ,ハンコ 太鼓=たいこ 笛=ふえ 琴=こと 鐘=かね 独楽=こま,コマ 駒=こま 碁石=ごいし 賽子=さいころ,サイコロ 仮面=かめん,お面 人形=にんぎょう 提灯=ちょうちん 行灯=あんどん 灯籠=とうろう "
+        + "時計=とけい 砂時計=すなどけい 錨=いかり 網=あみ 板=いた 栓=せん 羽根=はね,羽 羽=はね,羽根 豆=まめ 袋=ふくろ 籠=かご,カゴ 桶=おけ 柄杓=ひしゃく 臼=うす 杵=きね 刷毛=はけ,ハケ 箒=ほうき 布=ぬの 帯=おび "
+        + "下駄=げた 草履=ぞうり 盆=ぼん,お盆 茶碗=ちゃわん 急須=きゅうす 蝋燭=ろうそく,ロウソク 木札=きふだ,木の札 型紙=かたがみ 栞=しおり 小瓶=こびん 小箱=こばこ 巻物=まきもの 風鈴=ふうりん 短冊=たんざく";
+
+    private const string Stuffs =
+        "真鍮=しんちゅう,真ちゅう,黄銅 銅=どう 鉄=てつ 銀=ぎん 金=きん 錫=すず 鉛=なまり 木=き 竹=たけ 石=いし 紙=かみ 革=かわ,皮 皮=かわ,革 骨=ほね 貝=かい 真珠=しんじゅ 珊瑚=さんご,サンゴ 瑪瑙=めのう,メノウ "
+        + "琥珀=こはく 翡翠=ひすい 水晶=すいしょう 象牙=ぞうげ 漆=うるし 硝子=ガラス,がらす ガラス=硝子 陶器=とうき 磁器=じき 絹=きぬ 麻=あさ 赤い=あかい,紅い 青い=あおい 白い=しろい 黒い=くろい 黄色い=きいろい "
+        + "緑=みどり 丸い=まるい,円い 長い=ながい 短い=みじかい 小さな=ちいさな,小さい 大きな=おおきな,大きい 古い=ふるい 割れた=われた 欠けた=かけた 折れた=おれた 破れた=やぶれた 錆びた=さびた";
+
+    private static readonly Dictionary<string, string[]> Readings = $"{Things} {Stuffs}".Split(' ')
+        .Select(entry => entry.Split('='))
+        .ToDictionary(entry => entry[0], entry => entry[1].Split(','), StringComparer.Ordinal);
+
+    /// <summary>Other spellings of a name.</summary>
+    public static IEnumerable<string> Name(string name) => From(name, 0, "").Where(other => other != name).Take(Most);
+
+    private static IEnumerable<string> From(string name, int at, string said)
+    {
+        if (at >= name.Length)
+            return [said];
+        for (var length = Math.Min(LongestWord, name.Length - at); length > 0; length--)
+        {
+            if (Readings.TryGetValue(name.Substring(at, length), out var others))
+                return others.Append(name.Substring(at, length)).SelectMany(other => From(name, at + length, said + other));
+        }
+
+        return From(name, at + 1, said + name[at]);
+    }
+}

@@ -1,0 +1,89 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>
+/// Talk in which the word for a thing means none: what something like patience is, what is pressed on the page itself, a person's name, and hours at which
+/// somebody is there. Words are parted by spaces, phrases by commas. From memory.
+/// </summary>
+/// <param name="Qualities">Nouns that name no thing.</param>
+/// <param name="QualityEndings">How such nouns end.</param>
+/// <param name="OnScreen">Phrases about the page or the device on which a text is read.</param>
+/// <param name="BeforeNames">What stands before a person's name.</param>
+/// <param name="InNames">What stands behind the first of two names.</param>
+/// <param name="Hours">Phrases about opening hours.</param>
+/// <param name="Days">Days of the week, two of which mean opening hours as well.</param>
+internal sealed record UnmeantIn(
+    string Qualities, string QualityEndings, string OnScreen, string BeforeNames, string InNames, string Hours, string Days)
+{
+    private static UnmeantIn English { get; } = new(
+        "patience practice perseverance care calmness quiet time luck order trust teamwork humour humor logic skill love focus curiosity",
+        "ness ance ence tion sion ity ship hood",
+        "this page, of the page, on the screen, your screen, website, web page, browser, click on, click the, click here, online, forum, hyperlink, next hint, "
+        + "another hint, internet, connection, e-mail, email, download, scroll",
+        "mr mrs ms miss dr sir madam",
+        "",
+        "opening hours, opening times, open from, we are open, office hours, by appointment",
+        "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday");
+
+    private static UnmeantIn German { get; } = new(
+        "geduld übung ruhe zeit glück mut liebe fleiß humor logik neugier vertrauen ausdauer",
+        "heit keit ung schaft tion tät",
+        "dieser seite, auf der seite, bildschirm, webseite, website, browser, klicken sie, klick auf, online, forum, nächsten hinweis, "
+        + "nächsten tipp, internet, "
+        + "verbindung, e-mail, herunterladen, scrollen",
+        "herr herrn frau familie dr fräulein",
+        "",
+        "öffnungszeit, geöffnet, sprechzeit, nach vereinbarung, sprechstunde, besuchszeit",
+        "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag");
+
+    private static UnmeantIn French { get; } = new(
+        "patience calme temps silence chance amour logique soin courage pratique confiance",
+        "ance ence esse ité tion sion isme",
+        "cette page, de la page, écran, site web, page web, navigateur, cliquez, cliquer, en ligne, forum, indice suivant, internet, connexion, "
+        + "courriel, ci-dessous",
+        "m monsieur madame mme mademoiselle maître",
+        "",
+        "heures d'ouverture, heures d’ouverture, horaires, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous",
+        "lundi mardi mercredi jeudi vendredi samedi dimanche");
+
+    private static UnmeantIn Spanish { get; } = new(
+        "paciencia calma tiempo silencio suerte amor lógica práctica esfuerzo cuidado",
+        "ancia encia anza dad tad ción sión",
+        "esta página, de la página, pantalla, sitio web, página web, navegador, clic, en línea, foro, pista siguiente, siguiente pista, internet, conexión, "
+        + "correo electrónico",
+        "señor señora don doña sr sra",
+        "",
+        "horario, abierto de, abierta de, abre de, abrimos, cita previa",
+        "lunes martes miércoles jueves viernes sábado domingo");
+
+    private static UnmeantIn Arabic { get; } = new(
+        "الصبر صبر الوقت الهدوء التركيز الحظ العمل الحب",
+        "",
+        "هذه الصفحة, الشاشة, الموقع, المتصفح, انقر, التلميح التالي, الإنترنت",
+        "السيد السيدة الشيخ الأستاذ",
+        "بن ابن بنت",
+        "ساعات العمل, مفتوح من, أوقات الدوام, يفتح من",
+        "الأحد الاثنين الثلاثاء الأربعاء الخميس الجمعة السبت");
+
+    private static UnmeantIn Japanese { get; } = new(
+        "",
+        "",
+        "画面, ページ, サイト, クリック, タップ, ブラウザ, 次のヒント, リンク",
+        "",
+        "",
+        "営業, 開館, 定休, 受付時間, 開店",
+        "");
+
+    private static UnmeantIn None { get; } = new("", "", "", "", "", "", "");
+
+    /// <summary>That of a language.</summary>
+    public static UnmeantIn Of(string language) => language switch
+    {
+        "en" => English,
+        "de" => German,
+        "fr" => French,
+        "es" => Spanish,
+        "ar" => Arabic,
+        "ja" => Japanese,
+        _ => None,
+    };
+}
