@@ -13,7 +13,8 @@ internal static class CardSheets
         foreach (var some in cards.Chunk(sheet.PerSheet))
         {
             var fronts = some.Select((card, slot) => (sheet.Front(slot), front.Things.Concat(front.ScopeOf(card, words))));
-            var backs = some.Select((card, slot) => (sheet.Back(slot), Turned(CardBack.Layout(card, card.Code!, words, look, sheet.Card), sheet).AsEnumerable()));
+            var backs = some.Select((card, slot) =>
+                (sheet.Back(slot), Turned(CardBack.Layout(card, card.Code!, words, look, sheet.Card), sheet).AsEnumerable()));
             yield return Side(sheet, look, back: false, fronts);
             yield return Side(sheet, look, back: true, backs);
         }
