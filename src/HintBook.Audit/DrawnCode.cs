@@ -40,6 +40,10 @@ internal static class DrawnCode
             }
         }
 
+        if (QrReader.Read(pixels, side, side) is { } says)
+            return says;
+        // Backs stand on their heads where a sheet is turned over a level edge.
+        Array.Reverse(pixels);
         return QrReader.Read(pixels, side, side);
     }
 

@@ -76,6 +76,17 @@ public sealed record CardSheet(Size Card, Size Page, int Columns, int Rows, bool
         return place with { X = place.X - Offset.Right, Y = place.Y - Offset.Down };
     }
 
+    /// <summary>
+    /// The same place on the side of the backs as it is held to read them: where the printer turns a sheet over a level edge, backs stand on their heads
+    /// in print, so that they stand upright behind their fronts; the side is then held the other way up.
+    /// </summary>
+    /// <param name="slot">0 to <see cref="PerSheet"/> − 1.</param>
+    public Rect BackUpright(int slot)
+    {
+        var place = Back(slot);
+        return TurnsUpright ? place : place with { X = Page.Width - place.Right, Y = Page.Height - place.Bottom };
+    }
+
     /// <summary>The marks around all cards; none for a shop, which sets its own.</summary>
     /// <param name="back">Whether for the side of the backs, whose marks are moved with them.</param>
     internal ImmutableArray<Printed> Marks(bool back)

@@ -13,7 +13,8 @@ internal static class CardSheets
         foreach (var some in cards.Chunk(sheet.PerSheet))
         {
             var fronts = some.Select((card, slot) => (sheet.Front(slot), front.Things.Concat(front.ScopeOf(card, words))));
-            var backs = some.Select((card, slot) => (sheet.Back(slot), CardBack.Layout(card, card.Code!, words, look, sheet.Card).AsEnumerable()));
+            var backs = some.Select((card, slot) =>
+                (sheet.Back(slot), Turned(CardBack.Layout(card, card.Code!, words, look, sheet.Card), sheet).AsEnumerable()));
             yield return Side(sheet, look, back: false, fronts);
             yield return Side(sheet, look, back: true, backs);
         }
@@ -27,6 +28,10 @@ internal static class CardSheets
     /// </summary>
     public static SetText ProofOf(CardWords words, double width = 27) =>
         Paragraph.Fit(Letters.Printable(words.Proof).Text, Typeface.SemiBold, width, ProofSizes) with { Spacing = 1.2 };
+
+    // A sheet that is turned over a level edge puts its back's head behind its front's foot.
+    private static ImmutableArray<Printed> Turned(ImmutableArray<Printed> back, CardSheet sheet) =>
+        sheet.TurnsUpright ? back : [new PrintedTurned(new(0, 0, sheet.Card.Width, sheet.Card.Height), Turn.UpsideDown, back)];
 
     private static PrintedPage Side(CardSheet sheet, CardLook look, bool back, IEnumerable<(Rect Place, IEnumerable<Printed> Things)> faces) =>
         new(sheet.Page, [.. sheet.Marks(back), .. faces.SelectMany(face => face.Things.Select(thing => Moved(thing, face.Place)))])
@@ -46,6 +51,7 @@ internal static class CardSheets
         PrintedLine line => line with { X1 = line.X1 + by.X, Y1 = line.Y1 + by.Y, X2 = line.X2 + by.X, Y2 = line.Y2 + by.Y },
         PrintedStroke stroke => stroke with { Points = Moved(stroke.Points, by) },
         PrintedShape shape => shape with { Corners = Moved(shape.Corners, by) },
+        PrintedTurned turned => turned with { Around = Moved(turned.Around, by), Things = [.. turned.Things.Select(each => Moved(each, by))] },
         _ => thing,
     };
 

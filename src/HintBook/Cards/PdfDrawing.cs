@@ -56,10 +56,25 @@ internal static class PdfDrawing
             case PrintedSign sign:
                 graphics.DrawPath(SignPen(look, sign.Place.Width), Strokes(sign));
                 break;
+            case PrintedTurned turned:
+                var state = graphics.Save();
+                TurnAbout(graphics, turned);
+                foreach (var each in turned.Things)
+                    Draw(graphics, each, look);
+                graphics.Restore(state);
+                break;
             case PrintedCode code:
                 graphics.DrawPath(XBrushes.Black, Outline(code));
                 break;
         }
+    }
+
+    /// <summary>Turns all that is drawn from now on.</summary>
+    internal static void TurnAbout(XGraphics graphics, PrintedTurned turned)
+    {
+        var (x, y) = (turned.Around.X + (turned.Around.Width / 2), turned.Around.Y + (turned.Around.Height / 2));
+        var (across, down) = turned.Turn == Turn.Mirrored ? (-1, 1) : (-1, -1);
+        graphics.MultiplyTransform(new XMatrix(across, 0, 0, down, x - (across * x), y - (down * y)));
     }
 
     // One path for the whole code: nothing abuts, so that no viewer can show hairlines between modules.

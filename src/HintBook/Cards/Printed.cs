@@ -38,6 +38,16 @@ internal enum Tone
     Faint,
 }
 
+/// <summary>How things are turned.</summary>
+internal enum Turn
+{
+    /// <summary>Left and right changed places: to be read in a mirror.</summary>
+    Mirrored,
+
+    /// <summary>Upside down: to be read with the page turned round.</summary>
+    UpsideDown,
+}
+
 /// <summary>One thing on a page, placed in millimetres from the sheet's top left corner. Later things lie over earlier ones.</summary>
 internal abstract record Printed;
 
@@ -86,6 +96,12 @@ internal sealed record PrintedSign(Rect Place, string Sign) : Printed;
 /// <param name="Module">The side of a module.</param>
 /// <param name="Code">The modules.</param>
 internal sealed record PrintedCode(double X, double Y, double Module, QrMatrix Code) : Printed;
+
+/// <summary>Things turned about the middle of a rectangle.</summary>
+/// <param name="Around">The rectangle, which they fill before and after.</param>
+/// <param name="Turn">How.</param>
+/// <param name="Things">The things as they would stand upright.</param>
+internal sealed record PrintedTurned(Rect Around, Turn Turn, ImmutableArray<Printed> Things) : Printed;
 
 /// <summary>A page to be drawn.</summary>
 /// <param name="Size">Its sheet.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Cards.Kept;
 using HintBook.Cards.Typesetting;
 using HintBook.Ciphers.Making;
 using HintBook.Pages;
@@ -38,8 +39,10 @@ internal static class PaperPrint
     /// <param name="theme">Whose words the papers have.</param>
     /// <param name="paper">The sheets.</param>
     /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
+    /// <param name="kept">What earlier runs drew; null where nothing was kept.</param>
+    /// <param name="work">Counts what is drawn.</param>
     public static (PrintedPapers Papers, Findings Findings) Make(
-        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture)
+        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture, KeptWork? kept = null, WorkLog? work = null)
     {
         var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
         {
@@ -49,14 +52,15 @@ internal static class PaperPrint
             Picture = picture,
             Look = CardLook.Of(theme).Look,
             Paper = paper,
-        })).ToArray();
+        }, kept ?? new(), work)).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (
             new([.. papers.SelectMany(each => each.Files)], [.. papers.SelectMany(each => each.Booklets)], [.. papers.SelectMany(each => each.Clues)]),
             Findings.Of([.. made.SelectMany(each => each.Findings)]));
     }
 
-    private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
+    private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(
+        IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper, KeptWork kept, WorkLog? work)
     {
         var files = ImmutableArray.CreateBuilder<MadeFile>();
         var booklets = ImmutableArray.CreateBuilder<PrintedBooklet>();
@@ -110,7 +114,12 @@ internal static class PaperPrint
         void Add(string name, string what, ImmutableArray<PaperPage> pages)
         {
             var title = $"{paper.Book.Title.Value}: {what}";
-            files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages, paper.Look)));
+            var (file, language) = ($"{folder}{name}.pdf", paper.Book.Language.Value);
+            files.Add(new(file, () => kept.Take(PaperKey.Of(title, language, pages, paper.Look), () =>
+            {
+                work?.Did(Work.MakePaper, file);
+                return PaperPdf.Write(title, language, pages, paper.Look);
+            })));
         }
 
         void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)

@@ -70,9 +70,10 @@ public static class Pipeline
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
         var kinds = PaperKinds.WantedBy(book.Book);
-        var kept = CardCache.Open(folder.Cache);
+        var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
-        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options, keptPapers);
         var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -95,7 +96,8 @@ public static class Pipeline
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
-        Keep(cards, kept, folder, options);
+        Keep(cards.Files, kept, PrintCache.Cards, folder, options);
+        Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
         return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
@@ -105,7 +107,7 @@ public static class Pipeline
         var book = sound.Examined;
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
-        var kept = CardCache.Open(folder.Cache);
+        var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         var (cards, cardFindings) = CardsOf(book, options, kept);
         var findings = sound.Findings.And(cardFindings.All);
         if (findings.AnyError)
@@ -119,7 +121,7 @@ public static class Pipeline
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
-        Keep(cards, kept, folder, options);
+        Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
@@ -135,9 +137,10 @@ public static class Pipeline
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
-        var kept = CardCache.Open(folder.Cache);
+        var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
-        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options, keptPapers);
         var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -150,7 +153,8 @@ public static class Pipeline
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
-        Keep(cards, kept, folder, options);
+        Keep(cards.Files, kept, PrintCache.Cards, folder, options);
+        Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
@@ -163,22 +167,22 @@ public static class Pipeline
 
     // Photos were developed before: a paper takes them from where they wait for the swap.
     private static (PrintedPapers Papers, Findings Findings) PapersOf(
-        Examined book, IReadOnlySet<PaperKind> kinds, OutputWriter writer, PublishOptions options) =>
+        Examined book, IReadOnlySet<PaperKind> kinds, OutputWriter writer, PublishOptions options, KeptWork kept) =>
         PaperPrint.Make(kinds, book.Site, book.Theme, options.Paper, path =>
         {
             var file = writer.PathOf(Path.Combine("site", path));
             return File.Exists(file) ? File.ReadAllBytes(file) : null;
-        });
+        }, kept, options.Work);
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0
         : book.Book.Stages.Count(stage => !File.Exists(Path.Combine(site, book.Addresses.Names[stage.Id.Value][0] + ".html")));
 
     // Only a publish that comes to its end leaves something for the next one. Some files are made while they are written.
-    private static void Keep(CardSet cards, KeptWork kept, OutputFolder folder, PublishOptions options)
+    private static void Keep(ImmutableArray<MadeFile> made, KeptWork kept, string name, OutputFolder folder, PublishOptions options)
     {
-        if (!cards.Files.IsEmpty)
-            CardCache.Save(kept, folder.Cache, options.Disk);
+        if (!made.IsEmpty)
+            PrintCache.Save(kept, folder.Cache, options.Disk, name);
     }
 
     private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options, KeptWork kept)

@@ -29,6 +29,9 @@ public enum Work
     /// <summary>A PDF of the cards is drawn.</summary>
     MakePdf,
 
+    /// <summary>A PDF of a paper beside the cards is drawn.</summary>
+    MakePaper,
+
     /// <summary>A card's code is drawn as a picture.</summary>
     MakePicture,
 

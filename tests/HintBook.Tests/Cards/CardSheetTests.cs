@@ -72,6 +72,61 @@ public class CardSheetTests
         }
     }
 
+    public static TheoryData<string, string, string> Turns =>
+    [
+        .. from sheet in (string[])["a4", "letter", "a3", "sra3"]
+           from card in (string[])["european", "a7"]
+           from edge in (string[])["long-edge", "short-edge"]
+           select (sheet, card, edge),
+    ];
+
+    // The finished sheet is turned over in the plane: over an edge that stands upright left becomes right, over a level one top becomes bottom, and with it
+    // what stood upright stands on its head. A code lies 2.5 mm from the left edge of its back, seen from the front at the right edge.
+    [Theory]
+    [MemberData(nameof(Turns))]
+    public void Turned_over_the_edge_that_is_named_every_back_stands_upright_behind_its_front(string sheet, string card, string edge)
+    {
+        var book = Wishing(card, sheet, edge);
+        var made = CardSheet.Of(book.Print, Paper.A4).Sheet;
+        var (set, _) = CardBooks.Print(book);
+        Assert.Equal(4, set.ReadBack.FromPdf);
+        PdfMeasure.Page(CardBooks.Pdf(set), 2, page =>
+        {
+            var (width, height) = PdfMeasure.Size(page);
+            var overUpright = (edge == "long-edge") == (height > width);
+            var codes = PdfMeasure.Codes(page);
+            Assert.Equal(4, codes.Count);
+            foreach (var (slot, (all, finder)) in codes.Index())
+            {
+                var front = made.Front(slot);
+                var seen = overUpright
+                    ? new Extent(width - all.Right, all.Top, width - all.Left, all.Bottom)
+                    : new Extent(all.Left, height - all.Bottom, all.Right, height - all.Top);
+                var middle = (front.Y + front.Bottom) / 2;
+                Assert.Equal(middle, (seen.Top + seen.Bottom) / 2, Tenth);
+                Assert.InRange(front.Right - seen.Right, 2.5, 10);
+                Assert.InRange(seen.Left, front.X, front.Right);
+                // The corner of a code without a finder is its lower right; the first outline that is drawn is the finder at its upper left.
+                var headUp = finder.Top - all.Top < all.Bottom - finder.Bottom;
+                Assert.Equal(overUpright, headUp);
+                Assert.Equal(overUpright, finder.Left - all.Left < all.Right - finder.Right);
+            }
+
+            return codes;
+        });
+    }
+
+    [Theory]
+    [InlineData("a4")]
+    [InlineData("a3")]
+    public void Backs_that_stand_on_their_heads_in_print_are_read_blurred_and_noisy_too(string sheet)
+    {
+        DebianProgram.Have("pdftoppm", "poppler-utils");
+        DebianProgram.Have("zbarimg", "zbar-tools");
+        var book = Wishing("european", sheet, "short-edge");
+        Assert.Equal(4, RenderedPage.Codes(CardBooks.Pdf(CardBooks.Print(book).Set), 2).Length);
+    }
+
     [Fact]
     public void Backs_and_their_marks_are_moved_against_the_printers_offset()
     {

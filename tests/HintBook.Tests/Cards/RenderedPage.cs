@@ -8,7 +8,10 @@ using ZXing.Multi.QrCode;
 
 namespace HintBook.Tests.Cards;
 
-/// <summary>A page as poppler draws it at 300 dots to the inch, then strewn with noise and blurred, as paper and a phone do to it.</summary>
+/// <summary>
+/// A page as poppler draws it at 300 dots to the inch, then strewn with noise and blurred. In a camera the lens comes first and the sensor's noise after
+/// it, but noise as strong as this that nothing smooths is read by neither reader on any layout (one code of one layout, by one of them).
+/// </summary>
 internal static class RenderedPage
 {
     private const int Noise = 40;

@@ -49,14 +49,15 @@ internal static class WorkKey
     private static void Write(BinaryWriter input, PrintedPage page)
     {
         Write(input, page.Size.Width, page.Size.Height, page.Bleed ?? -1);
-        foreach (var tone in Enum.GetValues<Tone>())
-            input.Write(page.Look.ColourOf(tone));
+        Write(input, page.Look);
         input.Write(page.Things.Length);
         foreach (var thing in page.Things)
             Write(input, thing);
     }
 
-    private static void Write(BinaryWriter input, Printed thing)
+    /// <summary>Writes all that a thing's look follows from.</summary>
+    /// <exception cref="ArgumentException">The thing is of a kind that cards don't have.</exception>
+    public static void Write(BinaryWriter input, Printed thing)
     {
         input.Write(thing.GetType().Name);
         switch (thing)
@@ -92,6 +93,13 @@ internal static class WorkKey
                 Write(input, sign.Place);
                 input.Write(sign.Sign);
                 break;
+            case PrintedTurned turned:
+                Write(input, turned.Around);
+                input.Write((int)turned.Turn);
+                input.Write(turned.Things.Length);
+                foreach (var each in turned.Things)
+                    Write(input, each);
+                break;
             case PrintedCode code:
                 Write(input, code.X, code.Y, code.Module);
                 Write(input, code.Code);
@@ -99,6 +107,13 @@ internal static class WorkKey
             default:
                 throw new ArgumentException($"{thing.GetType().Name} has no digest.", nameof(thing));
         }
+    }
+
+    /// <summary>Writes the colours.</summary>
+    public static void Write(BinaryWriter input, CardLook look)
+    {
+        foreach (var tone in Enum.GetValues<Tone>())
+            input.Write(look.ColourOf(tone));
     }
 
     private static void Write(BinaryWriter input, QrMatrix code)
@@ -111,7 +126,8 @@ internal static class WorkKey
         }
     }
 
-    private static void Write(BinaryWriter input, Rect place) => Write(input, place.X, place.Y, place.Width, place.Height);
+    /// <summary>Writes a rectangle.</summary>
+    public static void Write(BinaryWriter input, Rect place) => Write(input, place.X, place.Y, place.Width, place.Height);
 
     private static void Write(BinaryWriter input, params ReadOnlySpan<double> numbers)
     {

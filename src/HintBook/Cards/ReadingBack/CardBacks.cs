@@ -10,7 +10,10 @@ namespace HintBook.Cards.ReadingBack;
 internal sealed record CardBacks(byte[] Content, double Width, double Height)
 {
     /// <summary>Opens a finished PDF anew and takes out its sides of backs, sheet by sheet.</summary>
-    public static ImmutableArray<CardBacks> In(byte[] pdf, int sheets)
+    /// <param name="pdf">The file.</param>
+    /// <param name="sheets">How many sheets it has.</param>
+    /// <param name="onHead">Whether backs stand on their heads there.</param>
+    public static ImmutableArray<CardBacks> In(byte[] pdf, int sheets, bool onHead)
     {
         using var file = new MemoryStream(pdf);
         using var document = PdfReader.Open(file, PdfDocumentOpenMode.Import);
@@ -18,18 +21,24 @@ internal sealed record CardBacks(byte[] Content, double Width, double Height)
         for (var sheet = 0; sheet < sheets; sheet++)
         {
             var page = document.Pages[CardSheets.PageOfBacks(sheet)];
-            backs.Add(new(page.Contents.CreateSingleContent().Stream!.UnfilteredValue, page.Width.Point, page.Height.Point));
+            backs.Add(new(page.Contents.CreateSingleContent().Stream!.UnfilteredValue, page.Width.Point, page.Height.Point) { OnHead = onHead });
         }
 
         return backs.MoveToImmutable();
     }
 
-    /// <summary>The side in pixels, or null where it paints in a way that this reader can't follow.</summary>
+    /// <summary>Whether its backs stand on their heads.</summary>
+    public bool OnHead { get; init; }
+
+    /// <summary>The side in pixels with its backs upright, or null where it paints in a way that this reader can't follow.</summary>
     public Raster? Pixels()
     {
         try
         {
-            return Raster.Fill(PageInk.Extract(ContentStream.Read(Content)), Width, Height);
+            var page = Raster.Fill(PageInk.Extract(ContentStream.Read(Content)), Width, Height);
+            if (OnHead)
+                page.TurnHalfway();
+            return page;
         }
         catch (InvalidDataException)
         {

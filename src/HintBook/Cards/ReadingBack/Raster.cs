@@ -43,6 +43,9 @@ internal sealed class Raster
         return raster;
     }
 
+    /// <summary>Turns the whole page upside down.</summary>
+    public void TurnHalfway() => Array.Reverse(pixels);
+
     /// <summary>The pixels of a rectangle in millimetres from the top left corner.</summary>
     public (byte[] Pixels, int Width, int Height) Cut(Rect place)
     {

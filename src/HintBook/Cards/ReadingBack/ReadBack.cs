@@ -35,7 +35,7 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
                 return (Code: code, Finding: Judge(book, card, $"qr/{card.Name}.png", code.Says));
             })
             .ToImmutableArray();
-        var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length));
+        var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length), onHead: !sheet.TurnsUpright);
         var fromPdf = cards.Chunk(sheet.PerSheet).Zip(backs).AsParallel().AsOrdered()
             .SelectMany((some, number) => OnSheet(book, some.First, some.Second, number, sheet, readings, work))
             .ToImmutableArray();
@@ -53,7 +53,7 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
         Book book, Card[] cards, CardBacks back, int number, CardSheet sheet, Readings readings, WorkLog? work)
     {
         var where = $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}";
-        Rect[] places = [.. cards.Select((_, slot) => CardBack.CodeOn(sheet.Back(slot)))];
+        Rect[] places = [.. cards.Select((_, slot) => CardBack.CodeOn(sheet.BackUpright(slot)))];
         var codes = readings.Side(back, places, slot => work?.Did(Work.DecodePdf, cards[slot].Name));
         return cards.Zip(codes, (card, code) => (code, Judge(book, card, where, code.Says)));
     }

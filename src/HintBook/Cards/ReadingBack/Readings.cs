@@ -33,6 +33,7 @@ internal sealed class Readings(KeptWork kept)
             input.Write(back.Content);
             input.Write(back.Width);
             input.Write(back.Height);
+            input.Write(back.OnHead);
             foreach (var place in places)
                 Write(input, place);
         });

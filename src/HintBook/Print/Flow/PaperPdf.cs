@@ -104,7 +104,7 @@ internal static class PaperPdf
                 break;
             case PrintedTurned turned:
                 var state = graphics.Save();
-                TurnAbout(graphics, turned);
+                PdfDrawing.TurnAbout(graphics, turned);
                 foreach (var each in turned.Things)
                     Draw(graphics, each, drawn);
                 graphics.Restore(state);
@@ -118,13 +118,6 @@ internal static class PaperPdf
                 PdfDrawing.Draw(graphics, thing, drawn.Look);
                 break;
         }
-    }
-
-    private static void TurnAbout(XGraphics graphics, PrintedTurned turned)
-    {
-        var (x, y) = (turned.Around.X + (turned.Around.Width / 2), turned.Around.Y + (turned.Around.Height / 2));
-        var (across, down) = turned.Turn == Turn.Mirrored ? (-1, 1) : (-1, -1);
-        graphics.MultiplyTransform(new XMatrix(across, 0, 0, down, x - (across * x), y - (down * y)));
     }
 
     // Strokes whose angle, length and ink follow from their place alone.

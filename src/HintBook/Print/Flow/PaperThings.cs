@@ -3,16 +3,6 @@ using HintBook.Cards;
 
 namespace HintBook.Print.Flow;
 
-/// <summary>How a text is turned, so that nobody reads it in passing.</summary>
-internal enum Turn
-{
-    /// <summary>Left and right changed places: to be read in a mirror.</summary>
-    Mirrored,
-
-    /// <summary>Upside down: to be read with the page turned round.</summary>
-    UpsideDown,
-}
-
 /// <summary>A photo.</summary>
 /// <param name="Place">Where it stands.</param>
 /// <param name="Jpeg">The file.</param>
@@ -21,12 +11,6 @@ internal sealed record PrintedPhoto(Rect Place, byte[] Jpeg) : Printed;
 /// <summary>A rectangle in the colour of the paper.</summary>
 /// <param name="Place">Where it lies.</param>
 internal sealed record PrintedWhite(Rect Place) : Printed;
-
-/// <summary>Things turned about the middle of a rectangle.</summary>
-/// <param name="Around">The rectangle, which they fill before and after.</param>
-/// <param name="Turn">How.</param>
-/// <param name="Things">The things as they would stand upright.</param>
-internal sealed record PrintedTurned(Rect Around, Turn Turn, ImmutableArray<Printed> Things) : Printed;
 
 /// <summary>Things to be read through a red filter alone: pale blue over a red pattern, in which they are lost without it.</summary>
 /// <param name="Place">What the pattern fills.</param>

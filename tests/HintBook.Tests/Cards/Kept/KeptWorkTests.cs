@@ -81,6 +81,7 @@ public class KeptWorkTests
             var shape = new PrintedShape([(1, 2), (3, 4), (5, 6)], Tone.Ink);
             var picture = new PrintedPicture(new(1, 2, 3, 4), new(new byte[] { 1, 2 }, 1, 1, IsMark: false));
             var sign = new PrintedSign(new(1, 2, 3, 3), "heavy");
+            var turned = new PrintedTurned(new(1, 2, 3, 4), Turn.UpsideDown, [box]);
             var code = new PrintedCode(1, 2, 0.5, HintBook.Cards.Codes.QrMatrix.Encode("https://a.example/")!);
             return
             [
@@ -95,6 +96,8 @@ public class KeptWorkTests
                 (picture, picture with { Place = new(1, 2, 3, 5) }),
                 (picture, picture with { Picture = picture.Picture with { Jpeg = new byte[] { 1, 3 } } }),
                 (sign, sign with { Place = new(1, 2, 4, 4) }), (sign, sign with { Sign = "glass" }),
+                (turned, turned with { Around = new(1, 2, 3, 5) }), (turned, turned with { Turn = Turn.Mirrored }),
+                (turned, turned with { Things = [line] }),
                 (code, code with { X = 9 }), (code, code with { Y = 9 }), (code, code with { Module = 9 }),
                 (code, code with { Code = HintBook.Cards.Codes.QrMatrix.Encode("https://b.example/")! }),
             ];

@@ -2,18 +2,23 @@ using HintBook.Cards.Kept;
 
 namespace HintBook.Publishing;
 
-/// <summary>The file in the cache that holds what was made of the cards and read from them.</summary>
-internal static class CardCache
+/// <summary>The files in the cache that hold what was drawn for paper and read from it.</summary>
+internal static class PrintCache
 {
-    private const string FileName = "cards.kept";
+    /// <summary>What was made of the cards and read from them.</summary>
+    public const string Cards = "cards.kept";
+
+    /// <summary>The papers beside the cards.</summary>
+    public const string Papers = "papers.kept";
 
     /// <summary>What is kept in a cache; nothing where the file isn't there or isn't what was written.</summary>
     /// <param name="cache">The folder.</param>
-    public static KeptWork Open(string cache)
+    /// <param name="name">The file's name.</param>
+    public static KeptWork Open(string cache, string name)
     {
         try
         {
-            var file = Path.Combine(cache, FileName);
+            var file = Path.Combine(cache, name);
             return File.Exists(file) ? KeptWork.Read(File.ReadAllBytes(file)) : new();
         }
         catch (IOException)
@@ -26,11 +31,12 @@ internal static class CardCache
     /// <param name="kept">What this publish asked for.</param>
     /// <param name="cache">The folder.</param>
     /// <param name="disk">Does the steps.</param>
-    public static void Save(KeptWork kept, string cache, Disk disk)
+    /// <param name="name">The file's name.</param>
+    public static void Save(KeptWork kept, string cache, Disk disk, string name)
     {
         if (!kept.IsChanged)
             return;
         Directory.CreateDirectory(cache);
-        disk.Write(Path.Combine(cache, FileName), kept.Write());
+        disk.Write(Path.Combine(cache, name), kept.Write());
     }
 }
