@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Pages;
 using HintBook.Reading.Folder;
 using HintBook.Sealing;
 using HintBook.Text;
@@ -10,6 +11,10 @@ namespace HintBook.Checking;
 /// <param name="Kept">What is kept of its copies.</param>
 public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
 {
+    /// <summary>What the pages say of it in the open.</summary>
+    /// <param name="id">The book's <c>id:</c>.</param>
+    internal SealSigns SignsOf(string id) => new(Kept.Tag, Convert.ToHexStringLower(new BookKeys(Secret, id).Epoch(Kept.Epoch).Tag));
+
     /// <summary>Reads what sealing a book needs.</summary>
     /// <param name="book">The book.</param>
     /// <param name="folder">Its folder.</param>

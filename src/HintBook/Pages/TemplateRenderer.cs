@@ -167,8 +167,11 @@ internal sealed class HtmlContext : TemplateContext
         PushOutput(new StringBuilderOutput());
         Evaluate(block);
         var text = ((StringBuilderOutput)PopOutput()).Builder.ToString();
-        Write($"<div data-sealed=\"{name}\" data-text=\"");
-        pieces.Add(new(name, text, page.Length));
+        // A stage can stand in a list more than once, and a piece's name says which piece it is.
+        var before = pieces.Count(piece => piece.Of == name);
+        var piece = before == 0 ? name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}-{before + 1}");
+        Write($"<div data-sealed=\"{piece}\" data-text=\"");
+        pieces.Add(new(piece, name, text, page.Length));
         Write("\"></div>");
     }
 
