@@ -58,7 +58,7 @@ internal static class CopiesVerb
             if (parsed.GetValue(format) == "json")
                 terminal.Out.Write(Json(found, parsed.GetValue(show)));
             else
-                List(found, parsed.GetValue(show), terminal);
+                List(found, copies, parsed.GetValue(show), terminal);
             return ExitCode.Fine;
         });
         return verb;
@@ -107,7 +107,7 @@ internal static class CopiesVerb
         return ExitCode.Fine;
     }
 
-    private static void List(Book book, bool show, Terminal terminal)
+    private static void List(Book book, SealedCopies numbers, bool show, Terminal terminal)
     {
         var sold = book.Copies.Count(copy => copy.Sold);
         terminal.Out.WriteLine($"“{TerminalText.Shown(book.Title.Value)}”, {Words.Count(book.Copies.Length, "copy", "copies")}, {sold} sold");
@@ -115,7 +115,7 @@ internal static class CopiesVerb
         {
             var state = copy.Retired ? "out of use" : copy.Sold ? "sold" : "here";
             var own = show ? copy.Values.Select(value => $"{value.Name.Value} {value.Value.Value.ReplaceLineEndings(" / ")}") : [];
-            string?[] said = [state, copy.Language?.Value, .. own, copy.Note?.Value];
+            string?[] said = [state, copy.Language?.Value, .. own, show ? numbers.CodeOf(copy) : null, copy.Note?.Value];
             terminal.Out.WriteLine(TerminalText.Shown($"  {copy.Serial.Value}  {string.Join(" · ", said.OfType<string>())}"));
         }
 

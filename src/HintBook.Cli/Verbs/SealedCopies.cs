@@ -28,6 +28,10 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
         : edition is null ? "The book is sealed and has no “id”. Write “id:” with a name that you will never change."
         : edition.Read().Why;
 
+    /// <summary>The code on a copy's card for the whole box; null for a copy that has none.</summary>
+    public string? CodeOf(Copy copy) =>
+        edition?.Codes is { } codes && edition.Read().Kept?[copy.Serial.Value] is { Retired: false } kept ? $"card {codes.OfBox(kept).ToGroups()}" : null;
+
     /// <summary>Gives new copies a number, and the book its key if it has none.</summary>
     public void Number(IEnumerable<string> serials) => edition?.Complete(Serials.Concat(serials), BookSecret.Draw, RandomNumberGenerator.GetInt32);
 

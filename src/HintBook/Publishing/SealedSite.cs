@@ -52,7 +52,7 @@ internal static class SealedSite
         var made = SealedPage.Of(epoch, page.Language, page.Name, pieces);
         using var shell = new MemoryStream();
         var from = 0;
-        Copy(printed.Html.Span.IndexOf(VersionMark) + VersionMark.Length, Convert.ToHexStringLower(made.Version));
+        Copy(printed.Html.Span.IndexOf(VersionMark) + VersionMark.Length, $"{Convert.ToHexStringLower(made.Version)}\" data-name=\"{page.Name}");
         foreach (var (piece, text) in printed.Pieces.Zip(made.Pieces))
             Copy(piece.At, Convert.ToBase64String(text.Sealed));
         shell.Write(printed.Html.Span[from..]);
