@@ -101,7 +101,7 @@
   }
 
   function say(what) {
-    var status = document.querySelector("[role=status]");
+    var status = document.querySelector("[role=status][data-said]");
     status.textContent = status.dataset[what];
   }
 

@@ -48,6 +48,14 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
         made[Slashed(relative)] = content.Length;
     }
 
+    /// <summary>Takes back a file that was written.</summary>
+    public void Drop(string relative)
+    {
+        disk.Delete(PathOf(relative));
+        made.TryRemove(Slashed(relative), out _);
+        hashes.TryRemove(Slashed(relative), out _);
+    }
+
     /// <summary>Copies a file and changes the copy.</summary>
     public void Copy(string source, string relative, Action<FileStream> change)
     {

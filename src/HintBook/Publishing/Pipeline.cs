@@ -60,7 +60,10 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        writer.WriteAll("pages", "site", book.Sealing is { } sealing ? SealedSite.Build(book, sealing, new SealedPictures(book, sealing, writer).In) : book.Site.Files);
+        if (book.Sealing is { } sealing)
+            SealedSite.Write(book, sealing, writer);
+        else
+            writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using HintBook.Checking;
@@ -17,6 +18,7 @@ internal sealed class SealedPictures
     private readonly BookKeys keys;
     private readonly OutputWriter writer;
     private readonly Dictionary<string, int> widths;
+    private readonly ConcurrentDictionary<string, bool> shown = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<string>> made = new(StringComparer.Ordinal);
 
     public SealedPictures(Examined book, SealingPlan sealing, OutputWriter writer)
@@ -24,6 +26,21 @@ internal sealed class SealedPictures
         keys = new(sealing.Secret, book.Book.Id!.Value.Value);
         this.writer = writer;
         widths = book.Media.Pictures.Values.SelectMany(picture => picture.Files).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.Width);
+    }
+
+    /// <summary>Notes the pictures that a page shows in the open.</summary>
+    public void Show(ReadOnlySpan<byte> page)
+    {
+        var html = Encoding.UTF8.GetString(page);
+        foreach (var path in widths.Keys.Where(path => html.Contains(path, StringComparison.Ordinal)))
+            shown[path] = true;
+    }
+
+    /// <summary>Takes away every picture that no page shows in the open.</summary>
+    public void DropHidden()
+    {
+        foreach (var path in widths.Keys.Where(path => !shown.ContainsKey(path)))
+            writer.Drop(Path.Combine("site", path));
     }
 
     /// <summary>The same piece, with its pictures sealed: an <c>img</c> without a source, and what its script needs.</summary>
@@ -68,7 +85,7 @@ internal sealed class SealedPictures
         {
             var name = string.Create(CultureInfo.InvariantCulture, $"{Folder}{file.Name}-{k}");
             var script = $"hintbook.take(\"{name}\",\"{Convert.ToBase64String(file.Segments[k])}\")\n";
-            writer.WriteUnkept(Path.Combine("site", name + ".js"), System.Text.Encoding.ASCII.GetBytes(script));
+            writer.WriteUnkept(Path.Combine("site", name + ".js"), Encoding.ASCII.GetBytes(script));
         }
 
         return string.Create(

@@ -17,11 +17,18 @@ internal static class SealedSite
 
     private static ReadOnlySpan<byte> VersionMark => "data-version=\""u8;
 
-    /// <summary>The files of the site, in place of those of the open one.</summary>
+    /// <summary>Writes the files of the site in place of those of the open one, once the pictures are there.</summary>
     /// <param name="book">The book.</param>
     /// <param name="sealing">What it is sealed with.</param>
-    /// <param name="pictures">Seals the pictures that a piece shows, and gives the piece that shows them so.</param>
-    public static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, Func<string, string> pictures)
+    /// <param name="writer">Where the site is put together.</param>
+    public static void Write(Examined book, SealingPlan sealing, OutputWriter writer)
+    {
+        var pictures = new SealedPictures(book, sealing, writer);
+        writer.WriteAll("pages", "site", Build(book, sealing, pictures));
+        pictures.DropHidden();
+    }
+
+    private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures)
     {
         var epoch = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value).Epoch(sealing.Kept.Epoch);
         var pages = book.Site.InPieces.AsParallel().AsOrdered().Select(page => (Page: page, Printed: WithPictures(page.Print(), pictures))).ToArray();
@@ -38,8 +45,11 @@ internal static class SealedSite
         ];
     }
 
-    private static PageInPieces WithPictures(PageInPieces page, Func<string, string> pictures) =>
-        page with { Pieces = [.. page.Pieces.Select(piece => piece with { Html = pictures(piece.Html) })] };
+    private static PageInPieces WithPictures(PageInPieces page, SealedPictures pictures)
+    {
+        pictures.Show(page.Html.Span);
+        return page with { Pieces = [.. page.Pieces.Select(piece => piece with { Html = pictures.In(piece.Html) })] };
+    }
 
     // The page with its pieces sealed, as base64 where they belong.
     private static ReadOnlyMemory<byte> Shell(EpochKeys epoch, SealablePage page, PageInPieces printed, Dictionary<string, int> sizes)
