@@ -16,6 +16,9 @@ internal sealed class LanguageSite
     public const string Policy =
         "default-src 'self'; connect-src 'none'; font-src 'none'; frame-src 'none'; object-src 'none'; form-action 'none'; base-uri 'none'";
 
+    // A picture or a film that was sealed comes out of the page's own memory.
+    private const string MediaOfASealedBook = "; img-src 'self' blob:; media-src 'self' blob:";
+
     private readonly Untranslated untranslated;
     private readonly Html foreign = Html.Empty;
     private readonly IReadOnlySet<Photo> unveiled;
@@ -137,7 +140,7 @@ internal sealed class LanguageSite
         ("key", Addresses.Derive(Book.Identity, "")),
         ("root", Root),
         ("seal", Plan.Seal is { } seal ? View.Of(("tag", seal.Tag), ("epoch", seal.Epoch)) : null),
-        ("policy", Policy),
+        ("policy", Plan.Seal is null ? Policy : Policy + MediaOfASealedBook),
         ("preview", Words.Say("preview", ("book", Book.Title.Value))),
         ("preview_image", PreviewImage(Plan)),
         ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null),

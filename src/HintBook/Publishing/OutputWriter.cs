@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using HintBook.Books;
+using HintBook.Photos;
 
 namespace HintBook.Publishing;
 
@@ -32,6 +33,9 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
     /// <summary>The files written so far within a folder, copied ones aside, relative to it and with a hash of their content.</summary>
     public IEnumerable<(string Path, string Hash)> Kept(string within) =>
         hashes.Where(file => file.Key.StartsWith(within, StringComparison.Ordinal)).Select(file => (file.Key[within.Length..], file.Value));
+
+    /// <summary>Those pictures of the site that lie in it; of a sealed book most don't.</summary>
+    public IEnumerable<Picture> Kept(IEnumerable<Picture> pictures) => pictures.Where(picture => made.ContainsKey($"site/{picture.Largest.Path}"));
 
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {

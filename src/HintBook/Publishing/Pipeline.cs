@@ -64,7 +64,7 @@ public static class Pipeline
             SealedSite.Write(book, sealing, writer);
         else
             writer.WriteAll("pages", "site", book.Site.Files);
-        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
+        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), writer.Kept(book.Media.Pictures.Values)));
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings);
