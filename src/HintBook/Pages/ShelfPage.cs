@@ -54,6 +54,7 @@ public static class ShelfPage
                 ("dir", TextDirection.Of(words.Language)),
                 ("key", null),
                 ("root", ""),
+                ("seal", null),
                 ("policy", LanguageSite.Policy),
                 ("preview", title),
                 ("preview_image", null),
