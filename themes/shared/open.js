@@ -257,7 +257,7 @@
     var heading = document.querySelector("[data-sealed=head] h1");
     if (heading) document.title = heading.textContent + " · " + document.title;
     say("open");
-    locked.classList.add("opened");
+    all("form, p:not([role])", locked).forEach(function (each) { each.hidden = true; });
     root.dataset.opened = "";
     if (hintbook.start) {
       hintbook.start();
