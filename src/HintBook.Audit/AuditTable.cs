@@ -50,6 +50,12 @@ public sealed record AuditTable
 
     /// <summary>How many pages of a printed file anyone may see, by its name; the others are for the maker.</summary>
     public ImmutableDictionary<string, int> PrintedPages { get; init; } = ImmutableDictionary<string, int>.Empty;
+
+    /// <summary>The printed booklets of hints.</summary>
+    public ImmutableArray<AuditBooklet> Booklets { get; init; } = [];
+
+    /// <summary>The printed clues that can be read off the paper: those with a mask, and those that are text.</summary>
+    public ImmutableArray<AuditClue> Clues { get; init; } = [];
 }
 
 /// <summary>Something that has a name.</summary>

@@ -33,6 +33,9 @@ internal static partial class DrawnHands
     [GeneratedRegex(@"\b(hour|minute|hands?|clock|zeiger|aiguille|manecilla)", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Hands();
 
-    [GeneratedRegex(@"rotate\(\s*(?<angle>-?[0-9]{1,4}(\.[0-9]{1,4})?)", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"(rotate[Z]?\(\s*|rotate\s*:\s*|(angle|turn|hour|minute)[A-Za-z-]*[""']?\s*[:=]\s*[""']?)(?<angle>-?[0-9]{1,4}(\.[0-9]{1,4})?)",
+        RegexOptions.ExplicitCapture,
+        10_000)]
     private static partial Regex Turned();
 }

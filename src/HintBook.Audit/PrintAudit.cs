@@ -6,7 +6,8 @@ using HintBook.Audit.Mentions;
 namespace HintBook.Audit;
 
 /// <summary>
-/// Reads what was printed for those who hold the box: the sheets of cards and their codes. What the table of secrets doesn't name is for the maker.
+/// Reads what was printed for those who hold the box: the sheets of cards and their codes, the booklet of hints, and clues. What the table
+/// of secrets doesn't name is for the maker.
 /// </summary>
 public static class PrintAudit
 {
@@ -22,7 +23,8 @@ public static class PrintAudit
             return new(0, 0, []);
         var secrets = Secrets.Of(table);
         var (paths, noFiles) = SiteFolder.List(folder);
-        var read = paths.Where(path => path.StartsWith(Codes, StringComparison.Ordinal) || table.PrintedPages.ContainsKey(path))
+        var read = paths.Where(path => path.StartsWith(Codes, StringComparison.Ordinal) || table.PrintedPages.ContainsKey(path)
+                || table.Booklets.Any(booklet => booklet.File == path))
             .AsParallel().AsOrdered()
             .Select(path => One(folder, path, site, table, secrets))
             .ToArray();
@@ -31,6 +33,7 @@ public static class PrintAudit
             read.Sum(one => one.Codes),
             [
                 .. noFiles
+                    .Concat(table.Clues.Where(clue => paths.Contains(clue.File)).SelectMany(clue => ClueReader.Faults(folder, clue)))
                     .Concat(read.SelectMany(one => one.Faults))
                     .Distinct()
                     .OrderBy(fault => fault.File, StringComparer.Ordinal)
@@ -41,6 +44,8 @@ public static class PrintAudit
 
     private static (int Codes, ImmutableArray<AuditFault> Faults) One(string folder, string path, string? site, AuditTable table, Secrets secrets)
     {
+        if (table.Booklets.FirstOrDefault(booklet => booklet.File == path) is { } booklet)
+            return (0, BookletReader.Faults(folder, booklet, secrets));
         var codes = new List<(string? Says, int Page)>();
         var faults = table.PrintedPages.TryGetValue(path, out var pages)
             ? PrintReader.Faults(folder, path, pages, secrets, codes)
@@ -95,7 +100,8 @@ public static class PrintAudit
         address is not null
         && says.StartsWith(address, StringComparison.Ordinal)
         && says[address.Length..] is var page
-        && (page.Length == 0 || site is null || (!page.Contains("..", StringComparison.Ordinal) && File.Exists(Path.Combine(site, page))));
+        && (page.Length == 0 || site is null || (!page.Contains("..", StringComparison.Ordinal)
+            && (File.Exists(Path.Combine(site, page)) || File.Exists(Path.Combine(site, page + ".html")))));
 }
 
 /// <summary>What an audit of printed files read, and what it found.</summary>

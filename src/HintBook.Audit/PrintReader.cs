@@ -49,7 +49,8 @@ internal static class PrintReader
         }
     }
 
-    private static IEnumerable<(string Text, string Where)> OfDocument(PdfDocument document)
+    /// <summary>What a document tells beside its pages.</summary>
+    internal static IEnumerable<(string Text, string Where)> OfDocument(PdfDocument document)
     {
         var info = document.Information;
         (string?, string)[] entries =
@@ -98,18 +99,30 @@ internal static class PrintReader
     private static IEnumerable<string> OfPage(Page page) =>
         page.GetAnnotations().Select(annotation => annotation.Content).OfType<string>().Prepend(TextOf(page.Letters));
 
-    // In the order in which they are drawn: a card's text isn't mixed with that of the card beside it.
-    private static string TextOf(IReadOnlyList<Letter> letters)
+    /// <summary>Letters as text, in the order in which they are drawn: a card's text isn't mixed with that of the card beside it.</summary>
+    internal static string TextOf(IReadOnlyList<Letter> letters)
     {
-        var text = new StringBuilder();
+        var lines = new List<List<string>>();
+        var word = new StringBuilder();
         for (var i = 0; i < letters.Count; i++)
         {
-            if (i > 0 && !Follows(letters[i - 1], letters[i]))
-                text.Append(' ');
-            text.Append(letters[i].Value);
+            var sameLine = i > 0 && Math.Abs(letters[i].StartBaseLine.Y - letters[i - 1].EndBaseLine.Y) < letters[i].PointSize / 2;
+            if (!sameLine)
+                lines.Add([]);
+            if (i > 0 && (!sameLine || !Follows(letters[i - 1], letters[i]) || string.IsNullOrWhiteSpace(letters[i].Value)))
+                EndWord(lines[^(sameLine ? 1 : 2)]);
+            word.Append(letters[i].Value);
         }
 
-        return text.ToString();
+        if (lines.Count > 0)
+            EndWord(lines[^1]);
+        return string.Join(' ', lines.SelectMany(WrittenOrder.Of));
+
+        void EndWord(List<string> line)
+        {
+            line.Add(word.ToString().Trim());
+            word.Clear();
+        }
     }
 
     private static bool Follows(Letter before, Letter letter)

@@ -23,7 +23,9 @@ internal static partial class ProgramText
     public static IEnumerable<Piece> InStyle(string text) =>
         (from match in StylePiece().Matches(text)
          select new Piece(StyleEscape().Replace(match.Groups["text"].Value, Meant), match.Index, MannerOf(match)))
-        .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))));
+        .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))))
+        .Concat(HiddenText.Shown(text).Select(shown => new Piece(shown, 0, Manner.Remark)))
+        .Concat(HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)));
 
     /// <summary>
     /// The remarks, strings and names of a script, the numbers that something is set to or compared with, and hours with minutes. A regular expression
@@ -43,6 +45,8 @@ internal static partial class ProgramText
                select new Piece(match.Value, match.Index, Manner.Remark),
             .. from match in SymbolList().Matches(text)
                select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
+            .. HiddenText.Strings(text).Select(made => new Piece(made.Text, made.At, Manner.Quoted)),
+            .. HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)),
         ];
     }
 
@@ -62,7 +66,11 @@ internal static partial class ProgramText
         try
         {
             using var json = JsonDocument.Parse(text, Lenient);
-            return [.. In(json.RootElement, ofPage ? Manner.Prose : Manner.Remark)];
+            return
+            [
+                .. In(json.RootElement, ofPage ? Manner.Prose : Manner.Remark),
+                .. HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)),
+            ];
         }
         catch (JsonException)
         {
@@ -70,16 +78,26 @@ internal static partial class ProgramText
         }
     }
 
-    private static IEnumerable<Piece> In(JsonElement value, Manner ofNumbers) => value.ValueKind switch
+    private static IEnumerable<Piece> In(JsonElement value, Manner? ofNumbers) => value.ValueKind switch
     {
         JsonValueKind.Object => value.EnumerateObject().SelectMany(pair =>
-            In(pair.Value, ofNumbers).Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
+            In(pair.Value, IsScale(pair) ? null : ofNumbers)
+                .Prepend(new(pair.Name, 0, pair.Name.Contains(' ', StringComparison.Ordinal) ? Manner.Prose : Manner.Address))),
         JsonValueKind.Array => value.EnumerateArray().SelectMany(item => In(item, ofNumbers)).Concat(Items(value)),
-        JsonValueKind.String when !Colour().IsMatch(value.GetString()!) => [new(value.GetString()!, 0, Manner.Prose)],
+        JsonValueKind.String when ofNumbers is not null && !Colour().IsMatch(value.GetString()!) =>
+            [new(value.GetString()!, 0, Manner.Prose), .. Turned(value.GetString()!)],
         // Numbers in data are a program's: a doubt at most, and fractions nothing.
-        JsonValueKind.Number => value.TryGetInt64(out _) ? [new(value.GetRawText(), 0, ofNumbers)] : [],
+        JsonValueKind.Number when ofNumbers is { } manner => value.TryGetInt64(out _) ? [new(value.GetRawText(), 0, manner)] : [],
         _ => [],
     };
+
+    // "scale": "1:20" is no time.
+    private static bool IsScale(JsonProperty pair) =>
+        pair.Value.ValueKind == JsonValueKind.String && Ratio().IsMatch(pair.Value.GetString()!) && ScaleName().IsMatch(pair.Name);
+
+    // "Ruler (parallel)", "Ruler, parallel": as lists of parts turn names about.
+    private static Piece[] Turned(string label) =>
+        TurnedLabel().Match(label) is { Success: true } match ? [new($"{match.Groups["second"]} {match.Groups["first"]}", 0, Manner.Prose)] : [];
 
     // A code may stand in a list, symbol by symbol.
     private static Piece[] Items(JsonElement list) =>
@@ -109,6 +127,18 @@ internal static partial class ProgramText
     // [5, 1, 9], ["L", "A"]: a list of three symbols and more.
     [GeneratedRegex("""\[(\s*["'`]?(?<one>[0-9A-Za-z])["'`]?\s*,?){3,40}\]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex SymbolList();
+
+    [GeneratedRegex(@"^\s*[0-9]{1,4}\s*:\s*[0-9]{1,4}\s*$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Ratio();
+
+    [GeneratedRegex("scale|ratio|aspect|odds|score|massstab|maßstab|échelle|echelle|escala", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
+    private static partial Regex ScaleName();
+
+    [GeneratedRegex(
+        @"^(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)(\s*\((?<second>[\p{L}\p{M} '’-]{2,40})\)|,\s+(?<second>[\p{L}\p{M}'’-]{2,40}))$",
+        RegexOptions.ExplicitCapture,
+        10_000)]
+    private static partial Regex TurnedLabel();
 
     [GeneratedRegex("^#([0-9A-Fa-f]{3,4}){1,2}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Colour();

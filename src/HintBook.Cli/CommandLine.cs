@@ -15,6 +15,7 @@ internal static class CommandLine
             CheckVerb.Make(terminal, stop),
             PublishVerb.Make(terminal, stop),
             CardsVerb.Make(terminal, stop),
+            PrintVerb.Make(terminal, stop),
             MapVerb.Make(terminal, stop),
             SolveVerb.Make(terminal, stop),
             ResetVerb.Make(terminal, stop),

@@ -15,6 +15,9 @@ internal static class ArabicRoot
     public static string Of(ReadOnlySpan<char> word)
     {
         word = Without(word, Articles, 3, atEnd: false);
+        // فضة and فضي: two consonants are left.
+        if (word is [_, _, 'ه' or 'ي'])
+            return word[..2].ToString();
         word = Without(word, Endings, 3, atEnd: true);
         var bare = Without(word, Forms, 3, atEnd: false);
         if (Consonants(bare, Vowels) is { Length: >= 3 } root)

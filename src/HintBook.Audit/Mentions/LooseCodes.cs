@@ -152,7 +152,7 @@ internal sealed class LooseCodes
             return "";
         var word = text.Of(text.Words[token.First]);
         if (token.Is(Sign.Number))
-            return word is "oh" ? "o" : "";
+            return word is "oh" ? "o" : word is "الف" ? "ا" : "";
         var written = source.AsSpan(text.Words[token.First].Start, Math.Min(word.Length, source.Length - text.Words[token.First].Start));
         if (word is [>= 'a' and <= 'z', 's'] && written is [>= 'A' and <= 'Z', 's'])
         {

@@ -61,16 +61,23 @@ internal static partial class Measures
                 return true;
         }
 
-        return WordOf(rest) is { Length: > 0 } word && Behind.Contains(word);
+        // In small letters it is what soldiers do.
+        return WordOf(rest) is { Length: > 0 } word && Behind.Contains(word) && !(word == "march" && rest[0] == 'm');
     }
 
     /// <summary>What the figures in a range of a text may be.</summary>
     public static NumberRole RoleOf(string source, int start, int end)
     {
-        if (Follow(source, end) || IsBefore(source, start))
+        if (Follow(source, end) || IsBefore(source, start) || NumberOf().IsMatch(source.AsSpan(end)))
             return NumberRole.Ordinary;
         if (IsPartOfNumber(source, start, end))
             return NumberRole.Ordinary;
+        foreach (var match in Groups().EnumerateMatches(source))
+        {
+            if (match.Index <= start && match.Index + match.Length >= end && match.Length > end - start)
+                return NumberRole.Ordinary;
+        }
+
         foreach (var match in Dates().EnumerateMatches(source))
         {
             if (match.Index < end && match.Index + match.Length > start)
@@ -123,6 +130,20 @@ internal static partial class Measures
         RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Dates();
+
+    // "978-1-7429-5083-6", "+49 7429 5083": long numbers in groups, such as those of books and telephones.
+    [GeneratedRegex(
+        @"(?<![0-9-])(?=[0-9-]*[0-9]{2})[0-9]{1,7}(-[0-9]{1,7}){3,6}(?![0-9-])|\+[0-9]{1,3}([ -][0-9]{2,7}){2,5}",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Groups();
+
+    // "We made 264 of these."
+    [GeneratedRegex(
+        @"^\s(of (these|those|the|our|them|my)|dieser|unserer|solcher|de (ces|nos|ceux)|de (estos|estas|nuestros|nuestras|esos|esas)|من (هذه|هذا|تلك))\b",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex NumberOf();
 
     [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Decimal();

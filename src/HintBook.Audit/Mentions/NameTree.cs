@@ -7,6 +7,7 @@ namespace HintBook.Audit.Mentions;
 internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
+    private const char FirstCaseless = '\u0590';
     private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
@@ -46,6 +47,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (spelling.As == SpelledAs.Thing)
             language = language with { Forms = WithDiminutives(language) };
         Insert(words, ending, language);
+        // "Bone thimble" for a thimble of bone.
+        if (language.Code == "en" && words is [var thing, "of", var stuff])
+            Insert([stuff, thing], ending, language);
+        // 銅の板 for a 銅板.
+        if (language.IsUnspaced && words is [[>= '\u4E00' and <= '\u9FFF'], [>= '\u4E00' and <= '\u9FFF']])
+            Insert([words[0], "の", words[1]], ending with { Sure = false }, language);
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
@@ -91,11 +98,13 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     {
         if (language.IsUnspaced)
         {
-            turned.AddStretches(secret, UnspacedParts.Of(string.Concat(words)));
+            foreach (var name in UnspacedParts.InBothKana(string.Concat(words)))
+                turned.AddStretches(secret, UnspacedParts.Of(name));
             return;
         }
 
-        string[] telling = [.. words.Where(word => (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
+        string[] telling = [.. words.Where((word, i) =>
+            (i == 0 && language.Code == "es") || (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
         var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
             || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));
         if (telling.Length > 1)
@@ -156,9 +165,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         foreach (var ending in endings[node] ?? [])
         {
             var (start, end) = (text.Words[first].Start, text.Words[last].End);
-            if (ending.As is SpelledAs.Capitals or SpelledAs.Letters && !IsCapital(source.AsSpan(start..end)))
+            // Without capitals a code is written like any other word.
+            var isCaseless = !source.AsSpan(start..end).ContainsAnyInRange('A', 'z') && source[start] >= FirstCaseless;
+            if (ending.As is SpelledAs.Capitals or SpelledAs.Letters && (isCaseless || !IsCapital(source.AsSpan(start..end))))
             {
-                if (ending.As == SpelledAs.Letters && wordCodes.IsSet(text, source, first))
+                if ((isCaseless || ending.As == SpelledAs.Letters) && wordCodes.IsSet(text, source, first))
                     found.Add(new(ending.Secret, first, last, Sure: false, Words: 1, IsCode: true));
                 continue;
             }

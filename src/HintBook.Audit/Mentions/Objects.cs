@@ -8,18 +8,20 @@ internal sealed class Objects
 {
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
-    private readonly string[] idioms;
+    private readonly Dictionary<string, string[]> idioms;
+    private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
 
     public Objects(WordNumbers numbers)
     {
         this.numbers = numbers;
         var folded = new FoldedText(numbers.Language);
-        idioms =
-        [
-            .. from idiom in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries)
-               select Spaced(folded, idiom),
-        ];
+        idioms = (
+            from phrase in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
+            let idiom = Spaced(folded, phrase)
+            from word in numbers.Language.IsUnspaced ? idiom.Select(letter => $"{letter}") : idiom.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            group idiom by word).ToDictionary(each => each.Key, each => each.Distinct().ToArray(), StringComparer.Ordinal);
+        idiomsBySpan = idioms.GetAlternateLookup<ReadOnlySpan<char>>();
         var remarks = RemarksIn.Of(numbers.Language.Code);
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
@@ -36,7 +38,9 @@ internal sealed class Objects
             return false;
         if (numbers.Language.HasVerbsAlike && (IsName(text, source, first, last, name) || IsOfWhich(text, ids, source, first, last)))
             return false;
-        return !IsIdiom(text, first, last) && !(numbers.Language.HasVerbsAlike && (IsVerb(text, ids, first, last) || IsFirstOfTwo(text, ids, first, last)));
+        return !IsIdiom(text, first, last)
+            && !(numbers.Language.HasVerbsAlike
+                && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
 
     // "Patience is the key to every riddle": what something is said to be, with what it is that of. "It is the key to the drawer" tells.
@@ -105,8 +109,17 @@ internal sealed class Objects
 
     private bool IsIdiom(FoldedText text, int first, int last)
     {
-        if (idioms.Length == 0)
-            return false;
+        for (var i = first; i <= last; i++)
+        {
+            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsIn(string[] all, FoldedText text, int first, int last)
+    {
         var (from, to) = (Math.Max(0, first - Around), Math.Min(text.Words.Length - 1, last + Around));
         var around = new StringBuilder(" ");
         var (start, end) = (0, 0);
@@ -121,7 +134,7 @@ internal sealed class Objects
         }
 
         var said = around.ToString();
-        foreach (var idiom in idioms)
+        foreach (var idiom in all)
         {
             for (var at = said.IndexOf(idiom, StringComparison.Ordinal); at >= 0; at = said.IndexOf(idiom, at + 1, StringComparison.Ordinal))
             {
@@ -139,6 +152,27 @@ internal sealed class Objects
         && (numbers.UseOf(ids[last + 1]) & WordUse.Determiner) != WordUse.Plain
         && (first == 0 || text.Words[first].Parting >= Parting.Comma || (numbers.UseOf(ids[first - 1]) & WordUse.Determiner) == WordUse.Plain)
         && !IsAfterDeterminer(text, ids, first);
+
+    // "Your energy flags", "the frame hooks neatly": a noun with its article is the subject, and it is the first verb of its clause.
+    private bool IsWhatSomethingDoes(FoldedText text, ReadOnlySpan<int> ids, int first, int last, string name)
+    {
+        if (first != last || first < 2 || !IsPlural(text.Of(text.Words[first])) || name.EndsWith('s') || text.Words[first].Parting != Parting.Space
+            || numbers.UseOf(ids[first - 1]) != WordUse.Plain || IsPlural(text.Of(text.Words[first - 1])) || text.Of(text.Words[first - 1]).Length < 3)
+            return false;
+        var hasArticle = false;
+        for (var at = first - 2; at >= 0 && text.Words[at + 1].Parting < Parting.Comma; at--)
+        {
+            var isArticle = (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain;
+            hasArticle |= isArticle;
+            // Before the article only a conjunction may stand: "If your energy flags".
+            if (hasArticle && !isArticle && text.Of(text.Words[at]) is not ("if" or "when" or "and" or "but" or "this" or "that" or "until" or "as" or "while"))
+                return false;
+        }
+
+        return hasArticle && (last + 1 == ids.Length || text.Words[last + 1].Parting >= Parting.Comma || text.Of(text.Words[last + 1]).EndsWith("ly")
+            || (numbers.UseOf(ids[last + 1]) & (WordUse.Preposition | WordUse.Determiner)) != WordUse.Plain
+            || text.Of(text.Words[last + 1]) is "well" or "out" or "up" or "every" or "above" or "again" or "along" or "away" or "down");
+    }
 
     /// <summary>Whether a noun of a longer name stands for it: "the pestle", "it's a playbill"; not "a ledger of her own".</summary>
     public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
@@ -168,9 +202,10 @@ internal sealed class Objects
     }
 
     // "a mirror image": a word follows that is neither one of grammar nor looks like a verb.
-    private bool IsFirstOfTwo(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
+    private bool IsFirstOfTwo(FoldedText text, ReadOnlySpan<int> ids, string source, int last)
     {
-        if (last + 1 >= ids.Length || text.Words[last + 1].Parting != Parting.Space || text.Words[last + 1].Start != text.Words[last].End + 1)
+        if (last + 1 >= ids.Length || text.Words[last + 1].Parting != Parting.Space || text.Words[last + 1].Start != text.Words[last].End + 1
+            || (source[text.Words[last].End - 1] is 's' or 'S' && source[text.Words[last].End - 2] is '\'' or '’'))
             return false;
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);

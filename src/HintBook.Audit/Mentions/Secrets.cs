@@ -14,17 +14,20 @@ internal sealed class Secrets
     private readonly CommonSentences everywhere;
     private readonly Dictionary<string, AuditPage> pages;
     private readonly Dictionary<string, AuditCaptions> captions;
+    private readonly Dictionary<string, AuditBooklet> booklets;
 
     private Secrets(AuditTable table)
     {
         this.table = table;
         vocabulary = new(table.Secrets, AuditLanguages.For(table.Language));
-        others = table.Pages.Select(page => page.Language ?? table.Language).Concat(table.Captions.Select(each => each.Language)).Distinct()
+        others = table.Pages.Select(page => page.Language ?? table.Language).Concat(table.Captions.Select(each => each.Language))
+            .Concat(table.Booklets.Select(each => each.Language)).Distinct()
             .Where(language => language != table.Language)
             .ToDictionary(language => language, language => new Vocabulary(table.Secrets, AuditLanguages.For(language)), StringComparer.Ordinal);
         everywhere = new(table.SaidEverywhere);
         pages = table.Pages.ToDictionary(page => page.File, StringComparer.Ordinal);
         captions = table.Captions.ToDictionary(each => each.File, StringComparer.Ordinal);
+        booklets = table.Booklets.ToDictionary(each => each.File, StringComparer.Ordinal);
         Outside = new(table.Outside, null, null, "where anyone meets it who has opened nothing");
     }
 
@@ -53,7 +56,10 @@ internal sealed class Secrets
     public AuditCaptions? CaptionsAt(string path) => captions.GetValueOrDefault(path);
 
     private Vocabulary VocabularyAt(string path) =>
-        (PageAt(path)?.Language ?? CaptionsAt(path)?.Language) is { } language && others.TryGetValue(language, out var other) ? other : vocabulary;
+        (PageAt(path)?.Language ?? CaptionsAt(path)?.Language ?? booklets.GetValueOrDefault(path)?.Language) is { } language
+        && others.TryGetValue(language, out var other)
+            ? other
+            : vocabulary;
 
     /// <summary>What the SHA-256 of a file must be; null where any will do.</summary>
     public string? DigestOf(string path) => table.Digests.GetValueOrDefault(path);

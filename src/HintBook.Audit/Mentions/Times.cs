@@ -251,7 +251,8 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
     // "The short hand just before eleven, the long one on the nine."
     private void ByHands(FoldedText text, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
     {
-        if (!Any(tokens, Sign.Hand))
+        // "The big one on the seven, the small one past the eight" needs no word for hands.
+        if (!Any(tokens, Sign.Hand) && !(Any(tokens, Sign.Long) && Any(tokens, Sign.Short)))
             return;
         var (minute, hour) = (Pointed(text, tokens, Sign.Long, Sign.Short), Pointed(text, tokens, Sign.Short, Sign.Long));
         // "Its fellow", "the other".

@@ -18,6 +18,7 @@ internal sealed class Vocabulary
     private readonly NameTree names;
     private readonly TurnedNames turned;
     private readonly CodeTable codes = new();
+    private readonly CaselessCodes caseless = new();
     private readonly TimeTable times = new();
     private readonly SignTree signs;
     private readonly Sums sums;
@@ -44,6 +45,7 @@ internal sealed class Vocabulary
 
     private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
     {
+        SpelledAs.Symbols or SpelledAs.Letters when numbers.Language.IsUnspaced && caseless.Add(secret, spelling.Text) => true,
         SpelledAs.Symbols => codes.Add(secret, spelling),
         SpelledAs.Time => times.Add(secret, spelling),
         _ => names.Add(secret, spelling, canTurn: isName),
@@ -79,6 +81,7 @@ internal sealed class Vocabulary
         private readonly SignReader signs = new(all.numbers, all.signs);
         private readonly Times times = new(all.times, all.numbers.Language);
         private readonly PiecewiseCodes pieces = new(all.codes);
+        private readonly FigureColumns columns = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
@@ -100,6 +103,7 @@ internal sealed class Vocabulary
             if (manner != Manner.Items)
                 all.names.In(text, numbered, source, found);
             row.In(text, numbered, source, found);
+            all.caseless.In(text, source, found);
             if (manner == Manner.Prose)
                 turned.In(text, found);
             if (MayTellByPieces(numbered, source))
@@ -110,6 +114,7 @@ internal sealed class Vocabulary
                 if (manner is Manner.Prose or Manner.Items or Manner.Remark)
                 {
                     loose.In(text, signs.Tokens, source, found);
+                    columns.In(text, signs.Tokens, source, found);
                     all.sums.In(text, signs.Tokens, source, found);
                 }
             }

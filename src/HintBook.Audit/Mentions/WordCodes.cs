@@ -35,7 +35,7 @@ internal sealed class WordCodes(WordNumbers numbers)
             || IsSmallAtStart(source, at == 0, word.Start)
             || IsQuoted(source, word.Start, word.End)
             || IsCapitalWithin(text, source, at)
-            || IsNearSetting(text, at);
+            || IsNearSetting(text, source, at);
     }
 
     // Sentences begin with a capital: "harbor, without the u" is no sentence about a harbor.
@@ -56,8 +56,22 @@ internal sealed class WordCodes(WordNumbers numbers)
     private bool IsCapitalWithin(FoldedText text, string source, int at) =>
         !numbers.Language.HasCompounds && at > 0 && text.Words[at].Parting < Parting.Colon && char.IsUpper(source[text.Words[at].Start]);
 
-    private bool IsNearSetting(FoldedText text, int at)
+    private bool IsNearSetting(FoldedText text, string source, int at)
     {
+        if (numbers.Language.IsUnspaced)
+        {
+            var start = source.LastIndexOf('。', text.Words[at].Start) + 1;
+            var end = source.IndexOf('。', text.Words[at].End);
+            var sentence = source.AsSpan(start, (end < 0 ? source.Length : end) - start);
+            foreach (var said in numbers.Language.Setting.Split(' '))
+            {
+                if (sentence.Contains(said, StringComparison.Ordinal))
+                    return true;
+            }
+
+            return false;
+        }
+
         var from = at;
         while (from > 0 && text.Words[from].Parting < Parting.Stop)
             from--;

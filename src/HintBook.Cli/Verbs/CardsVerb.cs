@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Globalization;
+using HintBook.Cards.ReadingBack;
 using HintBook.Publishing;
 using HintBook.Text;
 
@@ -19,8 +21,19 @@ internal static class CardsVerb
         ? "cards    none, since the book has no address"
         : $"cards    {Path.Combine(report.Folder, "print", "cards.pdf")}: {Words.Count(report.Cards.Cards, "card")}; "
             + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"
+            + Kept(report.Cards)
+            + (report.Cards.Figures is { } figures ? $"\n           {Measured(figures)}" : "")
             + (report.CardsBeforePages > 0 ? $"\n           {Ahead(report.CardsBeforePages)}" : "")
             + (report.CardsAreProofs ? $"\n           {Proofs}" : "");
+
+    private static string Kept(ReadBack cards) => cards is { KeptFromPictures: 0, KeptFromPdf: 0 }
+        ? ""
+        : $"\n           not read again, since an earlier run read the same bytes: {cards.KeptFromPictures} of the pictures, {cards.KeptFromPdf} of the PDF";
+
+    private static string Measured(CodeFigures figures) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"smallest square {Math.Floor(figures.Module * 100) / 100:0.00} mm, read from {Math.Floor(figures.Distance / 10):0} cm, ")
+        + string.Create(CultureInfo.InvariantCulture, $"quiet zone {Math.Round(figures.QuietZone, 1):0.#} squares, contrast {figures.Contrast:0} to 1");
 
     private static string Ahead(int pages) =>
         $"publish before you hand them out: {Words.Count(pages, "card")} {(pages == 1 ? "leads" : "lead")} to no page of the site as it was published last";

@@ -16,9 +16,15 @@ internal static class Options
 
     public static Option<string> Paper()
     {
-        var paper = new Option<string>("--paper") { Description = "The sheets to print on.", DefaultValueFactory = _ => "a4" };
-        return paper.AcceptOnlyFromAmong("a4", "letter");
+        var paper = new Option<string>("--paper") { Description = "The sheets to print on, where book.yaml names none.", DefaultValueFactory = _ => "a4" };
+        return paper.AcceptOnlyFromAmong("a4", "letter", "a3", "sra3");
     }
 
-    public static Cards.Paper PaperOf(string name) => name == "letter" ? Cards.Paper.Letter : Cards.Paper.A4;
+    public static Cards.Paper PaperOf(string name) => name switch
+    {
+        "letter" => Cards.Paper.Letter,
+        "a3" => Cards.Paper.A3,
+        "sra3" => Cards.Paper.Sra3,
+        _ => Cards.Paper.A4,
+    };
 }

@@ -47,7 +47,7 @@ internal static class PublishVerb
         $"""
         Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
           site     {Site(report)}
-          {CardsVerb.Told(report)}
+          {CardsVerb.Told(report)}{Papers(report)}
           checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
@@ -58,6 +58,10 @@ internal static class PublishVerb
     private static string Site(Report report) =>
         $"{Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}"
         + Clips(report);
+
+    private static string Papers(Report report) => report.Papers.IsEmpty
+        ? ""
+        : $"\n  papers   {Words.List(report.Papers)} in {Path.Combine(report.Folder, "print")}";
 
     private static string Clips(Report report) => report.Clips.All == 0
         ? ""

@@ -12,15 +12,25 @@ internal static class PublishingVerb
     /// <param name="run">The way through the pipeline.</param>
     /// <param name="told">What is said when it is done.</param>
     /// <param name="terminal">Where it is said.</param>
-    public static Command Make(string name, string description, Func<string, PublishOptions, PublishOutcome> run, Func<Report, string> told, Terminal terminal)
+    /// <param name="more">What else may follow the book, and what is done with it before the run; null for nothing.</param>
+    public static Command Make(
+        string name,
+        string description,
+        Func<string, PublishOptions, PublishOutcome> run,
+        Func<Report, string> told,
+        Terminal terminal,
+        (Argument Argument, Action<ParseResult> Read)? more = null)
     {
         var book = Options.Book();
         var output = Options.Out("The output folder (default: “published” in the book).");
         var paper = Options.Paper();
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, output, paper, notes };
+        if (more is { Argument: var argument })
+            verb.Add(argument);
         verb.SetAction(parsed =>
         {
+            more?.Read(parsed);
             using var progress = new Progress(terminal);
             var options = new PublishOptions
             {

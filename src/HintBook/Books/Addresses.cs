@@ -21,8 +21,11 @@ public sealed record Addresses(string? Base, ImmutableSortedDictionary<string, I
     /// <summary>The page's file name in the site.</summary>
     public string PageOf(string stage) => Names[stage][0] + ".html";
 
+    /// <summary>Whether cards carry addresses without <c>.html</c>. Hosts that answer them answer the whole ones too, so both keep working.</summary>
+    public bool Short { get; init; }
+
     /// <summary>The address that a stage's card carries, or null while the book has none.</summary>
-    public string? PrintedFor(string stage) => Base is null ? null : Base + PageOf(stage);
+    public string? PrintedFor(string stage) => Base is null ? null : Base + (Short ? Names[stage][0] : PageOf(stage));
 
     /// <summary>
     /// The name that a stage gets when it has none: the first 40 bits of SHA-256 over the book's identity and the stage's id,

@@ -42,6 +42,12 @@ public sealed record Book
     /// <summary>Which cards are printed.</summary>
     public required CardChoice Cards { get; init; }
 
+    /// <summary>What the author wants of the papers that go into the box.</summary>
+    public PrintWishes Print { get; init; } = PrintWishes.None;
+
+    /// <summary>Whether addresses are printed without <c>.html</c>, because the host answers them so (<c>addresses: short</c>).</summary>
+    public bool ShortAddresses { get; init; }
+
     /// <summary>Cautions that hold for the whole box.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

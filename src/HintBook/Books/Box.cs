@@ -181,6 +181,9 @@ public sealed record Code : Named
     /// <summary>Under which name each copy has a clue of its own, or null where all have the same.</summary>
     public Located<string>? ClueByCopy { get; init; }
 
+    /// <summary>How the clue is made, where the author leaves it to the program to make it of paper.</summary>
+    public ClueOnPaper? OnPaper { get; init; }
+
     /// <summary>The ways of reading that turn the clue into the answer, in order.</summary>
     public ImmutableArray<ReadingStep> Reads { get; init; } = [];
 
@@ -247,3 +250,9 @@ public sealed record DialLock(Part Dial, double SecondsATry, Span At) : Lock(Sec
     /// <inheritdoc/>
     public override BigInteger Settings => Dial.Positions.Length;
 }
+
+/// <summary>A clue that is made and printed at its true size.</summary>
+/// <param name="Way">The kind of clue.</param>
+/// <param name="With">What the way is told, such as a key.</param>
+/// <param name="Variant">Another number chooses other words, filler letters and holes.</param>
+public sealed record ClueOnPaper(Located<string> Way, ImmutableArray<Located<string>> With, int Variant);

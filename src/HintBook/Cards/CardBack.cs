@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using HintBook.Books;
 using HintBook.Cards.Codes;
 using HintBook.Cards.Typesetting;
 
@@ -13,67 +16,130 @@ internal static class CardBack
     /// </summary>
     public const double LeastModule = 0.4;
 
-    // The code with its quiet zone; what is visibly dark begins four modules further in.
-    private static readonly Rect CodeSquare = new(2.5, 2.5, 39, 39);
+    /// <summary>How many drops the mark of a card has.</summary>
+    public const int Drops = 8;
 
-    private const double BandWidth = 3.5;
-    private const double WordsLeft = 44;
-    private const double WordsWidth = 34;
-    private const double AddressLeft = 6;
-    private const double AddressTop = 43.2;
-    private const double AddressWidth = 72;
+    // The code with its quiet zone keeps off the cut; what is visibly dark begins four modules further in.
+    private const double CodeInset = 2.5;
 
-    private static readonly (double, int)[] HeadSizes = [(7.0, 1), (5.6, 1), (4.4, 2), (3.4, 2), (2.8, 3)];
-    private static readonly (double, int)[] ScanSizes = [(2.9, 4), (2.5, 5), (2.1, 6)];
-    private static readonly (double, int)[] AddressSizes = [(2.6, 1), (2.3, 1), (2.1, 1), (2.1, 2), (1.9, 3)];
-    private static readonly (double, int)[] NameSizes = [(2.6, 1), (2.1, 1)];
+    // What the words beside it need, and a side that phones read from half a metre.
+    private const double BesideCode = 38;
+    private const double LargestCode = 52;
+    private const double Inset = 5;
+    private const double ColumnInset = 4.2;
+
+    private static readonly (double, int)[] HeadSizes = [(6.4, 1), (5.4, 1), (4.4, 2), (3.6, 2), (2.7, 2)];
+    private static readonly (double, int)[] ScanSizes = [(2.6, 3), (2.4, 4), (2.15, 5)];
+    private static readonly (double, int)[] AddressSizes = [(2.5, 3), (2.3, 4), (2.15, 5)];
+    private static readonly (double, int)[] NameSizes = [(2.3, 1), (2.1, 1)];
+
+    /// <summary>The side of the code with its quiet zone, in millimetres.</summary>
+    public static double SideOn(Size card) => Math.Min(Math.Min(card.Height - (2 * CodeInset), card.Width - BesideCode), LargestCode);
 
     /// <summary>The side of a code's modules on the card, in millimetres.</summary>
-    public static double ModuleOf(QrMatrix code) => CodeSquare.Width / code.SizeWithQuietZone;
+    public static double ModuleOf(QrMatrix code, Size? card = null) => SideOn(card ?? Imposition.Card) / code.SizeWithQuietZone;
 
     /// <summary>Where the code stands on a sheet, with its quiet zone.</summary>
     /// <param name="card">The card's place.</param>
-    public static Rect CodeOn(Rect card) => CodeSquare with { X = card.X + CodeSquare.X, Y = card.Y + CodeSquare.Y };
-
-    /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText AddressOf(string address) =>
-        Paragraph.Fit(Letters.Printable(address).Text, Typeface.Regular, AddressWidth, AddressSizes, Paragraph.AddressBreaks);
-
-    /// <summary>The head beside the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText HeadOf(CardWords words) =>
-        Paragraph.Fit(Letters.Printable(words.Stuck).Text, Typeface.SemiBold, WordsWidth, HeadSizes);
-
-    /// <summary>What to do with the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText ScanOf(CardWords words) =>
-        Paragraph.Fit(Letters.Printable(words.Scan).Text, Typeface.Regular, WordsWidth, ScanSizes);
-
-    /// <summary>Everything on a back, placed from the card's own top left corner.</summary>
-    public static ImmutableArray<Printed> Layout(Card card, QrMatrix code, CardWords words)
+    public static Rect CodeOn(Rect card)
     {
-        var module = ModuleOf(code);
-        var quiet = QrMatrix.QuietZone * module;
-        var (head, scan) = (HeadOf(words), ScanOf(words));
-
-        var things = ImmutableArray.CreateBuilder<Printed>();
-        things.Add(BandAt(left: false));
-        things.Add(new PrintedCode(CodeSquare.X + quiet, CodeSquare.Y + quiet, module, code));
-        CardFront.Put(things, head, Typeface.SemiBold, Tone.Ink, WordsLeft, CodeSquare.Y + quiet);
-        CardFront.Put(things, scan, Typeface.Regular, Tone.Ink, WordsLeft, CodeSquare.Y + quiet + head.Height + 0.8);
-        if (card.Stage is not null)
-        {
-            var name = Paragraph.Fit(card.Name, Typeface.SemiBold, WordsWidth, NameSizes);
-            CardFront.Put(things, name, Typeface.SemiBold, Tone.Quiet, WordsLeft, CodeSquare.Bottom - quiet - name.Size);
-        }
-
-        CardFront.Put(things, AddressOf(card.Address), Typeface.Regular, Tone.Ink, AddressLeft, AddressTop);
-        return things.ToImmutable();
+        var side = SideOn(new(card.Width, card.Height));
+        return new(card.X + CodeInset, card.Y + ((card.Height - side) / 2), side, side);
     }
 
-    /// <summary>The band of colour that runs off three edges: on the front at the left, and on the back behind it.</summary>
-    public static PrintedBox BandAt(bool left)
+    /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText AddressOf(string address, Size? card = null) =>
+        Set(address, Typeface.SemiBold, ColumnOf(card ?? Imposition.Card), AddressSizes, Paragraph.AddressBreaks) with { Spacing = 1.2 };
+
+    /// <summary>The head beside the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText HeadOf(CardWords words, CardLook? look = null, Size? card = null) => Paragraph.Fit(
+        Letters.Printable(words.Stuck).Text, (look ?? CardLook.Plain).Title, ColumnOf(card ?? Imposition.Card).Width, HeadSizes) with
+    { Spacing = 1.1 };
+
+    /// <summary>What to do with the code; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText ScanOf(CardWords words, Size? card = null) => Paragraph.Fit(
+        Letters.Printable(words.Scan).Text, Typeface.Regular, ColumnOf(card ?? Imposition.Card).Width, ScanSizes) with
+    { Spacing = 1.22 };
+
+    /// <summary>Everything on a back, placed from the card's own top left corner.</summary>
+    public static ImmutableArray<Printed> Layout(Card card, QrMatrix code, CardWords words, CardLook? look = null, Size? size = null)
     {
-        var width = Imposition.Bleed + BandWidth;
-        var x = left ? -Imposition.Bleed : Imposition.Card.Width - BandWidth;
-        return new(new(x, -Imposition.Bleed, width, Imposition.Card.Height + (2 * Imposition.Bleed)), Tone.Band);
+        var (style, whole) = (look ?? CardLook.Plain, size ?? Imposition.Card);
+        var module = ModuleOf(code, whole);
+        var square = CodeOn(new(0, 0, whole.Width, whole.Height));
+        var quiet = QrMatrix.QuietZone * module;
+        var column = ColumnOf(whole);
+        var (head, scan, address) = (HeadOf(words, style, whole), ScanOf(words, whole), AddressOf(card.Address, whole));
+        for (var level = 1; level < ScanSizes.Length && Heights() > column.Height; level++)
+        {
+            head = Set(words.Stuck, style.Title, column, HeadSizes[(2 * level)..]) with { Spacing = head.Spacing };
+            scan = Set(words.Scan, Typeface.Regular, column, ScanSizes[level..]) with { Spacing = scan.Spacing };
+            address = Set(card.Address, Typeface.SemiBold, column, AddressSizes[level..], Paragraph.AddressBreaks) with { Spacing = address.Spacing };
+        }
+
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        things.AddRange(CardOrnaments.Back(style, whole, square.Right + 0.6));
+        things.Add(new PrintedCode(square.X + quiet, square.Y + quiet, module, code));
+
+        var y = column.Y;
+        var emblem = style.Ornament == Ornament.Rule ? 0 : 7.0;
+        if (column.Height - Heights() >= emblem + 1.5 && emblem > 0)
+        {
+            things.AddRange(CardOrnaments.Emblem(style, head.RightToLeft ? column.Right - emblem : column.X, y, emblem));
+            y += emblem + 1.5;
+        }
+
+        CardFront.Put(things, head, style.Title, Tone.Ink, column.X, y, column.Width);
+        y += head.Height + 1;
+        CardFront.Put(things, scan, Typeface.Regular, Tone.Ink, column.X, y, column.Width);
+        y += scan.Height + 0.9;
+        CardFront.Put(things, address, Typeface.SemiBold, Tone.Ink, column.X, y, column.Width);
+        y += address.Height + 0.6;
+        if (ExampleHosts.IsExample(card.Address))
+            CardFront.Put(things, CardSheets.ProofOf(words, column.Width), Typeface.SemiBold, Tone.Warning, column.X, y, column.Width);
+
+        PutMark(things, card, column);
+        return things.ToImmutable();
+
+        double Heights() => head.Height + scan.Height + address.Height + 2.5 + MarkHeight
+            + (ExampleHosts.IsExample(card.Address) ? CardSheets.ProofOf(words, column.Width).Height : 0);
+    }
+
+    /// <summary>
+    /// Which drops of a card's mark are filled: bits of a digest of its name, so that two cards can be told apart at a glance and nobody learns anything.
+    /// </summary>
+    public static ImmutableArray<bool> MarkOf(string name)
+    {
+        var digest = SHA256.HashData(Encoding.UTF8.GetBytes($"hintbook mark\n{name}"))[0];
+        return [.. Enumerable.Range(0, Drops).Select(bit => ((digest >> bit) & 1) == 1)];
+    }
+
+    private const double MarkHeight = 5.2;
+
+    private static SetText Set(string text, Typeface face, Rect column, (double, int)[] sizes, string breaks = Paragraph.ProseBreaks) =>
+        Paragraph.Fit(Letters.Printable(text).Text, face, column.Width, sizes, breaks);
+
+    // A row of lozenges at the foot, filled and hollow, over the card's name.
+    private static void PutMark(ImmutableArray<Printed>.Builder things, Card card, Rect column)
+    {
+        if (card.Stage is null)
+            return;
+        const double half = 0.85, step = 2.5;
+        var y = column.Bottom - 3.6;
+        foreach (var (at, filled) in MarkOf(card.Name).Index())
+        {
+            var x = column.X + half + (at * step);
+            ImmutableArray<(double, double)> lozenge = [(x, y - half), (x + half, y), (x, y + half), (x - half, y), (x, y - half)];
+            things.Add(filled ? new PrintedShape(lozenge[..4], Tone.Accent) : new PrintedStroke(lozenge, 0.18, Tone.Accent));
+        }
+
+        var name = Paragraph.Fit(card.Name, Typeface.Regular, column.Width, NameSizes);
+        CardFront.Put(things, name, Typeface.Regular, Tone.Quiet, column.X, column.Bottom - (CardCautions.Ascent * name.Size));
+    }
+
+    private static Rect ColumnOf(Size card)
+    {
+        var left = CodeOn(new(0, 0, card.Width, card.Height)).Right + 0.6 + ColumnInset - 0.8;
+        return new(left, Inset, card.Width - left - 3.8, card.Height - (2 * Inset) + 0.8);
     }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using HintBook.Cards.Typesetting;
 using HintBook.Text;
 
 namespace HintBook.Cards;
@@ -8,12 +10,16 @@ internal static class CardFindings
 {
     public static readonly FindingCode NoAddress = new("HB6101", Severity.Warning, "no address, no cards");
     public static readonly FindingCode AddressTooLong = new("HB6102", Severity.Error, "an address too long for a card");
-    public static readonly FindingCode MissingLetters = new("HB6103", Severity.Warning, "letters that can't be printed");
+    public static readonly FindingCode MissingLetters = new("HB6103", Severity.Warning, "signs that can't be printed");
     public static readonly FindingCode Unreadable = new("HB6104", Severity.Error, "a code that can't be read back");
     public static readonly FindingCode SaysOtherwise = new("HB6105", Severity.Error, "a code that says something else");
     public static readonly FindingCode TitleCut = new("HB6106", Severity.Note, "a title too long for a card");
     public static readonly FindingCode WordsCut = new("HB6108", Severity.Warning, "a theme's words too long for a card");
     public static readonly FindingCode OtherWords = new("HB6109", Severity.Note, "a theme's words in letters that can't be printed");
+    public static readonly FindingCode NoGlyphs = new("HB6110", Severity.Error, "a script that can't be printed");
+    public static readonly FindingCode WrongCardSize = new("HB6111", Severity.Error, "a card of a size that can't be made");
+    public static readonly FindingCode WrongLook = new("HB6112", Severity.Warning, "a theme's look for cards that isn't understood");
+    public static readonly FindingCode CoarsePhoto = new("HB6113", Severity.Warning, "a photo too coarse for print");
     public static readonly FindingCode CautionsLeftOut = new("HB6107", Severity.Note, "cautions that a card has no room for");
 
     private const int LettersShown = 12;
@@ -51,9 +57,50 @@ internal static class CardFindings
     /// <param name="letters">The letters that the fonts lack.</param>
     public static Finding LettersMissing(Span at, string what, ImmutableArray<string> letters) => MissingLetters.At(
         at,
-        $"{what} has letters that the printing fonts don't have, and they were left out: "
+        $"{what} has signs that the printing fonts don't have, and they were left out: "
             + string.Join(' ', letters.Take(LettersShown)) + (letters.Length > LettersShown ? " …" : "") + ".",
-        "The fonts have Latin, Greek and Cyrillic letters: write it in one of these, or set this card in another program with its code from the folder qr.");
+        "A text can be read without them: leave them out there too, or set this card in another program with its code from the folder qr.");
+
+    /// <summary>Words in a script that the fonts don't have.</summary>
+    /// <param name="at">Where the text is written.</param>
+    /// <param name="what">Whose text it is: <c>the title</c>.</param>
+    /// <param name="letters">The letters that the fonts lack.</param>
+    public static Finding NoGlyphsFor(Span at, string what, ImmutableArray<string> letters) => NoGlyphs.At(
+        at,
+        $"{what} can't be printed: no font of this build has the letters "
+            + string.Join(' ', letters.Take(LettersShown)) + (letters.Length > LettersShown ? " …" : "") + ".",
+        $"The fonts have {Letters.Scripts}: write it in one of these.");
+
+    /// <summary>A card that is too small or too large.</summary>
+    /// <param name="written">What the author wrote.</param>
+    /// <param name="card">Its size, lying.</param>
+    public static Finding CardSize(Located<string> written, Size card) => WrongCardSize.At(
+        written.At,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"A card of {card.Width:0.##} × {card.Height:0.##} mm can't be made: the smallest that holds a code, a title and its cautions has ")
+            + string.Create(
+                CultureInfo.InvariantCulture,
+                $"{CardSheet.Least.Width} × {CardSheet.Least.Height} mm, the largest {CardSheet.Most.Width} × {CardSheet.Most.Height} mm."),
+        "Write instead: european, american, japanese, id-1, a7, or a size between these, such as 90 x 55.");
+
+    /// <summary>Something in a theme's file for cards.</summary>
+    /// <param name="at">Where it stands.</param>
+    /// <param name="wrong">What is wrong, as a sentence without its end.</param>
+    /// <param name="instead">What to write.</param>
+    public static Finding Look(Span at, string wrong, string instead) => WrongLook.At(at, $"{wrong}.", $"Write instead: {instead}.");
+
+    /// <summary>A photo with too few pixels for its place.</summary>
+    /// <param name="photo">The photo.</param>
+    /// <param name="dots">Dots to the inch at its place.</param>
+    /// <param name="wanted">The least dots to the inch.</param>
+    /// <param name="bears">The width that its pixels bear at that, in millimetres.</param>
+    public static Finding TooCoarse(Located<string> photo, int dots, int wanted, double bears) => CoarsePhoto.At(
+        photo.At,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"“{photo.Value}” has {dots} dots to the inch on the card, and {wanted} are needed: it can be printed up to {bears:0} mm wide."),
+        "Use the photo as the camera took it, or one with more pixels.");
 
     /// <summary>A code in which nothing was found.</summary>
     /// <param name="at">Where the card's page comes from.</param>
@@ -97,7 +144,7 @@ internal static class CardFindings
         language.At,
         $"The printing fonts have no letters for the theme's words in “{language.Value}”: "
             + $"the cards say {Words.Count(words, "text")} in English instead. The pages are not affected.",
-        "The fonts have Latin, Greek and Cyrillic letters. To have the cards in other letters, set them in another program with the codes from the folder qr.");
+        $"The fonts have {Letters.Scripts}. To have the cards in other letters, set them in another program with the codes from the folder qr.");
 
     public static Finding LeftOutCautions(Span at, int leftOut) => CautionsLeftOut.At(
         at,

@@ -1,158 +1,172 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards.Typesetting;
-using HintBook.Pages;
 
 namespace HintBook.Cards;
 
-/// <summary>The front of every card: what anyone sees on the closed box.</summary>
-/// <param name="Things">Placed from the card's own top left corner.</param>
+/// <summary>The front of a card: what anyone sees on the closed box.</summary>
+/// <param name="Things">Placed from the card's own top left corner; what says which help the card leads to is left out.</param>
 /// <param name="TitleCut">Whether the title had to be cut.</param>
 /// <param name="CautionsLeftOut">How many cautions had no room.</param>
-internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, int CautionsLeftOut)
+/// <param name="Scope">Where it is said whether the card helps with the whole box or with one step.</param>
+internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, int CautionsLeftOut, CardFront.ScopeLine Scope)
 {
-    private const double Left = 10;
-    private const double Top = 7.5;
-    private const double Width = 69;
-    private const double CautionsBottom = 49.5;
-    private const double SignColumn = 4.4;
-    private const double CautionLeft = Left + SignColumn + 2.2;
-    private const double CautionWidth = Left + Width - CautionLeft;
+    // How well it came out: first of all nothing lies over anything else, then all cautions are there, then each has a line of its own.
+    private (bool Overlaps, int LeftOut, bool Crowded) faults;
 
-    // The part of an em that stands above the baseline, so that a first line's letters begin where its block does.
-    private const double Ascent = 0.78;
+    /// <summary>How far words stand from the cut, in millimetres.</summary>
+    public const double Inset = 5.2;
 
-    // From there to the middle of its capitals, whose height is 0.73 of an em.
-    private const double MiddleOfLetters = Ascent - (0.73 / 2);
+    // 0.353 mm to the point: titles from 20 to 8 points, nothing but the law's line under 6.
+    private static readonly (double, int)[] TitleSizes =
+        [(7.2, 1), (6.4, 2), (5.6, 2), (5.0, 2), (4.4, 3), (3.7, 3), (3.3, 4), (2.85, 4)];
 
-    // Ems in millimetres: 0.353 mm to the point, so titles from 18 to 8 points and cautions from 7 to 6.
-    private static readonly (double, int)[] TitleSizes = [(6.4, 1), (5.6, 1), (5.0, 1), (5.6, 2), (4.6, 2), (3.9, 3), (3.3, 3), (2.8, 4)];
-    private static readonly (double, int)[] MakerSizes = [(3.0, 1), (2.5, 1), (2.2, 2)];
-    private static readonly (double, int)[] RulesSizes = [(2.0, 3)];
-    private static readonly (double, int)[] MoreSizes = [(2.1, 2)];
-    private static readonly double[] TogetherSizes = [2.3, 2.1];
-    private const double Gap = 0.5;
+    private static readonly (double, int)[] MakerSizes = [(3.4, 1), (3.0, 1), (2.6, 1), (2.3, 2)];
+    private static readonly (double, int)[] ScopeSizes = [(2.9, 1), (2.6, 1), (2.3, 2), (2.15, 3)];
+    private static readonly (double, int)[] PromiseSizes = [(2.5, 1), (2.3, 2), (2.15, 3)];
+    // The first of these sizes are a title's; at the others it is one line among others.
+    private const int Large = 5;
+    private static readonly bool[] WithFirst = [true, false];
+    private static readonly bool[] WithoutFirst = [false];
+    private const double TitleLeading = 1.1;
+    private const double Bottom = 4.4;
+    private const double Air = 1.2;
 
-    // Between the maker's name and the sign.
-    private const double Air = 2.5;
+    /// <summary>The place of the line that says what the card helps with.</summary>
+    /// <param name="Left">Its left end, or its right one.</param>
+    /// <param name="Top">Where its letters begin.</param>
+    /// <param name="Width">Its length.</param>
+    public sealed record ScopeLine(double Left, double Top, double Width);
 
-    // Small enough to stand at one line each, at every size of the letters.
-    private const double SignSide = 3.2;
-    private const double RowGap = 0.8;
-    private const double RowHeight = SignSide + 0.7;
+    private sealed record Way((double, int)[] Titles, bool Promise, bool Picture);
 
-    // The most dangerous first: what kills a child within hours, what kills at once, what chokes, burns, harms eyes, cuts, strains.
-    private static readonly ImmutableArray<CautionKind> ByDanger =
-    [
-        CautionKind.ButtonCell, CautionKind.Magnets, CautionKind.Mains, CautionKind.Cord, CautionKind.SmallParts, CautionKind.Allergen,
-        CautionKind.Flame, CautionKind.Battery, CautionKind.BrightLight, CautionKind.Flashing, CautionKind.Liquid, CautionKind.Heat,
-        CautionKind.Spring, CautionKind.Pinch, CautionKind.SharpEdge, CautionKind.Glass, CautionKind.Loud, CautionKind.FineDust,
-        CautionKind.Heavy, CautionKind.Force,
-    ];
-
-    // The title gives way to the cautions: it is set as large as leaves out the fewest of them.
-    public static CardFront Layout(Book book, CardWords words)
+    /// <summary>
+    /// Sets a front. Large titles, the promise and the picture give way to the cautions, in this order, and small titles only then.
+    /// </summary>
+    public static CardFront Layout(Book book, CardWords words, CardLook? look = null, Size? size = null, CardPicture? picture = null)
     {
-        CautionKind? worst = book.Cautions.IsEmpty ? null : book.Cautions.Select(caution => caution.Kind).MinBy(ByDanger.IndexOf);
-        words = words.For(book, worst);
-        return Enumerable.Range(0, TitleSizes.Length).Select(first => Layout(book, words, TitleSizes[first..])).MinBy(front => front.CautionsLeftOut)!;
-    }
-
-    private static CardFront Layout(Book book, CardWords words, (double, int)[] titleSizes)
-    {
-        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, Typeface.SemiBold, Width, titleSizes);
-        var maker = book.Maker is { } who ? Paragraph.Fit(Letters.Printable(who.Name.Value).Text, Typeface.Regular, Width, MakerSizes) : null;
-        var makerTop = Top + title.Height + 0.6;
-        var rules = RulesOf(words);
-        var bottom = CautionsBottom - rules.Height - Gap;
-        var (cautions, leftOut) = Cautions(book.Cautions, words, bottom - makerTop - (maker?.Height ?? 0) - Air);
-
-        var things = ImmutableArray.CreateBuilder<Printed>();
-        things.Add(CardBack.BandAt(left: true));
-        Put(things, title, Typeface.SemiBold, Tone.Ink, Left, Top);
-        if (maker is not null)
-            Put(things, maker, Typeface.Regular, Tone.Quiet, Left, makerTop);
-        if (!cautions.Lines.IsEmpty)
+        var dangers = CardCautions.Of(book);
+        words = words.For(book, dangers.IsEmpty ? null : dangers[0].Kind);
+        var ways =
+            from titles in Enumerable.Range(0, TitleSizes.Length).Chunk(Large)
+            from shown in picture is null ? WithoutFirst : WithFirst
+            from promise in WithFirst
+            from first in titles
+            select new Way(TitleSizes[first..], promise, shown);
+        CardFront? best = null;
+        foreach (var way in ways)
         {
-            PutCautions(things, cautions, bottom - cautions.Height);
-            Put(things, rules, Typeface.Regular, Tone.Quiet, CautionLeft, bottom + Gap);
+            var front = Layout(book, dangers, words, look ?? CardLook.Plain, size ?? Imposition.Card, way.Picture ? picture : null, way);
+            if (best is null || front.faults.CompareTo(best.faults) < 0)
+                best = front;
+            if (best.faults == default)
+                break;
         }
 
-        return new(things.ToImmutable(), !title.Whole, leftOut);
+        return best!;
+    }
+
+    /// <summary>What the card helps with, for one card.</summary>
+    public IEnumerable<Printed> ScopeOf(Card card, CardWords words)
+    {
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        Put(things, ScopeText(words, card.Stage is null, Scope.Width), Typeface.SemiBold, Tone.Accent, Scope.Left, Scope.Top, Scope.Width);
+        return things;
     }
 
     /// <summary>The sentence under the cautions; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText RulesOf(CardWords words) =>
-        Paragraph.Fit(Letters.Printable(words.LocalRules).Text, Typeface.Regular, CautionWidth, RulesSizes);
+    public static SetText RulesOf(CardWords words) => CardCautions.RulesOf(words, Imposition.Card.Width - (2 * Inset));
 
     /// <summary>What stands for the cautions that are left out; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText MoreOf(CardWords words) =>
-        Paragraph.Fit(Letters.Printable(words.MoreCautions).Text, Typeface.Regular, CautionWidth, MoreSizes);
+    public static SetText MoreOf(CardWords words) => CardCautions.MoreOf(words, Imposition.Card.Width - (2 * Inset));
 
-    /// <summary>Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>.</summary>
-    public static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top)
+    /// <summary>The promise; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText PromiseOf(CardWords words, double width = 50) =>
+        Paragraph.Fit(Letters.Printable(words.Promise).Text, Typeface.Regular, width, PromiseSizes);
+
+    /// <summary>What a card helps with; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
+    public static SetText ScopeText(CardWords words, bool wholeBox, double width = 50) =>
+        Paragraph.Fit(Letters.Printable(wholeBox ? words.WholeBox : words.ThisStep).Text, Typeface.SemiBold, width, ScopeSizes);
+
+    /// <summary>
+    /// Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>; those that run from right to left end at the right.
+    /// </summary>
+    public static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top, double? width = null)
     {
+        var fromRight = text.RightToLeft && width is not null;
         for (var i = 0; i < text.Lines.Length; i++)
-            things.Add(new PrintedText(left, top + (Ascent * text.Size) + (i * text.LineHeight), text.Lines[i], face, text.Size, tone));
-    }
-
-    private static void PutCautions(ImmutableArray<Printed>.Builder things, SetCautions cautions, double top)
-    {
-        foreach (var (index, sign) in cautions.Row.Index())
-            things.Add(new PrintedSign(new(CautionLeft + (index * (SignSide + RowGap)), top, SignSide, SignSide), sign));
-        if (!cautions.Row.IsEmpty)
-            top += RowHeight;
-        foreach (var (text, sign) in cautions.Lines)
         {
-            if (sign is not null)
-                things.Add(new PrintedSign(new(Left + SignColumn - SignSide, top + (MiddleOfLetters * text.Size) - (SignSide / 2), SignSide, SignSide), sign));
-            Put(things, text, Typeface.Regular, Tone.Ink, CautionLeft, top);
-            top += text.Height + Gap;
+            things.Add(new PrintedText(
+                fromRight ? left + width!.Value : left, top + (CardCautions.Ascent * text.Size) + (i * text.LineHeight), text.Lines[i], face, text.Size, tone)
+            {
+                FromRight = fromRight,
+                RightToLeft = text.RightToLeft,
+            });
         }
     }
 
-    // One to a line with the author's notes if all fit so; else without the notes; else as one paragraph under a row of signs, or with the general one
-    // beside it; else as many as there is room for.
-    private static (SetCautions Shown, int LeftOut) Cautions(ImmutableArray<Caution> cautions, CardWords words, double room)
+    private static CardFront Layout(
+        Book book, ImmutableArray<Caution> dangers, CardWords words, CardLook look, Size card, CardPicture? picture, Way way)
     {
-        var ordered = cautions.OrderBy(caution => ByDanger.IndexOf(caution.Kind)).ToArray();
-        var bare = ordered.DistinctBy(caution => words.Cautions[caution.Kind]).ToArray();
-        string[] texts = [.. bare.Select(caution => words.Cautions[caution.Kind])];
-        ImmutableArray<string> signs = [.. bare.Select(caution => caution.Kind).Distinct().Select(CautionSigns.Of)];
-        SetCautions[] ways =
-        [
-            OneToALine(ordered, Noted, 2.6),
-            OneToALine(ordered, Noted, 2.3),
-            OneToALine(bare, caution => words.Cautions[caution.Kind], 2.45),
-            .. TogetherSizes.Where(_ => Fits(signs)).Select(size => Together(null, signs, size)),
-            .. TogetherSizes.Select(size => Together(CautionSigns.General, [], size)),
-        ];
-        if (Array.Find(ways, way => way.Height <= room) is { } shown)
-            return (shown, 0);
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        things.AddRange(CardOrnaments.Front(look, card));
+        var width = card.Width - (2 * Inset);
+        var column = width;
+        if (picture is not null)
+            column -= PutPicture(things, picture, card);
 
-        var kept = texts.Length - 1;
-        while (kept > 0 && Set(Some(kept), 2.1).Height > room)
-            kept--;
-        return (new([(kept == 0 ? MoreOf(words) : Set(Some(kept), 2.1), CautionSigns.General)], []), texts.Length - kept);
+        var y = Inset;
+        var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, look.Title, column, way.Titles) with { Spacing = TitleLeading };
+        Put(things, title, look.Title, Tone.Ink, Inset, y, column);
+        y += title.Height + 0.7;
+        if (book.Maker is { } who)
+        {
+            var maker = Paragraph.Fit(Letters.Printable(who.Name.Value).Text, look.Line, column, MakerSizes);
+            Put(things, maker, look.Line, Tone.Quiet, Inset, y, column);
+            y += maker.Height + 0.9;
+        }
 
-        SetCautions Together(string? beside, ImmutableArray<string> row, double size) => new([(Set(string.Join(' ', texts), size), beside)], row);
+        var scope = new ScopeLine(Inset, y, column);
+        y += Math.Max(ScopeText(words, wholeBox: true, column).Height, ScopeText(words, wholeBox: false, column).Height);
+        if (way.Promise)
+        {
+            var (promise, tone) = ExampleHosts.IsExample(book.Address?.Value)
+                ? (CardSheets.ProofOf(words, column), Tone.Warning)
+                : (PromiseOf(words, column), Tone.Quiet);
+            Put(things, promise, Typeface.Regular, tone, Inset, y, column);
+            y += promise.Height;
+        }
 
-        string Noted(Caution caution) => caution.Note is null ? words.Cautions[caution.Kind] : $"{words.Cautions[caution.Kind]} {caution.Note}";
-
-        string Some(int count) => string.Join(' ', [.. texts[..count], words.MoreCautions]);
+        if (dangers.IsEmpty)
+            return new(things.ToImmutable(), !title.Whole, 0, scope) { faults = (y > card.Height - Bottom, 0, false) };
+        var top = picture is null ? y : Math.Max(y, PictureBottom(card));
+        var cautions = CardCautions.Set(dangers, words, width, card.Height - Bottom - top - Air);
+        CardCautions.Put(things, cautions, words, look, Inset, width, card.Height - Bottom);
+        return new(things.ToImmutable(), !title.Whole, cautions.LeftOut, scope)
+        {
+            faults = (!cautions.Fits, cautions.LeftOut, !cautions.OnLinesOfTheirOwn),
+        };
     }
 
-    private static SetCautions OneToALine(Caution[] cautions, Func<Caution, string> says, double size) =>
-        new([.. cautions.Select(caution => (Set(says(caution), size), (string?)CautionSigns.Of(caution.Kind)))], []);
+    private static double PictureBottom(Size card) => Inset + CardPicture.HeightFor(card) + 0.6;
 
-    private static bool Fits(ImmutableArray<string> row) => (row.Length * (SignSide + RowGap)) - RowGap <= CautionWidth;
-
-    private static SetText Set(string text, double size) =>
-        Paragraph.Flow(Letters.Printable(text).Text, Typeface.Regular, size, CautionWidth);
-
-    // What stands of the cautions: signs in a row, and texts below it, each with the sign beside its first line.
-    private sealed record SetCautions(ImmutableArray<(SetText Text, string? Sign)> Lines, ImmutableArray<string> Row)
+    // Its keyline, and how much of the column it takes.
+    private static double PutPicture(ImmutableArray<Printed>.Builder things, CardPicture picture, Size card)
     {
-        public double Height => (Row.IsEmpty ? 0 : RowHeight) + Lines.Sum(line => line.Text.Height + Gap) - Gap;
+        var height = CardPicture.HeightFor(card);
+        var width = CardPicture.WidthFor(card);
+        if (picture.IsMark)
+        {
+            var scale = Math.Min(width / picture.Width, height / picture.Height);
+            var (w, h) = (picture.Width * scale, picture.Height * scale);
+            things.Add(new PrintedPicture(new(card.Width - Inset - w, Inset, w, h), picture));
+            return width + 3;
+        }
+
+        var place = new Rect(card.Width - Inset - width, Inset, width, height);
+        things.Add(new PrintedPicture(place, picture));
+        things.Add(new PrintedStroke(
+            [(place.X, place.Y), (place.Right, place.Y), (place.Right, place.Bottom), (place.X, place.Bottom), (place.X, place.Y)], 0.2, Tone.Frame));
+        return width + 3;
     }
 }

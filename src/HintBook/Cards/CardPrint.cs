@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards.Codes;
+using HintBook.Cards.Kept;
 using HintBook.Cards.ReadingBack;
 using HintBook.Cards.Typesetting;
 using HintBook.Text;
@@ -8,7 +9,10 @@ using HintBook.Text;
 namespace HintBook.Cards;
 
 /// <summary>The cards of a book, ready to be written and printed.</summary>
-/// <param name="Files">Relative to the print folder: <c>cards.pdf</c>, then <c>qr/box.svg</c>, <c>qr/box.png</c> and so on.</param>
+/// <param name="Files">
+/// Relative to the print folder: <c>cards.pdf</c>, <c>which-card.pdf</c> for the maker, <c>test-sheet.pdf</c>, then <c>qr/box.svg</c>,
+/// <c>qr/box.png</c> and so on.
+/// </param>
 /// <param name="ReadBack">What was read from these very files.</param>
 public sealed record CardSet(ImmutableArray<MadeFile> Files, ReadBack ReadBack)
 {
@@ -27,37 +31,88 @@ public static class CardPrint
     /// <param name="addresses">Where its pages live; every stage of the book has a name there.</param>
     /// <param name="paper">The sheet to print on.</param>
     /// <param name="words">What the cards say besides the author's own words.</param>
-    /// <param name="work">Counts the codes that are decoded.</param>
-    public static (CardSet Set, Findings Findings) Print(Book book, Addresses addresses, Paper paper, CardWords words, WorkLog? work = null)
+    /// <param name="work">Counts what is made, and the codes that are decoded.</param>
+    /// <param name="look">How the theme's cards look.</param>
+    /// <param name="picture">The maker's mark or the box's photo; null for none.</param>
+    /// <param name="kept">What earlier runs made and read; null where nothing was kept.</param>
+    public static (CardSet Set, Findings Findings) Print(
+        Book book,
+        Addresses addresses,
+        Paper paper,
+        CardWords words,
+        WorkLog? work = null,
+        CardLook? look = null,
+        CardPicture? picture = null,
+        KeptWork? kept = null)
     {
         if (addresses.Base is null)
             return (CardSet.None, Findings.Of([CardFindings.WithoutAddress(book.Title.At)]));
 
         var cards = CardList.Build(book, addresses);
-        var front = CardFront.Layout(book, words);
-        var findings = Findings.Of([.. Legibility.In(book, words), .. OverflowCheck.In(book, cards, front, paper, words)]);
-        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, paper, words, findings, work);
+        var (sheet, wrongSize) = CardSheet.Of(book.Print, paper);
+        look ??= CardLook.Plain;
+        var front = CardFront.Layout(book, words, look, sheet.Card, picture);
+        var findings = Findings.Of(
+            [.. wrongSize is null ? [] : new[] { wrongSize }, .. Legibility.In(book, words), .. OverflowCheck.In(book, cards, front, sheet, look, words)]);
+        return findings.AnyError ? (CardSet.None, findings) : Print(book, cards, front, sheet, look, paper, words, findings, work, kept);
     }
 
     /// <summary>Prints cards whose codes may be any: what they say is found out by reading them.</summary>
     internal static (CardSet Set, Findings Findings) Print(
-        Book book, ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words, Findings findings, WorkLog? work = null)
+        Book book,
+        ImmutableArray<Card> cards,
+        CardFront front,
+        CardSheet sheet,
+        CardLook look,
+        Paper paper,
+        CardWords words,
+        Findings findings,
+        WorkLog? work = null,
+        KeptWork? kept = null)
     {
+        kept ??= new();
         var title = Letters.Printable(book.Title.Value).Text;
-        ImmutableArray<PrintedPage> pages = [.. CardSheets.Layout(cards, front, paper, words), .. MakersSheet.Layout(cards, title, paper, words)];
-        var pdf = StablePdf.Make(book.Title.Value, document =>
+        var pdf = Pdf("cards.pdf", CardSheets.Layout(cards, front, sheet, words, look));
+        var whichCard = MakersSheet.Layout(cards, title, paper, words);
+        var pictures = cards.AsParallel().AsOrdered().Select(Picture).ToImmutableArray();
+        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, sheet, work, kept);
+        ImmutableArray<MadeFile> files =
+        [
+            new("cards.pdf", () => pdf),
+            .. whichCard.IsEmpty ? [] : new[] { new MadeFile("which-card.pdf", () => Pdf("which-card.pdf", whichCard)) },
+            .. sheet.ForShop ? [] : new[] { new MadeFile("test-sheet.pdf", () => Pdf("test-sheet.pdf", TestSheet.Layout(sheet))) },
+            .. cards.SelectMany((card, i) => Pictures(card, pictures[i], CardBack.ModuleOf(card.Code!, sheet.Card))),
+        ];
+        return (new(files, readBack), findings.And(unread));
+
+        byte[] Pdf(string file, IEnumerable<PrintedPage> pages)
         {
-            foreach (var page in pages)
-                PdfDrawing.Add(document, page);
-        });
-        var pictures = cards.AsParallel().AsOrdered().Select(card => QrImages.Png(card.Code!, CardBack.ModuleOf(card.Code!))).ToImmutableArray();
-        var (readBack, unread) = ReadBack.Run(book, cards, pictures, pdf, paper, work);
-        return (new([new("cards.pdf", () => pdf), .. cards.SelectMany((card, i) => Pictures(card, pictures[i]))], readBack), findings.And(unread));
+            ImmutableArray<PrintedPage> all = [.. pages];
+            return kept.Take(WorkKey.OfPdf(book.Title.Value, all), () =>
+            {
+                work?.Did(Work.MakePdf, file);
+                return StablePdf.Make(book.Title.Value, document =>
+                {
+                    foreach (var page in all)
+                        PdfDrawing.Add(document, page);
+                });
+            });
+        }
+
+        byte[] Picture(Card card)
+        {
+            var module = CardBack.ModuleOf(card.Code!, sheet.Card);
+            return kept.Take(WorkKey.OfPicture(card.Code!, module), () =>
+            {
+                work?.Did(Work.MakePicture, card.Name);
+                return QrImages.Png(card.Code!, module);
+            });
+        }
     }
 
-    private static IEnumerable<MadeFile> Pictures(Card card, byte[] png) =>
+    private static IEnumerable<MadeFile> Pictures(Card card, byte[] png, double module) =>
     [
-        new($"qr/{card.Name}.svg", () => QrImages.Svg(card.Code!, card.Says, CardBack.ModuleOf(card.Code!))),
+        new($"qr/{card.Name}.svg", () => QrImages.Svg(card.Code!, card.Says, module)),
         new($"qr/{card.Name}.png", () => png),
     ];
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Books;
 using HintBook.Cards.Typesetting;
 
 namespace HintBook.Cards;
@@ -7,47 +6,51 @@ namespace HintBook.Cards;
 /// <summary>The sheets of cards: a side of fronts, then the same sheet's side of backs, and so on.</summary>
 internal static class CardSheets
 {
-    // Below all else on both sides of a card, clear of the cut.
-    private const double ProofLeft = 10;
-    private const double ProofWidth = 65;
-    private const double ProofBaseline = 51.8;
+    private static readonly (double, int)[] ProofSizes = [(2.5, 1), (2.3, 2), (2.15, 2)];
 
-    private static readonly (double, int)[] ProofSizes = [(2.3, 1), (2.0, 1), (1.7, 1)];
-
-    public static IEnumerable<PrintedPage> Layout(ImmutableArray<Card> cards, CardFront front, Paper paper, CardWords words)
+    public static IEnumerable<PrintedPage> Layout(ImmutableArray<Card> cards, CardFront front, CardSheet sheet, CardWords words, CardLook look)
     {
-        foreach (var sheet in cards.Chunk(Imposition.PerSheet))
+        foreach (var some in cards.Chunk(sheet.PerSheet))
         {
-            yield return Side(paper, sheet.Select((card, slot) => (Imposition.Front(paper, slot), front.Things.Concat(ProofOn(card, words)))));
-            yield return Side(
-                paper,
-                sheet.Select((card, slot) => (Imposition.Back(paper, slot), CardBack.Layout(card, card.Code!, words).Concat(ProofOn(card, words)))));
+            var fronts = some.Select((card, slot) => (sheet.Front(slot), front.Things.Concat(front.ScopeOf(card, words))));
+            var backs = some.Select((card, slot) => (sheet.Back(slot), CardBack.Layout(card, card.Code!, words, look, sheet.Card).AsEnumerable()));
+            yield return Side(sheet, look, back: false, fronts);
+            yield return Side(sheet, look, back: true, backs);
         }
     }
 
     /// <summary>The page of a sheet's backs; sheets and pages are counted from 0.</summary>
     public static int PageOfBacks(int sheet) => (2 * sheet) + 1;
 
-    /// <summary>What stands on a proof; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
-    public static SetText ProofOf(CardWords words) => Paragraph.Fit(Letters.Printable(words.Proof).Text, Typeface.SemiBold, ProofWidth, ProofSizes);
+    /// <summary>
+    /// What stands on a proof, lest it be taken for a card that leads somewhere; not <see cref="SetText.Whole"/> where the card has no room for it.
+    /// </summary>
+    public static SetText ProofOf(CardWords words, double width = 27) =>
+        Paragraph.Fit(Letters.Printable(words.Proof).Text, Typeface.SemiBold, width, ProofSizes) with { Spacing = 1.2 };
 
-    /// <summary>What is added to both sides of a card whose address can lead nowhere, lest it be taken for one that does.</summary>
-    public static IEnumerable<Printed> ProofOn(Card card, CardWords words) => ExampleHosts.IsExample(card.Address) && ProofOf(words) is var proof
-        ? proof.Lines.Select(line => new PrintedText(ProofLeft, ProofBaseline, line, Typeface.SemiBold, proof.Size, Tone.Warning))
-        : [];
+    private static PrintedPage Side(CardSheet sheet, CardLook look, bool back, IEnumerable<(Rect Place, IEnumerable<Printed> Things)> faces) =>
+        new(sheet.Page, [.. sheet.Marks(back), .. faces.SelectMany(face => face.Things.Select(thing => Moved(thing, face.Place)))])
+        {
+            Look = look,
+            Bleed = sheet.ForShop ? Imposition.Bleed : null,
+        };
 
-    private static PrintedPage Side(Paper paper, IEnumerable<(Rect Place, IEnumerable<Printed> Things)> faces) =>
-        new(Size.Of(paper), [.. Imposition.CropMarks(paper), .. faces.SelectMany(face => face.Things.Select(thing => Moved(thing, face.Place)))]);
-
-    private static Printed Moved(Printed thing, Rect by) => thing switch
+    /// <summary>A thing that lies further right and down, by the left upper corner of a rectangle.</summary>
+    internal static Printed Moved(Printed thing, Rect by) => thing switch
     {
         PrintedText text => text with { X = text.X + by.X, Baseline = text.Baseline + by.Y },
         PrintedBox box => box with { Place = Moved(box.Place, by) },
         PrintedSign sign => sign with { Place = Moved(sign.Place, by) },
+        PrintedPicture picture => picture with { Place = Moved(picture.Place, by) },
         PrintedCode code => code with { X = code.X + by.X, Y = code.Y + by.Y },
         PrintedLine line => line with { X1 = line.X1 + by.X, Y1 = line.Y1 + by.Y, X2 = line.X2 + by.X, Y2 = line.Y2 + by.Y },
+        PrintedStroke stroke => stroke with { Points = Moved(stroke.Points, by) },
+        PrintedShape shape => shape with { Corners = Moved(shape.Corners, by) },
         _ => thing,
     };
 
     private static Rect Moved(Rect place, Rect by) => place with { X = place.X + by.X, Y = place.Y + by.Y };
+
+    private static ImmutableArray<(double X, double Y)> Moved(ImmutableArray<(double X, double Y)> points, Rect by) =>
+        [.. points.Select(point => (point.X + by.X, point.Y + by.Y))];
 }

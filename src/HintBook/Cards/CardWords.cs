@@ -15,6 +15,15 @@ public sealed record CardWords
     /// <summary>What to do with the code: one sentence.</summary>
     public required string Scan { get; init; }
 
+    /// <summary>That a card helps with the whole box.</summary>
+    public required string WholeBox { get; init; }
+
+    /// <summary>That a card helps with one step.</summary>
+    public required string ThisStep { get; init; }
+
+    /// <summary>That the card's page gives nothing away unasked: one line.</summary>
+    public required string Promise { get; init; }
+
     /// <summary>What is said instead of the cautions that a card has no room for.</summary>
     public required string MoreCautions { get; init; }
 
@@ -50,23 +59,23 @@ public sealed record CardWords
 
     /// <summary>Every text, for checking that it can be printed.</summary>
     internal IEnumerable<string> All =>
-        [Stuck, Scan, MoreCautions, LocalRules, Proof, .. Cautions.Values, Age, WhichCard, KeepThisSheet, Card, Stage, Id];
+        [Stuck, Scan, WholeBox, ThisStep, Promise, MoreCautions, LocalRules, Proof, .. Cautions.Values, Age, WhichCard, KeepThisSheet, Card, Stage, Id];
 
     /// <summary>
     /// The words of a theme that are for cards, those in letters that the fonts lack in the other words given: a card in another
     /// language still says what to do, an empty one doesn't.
     /// </summary>
     /// <param name="words">The words in the book's language.</param>
-    /// <param name="instead">The same words in a language that the fonts have letters for.</param>
-    public static CardWords Of(ThemeWords words, ThemeWords instead)
+    /// <param name="instead">The same words elsewhere; those of the first that the fonts have letters for are taken.</param>
+    public static CardWords Of(ThemeWords words, params ThemeWords[] instead)
     {
-        var replaced = words.Entries
-            .Where(word => word.Key.StartsWith("card_", StringComparison.Ordinal) && !Letters.Cover(word.Value))
-            .Where(word => instead.Entries.TryGetValue(word.Key, out var other) && Letters.Cover(other))
-            .Select(word => word.Key)
-            .ToImmutableArray();
-        var printable = words.Entries.SetItems(replaced.Select(key => KeyValuePair.Create(key, instead[key])));
-        return Of(words with { Entries = printable }) with { Replaced = replaced };
+        var replaced = (
+            from word in words.Entries
+            where word.Key.StartsWith("card_", StringComparison.Ordinal) && !Letters.Cover(word.Value)
+            let other = instead.Select(each => each.Entries.GetValueOrDefault(word.Key)).FirstOrDefault(text => text is not null && Letters.Cover(text))
+            where other is not null
+            select KeyValuePair.Create(word.Key, other)).ToImmutableArray();
+        return Of(words with { Entries = words.Entries.SetItems(replaced) }) with { Replaced = [.. replaced.Select(word => word.Key)] };
     }
 
     /// <summary>The same words for one book: the age that its maker gives stands with what a child can choke on, else with its worst danger.</summary>
@@ -86,6 +95,9 @@ public sealed record CardWords
     {
         Stuck = words["card_stuck"],
         Scan = words["card_scan"],
+        WholeBox = words["card_whole_box"],
+        ThisStep = words["card_this_step"],
+        Promise = words["card_promise"],
         MoreCautions = words["card_more_cautions"],
         LocalRules = words["card_local_rules"],
         Proof = words["card_proof"],

@@ -1,3 +1,4 @@
+using System.Text;
 using HintBook.Books;
 using HintBook.Cards.Typesetting;
 using HintBook.Text;
@@ -13,7 +14,9 @@ internal static class Legibility
             from text in Texts(book, words)
             let letters = Letters.Printable(text.Text).Missing
             where letters.Length > 0
-            select CardFindings.LettersMissing(text.At, text.What, letters);
+            select letters.Any(letter => letter.EnumerateRunes().Any(Rune.IsLetterOrDigit))
+                ? CardFindings.NoGlyphsFor(text.At, text.What, letters)
+                : CardFindings.LettersMissing(text.At, text.What, letters);
         return words.Replaced.IsEmpty ? missing : missing.Append(CardFindings.SaidInEnglish(book.Language, words.Replaced.Length));
     }
 

@@ -72,7 +72,7 @@ internal static class MakersSheet
         Put(things, Set(text, face, size, left, right), face, tone, left, baseline);
 
     private static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double baseline) =>
-        things.AddRange(text.Lines.Select(line => new PrintedText(left, baseline, line, face, text.Size, tone)));
+        things.AddRange(text.Lines.Select(line => new PrintedText(left, baseline, line, face, text.Size, tone) { RightToLeft = text.RightToLeft }));
 
     private static SetText Set(string text, Typeface face, double size, double left, double right)
     {

@@ -10,6 +10,12 @@ public enum Paper
 
     /// <summary>US letter, 8.5 × 11 inches: 215.9 × 279.4 mm.</summary>
     Letter,
+
+    /// <summary>ISO 216 A3, 297 × 420 mm.</summary>
+    A3,
+
+    /// <summary>SRA3 of printers' shops, 320 × 450 mm (ISO 217; from memory).</summary>
+    Sra3,
 }
 
 /// <summary>A size in millimetres, upright.</summary>
@@ -19,7 +25,13 @@ public enum Paper
 public readonly record struct Size(double Width, double Height)
 {
     /// <summary>The size of a sheet.</summary>
-    public static Size Of(Paper paper) => paper == Paper.Letter ? new(215.9, 279.4) : new(210, 297);
+    public static Size Of(Paper paper) => paper switch
+    {
+        Paper.Letter => new(215.9, 279.4),
+        Paper.A3 => new(297, 420),
+        Paper.Sra3 => new(320, 450),
+        _ => new(210, 297),
+    };
 }
 
 /// <summary>A rectangle in millimetres from the sheet's top left corner, y downwards.</summary>

@@ -6,7 +6,7 @@ using PdfSharp.Pdf;
 
 namespace HintBook.Cards;
 
-/// <summary>Puts a laid-out page into a PDF, in millimetres, as vectors only.</summary>
+/// <summary>Puts a laid-out page into a PDF, in millimetres, as vectors; photos alone are pixels.</summary>
 internal static class PdfDrawing
 {
     public static void Add(PdfDocument document, PrintedPage page)
@@ -14,30 +14,50 @@ internal static class PdfDrawing
         var sheet = document.AddPage();
         sheet.Width = XUnit.FromMillimeter(page.Size.Width);
         sheet.Height = XUnit.FromMillimeter(page.Size.Height);
+        if (page.Bleed is { } bleed)
+        {
+            var whole = new XRect(0, 0, sheet.Width.Point, sheet.Height.Point);
+            sheet.BleedBox = new PdfRectangle(whole);
+            var cut = XUnit.FromMillimeter(bleed).Point;
+            sheet.TrimBox = new PdfRectangle(new XRect(cut, cut, whole.Width - (2 * cut), whole.Height - (2 * cut)));
+        }
+
         using var graphics = XGraphics.FromPdfPage(sheet, XGraphicsUnit.Millimeter);
         foreach (var thing in page.Things)
-            Draw(graphics, thing);
+            Draw(graphics, thing, page.Look);
     }
 
-    private static void Draw(XGraphics graphics, Printed thing)
+    /// <summary>Draws one thing on a page that counts in millimetres.</summary>
+    internal static void Draw(XGraphics graphics, Printed thing, CardLook look)
     {
         switch (thing)
         {
             case PrintedText text:
                 var width = text.FromRight ? Letters.Width(text.Text, text.Face, text.Size) : 0;
-                graphics.DrawString(text.Text, Letters.Font(text.Face, text.Size), Brush(text.Tone), new XPoint(text.X - width, text.Baseline));
+                TextDrawing.Draw(graphics, text.Text, text.Face, text.Size, Brush(look, text.Tone), text.X - width, text.Baseline, text.RightToLeft);
                 break;
             case PrintedBox box:
-                graphics.DrawRectangle(Brush(box.Tone), box.Place.X, box.Place.Y, box.Place.Width, box.Place.Height);
+                graphics.DrawRectangle(Brush(look, box.Tone), box.Place.X, box.Place.Y, box.Place.Width, box.Place.Height);
                 break;
             case PrintedLine line:
-                graphics.DrawLine(new XPen(Colour(line.Tone), PrintedLine.Thickness), line.X1, line.Y1, line.X2, line.Y2);
+                graphics.DrawLine(new XPen(Colour(look, line.Tone), PrintedLine.Thickness), line.X1, line.Y1, line.X2, line.Y2);
+                break;
+            case PrintedStroke stroke:
+                graphics.DrawLines(new XPen(Colour(look, stroke.Tone), stroke.Thickness), [.. stroke.Points.Select(point => new XPoint(point.X, point.Y))]);
+                break;
+            case PrintedShape shape:
+                var corners = shape.Corners.Select(point => new XPoint(point.X, point.Y));
+                graphics.DrawPolygon(Brush(look, shape.Tone), [.. corners], XFillMode.Winding);
+                break;
+            case PrintedPicture picture:
+                var place = picture.Place;
+                graphics.DrawImage(picture.Picture.In(graphics), place.X, place.Y, place.Width, place.Height);
                 break;
             case PrintedSign sign:
-                graphics.DrawPath(SignPen(sign.Place.Width), Strokes(sign));
+                graphics.DrawPath(SignPen(look, sign.Place.Width), Strokes(sign));
                 break;
             case PrintedCode code:
-                graphics.DrawPath(Brush(Tone.Ink), Outline(code));
+                graphics.DrawPath(XBrushes.Black, Outline(code));
                 break;
         }
     }
@@ -51,7 +71,7 @@ internal static class PdfDrawing
         return path;
     }
 
-    private static XPen SignPen(double side) => new(Colour(Tone.Warning), CautionSigns.Line / CautionSigns.Side * side)
+    private static XPen SignPen(CardLook look, double side) => new(Colour(look, Tone.Warning), CautionSigns.Line / CautionSigns.Side * side)
     {
         LineCap = XLineCap.Round,
         LineJoin = XLineJoin.Round,
@@ -70,14 +90,7 @@ internal static class PdfDrawing
         return path;
     }
 
-    private static XSolidBrush Brush(Tone tone) => new(Colour(tone));
+    private static XSolidBrush Brush(CardLook look, Tone tone) => new(Colour(look, tone));
 
-    private static XColor Colour(Tone tone) => tone switch
-    {
-        Tone.Quiet => XColor.FromArgb(90, 90, 90),
-        Tone.Rule => XColor.FromArgb(205, 205, 205),
-        Tone.Band => XColor.FromArgb(38, 70, 83),
-        Tone.Warning => XColor.FromArgb(178, 74, 12),
-        _ => XColor.FromArgb(0, 0, 0),
-    };
+    private static XColor Colour(CardLook look, Tone tone) => XColor.FromArgb(unchecked((int)(0xFF000000 | (uint)look.ColourOf(tone))));
 }

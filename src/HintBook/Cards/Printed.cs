@@ -21,6 +21,21 @@ internal enum Tone
 
     /// <summary>The sign of caution.</summary>
     Warning,
+
+    /// <summary>The ground of a card's front.</summary>
+    Ground,
+
+    /// <summary>The ground beside a code.</summary>
+    Panel,
+
+    /// <summary>Ornaments and what should catch the eye.</summary>
+    Accent,
+
+    /// <summary>Frames and rules of a card.</summary>
+    Frame,
+
+    /// <summary>Lines so light that text can stand on them.</summary>
+    Faint,
 }
 
 /// <summary>One thing on a page, placed in millimetres from the sheet's top left corner. Later things lie over earlier ones.</summary>
@@ -34,7 +49,9 @@ internal abstract record Printed;
 /// <param name="Size">The em.</param>
 /// <param name="Tone">Its colour.</param>
 /// <param name="FromRight">Whether it ends at <paramref name="X"/>.</param>
-internal sealed record PrintedText(double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false) : Printed;
+/// <param name="RightToLeft">Whether its paragraph runs from right to left.</param>
+internal sealed record PrintedText(
+    double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false, bool RightToLeft = false) : Printed;
 
 /// <summary>A filled rectangle.</summary>
 internal sealed record PrintedBox(Rect Place, Tone Tone) : Printed;
@@ -45,6 +62,18 @@ internal sealed record PrintedLine(double X1, double Y1, double X2, double Y2, T
     /// <summary>A quarter of a point, in millimetres: thin enough to cut along.</summary>
     public const double Thickness = 0.09;
 }
+
+/// <summary>A line with corners.</summary>
+/// <param name="Points">Its corners; the first one again at the end where it is closed.</param>
+/// <param name="Thickness">In millimetres.</param>
+/// <param name="Tone">Its colour.</param>
+internal sealed record PrintedStroke(ImmutableArray<(double X, double Y)> Points, double Thickness, Tone Tone) : Printed;
+
+/// <summary>A filled area with straight sides.</summary>
+internal sealed record PrintedShape(ImmutableArray<(double X, double Y)> Corners, Tone Tone) : Printed;
+
+/// <summary>A photo.</summary>
+internal sealed record PrintedPicture(Rect Place, CardPicture Picture) : Printed;
 
 /// <summary>A sign of caution.</summary>
 /// <param name="Place">Its square.</param>
@@ -61,4 +90,11 @@ internal sealed record PrintedCode(double X, double Y, double Module, QrMatrix C
 /// <summary>A page to be drawn.</summary>
 /// <param name="Size">Its sheet.</param>
 /// <param name="Things">In drawing order.</param>
-internal sealed record PrintedPage(Size Size, ImmutableArray<Printed> Things);
+internal sealed record PrintedPage(Size Size, ImmutableArray<Printed> Things)
+{
+    /// <summary>The colours that it is printed in.</summary>
+    public CardLook Look { get; init; } = CardLook.Plain;
+
+    /// <summary>How much of each edge is bleed, in millimetres; null where the page isn't to be cut.</summary>
+    public double? Bleed { get; init; }
+}

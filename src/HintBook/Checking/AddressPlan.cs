@@ -30,6 +30,7 @@ internal static class AddressPlan
         return (
             new Addresses(book.Address?.Value, all)
             {
+                Short = book.ShortAddresses,
                 Gone = [.. gone.SelectMany(stage => stage.Value).Select(name => name.Value).Order(StringComparer.Ordinal)],
             },
             ListOf(book, known, all, gone),

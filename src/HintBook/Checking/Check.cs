@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using HintBook.Books;
 using HintBook.Checking.Media;
 using HintBook.Ciphers;
+using HintBook.Ciphers.Making;
 using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Reading;
@@ -27,7 +28,7 @@ public static class Check
         var ended = false;
         try
         {
-            var (folder, book, read) = Reader.Read(path, given.Results);
+            var (folder, book, read) = Made(Reader.Read(path, given.Results));
             var result = folder is null || book is null ? new Unreadable { Findings = read } : Examine(folder, book, read, given);
             ended = !given.Stop.IsCancellationRequested;
             return result;
@@ -46,9 +47,18 @@ public static class Check
     /// <returns>The book, null while there are errors to mend first, and the findings.</returns>
     public static (Book? Book, Findings Findings) Names(string path)
     {
-        var (_, book, read) = Reader.Read(path);
+        var (_, book, read) = Made(Reader.Read(path));
         var findings = book is null ? read : read.And(NameCheck.Run(book));
         return (findings.AnyError ? null : book, findings);
+    }
+
+    // Clues that the author leaves to the program are made before anything looks at the codes.
+    private static ReadBook Made(ReadBook read)
+    {
+        if (read.Book is not { } written)
+            return read;
+        var (book, findings) = CluesOnPaper.In(written);
+        return read with { Book = book, Findings = read.Findings.And(findings) };
     }
 
     private static Checked Examine(BookFolder folder, Book book, Findings read, CheckOptions given)

@@ -14,8 +14,9 @@ namespace HintBook.Checking;
 /// <param name="Taps">Taps to a next step on average, weighted by how long a solver stands at each place; null where it isn't known.</param>
 /// <param name="Most">The most taps, or null.</param>
 /// <param name="Found">The share of a solver's time at which a next step is found, 0 to 1, or null.</param>
+/// <param name="Wanted">The same for who wants one step of several that are open; null where there are never several, or that isn't looked for.</param>
 /// <param name="OneByOne">The longest row of stages that can be told apart only one by one, since nothing that shows changes in between.</param>
-public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int? Most, double? Found, ImmutableArray<Stage> OneByOne)
+public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int? Most, double? Found, WantedTaps? Wanted, ImmutableArray<Stage> OneByOne)
 {
     /// <summary>Reads it off the pages of a book.</summary>
     public static WhereaboutsTable Of(Examined book)
@@ -28,6 +29,7 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
             where.Rates?.Taps,
             where.Rates?.Most,
             where.Rates?.Found,
+            where.RatesForWanted is { } wanted ? new(wanted.Taps, wanted.Most, wanted.Found) : null,
             [.. Longest(where).Select(id => stages[id])]);
     }
 
@@ -43,6 +45,12 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
                 CultureInfo.InvariantCulture,
                 $"“Where am I?” finds a next step in {table.Taps:0.0} taps on average and {table.Most} at most, ")
                 + string.Create(CultureInfo.InvariantCulture, $"in {table.Found * 100:0.#} % of the time.\n"));
+        if (table.Wanted is { } wanted)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"Where several are open it finds the one that is wanted in {wanted.Taps:0.0} taps on average ")
+                .Append(CultureInfo.InvariantCulture, $"and {wanted.Most} at most, in {wanted.Found * 100:0.#} % of the time.\n");
+        }
+
         if (table.From == "stages")
             text.Append("It goes by what is proved of the steps, since the box has too many states: it may ask more than it needs.\n");
         if (table.OneByOne is [var first, .., var last])
@@ -54,7 +62,7 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
         return text.ToString();
     }
 
-    /// <summary>For programs: <c>"where":{"pages","from","taps","most","found","one_by_one"}</c>, or null.</summary>
+    /// <summary>For programs: <c>"where":{"pages","from","taps","most","found","wanted","one_by_one"}</c>, or null.</summary>
     public static void WriteJson(Utf8JsonWriter json, WhereaboutsTable? table)
     {
         json.WritePropertyName("where");
@@ -72,6 +80,15 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
             json.WriteNumber("taps", Math.Round(taps, 2));
             json.WriteNumber("most", most);
             json.WriteNumber("found", Math.Round(found, 4));
+        }
+
+        if (table.Wanted is { } wanted)
+        {
+            json.WriteStartObject("wanted");
+            json.WriteNumber("taps", Math.Round(wanted.Taps, 2));
+            json.WriteNumber("most", wanted.Most);
+            json.WriteNumber("found", Math.Round(wanted.Found, 4));
+            json.WriteEndObject();
         }
 
         json.WriteStartArray("one_by_one");
@@ -104,3 +121,9 @@ public sealed record WhereaboutsTable(int Pages, string From, double? Taps, int?
         return longest;
     }
 }
+
+/// <summary>How soon “Where am I?” finds the one step that is wanted of several that are open.</summary>
+/// <param name="Taps">Taps on average, where it is found.</param>
+/// <param name="Most">The most taps.</param>
+/// <param name="Found">The share of a solver's time at which it is found, 0 to 1.</param>
+public sealed record WantedTaps(double Taps, int Most, double Found);

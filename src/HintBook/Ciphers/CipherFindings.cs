@@ -32,6 +32,11 @@ internal static class CipherFindings
     public static readonly FindingCode CopyLacksCode = new("HB4401", Severity.Error, "a copy without a value for its code");
     public static readonly FindingCode NoCopyHasCode = new("HB4402", Severity.Error, "a name that no copy has a value for");
 
+    public static readonly FindingCode CantBeMadeCode = new("HB4403", Severity.Error, "a clue that can't be made");
+
+    public static Finding CantBeMade(Code code, ClueOnPaper asked, string why) => CantBeMadeCode.At(
+        asked.Way.At, $"No clue of the kind “{asked.Way.Value}” can be made for {code.Id}.", why);
+
     public static Finding WrongLength(Code code, int symbols, WheelLock held) => WrongLengthCode.At(
         code.Answer.At,
         $"The answer {TextPieces.Quoted(code.Answer.Value)} has {Words.Count(symbols, "symbol")}, but its lock has {Words.Count(held.Wheels, "wheel")}.",

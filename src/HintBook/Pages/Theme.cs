@@ -26,6 +26,9 @@ public sealed record Theme
     /// <summary>The template for the page of a stage that is gone; a theme that was copied before there was one is given the tool's own.</summary>
     internal const string GoneTemplate = "gone.html";
 
+    /// <summary>The file that says how printed cards look; it goes into no site.</summary>
+    internal const string CardsFile = "cards.yaml";
+
     /// <summary>The templates that every theme has.</summary>
     internal static readonly ImmutableArray<string> Pages =
         ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", GoneTemplate, "shelf.html"];
@@ -50,6 +53,10 @@ public sealed record Theme
 
     /// <summary>Stylesheets, scripts and icons by their name in the theme.</summary>
     internal ImmutableSortedDictionary<string, ThemeAsset> Assets { get; init; } = ImmutableSortedDictionary<string, ThemeAsset>.Empty;
+
+    /// <summary>What <see cref="CardsFile"/> says by key, and what of it can't be read; the default theme's where a theme has none.</summary>
+    internal (ImmutableDictionary<string, Located<string>> Words, ImmutableArray<Finding> Findings) CardsLook { get; init; }
+        = (ImmutableDictionary<string, Located<string>>.Empty, []);
 
     /// <summary>What keeps the site on the reader's device, before it is told which files there are; null where the theme has none.</summary>
     internal string? Worker { get; init; }
@@ -130,6 +137,8 @@ public sealed record Theme
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
             Worker = texts.GetValueOrDefault(WorkerFile),
+            CardsLook = WordsFile.Read(new SourceFile(
+                $"themes/{name}/{CardsFile}", texts.GetValueOrDefault(CardsFile) ?? BuiltInThemes.Texts[Default][CardsFile])),
             Assets = files
                 .Where(file => IsAsset(file.Key))
                 .ToImmutableSortedDictionary(file => file.Key, file => ThemeAsset.Of(file.Key, file.File.Text), StringComparer.Ordinal),
@@ -153,13 +162,16 @@ public sealed record Theme
     }
 
     /// <summary>The words in English, the tool's own where the theme has none.</summary>
-    public ThemeWords InEnglish => Words.GetValueOrDefault("en") ?? new("en", English.Value);
+    public ThemeWords InEnglish => Words.GetValueOrDefault("en") ?? ToolsEnglish;
+
+    /// <summary>The tool's own words in English, whatever the theme has.</summary>
+    public static ThemeWords ToolsEnglish => new("en", English.Value);
 
     /// <summary>What a language calls itself, where the theme has words in it; otherwise its tag.</summary>
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
 
     // A theme may explain itself to whoever changes it; readers don't get that.
-    private static bool IsAsset(string name) => !IsWords(name) && name != WorkerFile && Path.GetExtension(name) is not (".html" or ".md");
+    private static bool IsAsset(string name) => !IsWords(name) && name is not (WorkerFile or CardsFile) && Path.GetExtension(name) is not (".html" or ".md");
 
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);

@@ -17,7 +17,7 @@ internal static class WherePage
     public static IEnumerable<SitePage> Build(LanguageSite site) => site.Where.Pages.Select(page => new SitePage(
         site.Folder + page.File,
         Whereabouts.First,
-        $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {IsLast(page)}",
+        $"where {page.Signs.Length > 0} {page.Lines.Length > 0} {page.None is null} {page.Other is null} {IsLast(page)}",
         () => Names(site, page)));
 
     /// <summary>What the author is told of the pages: places that nothing tells apart, and photos of positions that no page shows.</summary>
@@ -37,10 +37,11 @@ internal static class WherePage
         ("last", IsLast(page)),
         ("signs", View.List(page.Signs.Select(stage => StageLink.Of(site, stage)))),
         ("lines", View.List(page.Lines.Select(line => View.Of(
-            ("says", Capital(Words(site, line))),
+            ("says", WhereWords.Of(site.Book, site.Words, line)),
             ("href", Address(site, line.To)),
             ("photo", PhotoOf(site.Book, line) is { } photo ? PhotoView.Build(photo, site) : null))))),
-        ("none", page.None is { } none ? Address(site, none) : null));
+        ("none", page.None is { } none ? Address(site, none) : null),
+        ("other", page.Other is { } other ? Address(site, other) : null));
 
     // Whom nothing fits on such a page is told of other ways out: a dead end can't be recognised from inside.
     private static bool IsLast(WhereaboutsPage page) => !page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Page>().Any();
@@ -52,24 +53,6 @@ internal static class WherePage
         WhereaboutsEnd.Front => "index.html",
         _ => throw new InvalidOperationException("an answer leads somewhere"),
     };
-
-    private static string Capital(string line) => line.Length == 0 ? line : char.ToUpperInvariant(line[0]) + line[1..];
-
-    // A label and what is said of it: a sentence glued together would be wrong in half of the languages.
-    private static string Words(LanguageSite site, WhereaboutsLine line)
-    {
-        var named = site.Book.Box.Names.First(named => named.Id.Value == line.Placed.Name);
-        var says = (named as Part)?.Details.GetValueOrDefault(line.Placed.Position)?.Says?.Value;
-        return (named, line.Says) switch
-        {
-            (_, LineSays.OutOfSight) => site.Words.Say("where_out_of_sight", ("part", named.Name)),
-            (Thing, LineSays.Is) => site.Words.Say("where_in_hand", ("thing", named.Name)),
-            (Thing, _) => site.Words.Say("where_not_in_hand", ("thing", named.Name)),
-            (_, LineSays.Is) when says is not null => site.Words.Say("where_position", ("part", named.Name), ("position", says)),
-            (_, LineSays.Is) => site.Words.Say("where_as_it_came", ("part", named.Name)),
-            _ => site.Words.Say("where_moved", ("part", named.Name)),
-        };
-    }
 
     // Photos of positions that don't show on the closed box may show more than a reader knows.
     private static Photo? PhotoOf(Book book, WhereaboutsLine line) =>

@@ -14,17 +14,19 @@ namespace HintBook.Pages;
 /// <param name="Pages">The pages, the first first.</param>
 /// <param name="From">What they come from.</param>
 /// <param name="Rates">How good they are, or null where they come from the order alone.</param>
+/// <param name="RatesForWanted">How good they are for who wants one stage of several; null where that isn't looked for.</param>
 /// <param name="Losts">Places that can't be told apart, each as the stages that are next in them.</param>
 /// <param name="Untold">Places where no stage may be told, each as the stages that are next in it.</param>
 internal sealed record Whereabouts(
     ImmutableArray<WhereaboutsPage> Pages,
     WhereaboutsSource From,
     PlaceRates? Rates,
+    PlaceRates? RatesForWanted,
     ImmutableArray<ImmutableArray<string>> Losts,
     ImmutableArray<ImmutableArray<string>> Untold)
 {
     /// <summary>No pages.</summary>
-    public static Whereabouts None { get; } = new([], WhereaboutsSource.Order, null, [], []);
+    public static Whereabouts None { get; } = new([], WhereaboutsSource.Order, null, null, [], []);
 
     /// <summary>The file of the first page.</summary>
     public const string First = "where.html";
@@ -70,8 +72,9 @@ internal sealed record Whereabouts(
     private static Whereabouts Of(SitePlan plan, PlaceTree tree)
     {
         var names = tree.Pages.Index()
-            .ToDictionary(each => each.Item, each => each.Index == 0 ? First : FileOf(plan, string.Join(' ', each.Item.Places.Members())));
-        var bySet = tree.Pages.ToDictionary(page => page.Places, page => names[page], Mechanism.Answers.Bits.ByContent);
+            .ToDictionary(each => each.Item, each => each.Index == 0 ? First : FileOf(plan, NameOf(each.Item)));
+        var bySet = tree.Pages.Where(page => !page.ForWanted).ToDictionary(page => page.Places, page => names[page], Mechanism.Answers.Bits.ByContent);
+        var forWanted = tree.Pages.Where(page => page.ForWanted).ToDictionary(page => page.Places, page => names[page], Mechanism.Answers.Bits.ByContent);
         var stages = plan.Book.Stages;
         return new(
             [
@@ -87,20 +90,24 @@ internal sealed record Whereabouts(
                             EndOf(each.To))),
                     ],
                     None = page.None is { } none ? EndOf(none) : null,
+                    Other = page.Other is { } other ? EndOf(other) : null,
                     Known = [.. tree.NamesKnownTo(page)],
                 }),
             ],
             tree.Exact ? WhereaboutsSource.States : WhereaboutsSource.Stages,
             tree.Rates,
+            tree.RatesForWanted,
             [.. tree.Lost.Select(lost => IdsOf(lost))],
             [.. tree.Untold.Select(next => IdsOf(next.Members())).DistinctBy(ids => string.Join(' ', ids))]);
+
+        static string NameOf(PlacePage page) => $"{(page.ForWanted ? "for " : "")}{string.Join(' ', page.Places.Members())}";
 
         ImmutableArray<string> IdsOf(IEnumerable<int> numbers) => [.. numbers.Select(stage => stages[stage].Id.Value)];
 
         WhereaboutsEnd EndOf(PlaceEnd end) => end switch
         {
             PlaceEnd.ToStage(var stage) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
-            PlaceEnd.ToPage(var places) => new WhereaboutsEnd.Page(bySet[places]),
+            PlaceEnd.ToPage(var places, var wanted) => new WhereaboutsEnd.Page((wanted ? forWanted : bySet)[places]),
             PlaceEnd.Lost(>= 0 and var stage, _) => new WhereaboutsEnd.Stage(stages[stage].Id.Value),
             _ => new WhereaboutsEnd.Front(),
         };
@@ -133,6 +140,7 @@ internal sealed record Whereabouts(
                 }),
             ],
             WhereaboutsSource.Order,
+            null,
             null,
             [],
             []);
@@ -171,6 +179,9 @@ internal sealed record WhereaboutsPage
 
     /// <summary>Where “none of these” leads; null where nothing is left to ask.</summary>
     public required WhereaboutsEnd? None { get; init; }
+
+    /// <summary>Where somebody goes on for whom an answer is true, and who wants another stage than it leads to; null where no other is next.</summary>
+    public WhereaboutsEnd? Other { get; init; }
 
     /// <summary>The ids of the names that its readers have all met.</summary>
     public required ImmutableArray<string> Known { get; init; }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Ciphers;
 using HintBook.Text;
@@ -38,6 +39,19 @@ internal sealed class Working
         _ => (Html.Empty, WorkingFindings.Unproved(at, code)),
     };
 
+    /// <summary>The same without markup, line by line; none where there is no table.</summary>
+    /// <param name="code">The code's id.</param>
+    public ImmutableArray<(string Read, string Gives)> LinesOf(string code) =>
+        proofs.GetValueOrDefault(code) is { Says: Verdict.Proved } proof && allowed ? [.. proof.Steps.SelectMany(LinesOf)] : [];
+
+    private IEnumerable<(string Read, string Gives)> LinesOf(WorkedStep step)
+    {
+        if (step.Rows.Length is 0 or > MostRows)
+            return [(step.From, step.To)];
+        var rows = step.Rows.Select(row => (row.Read, row.Gives));
+        return step.Rows.Length > 1 ? rows.Append((words["working_together"], step.To)) : rows;
+    }
+
     private Html Table(Proof proof)
     {
         var html = new StringBuilder();
@@ -49,18 +63,8 @@ internal sealed class Working
             html.Append("<tbody>\n");
             if (step.Block is { } block)
                 Block(html, block);
-            if (step.Rows.Length is 0 or > MostRows)
-            {
-                Line(html, step.From, step.To);
-            }
-            else
-            {
-                foreach (var row in step.Rows)
-                    Line(html, row.Read, row.Gives);
-                if (step.Rows.Length > 1)
-                    Line(html, words["working_together"], step.To);
-            }
-
+            foreach (var (read, gives) in LinesOf(step))
+                Line(html, read, gives);
             html.Append("</tbody>\n");
         }
 

@@ -46,7 +46,7 @@ public static class PhotoPipeline
 
         var orientation = Orientation.Read(header.Exif);
         var upright = Turned(new Size(info.Width, info.Height), orientation);
-        var key = PhotoKey.Compute(original.Span, salt, settings);
+        var key = PhotoKey.Compute(original.Span, salt, ProfileOf(original) is null ? settings : settings with { Version = settings.Version + 1 });
         return new PlannedPhoto(
             key,
             orientation,
@@ -79,6 +79,60 @@ public static class PhotoPipeline
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>A photo for paper, cut to a place around its middle, at 300 dots to the inch or its own; null where it can't be developed.</summary>
+    /// <param name="original">The photo's bytes, from which the plan was made.</param>
+    /// <param name="plan">What its pictures on the site will be.</param>
+    /// <param name="width">The place's width, in millimetres.</param>
+    /// <param name="height">The place's height, in millimetres.</param>
+    /// <param name="whole">Whether all of it is shown, within the place, instead of being cut to it.</param>
+    public static PrintedPhoto? ForPaper(ReadOnlyMemory<byte> original, PlannedPhoto plan, double width, double height, bool whole)
+    {
+        try
+        {
+            using var stored = Image.Load(Decoding, original.Span);
+            var upright = Turned(stored.Size(), plan.Orientation);
+            var scale = whole
+                ? Math.Min(width / upright.Width, height / upright.Height)
+                : Math.Max(width / upright.Width, height / upright.Height);
+            var dots = (int)Math.Round(PrintedPhoto.MillimetresPerInch / scale);
+            var size = At(Math.Min(dots, PrintedPhoto.Resolution), scale, upright);
+            using var picture = Upright(stored, plan.Orientation, size);
+            if (!whole)
+                picture.Mutate(each => each.Crop(Middle(size, width / height)));
+            ToSrgb(picture, original);
+            Forget(picture.Metadata);
+            return new(Encode(picture, PhotoSettings.Standard.Quality), picture.Width, picture.Height, dots);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // As in developing for the site.
+            return null;
+        }
+    }
+
+    private static Size At(int dots, double scale, Size upright)
+    {
+        var factor = scale * dots / PrintedPhoto.MillimetresPerInch;
+        return new(Math.Max(1, (int)Math.Round(upright.Width * factor)), Math.Max(1, (int)Math.Round(upright.Height * factor)));
+    }
+
+    private static Rectangle Middle(Size size, double ratio)
+    {
+        var width = Math.Clamp((int)Math.Round(size.Height * ratio), 1, size.Width);
+        var height = Math.Clamp((int)Math.Round(size.Width / ratio), 1, size.Height);
+        return new((size.Width - width) / 2, (size.Height - height) / 2, width, height);
+    }
+
+    // The decoders drop the profile, so it is read from the file itself, and its colours are brought to sRGB before it is forgotten.
+    private static void ToSrgb(Image<Rgb24> picture, ReadOnlyMemory<byte> original)
+    {
+        ProfileOf(original)?.Convert(picture);
+    }
+
+    // Null where it changes nothing, so that a photo in sRGB keeps its pixels and its pictures their names.
+    private static ColourProfile? ProfileOf(ReadOnlyMemory<byte> original) =>
+        ProfileBlocks.In(original) is { IsEmpty: false } block && ColourProfile.Read(block.Span) is { Matters: true } profile ? profile : null;
+
     private static IImageInfo? Identify(ReadOnlyMemory<byte> original)
     {
         var shared = MemoryMarshal.TryGetArray(original, out var array) ? array : original.ToArray();
@@ -99,6 +153,7 @@ public static class PhotoPipeline
         using var stored = Image.Load(Decoding, original.Span);
         var largest = plan.Picture.Largest;
         using var upright = Upright(stored, plan.Orientation, new Size(largest.Width, largest.Height));
+        ToSrgb(upright, original);
         Forget(upright.Metadata);
 
         // From the largest down, each from the one before: shrinking a small picture again costs far less than the camera's own.
@@ -148,9 +203,7 @@ public static class PhotoPipeline
         return stream.ToArray();
     }
 
-    // The decoders were told to read none of this; a later release of theirs must not be able to change that unnoticed. The
-    // colour profile goes too, and the pixels stay as they are: the library has no conversion between profiles, so a photo in
-    // a wider space than sRGB (a phone's Display P3) comes out a little paler than it was taken.
+    // The decoders were told to read none of this; a later release of theirs must not be able to change that unnoticed.
     private static void Forget(ImageMetadata metadata)
     {
         (metadata.ExifProfile, metadata.XmpProfile, metadata.IptcProfile) = (null, null, null);

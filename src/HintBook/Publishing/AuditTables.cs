@@ -5,7 +5,10 @@ using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking.Media;
+using HintBook.Ciphers.Making;
+using HintBook.Mechanism;
 using HintBook.Pages;
+using HintBook.Print;
 using HintBook.Spoilers;
 
 namespace HintBook.Publishing;
@@ -35,9 +38,38 @@ internal static partial class AuditTables
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
             PrintedCodes = CodesOfCards(source, addresses),
-            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", PagesOfCards(source)),
+            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", int.MaxValue),
         };
     }
+
+    /// <summary>The tables of the booklets that were printed with a book.</summary>
+    /// <param name="source">The book in its own language.</param>
+    /// <param name="sayable">What may be said where, for it and for each translation.</param>
+    /// <param name="survey">Which stage opens which.</param>
+    /// <param name="whereabouts">The pages of “Where am I?”.</param>
+    /// <param name="booklets">The booklets.</param>
+    public static ImmutableArray<AuditBooklet> OfBooklets(
+        Book source, ImmutableArray<MayBeSaid> sayable, Survey survey, Whereabouts whereabouts, ImmutableArray<PrintedBooklet> booklets)
+    {
+        string[] languages = [source.Language.Value, .. source.Translations.Select(each => each.Language.Value)];
+        return
+        [
+            .. from booklet in booklets
+               let i = Array.IndexOf(languages, booklet.Language)
+               select BookletTables.Of(
+                   booklet, sayable[i], may => Among(may, i, languages.Length), survey, whereabouts, page => KnownTo(page, sayable[i])),
+        ];
+    }
+
+    /// <summary>What the printed clues give to those who read them off the paper.</summary>
+    public static ImmutableArray<AuditClue> OfClues(ImmutableArray<PrintedClue> clues) =>
+    [
+        .. from clue in clues
+           where clue.Clue.Mask is not null || clue.Clue.Look == ClueLook.Lines
+           select clue.Clue.Mask is { } mask
+               ? new AuditClue(clue.File, clue.Clue.Answer, mask.Clockwise is null ? 1 : 4, mask.Clockwise == true)
+               : new AuditClue(clue.File, clue.Clue.Text, 0, false),
+    ];
 
     private static IEnumerable<AuditPage> PagesOf(
         Book book, string folder, Addresses addresses, MayBeSaid sayable, Whereabouts whereabouts, Func<BitArray, BitArray> among)
@@ -88,12 +120,6 @@ internal static partial class AuditTables
     }
 
     // Behind the sheets of cards come the pages that tell the maker which card is which.
-    private static int PagesOfCards(Book book)
-    {
-        var cards = book.Cards switch { CardChoice.Box => 1, CardChoice.Stages => book.Stages.Length, _ => 1 + book.Stages.Length };
-        return 2 * Imposition.SheetsFor(cards);
-    }
-
     // Every code as its own picture, and all of them on the sheets.
     private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(Book book, Addresses addresses)
     {

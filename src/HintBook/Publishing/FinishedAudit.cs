@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Checking;
+using HintBook.Print;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -21,9 +22,18 @@ public static class FinishedAudit
     /// <param name="published">Where they lie.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told) =>
+        Run(published, book, told, PapersIn(published, book));
+
+    /// <summary>The same just after they were made.</summary>
+    /// <param name="published">Where they lie.</param>
+    /// <param name="book">The book they were made from.</param>
+    /// <param name="told">What the author has been told of the book.</param>
+    /// <param name="papers">The papers that were printed beside the cards.</param>
+    internal static (AuditReport Report, IEnumerable<Finding> Findings) Run(
+        PublishedSite published, Examined book, Findings told, PrintedPapers papers)
     {
-        var table = TableOf(book) with
+        var table = TableOf(book, papers) with
         {
             Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
         };
@@ -36,12 +46,27 @@ public static class FinishedAudit
     /// <param name="site">The site to which they lead, or null if none has been published yet.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static IEnumerable<Finding> RunOnCards(string print, string? site, Examined book, Findings told) =>
-        FindingsOf(PrintAudit.Run(print, site, TableOf(book)).Faults, book, told);
+    /// <param name="papers">The papers that were printed beside the cards.</param>
+    internal static IEnumerable<Finding> RunOnPapers(
+        string print, string? site, Examined book, Findings told, PrintedPapers papers) =>
+        FindingsOf(PrintAudit.Run(print, site, TableOf(book, papers)).Faults, book, told);
 
-    private static AuditTable TableOf(Examined book) =>
+    // Papers follow from the book alone, and from the pictures that lie on the site.
+    private static PrintedPapers PapersIn(PublishedSite published, Examined book)
+    {
+        HashSet<PaperKind> kinds = [PaperKind.Clues];
+        if (File.Exists(Path.Combine(published.Print, "booklet.pdf")))
+            kinds.Add(PaperKind.Booklet);
+        var papers = PaperPrint.Make(kinds, book.Site, book.Theme, default, path =>
+            File.Exists(Path.Combine(published.Site, path)) ? File.ReadAllBytes(Path.Combine(published.Site, path)) : null).Papers;
+        return papers with { Booklets = papers.Booklets.RemoveAll(booklet => !File.Exists(Path.Combine(published.Print, booklet.File))) };
+    }
+
+    private static AuditTable TableOf(Examined book, PrintedPapers papers) =>
         AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where) with
         {
+            Booklets = AuditTables.OfBooklets(book.Book, book.MayBeSaid, book.Survey, book.Site.Where, papers.Booklets),
+            Clues = AuditTables.OfClues(papers.Clues),
             Captions = AuditCaptionTables.Build(book.Book, book.MayBeSaid, book.Media.Films),
         };
 

@@ -81,15 +81,16 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Puts the next publish in the place of the last one.</summary>
     /// <param name="names">Which of <see cref="Swapped"/> change; the others, and the report beside them, stay as they are.</param>
     /// <param name="made">Every file of the next publish, relative to the folder, with forward slashes.</param>
+    /// <param name="keepEarlier">Whether files that an earlier publish made in the folders that change stay where the next one makes no other.</param>
     /// <exception cref="MachineFailure">It was begun and could not be finished; the next publish finishes it.</exception>
-    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made)
+    public void Swap(IReadOnlyCollection<string> names, IEnumerable<string> made, bool keepEarlier = false)
     {
         lock (clearing)
             swapping = true;
         var before = Made();
-        var staying = before.Where(file => !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
+        var staying = before.Where(file => keepEarlier || !names.Any(name => file.StartsWith(name + "/", StringComparison.Ordinal)));
         var after = made.Union(staying).ToArray();
-        CarryOver(names, before);
+        CarryOver(names, keepEarlier ? [] : before);
         // An empty folder takes the place of one that there is no more.
         foreach (var name in names)
             Directory.CreateDirectory(Path.Combine(Next, name));

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Cards.Kept;
 using HintBook.Cards.ReadingBack;
 using HintBook.Checking;
 using HintBook.Pages;
+using HintBook.Print;
 using HintBook.Publishing.Films;
 using HintBook.Text;
 
@@ -32,6 +34,18 @@ public static class Pipeline
             var faulty => new Rejected(faulty.Findings),
         }, stop);
 
+    /// <summary>Checks a book and prints some of its papers, beside whatever site was published last. Papers that were printed earlier stay.</summary>
+    /// <param name="path">The book's folder.</param>
+    /// <param name="kinds">Which papers.</param>
+    /// <param name="options">Where, and on which sheets.</param>
+    /// <param name="stop">Ends it.</param>
+    public static PublishOutcome PrintPapers(string path, IReadOnlySet<PaperKind> kinds, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => Checked(path, options, stop) switch
+        {
+            Sound sound => MakePapers(sound, kinds, options.OutputFor(path), options, stop),
+            var faulty => new Rejected(faulty.Findings),
+        }, stop);
+
     private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
     {
         var given = new CheckOptions
@@ -55,8 +69,11 @@ public static class Pipeline
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
-        var (cards, cardFindings) = CardsOf(book, options);
-        var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All]);
+        var kinds = PaperKinds.WantedBy(book.Book);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All, .. paperFindings.All]);
         if (findings.AnyError)
             return new Rejected(findings);
 
@@ -66,18 +83,24 @@ public static class Pipeline
             writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), writer.Kept(book.Media.Pictures.Values)));
         writer.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
-        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings);
+        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers);
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
-        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with { Clips = clips };
+        var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with
+        {
+            Clips = clips,
+            Papers = [.. papers.Files.Select(paper => paper.Path)],
+        };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
-        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
+        return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
 
     private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)
@@ -85,35 +108,90 @@ public static class Pipeline
         var book = sound.Examined;
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
-        var (cards, cardFindings) = CardsOf(book, options);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = CardsOf(book, options, kept);
         var findings = sound.Findings.And(cardFindings.All);
         if (findings.AnyError)
             return new Rejected(findings);
 
         writer.WriteAll("cards", "print", cards.Files);
         FilmWork.WriteLists(book, writer);
-        findings = findings.And(FinishedAudit.RunOnCards(writer.PathOf("print"), site: null, book, findings));
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, new([], [], [])));
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var kept = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             CardsBeforePages = CardsBeforePages(book, Path.Combine(folder.Root, "site")),
         };
-        return new Published(report with { Findings = findings.And(kept) }) { Book = book };
+        return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
+
+    private static PublishOutcome MakePapers(
+        Sound sound, IReadOnlySet<PaperKind> kinds, string output, PublishOptions options, CancellationToken stop)
+    {
+        var book = sound.Examined;
+        using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
+        var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        var kept = CardCache.Open(folder.Cache);
+        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
+        var (papers, paperFindings) = PapersOf(book, kinds, writer, options);
+        var findings = sound.Findings.And([.. photoFindings, .. cardFindings.All, .. paperFindings.All]);
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        writer.WriteAll("cards", "print", cards.Files);
+        writer.WriteAll("papers", "print", papers.Files);
+        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers));
+        if (findings.AnyError)
+            return new Rejected(findings);
+
+        stop.ThrowIfCancellationRequested();
+        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        Keep(cards, kept, folder, options);
+        folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
+        return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
+        {
+            CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
+            Papers = [.. papers.Files.Select(paper => paper.Path)],
+            Findings = findings.And(keptAddresses),
+        })
+        { Book = book };
+    }
+
+    // Photos were developed before: a paper takes them from where they wait for the swap.
+    private static (PrintedPapers Papers, Findings Findings) PapersOf(
+        Examined book, IReadOnlySet<PaperKind> kinds, OutputWriter writer, PublishOptions options) =>
+        PaperPrint.Make(kinds, book.Site, book.Theme, options.Paper, path =>
+        {
+            var file = writer.PathOf(Path.Combine("site", path));
+            return File.Exists(file) ? File.ReadAllBytes(file) : null;
+        });
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0
         : book.Book.Stages.Count(stage => !File.Exists(Path.Combine(site, book.Addresses.Names[stage.Id.Value][0] + ".html")));
 
-    private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options)
+    // Only a publish that comes to its end leaves something for the next one. Some files are made while they are written.
+    private static void Keep(CardSet cards, KeptWork kept, OutputFolder folder, PublishOptions options)
+    {
+        if (!cards.Files.IsEmpty)
+            CardCache.Save(kept, folder.Cache, options.Disk);
+    }
+
+    private static (CardSet Cards, Findings Findings) CardsOf(Examined book, PublishOptions options, KeptWork kept)
     {
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
-        return CardPrint.Print(book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish), options.Work);
+        var (look, wrong) = CardLook.Of(book.Theme);
+        var (picture, coarse) = CardPhoto.Of(book, options.Paper, kept, options.Work);
+        var (cards, findings) = CardPrint.Print(
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept);
+        return (cards, findings.And([.. wrong, .. coarse]));
     }
 
     private static Report ReportOf(

@@ -59,6 +59,9 @@ public sealed record Report
     /// <summary>The cards and how many codes were read back.</summary>
     public required ReadBack Cards { get; init; }
 
+    /// <summary>The papers beside the cards, relative to the folder <c>print</c>.</summary>
+    public ImmutableArray<string> Papers { get; init; } = [];
+
     /// <summary>What the audit read.</summary>
     public required AuditReport Audit { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Reading.Folder;
+using HintBook.Reading.Shapes;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
 
@@ -116,6 +117,9 @@ internal static class Boxes
         Lock = code.Keys["lock"] is YamlMap keys ? Lock(keys, parts) : null,
         Clue = code.Keys.Text("clue"),
         ClueByCopy = Copies.NameIn(code.Keys["clue"]),
+        OnPaper = code.Keys["clue"] is YamlMap clue && clue.Text("make") is { } way
+            ? new(way, clue.Texts("with"), clue.WholeNumber("variant", 0, BookShapes.MostVariants) ?? 0)
+            : null,
         Reads = ClueReads.Steps(code.Keys),
         Skip = code.Keys.Texts("skip"),
         RuledOut = ClueReads.RuledOut(code.Keys),

@@ -88,6 +88,18 @@ internal static class Keys
          where text is not null
          select KeyValuePair.Create(topic.Name, text)).ToImmutableSortedDictionary(StringComparer.Ordinal);
 
+    /// <summary>What is wanted of the papers.</summary>
+    public static PrintWishes PrintWishes(this YamlMap map) => map["print"] is not YamlMap print ? Books.PrintWishes.None : new()
+    {
+        Make = print.Texts("make"),
+        Card = print.Text("card"),
+        Sheet = print.Text("sheet"),
+        Duplex = print.Text("duplex"),
+        Booklet = print.Text("booklet"),
+        Answers = print.Text("answers"),
+        Offset = print.Items("offset").Select(NumberIn).ToArray() is [{ } right, { } down] ? (right, down) : default,
+    };
+
     /// <summary>What may be mentioned, each with its reason.</summary>
     public static ImmutableArray<Allowance> Allowances(this YamlMap map) =>
     [

@@ -74,6 +74,8 @@ public static class Reader
                 "stages" => CardChoice.Stages,
                 _ => CardChoice.Both,
             },
+            Print = keys.PrintWishes(),
+            ShortAddresses = keys.Text("addresses")?.Value == "short",
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
             FilmAddress = Clips.AddressOf(keys),

@@ -21,6 +21,9 @@ internal sealed class ClockHands(WordList words)
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
+            // "The hand of the hours", as Arabic has it.
+            if (i > 0 && (words.RoleOf(text.Words[i - 1].Id) & WordRole.Hand) != WordRole.None && (role & (WordRole.Hour | WordRole.Minute)) != WordRole.None)
+                role |= (role & WordRole.Minute) != WordRole.None ? WordRole.MinuteHand : WordRole.HourHand;
             // "Its fellow", "the other".
             if (text.Words[i].Id >= 0 && hour >= 0 != minute >= 0 && words.Signs.IsOtherHand(text.Words[i].Id))
                 (role, isOther) = (role | (hour >= 0 ? WordRole.MinuteHand : WordRole.HourHand), true);

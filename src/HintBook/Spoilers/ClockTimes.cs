@@ -49,13 +49,16 @@ internal sealed class ClockTimes(WordList words)
     {
         if (codes.Count == 0)
             return;
-        var hasHands = false;
+        var (hasHands, seen) = (false, WordRole.None);
         hours.Clear();
         spans.Clear();
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
-            hasHands |= (role & WordRole.Hand) != WordRole.None;
+            // "The big one on the seven, the small one past the eight."
+            if ((role & (WordRole.Hour | WordRole.Minute)) == WordRole.None)
+                seen |= role & (WordRole.HourHand | WordRole.MinuteHand);
+            hasHands |= (role & WordRole.Hand) != WordRole.None || seen == (WordRole.HourHand | WordRole.MinuteHand);
             if (numbers.IsNumber(text, i) || (role & Fractions) != WordRole.None || (hasHours && words.Signs.HourOf(text.Words[i].Id) > 0))
                 At(text, source, i, found);
         }
@@ -138,7 +141,7 @@ internal sealed class ClockTimes(WordList words)
 
     private bool HasCue(WordReader text, int from, int to, Func<WordSigns, int, bool> isOne)
     {
-        for (var i = Math.Max(0, from - 2); i < Math.Min(text.Words.Length, to + MostBesides); i++)
+        for (var i = Math.Max(0, from - 2); i < Math.Min(text.Words.Length, to + (words.Language.HasNoSpaces ? 3 * MostBesides : MostBesides)); i++)
         {
             if (text.Words[i].Id >= 0 && isOne(words.Signs, text.Words[i].Id))
                 return true;

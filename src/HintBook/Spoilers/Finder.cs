@@ -15,10 +15,14 @@ internal sealed class Finder
     private readonly Phrases phrases;
     private readonly NumberRuns runs;
     private readonly Pieces pieces;
+    private readonly SaidLetters letters;
+    private readonly PlacedFigures placed;
+    private readonly RelatedFigures related;
     private readonly ClockTimes times;
     private readonly NameJudge own;
     private readonly NameJudge others;
     private readonly bool readsUntranslated;
+    private readonly HashSet<int> codes = [];
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -47,6 +51,7 @@ internal sealed class Finder
         phrases = new Phrases(words);
         runs = new NumberRuns(words);
         pieces = new Pieces(words);
+        (letters, placed, related) = (new(words), new(words), new(words));
         times = new ClockTimes(words);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
@@ -79,6 +84,9 @@ internal sealed class Finder
         phrases.In(reader, text, found);
         runs.In(reader, text, found);
         pieces.In(reader, text, found);
+        letters.In(reader, text, found);
+        placed.In(reader, text, found);
+        related.In(reader, text, found);
         times.In(reader, text, found);
         if (found.Count > 0)
             KeepOneOfEach();
@@ -89,6 +97,7 @@ internal sealed class Finder
     {
         if (secret.Kind is SecretKind.Answer or SecretKind.CopyAnswer)
         {
+            codes.Add(secret.Number);
             AddCode(secret, spelling);
             return;
         }
@@ -137,7 +146,13 @@ internal sealed class Finder
         }
 
         var sure = text.Length < SureCode ? Sureness.Likely : Sureness.Sure;
-        runs.Add(secret.Number, text, sure);
+        // Without capitals a code is written like any other word.
+        var isCaseless = SaidLetters.IsCaseless(text);
+        letters.Add(secret.Number, isCaseless && words.Language.HasNoSpaces ? string.Concat(answer.Where(char.IsLetter)) : text);
+        placed.Add(secret.Number, text);
+        related.Add(secret.Number, text);
+        if (!isCaseless || !words.Language.HasNoSpaces)
+            runs.Add(secret.Number, text, sure);
         // A time before ten may have a nought before its hour.
         if (text.Length == SureCode && ClockTimes.TimeOf(answer) is not null)
             runs.Add(secret.Number, $"0{text}", sure);
@@ -147,8 +162,9 @@ internal sealed class Finder
         if (!answer.Any(char.IsLetter))
             return;
         var plain = text.Length < ShortestWordCode || own.Judge(answer).AllPlain;
-        AddName(secret, answer, Sureness.Sure, Casing.Capitals);
-        AddName(secret, answer, Sureness.Likely, Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
+        if (!isCaseless)
+            AddName(secret, answer, Sureness.Sure, Casing.Capitals);
+        AddName(secret, answer, Sureness.Likely, isCaseless || Speech.IsSpeakable(text) ? Casing.Spelled : Casing.Exact);
         if (plain)
             unlooked.Add(new(secret, answer, "is an everyday word unless it is written in capitals"));
     }
@@ -167,8 +183,10 @@ internal sealed class Finder
         : left.Secret.CompareTo(right.Secret);
 
     // A likely mention that only touches a figure of speech is part of it: "driving yourself … take the weight off".
-    private static bool IsSilenced(Mention mention, Mention idiom) =>
-        idiom.Covers(mention) || (mention.Sureness == Sureness.Likely && idiom.Start < mention.End && idiom.End > mention.Start);
+    // A code is told beside figures of speech as well: "the third wheel is 0".
+    private bool IsSilenced(Mention mention, Mention idiom) =>
+        idiom.Covers(mention)
+        || (mention.Sureness == Sureness.Likely && !codes.Contains(mention.Secret) && idiom.Start < mention.End && idiom.End > mention.Start);
 
     // One secret may be met in several ways at one place: the surest counts, and of equals the longest.
     private void KeepOneOfEach()

@@ -29,12 +29,14 @@ internal sealed class Measures(WordList words)
             && !IsVerb(text, source, last + 1)
             && !(words.Language.HasNoSpaces && text.Words[last + 1].Gap != Gap.None)
             && !source.AsSpan(text.Words[last + 1].Start).StartsWith("ゼロ");
+        isUnit |= IsNumberOf(text, last);
         // "P. 28", but not "in this order: 28".
         var isBehindStop = (text.Words[first].Gap & Gap.Stop) != Gap.None;
         var isPage = first > 0 && (text.Words[first].Gap & (Gap.Comma | Gap.Paragraph | Gap.Line)) == Gap.None
             && (!isBehindStop || text.Words[first - 1].Length < LongestShort)
             && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Page) != WordRole.None
             && !IsVerb(text, source, first - 1);
+        isPage |= IsScale(text, first);
         var isSigned = HasSign(source, text.Words[first].Start - 1, -1) || HasSign(source, text.Words[last].End, 1);
         var isDecimal = first < last && IsDecimal(text, source, first, last);
         var isZero = isDecimal && text.Bare(text.Words[first]) is "0";
@@ -42,6 +44,18 @@ internal sealed class Measures(WordList words)
             return isZero ? Measured.Likely : Measured.No;
         return isDecimal || first < last && (text.Words[last].Gap & Gap.Apart) != Gap.None ? Measured.Surely : Measured.Likely;
     }
+
+    // "A scale of 1:20", 縮尺は1:20: a small word stands between.
+    private bool IsScale(WordReader text, int first) =>
+        first > 1 && (words.RoleOf(text.Words[first - 1].Id) & (WordRole.Function | WordRole.Preposition | WordRole.Link)) != WordRole.None
+        && words.Signs.IsNoTime(text.Words[first - 2].Id) && (words.RoleOf(text.Words[first - 2].Id) & WordRole.Page) != WordRole.None;
+
+    // "We made 264 of these", "264 dieser Truhen".
+    private bool IsNumberOf(WordReader text, int last) =>
+        last + 2 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space && text.Words[last].Length > 2
+        && char.IsAsciiDigit(text.Bare(text.Words[last])[0])
+        && ((words.Signs.IsOf(text.Words[last + 1].Id) && (words.RoleOf(text.Words[last + 2].Id) & WordRole.Determiner) != WordRole.None)
+            || text.Bare(text.Words[last + 1]) is "dieser" or "unserer" or "solcher");
 
     // "831 may help": months have a capital in English.
     private bool IsVerb(WordReader text, string source, int at) =>

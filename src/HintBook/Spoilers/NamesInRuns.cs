@@ -7,7 +7,7 @@ namespace HintBook.Spoilers;
 internal sealed class NamesInRuns
 {
     private const int MostLetters = 16;
-    private const int MostOfOne = 6;
+    private const int MostOfOne = 9;
     private const int MostApart = 30;
     private const int ShortestNoun = 1;
     private const string Inflected = "いなたるてくうん";
@@ -19,12 +19,22 @@ internal sealed class NamesInRuns
     /// <param name="tie">The letter that ties its parts.</param>
     public void Add(int secret, string name, string tie)
     {
+        // Either kana may be written for the other.
+        name = SaidLetters.Hiragana(name);
         var (cut, length) = tie.Length > 0 && name.LastIndexOf(tie, StringComparison.Ordinal) is > 0 and var tied ? (tied, tie.Length) : (InflectedAt(name), 0);
         if (cut <= 0 || cut + length >= name.Length - ShortestNoun + 1)
             return;
         var (describing, noun) = (name[..cut], name[(cut + length)..]);
         if (describing.Length > 1 && Inflected.Contains(describing[^1], StringComparison.Ordinal))
             describing = describing[..^1];
+        Put(secret, noun, describing);
+        // 三角べら holds a へら.
+        if (length == 0 && "がぎぐげござじずぜぞだぢづでどばびぶべぼ".Contains(noun[0], StringComparison.Ordinal))
+            Put(secret, $"{(char)(noun[0] - 1)}{noun[1..]}", describing);
+    }
+
+    private void Put(int secret, string noun, string describing)
+    {
         if (!nouns.TryGetValue(noun[0], out var here))
             nouns[noun[0]] = here = [];
         here.Add((secret, noun, describing));
@@ -35,6 +45,7 @@ internal sealed class NamesInRuns
     {
         if (nouns.Count == 0)
             return;
+        source = SaidLetters.Hiragana(source);
         for (var i = 0; i < source.Length; i++)
         {
             if (!nouns.TryGetValue(source[i], out var here))
@@ -47,7 +58,8 @@ internal sealed class NamesInRuns
                 var (from, to) = (Math.Max(0, i - most), Math.Min(source.Length, i + noun.Length + most));
                 var before = source.AsSpan(from, i - from);
                 var behind = source.AsSpan(i + noun.Length, to - i - noun.Length);
-                var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..]) ? from + left : -1;
+                var at = before.LastIndexOf(describing) is >= 0 and var left && IsOneSentence(before[left..])
+                    && !IsTopic(before[(left + describing.Length)..], describing.Length) ? from + left : -1;
                 if (at < 0 && behind.IndexOf(describing) is >= 0 and var right && IsOneSentence(behind[..right]))
                     at = i + noun.Length + right;
                 if (at < 0)
@@ -58,15 +70,21 @@ internal sealed class NamesInRuns
         }
     }
 
-    // 筆を探してください。銀でできています: what it is made of, in the next sentence.
+    // 筆を探してください。銀でできています: what it is made of or looks like, in the next sentence.
     private static int MadeOf(string source, int from, string describing)
     {
         var behind = source.AsSpan(from, Math.Min(MostApart, source.Length - from));
-        var at = behind.IndexOf($"{describing}で");
+        var at = behind.IndexOf(describing);
         if (at < 0 || behind[..at].Count('。') != 1)
             return -1;
-        var made = behind[(at + describing.Length + 1)..];
-        return made.StartsWith("でき") || made.StartsWith("作") ? from + at : -1;
+        var made = behind[(at + describing.Length)..];
+        foreach (var said in (string[])["ででき", "で作", "で造", "なので", "です", "製", "のもの", "のほう", "の方", "いもの", "いほう", "い方", "いのが", "く光", "く塗", "くて"])
+        {
+            if (made.StartsWith(said, StringComparison.Ordinal))
+                return from + at;
+        }
+
+        return -1;
     }
 
     // Behind the last inflected ending that a noun of Chinese letters follows: 焦げた|筒.
@@ -74,12 +92,25 @@ internal sealed class NamesInRuns
     {
         for (var i = name.Length - 1; i > 0; i--)
         {
-            if (Inflected.Contains(name[i - 1], StringComparison.Ordinal) && name[i] is >= '\u3400' or (>= '\u30A0' and <= '\u30FF'))
+            if (Inflected.Contains(name[i - 1], StringComparison.Ordinal) && IsChinese(name[i]))
                 return i;
         }
 
-        return -1;
+        // 三角|べら, 銅|板.
+        for (var i = name.Length - 1; i > 0; i--)
+        {
+            if (IsChinese(name[i - 1]) && !IsChinese(name[i]))
+                return i;
+        }
+
+        return name.All(IsChinese) ? name.Length - 1 : -1;
     }
+
+    private static bool IsChinese(char letter) => letter >= '\u3400';
+
+    // 銅は赤く、蜂は黄色い: what is spoken of by itself describes nothing else; of one letter, nor does 銅の鐘 and 金色.
+    private static bool IsTopic(ReadOnlySpan<char> behind, int length) =>
+        behind is ['は' or 'が' or 'も' or 'と' or '、', ..] || (length == 1 && (behind is ['の', >= '\u3400', ..] || behind is [>= '\u3400', ..]));
 
     private static bool IsOneSentence(ReadOnlySpan<char> between) => between.IndexOfAny("。\n！？") < 0;
 }

@@ -31,6 +31,8 @@ internal sealed class Phrases(WordList words)
     private readonly Dictionary<int, List<(int Secret, string Bare)>> heads = [];
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
+    private readonly HashSet<int> named = [];
+    private readonly HashSet<int> figurative = [];
     private readonly NamesInRuns runs = new();
     private readonly Surroundings around = new(words);
     private readonly bool hasCompounds = words.Language.HasCompounds;
@@ -68,11 +70,16 @@ internal sealed class Phrases(WordList words)
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
-        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact || (written.Length > 1 && name.Count(char.IsLetterOrDigit) < ShortestLoose);
+        named.UnionWith(written.Where(word => !Is(word, WordRole.Function | WordRole.Preposition)));
+        var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact
+            || (written.Length > 1 && !hasNoSpaces && name.Count(char.IsLetterOrDigit) < ShortestLoose);
         var isNoun = hasCompounds && written.Length == 1 && rule is Casing.Any or Casing.Alone && char.IsUpper(name.FirstOrDefault(char.IsLetter));
         var noun = isNoun ? bare[0] : null;
         var isProper = char.IsUpper(name.FirstOrDefault(char.IsLetter));
-        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper);
+        var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper)
+        {
+            IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
+        };
         Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
         if (isExact || written.Length > MostWords)
             return;
@@ -115,6 +122,9 @@ internal sealed class Phrases(WordList words)
         }
 
         if (written.Length > 1 || words.Language != English.Language || bare[0].Length < ShortestVerb)
+            return;
+        // "Lensed" speaks of no lens.
+        if (Is(written[0], WordRole.Everyday))
             return;
         foreach (var verb in (string[])[$"un{bare[0]}", $"un{bare[0]}ed", $"{bare[0]}ed"])
             words.Alias(verb, written[0]);
@@ -185,10 +195,31 @@ internal sealed class Phrases(WordList words)
         }
     }
 
-    /// <summary>Adds a phrase in which no word means what it is called; its mentions have the number of no secret.</summary>
+    /// <summary>
+    /// Adds a phrase in which no word means what it is called, with strokes between words of which it has one, if a name has a word of it; its mentions
+    /// have the number of no secret. Called behind the last name.
+    /// </summary>
     public void AddIdiom(string phrase)
     {
+        if (phrase.IndexOf('/', StringComparison.Ordinal) is >= 0 and var stroke)
+        {
+            var from = phrase.LastIndexOf(' ', stroke) + 1;
+            var to = phrase.IndexOf(' ', stroke) is >= 0 and var space ? space : phrase.Length;
+            foreach (var one in phrase[from..to].Split('/'))
+                AddIdiom(phrase[..from] + one + phrase[to..]);
+            return;
+        }
+
         reader.Read(phrase);
+        var isOfName = false;
+        foreach (var word in reader.Words)
+        {
+            if (words.NumberOf(reader.Bare(word)) is >= 0 and var number && named.Contains(number))
+                isOfName = figurative.Add(number) || true;
+        }
+
+        if (!isOfName)
+            return;
         List<int> written = [];
         foreach (var word in reader.Words)
             written.Add(words.Add(reader.Bare(word)));
@@ -259,12 +290,15 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Secret == Idiom && gaps > 0)
                     continue;
+                // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
+                if (ending.IsMasculine && source[end - 1] == 'ة')
+                    continue;
                 if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;
                 var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
-                if (ending.Casing == Casing.Object && !isHandled)
+                if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
                     continue;
@@ -279,7 +313,8 @@ internal sealed class Phrases(WordList words)
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
                 {
-                    var isLikely = gaps > 0 || isSmall || !isHandled || standing == Standing.Perhaps;
+                    var isDoubtful = ending.Casing == Casing.Alone && figurative.Contains(read[first].Id);
+                    var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
                     found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
                 }
             }
@@ -461,7 +496,11 @@ internal sealed class Phrases(WordList words)
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false);
+    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
+    {
+        // An Arabic word without the ending of the feminine.
+        public bool IsMasculine { get; init; }
+    }
 }
 
 /// <summary>What the letters of a mention must look like.</summary>

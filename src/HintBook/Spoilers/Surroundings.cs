@@ -30,11 +30,37 @@ internal sealed class Surroundings(WordList words)
         return false;
     }
 
-    /// <summary>Whether it is what someone does: <c>feather your oars</c>.</summary>
+    /// <summary>Whether it is what someone does: <c>feather your oars</c>, <c>if your energy flags</c>.</summary>
     public bool IsVerb(WordReader text, int first, int last) =>
+        words.Language == English.Language && (IsBeforeObject(text, first, last) || IsBehindSubject(text, first, last));
+
+    // "Your energy flags", "the small box punches well": a noun with its article stands before it, and nobody handles anything.
+    private bool IsBehindSubject(WordReader text, int first, int last)
+    {
+        if (first != last || first < 2 || text.Words[first].Gap != Gap.Space || text.Bare(text.Words[first])[^1] != 's' || text.Words[first - 1].Length < 3
+            || words.FigureOf(text.Words[first - 1].Id) is not null || text.Bare(text.Words[first - 1])[^1] == 's' || IsUnfinished(text, last))
+            return false;
+        var isNamed = false;
+        for (var i = first - 1; i >= 0 && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
+        {
+            var role = words.RoleOf(text.Words[i].Id);
+            if ((role & (WordRole.Handling | WordRole.Preposition | WordRole.Link)) != WordRole.None && i > 0)
+                return false;
+            isNamed |= i < first - 1 && (role & WordRole.Determiner) != WordRole.None;
+        }
+
+        return isNamed;
+    }
+
+    // A word of grammar or a verb that goes on with it as a noun: "the signal flags are", "the oil lamps hang".
+    private bool IsUnfinished(WordReader text, int last) =>
+        last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None
+        && (words.RoleOf(text.Words[last + 1].Id) & (WordRole.Link | WordRole.Function | WordRole.Handling)) != WordRole.None
+        && !text.Bare(text.Words[last + 1]).StartsWith("a");
+
+    private bool IsBeforeObject(WordReader text, int first, int last) =>
         last + 1 < text.Words.Length
         && text.Words[last + 1].Gap == Gap.Space
-        && words.Language == English.Language
         && (words.RoleOf(text.Words[last + 1].Id) & WordRole.Determiner) != WordRole.None
         && !(first > 0 && (words.RoleOf(text.Words[first - 1].Id) & WordRole.Determiner) != WordRole.None);
 
@@ -89,6 +115,11 @@ internal sealed class Surroundings(WordList words)
         if (!begins && !isArticled && char.IsUpper(source[text.Words[first].Start]) && char.IsLower(source[text.Words[first].End - 1]))
             return true;
         if (first > 0 && !begins && words.Signs.IsBeforeVerb(text.Words[first - 1].Id))
+            return true;
+        // "A lantern-jawed man."
+        if (last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Hyphen && text.Bare(text.Words[last + 1]) is var joined
+            && (joined.EndsWith("ed") || joined.EndsWith("like") || joined.EndsWith("less") || joined.EndsWith("free")
+                || joined is "grey" or "gray" or "white" or "blue" or "green" or "red" or "yellow" or "black" or "brown" or "size" or "shape"))
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';

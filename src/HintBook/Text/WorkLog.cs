@@ -26,6 +26,15 @@ public enum Work
     /// <summary>A film is opened and read.</summary>
     ReadFilm,
 
+    /// <summary>A PDF of the cards is drawn.</summary>
+    MakePdf,
+
+    /// <summary>A card's code is drawn as a picture.</summary>
+    MakePicture,
+
+    /// <summary>A photo is developed for paper.</summary>
+    DevelopForPaper,
+
     /// <summary>A card's code is decoded from its picture.</summary>
     DecodePicture,
 

@@ -26,6 +26,8 @@ internal sealed class Firefox(string program) : IEngine
 
     private sealed class Tab(FirefoxProcess process, string before, bool isOwner) : ITab
     {
+        private const int MostTries = 3;
+
         // What an engine's own pages say is none of ours.
         private const string SaidByPages =
             """
@@ -84,8 +86,18 @@ internal sealed class Firefox(string program) : IEngine
         public async Task<JsonElement> Run(string body, params object?[] arguments) =>
             (await Control.Do("WebDriver:ExecuteScript", new { script = body, args = arguments })).GetProperty("value");
 
-        public async Task<JsonElement> Await(string body, params object?[] arguments) => Later.Result(
-            (await Control.Do("WebDriver:ExecuteAsyncScript", new { script = Later.Script(body), args = arguments })).GetProperty("value"));
+        // Nothing at all comes back where the browser moved the page into another process meanwhile, as it may just after it is there: then the script is
+        // run again.
+        public async Task<JsonElement> Await(string body, params object?[] arguments)
+        {
+            for (var tries = 1; ; tries++)
+            {
+                var script = new { script = Later.Script(body), args = arguments };
+                var answer = (await Control.Do("WebDriver:ExecuteAsyncScript", script)).GetProperty("value");
+                if (answer.ValueKind != JsonValueKind.Null || tries == MostTries)
+                    return Later.Result(answer);
+            }
+        }
 
         public Task Act(params object[] sources) => Control.Do("WebDriver:PerformActions", new { actions = sources });
 

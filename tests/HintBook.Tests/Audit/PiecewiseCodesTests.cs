@@ -59,6 +59,16 @@ public class PiecewiseCodesTests
     [InlineData("6083", "Then comes a three, then an eight, then a nought, then a six.")]
     public void Things_that_are_counted_and_another_order_are_none(string code, string text) => Assert.Empty(Told("en", code, text));
 
+    // As the numbers of a list stand in the text of a printed page.
+    [Theory]
+    [InlineData("32514", "From left to right: 1. crocus, with the red spot 2. apple, with the yellow spot 3. linden, with the blue spot "
+        + "4. heather, with the white spot 5. ivy, with the green spot. On the outside of the left wall two small holes have become deeper.")]
+    [InlineData("213", "Left: 1) the lid 2) the drawer 3) the door on the right")]
+    public void Numbers_of_a_list_s_items_are_none(string code, string text) => Assert.Empty(Told("en", code, text));
+
+    [Fact]
+    public void What_stands_behind_the_numbers_of_a_list_is_read() => Assert.NotEmpty(Told("en", "517", "The wheels: 1. five 2. one 3. seven"));
+
     [Theory]
     [InlineData("1871", "First lit in 1871.")]
     [InlineData("284", "284 parts are in the kit.")]

@@ -27,6 +27,20 @@ public class PrintTests
     public void A_secret_on_a_card_is_found(params string[] pages) =>
         Assert.Contains("on page", Assert.Single(Audit(Pdf("Cards", pages))).Message, StringComparison.Ordinal);
 
+    // Printed from the right, with its letters joined: “the queen's key is here”.
+    [Fact]
+    public void A_secret_in_Arabic_is_found_though_it_is_drawn_from_left_to_right()
+    {
+        Assert.SkipUnless(FontFile.Of(Typeface.Regular).Length > 2, "This build was made without the fonts that npm fetches.");
+        var pdf = StablePdf.Make("Cards", document =>
+        {
+            using var paper = XGraphics.FromPdfPage(document.AddPage());
+            TextDrawing.Draw(paper, "هنا مفتاح الملكة الآن", Typeface.Regular, 12, XBrushes.Black, 50, 50, rightToLeft: true);
+        });
+        var secrets = Table.Of(Table.Name("مفتاح الملكة"), Table.Name("الملكة الآن")) with { PrintedPages = Secrets.PrintedPages };
+        Assert.Equal(2, Audit(secrets, ("cards.pdf", pdf)).Length);
+    }
+
     [Fact]
     public void A_secret_in_the_documents_title_is_found() => Assert.Contains(
         Audit(Pdf("The queen clip", "x")),

@@ -21,7 +21,7 @@ public class CardFindingsTests
 
     // 0.4 mm is the smallest module that a guide was found to recommend; guides disagree, and ISO/IEC 18004 sets none.
     [Theory]
-    [InlineData(600, "0.38 mm")]
+    [InlineData(880, "0.38 mm")]
     [InlineData(5000, "no QR code holds")]
     public void An_address_that_would_need_modules_under_0_4_mm_is_an_error(int letters, string why)
     {
@@ -44,7 +44,7 @@ public class CardFindingsTests
     }
 
     [Theory]
-    [InlineData(600)]
+    [InlineData(900)]
     [InlineData(400)]
     public void One_finding_counts_the_cards_whose_addresses_are_too_long_and_shows_the_longest(int letters)
     {
@@ -54,12 +54,12 @@ public class CardFindingsTests
         Assert.InRange(finding.Message.Length, 100, 300);
     }
 
-    // Version 18 is the last whose modules are not under 0.4 mm; at level M it holds 560 bytes (ISO/IEC 18004, table 7, from
+    // Version 23 is the last whose modules are not under 0.4 mm; at level M it holds 857 bytes (ISO/IEC 18004, table 7, from
     // memory). The box's own address fits, those of its stages are longer.
     [Fact]
     public void Cards_whose_addresses_fit_are_not_counted()
     {
-        var (_, findings) = CardBooks.Print(CardBooks.Of("Drawers", CardBooks.Stages(3), Long(558)));
+        var (_, findings) = CardBooks.Print(CardBooks.Of("Drawers", CardBooks.Stages(3), Long(855)));
         var tooLong = findings.All.First(finding => finding.Message.Contains("QR code", StringComparison.Ordinal));
         Assert.StartsWith("The addresses of 3 cards are too long.", tooLong.Message, StringComparison.Ordinal);
     }
@@ -91,12 +91,19 @@ public class CardFindingsTests
         Assert.Contains("More cautions at the address on the back.", front, StringComparison.Ordinal);
     }
 
+    // Letters of 8 points leave room for so many; what is left out is said on the card and to the author.
     [Fact]
-    public void Ten_dangers_fit_a_card()
+    public void Five_dangers_have_a_line_each_in_letters_of_8_points()
     {
-        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Take(10).Select(kind => CardBooks.Caution(kind, null))] };
+        var book = CardBooks.Beekeeper with { Cautions = [.. Enum.GetValues<CautionKind>().Take(5).Select(kind => CardBooks.Caution(kind, null))] };
         var front = CardFront.Layout(book, CardBooks.English);
         Assert.Equal(0, front.CautionsLeftOut);
+        const double eightPoints = 8 * 25.4 / 72;
+        var top = front.Things.OfType<PrintedSign>().Min(sign => sign.Place.Y);
+        var cautions = front.Things.OfType<PrintedText>().Where(line => line.Baseline > top && line.Tone == Tone.Ink).ToArray();
+        Assert.True(cautions.Length >= 5);
+        Assert.All(cautions, line => Assert.InRange(line.Size, eightPoints, 4));
+        Assert.Equal(5, front.Things.OfType<PrintedSign>().Select(sign => sign.Place.Y).Distinct().Count());
     }
 
     [Theory]

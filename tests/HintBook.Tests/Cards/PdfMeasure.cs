@@ -26,6 +26,10 @@ internal static class PdfMeasure
     public static string Text(byte[] pdf, int number) =>
         Page(pdf, number, page => string.Join(' ', page.GetWords().Select(word => word.Text)));
 
+    /// <summary>The page's letters in the order in which they are drawn, without spaces: what stands on several lines of a card is in one piece.</summary>
+    public static string Drawn(byte[] pdf, int number) =>
+        Page(pdf, number, page => string.Concat(page.Letters.Select(letter => letter.Value).Where(letter => !string.IsNullOrWhiteSpace(letter))));
+
     public static (double Width, double Height) Size(Page page) =>
         (Millimetres(page.Width), Millimetres(page.Height));
 

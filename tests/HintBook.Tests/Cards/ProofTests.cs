@@ -13,7 +13,7 @@ public class ProofTests
         var book = CardBooks.Of("The Beekeeper's Cabinet", CardBooks.Stages(3), address);
         var pdf = CardBooks.Pdf(CardBooks.Print(book).Set);
         foreach (var side in new[] { 1, 2 })
-            Assert.Equal(cards, Squeezed(PdfMeasure.Text(pdf, side)).Split(Squeezed(Said)).Length - 1);
+            Assert.Equal(cards, PdfMeasure.Drawn(pdf, side).Split(Squeezed(Said)).Length - 1);
     }
 
     // The text of a PDF may have its spaces elsewhere.

@@ -11,7 +11,7 @@ public class ReadBackTests
     public void Every_card_is_read_from_its_picture_and_from_the_finished_pdf()
     {
         var (set, findings) = CardBooks.Print(CardBooks.Of("Drawers", CardBooks.Stages(20)));
-        Assert.Equal(new ReadBack(21, 21, 21), set.ReadBack);
+        Assert.Equal(new ReadBack(21, 21, 21), set.ReadBack with { Figures = null });
         Assert.True(set.ReadBack.All);
         Assert.Empty(findings.All);
     }
@@ -20,7 +20,7 @@ public class ReadBackTests
     public void A_code_with_many_modules_flipped_is_caught_in_both_places()
     {
         var (readBack, findings) = PrintWith(code => SpoiltCards.Flipped(code, every: 3));
-        Assert.Equal(new ReadBack(4, 3, 3), readBack);
+        Assert.Equal(new ReadBack(4, 3, 3), readBack with { Figures = null });
         Assert.Equal(["HB6104", "HB6104"], findings.All.Select(finding => finding.Code.Id));
         Assert.Contains(findings.All, finding => finding.Message.Contains("cards.pdf, page 2", StringComparison.Ordinal));
         Assert.Contains(findings.All, finding => finding.Message.Contains(".png", StringComparison.Ordinal));
@@ -31,7 +31,7 @@ public class ReadBackTests
     public void A_code_that_says_another_address_is_caught_in_both_places()
     {
         var (readBack, findings) = PrintWith(_ => QrMatrix.Encode("https://other.example/")!);
-        Assert.Equal(new ReadBack(4, 3, 3), readBack);
+        Assert.Equal(new ReadBack(4, 3, 3), readBack with { Figures = null });
         Assert.Equal(["HB6105", "HB6105"], findings.All.Select(finding => finding.Code.Id));
         Assert.All(findings.All, finding => Assert.Contains("https://other.example/", finding.Message, StringComparison.Ordinal));
     }

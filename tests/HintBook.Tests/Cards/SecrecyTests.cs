@@ -24,24 +24,25 @@ public class SecrecyTests
     {
         var names = CardBooks.AddressesOf(Book).Names.Values.Select(all => all[0]);
         Assert.Equal(
-            new[] { "box" }.Concat(names).SelectMany(name => new[] { $"qr/{name}.svg", $"qr/{name}.png" }).Prepend("cards.pdf").Order(StringComparer.Ordinal),
+            new[] { "box" }.Concat(names).SelectMany(name => new[] { $"qr/{name}.svg", $"qr/{name}.png" })
+                .Concat(["cards.pdf", "which-card.pdf", "test-sheet.pdf"]).Order(StringComparer.Ordinal),
             CardBooks.Print(Book).Set.Files.Select(file => file.Path).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void A_back_has_its_address_in_letters_and_its_stages_name()
     {
-        var text = PdfMeasure.Text(CardBooks.Pdf(CardBooks.Print(Book).Set), 2);
+        var text = PdfMeasure.Drawn(CardBooks.Pdf(CardBooks.Print(Book).Set), 2);
         var addresses = CardBooks.AddressesOf(Book);
         Assert.Contains(CardBooks.Address, text, StringComparison.Ordinal);
         Assert.All(Book.Stages, stage => Assert.Contains(addresses.PrintedFor(stage.Id.Value)!, text, StringComparison.Ordinal));
-        Assert.All(Book.Stages, stage => Assert.Contains($" {addresses.Names[stage.Id.Value][0]} ", $" {text} ", StringComparison.Ordinal));
+        Assert.All(Book.Stages, stage => Assert.True(text.Split(addresses.Names[stage.Id.Value][0]).Length > 2, stage.Id.Value));
     }
 
     [Fact]
-    public void The_last_page_tells_the_maker_which_card_goes_where()
+    public void A_sheet_of_its_own_tells_the_maker_which_card_goes_where()
     {
-        var text = PdfMeasure.Text(CardBooks.Pdf(CardBooks.Print(Book).Set), 3);
+        var text = PdfMeasure.Text(CardBooks.Bytes(CardBooks.Print(Book).Set, "which-card.pdf"), 1);
         Assert.Contains("do not put this sheet into the box", text, StringComparison.Ordinal);
         foreach (var (id, names) in CardBooks.AddressesOf(Book).Names)
             Assert.Contains($"{names[0]} {Book.Stages.Single(stage => stage.Id.Value == id).Title.Value}", text, StringComparison.Ordinal);

@@ -14,7 +14,15 @@ internal static class SpoiltCards
     {
         var cards = CardList.Build(book, CardBooks.AddressesOf(book));
         ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
-        return CardPrint.Print(book, spoilt, CardFront.Layout(book, CardBooks.English), Paper.A4, CardBooks.English, Findings.None);
+        return CardPrint.Print(
+            book,
+            spoilt,
+            CardFront.Layout(book, CardBooks.English),
+            CardSheet.Usual(Paper.A4),
+            CardLook.Plain,
+            Paper.A4,
+            CardBooks.English,
+            Findings.None);
     }
 
     /// <summary>A code with every so manieth of its data modules turned to the other colour.</summary>

@@ -9,7 +9,8 @@ namespace HintBook.Tests.Ciphers;
 /// <summary>
 /// Clues from elsewhere, by hands that haven't read the ways of reading, each with the other answers that a solver would naturally try. Whether they are
 /// proved as they are told, how many of the warnings are useful, and how many of the natural tries are found. <c>tuning.yaml</c> was looked at while the
-/// rules were made, so that only its figures are held; of other files the figures are printed.
+/// rules were made, so that only its figures are held; of other files the figures are printed, and of <c>tuning-3.yaml</c>
+/// those of its warnings are held, which were run before anybody read it (2026-11-28: proved 35 of 40, useful 10 of 11, natural tries found 10 of 20).
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {
@@ -41,10 +42,11 @@ public class ElsewhereTests(ITestOutputHelper output)
         var proved = clues.Count(one => one.Proof.Says is Verdict.Proved);
         output.WriteLine(
             $"{file}: proved as told {proved} of {clues.Length}; warnings useful {useful} of {warnings}; natural tries found {found} of {natural}");
+        if (file != "tuning-2.yaml")
+            Assert.True(useful >= 0.9 * warnings, $"{useful} of {warnings} warnings are useful");
         if (file != "tuning.yaml")
             return;
         Assert.Equal(clues.Length, proved);
-        Assert.True(useful >= 0.9 * warnings, $"{useful} of {warnings} warnings are useful");
         Assert.True(found >= 0.9 * natural, $"{found} of {natural} natural tries are found");
     }
 

@@ -16,7 +16,7 @@ internal static class AuditJapanese
         Anaphora = "",
         Negations = "",
         Likenesses = "",
-        Setting = "文字 言葉 合言葉 綴り",
+        Setting = "文字 言葉 合言葉 綴り 読め 読み 回し 合わせ 入力 並べ 揃え 押し 打ち",
         Times = TimesIn.Japanese,
         Codes = CodesIn.Japanese,
         IsHourFirst = true,

@@ -8,10 +8,10 @@ namespace HintBook.Audit.Mentions.Signs;
 /// </summary>
 internal sealed class SignReader(WordNumbers numbers, SignTree tree)
 {
-    private const int LongestNumber = 12;
+    private const int LongestNumber = 12, FewestItems = 3;
     private readonly List<Token> tokens = [];
     private readonly List<int> signs = [];
-    private readonly List<int> row = [], figures = [], places = [];
+    private readonly List<int> row = [], figures = [], places = [], items = [];
     private readonly KanaFigures? kana = numbers.Language.Code == "ja" ? new() : null;
 
     /// <summary>The tokens of the text that was read last.</summary>
@@ -33,6 +33,24 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
             Take(text, ids, source, at);
             at = tokens[^1].Last + 1;
         }
+
+        SilenceItems(text, source);
+    }
+
+    // "1. crocus 2. apple 3. linden": the numbers of a list's items, which the text of a printed page has, say nothing.
+    private void SilenceItems(FoldedText text, string source)
+    {
+        items.Clear();
+        for (var i = 0; i < tokens.Count; i++)
+        {
+            var end = text.Words[tokens[i].Last].End;
+            if (tokens[i].Is(Sign.InFigures) && tokens[i].Value == items.Count + 1
+                && end + 1 < source.Length && (source[end] is '.' or ')') && char.IsWhiteSpace(source[end + 1]))
+                items.Add(i);
+        }
+
+        foreach (var i in items.Count < FewestItems ? [] : items)
+            tokens[i] = new(tokens[i].First, tokens[i].Last, Sign.Grammar, -1, "");
     }
 
     private void Take(FoldedText text, ReadOnlySpan<int> ids, string source, int at)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Cards.Kept;
 using HintBook.Text;
 
 namespace HintBook.Cards.ReadingBack;
@@ -10,46 +11,51 @@ namespace HintBook.Cards.ReadingBack;
 /// <param name="FromPdf">How many were read from the finished PDF, its pages turned into pixels.</param>
 public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
 {
+    /// <summary>What was measured on the codes of the finished PDF; null where none was read.</summary>
+    public CodeFigures? Figures { get; init; }
+
+    /// <summary>How many of those from pictures weren't read now but in an earlier run, from files of the same bytes.</summary>
+    public int KeptFromPictures { get; init; }
+
+    /// <summary>How many of those from the PDF weren't read now but in an earlier run, from the same instructions or the same pixels.</summary>
+    public int KeptFromPdf { get; init; }
+
     /// <summary>Whether every code was read in both places.</summary>
     public bool All => FromPictures == Cards && FromPdf == Cards;
 
     /// <summary>Reads every card twice, on all cores: from its picture, and from its place on the PDF's back sides.</summary>
     internal static (ReadBack Counts, ImmutableArray<Finding> Findings) Run(
-        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, Paper paper, WorkLog? work)
+        Book book, ImmutableArray<Card> cards, ImmutableArray<byte[]> pictures, byte[] pdf, CardSheet sheet, WorkLog? work, KeptWork? kept = null)
     {
+        var readings = new Readings(kept ?? new());
         var fromPictures = cards.AsParallel().AsOrdered()
             .Select((card, i) =>
             {
-                work?.Did(Work.DecodePicture, card.Name);
-                return Judge(book, card, $"qr/{card.Name}.png", CodeReader.ReadPng(pictures[i]));
+                var code = readings.Picture(pictures[i], () => work?.Did(Work.DecodePicture, card.Name));
+                return (Code: code, Finding: Judge(book, card, $"qr/{card.Name}.png", code.Says));
             })
             .ToImmutableArray();
-        var backs = CardBacks.In(pdf, Imposition.SheetsFor(cards.Length));
-        var fromPdf = cards.Chunk(Imposition.PerSheet).Zip(backs).AsParallel().AsOrdered()
-            .SelectMany((sheet, number) => OnSheet(book, sheet.First, sheet.Second, number, paper, work))
+        var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length));
+        var fromPdf = cards.Chunk(sheet.PerSheet).Zip(backs).AsParallel().AsOrdered()
+            .SelectMany((some, number) => OnSheet(book, some.First, some.Second, number, sheet, readings, work))
             .ToImmutableArray();
 
-        var found = fromPictures.Concat(fromPdf).OfType<Finding>().ToImmutableArray();
-        return (new(cards.Length, fromPictures.Count(finding => finding is null), fromPdf.Count(finding => finding is null)), found);
-    }
-
-    private static IEnumerable<Finding?> OnSheet(Book book, Card[] cards, CardBacks back, int sheet, Paper paper, WorkLog? work)
-    {
-        var pixels = back.Pixels();
-        var where = $"cards.pdf, page {CardSheets.PageOfBacks(sheet) + 1}";
-        return [.. cards.Select((card, slot) =>
+        var counts = new ReadBack(cards.Length, fromPictures.Count(code => code.Finding is null), fromPdf.Count(code => code.Finding is null))
         {
-            work?.Did(Work.DecodePdf, card.Name);
-            return Judge(book, card, where, Read(pixels, CardBack.CodeOn(Imposition.Back(paper, slot))));
-        })];
+            Figures = CodeFigures.Worst(fromPdf.Select(code => code.Code.Figures).OfType<CodeFigures>()),
+            KeptFromPictures = fromPictures.Count(code => code.Finding is null && code.Code.IsKept),
+            KeptFromPdf = fromPdf.Count(code => code.Finding is null && code.Code.IsKept),
+        };
+        return (counts, [.. fromPictures.Select(code => code.Finding).Concat(fromPdf.Select(code => code.Finding)).OfType<Finding>()]);
     }
 
-    private static string? Read(Raster? page, Rect place)
+    private static IEnumerable<(ReadCode Code, Finding? Finding)> OnSheet(
+        Book book, Card[] cards, CardBacks back, int number, CardSheet sheet, Readings readings, WorkLog? work)
     {
-        if (page is null)
-            return null;
-        var (pixels, width, height) = page.Cut(place);
-        return CodeReader.Read(pixels, width, height);
+        var where = $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}";
+        Rect[] places = [.. cards.Select((_, slot) => CardBack.CodeOn(sheet.Back(slot)))];
+        var codes = readings.Side(back, places, slot => work?.Did(Work.DecodePdf, cards[slot].Name));
+        return cards.Zip(codes, (card, code) => (code, Judge(book, card, where, code.Says)));
     }
 
     private static Finding? Judge(Book book, Card card, string where, string? read)

@@ -54,6 +54,12 @@ internal static class UprightCode
         bool IsDark(int x, int y) => modules[((y + QuietZone) * side) + x + QuietZone] < Grey;
     }
 
+    /// <summary>Where the dark of a code begins, how large it is, and how many modules are on its side; null where there is none.</summary>
+    public static (int Left, int Top, int Width, int Height, int Modules)? Measure(byte[] pixels, int width, int height) =>
+        BoundsOf(pixels, width, height) is { } bounds && Modules(pixels, width, bounds) is { } size
+            ? (bounds.Left, bounds.Top, bounds.Width, bounds.Height, size)
+            : null;
+
     private static Bounds? BoundsOf(byte[] pixels, int width, int height)
     {
         var (left, top, right, bottom) = (width, height, 0, 0);

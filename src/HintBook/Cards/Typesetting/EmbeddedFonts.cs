@@ -6,8 +6,8 @@ namespace HintBook.Cards.Typesetting;
 /// <summary>Hands PDFsharp the fonts that the build embedded (see <c>Fonts.targets</c>), and never one of the machine's own.</summary>
 internal sealed class EmbeddedFonts : IFontResolver
 {
-    /// <summary>The only family there is.</summary>
-    public const string Family = "Inter";
+    /// <summary>The family that has two weights; every other family is one font, named after its file.</summary>
+    public const string Family = FontFile.Inter;
 
     private const string RegularFile = "Inter-Regular.ttf";
     private const string SemiBoldFile = "Inter-SemiBold.ttf";
@@ -26,17 +26,23 @@ internal sealed class EmbeddedFonts : IFontResolver
 
     /// <inheritdoc/>
     public FontResolverInfo ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
-        new(isBold ? SemiBoldFile : RegularFile);
+        new(familyName != Family ? familyName + FontFile.Extension : isBold ? SemiBoldFile : RegularFile);
 
     /// <inheritdoc/>
     public byte[] GetFont(string faceName) => files.GetOrAdd(faceName, Read);
 
-    private static byte[] Read(string file)
+    /// <summary>The bytes of a font, or null where this build was made without it.</summary>
+    /// <param name="file">The name of its resource.</param>
+    public static byte[]? Find(string file)
     {
-        using var resource = typeof(EmbeddedFonts).Assembly.GetManifestResourceStream(file)
-            ?? throw new InvalidOperationException($"This build of HintBook was made without its font {file}.");
+        using var resource = typeof(EmbeddedFonts).Assembly.GetManifestResourceStream(file);
+        if (resource is null)
+            return null;
         using var bytes = new MemoryStream();
         resource.CopyTo(bytes);
         return bytes.ToArray();
     }
+
+    private static byte[] Read(string file) =>
+        Find(file) ?? throw new InvalidOperationException($"This build of HintBook was made without its font {file}.");
 }

@@ -11,11 +11,17 @@ public sealed record SetText(ImmutableArray<string> Lines, double Size, bool Who
     /// <summary>From one baseline to the next, in ems: room enough for accents, tight enough for a card (common practice, no source).</summary>
     public const double Leading = 1.3;
 
+    /// <summary>From one baseline to the next, in ems; titles are set tighter.</summary>
+    public double Spacing { get; init; } = Leading;
+
     /// <summary>From one baseline to the next, in millimetres.</summary>
-    public double LineHeight => Size * Leading;
+    public double LineHeight => Size * Spacing;
 
     /// <summary>The height of all lines, in millimetres.</summary>
     public double Height => Lines.Length * LineHeight;
+
+    /// <summary>Whether the text runs from right to left, so that its lines begin at the right.</summary>
+    public bool RightToLeft { get; } = BidiLevels.RightToLeft(string.Join(' ', Lines));
 }
 
 /// <summary>Fits text into a given width and number of lines: it shrinks, then breaks words, then cuts.</summary>
@@ -92,7 +98,7 @@ public static class Paragraph
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            if (!breaks.Contains(text[i], StringComparison.Ordinal))
+            if (!LineBreaks.After(text, i, breaks))
                 continue;
             yield return text[start..(i + 1)];
             start = i + 1;

@@ -25,13 +25,16 @@ public static partial class StablePdf
         lock (OneAtATime)
         {
             using var document = new PdfDocument();
-            document.Options.CompressContentStreams = true;
+            document.Options.CompressContentStreams = false;
             document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestSpeed;
             document.Info.Title = title;
             document.Info.Creator = "HintBook";
             document.Info.CreationDate = NoDate;
             document.Info.ModificationDate = NoDate;
+            TextDrawing.Prepare(document);
             draw(document);
+            TextDrawing.Finish(document);
+            TextDrawing.Pack(document);
 
             var identity = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(title)));
             document.Internals.FirstDocumentID = identity[..16];

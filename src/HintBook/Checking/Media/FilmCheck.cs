@@ -38,7 +38,8 @@ internal static class FilmCheck
     {
         work?.Did(Work.ReadFilm, file.Value);
         var identity = languages[0].Identity;
-        var read = folder.Read(file.Value, file.At, findings, stream => new ReadFilm(FilmLength.Read(stream), FilmPrint.Of(stream), FilmMetadata.Find(stream)));
+        var read = folder.Read(file.Value, file.At, findings, stream =>
+            new ReadFilm(FilmLength.Read(stream), FilmPrint.Of(stream), FilmMetadata.Find(stream), FilmForms.Read(stream)));
         if (read is null)
             return null;
         var captions = languages[0].Captions.Where(each => each.Film == file.Value).ToImmutableArray();
@@ -60,6 +61,7 @@ internal static class FilmCheck
         findings.AddRange(OfClips(languages, file.Value, read.Length));
         findings.AddRange(captions.SelectMany(each => FilmFindings.OfCaptions(each.File)));
         findings.AddRange(FilmFindings.OfFilm(file, read.Stripping));
+        findings.AddRange(FilmFindings.OfForm(file, read.Form));
         if (!cutsClips && PartsOf(languages, file.Value).Any(part => !IsWhole(part, read.Length)))
             findings.Add(FilmFindings.NotCut(file));
         return film;
@@ -96,5 +98,5 @@ internal static class FilmCheck
     private static string Written(FilmPart part) =>
         string.Create(CultureInfo.InvariantCulture, $"{part.From.TotalMilliseconds:0}-{part.To?.TotalMilliseconds:0}");
 
-    private sealed record ReadFilm(TimeSpan? Length, string Print, FilmStripping Stripping);
+    private sealed record ReadFilm(TimeSpan? Length, string Print, FilmStripping Stripping, FilmForm? Form);
 }

@@ -27,6 +27,9 @@ internal sealed class Bits(int size)
         return all;
     }
 
+    /// <summary>One number alone.</summary>
+    public static Bits With(int size, int number) => new(size) { [number] = true };
+
     /// <summary>The numbers in it, in order.</summary>
     public IEnumerable<int> Members()
     {

@@ -7,15 +7,18 @@ namespace HintBook.Mechanism.Places;
 /// Chooses the pages of “where am I?”: each splits the places where its readers may stand, until one stage is next in all that are left. Pages are
 /// made greedily: what counts is the taps, a little for each line to be read, and what is left to find out, by the entropy of a greedy cover with
 /// stages. The best of them are tried out, and so on for each of their answers. The number of sets looked at is bounded, never the time, so that
-/// every machine finds the same pages.
+/// every machine finds the same pages. Where one stage of several is looked for, a place is one with the stage that its reader wants; then a page with signs
+/// has two ways on: for whom none is true, and for whom one is true that isn't wanted.
 /// </summary>
 internal sealed class PlaceSearch
 {
+    /// <summary>Ways that take more taps cost extra.</summary>
+    public const int WantedTaps = 4;
+
     private const int MostLines = 6;
     private const int MostSigns = 6;
     private const int Width = 12;
     private const int MostSets = 3_000;
-    private const int WantedTaps = 4;
     private const double LineCosts = 0.25;
     private const double BitCosts = 0.9;
     private const double TapTooMany = 1.0;
@@ -26,11 +29,13 @@ internal sealed class PlaceSearch
     private readonly ImmutableArray<Line> lines;
     private readonly Bits[] next;
     private readonly Bits[] recognised;
+    private readonly Bits[] open;
     private readonly Bits[] sayable;
     private readonly Dictionary<(Bits, int), Choice> chosen = new(new ByPlaces());
     private readonly Dictionary<Bits, double> bits = new(Bits.ByContent);
     private readonly Dictionary<Bits, List<Draft>> drafted = new(Bits.ByContent);
     private readonly bool showsSigns;
+    private readonly bool forWanted;
     private readonly int width;
     private readonly Func<Bits, int> lastDone;
     private int left;
@@ -42,27 +47,35 @@ internal sealed class PlaceSearch
     /// <param name="mayBeTold">Whether a stage's title and sign name nothing that isn't known in a place.</param>
     /// <param name="lastDone">The stage to go on from where places can't be told apart, or -1.</param>
     /// <param name="greedy">Whether only the best page of each set is tried.</param>
+    /// <param name="open">By place the stages that are next there, where each place has but the one that is wanted; else null.</param>
     public PlaceSearch(
         Standings standings,
         ImmutableArray<Standing> places,
         ImmutableArray<Line> lines,
         Func<Standing, int, bool> mayBeTold,
         Func<Bits, int> lastDone,
-        bool greedy)
+        bool greedy,
+        ImmutableArray<Bits>? open = null)
     {
         // A reader whom a sign doesn't fit is past it only if it is sure where its stage is next.
         showsSigns = standings.Exact;
         (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
         var stages = standings.KnownWhereNext.Length;
+        forWanted = open is not null;
         (next, recognised, sayable) = (new Bits[stages], new Bits[stages], new Bits[stages]);
+        this.open = open is null ? recognised : new Bits[stages];
         for (var stage = 0; stage < stages; stage++)
         {
             (next[stage], recognised[stage], sayable[stage]) = (new Bits(places.Length), new Bits(places.Length), new Bits(places.Length));
+            if (open is not null)
+                this.open[stage] = new Bits(places.Length);
             for (var place = 0; place < places.Length; place++)
             {
                 next[stage][place] = places[place].Next[stage];
                 // Who can only be led elsewhere doesn't take the sign for theirs.
                 recognised[stage][place] = places[place].IsFound && places[place].Next[stage];
+                if (open is { } all)
+                    this.open[stage][place] = places[place].IsFound && all[place][stage];
                 sayable[stage][place] = standings.KnownWhereNext[stage].IsWithin(places[place].Known) && mayBeTold(places[place], stage);
             }
         }
@@ -74,15 +87,24 @@ internal sealed class PlaceSearch
     /// <summary>The pages, the first first.</summary>
     public ImmutableArray<PlacePage> Pages(Bits all)
     {
-        var pages = new Dictionary<Bits, PlacePage>(Bits.ByContent);
-        var order = new List<Bits>();
         if (EndOf(all) is not PlaceEnd.ToPage)
         {
             int[] signs = [.. Enumerable.Range(0, next.Length).Where(stage => all.IsWithin(next[stage]) && all.IsWithin(sayable[stage]))];
             return [new(all, [.. signs], [], signs.Length > 0 ? null : EndOf(all))];
         }
 
-        Write(all, WantedTaps);
+        return PagesFrom([all], WantedTaps);
+    }
+
+    /// <summary>The pages to which readers come who may stand at any of some sets of places.</summary>
+    /// <param name="sets">The sets.</param>
+    /// <param name="taps">How many taps they should need from there.</param>
+    public ImmutableArray<PlacePage> PagesFrom(IEnumerable<Bits> sets, int taps)
+    {
+        var pages = new Dictionary<Bits, PlacePage>(Bits.ByContent);
+        var order = new List<Bits>();
+        foreach (var set in sets.Where(set => EndOf(set) is PlaceEnd.ToPage))
+            Write(set, taps);
         return [.. order.Select(set => pages[set])];
 
         void Write(Bits set, int wanted)
@@ -95,16 +117,21 @@ internal sealed class PlaceSearch
                 set,
                 draft.Signs,
                 [.. draft.Lines.Select((line, i) => (lines[line], EndOf(draft.Branches[i])))],
-                draft.Rest.IsEmpty ? null : EndOf(draft.Rest));
-            foreach (var branch in draft.Branches.Append(draft.Rest).Where(branch => EndOf(branch) is PlaceEnd.ToPage))
+                draft.Rest.IsEmpty ? null : EndOf(draft.Rest))
+            {
+                Other = draft.Other.IsEmpty ? null : EndOf(draft.Other),
+                ForWanted = forWanted,
+            };
+            foreach (var branch in draft.Ways.Where(branch => EndOf(branch) is PlaceEnd.ToPage))
                 Write(branch, wanted - 1);
         }
     }
 
-    private PlaceEnd EndOf(Bits set) =>
+    /// <summary>Where readers are led who may stand at some places.</summary>
+    public PlaceEnd EndOf(Bits set) =>
         NextInAll(set) is >= 0 and var stage ? new PlaceEnd.ToStage(stage)
         : Drafts(set).Count == 0 ? new PlaceEnd.Lost(lastDone(set), set)
-        : new PlaceEnd.ToPage(set);
+        : new PlaceEnd.ToPage(set, forWanted);
 
     private int NextInAll(Bits set) => Array.FindIndex(next, set.IsWithin);
 
@@ -129,7 +156,7 @@ internal sealed class PlaceSearch
         foreach (var draft in Drafts(set).Take(left < 0 ? 1 : width))
         {
             var (taps, cost, most) = (1.0, 1.0 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1)), 1);
-            foreach (var branch in draft.Branches.Append(draft.Rest))
+            foreach (var branch in draft.Ways)
             {
                 if (branch.IsEmpty)
                     continue;
@@ -161,14 +188,15 @@ internal sealed class PlaceSearch
         for (var count = 0; count <= signs.Length; count++)
         {
             var shown = signs[..count];
-            var rest = shown.Aggregate(set, (some, stage) => some.Without(recognised[stage]));
+            var rest = shown.Aggregate(set, (some, stage) => some.Without(open[stage]));
+            var other = forWanted ? shown.Aggregate(set.Without(rest), (some, stage) => some.Without(recognised[stage])) : new Bits(set.Size);
             if (count > 0)
-                drafts.Add(Rated(new(shown, [], [], rest), weight));
-            for (var best = new Draft(shown, [], [], rest); best.Lines.Length + count < MostLines;)
+                drafts.Add(Rated(new(shown, [], [], rest, other), weight));
+            for (var best = new Draft(shown, [], [], rest, other); best.Lines.Length + count < MostLines;)
             {
                 // The rarest line stands first: the first true one counts, and a common one would leave nothing for those below it.
                 var longer = askable.Except(best.Lines)
-                    .Select(line => Listed(shown, rest, [.. best.Lines.Append(line).OrderBy(each => rarity[each]).ThenBy(each => each)]))
+                    .Select(line => Listed(shown, rest, other, [.. best.Lines.Append(line).OrderBy(each => rarity[each]).ThenBy(each => each)]))
                     .Where(draft => draft.Branches.All(branch => !branch.IsEmpty) && !draft.Rest.IsEmpty)
                     .Select(draft => Rated(draft, weight))
                     .MinBy(draft => draft.Promises);
@@ -178,12 +206,23 @@ internal sealed class PlaceSearch
             }
         }
 
-        drafts.RemoveAll(draft => draft.Branches.Append(draft.Rest).Any(branch => Bits.ByContent.Equals(branch, set)));
+        drafts.RemoveAll(draft => draft.Ways.Any(branch => Bits.ByContent.Equals(branch, set)));
+        if (drafts.Count == 0 && forWanted)
+            drafts.AddRange(Unwanted(set).Select(draft => Rated(draft, weight)));
         drafts = [.. drafts.OrderBy(draft => draft.Promises)];
         return drafted[set] = drafts;
     }
 
-    private Draft Listed(ImmutableArray<int> signs, Bits all, ImmutableArray<int> listed)
+    // Pages with a sign that none of these readers wants, but that is true for some: it tells them from the others.
+    private IEnumerable<Draft> Unwanted(Bits set) =>
+        from stage in Enumerable.Range(0, next.Length)
+        where set.IsWithin(sayable[stage])
+        let rest = set.Without(open[stage])
+        let other = set.Both(open[stage])
+        where !rest.IsEmpty && !other.IsEmpty && !set.Overlaps(recognised[stage])
+        select new Draft([stage], [], [], rest, other);
+
+    private Draft Listed(ImmutableArray<int> signs, Bits all, Bits other, ImmutableArray<int> listed)
     {
         var (branches, rest) = (ImmutableArray.CreateBuilder<Bits>(listed.Length), all);
         foreach (var line in listed)
@@ -192,7 +231,7 @@ internal sealed class PlaceSearch
             rest = rest.Both(lines[line].False);
         }
 
-        return new(signs, listed, branches.MoveToImmutable(), rest);
+        return new(signs, listed, branches.MoveToImmutable(), rest, other);
     }
 
     // Signs that may be shown to all of these readers, and that some of them want: each covers as many as it can of those still left.
@@ -223,10 +262,8 @@ internal sealed class PlaceSearch
     private Draft Rated(Draft draft, double weight)
     {
         var cost = 1 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1));
-        foreach (var branch in draft.Branches)
+        foreach (var branch in draft.Ways.Where(branch => !branch.IsEmpty))
             cost += WeightOf(branch) / weight * BitCosts * LeftToFind(branch);
-        if (!draft.Rest.IsEmpty)
-            cost += WeightOf(draft.Rest) / weight * BitCosts * LeftToFind(draft.Rest);
         return draft with { Promises = cost };
     }
 
@@ -271,8 +308,10 @@ internal sealed class PlaceSearch
         return Math.Max(bits, 0.5);
     }
 
-    private sealed record Draft(ImmutableArray<int> Signs, ImmutableArray<int> Lines, ImmutableArray<Bits> Branches, Bits Rest)
+    private sealed record Draft(ImmutableArray<int> Signs, ImmutableArray<int> Lines, ImmutableArray<Bits> Branches, Bits Rest, Bits Other)
     {
+        public IEnumerable<Bits> Ways => [.. Branches, Rest, Other];
+
         public double Promises { get; init; }
     }
 

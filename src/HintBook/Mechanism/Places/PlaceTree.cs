@@ -13,10 +13,12 @@ internal sealed class PlaceTree
     private readonly Standings standings;
     private readonly Bits[] names;
 
-    private PlaceTree(
-        Standings standings, Bits[] names, ImmutableArray<Standing> places, ImmutableArray<Bits> untold, ImmutableArray<PlacePage> pages)
+    private readonly WantedStages wanted;
+
+    private PlaceTree(Standings standings, Bits[] names, WantedStages wanted, ImmutableArray<Bits> untold)
     {
-        (this.standings, this.names, Places, Untold, Pages) = (standings, names, places, untold, pages);
+        (this.standings, this.names, this.wanted, Untold) = (standings, names, wanted, untold);
+        (Places, Pages) = (wanted.Places, [.. wanted.Pages, .. wanted.PagesForWanted]);
         Rates = Rate();
     }
 
@@ -26,15 +28,18 @@ internal sealed class PlaceTree
     /// <summary>The pages, the first first.</summary>
     public ImmutableArray<PlacePage> Pages { get; }
 
-    /// <summary>How many taps it takes, and how much is found.</summary>
+    /// <summary>How many taps it takes to a stage that is next, and how much is found.</summary>
     public PlaceRates Rates { get; }
+
+    /// <summary>How many taps it takes to the one that is wanted where several stages are next; null where there is no such place.</summary>
+    public PlaceRates? RatesForWanted => wanted.Rate();
 
     /// <summary>The stages that are next in places where neither they nor any before them may be told.</summary>
     public ImmutableArray<Bits> Untold { get; }
 
     /// <summary>Places that nothing tells apart: a stage that is next in each of them.</summary>
     public IEnumerable<ImmutableArray<int>> Lost =>
-        from page in Pages
+        from page in wanted.Pages
         from end in page.Lines.Select(each => each.To).Append(page.None).OfType<PlaceEnd.Lost>()
         let found = end.Places.Members().Where(place => Places[place].IsFound).ToArray()
         where found.Length > 0
@@ -69,9 +74,19 @@ internal sealed class PlaceTree
         var lines = Line.All(standings, places, KnowsWords, (place, v) => place.Known.Overlaps(known[v]));
         // The search tries less than all; it may then end with a tree that isn't better than the first that comes to hand.
         var (first, searched) = (Search(greedy: true), Search(greedy: false));
-        return new(standings, known, places, untold, (first.Worth(all) <= searched.Worth(all) ? first : searched).Pages(all));
+        var pages = (first.Worth(all) <= searched.Worth(all) ? first : searched).Pages(all);
+        return new(standings, known, WantedStages.After(pages, places, standings, SearchForWanted), untold);
 
-        PlaceSearch Search(bool greedy) => new(standings, places, lines, standIns.MayBeTold, LastDone, greedy);
+        PlaceSearch Search(bool greedy) => new(standings, places, lines, standIns.MayBeTold, set => LastDone(places, set), greedy);
+
+        PlaceSearch SearchForWanted(ImmutableArray<Standing> each, ImmutableArray<Bits> open) => new(
+            standings,
+            each,
+            Line.All(standings, each, KnowsWords, (place, v) => place.Known.Overlaps(known[v])),
+            standIns.MayBeTold,
+            set => LastDone(each, set),
+            greedy: false,
+            open);
 
         int[] Secret(IEnumerable<string> ids) =>
             [.. ids.Where(variables.ContainsKey).Select(id => variables[id]).Where(v => machine.Variables[v].Named is { Seen: false })];
@@ -79,7 +94,7 @@ internal sealed class PlaceTree
         bool KnowsWords(Standing place, int v, int position) =>
             Array.TrueForAll(Secret(saidOf(machine.Variables[v].Id, machine.Variables[v].Positions[position])), other => place.Known.Overlaps(known[other]));
 
-        int LastDone(Bits set)
+        int LastDone(ImmutableArray<Standing> places, Bits set)
         {
             var certain = Bits.All(standings.Things.Count);
             foreach (var place in set.Members())
@@ -97,7 +112,7 @@ internal sealed class PlaceTree
     /// <summary>The ids of the names that every reader of a page has met.</summary>
     public IEnumerable<string> NamesKnownTo(PlacePage page) =>
         Enumerable.Range(0, Machine.Variables.Length)
-            .Where(v => Machine.Variables[v].Named is not null && page.Places.Members().All(place => Places[place].Known.Overlaps(names[v])))
+            .Where(v => Machine.Variables[v].Named is not null && page.Places.Members().All(place => wanted.StandingOf(page, place).Known.Overlaps(names[v])))
             .Select(v => Machine.Variables[v].Id);
 
     // By variable: what makes its name known once it is attained: of a part any position but the first, of a thing the hand.
@@ -125,20 +140,20 @@ internal sealed class PlaceTree
         var order = new List<string>();
         foreach (var standing in standings.All)
         {
-            var wanted = standIns.In(standing);
-            var isFound = !wanted.IsEmpty;
+            var led = standIns.In(standing);
+            var isFound = !led.IsEmpty;
             if (!isFound)
             {
                 untold.Add(standing.Next);
-                wanted = new Bits(stages);
+                led = new Bits(stages);
                 foreach (var stage in Enumerable.Range(0, stages).Where(stage => standIns.MayBeTold(standing, stage)))
-                    wanted[stage] = true;
+                    led[stage] = true;
             }
 
             var sayable = standings.KnownWhereNext.Select((known, stage) => known.IsWithin(standing.Known) ? stage : -1).Where(stage => stage >= 0);
             var askable = standings.Asked.SelectMany(v => Enumerable.Range(0, standings.Things.Machine.Variables[v].Positions.Length)
                 .Select(position => standings.Things.Of(v, position)).Where(number => standing.Known[number]));
-            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', wanted.Members())}"
+            var key = $"{isFound}|{string.Join(' ', standing.Shows)}|{string.Join(' ', led.Members())}"
                 + $"|{string.Join(' ', sayable)}|{string.Join(' ', askable)}";
             if (merged.TryGetValue(key, out var same))
             {
@@ -147,7 +162,7 @@ internal sealed class PlaceTree
             else
             {
                 order.Add(key);
-                merged.Add(key, standing with { Next = wanted, IsFound = isFound });
+                merged.Add(key, standing with { Next = led, IsFound = isFound });
             }
         }
 
@@ -157,7 +172,7 @@ internal sealed class PlaceTree
     // Walks every place through the pages, along every answer that is true there.
     private PlaceRates Rate()
     {
-        var pages = Pages.ToDictionary(page => page.Places, Bits.ByContent);
+        var pages = wanted.Pages.ToDictionary(page => page.Places, Bits.ByContent);
         var (sum, weight, most, lost) = (0.0, 0.0, 0, 0.0);
         foreach (var (place, standing) in Places.Index())
         {

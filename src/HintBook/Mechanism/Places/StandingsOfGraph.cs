@@ -44,7 +44,7 @@ internal sealed class StandingsOfGraph
         ImmutableArray<int> asked =
         [
             .. Enumerable.Range(0, machine.Variables.Length)
-                .Where(v => machine.Variables[v].Named is Thing or Part { Seen: true, Free: false } || machine.ShowsWhen.ContainsKey(v)),
+                .Where(v => machine.Variables[v].Named is Thing or Part { Seen: true, Free: false, Turns: false } || machine.ShowsWhen.ContainsKey(v)),
         ];
         var next = Next();
         var weights = new SeededWalk(graph, cost, StepCost, next).Weights();

@@ -41,7 +41,7 @@ internal sealed class StandingsOfStages
         var variables = machine.Variables.Index().DistinctBy(each => each.Item.Id)
             .ToDictionary(each => each.Item.Id, each => each.Index, StringComparer.Ordinal);
         known = [.. surveys.Select((stage, number) => KnownOnceDone(stage, number, variables))];
-        asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Part { Seen: true, Free: false })];
+        asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Part { Seen: true, Free: false, Turns: false })];
         movers = [.. asked.Select(MoverOf)];
     }
 

@@ -20,6 +20,8 @@ internal static partial class FilmFindings
     public static readonly FindingCode WholeFilm = new("HB5208", Severity.Warning, "A clip that isn't cut out of its film");
     public static readonly FindingCode CantCut = new("HB5209", Severity.Error, "A clip that can't be cut out of its film");
 
+    public static readonly FindingCode NotPlayed = new("HB5210", Severity.Warning, "A film that not every browser plays");
+
     /// <summary>A file that should hold captions and doesn't begin as such a file does (W3C WebVTT, section 4.1).</summary>
     public static IEnumerable<Finding> OfCaptions(SourceFile file)
     {
@@ -52,6 +54,20 @@ internal static partial class FilmFindings
                 $"“{film}” has captions or chapters inside, which nothing checks for secrets. They are left out.",
                 "Put the captions beside the film, as WebVTT: one file for each language, such as “solution.en.vtt” for “solution.mp4”. "
                     + "The chapters are made from the clips.");
+        }
+    }
+
+    /// <summary>A film that some reader's browser can't play.</summary>
+    /// <param name="film">The film, where it is named first.</param>
+    /// <param name="form">What it is packed in and how it is coded; null where nobody knows.</param>
+    public static IEnumerable<Finding> OfForm(Located<string> film, FilmForm? form)
+    {
+        if (form is { NotPlayed: { IsEmpty: false } notPlayed })
+        {
+            yield return NotPlayed.At(
+                film.At,
+                $"Not every browser plays “{film}” ({string.Join(", ", notPlayed)}): on some phones and computers there is an empty frame.",
+                "Save it anew as an MP4 with H.264 and AAC, which all play. Programs that cut films call this “MP4” or “for the web”.");
         }
     }
 

@@ -50,6 +50,7 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
         var (addresses, _, _) = AddressPlan.Plan(book, kept);
         var at = local ?? new Uri(CardList.Ascii(addresses.Base ?? ""));
         var cards = CardsOf(book, addresses, kept);
+        var shortened = cards.Where(card => addresses.Short && card.Key.Length > 0).OrderBy(card => card.Key, StringComparer.Ordinal);
         ImmutableArray<VisitedFile> files =
         [
             new(at, Path.Combine(site, "index.html"), "index.html", cards.GetValueOrDefault("")),
@@ -59,6 +60,8 @@ public sealed record VisitPlan(Uri Base, ImmutableArray<VisitedFile> Files, Immu
                 .OrderBy(file => !cards.ContainsKey(file))
                 .ThenBy(file => file, StringComparer.Ordinal)
                 .Select(file => new VisitedFile(AddressOf(at, file), Path.Combine(site, file), file, cards.GetValueOrDefault(file))),
+            .. shortened.Select(card => new VisitedFile(
+                AddressOf(at, card.Key[..^".html".Length]), Path.Combine(site, card.Key), card.Key, $"{card.Value}, whose printed address has no .html")),
         ];
         return (new(at, files, local is null ? OldCardsOf(book, addresses, kept, site, output, at) : [], local is null ? Unencrypt(at) : null), "");
     }

@@ -50,6 +50,19 @@ internal static partial class BookShapes
             new("copy", Name, "The name under which each copy has a text of its own.", Required: true),
         ]));
 
+    /// <summary>The greatest number of a made clue's variant.</summary>
+    public const int MostVariants = 999;
+
+    private static readonly EitherShape Clue = new(
+        Word: Text,
+        Keys: new FieldsShape("“copy” with a name, or “make” with a kind of clue",
+        [
+            new("copy", Name, "The name under which each copy has a text of its own."),
+            new("make", Name, "The kind of clue that is made for the answer and printed at its true size; “hintbook clue --ways” lists them."),
+            new("with", new EitherShape(Word: Text, List: new ListShape(Text, "[ 3, 1, 2 ]", Least: 1)), "What the kind is told: a key, a number, holes."),
+            new("variant", new NumberShape(0, MostVariants, Whole: true), "Another number chooses other words, filler letters and holes."),
+        ]));
+
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
     private static readonly NumberShape ChildsAge = new(Cautions.LeastAge, Cautions.MostAge, Whole: true);
@@ -62,6 +75,26 @@ internal static partial class BookShapes
             new("note", Text, "What you want to add, in your own words."),
             new("under", ChildsAge, "The age below which it is for no child; the strictest of the book stands everywhere."),
         ])), "[ heavy, glass ]");
+
+    private static readonly FieldsShape Print = new("“make”, “card”, “sheet”, “duplex”, “offset”, “booklet” or “answers”",
+    [
+        new(
+            "make",
+            new ListShape(new ChoiceShape(["cards", "booklet", "leaflet", "reset", "label", "clues", "all"]), "[ cards, reset ]", Least: 1),
+            "Which papers a publish makes; without it, the cards."),
+        new(
+            "card",
+            new TextShape("european, american, japanese, id-1, a7 or a size in millimetres", CardPattern(), "90 x 55", Bare.Never),
+            "How large a card is after cutting."),
+        new("sheet", new ChoiceShape(["a4", "letter", "a3", "sra3", "shop"]), "What cards are printed on; “shop” is one card a page, for a printer's shop."),
+        new("duplex", new ChoiceShape(["long-edge", "short-edge"]), "The edge over which your printer turns a sheet."),
+        new(
+            "offset",
+            new ListShape(new NumberShape(-10, 10, Whole: false), "[ 0.5, -1 ]", Least: 2, Most: 2),
+            "How far your printer puts backs too far to the right and too far down, in millimetres, as the test sheet shows."),
+        new("booklet", new ChoiceShape(["a6", "a5"]), "How large the pages of the booklet of hints are."),
+        new("answers", new ChoiceShape(["upright", "mirrored", "upside-down", "red-filter"]), "How answers stand in the booklet: not to be read in passing."),
+    ]);
 
     private static readonly EitherShape Care = new(
         Word: Text,
@@ -203,6 +236,8 @@ internal static partial class BookShapes
         new("goal", Conditions with { Least = 1 }, "What the solver has or what is open at the end.", Required: true),
         new("patience", Span, "How long a solver tries a lock's settings one by one."),
         new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
+        new("print", Print, "How the papers are printed."),
+        new("addresses", new ChoiceShape(["short", "whole"]), "“short” prints addresses without .html, where your host answers them so."),
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
@@ -252,7 +287,7 @@ internal static partial class BookShapes
             new("name", Text, "What people call it."),
             new("also", Texts, "Other names for it."),
             new("lock", Lock, "The lock that it is set on: wheels, or a part of the box."),
-            new("clue", TextByCopy, "The clue as the solver meets it; { copy: name } where it differs by copy."),
+            new("clue", Clue, "The clue as the solver meets it; { copy: name } where it differs by copy, { make: stencil } to have it made and printed."),
             new("reads", Reads, "The ways of reading that turn the clue into the answer, in order."),
             new("skip", new ListShape(OneLine, "[ and, the ]"), "Words of the clue that don't count: no way has to read them."),
             new(
@@ -359,6 +394,9 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_:-]*$")]
     private static partial Regex PositionPattern();
+
+    [GeneratedRegex(@"^(european|american|japanese|id-1|a7|[0-9]+(\.[0-9]+)? ?[x×] ?[0-9]+(\.[0-9]+)?( ?mm)?)$")]
+    private static partial Regex CardPattern();
 
     [GeneratedRegex(@"^[0-9]+ ?[-–] ?[0-9]+$")]
     private static partial Regex RangePattern();

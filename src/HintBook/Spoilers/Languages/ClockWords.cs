@@ -23,7 +23,7 @@ internal sealed record ClockWords
         Earlier = "in until till before to left remaining short early earlier back wanting wants lacking lacks missing shy ahead less minus from now",
         OtherHand = "other fellow companion partner mate twin counterpart sibling brother sister neighbor neighbour",
         Both = "both",
-        NoTime = "against vote voted votes score scored won lost beat odds ratio majority aged ages",
+        NoTime = "against vote voted votes score scored won lost beat odds ratio majority aged ages scale",
     };
 
     public static ClockWords German { get; } = new()
@@ -48,7 +48,7 @@ internal sealed record ClockWords
         Earlier = "in noch bis fehlen fehlt vor ehe früher zurück minus weniger",
         OtherHand = "andere anderer bruder gefährte kollege",
         Both = "beide",
-        NoTime = "stimmen gegen verhältnis gewonnen verloren",
+        NoTime = "stimmen gegen verhältnis gewonnen verloren maßstab massstab",
     };
 
     public static ClockWords French { get; } = new()
@@ -72,7 +72,7 @@ internal sealed record ClockWords
         Earlier = "dans avant encore manque manquent reste moins d'ici plus tôt",
         OtherHand = "autre compagne sœur",
         Both = "deux",
-        NoTime = "contre voix",
+        NoTime = "contre voix échelle rapport",
     };
 
     public static ClockWords Spanish { get; } = new()
@@ -96,7 +96,7 @@ internal sealed record ClockWords
         Earlier = "en dentro faltan falta quedan queda antes menos para",
         OtherHand = "otra compañera hermana",
         Both = "ambas dos",
-        NoTime = "contra votos",
+        NoTime = "contra votos escala proporción",
     };
 
     public static ClockWords Japanese { get; } = new()
@@ -112,7 +112,8 @@ internal sealed record ClockWords
         Down = "下",
         Up = "上",
         HasMinutesBehind = true,
-        Later = "過 経 後 進",
+        Later = "過 経 後 進 ら",
+        NoTime = "縮 尺",
         Earlier = "あ 前 で 後 戻",
     };
 
@@ -139,6 +140,7 @@ internal sealed record ClockWords
         Earlier = "بعد قبل بقي بقيت إلا باق يبقى تبقى خلال",
         OtherHand = "آخر أخرى",
         Both = "كلا",
+        NoTime = "مقياس",
     };
 
     /// <summary>What minutes are that are taken off an hour.</summary>

@@ -49,7 +49,7 @@ internal sealed record PieceWords
             + "gill gallon percent degree euro dollar cent pence penny sixpence minute hour day week month year century page piece screw "
             + "nail part solver visitor people copy player try attempt time guest customer step mph coat photograph metre centimetre millimetre "
             + "meter centimeter millimeter",
-        Pages = "page p pp fig figs figure vol chapter year circa since invoice model photograph photo patent",
+        Pages = "scale page p pp fig figs figure vol chapter year circa since invoice model photograph photo patent",
         Months = "january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec",
         Initials = "initial acrostic",
         Letters = "letter",
@@ -110,7 +110,9 @@ internal sealed record PieceWords
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
             + "sekunden tag tage woche wochen monat monate jahr jahre seite seiten teil teile stück schraube schrauben spieler versuch versuche "
             + "mal gast gäste kunden meter zentimeter millimeter",
-        Pages = "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
+        Pages =
+            "maßstab massstab "
+            + "modell typ artikel seite seiten s abb abbildung kapitel serie seriennummer bestellung bestellnummer jahr jahre seit anno rechnung "
             + "tafel bild",
         Months = "januar jänner februar märz april mai juni juli august september oktober november dezember",
         BigNumber = "tausend",
@@ -162,7 +164,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
             + "année siècle page pièce vis joueur essai fois coup client mètre centimètre millimètre cents",
-        Pages = "modèle référence page pages p fig figure chapitre série commande année facture photo planche depuis",
+        Pages = "échelle modèle référence page pages p fig figure chapitre série commande année facture photo planche depuis",
         Months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre",
         Plurals = true,
         Initials = "initiale acrostiche",
@@ -211,7 +213,7 @@ internal sealed record PieceWords
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
             + "pieza tornillo jugador intento vez veces cliente metro centímetro milímetro ciento",
-        Pages = "modelo referencia página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
+        Pages = "escala modelo referencia página páginas pág p fig figura capítulo serie pedido año factura foto lámina desde",
         Months = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
         Plurals = true,
         Initials = "inicial iniciales acróstico",
@@ -239,8 +241,9 @@ internal sealed record PieceWords
             Icao
             + " ",
         Units = "円 枚 人 年 月 日 分 秒 時 頁 歳 回 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
-        Pages = "頁 図 第 約 年 西 暦",
+        Pages = "縮 尺 頁 図 第 約 年 西 暦",
         Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
+        Spelling = "綴 読 並 合 回 揃 入 文 字 言 葉 答 押 打",
         Order = "次 最 先 頭 前 後 目 尾 初 左 右 間 順 逆 端 並 終",
         Locks = "錠 鍵 輪 桁 盤 数 番 暗 ダ 合 回",
         BackPhrases = "逆; 後ろから; うしろから; 右から; さかさ; 反対",
@@ -260,10 +263,13 @@ internal sealed record PieceWords
         Setting = "اضبط ضع أدر اكتب أدخل ترتيب يمين يسار وسط أعلى أسفل تالي تالية مجاور رمز كلمة قفل قبلها بعدها",
         Sequence = "ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
         Alphabet = "",
+        Names =
+            "ألف:ا باء:ب تاء:ت ثاء:ث جيم:ج حاء:ح خاء:خ دال:د ذال:ذ راء:ر زاي:ز زاء:ز سين:س شين:ش صاد:ص ضاد:ض طاء:ط ظاء:ظ عين:ع غين:غ فاء:ف قاف:ق كاف:ك "
+            + "لام:ل ميم:م نون:ن هاء:ه واو:و ياء:ي همزة:ء",
         Units =
             "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع "
             + "شهر سنة عام صفحة قطعة برغي لاعب مرة مرات زبون",
-        Pages = "صفحة شكل سنة عام فصل صورة طلب فاتورة",
+        Pages = "مقياس صفحة شكل سنة عام فصل صورة طلب فاتورة",
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
         Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات",
         Stands = "مثل",

@@ -81,25 +81,45 @@ internal static class WordForms
 
         if (isModifier && (word.EndsWith("ada", StringComparison.Ordinal) || word.EndsWith("ado", StringComparison.Ordinal)))
         {
-            foreach (var ending in (string[])["ar", "a", "o", "an", "aria", "aron", "aba", "ase"])
+            foreach (var ending in (string[])["ar", "a", "o", "e", "an", "aria", "aron", "aba", "ase"])
                 yield return word[..^3] + ending;
         }
 
-        foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita"])
+        foreach (var small in (string[])["ito", "ita", "illo", "illa", "cito", "cita", "ecito", "ecita", "ecilla", "ecillo"])
             yield return (stem.EndsWith('c') ? stem[..^1] + "qu" : stem.EndsWith('g') ? stem + "u" : stem) + small;
     }
 
-    /// <summary>Small things.</summary>
+    /// <summary>Small things; what an adjective is made of: <c>zinnern</c> of <c>Zinn</c>, <c>gewachst</c> of <c>Wachs</c>.</summary>
     public static IEnumerable<string> German(string word, bool isModifier)
     {
         if (isModifier)
+        {
+            var bare = Array.Find(["es", "er", "en", "em", "e"], ending => word.EndsWith(ending, StringComparison.Ordinal)) is { } end
+                && word.Length > end.Length + ShortestStem ? word[..^end.Length] : word;
+            foreach (var made in (string[])[word, bare])
+            {
+                if (made.Length > ShortestStem + 3 && made.EndsWith("ern", StringComparison.Ordinal))
+                {
+                    yield return made[..^3];
+                    yield return made[..^1];
+                }
+
+                if (made.Length > ShortestStem + 3 && made.StartsWith("ge", StringComparison.Ordinal) && made.EndsWith('t'))
+                {
+                    yield return made[2..^1];
+                    yield return made[2..^1] + "e";
+                }
+            }
+
             yield break;
+        }
+
         var stem = word[^1] == 'e' ? word[..^1] : word.EndsWith("en", StringComparison.Ordinal) ? word[..^2] : word;
         yield return stem + "chen";
         yield return stem + "lein";
     }
 
-    /// <summary>What an adjective is made of, and the feminine; a thing of mine, yours and his.</summary>
+    /// <summary>What an adjective is made of, and the feminine; a thing of mine, yours and his; the commonest broken plurals.</summary>
     public static IEnumerable<string> Arabic(string word, bool isModifier)
     {
         var stem = word.EndsWith('ه') || word.EndsWith('ة') ? word[..^1] : word;
@@ -109,11 +129,50 @@ internal static class WordForms
             yield return stem + "ية";
             yield return stem + "ة";
             yield return stem;
+            // مذهب, gilt, of ذهب; معقوف, bent, of عقف.
+            if (stem.Length is 4 or 5 && stem[0] == 'م')
+            {
+                var root = stem.Length == 5 && stem[3] == 'و' ? $"{stem[1..3]}{stem[4]}" : stem[1..];
+                yield return root;
+                yield return root + "ي";
+            }
+
             yield break;
         }
 
         var bound = stem.Length < word.Length ? stem + "ت" : word;
         foreach (var ending in (string[])["ا", "ه", "ها", "ك", "ي", "هم", "ان", "ين"])
             yield return bound + ending;
+        foreach (var plural in Broken(stem))
+            yield return plural;
+    }
+
+    // درج and أدراج, خنجر and خناجر, مصباح and مصابيح, قنينة and قناني, خاتم and خواتم, كتاب and كتب.
+    private static IEnumerable<string> Broken(string stem)
+    {
+        const string Long = "اوي";
+        switch (stem)
+        {
+            case [var first, var second, var third]:
+                yield return $"ا{first}{second}ا{third}";
+                yield return $"{first}{second}و{third}";
+                yield return $"{first}{second}ا{third}";
+                break;
+            case [var first, 'ا', var third, var fourth]:
+                yield return $"{first}وا{third}{fourth}";
+                break;
+            case [var first, var second, var third, var fourth] when Long.Contains(third, StringComparison.Ordinal):
+                yield return $"{first}{second}{fourth}";
+                yield return $"ا{first}{second}{fourth}ه";
+                yield return $"{first}{second}ا{fourth}ي";
+                yield return $"{first}{second}ائ{fourth}";
+                break;
+            case [var first, var second, var third, var fourth]:
+                yield return $"{first}{second}ا{third}{fourth}";
+                break;
+            case [var first, var second, var third, var fourth, var fifth] when Long.Contains(fourth, StringComparison.Ordinal):
+                yield return $"{first}{second}ا{third}ي{fifth}";
+                break;
+        }
     }
 }

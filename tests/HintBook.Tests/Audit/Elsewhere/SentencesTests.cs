@@ -5,14 +5,14 @@ namespace HintBook.Tests.Audit.Elsewhere;
 
 /// <summary>
 /// How much of what sentences by people who haven't read the audit give away is found, and how much of what is found gives something away. The words
-/// and rules were chosen with <c>tuning</c>; what lies in <c>held-out</c> is run once, before anyone reads it. The books named <c>…-2</c> were held out
-/// first: their one run, on 2026-11-28, gave recall 0.865 (names 0.916, everyday words 0.914, figures 0.766, times 0.843, letters 0.844) and precision
-/// 0.945. Then they were read, and are tuning material since.
+/// and rules were chosen with <c>tuning</c>; what lies in <c>held-out</c> is run once, before anyone reads it. The first runs are dated in
+/// <c>Spoilers/Elsewhere/README.md</c>.
 /// </summary>
 public class SentencesTests(ITestOutputHelper output)
 {
     [Theory]
     [InlineData("tuning")]
+    [InlineData("ours")]
     [InlineData("held-out")]
     public void Nearly_all_that_is_told_is_found_and_nearly_all_that_is_found_is_told(string half)
     {
@@ -24,8 +24,8 @@ public class SentencesTests(ITestOutputHelper output)
         foreach (var book in books)
             Count(book, tally);
         tally.Print(half);
-        // Held out: what the first run gave, 2026-11-28 (0.949, 0.949, 1). The aim of 0.93 is met, and that of 0.97 isn't.
-        var (recall, precision, stopped) = half == "tuning" ? (0.96, 0.99, 0) : (0.94, 0.94, 1);
+        // Held out: what the first run gave. The aims are 0.93 and 0.97 and aren't reached.
+        var (recall, precision, stopped) = half switch { "tuning" => (0.97, 0.99, 0), "ours" => (0.9, 0.95, 0), _ => (0.87, 0.96, 0) };
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);

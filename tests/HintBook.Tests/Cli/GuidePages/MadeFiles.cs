@@ -26,6 +26,8 @@ internal static class MadeFiles
         ("a film of #:# minutes", told => Film(told)),
         ("a film of #:# minutes, cut in the middle", told => Half(Film(told))),
         ("a film of #:# minutes with captions inside", told => Mp4.WithWords(Length(told))),
+        ("a film of #:# minutes in H.265", told => Mp4.WithPictures(Length(told), "hvc1")),
+        ("a film of #:# minutes in H.264", told => Mp4.WithPictures(Length(told), "avc1")),
         ("a film of an old kind", _ => "RIFF\u0020\0\0\0AVI LIST"u8.ToArray()),
         ("an empty file", _ => []),
         ("a file of # MB", told => new byte[told.Number(0) * 1024 * 1024]),

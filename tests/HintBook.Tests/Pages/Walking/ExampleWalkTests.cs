@@ -56,6 +56,22 @@ public class ExampleWalkTests(ITestOutputHelper output)
         Assert.InRange(most, 1, 4);
     }
 
+    // At most as many as a program of its own in another language needed.
+    [Fact]
+    public void Of_several_steps_that_are_open_every_reader_finds_the_one_that_is_wanted()
+    {
+        var weights = SeededWalk.Weights(Example.Value.Standings);
+        var wishes = Example.Value.TapsToWanted;
+        Assert.InRange(wishes.Count, 1000, int.MaxValue);
+        output.WriteLine($"{wishes.Count} wishes, {wishes.Count(wish => wish.Value is null)} unfound");
+        Assert.DoesNotContain(wishes, wish => wish.Value is null);
+
+        var all = wishes.Sum(wish => weights[wish.Key.State]);
+        var average = wishes.Sum(wish => weights[wish.Key.State] * wish.Value) / all;
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{average:0.00} on average, {wishes.Values.Max()} at most"));
+        Assert.InRange(wishes.Values.Max() ?? 0, 2, 5);
+    }
+
     // Taps and words are those on the way of readers for whom the step is next; they are weighted by how long a solver stands there.
     [Fact]
     public void Every_step_is_found_with_few_taps_and_little_to_read()

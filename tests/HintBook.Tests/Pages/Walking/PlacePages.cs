@@ -19,6 +19,9 @@ internal sealed record PlacePage
     /// <summary>The file that “none of these” leads to, or null.</summary>
     public required string? None { get; init; }
 
+    /// <summary>The file for whom an answer is true, and who wants another stage than it leads to, or null.</summary>
+    public required string? Other { get; init; }
+
     /// <summary>Whether a link leads back to the first page.</summary>
     public required bool LeadsBack { get; init; }
 
@@ -32,7 +35,7 @@ internal sealed record PlacePage
     public required string Source { get; init; }
 
     /// <summary>The files that answers lead to, the stages' aside.</summary>
-    public IEnumerable<string> Onward => None is null ? Lines.Select(line => line.To) : Lines.Select(line => line.To).Append(None);
+    public IEnumerable<string> Onward => [.. Lines.Select(line => line.To), .. new[] { None, Other }.OfType<string>()];
 }
 
 /// <summary>The pages of “Where am I?” of a finished site, read from their HTML alone.</summary>
@@ -44,6 +47,7 @@ internal sealed class PlacePages
     /// <summary>The front page, where somebody is sent who may be told of no step.</summary>
     public const string Front = "index.html";
 
+    private readonly Addresses addresses;
     private readonly Dictionary<string, string> stageOf;
 
     /// <summary>Reads the pages that can be reached from the first.</summary>
@@ -51,6 +55,7 @@ internal sealed class PlacePages
     /// <param name="addresses">Where each stage's page lives.</param>
     public PlacePages(IReadOnlyDictionary<string, string> files, Addresses addresses)
     {
+        this.addresses = addresses;
         stageOf = addresses.Names.Keys.ToDictionary(addresses.PageOf);
         var open = new Queue<string>([First]);
         while (open.TryDequeue(out var path))
@@ -68,6 +73,9 @@ internal sealed class PlacePages
     /// <summary>The stage whose page a file is, or null.</summary>
     public string? StageOf(string path) => stageOf.GetValueOrDefault(path);
 
+    /// <summary>The file of a stage's page.</summary>
+    public string AddressOf(string stage) => addresses.PageOf(stage);
+
     private PlacePage Read(string path, string html)
     {
         var page = Sites.Parse(html);
@@ -77,6 +85,7 @@ internal sealed class PlacePages
             Signs = [.. page.QuerySelectorAll("ul.stages > li[data-page] > a").Select(link => (Words(link), stageOf[Target(path, link)]))],
             Lines = [.. page.QuerySelectorAll("ol.lines > li > a").Select(link => (Words(link), Target(path, link)))],
             None = page.QuerySelector("p.none a") is { } none ? Target(path, none) : null,
+            Other = page.QuerySelector("p.other a") is { } other ? Target(path, other) : null,
             LeadsBack = page.QuerySelectorAll("main a").Any(link => Target(path, link) == First),
             Words = page.QuerySelector("main")!.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length,
             Text = string.Join('\n', page.Body!.TextContent, string.Join('\n', page.QuerySelectorAll("[alt]").Select(each => each.GetAttribute("alt")))),

@@ -47,6 +47,30 @@ internal static class WalkedBoxes
         };
     }
 
+    /// <summary>Two rows of stages side by side, each as in a straight box; the goal wants the last of both.</summary>
+    /// <param name="stages">How many stages in each row.</param>
+    /// <param name="seen">How many parts of each row are seen; a divisor of the number of stages.</param>
+    public static Book TwoRows(int stages, int seen)
+    {
+        var box = new BoxBuilder();
+        foreach (var row in "ab")
+        {
+            for (var i = 1; i <= stages; i++)
+            {
+                box.Part($"part-{row}{i}", "shut", "open");
+                box.Stage($"step-{row}{i}", i == 1 ? "" : $"part-{row}{i - 1}=open", $"part-{row}{i}=open", undo: BoxBuilder.Undo("", $"part-{row}{i}=shut"));
+            }
+        }
+
+        var every = stages / seen;
+        var book = box.Goal($"part-a{stages}=open, part-b{stages}=open").Build();
+        return book with
+        {
+            Box = book.Box with { Parts = [.. book.Box.Parts.Select((part, i) => part with { Seen = i % stages % every == every / 2 })] },
+            Stages = [.. book.Stages.Select((stage, i) => stage with { Title = Dressing.Text($"Step {i + 1}"), Sign = Dressing.Text($"Sign {i + 1}.") })],
+        };
+    }
+
     private static Book Puzzle(Pick pick)
     {
         var box = new BoxBuilder();

@@ -15,6 +15,7 @@ internal sealed class Walker
     private readonly List<Breach> breaches = [];
     private readonly Dictionary<int, int> taps = [];
     private readonly Dictionary<int, int> words = [];
+    private readonly Dictionary<(int State, string Stage), int?> tapsToWanted = [];
     private readonly HashSet<int> lost = [];
 
     private Walker(MadeSite site, NaiveExplorer naive)
@@ -25,7 +26,13 @@ internal sealed class Walker
         ToldApart = site.ToldApart;
         LookAtPages();
         foreach (var state in Standings.Live)
+        {
             Walk(state);
+            if (Standings.SoughtAt(state).Count < 2)
+                continue;
+            foreach (var stage in Standings.SoughtAt(state))
+                WalkTo(state, stage);
+        }
     }
 
     /// <summary>Goes through the pages of a site; null where its box has too many states, or reactions that don't settle.</summary>
@@ -54,6 +61,9 @@ internal sealed class Walker
 
     /// <summary>Words on the pages of questions that are read until then, for the same states.</summary>
     public IReadOnlyDictionary<int, int> Words => words;
+
+    /// <summary>Links followed from the first page to the stage that is wanted, for each state with several that are next; null where it isn't found.</summary>
+    public IReadOnlyDictionary<(int State, string Stage), int?> TapsToWanted => tapsToWanted;
 
     /// <summary>The states in which a stage is next, and the pages end elsewhere.</summary>
     public IReadOnlySet<int> Lost => lost;
@@ -99,12 +109,46 @@ internal sealed class Walker
         }
     }
 
+    // Who wants one of several stages that are next: a sign of another, or a line that leads to another, is true and not what is wanted.
+    private void WalkTo(int state, string wanted)
+    {
+        var (at, sought, visited) = (PlacePages.First, Standings.SoughtAt(state), new HashSet<string>());
+        tapsToWanted[(state, wanted)] = null;
+        for (var steps = 1; visited.Add(at); steps++)
+        {
+            var page = pages.Pages[at];
+            LookAt(page, state);
+            var to = page.Signs.Where(sign => sign.Stage == wanted).Select(_ => pages.AddressOf(wanted)).FirstOrDefault()
+                ?? (page.Signs.Any(sign => sought.Contains(sign.Stage))
+                    ? page.Other
+                    : page.Lines.Where(line => IsTrue(line.Says, state)).Select(line => line.To).FirstOrDefault() ?? page.None);
+            if (to is not null && pages.StageOf(to) is { } other && other != wanted && sought.Contains(other))
+                (to, steps) = (page.Other, steps + 1);
+            if (to is null or PlacePages.Front)
+                break;
+            if (pages.StageOf(to) is { } end)
+            {
+                EndAt(state, end);
+                if (end == wanted)
+                    tapsToWanted[(state, wanted)] = steps;
+                break;
+            }
+
+            at = to;
+        }
+    }
+
     private void Arrive(int state, string stage, int steps, int read)
     {
         if (Standings.SoughtAt(state).Contains(stage))
             _ = taps.TryAdd(state, steps) && words.TryAdd(state, read);
         else
             Lose(state, $"ends at {stage}");
+        EndAt(state, stage);
+    }
+
+    private void EndAt(int state, string stage)
+    {
         var told = book.Stages.First(each => each.Id.Value == stage);
         foreach (var name in Standings.ToldTooEarly(state, told.Title.Value).Concat(Standings.ToldTooEarly(state, told.Sign.Value)))
             Broken(Law.EndsWithoutTelling, $"{Reader(state)} ends at {stage}, whose title or sign names {name}.");

@@ -18,6 +18,17 @@ internal sealed class Walks(Func<MadeSite, MadeSite> made)
     /// <summary>How many were walked through.</summary>
     public int Count => all.Count;
 
+    /// <summary>How many readers wanted one of several steps that were next, over all states, and how many of them didn't find it.</summary>
+    public (int All, int Unfound) Wishes
+    {
+        get
+        {
+            var walkers = all.Select(each => each.Walker).OfType<Walker>().Where(each => each.ToldApart);
+            int?[] taps = [.. walkers.SelectMany(each => each.TapsToWanted.Values)];
+            return (taps.Length, taps.Count(each => each is null));
+        }
+    }
+
     /// <summary>What they were like.</summary>
     public string Told
     {
@@ -28,6 +39,8 @@ internal sealed class Walks(Func<MadeSite, MadeSite> made)
                 + $"{walked.Sum(each => each.Standings.Live.Count)} states, {walked.Sum(each => each.Pages)} pages; "
                 + $"{walked.Count(each => !each.ToldApart)} with places that can't be told apart, "
                 + $"{walked.Count(each => each.Lost.Count > 0)} in which somebody is lost, "
+                + $"{walked.Sum(each => each.TapsToWanted.Count)} wishes for one of several steps, "
+                + $"{walked.Sum(each => each.TapsToWanted.Values.Count(taps => taps is null))} unfound, "
                 + $"{walked.Count(each => each.Standings.Live.Any(s => !each.Standings.NextAt(s).SetEquals(each.Standings.SoughtAt(s))))} with stand-ins; "
                 + "broken: "
                 + string.Join(", ", Enum.GetValues<Law>().Select(law => $"{law} {all.Count(each => Breaks(each.Breaches, law))}"));

@@ -21,12 +21,24 @@ internal static class Mp4
     }
 
     /// <summary>With a track of captions in which nothing is said (ISO/IEC 14496-12, 8.3 to 8.7).</summary>
-    public static byte[] WithWords(TimeSpan length)
+    public static byte[] WithWords(TimeSpan length) => WithTrack(length, "sbtl", []);
+
+    /// <summary>With a track of pictures in which nothing is seen, coded as its sample entry says (ISO/IEC 14496-12, 8.5.2 and 12.1.3).</summary>
+    public static byte[] WithPictures(TimeSpan length, string coding, params byte[] inside) =>
+        WithTrack(length, "vide", Box(coding, [.. new byte[78], .. inside]));
+
+    /// <summary>With a track of sounds in which nothing is heard (ISO/IEC 14496-12, 12.2.3).</summary>
+    public static byte[] WithSounds(TimeSpan length, string coding, params byte[] inside) =>
+        WithTrack(length, "soun", Box(coding, [.. new byte[28], .. inside]));
+
+    private static byte[] WithTrack(TimeSpan length, string kind, byte[] entry)
     {
         var (track, handler) = (new byte[84], new byte[25]);
         track[15] = 2;
-        "sbtl"u8.CopyTo(handler.AsSpan(8));
-        var tables = EmptyTables.SelectMany(kind => Box(kind, new byte[kind == "stsz" ? 12 : 8])).ToArray();
+        Encoding.ASCII.GetBytes(kind, handler.AsSpan(8));
+        var tables = EmptyTables.SelectMany(table => table == "stsd"
+            ? Box(table, [0, 0, 0, 0, 0, 0, 0, (byte)(entry.Length > 0 ? 1 : 0), .. entry])
+            : Box(table, new byte[table == "stsz" ? 12 : 8])).ToArray();
         var media = Box("mdia", [.. Box("mdhd", new byte[24]), .. Box("hdlr", handler), .. Box("minf", [.. Box("nmhd", new byte[4]), .. Box("stbl", tables)])]);
         return
         [

@@ -5,9 +5,7 @@ namespace HintBook.Tests.Spoilers.Elsewhere;
 
 /// <summary>
 /// How the search does on sentences of people who haven't read it, by what is told and by language. The search was tuned on <c>tuning</c>; what lies in
-/// <c>held-out</c> is run once, before anyone reads it. The books named <c>…-2</c> were held out first: their one run, on 2026-11-28, gave recall 0.823
-/// (names 0.821, everyday words 0.943, figures 0.702, times 0.882, letters 0.781), precision 0.964 and one error on an innocent line. Then they were
-/// read, and are tuning material since.
+/// <c>held-out</c> is run once, before anyone reads it, and moves to <c>tuning</c> when it is. The first runs are dated in the README beside this file.
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {
@@ -16,13 +14,16 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        ["tuning"] = ([0.94, 0.94, 0.99, 1, 0.94], 0.96, 0.99, 0),
-        // What the first run on it gave, 2026-11-28 (0.877, 0.846, 0.943, 0.940, 0.884; 0.898; 0.946; 3). The aims, 0.95 and 0.97, are not met.
-        ["held-out"] = ([0.87, 0.84, 0.94, 0.94, 0.88], 0.89, 0.94, 3),
+        ["tuning"] = ([0.94, 0.97, 0.99, 1, 0.96], 0.97, 0.99, 0),
+        // Written by us before the classes were mended that they stand for.
+        ["ours"] = ([0.9, 0.9, 0.9, 0.9, 0.9], 0.9, 0.95, 0),
+        // What the first run gave. The aims are [0.97, -, 0.97, 0.95, 0.92], 0.95, 0.97, 0 and aren't reached.
+        ["held-out"] = ([0.85, 0.9, 0.9, 0.95, 0.77], 0.87, 0.94, 1),
     };
 
     [Theory]
     [InlineData("tuning")]
+    [InlineData("ours")]
     [InlineData("held-out")]
     public void Nearly_all_that_strangers_tell_is_found(string half)
     {

@@ -1,0 +1,101 @@
+using System.Text.RegularExpressions;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>
+/// Codes of Japanese letters, which are words in any text: only what stands in quotes or is spoken of as a word or as letters tells one, as a whole in
+/// either kana, or letter by letter: 一文字目は「し」、二文字目は「ぐ」.
+/// </summary>
+internal sealed partial class CaselessCodes
+{
+    private const int Around = 24, MostApart = 24, KanaApart = 'ァ' - 'ぁ';
+
+    private static readonly string[] Speaking =
+        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち"];
+
+    private readonly List<(int Secret, string Letters)> codes = [];
+
+    /// <summary>Adds a code, if it is one of such letters.</summary>
+    public bool Add(int secret, string text)
+    {
+        var letters = Hiragana(text.Trim());
+        if (!Japanese().IsMatch(letters))
+            return false;
+        codes.Add((secret, letters));
+        return true;
+    }
+
+    /// <summary>Adds every mention in a text to a list.</summary>
+    public void In(FoldedText text, string source, List<FoundSecret> found)
+    {
+        if (codes.Count == 0)
+            return;
+        var folded = Hiragana(source);
+        var quoted = Quoted().Matches(folded).Select(match => match.Groups["said"]).ToArray();
+        foreach (var (secret, letters) in codes)
+        {
+            for (var at = folded.IndexOf(letters, StringComparison.Ordinal); at >= 0; at = folded.IndexOf(letters, at + 1, StringComparison.Ordinal))
+            {
+                var isQuoted = Array.Exists(quoted, said => said.Index == at && said.Length == letters.Length);
+                if (isQuoted || (!IsWithinWord(folded, at, at + letters.Length) && IsSpokenOf(folded, at, at + letters.Length)))
+                    Report(text, secret, at, at + letters.Length, isQuoted, found);
+            }
+
+            for (var first = 0; first < quoted.Length; first++)
+                OneByOne(text, secret, letters, quoted, first, found);
+        }
+    }
+
+    private static void OneByOne(FoldedText text, int secret, string letters, Group[] quoted, int first, List<FoundSecret> found)
+    {
+        var said = "";
+        for (var i = first; i < quoted.Length && letters.StartsWith(said + quoted[i].Value, StringComparison.Ordinal); i++)
+        {
+            if (i > first && quoted[i].Index - quoted[i - 1].Index > MostApart)
+                return;
+            said += quoted[i].Value;
+            if (said.Length == letters.Length && i > first)
+                Report(text, secret, quoted[first].Index, quoted[i].Index + quoted[i].Length, isSure: false, found);
+        }
+    }
+
+    // 蝉しぐれ: a Chinese letter before it makes another word of it.
+    private static bool IsWithinWord(string source, int start, int end) =>
+        (start > 0 && IsChinese(source[start - 1])) || (IsChinese(source[end - 1]) && end < source.Length && IsChinese(source[end]));
+
+    private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
+
+    private static bool IsSpokenOf(string source, int start, int end)
+    {
+        var from = Math.Max(source.LastIndexOf('。', start) + 1, start - Around);
+        var stop = source.IndexOf('。', end);
+        var to = Math.Min(stop < 0 ? source.Length : stop, end + Around);
+        return Array.Exists(Speaking, word => source.AsSpan(from, to - from).Contains(word, StringComparison.Ordinal));
+    }
+
+    private static void Report(FoldedText text, int secret, int start, int end, bool isSure, List<FoundSecret> found)
+    {
+        var (first, last) = (-1, -1);
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            if (text.Words[i].Start >= start && text.Words[i].End <= end)
+                (first, last) = (first < 0 ? i : first, i);
+        }
+
+        if (first >= 0)
+            found.Add(new(secret, first, last, isSure, Words: 1, IsCode: true));
+    }
+
+    private static string Hiragana(string text) =>
+        string.Create(text.Length, text, static (room, from) =>
+        {
+            for (var i = 0; i < room.Length; i++)
+                room[i] = from[i] is >= 'ァ' and <= 'ヶ' ? (char)(from[i] - KanaApart) : from[i];
+        });
+
+    [GeneratedRegex(@"^[\u3041-\u309F\u30FC\u4E00-\u9FFF]{2,12}$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Japanese();
+
+    [GeneratedRegex(@"[「『“""・、，](?<said>[\u3041-\u309F\u30FC\u4E00-\u9FFF]{1,12})(?=[」』”""・、，。]|$)", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Quoted();
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using HintBook.Print;
+using HintBook.Publishing;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>print BOOK [PAPER…]</c>: makes what is printed of a book: the papers that are named, or those that it asks for.</summary>
+internal static class PrintVerb
+{
+    public static Command Make(Terminal terminal, CancellationToken stop)
+    {
+        var papers = new Argument<string[]>("PAPER")
+        {
+            Description = $"What to print: {Words.List([.. PaperKinds.All.Select(kind => kind.Name)], "or")}, or {PaperKinds.Everything} (the default).",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        papers.AcceptOnlyFromAmong([.. PaperKinds.All.Select(kind => kind.Name), PaperKinds.Everything]);
+        var asked = new HashSet<PaperKind>();
+        var verb = PublishingVerb.Make(
+            "print",
+            "Make what is printed: cards, booklet of hints, solution, reset sheet, box label, clues.",
+            (book, options) => Pipeline.PrintPapers(book, asked, options, stop),
+            report => Told(report, asked),
+            terminal,
+            (papers, parsed => asked.UnionWith(Kinds(parsed.GetValue(papers) ?? []))));
+        return verb;
+    }
+
+    private static IEnumerable<PaperKind> Kinds(string[] names) =>
+        names.Length == 0 || names.Contains(PaperKinds.Everything)
+            ? PaperKinds.All.Select(kind => kind.Kind)
+            : names.Select(PaperKinds.Named).OfType<PaperKind>();
+
+    private static string Told(Report report, HashSet<PaperKind> asked) =>
+        $"Printed for “{TerminalText.Shown(report.Book)}”\n"
+        + (asked.Contains(PaperKind.Cards) ? $"  {CardsVerb.Told(report)}\n" : "")
+        + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))
+        + "Print all of it at 100 %, not “fit to page”.\n";
+}

@@ -1,0 +1,105 @@
+using System.Text;
+using HintBook.Cards.Kept;
+
+namespace HintBook.Cards.ReadingBack;
+
+/// <summary>
+/// Reads codes, and takes what was read earlier from the very same bytes. A picture is known by its file; a side of backs by its instructions, and
+/// where these have changed each code by its own pixels, so that one changed card is one reading.
+/// </summary>
+internal sealed class Readings(KeptWork kept)
+{
+    // The quiet zone is measured to its end, so a little of what lies beyond is looked at too: nothing is printed there.
+    private const double Around = 0.3;
+
+    /// <summary>What the code in a PNG file says.</summary>
+    /// <param name="png">The file.</param>
+    /// <param name="reads">Told when it is read now.</param>
+    public ReadCode Picture(byte[] png, Action reads) => Take(WorkKey.Of("read picture", input => input.Write(png)), () =>
+    {
+        reads();
+        return new(CodeReader.ReadPng(png), null);
+    });
+
+    /// <summary>What the codes on a side of backs say.</summary>
+    /// <param name="back">The side.</param>
+    /// <param name="places">Where its codes stand.</param>
+    /// <param name="reads">Told which of them are read now.</param>
+    public ReadCode[] Side(CardBacks back, Rect[] places, Action<int> reads)
+    {
+        var side = WorkKey.Of("read side", input =>
+        {
+            input.Write(back.Content.Length);
+            input.Write(back.Content);
+            input.Write(back.Width);
+            input.Write(back.Height);
+            foreach (var place in places)
+                Write(input, place);
+        });
+        if (kept.TryTake(side, out var list) && Known(Encoding.ASCII.GetString(list).Split('\n')) is { } known)
+            return known;
+
+        var page = back.Pixels();
+        var codes = places.Select((place, i) => Code(page, place, () => reads(i))).ToArray();
+        if (codes.All(code => code.Code.Says is not null))
+            kept.Keep(side, Encoding.ASCII.GetBytes(string.Join('\n', codes.Select(code => code.Key))));
+        return [.. codes.Select(code => code.Code)];
+    }
+
+    private (string Key, ReadCode Code) Code(Raster? page, Rect place, Action reads)
+    {
+        if (page is null)
+        {
+            reads();
+            return ("", new(null, null));
+        }
+
+        var (pixels, width, height) = page.Cut(place);
+        var (around, aroundWidth, aroundHeight) = page.Cut(place.Grown(Around));
+        var key = WorkKey.Of("read code", input =>
+        {
+            input.Write(width);
+            input.Write(height);
+            input.Write(pixels);
+            input.Write(aroundWidth);
+            input.Write(aroundHeight);
+            input.Write(around);
+        });
+        return (key, Take(key, () =>
+        {
+            reads();
+            return new(CodeReader.Read(pixels, width, height), CodeFigures.In(around, aroundWidth, aroundHeight, Raster.PixelsPerMillimetre));
+        }));
+    }
+
+    private ReadCode Take(string key, Func<ReadCode> read)
+    {
+        if (kept.TryTake(key, out var before))
+            return ReadCode.Kept(before);
+        var now = read();
+        if (now.Write() is { } content)
+            kept.Keep(key, content);
+        return now;
+    }
+
+    private ReadCode[]? Known(string[] keys)
+    {
+        var known = new ReadCode[keys.Length];
+        for (var i = 0; i < keys.Length; i++)
+        {
+            if (!kept.TryTake(keys[i], out var content))
+                return null;
+            known[i] = ReadCode.Kept(content);
+        }
+
+        return known;
+    }
+
+    private static void Write(BinaryWriter input, Rect place)
+    {
+        input.Write(place.X);
+        input.Write(place.Y);
+        input.Write(place.Width);
+        input.Write(place.Height);
+    }
+}

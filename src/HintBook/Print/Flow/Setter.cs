@@ -1,0 +1,254 @@
+using System.Collections.Immutable;
+using HintBook.Cards;
+using HintBook.Cards.Codes;
+using HintBook.Cards.Typesetting;
+
+namespace HintBook.Print.Flow;
+
+/// <summary>
+/// Sets blocks in a column. A paragraph of four lines or more may be split, but never so that a single line stands alone at the foot or at the head of a
+/// page (no orphans, no widows); one of three lines is never split.
+/// </summary>
+/// <param name="Width">The column's width, in millimetres.</param>
+/// <param name="Height">The height of a page's column: what stands together is only kept so if it fits.</param>
+/// <param name="RightToLeft">Whether lines run from right to left.</param>
+internal sealed record Setter(double Width, double Height, bool RightToLeft)
+{
+    // The baseline of a first line lies this far below its top, in ems, for a font whose ascent is 0.97 em.
+    private const double FirstBaseline = 1.02;
+
+    // Half the height of capitals, in ems.
+    private const double HalfCapital = 0.364;
+    private const double MarkerGap = 1.2;
+    private const double TickBoxSide = 3.4;
+    private const double QuoteRule = 0.35;
+    private const double CautionRule = 0.7;
+    private const double CautionInside = 2.2;
+    private const double PointsPerInch = 25.4;
+
+    /// <summary>The least dots to the inch at which a photo is printed; smaller ones are set smaller.</summary>
+    public const double LeastResolution = 150;
+
+    /// <summary>The pieces of some blocks, in order.</summary>
+    public ImmutableArray<Piece> Set(IEnumerable<Block> blocks)
+    {
+        var pieces = LeftToRight(blocks);
+        return RightToLeft ? [.. pieces.Select(piece => Mirroring.Of(piece, Width))] : pieces;
+    }
+
+    private ImmutableArray<Piece> LeftToRight(IEnumerable<Block> blocks)
+    {
+        var pieces = ImmutableArray.CreateBuilder<Piece>();
+        var newPage = false;
+        foreach (var block in blocks)
+        {
+            if (block is PageBreakBlock)
+            {
+                newPage = true;
+                continue;
+            }
+
+            var set = Set(block);
+            if (newPage && set.Length > 0)
+            {
+                set = set.SetItem(0, set[0] with { OnNewPage = true });
+                newPage = false;
+            }
+
+            pieces.AddRange(set);
+        }
+
+        return pieces.ToImmutable();
+    }
+
+    private ImmutableArray<Piece> Set(Block block)
+    {
+        var pieces = block switch
+        {
+            TextBlock text => Text(text),
+            PhotoBlock photo => Photo(photo),
+            CautionBlock caution => [Caution(caution)],
+            TableBlock table => Table(table),
+            CodeBlock code => [Code(code)],
+            FieldBlock field => [Field(field)],
+            TogetherBlock together => Together(together),
+            _ => throw new InvalidOperationException("a block is set in one of these ways"),
+        };
+        if (pieces.IsEmpty)
+            return pieces;
+        pieces = pieces.SetItem(0, pieces[0] with { Before = Math.Max(pieces[0].Before, block.Before) });
+        return block.WithNext ? pieces.SetItem(pieces.Length - 1, pieces[^1] with { WithNext = true }) : pieces;
+    }
+
+    private ImmutableArray<Piece> Together(TogetherBlock together)
+    {
+        var pieces = LeftToRight(together.Parts);
+        return Paginator.HeightOf(pieces) > Height
+            ? pieces
+            : [.. pieces.Select((piece, i) => i + 1 < pieces.Length ? piece with { WithNext = true } : piece)];
+    }
+
+    private ImmutableArray<Piece> Text(TextBlock text)
+    {
+        var lines = LineBreaker.Break(text.Runs, text.Style, Width - text.Indent);
+        if (lines is [{ Parts.IsEmpty: true }])
+            return [];
+        var words = string.Concat(text.Runs.Select(run => run.Text)).ReplaceLineEndings(" ");
+        return
+        [
+            .. Groups(lines.Length).Select((group, i) => new Piece(group.Count * text.Style.LineHeight, Things(text, lines, group.First, group.Count))
+            {
+                Role = text.Role,
+                Continues = i > 0,
+                WithNext = text.Role is Role.Title or Role.Heading or Role.Subheading,
+                Bookmark = i == 0 && text.Bookmark > 0 ? (text.Bookmark, words) : null,
+            }),
+        ];
+    }
+
+    // Two lines stay together at either end.
+    private static IEnumerable<(int First, int Count)> Groups(int lines)
+    {
+        if (lines <= 3)
+            return [(0, lines)];
+        return [(0, 2), .. Enumerable.Range(2, lines - 4).Select(line => (line, 1)), (lines - 2, 2)];
+    }
+
+    private static ImmutableArray<Printed> Things(TextBlock text, ImmutableArray<SetLine> lines, int first, int count)
+    {
+        var style = text.Style;
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        if (text.IsQuoted)
+            things.Add(new PrintedBox(new(text.Indent - 2.5, 0, QuoteRule, count * style.LineHeight), Tone.Rule));
+        for (var i = 0; i < count; i++)
+        {
+            var baseline = (FirstBaseline * style.Size) + (i * style.LineHeight);
+            if (first + i == 0)
+                things.AddRange(MarkerOf(text, baseline));
+            foreach (var (x, words, face) in lines[first + i].Parts)
+                things.Add(new PrintedText(text.Indent + x, baseline, words, face, style.Size, style.Tone));
+        }
+
+        return things.ToImmutable();
+    }
+
+    private static IEnumerable<Printed> MarkerOf(TextBlock text, double baseline)
+    {
+        switch (text.Marker)
+        {
+            case Marker.Sign(var sign):
+                yield return new PrintedText(
+                    text.Indent - MarkerGap, baseline, sign, Typeface.SemiBold, text.Style.Size, text.Style.Tone, FromRight: true);
+                break;
+            case Marker.TickBox:
+                var top = baseline - (HalfCapital * text.Style.Size) - (TickBoxSide / 2);
+                foreach (var line in Frame(new(text.Indent - TickBoxSide - 1.8, top, TickBoxSide, TickBoxSide)))
+                    yield return line;
+                break;
+        }
+    }
+
+    /// <summary>The four sides of a rectangle.</summary>
+    public static IEnumerable<Printed> Frame(Rect place, Tone tone = Tone.Ink) =>
+    [
+        new PrintedLine(place.X, place.Y, place.Right, place.Y, tone),
+        new PrintedLine(place.Right, place.Y, place.Right, place.Bottom, tone),
+        new PrintedLine(place.Right, place.Bottom, place.X, place.Bottom, tone),
+        new PrintedLine(place.X, place.Bottom, place.X, place.Y, tone),
+    ];
+
+    private ImmutableArray<Piece> Photo(PhotoBlock block)
+    {
+        var photo = block.Photo;
+        var most = Math.Min(block.MostHeight, Height * 0.8);
+        var width = Math.Min(Math.Min(Width, photo.Width / LeastResolution * PointsPerInch), most * photo.Width / photo.Height);
+        var height = width * photo.Height / photo.Width;
+        ImmutableArray<Printed> picture =
+        [
+            new PrintedPhoto(new(0, 0, width, height), photo.Jpeg),
+            .. photo.Marks.SelectMany((mark, i) => Mark(width * mark.X / 100, height * mark.Y / 100, $"{i + 1}")),
+        ];
+        var keys = photo.Marks.SelectMany((mark, i) => Text(new TextBlock([new Run(mark.Says)], block.Style)
+        {
+            Indent = 6,
+            Marker = new Marker.Sign($"{i + 1}"),
+        }));
+        return
+        [
+            new Piece(height, picture) { Role = Role.Figure, Shows = block.Shows, WithNext = !photo.Marks.IsEmpty },
+            .. keys.Select(key => key with { Before = 1 }),
+        ];
+    }
+
+    private static IEnumerable<Printed> Mark(double x, double y, string number)
+    {
+        const double side = 4.2;
+        yield return new PrintedBox(new(x - (side / 2), y - (side / 2), side, side), Tone.Ink);
+        yield return new PrintedWhite(new(x - (side / 2) + 0.3, y - (side / 2) + 0.3, side - 0.6, side - 0.6));
+        yield return new PrintedText(x - (Letters.Width(number, Typeface.SemiBold, 3) / 2), y + 1.1, number, Typeface.SemiBold, 3, Tone.Ink);
+    }
+
+    private Piece Caution(CautionBlock block)
+    {
+        var (name, text) = (block.Style with { Face = Typeface.SemiBold, Tone = Tone.Warning }, block.Style);
+        var side = 2 * block.Style.LineHeight;
+        var left = CautionInside + side + 2;
+        ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run(block.Name)], name, Width - left - CautionInside);
+        var says = LineBreaker.Break([new Run(block.Text)], text, Width - left - CautionInside);
+        var height = Math.Max(side, (lines.Length + says.Length) * text.LineHeight) + (2 * CautionInside) - 0.6;
+        ImmutableArray<Printed> things =
+        [
+            new PrintedBox(new(0, 0, CautionRule, height), Tone.Warning),
+            .. Frame(new(0, 0, Width, height), Tone.Warning),
+            new PrintedSign(new(CautionInside + 0.4, CautionInside, side, side), block.Sign),
+            .. Lines(lines, name, left, CautionInside - 0.3),
+            .. Lines(says, text, left, CautionInside - 0.3 + (lines.Length * text.LineHeight)),
+        ];
+        return new(height, things) { Role = Role.Paragraph };
+    }
+
+    private static IEnumerable<Printed> Lines(ImmutableArray<SetLine> lines, TextStyle style, double left, double top) =>
+        from line in lines.Index()
+        from part in line.Item.Parts
+        select new PrintedText(
+            left + part.X, top + (FirstBaseline * style.Size) + (line.Index * style.LineHeight), part.Text, part.Face, style.Size, style.Tone);
+
+    private ImmutableArray<Piece> Table(TableBlock table)
+    {
+        var gives = table.Rows.Append(table.Head).Max(row => Letters.Width(Letters.Printable(row.Gives).Text, Typeface.SemiBold, table.Style.Size));
+        var right = Math.Min(gives, Width / 2);
+        var left = Width - right - 4;
+        return
+        [
+            Row(table.Head, table.Style with { Face = Typeface.SemiBold, Tone = Tone.Quiet }) with { WithNext = true },
+            .. table.Rows.Select((row, i) => Row(row, table.Style) with { WithNext = i is 0 || i == table.Rows.Length - 2 }),
+        ];
+
+        Piece Row((string Read, string Gives) row, TextStyle style)
+        {
+            var (read, given) = (LineBreaker.Break([new Run(row.Read)], style, left), LineBreaker.Break([new Run(row.Gives, Strong: true)], style, right));
+            var height = (Math.Max(read.Length, given.Length) * style.LineHeight) + 1;
+            return new(height,
+            [
+                .. Lines(read, style, 0, 0.4),
+                .. Lines(given, style, left + 4, 0.4),
+                new PrintedBox(new(0, height - 0.1, Width, 0.1), Tone.Rule),
+            ]);
+        }
+    }
+
+    private static Piece Code(CodeBlock block)
+    {
+        var module = block.Side / block.Code.SizeWithQuietZone;
+        var quiet = QrMatrix.QuietZone * module;
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        things.Add(new PrintedCode(quiet, quiet, module, block.Code));
+        return new(block.Side, things.ToImmutable()) { Role = Role.Figure, Shows = block.Says };
+    }
+
+    private Piece Field(FieldBlock block)
+    {
+        var name = LineBreaker.Break([new Run(block.Name)], block.Style, Width - 3);
+        return new(block.Height, [.. Frame(new(0, 0, Width, block.Height), Tone.Quiet), .. Lines(name, block.Style, 1.5, 0.8)]);
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Pages;
+using HintBook.Photos;
+using HintBook.Print.Flow;
+
+namespace HintBook.Print;
+
+/// <summary>All that the papers of a book are made from, in the book's own language.</summary>
+internal sealed record PaperBook
+{
+    private const double MillimetresPerInch = 25.4;
+
+    // What a press prints of a photo (common practice, no source).
+    private const double Resolution = 300;
+
+    /// <summary>The book, what is proved of it, and where its pages live.</summary>
+    public required SitePlan Plan { get; init; }
+
+    /// <summary>What the papers say besides the author's own words.</summary>
+    public required ThemeWords Words { get; init; }
+
+    /// <summary>The pages of “Where am I?”.</summary>
+    public required Whereabouts Where { get; init; }
+
+    /// <summary>Gives a developed picture by its path in the site; null where it isn't there.</summary>
+    public required Func<string, byte[]?> Picture { get; init; }
+
+    /// <summary>The theme's colours and faces.</summary>
+    public CardLook Look { get; init; } = CardLook.Plain;
+
+    /// <summary>The sheets of those papers that aren't folded.</summary>
+    public required Paper Paper { get; init; }
+
+    /// <summary>The book.</summary>
+    public Book Book => Plan.Book;
+
+    /// <summary>Whether its lines run from right to left.</summary>
+    public bool RightToLeft => TextDirection.Of(Book.Language.Value) == "rtl";
+
+    /// <summary>The age, in years, below which the box is for no child; null where its maker says none.</summary>
+    public int? Age => Cautions.AgeOf(Book);
+
+    /// <summary>What is put back, in its order.</summary>
+    public ImmutableArray<ResetEntry> PutBack => ResetList.Build(Book, Plan.Survey.WayBack);
+
+    /// <summary>The author's Markdown as blocks.</summary>
+    public ProseBlocks Prose(PaperStyle style) => new(style, Working.Build(Plan.Proofs, Words), (Words["working_read"], Words["working_gives"]));
+
+    /// <summary>The photos of a place, as large as a column lets them be.</summary>
+    /// <param name="photos">The photos.</param>
+    /// <param name="place">Where they stand on the site.</param>
+    /// <param name="column">The column's width, in millimetres.</param>
+    /// <param name="mostHeight">How high one may be, in millimetres.</param>
+    /// <param name="style">How the words of their marks are set.</param>
+    public IEnumerable<PhotoBlock> Photos(IEnumerable<Photo> photos, Place place, double column, double mostHeight, PaperStyle style) =>
+        from photo in photos
+        where photo.Place == place
+        let picture = Plan.Pictures.GetValueOrDefault(photo.File.Value)
+        where picture is not null
+        let file = Fitting(picture, column)
+        let bytes = Picture(file.Path)
+        where bytes is not null
+        select new PhotoBlock(
+            new(bytes, file.Width, file.Height, [.. photo.Marks.Select(mark => (mark.X, mark.Y, mark.Says.Value))]),
+            photo.Alt?.Value ?? Words["photo_without_alt"],
+            mostHeight,
+            style.Body)
+        {
+            Before = style.Gap,
+        };
+
+    /// <summary>Dangers with their signs, each in a box.</summary>
+    public IEnumerable<CautionBlock> CautionsOf(IEnumerable<Caution> cautions, PaperStyle style) => cautions.Select(caution => new CautionBlock(
+        CautionSigns.Of(caution.Kind),
+        Words.NameOf(caution.Kind),
+        caution.Note is { } note ? $"{note} {Words.TextOf(caution.Kind, Age)}" : Words.TextOf(caution.Kind, Age),
+        style.Body)
+    {
+        Before = style.Gap,
+    });
+
+    /// <summary>The dangers of the box in few words, for where there is little room: what every card says, and what the maker adds.</summary>
+    public IEnumerable<CautionBlock> ShortCautions(PaperStyle style) => Book.Cautions.Select(caution => new CautionBlock(
+        CautionSigns.Of(caution.Kind),
+        "",
+        caution.Note is { } note ? $"{Words.CardTextOf(caution.Kind)} {note}" : Words.CardTextOf(caution.Kind),
+        style.Body)
+    {
+        Before = style.Gap * 0.8,
+    });
+
+    /// <summary>The blocks of what is to be read together with photos: its last block stands with the first photo.</summary>
+    public static IEnumerable<Block> WithPhotos(ImmutableArray<Block> text, ImmutableArray<PhotoBlock> photos) => text.IsEmpty || photos.IsEmpty
+        ? [.. text, .. photos]
+        : [.. text[..^1], new TogetherBlock([text[^1] with { WithNext = true }, photos[0]]) { Before = text[^1].Before }, .. photos[1..]];
+
+    private static PictureFile Fitting(Picture picture, double column) =>
+        picture.Files.FirstOrDefault(file => file.Width >= column / MillimetresPerInch * Resolution) ?? picture.Largest;
+}

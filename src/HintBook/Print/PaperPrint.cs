@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using HintBook.Books;
+using HintBook.Cards;
+using HintBook.Cards.Typesetting;
+using HintBook.Ciphers.Making;
+using HintBook.Pages;
+using HintBook.Print.Booklets;
+using HintBook.Print.Clues;
+using HintBook.Print.Flow;
+using HintBook.Print.Papers;
+using HintBook.Text;
+
+namespace HintBook.Print;
+
+/// <summary>A booklet of hints as it was printed.</summary>
+/// <param name="File">Its file, relative to the print folder.</param>
+/// <param name="Language">Its language.</param>
+/// <param name="Booklet">Its pages and entries.</param>
+internal sealed record PrintedBooklet(string File, string Language, SetBooklet Booklet);
+
+/// <summary>The papers of a book beside its cards.</summary>
+/// <param name="Files">Relative to the print folder.</param>
+/// <param name="Booklets">Its booklets of hints, one for each language of the book or none.</param>
+/// <param name="Clues">Its clues that are made of paper.</param>
+internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets, ImmutableArray<PrintedClue> Clues);
+
+/// <summary>A clue as it was printed.</summary>
+/// <param name="File">Its file, relative to the print folder.</param>
+/// <param name="Clue">What was made.</param>
+internal sealed record PrintedClue(string File, MadeClue Clue);
+
+/// <summary>Makes the papers of a book beside its cards, in each language of the book.</summary>
+internal static class PaperPrint
+{
+    /// <summary>The files, relative to the print folder. With an error among the findings they must not be written.</summary>
+    /// <param name="kinds">Which papers; the cards are made elsewhere.</param>
+    /// <param name="site">The book's site.</param>
+    /// <param name="theme">Whose words the papers have.</param>
+    /// <param name="paper">The sheets.</param>
+    /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
+    public static (PrintedPapers Papers, Findings Findings) Make(
+        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture)
+    {
+        var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
+        {
+            Plan = plan,
+            Words = theme.WordsIn(plan.Book.Language).Words,
+            Where = site.Where,
+            Picture = picture,
+            Look = CardLook.Of(theme).Look,
+            Paper = paper,
+        })).ToArray();
+        var papers = made.Select(each => each.Papers).ToArray();
+        return (
+            new([.. papers.SelectMany(each => each.Files)], [.. papers.SelectMany(each => each.Booklets)], [.. papers.SelectMany(each => each.Clues)]),
+            Findings.Of([.. made.SelectMany(each => each.Findings)]));
+    }
+
+    private static (PrintedPapers Papers, ImmutableArray<Finding> Findings) Make(IReadOnlySet<PaperKind> kinds, string folder, PaperBook paper)
+    {
+        var files = ImmutableArray.CreateBuilder<MadeFile>();
+        var booklets = ImmutableArray.CreateBuilder<PrintedBooklet>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        if (Wanted(PaperKind.Booklet, "booklet of hints"))
+        {
+            var booklet = Booklet.Set(paper);
+            if (booklet.LeftEmpty * 4 > booklet.Pages.Length)
+                findings.Add(PaperFindings.FewToMix(paper.Book.Title.At, paper.Book.Stages.Length, booklet.LeftEmpty));
+            booklets.Add(new($"{folder}booklet.pdf", paper.Book.Language.Value, booklet));
+            Add("booklet", paper.Words["print_booklet"], booklet.Pages);
+            AddSheets("booklet", paper.Words["print_booklet"], booklet.Pages);
+        }
+
+        if (Wanted(PaperKind.Leaflet, "solution leaflet"))
+        {
+            var leaflet = SolutionLeaflet.Layout(paper);
+            Add("leaflet", paper.Words["solution"], leaflet);
+            AddSheets("leaflet", paper.Words["solution"], leaflet);
+        }
+
+        if (Wanted(PaperKind.Reset, "reset sheet"))
+            Add("reset", paper.Words["reset"], ResetSheet.Layout(paper));
+        if (Wanted(PaperKind.Label, "box label"))
+        {
+            var (pages, whole) = BoxLabel.Layout(paper);
+            if (!whole)
+                findings.Add(PaperFindings.FullLabel(paper.Book.Title.At));
+            Add("label", paper.Book.Title.Value, pages);
+        }
+
+        var clues = ImmutableArray.CreateBuilder<PrintedClue>();
+        // A clue has no language of its own, or that of the book.
+        if (kinds.Contains(PaperKind.Clues) && folder.Length == 0)
+        {
+            foreach (var code in paper.Book.Box.Codes)
+            {
+                if (CluesOnPaper.Of(code, paper.Book.Language.Value) is not { } clue || code.OnPaper is not { } asked)
+                    continue;
+                var file = $"clues/{code.Id.Value}.pdf";
+                var (sheets, noRoom) = CluePrint.Make(clue, file, paper.Paper);
+                if (noRoom is not null)
+                    findings.Add(PaperFindings.LargeClue(asked.Way, code.Id.Value, noRoom));
+                files.AddRange(sheets);
+                clues.Add(new(file, clue));
+            }
+        }
+
+        return (new(files.ToImmutable(), booklets.ToImmutable(), clues.ToImmutable()), findings.ToImmutable());
+
+        void Add(string name, string what, ImmutableArray<PaperPage> pages)
+        {
+            var title = $"{paper.Book.Title.Value}: {what}";
+            files.Add(new($"{folder}{name}.pdf", () => PaperPdf.Write(title, paper.Book.Language.Value, pages, paper.Look)));
+        }
+
+        void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)
+        {
+            var whole = pages.AddRange(Enumerable.Repeat(PaperPage.Empty(pages[0].Frame), (4 - (pages.Length % 4)) % 4));
+            if (Saddle.Sheets(whole, paper.Paper, paper.RightToLeft) is { IsEmpty: false } sheets)
+                Add($"{name}-sheets", what, sheets);
+        }
+
+        bool Wanted(PaperKind kind, string name)
+        {
+            if (!kinds.Contains(kind))
+                return false;
+            if (Unprintable(paper, name) is not { } finding)
+                return true;
+            findings.Add(finding);
+            return false;
+        }
+    }
+
+    // The words of a language that nobody can print; the author's own texts are looked at when they are set.
+    private static Finding? Unprintable(PaperBook paper, string name)
+    {
+        var language = paper.Book.Language;
+        string[] missing =
+        [
+            .. Texts(paper).SelectMany(text => Letters.Printable(text).Missing)
+                .Where(letter => letter.EnumerateRunes().Any(System.Text.Rune.IsLetter))
+                .Distinct(),
+        ];
+        return missing.Length == 0 ? null : PaperFindings.LettersMissing(language, name, missing);
+    }
+
+    private static IEnumerable<string> Texts(PaperBook paper) =>
+    [
+        .. paper.Words.Entries.Where(word => word.Key.StartsWith("print_", StringComparison.Ordinal)).Select(word => word.Value),
+        paper.Book.Title.Value,
+        .. paper.Book.Stages.SelectMany(stage => new[]
+        {
+            stage.Title.Value, stage.Sign.Value, stage.Nudge.Markdown, stage.Clue.Markdown, stage.Answer.Markdown, stage.Reset?.Markdown,
+        }).OfType<string>(),
+    ];
+}

@@ -1,0 +1,19 @@
+using HintBook.Print.Flow;
+
+namespace HintBook.Print.Papers;
+
+/// <summary>How a paper begins: what it is, of which box, and who made that.</summary>
+internal static class Heads
+{
+    /// <summary>The head of a paper.</summary>
+    /// <param name="paper">The book.</param>
+    /// <param name="what">What the paper is.</param>
+    /// <param name="style">How it is set.</param>
+    public static IEnumerable<Block> Of(PaperBook paper, string what, PaperStyle style)
+    {
+        yield return TextBlock.Of(paper.Book.Title.Value, style.Quiet) with { WithNext = true };
+        yield return TextBlock.Of(what, style.Title) with { Before = style.Gap * 0.4, Role = Role.Title, Bookmark = 1 };
+        if (paper.Book.Maker is { } maker)
+            yield return TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Quiet) with { Before = style.Gap * 0.6 };
+    }
+}

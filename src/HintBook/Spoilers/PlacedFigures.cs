@@ -1,0 +1,164 @@
+using System.Buffers;
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text.RegularExpressions;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Codes told by the places of their figures: "a two on the left, a four on the right, a six between", "thousands 4, hundreds 1, tens 9, units 3",
+/// 千の位が四. All of these are likely mentions.
+/// </summary>
+internal sealed partial class PlacedFigures(WordList words)
+{
+    private const int Left = 1, Right = 200, Middle = 300, Decimal = 400;
+    private const int Fewest = 3, Most = 7, MostApart = 60;
+    // Of all that is looked for below; without accents, which make the scan slow.
+    private static readonly SearchValues<string> Latin = SearchValues.Create(
+        [
+            "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "links", "rechts", "mitte", "dazwischen", "einer", "zehner",
+            "gauche", "droite", "milieu", "entre", "unit", "dizaine", "izquierda", "derecha", "medio", "centro", "center", "centre", "unidad",
+            "decena",
+        ],
+        StringComparison.OrdinalIgnoreCase);
+
+    private static readonly SearchValues<string> Others = SearchValues.Create(
+        ["左", "右", "中", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات"],
+        StringComparison.Ordinal);
+    private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
+    private readonly Dictionary<string, List<int>> codes = [];
+    private readonly List<Token> tokens = [];
+
+    /// <summary>Adds a code of figures.</summary>
+    public void Add(int secret, string symbols)
+    {
+        if (symbols.Length is < Fewest or > Most || !symbols.All(char.IsAsciiDigit))
+            return;
+        if (!codes.TryGetValue(symbols, out var here))
+            codes[symbols] = here = [];
+        here.Add(secret);
+    }
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        if (codes.Count == 0 || !MayTell(text, source))
+            return;
+        Gather(text, source);
+        for (var first = 0; first + (2 * Fewest) <= tokens.Count; first++)
+            Pairs(first, found);
+    }
+
+    // Most texts have too few figures or places, and needn't be searched.
+    private bool MayTell(WordReader text, string source)
+    {
+        var (figures, places) = (0, 0);
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & Languages.WordRole.Place) != Languages.WordRole.None)
+                places++;
+            else if (ValueOf(text, i) >= 0)
+                figures++;
+        }
+
+        return figures >= Fewest && (places >= Fewest - 1 || source.AsSpan().ContainsAny(beginnings));
+    }
+
+    private void Gather(WordReader text, string source)
+    {
+        tokens.Clear();
+        foreach (Match match in Places().Matches(source))
+            tokens.Add(new(PlaceOf(match), -1, match.Index, match.Index + match.Length));
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var word = text.Words[i];
+            if (tokens.Exists(token => token.Value < 0 && token.Start < word.End && token.End > word.Start))
+                continue;
+            if (words.Signs.PlaceOf(word.Id) is > 0 and var place && text.Bare(word) is not "acht")
+                tokens.Add(new(place == WordSigns.Last ? Right : place, -1, word.Start, word.End));
+            else if (ValueOf(text, i) is >= 0 and var value)
+                tokens.Add(new(0, value, word.Start, word.End));
+        }
+
+        tokens.Sort(static (one, other) => one.Start.CompareTo(other.Start));
+        // "A two", "un sept": of two numbers beside each other the first is an article.
+        for (var i = tokens.Count - 2; i >= 0; i--)
+        {
+            if (tokens[i].Value == 1 && tokens[i + 1].Value >= 0 && tokens[i + 1].Start == tokens[i].End + 1 && source[tokens[i].End] == ' ')
+                tokens.RemoveAt(i);
+        }
+    }
+
+    private int ValueOf(WordReader text, int at)
+    {
+        var bare = text.Bare(text.Words[at]);
+        if (bare is [>= '0' and <= '9'])
+            return bare[0] - '0';
+        return words.FigureOf(text.Words[at].Id) is { Kind: Languages.FigureKind.Small, Value: >= 0 and < 10 and var value } ? value : -1;
+    }
+
+    private void Pairs(int first, List<Mention> found)
+    {
+        var isPlaceFirst = tokens[first].Value < 0;
+        if (tokens[first + 1].Value < 0 == isPlaceFirst)
+            return;
+        var count = 0;
+        for (var i = first; i + 1 < tokens.Count && count < Most; i += 2)
+        {
+            if (tokens[i].Value < 0 != isPlaceFirst || tokens[i + 1].Value < 0 == isPlaceFirst
+                || (i > first && tokens[i].Start - tokens[i - 1].End > MostApart))
+                return;
+            if (++count >= Fewest && Placed(first, count, isPlaceFirst) is { } said && codes.TryGetValue(said, out var here))
+            {
+                foreach (var secret in here)
+                    found.Add(new(secret, tokens[first].Start, tokens[i + 1].End, Sureness.Likely));
+            }
+        }
+    }
+
+    private string? Placed(int first, int count, bool isPlaceFirst)
+    {
+        Span<char> said = stackalloc char[count];
+        said.Clear();
+        for (var pair = 0; pair < count; pair++)
+        {
+            var (one, other) = (tokens[first + (2 * pair)], tokens[first + (2 * pair) + 1]);
+            var (place, value) = isPlaceFirst ? (one.Place, other.Value) : (other.Place, one.Value);
+            var at = place switch
+            {
+                Right => count,
+                Middle => count % 2 == 1 ? (count + 1) / 2 : 0,
+                >= Decimal => count - (place - Decimal),
+                _ => place,
+            };
+            if (at < 1 || at > count || said[at - 1] != '\0')
+                return null;
+            said[at - 1] = value.ToString(CultureInfo.InvariantCulture)[0];
+        }
+
+        return new(said);
+    }
+
+    private static int PlaceOf(Match match) =>
+        match.Groups["left"].Success ? Left
+        : match.Groups["right"].Success ? Right
+        : match.Groups["middle"].Success ? Middle
+        : match.Groups["units"].Success ? Decimal
+        : match.Groups["tens"].Success ? Decimal + 1
+        : match.Groups["hundreds"].Success ? Decimal + 2
+        : Decimal + 3;
+
+    [GeneratedRegex(
+        @"(?<left>\b(left|links|gauche|izquierda)\b|左端?|اليسار|يسارا)|(?<right>\b(right|rechts|droite|derecha)\b|右端?|اليمين|يمينا)"
+        + @"|(?<middle>\b(middle|centre|center|between|mitte|dazwischen|milieu|centre|entre|medio|centro)\b|中央|真ん中|الوسط|بينهما)"
+        + @"|(?<units>\b(units|ones|einer(stelle)?|unités|unidades)\b|一の位|الآحاد)|(?<tens>\b(tens|zehner(stelle)?|dizaines|decenas)\b|十の位|العشرات)"
+        + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines|centenas)\b|百の位|المئات)"
+        + @"|(?<thousands>\b(thousands|tausender(stelle)?|milliers|millares)\b|千の位|الآلاف)",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
+        10_000)]
+    private static partial Regex Places();
+
+    // A place, or a figure that stands at one.
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Token(int Place, int Value, int Start, int End);
+}

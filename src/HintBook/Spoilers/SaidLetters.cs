@@ -1,0 +1,215 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Codes told letter by letter or in parts: ميم، دال، ألف، دال, or 一文字目は「し」、二文字目は「ぐ」; in capitals "begins with T, goes on with RAS and ends in
+/// TE", or in another order where words say which. In Japanese a code may also stand in the other kana. Likely mentions only, but for a whole code in quotes.
+/// </summary>
+internal sealed class SaidLetters(WordList words)
+{
+    private const int Shortest = 2;
+    private const int ShortestInCapitals = 4;
+    private const int MostApart = 20;
+    private const int MostWords = 8;
+    private const int KanaApart = 'ァ' - 'ぁ';
+    private const string Opening = "「『“\"・、，／→";
+    private const string Closing = "」』”\"・、，／→。";
+    private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly Dictionary<char, List<(int Secret, string Letters)>> capitals = [];
+    private readonly Dictionary<string, List<int>> bySymbols = [];
+    private readonly SortedSet<int> lengths = [];
+    private readonly List<(string Letters, int Start, int End, int Word)> said = [];
+    private readonly Surroundings around = new(words);
+    private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+
+    /// <summary>Adds a code, if its letters have no capitals.</summary>
+    public void Add(int secret, string letters)
+    {
+        if (letters.Length >= Shortest && IsCaseless(letters))
+            codes.Add((secret, Hiragana(letters)));
+        else if (letters.Length >= ShortestInCapitals && letters.All(char.IsAsciiLetter))
+            AddInCapitals(secret, letters);
+    }
+
+    // By its first letter, and by all of them in the order of the alphabet.
+    private void AddInCapitals(int secret, string letters)
+    {
+        if (!capitals.TryGetValue(letters[0], out var here))
+            capitals[letters[0]] = here = [];
+        here.Add((secret, letters));
+        var sorted = string.Concat(letters.Order());
+        if (!bySymbols.TryGetValue(sorted, out var same))
+            bySymbols[sorted] = same = [];
+        same.Add(secret);
+        lengths.Add(letters.Length);
+    }
+
+    /// <summary>Whether a code is of letters that have no capitals.</summary>
+    public static bool IsCaseless(string letters) =>
+        letters.All(letter => char.IsLetter(letter) && letter > '\u02FF' && !char.IsUpper(char.ToUpperInvariant(letter)));
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        if (capitals.Count > 0)
+            InCapitals(text, source, found);
+        if (codes.Count == 0)
+            return;
+        Gather(text, source);
+        foreach (var (secret, letters) in codes)
+        {
+            for (var first = 0; first < said.Count; first++)
+                Walk(secret, letters, first, found);
+        }
+
+        if (hasNoSpaces)
+            OtherKana(text, source, found);
+    }
+
+    private void InCapitals(WordReader text, string source, List<Mention> found)
+    {
+        said.Clear();
+        var isOrdered = false;
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var word = text.Words[i];
+            isOrdered |= word.Id >= 0 && words.Signs.IsOrder(word.Id);
+            if (!char.IsAsciiLetterUpper(source[word.Start]) || source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z'))
+                continue;
+            // "A K to open with": an article.
+            var isArticle = word.Length == 1 && source[word.Start] == 'A' && i + 1 < text.Words.Length && text.Words[i + 1].Length == 1
+                && text.Words[i + 1].Gap == Gap.Space && char.IsAsciiLetterUpper(source[text.Words[i + 1].Start]);
+            if (!isArticle)
+                said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
+        }
+
+        for (var first = 0; first + 1 < said.Count; first++)
+        {
+            if (capitals.TryGetValue(said[first].Letters[0], out var here))
+            {
+                foreach (var (secret, letters) in here)
+                    Walk(secret, letters, first, found);
+            }
+
+            if (!isOrdered || IsNear(first - 1))
+                continue;
+            foreach (var length in lengths)
+                InAnyOrder(length, first, found);
+        }
+    }
+
+    // "An S to begin with and an L to end with; I, G, N and A between them": all of them, and no others beside them.
+    private void InAnyOrder(int length, int first, List<Mention> found)
+    {
+        var last = first + length - 1;
+        if (last >= said.Count || IsNear(last))
+            return;
+        for (var i = first; i <= last; i++)
+        {
+            if (said[i].Letters.Length > 1 || (i < last && !IsNear(i)))
+                return;
+        }
+
+        if (!bySymbols.TryGetValue(string.Concat(said[first..(last + 1)].Select(one => one.Letters).Order(StringComparer.Ordinal)), out var same))
+            return;
+        foreach (var secret in same)
+            found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
+    }
+
+    private bool IsNear(int at) => at >= 0 && at + 1 < said.Count && said[at + 1].Word - said[at].Word <= 2 * MostWords;
+
+    private void Gather(WordReader text, string source)
+    {
+        said.Clear();
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            var word = text.Words[i];
+            if (hasNoSpaces)
+            {
+                if (word.Start > 0 && Opening.Contains(source[word.Start - 1], StringComparison.Ordinal) && QuotedAt(source, word.Start) is > 0 and var length)
+                    said.Add((Hiragana(source.Substring(word.Start, length)), word.Start, word.Start + length, i));
+            }
+            else if (words.Signs.LetterOf(word.Id) is not '\0' and var letter && letter > '\u02FF')
+            {
+                said.Add(($"{letter}", word.Start, word.End, i));
+            }
+            else if (word.Length == 1 && text.Bare(word)[0] > '\u02FF')
+            {
+                said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
+            }
+        }
+    }
+
+    // How many letters stand between quotes or signs of a list; 0 where something else follows.
+    private static int QuotedAt(string source, int start)
+    {
+        for (var i = start; i < source.Length && i <= start + MostWords; i++)
+        {
+            if (Closing.Contains(source[i], StringComparison.Ordinal))
+                return i - start;
+            if (!char.IsLetter(source[i]) && source[i] != 'ー')
+                return 0;
+        }
+
+        return source.Length - start <= MostWords ? source.Length - start : 0;
+    }
+
+    private void Walk(int secret, string letters, int first, List<Mention> found)
+    {
+        var length = 0;
+        for (var i = first; i < said.Count; i++)
+        {
+            var isNear = i == first || (hasNoSpaces ? said[i].Start - said[i - 1].End <= MostApart : said[i].Word - said[i - 1].Word <= MostWords);
+            if (!isNear || !letters.AsSpan(length).StartsWith(said[i].Letters))
+                return;
+            length += said[i].Letters.Length;
+            if (length < letters.Length)
+                continue;
+            if (i > first || hasNoSpaces)
+                found.Add(new(secret, said[first].Start, said[i].End, i == first ? Sureness.Sure : Sureness.Likely));
+            return;
+        }
+    }
+
+    // ツバメ for つばめ.
+    private void OtherKana(WordReader text, string source, List<Mention> found)
+    {
+        foreach (var (secret, letters) in codes)
+        {
+            for (var i = 0; i < text.Words.Length; i++)
+            {
+                var start = text.Words[i].Start;
+                if (!IsAt(source, start, letters))
+                    continue;
+                var last = i + 1;
+                while (last < text.Words.Length && text.Words[last].Start < start + letters.Length)
+                    last++;
+                if (Runs.StandingOf(source, start, start + letters.Length) != Standing.Part && around.IsSpelled(text, i, last - 1))
+                    found.Add(new(secret, start, start + letters.Length, Sureness.Likely));
+            }
+        }
+    }
+
+    private static bool IsAt(string source, int start, string letters)
+    {
+        if (start + letters.Length > source.Length)
+            return false;
+        for (var i = 0; i < letters.Length; i++)
+        {
+            if (Hiragana(source[start + i]) != letters[i])
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Katakana as hiragana.</summary>
+    public static string Hiragana(string text) => string.Create(text.Length, text, static (room, from) =>
+    {
+        for (var i = 0; i < room.Length; i++)
+            room[i] = Hiragana(from[i]);
+    });
+
+    private static char Hiragana(char letter) => letter is >= 'ァ' and <= 'ヶ' ? (char)(letter - KanaApart) : letter;
+}

@@ -1,0 +1,97 @@
+using CsCheck;
+using HintBook.Cards;
+using HintBook.Print.Flow;
+
+namespace HintBook.Tests.Print;
+
+/// <summary>Text on pages: where it may be parted and where not.</summary>
+public class FlowTests
+{
+    private static readonly PageFrame Frame = new(new(80, 60), new(10, 10, 60, 40));
+    private static readonly Setter Setter = new(60, 40, RightToLeft: false);
+    private static readonly TextStyle Style = new(3);
+
+    private static readonly Gen<Block[]> Blocks = Gen.Select(Gen.Int[1, 60], Gen.Int[0, 5]).Select((words, kind) => kind switch
+    {
+        0 => (Block)(TextBlock.Of("A heading", new TextStyle(4)) with { Role = Role.Heading, Before = 3 }),
+        1 => new TogetherBlock([Text(words / 6), Text(words / 6)]) { Before = 1 },
+        _ => Text(words),
+    }).Array[1, 20];
+
+    [Fact]
+    public void No_line_stands_alone_at_the_foot_or_the_head_of_a_page() => Blocks.Sample(blocks =>
+    {
+        var pages = Pages(blocks);
+        foreach (var (number, page) in pages.Index())
+        {
+            var isLast = number + 1 == pages.Count;
+            Assert.False(page[^1].Role == Role.Heading && page.Count > 1 && !isLast, "A heading stands at the foot of a page.");
+            // The first of several pieces of a paragraph has two lines, and so has the last.
+            if (page[0].Continues)
+                Assert.True(page.Any(piece => piece.Continues) && LinesOf(page.TakeWhile(piece => piece.Continues)) >= 2);
+        }
+    });
+
+    [Fact]
+    public void Nothing_is_lost_and_nothing_is_moved() => Blocks.Sample(blocks =>
+    {
+        var set = Setter.Set(blocks);
+        Assert.Equal(set, Paginator.Fill(set, Frame).SelectMany(page => page.Pieces.Select(placed => placed.Piece)));
+    });
+
+    [Fact]
+    public void Everything_stands_within_the_page() => Blocks.Sample(blocks =>
+        Assert.All(Paginator.Fill(Setter.Set(blocks), Frame), page => Assert.All(page.Pieces, placed =>
+            Assert.True(placed.Y >= 10 && placed.Y + placed.Piece.Height <= 50 + 1e-6))));
+
+    [Fact]
+    public void A_step_is_not_parted_from_its_picture()
+    {
+        var photo = new PhotoBlock(new([], 1000, 500, []), "A drawer.", 20, Style) { Before = 2 };
+        for (var above = 0; above < 12; above++)
+        {
+            var pages = Pages([.. Enumerable.Repeat<Block>(Text(6), above), new TogetherBlock([Text(10) with { WithNext = true }, photo])]);
+            var page = Assert.Single(pages, page => page.Any(piece => piece.Role == Role.Figure));
+            Assert.Equal(Role.Paragraph, page[page.FindIndex(piece => piece.Role == Role.Figure) - 1].Role);
+        }
+    }
+
+    [Theory]
+    [InlineData("one two three four five six seven eight nine ten", 20)]
+    [InlineData("a-word-with-many-hyphens-in-it and more", 15)]
+    [InlineData("Donaudampfschifffahrtsgesellschaftskapitän", 12)]
+    [InlineData("順番に並んだ漢字とかなの行です。", 14)]
+    public void Lines_are_no_longer_than_their_column_and_lose_no_letter(string text, double width)
+    {
+        var lines = LineBreaker.Break([new Run(text)], Style, width);
+
+        Assert.All(lines, line => Assert.True(line.Width <= width + 1e-6));
+        var set = string.Concat(lines.SelectMany(line => line.Parts).Select(part => part.Text));
+        Assert.Equal(text.Replace(" ", "", StringComparison.Ordinal), set.Replace(" ", "", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_word_in_two_weights_is_not_parted()
+    {
+        var lines = LineBreaker.Break([new Run("Set "), new Run("CLOVER", Strong: true), new Run(". Done")], Style, 200);
+
+        Assert.Equal(["Set ", "CLOVER", ". Done"], Assert.Single(lines).Parts.Select(part => part.Text));
+    }
+
+    // WCAG 2.2: 4.5 : 1 for text, 3 : 1 for anything that must be seen. What is lighter than the pattern around it is lost in that.
+    [Fact]
+    public void Under_a_red_filter_letters_show_and_the_pattern_does_not_and_without_it_the_pattern_is_the_stronger()
+    {
+        Assert.InRange(FilterInk.Filtered, 4.5, 21);
+        Assert.InRange(FilterInk.PatternFiltered, 1, 1.2);
+        Assert.InRange(FilterInk.Bare, 1, 2.3);
+        Assert.True(FilterInk.PatternBare > FilterInk.Bare);
+    }
+
+    private static TextBlock Text(int words) => TextBlock.Of(string.Join(' ', Enumerable.Repeat("honey", Math.Max(1, words))), Style) with { Before = 2 };
+
+    private static List<List<Piece>> Pages(Block[] blocks) =>
+        [.. Paginator.Fill(Setter.Set(blocks), Frame).Select(page => page.Pieces.Select(placed => placed.Piece).ToList())];
+
+    private static int LinesOf(IEnumerable<Piece> pieces) => pieces.Sum(piece => piece.Things.OfType<PrintedText>().Count());
+}

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using HintBook.Audit;
+using HintBook.Checking;
+using HintBook.Print.Flow;
+using HintBook.Print.Papers;
+using HintBook.Tests.Cards;
+using HintBook.Tests.Cli;
+using HintBook.Tests.Publishing;
+using UglyToad.PdfPig;
+
+namespace HintBook.Tests.Print;
+
+/// <summary>The solution, the reset sheet and the label, and the verb that prints them.</summary>
+public class PaperPrintTests
+{
+    [Fact]
+    public void The_reset_sheet_says_every_line_of_the_reset_page_in_its_order_with_a_box_to_tick()
+    {
+        var paper = PrintedBooks.Example;
+        using var pdf = PdfDocument.Open(PaperPdf.Write("Reset", "en", ResetSheet.Layout(paper)));
+        var text = string.Concat(pdf.GetPages().SelectMany(page => page.Letters).Select(letter => letter.Value)).Replace(" ", "", StringComparison.Ordinal);
+        var words = new HintBook.Pages.ResetWords(paper.Book, paper.Words);
+        string[] lines = [.. paper.PutBack.SelectMany(entry => entry.Items).OfType<HintBook.Pages.ResetLine>().Select(words.Of)];
+
+        Assert.Equal(2, pdf.NumberOfPages);
+        Assert.NotEmpty(lines);
+        var at = 0;
+        foreach (var line in lines)
+        {
+            at = text.IndexOf(line.Replace(" ", "", StringComparison.Ordinal), at, StringComparison.Ordinal);
+            Assert.True(at >= 0, $"“{line}” isn't there, or stands too early.");
+        }
+
+        var sides = pdf.GetPages().Sum(page => PdfMeasure.Lines(page).Count(line => line.Width is > 3.3 and < 3.6 || line.Height is > 3.3 and < 3.6));
+        Assert.True(sides >= 4 * lines.Length);
+    }
+
+    [Fact]
+    public void The_solution_has_every_answer_under_the_title_of_its_stage_in_order()
+    {
+        using var pdf = PdfDocument.Open(PaperPdf.Write("Solution", "en", SolutionLeaflet.Layout(PrintedBooks.Example)));
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+
+        Assert.Equal(
+            PrintedBooks.Examined.Book.Stages.Select((stage, i) => $"{i + 1}  {stage.Title.Value}"),
+            bookmarks.Roots.Single().Children.Select(child => child.Title));
+        Assert.All(pdf.GetPages().Select(PdfMeasure.Size), size => Assert.True(Math.Abs(size.Width - 148) < 0.1 && Math.Abs(size.Height - 210) < 0.1));
+    }
+
+    [Fact]
+    public void Each_copy_has_a_label_with_its_serial()
+    {
+        var paper = PrintedBooks.Example;
+        var two = paper with { Plan = paper.Plan with { Book = paper.Book with { Copies = [Copy("B-07"), Copy("B-08")] } } };
+        var (pages, whole) = BoxLabel.Layout(two);
+        var pdf = PaperPdf.Write("Label", "en", pages);
+
+        Assert.True(whole);
+        Assert.Equal(2, PdfMeasure.Pages(pdf));
+        Assert.Contains("B-08", PdfMeasure.Text(pdf, 2), StringComparison.Ordinal);
+        Assert.Contains("Not for children under 8.", PdfMeasure.Text(pdf, 2), StringComparison.Ordinal);
+
+        HintBook.Books.Copy Copy(string serial) => new(paper.Book.Title with { Value = serial }, []);
+    }
+
+    [Fact]
+    public void The_code_on_the_label_is_as_large_as_phones_need()
+    {
+        var pdf = PaperPdf.Write("Label", "en", BoxLabel.Layout(PrintedBooks.Example).Pages);
+        var code = PdfMeasure.Page(pdf, 1, page => Assert.Single(PdfMeasure.Codes(page)));
+
+        // A finder has seven modules (ISO/IEC 18004); 0.4 mm is the least of the guides' least modules.
+        Assert.InRange(code.Finder.Width / 7, 0.4, 2);
+    }
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    [InlineData("ja")]
+    [InlineData("ar")]
+    public void Papers_speak_every_language_of_the_themes(string language)
+    {
+        var book = PrintedBooks.Examined;
+        var words = book.Theme.Words[language];
+        var paper = PrintedBooks.Example with { Words = words };
+        var pieces = SolutionLeaflet.Layout(paper).Concat(ResetSheet.Layout(paper)).SelectMany(page => page.Pieces);
+        var text = string.Concat(pieces.SelectMany(placed => placed.Piece.Things)
+            .OfType<HintBook.Cards.PrintedText>().Select(thing => thing.Text));
+
+        Assert.DoesNotContain("?", words["print_leaflet_for"], StringComparison.Ordinal);
+        Assert.All(words.Entries.Where(word => word.Key.StartsWith("print_", StringComparison.Ordinal)), word => Assert.Empty(
+            HintBook.Cards.Typesetting.Letters.Printable(word.Value).Missing));
+        Assert.Contains(words["print_replace"].Split(' ')[0], text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_in_letters_without_a_font_gets_no_paper_and_an_error()
+    {
+        using var desk = new BookAndOutput();
+        var title = File.ReadAllLines(Path.Combine(desk.Book, "book.yaml")).Single(line => line.StartsWith("title:", StringComparison.Ordinal));
+        desk.Change("book.yaml", title, "title: กล่อง");
+
+        var said = Said.By("print", desk.Book, "leaflet", "--out", desk.Output);
+
+        Assert.Equal(HintBook.Cli.ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("HB6301", said.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(desk.Output, "print", "leaflet.pdf")));
+    }
+
+    [Fact]
+    public void What_was_printed_earlier_stays_and_what_is_printed_again_is_replaced()
+    {
+        using var desk = new BookAndOutput();
+        Assert.Equal(0, Said.By("print", desk.Book, "reset", "--out", desk.Output).Exit);
+        var before = File.ReadAllBytes(Path.Combine(desk.Output, "print", "reset.pdf"));
+
+        var said = Said.By("print", desk.Book, "label", "leaflet", "--out", desk.Output, "--paper", "letter");
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("label.pdf", said.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("reset.pdf", said.Out, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(Path.Combine(desk.Output, "print", "reset.pdf")));
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "label.pdf")));
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "leaflet.pdf")));
+    }
+
+    [Fact]
+    public void A_publish_makes_the_papers_that_the_book_asks_for_and_no_others()
+    {
+        using var desk = new BookAndOutput();
+        File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), "\nprint: { make: [ label, reset ] }\n");
+        desk.Published();
+
+        Assert.Equal(
+            ["label.pdf", "reset.pdf"],
+            Directory.EnumerateFiles(Path.Combine(desk.Output, "print"), "*", SearchOption.AllDirectories)
+                .Select(Path.GetFileName)
+                .Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_paper_that_there_is_not_is_wrong_usage() => Assert.Equal(HintBook.Cli.ExitCode.WrongUsage, Said.By("print", "book", "poster").Exit);
+
+    [Theory]
+    [InlineData("{ make: stencil }", 1)]
+    [InlineData("{ make: turning-grille }", 4)]
+    [InlineData("{ make: number-words, variant: 3 }", 0)]
+    public void A_clue_that_the_book_asks_for_is_printed_and_reads_back_to_its_answer(string clue, int turns)
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", ClueOf(desk), $"    clue: {clue}\n");
+
+        var said = Said.By("print", desk.Book, "clues", "--out", desk.Output);
+        Assert.True(said.Exit == 0, said.Error);
+        var file = Assert.Single(Directory.GetFiles(Path.Combine(desk.Output, "print", "clues")));
+        var code = Assert.IsType<Sound>(Check.Run(desk.Book)).Examined.Book.Box.Codes.Single(code => code.OnPaper is not null);
+        var gives = turns == 0 ? code.Clue!.Value.Value : code.Answer.Value;
+
+        // The audit's own reader finds it, and finds that it doesn't give another answer.
+        Assert.Empty(ReadOff(file, gives, turns));
+        Assert.Single(ReadOff(file, gives + "9", turns));
+    }
+
+    private static ImmutableArray<AuditFault> ReadOff(string file, string gives, int turns) => PrintAudit.Run(
+        Path.GetDirectoryName(file)!,
+        null,
+        new() { Secrets = [], Outside = new(0), Clues = [new(Path.GetFileName(file), gives, turns, Clockwise: true)] }).Faults;
+
+    // The lines of the first code's clue and of how it is read.
+    private static string ClueOf(BookAndOutput desk)
+    {
+        var lines = File.ReadAllText(Path.Combine(desk.Book, "book.yaml")).Split('\n');
+        var first = Array.FindIndex(lines, line => line.StartsWith("    clue:", StringComparison.Ordinal));
+        return string.Join('\n', lines[first..(Array.FindIndex(lines, first, line => line.StartsWith("    reads:", StringComparison.Ordinal)) + 1)]) + "\n";
+    }
+}
