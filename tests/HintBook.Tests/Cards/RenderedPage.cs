@@ -8,7 +8,7 @@ using ZXing.Multi.QrCode;
 
 namespace HintBook.Tests.Cards;
 
-/// <summary>A page as poppler draws it at 300 dots to the inch, then blurred and strewn with noise, as paper and a phone do to it.</summary>
+/// <summary>A page as poppler draws it at 300 dots to the inch, then strewn with noise and blurred, as paper and a phone do to it.</summary>
 internal static class RenderedPage
 {
     private const int Noise = 40;

@@ -16,7 +16,7 @@ internal sealed class EntryTexts
     private readonly PaperStyle style;
     private readonly double column;
     private readonly ProseBlocks prose;
-    private readonly Dictionary<string, ImmutableArray<string>> next;
+    private readonly FrozenDictionary<string, ImmutableArray<string>> next;
     private readonly FrozenSet<string> ends;
 
     /// <summary>Prepares it.</summary>
@@ -26,9 +26,8 @@ internal sealed class EntryTexts
     public EntryTexts(PaperBook paper, PaperStyle style, double column)
     {
         (this.paper, this.style, this.column, prose) = (paper, style, column, paper.Prose(style));
-        var opened = NextStages.OpenedBy(paper.Plan);
-        next = opened.ToDictionary(each => each.Key, each => each.Value, StringComparer.Ordinal);
-        ends = NextStages.Ends(paper.Plan, opened);
+        next = NextStages.OpenedBy(paper.Plan);
+        ends = NextStages.Ends(paper.Plan, next);
     }
 
     /// <summary>The entries; the first question first.</summary>
@@ -40,7 +39,7 @@ internal sealed class EntryTexts
 
     private Entry Question(WhereaboutsPage page)
     {
-        var leads = page.Lines.Select(line => line.To).Append(page.None).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
+        var leads = page.Lines.Select(line => line.To).Append(page.None).Append(page.Other).OfType<WhereaboutsEnd.Stage>().Select(end => end.Id);
         return new()
         {
             Key = Entry.QuestionOf(page.File),
@@ -60,6 +59,7 @@ internal sealed class EntryTexts
                         .. page.Lines.Select(line => Choice(WhereWords.Of(paper.Book, paper.Words, line), NumberOf(line.To, numbers))),
                     ],
                     .. page.None is { } none ? [Choice(paper.Words["where_none"], NumberOf(none, numbers))] : (Block[])[],
+                    .. page.Other is { } other ? [Choice(paper.Words["where_other"], NumberOf(other, numbers))] : (Block[])[],
                 ],
                 [],
                 []),
