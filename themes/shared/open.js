@@ -164,7 +164,9 @@
       var code = await read(codes[each]);
       var key = code.key && await slot(code, page);
       if (!key) continue;
-      if (codes[each] !== fresh || known.codes.indexOf(code.letters) < 0) known.codes = [code.letters].concat(known.codes.filter(function (one) { return one !== code.letters; }));
+      if (codes[each] !== fresh || known.codes.indexOf(code.letters) < 0) {
+        known.codes = [code.letters].concat(known.codes.filter(function (one) { return one !== code.letters; }));
+      }
       if (!code.kind) {
         known.epoch = root.dataset.epoch;
         known.box = hex(key);
@@ -282,7 +284,8 @@
       return Promise.all(names.map(function (name) {
         return caches.open(name).then(function (cache) {
           return cache.keys().then(function (files) {
-            return Promise.all(files.filter(function (file) { return /\/[kp]\/[^/]+\.js/.test(file.url); }).map(function (file) { return cache.delete(file); }));
+            var sealedFiles = files.filter(function (file) { return /\/[kp]\/[^/]+\.js/.test(file.url); });
+            return Promise.all(sealedFiles.map(function (file) { return cache.delete(file); }));
           });
         });
       }));

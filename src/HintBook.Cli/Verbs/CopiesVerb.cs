@@ -26,7 +26,10 @@ internal static class CopiesVerb
         var show = new Option<bool>("--show") { Description = "Show what is each copy's own: its codes and clues." };
         var format = new Option<string>("--format") { Description = "How to print the list.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
-        var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.") { book, add, retire, seal, reissue, rotate, restore, show, format };
+        var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.")
+        {
+            book, add, retire, seal, reissue, rotate, restore, show, format,
+        };
         verb.Validators.Add(given =>
         {
             if (given.GetValue(add) is < 1 or > FreshCopies.Most)

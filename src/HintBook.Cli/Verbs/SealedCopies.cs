@@ -6,7 +6,9 @@ using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary>What <c>copies</c> does with the key of a sealed book and with the numbers on its cards. Of a book that isn't sealed there is nothing to do.</summary>
+/// <summary>
+/// What <c>copies</c> does with the key of a sealed book and with the numbers on its cards. Of a book that isn't sealed there is nothing to do.
+/// </summary>
 internal sealed class SealedCopies(Book book, string path, Terminal terminal)
 {
     private const string UntilPublished = "Publish, and upload the whole site with the old files deleted.";
@@ -51,7 +53,8 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
         var (kept, why) = edition.Complete(Serials, BookSecret.Draw, RandomNumberGenerator.GetInt32);
         if (kept is null)
             return Refuse(why ?? "");
-        terminal.Out.WriteLine($"{Words.Count(kept.Copies.Length, "copy", "copies")} with a number, {kept.Copies.Length - (had?.Copies.Length ?? 0)} of them new.");
+        var fresh = kept.Copies.Length - (had?.Copies.Length ?? 0);
+        terminal.Out.WriteLine($"{Words.Count(kept.Copies.Length, "copy", "copies")} with a number, {fresh} of them new.");
         if (had is null)
             terminal.Say($"{KeyFile.FileName} is the key of this book: keep it to yourself, and a copy of it elsewhere. Without it no copy can be added.");
         return ExitCode.Fine;

@@ -35,7 +35,11 @@ public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
         else if (book.Id is { } named && (!key.Fits(named.Value) || (kept is not null && kept.Tag != key.Tag)))
             wrong.Add(SealingFindings.OtherKey(named.At));
         if (key is not null && !wrong.Exists(finding => finding.Code == SealingFindings.KeptLineCode))
-            wrong.AddRange(book.Copies.Where(copy => !copy.Retired && kept?[copy.Serial.Value] is null).Select(copy => SealingFindings.NoNumber(copy.Serial.At, copy.Serial.Value)));
+        {
+            var without = book.Copies.Where(copy => !copy.Retired && kept?[copy.Serial.Value] is null);
+            wrong.AddRange(without.Select(copy => SealingFindings.NoNumber(copy.Serial.At, copy.Serial.Value)));
+        }
+
         findings.AddRange(wrong);
         return wrong.Count == 0 ? new(key!.Secret, kept!) : null;
     }

@@ -41,7 +41,9 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
             from made in sites
             from page in PagesOf(made.Made)
             select new SealablePage(page.Path, made.Made.Book.Language.Value, () => renderer.PrintInPieces(page.Template, page.Names()));
-        return (new(plan, [.. files]) { Where = whereabouts, InPieces = [.. inPieces] }, Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
+        return (
+            new(plan, [.. files]) { Where = whereabouts, InPieces = [.. inPieces] },
+            Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>

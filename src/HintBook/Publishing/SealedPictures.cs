@@ -25,7 +25,8 @@ internal sealed class SealedPictures
     {
         keys = new(sealing.Secret, book.Book.Id!.Value.Value);
         this.writer = writer;
-        widths = book.Media.Pictures.Values.SelectMany(picture => picture.Files).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.Width);
+        var files = book.Media.Pictures.Values.SelectMany(picture => picture.Files).DistinctBy(file => file.Path);
+        widths = files.ToDictionary(file => file.Path, file => file.Width);
     }
 
     /// <summary>Notes the pictures that a page shows in the open.</summary>

@@ -19,7 +19,8 @@ public sealed partial class SealedSiteTests : IDisposable
     public SealedSiteTests()
     {
         var yaml = Path.Combine(desk.Book, "book.yaml");
-        var lines = File.ReadAllLines(yaml).Where(line => !line.StartsWith("id:", StringComparison.Ordinal) && !line.StartsWith("address:", StringComparison.Ordinal));
+        string[] others = ["id:", "address:"];
+        var lines = File.ReadAllLines(yaml).Where(line => !others.Any(key => line.StartsWith(key, StringComparison.Ordinal)));
         File.WriteAllText(yaml, string.Join('\n', lines) + $"\nid: {Id}\nsealed: true\naddress: https://made.home.arpa/\n");
         File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), "copies:\n  \"001\": { sold: true }\n  \"002\": { sold: false }\n");
         Assert.Null(Edition.Complete(["001", "002"], () => Secret, dice.Next).Why);
@@ -103,7 +104,8 @@ public sealed partial class SealedSiteTests : IDisposable
         var changed = after.Where(file => before[file.Key] != file.Value).Select(file => file.Key).ToArray();
         Assert.Equal(before.Keys, after.Keys);
         Assert.All(changed, file => Assert.True(file.StartsWith("k/", StringComparison.Ordinal) || file == "sw.js", file));
-        Assert.All(changed.Where(file => file != "sw.js"), file => Assert.Equal(1, SlotsIn(before[file]).Zip(SlotsIn(after[file])).Count(pair => pair.First != pair.Second)));
+        Assert.All(changed.Where(file => file != "sw.js"), file =>
+            Assert.Equal(1, SlotsIn(before[file]).Zip(SlotsIn(after[file])).Count(pair => pair.First != pair.Second)));
     }
 
     private static BookSecret Secret { get; } = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);

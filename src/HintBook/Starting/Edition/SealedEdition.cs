@@ -67,7 +67,8 @@ public sealed record SealedEdition(string Folder, string Id)
         if (File.Exists(KeyPath))
             return $"{KeyFile.FileName} is there. Put it elsewhere first: nothing is written over it.";
         var findings = new List<Finding>();
-        if (File.Exists(KeptPath) && KeptCopies.Read(new SourceFile(KeptCopies.FileName, File.ReadAllText(KeptPath)), findings) is { } kept && kept.Tag != key.Tag)
+        var kept = File.Exists(KeptPath) ? KeptCopies.Read(new SourceFile(KeptCopies.FileName, File.ReadAllText(KeptPath)), findings) : null;
+        if (kept is not null && kept.Tag != key.Tag)
             return $"These letters are the key of another book, or “id” in book.yaml has changed: {KeptCopies.FileName} belongs to another key.";
         WriteKey(key);
         return null;
