@@ -38,8 +38,14 @@ internal static class PaperPrint
     /// <param name="theme">Whose words the papers have.</param>
     /// <param name="paper">The sheets.</param>
     /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
+    /// <param name="copies">The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</param>
     public static (PrintedPapers Papers, Findings Findings) Make(
-        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture)
+        IReadOnlySet<PaperKind> kinds,
+        Site site,
+        Theme theme,
+        Paper paper,
+        Func<string, byte[]?> picture,
+        ImmutableArray<CodedCopy> copies = default)
     {
         var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
         {
@@ -49,6 +55,7 @@ internal static class PaperPrint
             Picture = picture,
             Look = CardLook.Of(theme).Look,
             Paper = paper,
+            Copies = copies.IsDefault ? [] : copies,
         })).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (

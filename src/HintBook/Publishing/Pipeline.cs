@@ -171,7 +171,7 @@ public static class Pipeline
         {
             var file = writer.PathOf(Path.Combine("site", path));
             return File.Exists(file) ? File.ReadAllBytes(file) : null;
-        });
+        }, CodedCopies.Of(book));
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0
@@ -190,7 +190,8 @@ public static class Pipeline
         var (look, wrong) = CardLook.Of(book.Theme);
         var (picture, coarse) = CardPhoto.Of(book, options.Paper, kept, options.Work);
         var (cards, findings) = CardPrint.Print(
-            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept);
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept,
+            CodedCopies.Of(book));
         return (cards, findings.And([.. wrong, .. coarse]));
     }
 
