@@ -160,18 +160,17 @@ internal static class CardBack
     {
         if (card.Stage is null && card.Copy is null)
             return;
-        var name = FootOf(card, column);
-        CardFront.Put(things, name, Typeface.Regular, Tone.Quiet, column.X, column.Bottom - (CardCautions.Ascent * name.Size));
-        if (card.Stage is null)
-            return;
         const double half = 0.85, step = 2.5;
         var y = column.Bottom - 3.6;
-        foreach (var (at, filled) in MarkOf(card.Name).Index())
+        foreach (var (at, filled) in card.Stage is null ? [] : MarkOf(card.Name).Index())
         {
             var x = column.X + half + (at * step);
             ImmutableArray<(double, double)> lozenge = [(x, y - half), (x + half, y), (x, y + half), (x - half, y), (x, y - half)];
             things.Add(filled ? new PrintedShape(lozenge[..4], Tone.Accent) : new PrintedStroke(lozenge, 0.18, Tone.Accent));
         }
+
+        var name = FootOf(card, column);
+        CardFront.Put(things, name, Typeface.Regular, Tone.Quiet, column.X, column.Bottom - (CardCautions.Ascent * name.Size));
     }
 
     private static Rect ColumnOf(Size card)
