@@ -26,6 +26,7 @@ internal static class CommandLine
             AuditVerb.Make(terminal, stop),
             VisitVerb.Make(terminal, stop),
             CopiesVerb.Make(terminal),
+            WorkbenchVerb.Make(terminal, stop),
             GuideVerb.Make(terminal),
         };
         EmptyValues.Refuse(root);

@@ -46,11 +46,14 @@ public class AccessTests(ReadingRoom room)
 
     // The Playwright package of axe-core opens a tab for every run, to sum up frames; our pages have none. Once in a page, axe-core stays there.
     /// <summary>The rules that a page breaks as it is now.</summary>
-    internal static async Task<IEnumerable<string>> Broken(Reader reader, string page)
+    internal static async Task<IEnumerable<string>> Broken(Reader reader, string page) => (await Broken(reader.Page)).Select(rule => $"{page}: {rule}");
+
+    /// <summary>The rules that a document breaks as it is now.</summary>
+    internal static async Task<string[]> Broken(IPage page)
     {
-        if (!await reader.Page.EvaluateAsync<bool>("() => 'axe' in window"))
-            await reader.Page.EvaluateAsync(Axe);
-        var broken = await reader.Page.EvaluateAsync<string[]>(
+        if (!await page.EvaluateAsync<bool>("() => 'axe' in window"))
+            await page.EvaluateAsync(Axe);
+        return await page.EvaluateAsync<string[]>(
             """
             async () => {
               const found = await axe.run(document, {
@@ -61,6 +64,5 @@ public class AccessTests(ReadingRoom room)
               return found.violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.html} ${node.failureSummary}`));
             }
             """);
-        return broken.Select(rule => $"{page}: {rule}");
     }
 }

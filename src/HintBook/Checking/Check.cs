@@ -64,7 +64,8 @@ public static class Check
     private static Checked Examine(BookFolder folder, Book book, Findings read, CheckOptions given)
     {
         var more = new List<Finding>();
-        var (survey, surveyed) = SurveyOf(book, whole: !read.AnyError, given);
+        var content = given.Results is null ? null : ContentOf(book, whole: !read.AnyError);
+        var (survey, surveyed) = SurveyOf(book, whole: !read.AnyError, content, given);
         var proofs = ProofsOf(book, given);
         var kept = KeptAddresses.Read(folder, given.LastPublished, more);
         var (addresses, next, moved) = AddressPlan.Plan(book, kept);
@@ -86,6 +87,7 @@ public static class Check
             Pictures = media.Pictures,
             Films = media.PublishedFilms,
             Seal = sealing is not null && book.Id is { } id ? sealing.SignsOf(id.Value) : null,
+            MechanismContent = content,
         };
         var (site, paged) = Site.Build(plan, theme, given.Results, given.Work);
         var examined = new Examined
@@ -109,15 +111,17 @@ public static class Check
     }
 
     // The mechanism looks at book.yaml and at the keys of the stages; a change below the keys leaves all of it as it was, places included.
-    private static (Survey? Survey, Findings Findings) SurveyOf(Book book, bool whole, CheckOptions given)
+    private static string ContentOf(Book book, bool whole)
     {
-        if (given.Results is not { } results)
-            return Survey().Value;
         var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
         // Of a photo that isn't there, what it shows isn't read either.
         var photos = book.AllPhotos.Select(photo => photo.File.Value);
-        var content = RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys, .. photos]);
-        return results.Get("survey", content, Survey).Value;
+        return RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys, .. photos]);
+    }
+
+    private static (Survey? Survey, Findings Findings) SurveyOf(Book book, bool whole, string? content, CheckOptions given)
+    {
+        return given.Results is { } results && content is not null ? results.Get("survey", content, Survey).Value : Survey().Value;
 
         StrongBox<(Survey?, Findings)> Survey() =>
             new(Surveyor.Survey(book, whole, null, given.Progress, given.Work, given.Stop));

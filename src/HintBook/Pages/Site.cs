@@ -26,8 +26,7 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
     public static (Site Site, Findings Findings) Build(SitePlan plan, Theme theme, RunResults? results = null, WorkLog? work = null)
     {
         var renderer = new TemplateRenderer(theme);
-        work?.Did(Work.FindPlaces);
-        var whereabouts = Whereabouts.Build(plan);
+        var whereabouts = Whereabouts.Of(plan, results, work);
         var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, results)).ToArray();
         SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);

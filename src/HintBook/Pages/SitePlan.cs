@@ -41,6 +41,9 @@ public sealed record SitePlan
     /// languages.
     /// </summary>
     public ImmutableArray<SiteLanguage> Languages { get; init; } = [];
+
+    /// <summary>A key (<see cref="Text.RunResults.KeyOf"/>) of all that <see cref="Survey"/> was made from; null where nothing is kept between runs.</summary>
+    public string? MechanismContent { get; init; }
 }
 
 /// <summary>What a sealed page says of its book in the open; nothing follows from it.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
@@ -34,6 +35,7 @@ public sealed record Theme
         ["front.html", "where.html", "stage.html", "solution.html", "reset.html", "care.html", GoneTemplate, "shelf.html"];
 
     private static readonly Lazy<ImmutableSortedDictionary<string, string>> English = new(ReadEnglish);
+    private static readonly ConcurrentDictionary<string, Lazy<(Theme, Findings)>> Made = new();
 
     private Theme()
     {
@@ -82,9 +84,10 @@ public sealed record Theme
             : (theme, findings.And([PageFindings.NoSuchTheme(book.Theme, known)]));
     }
 
-    /// <summary>One of <see cref="BuiltInNames"/>.</summary>
+    /// <summary>One of <see cref="BuiltInNames"/>; made once in a process.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
-    public static (Theme Theme, Findings Findings) BuiltIn(string name) => Load(name, BuiltInThemes.Texts[name]);
+    public static (Theme Theme, Findings Findings) BuiltIn(string name) =>
+        Made.GetOrAdd(name, each => new(() => Load(each, BuiltInThemes.Texts[each]))).Value;
 
     /// <summary>The texts of a theme that comes with the tool, by name: what a maker copies into the book to change it.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>

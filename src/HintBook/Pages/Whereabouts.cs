@@ -34,9 +34,37 @@ internal sealed record Whereabouts(
     // Rows of pages that are longer are slower than going on from the last stage that is shown.
     private const int MostLevels = 12;
 
-    /// <summary>Works them out.</summary>
+    /// <summary>Takes them from the run before, or works them out.</summary>
     /// <param name="plan">The site.</param>
-    public static Whereabouts Build(SitePlan plan)
+    /// <param name="results">Keeps them for the next run; null for a run that stands alone.</param>
+    /// <param name="work">Counts what is worked out.</param>
+    public static Whereabouts Of(SitePlan plan, RunResults? results = null, WorkLog? work = null)
+    {
+        return results is null || plan.MechanismContent is not { } content ? Worked() : results.Get("where", KeyOf(plan, content), Worked);
+
+        Whereabouts Worked()
+        {
+            work?.Did(Work.FindPlaces);
+            return Build(plan);
+        }
+    }
+
+    // Beside the mechanism: what is said of stages and positions in each language, and which of it tells something.
+    private static string KeyOf(SitePlan plan, string mechanism)
+    {
+        var said = from book in plan.Book.Translations.Prepend(plan.Book)
+                   from text in new[] { book.Identity, book.File.Text }.Concat(
+                       from stage in book.Stages from text in new[] { stage.Id.Value, stage.Title.Value, stage.Sign.Value } select text)
+                   select text;
+        var sought = from language in plan.Sought
+                     from looked in language
+                     where looked.Secret.Kind == SecretKind.Name
+                     from text in new[] { looked.Secret.Id, looked.Spelling }
+                     select text;
+        return RunResults.KeyOf([mechanism, .. said, "", .. sought]);
+    }
+
+    private static Whereabouts Build(SitePlan plan)
     {
         var standings = plan.Survey.Standings;
         return standings is not null && TreeOf(plan, standings) is { } tree ? Of(plan, tree) : InOrder(plan);

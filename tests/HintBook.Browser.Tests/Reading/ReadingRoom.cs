@@ -59,4 +59,8 @@ public sealed class ReadingRoom : IAsyncLifetime
     /// <param name="density">How many of the screen's pixels make one of the page's.</param>
     internal Task<Reader> Seat(PublishedSite site, Circumstances circumstances, ViewportSize? size = null, float density = 1) =>
         Reader.Of(browser!, site, circumstances, size, density);
+
+    /// <summary>A page of a profile of its own, for what isn't a published site.</summary>
+    /// <param name="size">The window.</param>
+    internal Task<IPage> Page(ViewportSize size) => browser!.NewPageAsync(new() { ViewportSize = size, ReducedMotion = ReducedMotion.Reduce });
 }

@@ -1,3 +1,4 @@
+using System.Text;
 using HintBook.Checking;
 using HintBook.Tests.Publishing;
 using HintBook.Text;
@@ -21,7 +22,7 @@ public class AgainTests
         var log = new WorkLog();
         Check.Run(book.Folder, new() { Results = results, Work = log });
 
-        Assert.DoesNotContain(log.Times.Keys, did => did.Work is Work.Compile or Work.Explore or Work.ProveCodes);
+        Assert.DoesNotContain(log.Times.Keys, did => did.Work is Work.Compile or Work.Explore or Work.ProveCodes or Work.FindPlaces);
     }
 
     [Fact]
@@ -36,6 +37,23 @@ public class AgainTests
         Check.Run(book.Folder, new() { Results = results, Work = log });
 
         Assert.Contains((Work.Explore, ""), log.Times.Keys);
+    }
+
+    [Theory]
+    [InlineData("stages/01-the-roof.md", "\nsign: ", "\nsign: Look - ")]
+    [InlineData("stages/09-the-well.md", "\ntitle: The well", "\ntitle: The deep well")]
+    [InlineData("book.yaml", "says: ", "says: Now ")]
+    public void The_pages_of_where_am_I_after_a_change_are_those_of_a_fresh_check(string file, string from, string to)
+    {
+        using var book = new WholeExample();
+        var results = new RunResults();
+        Check.Run(book.Folder, new() { Results = results });
+        Change(book, file, from, to);
+
+        var again = Check.Run(book.Folder, new() { Results = results });
+
+        Assert.Equal(WhereOf(Check.Run(book.Folder)), WhereOf(again));
+        Assert.NotEmpty(WhereOf(again));
     }
 
     [Theory]
@@ -54,6 +72,14 @@ public class AgainTests
 
         Assert.Equal(Said(Check.Run(book.Folder)), Said(again));
         Assert.NotEmpty(Said(again));
+    }
+
+    private static string WhereOf(Checked book)
+    {
+        var examined = book is Sound sound ? sound.Examined : ((Faulty)book).Examined;
+        Assert.NotNull(examined);
+        return string.Concat(examined.Site.Where.Pages.Select(page => Encoding.UTF8.GetString(
+            examined.Site.Files.Single(file => file.Path == page.File).Content().Span)));
     }
 
     private static string Said(Checked book) => FindingsText.Write(book.Findings, withNotes: true);

@@ -21,7 +21,7 @@ public class TemplateContractTests
         var anywhere = new SortedDictionary<string, Kinds>(StringComparer.Ordinal);
         foreach (var plan in new[] { Sites.Everything(), Sites.Plan(A.Book(A.Stage("lid"))), WithAllThereIs() })
         {
-            var (theme, where) = (Theme.BuiltIn(Theme.Default).Theme, Whereabouts.Build(plan));
+            var (theme, where) = (Theme.BuiltIn(Theme.Default).Theme, Whereabouts.Of(plan));
             foreach (var page in Site.InEachLanguage(plan).SelectMany(each => Site.PagesOf(LanguageSite.Build(each, theme, where).Made)))
             {
                 if (!values.TryGetValue(page.Template, out var of))

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.ComponentModel;
+using System.Diagnostics;
+using HintBook.Workbench;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>workbench BOOK</c>: a page on this computer to see the book as a reader does, and to write it, until Ctrl-C.</summary>
+internal static class WorkbenchVerb
+{
+    private const int HighestPort = 65_535;
+
+    public static Command Make(Terminal terminal, CancellationToken stop)
+    {
+        var book = Options.Book();
+        var port = new Option<int>("--port") { Description = "The port (default: any that is free).", HelpName = "NUMBER" };
+        port.Validators.Add(given =>
+        {
+            if (given.GetValue(port) is not (>= 0 and <= HighestPort))
+                given.AddError($"--port takes a number from 0 to {HighestPort}.");
+        });
+        var alone = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser." };
+        var verb = new Command("workbench", "See and write the book in the browser of this computer.") { book, port, alone };
+        verb.SetAction((parsed, _) => Run(parsed.GetValue(book)!, parsed.GetValue(port), parsed.GetValue(alone), terminal, stop));
+        return verb;
+    }
+
+    private static async Task<int> Run(string path, int port, bool alone, Terminal terminal, CancellationToken stop)
+    {
+        if (!Directory.Exists(path))
+        {
+            terminal.Say($"There is no folder “{path}”. Begin a book with: hintbook begin {path}");
+            return ExitCode.WrongUsage;
+        }
+
+        try
+        {
+            var bench = await WorkbenchServer.Open(path, port).ConfigureAwait(false);
+            await using var _ = bench.ConfigureAwait(false);
+            terminal.Out.WriteLine(bench.Address);
+            terminal.Say("Whoever knows this address can read and change the book, from this computer alone. Ctrl-C closes the workbench.");
+            if (!alone && !IsOpened(bench.Address))
+                terminal.Say("No browser could be opened. Open the address in one.");
+            await (await Task.WhenAny(bench.Ended, Task.Delay(Timeout.Infinite, stop)).ConfigureAwait(false))
+                .ConfigureAwait(bench.Ended.IsFaulted ? ConfigureAwaitOptions.None : ConfigureAwaitOptions.SuppressThrowing);
+            return ExitCode.Fine;
+        }
+        catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        {
+            terminal.Say($"Port {port} is in use. Leave --port out, and a free one is taken.");
+            return ExitCode.WrongUsage;
+        }
+    }
+
+    private static bool IsOpened(Uri address)
+    {
+        try
+        {
+            using var browser = Process.Start(new ProcessStartInfo(address.ToString()) { UseShellExecute = true });
+            return true;
+        }
+        catch (Exception failure) when (failure is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,253 @@
+using System.Text;
+using System.Text.Json;
+using HintBook.Checking;
+using HintBook.Maps;
+using HintBook.Text;
+using HintBook.Workbench.Looking;
+using HintBook.Workbench.Rehearsing;
+using HintBook.Workbench.Seeing;
+using HintBook.Workbench.Writing;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.StaticFiles;
+
+namespace HintBook.Workbench;
+
+/// <summary>What the workbench answers to whoever was let in by the <see cref="Door"/>. Thread-safe.</summary>
+internal sealed class Answers(LiveBook book)
+{
+    // Nothing from elsewhere, nothing in the page itself, no page that holds ours in a frame. The reader's pages come with a policy of their own.
+    private const string Policy =
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; connect-src 'self'; frame-src 'self'; "
+        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    private static readonly FileExtensionContentTypeProvider Types = new()
+    {
+        Mappings = { [".webmanifest"] = "application/manifest+json", [".vtt"] = "text/vtt" },
+    };
+
+    private readonly BookFiles files = new(book.Root);
+    private volatile SeenSite? site;
+
+    /// <summary>Answers one request.</summary>
+    /// <param name="context">The request, and where the answer goes.</param>
+    /// <param name="path">The path behind the token.</param>
+    public Task Answer(HttpContext context, string path)
+    {
+        var get = HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
+        return (path, get) switch
+        {
+            ("", true) => OwnPage(context, "bench.html"),
+            ("bench.css" or "bench.js" or "bench.svg", true) => OwnPage(context, path),
+            ("look", true) => Send(context, LookJson(), "application/json"),
+            ("looks", true) => Looks(context),
+            ("text", true) => Text(context),
+            ("text", false) when HttpMethods.IsPut(context.Request.Method) => SaveText(context),
+            ("play", false) when HttpMethods.IsPost(context.Request.Method) => Played(context),
+            ("map.svg", true) when book.Now.Shown is { } shown => Send(context, Encoding.UTF8.GetBytes(MapOf(shown)), TypeOf(path)),
+            _ when get && path.Split('/', 4) is ["see", var theme, "light" or "dark", var page] => See(context, theme, path.Split('/')[2] == "dark", page),
+            _ => NotHere(context),
+        };
+    }
+
+    /// <summary>The answer to whoever isn't let in, or asks for what isn't there: nothing that could be learnt from.</summary>
+    public static Task NotHere(HttpContext context)
+    {
+        context.Response.StatusCode = StatusCodes.Status404NotFound;
+        return context.Response.WriteAsync("Nothing is here.");
+    }
+
+    private static Task OwnPage(HttpContext context, string name)
+    {
+        context.Response.Headers.ContentSecurityPolicy = Policy;
+        return Send(context, Embedded(name), TypeOf(name));
+    }
+
+    private static byte[] Embedded(string name)
+    {
+        using var stream = typeof(Answers).Assembly.GetManifestResourceStream($"page/{name}")
+            ?? throw new InvalidOperationException($"page/{name} isn't embedded.");
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static Task Send(HttpContext context, ReadOnlyMemory<byte> bytes, string type)
+    {
+        context.Response.ContentType = type.StartsWith("text/", StringComparison.Ordinal) ? $"{type}; charset=utf-8" : type;
+        context.Response.ContentLength = bytes.Length;
+        return HttpMethods.IsHead(context.Request.Method) ? Task.CompletedTask : context.Response.Body.WriteAsync(bytes, context.RequestAborted).AsTask();
+    }
+
+    private static string TypeOf(string path) => Types.TryGetContentType(path, out var type) ? type : "application/octet-stream";
+
+    private static string MapOf(Examined shown) => SvgMap.Write(
+        StageMap.Build(shown.Book, shown.Survey), MapWords.Of(shown.Theme.WordsIn(shown.Book.Language).Words.Entries), spoilerFree: false);
+
+    private SeenSite? SiteNow()
+    {
+        var shown = book.Now.Shown;
+        if (shown is null)
+            return null;
+        if (site is { } seen && ReferenceEquals(seen.Book, shown))
+            return seen;
+        return site = new SeenSite(shown);
+    }
+
+    private async Task See(HttpContext context, string theme, bool dark, string page)
+    {
+        context.Response.Headers.ContentSecurityPolicy = "frame-ancestors 'self'";
+        if (SiteNow() is not { } seen)
+        {
+            await NotHere(context).ConfigureAwait(false);
+            return;
+        }
+
+        if (seen.Original(page) is { } original)
+        {
+            await Results.File(original, TypeOf(original), enableRangeProcessing: true).ExecuteAsync(context).ConfigureAwait(false);
+            return;
+        }
+
+        var path = page.Length == 0 || page.EndsWith('/') ? page + "index.html" : page;
+        try
+        {
+            if (seen.Made(theme, path) is not { } made)
+                await NotHere(context).ConfigureAwait(false);
+            else
+                await Send(context, path.EndsWith(".css", StringComparison.Ordinal) ? DarkStyle.Of(made.Span, dark) : made, TypeOf(path)).ConfigureAwait(false);
+        }
+        catch (InvalidOperationException)
+        {
+            context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
+            await context.Response.WriteAsync("The template of this page is broken; the list of what was found says where.").ConfigureAwait(false);
+        }
+    }
+
+    // Server-sent events (HTML Standard, section 9.2): the number of each look, from the newest on.
+    private async Task Looks(HttpContext context)
+    {
+        context.Response.ContentType = "text/event-stream";
+        var known = -1;
+        try
+        {
+            while (true)
+            {
+                var look = await book.After(known, context.RequestAborted).ConfigureAwait(false);
+                known = look.Number;
+                await context.Response.WriteAsync($"data: {known}\n\n", context.RequestAborted).ConfigureAwait(false);
+                await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page was closed, or the workbench is.
+        }
+    }
+
+    private Task Text(HttpContext context)
+    {
+        if (files.Read(context.Request.Query["name"].ToString()) is not { } file)
+            return NotHere(context);
+        context.Response.Headers.ETag = $"\"{file.Digest}\"";
+        return Send(context, Encoding.UTF8.GetBytes(file.Text), "text/plain");
+    }
+
+    private async Task SaveText(HttpContext context)
+    {
+        using var reader = new StreamReader(context.Request.Body, Encoding.UTF8, detectEncodingFromByteOrderMarks: false);
+        var text = await reader.ReadToEndAsync(context.RequestAborted).ConfigureAwait(false);
+        var digest = context.Request.Headers.IfMatch.ToString().Trim('"');
+        switch (files.Save(context.Request.Query["name"].ToString(), text, digest))
+        {
+            case Saved.Done done:
+                context.Response.StatusCode = StatusCodes.Status204NoContent;
+                context.Response.Headers.ETag = $"\"{done.Digest}\"";
+                break;
+            case Saved.ChangedMeanwhile { Theirs: var theirs }:
+                context.Response.StatusCode = StatusCodes.Status412PreconditionFailed;
+                context.Response.Headers.ETag = $"\"{theirs.Digest}\"";
+                await Send(context, Encoding.UTF8.GetBytes(theirs.Text), "text/plain").ConfigureAwait(false);
+                break;
+            case Saved.Refused { Why: var why }:
+                context.Response.StatusCode = StatusCodes.Status409Conflict;
+                await Send(context, Encoding.UTF8.GetBytes(why), "text/plain").ConfigureAwait(false);
+                break;
+        }
+    }
+
+    private async Task Played(HttpContext context)
+    {
+        if (book.Now.Shown is not { } shown)
+        {
+            await NotHere(context).ConfigureAwait(false);
+            return;
+        }
+
+        string[]? keys;
+        try
+        {
+            keys = await JsonSerializer.DeserializeAsync<string[]>(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
+        }
+        catch (JsonException)
+        {
+            keys = null;
+        }
+
+        if (keys is null || Array.Exists(keys, key => key is null))
+            context.Response.StatusCode = StatusCodes.Status400BadRequest;
+        else
+            await Send(context, Play.Json(shown, keys), "application/json").ConfigureAwait(false);
+    }
+
+    private byte[] LookJson()
+    {
+        var look = book.Now;
+        var seen = SiteNow();
+        using var written = new MemoryStream();
+        using (var json = new Utf8JsonWriter(written))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", look.Number);
+            json.WriteBoolean("current", look.IsCurrent);
+            json.WriteString("title", look.Shown?.Book.Title.Value);
+            WriteList("files", files.Names());
+            WriteList("themes", seen is null ? [] : seen.Themes);
+            WriteList("languages", look.Shown is { } shown ? [shown.Book.Language.Value, .. shown.Book.Translations.Select(each => each.Language.Value)] : []);
+            json.WriteStartArray("pages");
+            foreach (var stage in look.Shown?.Book.Stages ?? [])
+            {
+                json.WriteStartObject();
+                json.WriteString("page", look.Shown!.Addresses.PageOf(stage.Id.Value));
+                json.WriteString("title", stage.Title.Value);
+                json.WriteString("file", stage.File.Path);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("verdicts");
+            foreach (var verdict in look.Verdicts)
+            {
+                json.WriteStartObject();
+                json.WriteString("says", verdict.Says);
+                json.WriteString("status", verdict.Status);
+                json.WriteString("why", verdict.Why);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WritePropertyName("found");
+            json.WriteRawValue(FindingsJson.Write(book.Root, look.Findings, withNotes: true));
+            json.WriteEndObject();
+
+            void WriteList(string name, IEnumerable<string> values)
+            {
+                json.WriteStartArray(name);
+                foreach (var value in values)
+                    json.WriteStringValue(value);
+                json.WriteEndArray();
+            }
+        }
+
+        return written.ToArray();
+    }
+}
