@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Xml;
 using System.Xml.Linq;
 using HintBook.Audit.Mentions;
@@ -60,7 +61,7 @@ public static class PrintAudit
             codes.Count,
             [
                 .. faults,
-                .. codes.SelectMany(code => Wrong(path, code.Says, code.Page, site, table, listener, secrets.Outside)),
+                .. codes.SelectMany(code => Wrong(path, WithoutKey(code.Says), code.Page, site, table, listener, secrets.Outside)),
                 .. Exchanged(path, [.. codes, .. drawn], table),
             ]);
     }
@@ -71,8 +72,16 @@ public static class PrintAudit
             ? from pair in codes.Zip(meant)
               where pair.First.Says is not null && pair.First.Says != pair.Second
               let place = pair.First.Page == 0 ? "The code" : $"A code on page {pair.First.Page}"
-              select new AuditFault(path, 0, 0, $"{place} says “{pair.First.Says}”, and its card belongs to “{pair.Second}”.")
+              let said = WithoutKey(pair.First.Says)
+              let wanted = WithoutKey(pair.Second)
+              select new AuditFault(path, 0, 0, said == wanted
+                  ? $"{place} leads to “{said}” with the key of another card."
+                  : $"{place} says “{said}”, and its card belongs to “{wanted}”.")
             : [];
+
+    // What stands behind the sign # opens sealed help: it is compared, and never told.
+    [return: NotNullIfNotNull(nameof(says))]
+    private static string? WithoutKey(string? says) => says?.Split('#')[0];
 
     // The writer of the drawing puts what the code says into its title.
     private static (string? Says, int Page)[] SaidByDrawing(string file)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using HintBook.Audit.Mentions;
 using UglyToad.PdfPig;
@@ -8,7 +9,7 @@ using UglyToad.PdfPig.Content;
 namespace HintBook.Audit;
 
 /// <summary>Reads a PDF: what its information, its bookmarks and those of its pages say that anyone may see, and the codes on them.</summary>
-internal static class PrintReader
+internal static partial class PrintReader
 {
     // Written by whatever made the file: numbers of versions, times and identifiers.
     private static readonly HashSet<string> Technical = new(StringComparer.Ordinal)
@@ -96,8 +97,12 @@ internal static class PrintReader
            select attribute.Value,
     ];
 
+    // Eight groups of four letters open a sealed book. They are drawn by chance: that one is the code of a lock says nothing.
+    [GeneratedRegex("\\b([0-9A-HJKMNP-TV-Z]{4} ){7}[0-9A-HJKMNP-TV-Z]{4}\\b", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex CardKey();
+
     private static IEnumerable<string> OfPage(Page page) =>
-        page.GetAnnotations().Select(annotation => annotation.Content).OfType<string>().Prepend(TextOf(page.Letters));
+        page.GetAnnotations().Select(annotation => annotation.Content).OfType<string>().Prepend(CardKey().Replace(TextOf(page.Letters), ""));
 
     /// <summary>Letters as text, in the order in which they are drawn: a card's text isn't mixed with that of the card beside it.</summary>
     internal static string TextOf(IReadOnlyList<Letter> letters)

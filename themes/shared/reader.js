@@ -101,7 +101,7 @@
   }
 
   function say(what) {
-    var status = document.querySelector("[role=status]");
+    var status = document.querySelector("[role=status][data-said]");
     status.textContent = status.dataset[what];
   }
 
@@ -131,6 +131,12 @@
     });
   }
 
+  // What this page itself says of its step.
+  function learnHere(kept) {
+    var names = kept.names[page] = kept.names[page] || {};
+    names[root.lang] = [document.querySelector("h1").textContent, document.querySelector(".sign bdi").textContent];
+  }
+
   // In the language of this page, else in one that it was met in; undefined for what was never met.
   function nameIn(kept, page) {
     var names = kept.names[page] || {};
@@ -148,15 +154,32 @@
     return element;
   }
 
+  // Does something once a fold is filled: on a sealed page that takes a moment.
+  function once(fold, then) {
+    if (window.hintbook) window.hintbook.fill(fold).then(then);
+    else then();
+  }
+
   function stagePage() {
     var done = document.querySelector("[data-done]");
-    var next = document.querySelector("[data-next]");
-    var joined = document.querySelector("[data-joined]");
-    var besides = document.querySelector("[data-besides]");
-    var did = document.querySelector("[data-did]");
+    var next, joined, besides, did;
     var undo = document.querySelector("[data-undo]");
     var hide = document.querySelector("[data-hide]");
     var keeps = all("details[data-keep]");
+
+    // What stands in the fold of the next steps; on a sealed page nothing until it is opened.
+    function lookUp() {
+      var isNew = !did;
+      next = document.querySelector("[data-next]");
+      joined = document.querySelector("[data-joined]");
+      besides = document.querySelector("[data-besides]");
+      did = document.querySelector("[data-did]");
+      if (isNew && joined) joined.addEventListener("toggle", function () {
+        if (joined.open && done.open) change(function (kept) { keepNext(kept, items(joined), true); });
+      });
+    }
+
+    lookUp();
 
     // An answer that asks once more counts when it shows itself.
     function tierOf(each) {
@@ -193,9 +216,9 @@
     });
     if (page in didIn(before)) {
       done.open = true;
-      tellUse();
+      once(done, tellUse);
     }
-    sort();
+    if (did) sort();
 
     keeps.forEach(function (each) {
       each.addEventListener("toggle", function () {
@@ -205,7 +228,8 @@
           delete kept.open[page];
           if (names.length) {
             kept.open[page] = names;
-            learn(kept, items(did).slice(-1));
+            if (did) learn(kept, items(did).slice(-1));
+            else learnHere(kept);
           }
           if (each.open && (kept.used[page] || []).indexOf(tierOf(each)) < 0) kept.used[page] = (kept.used[page] || []).concat(tierOf(each));
         });
@@ -215,17 +239,17 @@
 
     done.addEventListener("toggle", function () {
       if (!done.open) return;
-      change(function (kept) {
-        kept.done[page] = did.dataset.did.split(" ").filter(Boolean);
-        learn(kept, items(did));
+      once(done, function () {
+        lookUp();
+        if (!did) return;
+        change(function (kept) {
+          kept.done[page] = did.dataset.did.split(" ").filter(Boolean);
+          learn(kept, items(did));
+        });
+        sort();
+        change(function (kept) { keepNext(kept, items(next).concat(items(besides)), false); });
+        tellUse();
       });
-      sort();
-      change(function (kept) { keepNext(kept, items(next).concat(items(besides)), false); });
-      tellUse();
-    });
-
-    if (joined) joined.addEventListener("toggle", function () {
-      if (joined.open && done.open) change(function (kept) { keepNext(kept, items(joined), true); });
     });
 
     undo.hidden = false;
@@ -441,11 +465,16 @@
     if (handed[name]) handed[name](captions);
   };
 
+  function start() {
+    all("video").forEach(hold);
+    all("video").forEach(caption);
+    if (page) stagePage();
+    else if (document.querySelector("[data-tick]")) resetPage();
+    else if (document.querySelector("[data-way]")) frontPage();
+  }
+
   speak();
   stay();
-  all("video").forEach(hold);
-  all("video").forEach(caption);
-  if (page) stagePage();
-  else if (document.querySelector("[data-tick]")) resetPage();
-  else if (document.querySelector("[data-way]")) frontPage();
+  if (window.hintbook) window.hintbook.start = start;
+  else start();
 }());

@@ -19,43 +19,55 @@ internal static class CopiesVerb
         var book = Options.Book();
         var add = new Option<int?>("--add") { Description = "So many new copies, each with codes of its own.", HelpName = "N" };
         var retire = new Option<string?>("--retire") { Description = "This copy is out of use for good.", HelpName = "SERIAL" };
+        var seal = new Option<bool>("--seal") { Description = "Of a sealed book: make its key, and a number for each copy that has none." };
+        var reissue = new Option<string?>("--reissue") { Description = "Of a sealed book: this copy gets another card.", HelpName = "SERIAL" };
+        var rotate = new Option<bool>("--rotate") { Description = "Of a sealed book: what was saved of its help opens nothing new; all cards work on." };
+        var restore = new Option<string?>("--restore") { Description = "Of a sealed book: write its key from the letters on paper.", HelpName = "LETTERS" };
         var show = new Option<bool>("--show") { Description = "Show what is each copy's own: its codes and clues." };
         var format = new Option<string>("--format") { Description = "How to print the list.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
-        var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.") { book, add, retire, show, format };
+        var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.")
+        {
+            book, add, retire, seal, reissue, rotate, restore, show, format,
+        };
         verb.Validators.Add(given =>
         {
             if (given.GetValue(add) is < 1 or > FreshCopies.Most)
                 given.AddError(string.Create(CultureInfo.InvariantCulture, $"--add must be a number from 1 to {FreshCopies.Most}."));
-            if (given.GetValue(add) is not null && given.GetValue(retire) is not null)
-                given.AddError("Either --add or --retire, one after the other.");
+            Option[] acts = [add, retire, seal, reissue, rotate, restore];
+            var asked = Array.FindAll(acts, act => given.GetResult(act) is { Implicit: false });
+            if (asked.Length > 1)
+                given.AddError($"One after the other: {Words.List(asked.Select(act => act.Name))}.");
         });
-        verb.SetAction(parsed => Run(
-            parsed.GetValue(book)!, parsed.GetValue(add), parsed.GetValue(retire), parsed.GetValue(show), parsed.GetValue(format) == "json", terminal));
+        verb.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(book)!;
+            var read = Reader.Read(path);
+            if (read.Book is not { } found || read.Findings.AnyError)
+                return OutcomePrinter.NotReady("The copies can't be looked at", read.Findings, terminal);
+            var copies = new SealedCopies(found, path, terminal);
+            if (parsed.GetValue(add) is { } count)
+                return Add(found, path, count, copies, terminal);
+            if (parsed.GetValue(retire) is { } gone)
+                return Retire(found, path, gone, copies, terminal);
+            if (parsed.GetValue(seal))
+                return copies.Seal();
+            if (parsed.GetValue(reissue) is { } serial)
+                return copies.Reissue(serial);
+            if (parsed.GetValue(rotate))
+                return copies.Rotate();
+            if (parsed.GetValue(restore) is { } letters)
+                return copies.Restore(letters);
+            if (parsed.GetValue(format) == "json")
+                terminal.Out.Write(Json(found, parsed.GetValue(show)));
+            else
+                List(found, copies, parsed.GetValue(show), terminal);
+            return ExitCode.Fine;
+        });
         return verb;
     }
 
-    private static int Run(string path, int? add, string? retire, bool show, bool asJson, Terminal terminal)
-    {
-        var read = Reader.Read(path);
-        if (read.Book is not { } book || read.Findings.AnyError)
-            return OutcomePrinter.NotReady("The copies can't be looked at", read.Findings, terminal);
-        var changed = (add, retire) switch
-        {
-            (int count, _) => Add(book, path, count, terminal),
-            (_, string serial) => Retire(book, path, serial, terminal),
-            _ => ExitCode.Fine,
-        };
-        if (changed != ExitCode.Fine || add is not null || retire is not null)
-            return changed;
-        if (asJson)
-            terminal.Out.Write(Json(book, show));
-        else
-            List(book, show, terminal);
-        return ExitCode.Fine;
-    }
-
-    private static int Add(Book book, string path, int count, Terminal terminal)
+    private static int Add(Book book, string path, int count, SealedCopies numbers, Terminal terminal)
     {
         var file = Path.Combine(path, Copies.FileName);
         var text = File.Exists(file) ? File.ReadAllText(file) : null;
@@ -71,32 +83,34 @@ internal static class CopiesVerb
             return Refuse($"Nothing can be put behind the last line of {Copies.FileName}. Write these lines under “copies” yourself.", terminal);
         }
 
+        if (numbers.WhyNot() is { } unready)
+            return Refuse(unready, terminal);
         SingleFile.Write(file, changed);
+        numbers.Number(copies.Select(copy => copy.Serial));
         terminal.Out.WriteLine($"{Words.Count(copies.Length, "copy", "copies")} added to {TerminalText.Shown(file)}: {copies[0].Serial}"
             + (copies.Length > 1 ? $" to {copies[^1].Serial}" : ""));
         terminal.Say("What is each one's own stands there and opens its box: keep that file with the book, and to yourself.");
         return ExitCode.Fine;
     }
 
-    private static int Retire(Book book, string path, string serial, Terminal terminal)
+    private static int Retire(Book book, string path, string serial, SealedCopies numbers, Terminal terminal)
     {
-        if (book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is not { } copy)
-        {
-            var near = Nearest.To(serial, book.Copies.Select(each => each.Serial.Value));
-            return Refuse($"No copy has the serial “{serial}”." + (near is null ? "" : $" Did you mean “{near}”?"), terminal);
-        }
-
+        if (SealedCopies.In(book, serial) is not { } copy)
+            return Refuse(SealedCopies.Unknown(book, serial), terminal);
         if (copy.Retired)
             return Refuse($"Copy {serial} is out of use already.", terminal);
         var file = Path.Combine(path, Copies.FileName);
         if (!File.Exists(file) || CopiesText.Retired(File.ReadAllText(file), serial) is not { } changed)
             return Refuse($"The place of copy {serial} wasn't found. Write “retired: true” below it in {Copies.FileName} yourself.", terminal);
+        if (numbers.WhyNot() is { } unready)
+            return Refuse(unready, terminal);
         SingleFile.Write(file, changed);
+        numbers.Retire(serial);
         terminal.Out.WriteLine($"Copy {serial} is out of use. Its serial and its codes aren't given to another one.");
         return ExitCode.Fine;
     }
 
-    private static void List(Book book, bool show, Terminal terminal)
+    private static void List(Book book, SealedCopies numbers, bool show, Terminal terminal)
     {
         var sold = book.Copies.Count(copy => copy.Sold);
         terminal.Out.WriteLine($"“{TerminalText.Shown(book.Title.Value)}”, {Words.Count(book.Copies.Length, "copy", "copies")}, {sold} sold");
@@ -104,7 +118,7 @@ internal static class CopiesVerb
         {
             var state = copy.Retired ? "out of use" : copy.Sold ? "sold" : "here";
             var own = show ? copy.Values.Select(value => $"{value.Name.Value} {value.Value.Value.ReplaceLineEndings(" / ")}") : [];
-            string?[] said = [state, copy.Language?.Value, .. own, copy.Note?.Value];
+            string?[] said = [state, copy.Language?.Value, .. own, show ? numbers.CodeOf(copy) : null, copy.Note?.Value];
             terminal.Out.WriteLine(TerminalText.Shown($"  {copy.Serial.Value}  {string.Join(" · ", said.OfType<string>())}"));
         }
 
@@ -144,7 +158,7 @@ internal static class CopiesVerb
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 
-    private static int Refuse(string why, Terminal terminal)
+    internal static int Refuse(string why, Terminal terminal)
     {
         terminal.Say(why);
         return ExitCode.BookHasErrors;

@@ -92,6 +92,9 @@ public sealed record Book
     /// <summary>The copies of an edition whose codes differ; empty where all are alike.</summary>
     public ImmutableArray<Copy> Copies { get; init; } = [];
 
+    /// <summary>Where the author asks for help that can be read with a card of a box only; null where it lies open.</summary>
+    public Span? Sealed { get; init; }
+
     /// <summary>Secrets that may be mentioned anywhere in the book.</summary>
     public ImmutableArray<Allowance> Allow { get; init; } = [];
 

@@ -14,19 +14,39 @@ internal sealed record Card(string Name, Stage? Stage, string Address, QrMatrix?
     /// <summary>The name of the box's own card.</summary>
     public const string Box = "box";
 
+    /// <summary>Whose card it is; null where all copies have the same.</summary>
+    public CodedCopy? Copy { get; init; }
+
+    /// <summary>The code that opens its help, in 32 letters; null where the help lies open.</summary>
+    public string? Secret { get; init; }
+
     /// <summary>What the code says.</summary>
-    public string Says => CardList.Ascii(Address);
+    public string Says => Secret is null ? CardList.Ascii(Address) : $"{CardList.Ascii(Address)}#{Secret}";
+
+    /// <summary>The same for people's eyes, where a secret doesn't belong.</summary>
+    public string Shown => Secret is null ? Says : $"{CardList.Ascii(Address)}#{new string('•', Secret.Length)}";
+
+    /// <summary>The name of its own files, without an ending.</summary>
+    public string File => Copy is null ? Name : $"{Copy.Folder}/{Name}";
 }
 
 /// <summary>Which cards a book has.</summary>
 internal static class CardList
 {
-    /// <summary>The box's card first, then those of the stages in the author's order, as far as the author wants them.</summary>
-    public static ImmutableArray<Card> Build(Book book, Addresses addresses) =>
-    [
-        .. Wanted(book, addresses).AsParallel().AsOrdered()
-            .Select(card => new Card(card.Name, card.Stage, card.Address, QrMatrix.Encode(Ascii(card.Address)))),
-    ];
+    /// <summary>
+    /// The box's card first, then those of the stages in the author's order, as far as the author wants them; of a sealed book, one copy after the other.
+    /// </summary>
+    public static ImmutableArray<Card> Build(Book book, Addresses addresses, ImmutableArray<CodedCopy> copies) =>
+        [.. Uncoded(book, addresses, copies).AsParallel().AsOrdered().Select(card => card with { Code = QrMatrix.Encode(card.Says) })];
+
+    /// <summary>The same cards without the squares of their codes.</summary>
+    public static IEnumerable<Card> Uncoded(Book book, Addresses addresses, ImmutableArray<CodedCopy> copies)
+    {
+        Card[] cards = [.. Wanted(book, addresses).Select(card => new Card(card.Name, card.Stage, card.Address, null))];
+        return copies.IsEmpty
+            ? cards
+            : copies.SelectMany(copy => cards.Select(card => card with { Copy = copy, Secret = copy.CodeOf(card.Stage is null ? null : card.Name) }));
+    }
 
     /// <summary>The same without their codes.</summary>
     public static IEnumerable<(string Name, Stage? Stage, string Address)> Wanted(Book book, Addresses addresses)

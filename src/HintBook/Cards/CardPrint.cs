@@ -35,6 +35,7 @@ public static class CardPrint
     /// <param name="look">How the theme's cards look.</param>
     /// <param name="picture">The maker's mark or the box's photo; null for none.</param>
     /// <param name="kept">What earlier runs made and read; null where nothing was kept.</param>
+    /// <param name="copies">The copies of a sealed book, each of which has cards of its own; empty where all have the same.</param>
     public static (CardSet Set, Findings Findings) Print(
         Book book,
         Addresses addresses,
@@ -43,12 +44,13 @@ public static class CardPrint
         WorkLog? work = null,
         CardLook? look = null,
         CardPicture? picture = null,
-        KeptWork? kept = null)
+        KeptWork? kept = null,
+        ImmutableArray<CodedCopy> copies = default)
     {
         if (addresses.Base is null)
             return (CardSet.None, Findings.Of([CardFindings.WithoutAddress(book.Title.At)]));
 
-        var cards = CardList.Build(book, addresses);
+        var cards = CardList.Build(book, addresses, copies.IsDefault ? [] : copies);
         var (sheet, wrongSize) = CardSheet.Of(book.Print, paper);
         look ??= CardLook.Plain;
         var front = CardFront.Layout(book, words, look, sheet.Card, picture);
@@ -112,7 +114,7 @@ public static class CardPrint
 
     private static IEnumerable<MadeFile> Pictures(Card card, byte[] png, double module) =>
     [
-        new($"qr/{card.Name}.svg", () => QrImages.Svg(card.Code!, card.Says, module)),
-        new($"qr/{card.Name}.png", () => png),
+        new($"qr/{card.File}.svg", () => QrImages.Svg(card.Code!, card.Says, module)),
+        new($"qr/{card.File}.png", () => png),
     ];
 }

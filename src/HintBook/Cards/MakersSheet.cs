@@ -18,7 +18,7 @@ internal static class MakersSheet
     {
         var size = Size.Of(paper);
         var rows = (int)((size.Height - Margin - RowsTop) / RowHeight);
-        var pages = cards.Where(card => card.Stage is not null).Chunk(rows).ToArray();
+        var pages = cards.Where(card => card.Stage is not null).DistinctBy(card => card.Name).Chunk(rows).ToArray();
         return [.. pages.Select((page, index) => new PrintedPage(size, Things(page, title, paper, words, $"{index + 1} / {pages.Length}")))];
     }
 

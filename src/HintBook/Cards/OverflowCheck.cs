@@ -10,16 +10,18 @@ internal static class OverflowCheck
 {
     public static IEnumerable<Finding> In(
         Book book, ImmutableArray<Card> cards, CardFront front, CardSheet sheet, CardLook look, CardWords words) =>
-        [.. Addresses(book, cards, sheet.Card), .. Front(book, front), .. Wording(book, sheet.Card, look, words)];
+        [.. Addresses(book, cards, sheet.Card, look, words), .. Front(book, front), .. Wording(book, sheet.Card, look, words)];
 
-    private static IEnumerable<Finding> Addresses(Book book, ImmutableArray<Card> cards, Size size)
+    private static IEnumerable<Finding> Addresses(Book book, ImmutableArray<Card> cards, Size size, CardLook look, CardWords words)
     {
         var at = book.Address?.At ?? book.Title.At;
         var byCode = cards.ToLookup(card => card.Code is { } code && CardBack.ModuleOf(code, size) >= CardBack.LeastModule);
         if (byCode[false].MaxBy(card => card.Says.Length) is { } longest)
             yield return CardFindings.TooLongForTheCode(
-                at, byCode[false].Count(), longest.Says, longest.Code is { } code ? CardBack.ModuleOf(code, size) : null);
-        var byWords = byCode[true].Where(card => !CardBack.AddressOf(card.Address, size).Whole).ToArray();
+                at, byCode[false].Count(), longest.Shown, longest.Code is { } code ? CardBack.ModuleOf(code, size) : null);
+        var byWords = byCode[true]
+            .Where(card => !CardBack.AddressOf(card.Address, size).Whole || !CardBack.HasRoomFor(card, words, look, size))
+            .ToArray();
         if (byWords.MaxBy(card => card.Address.Length) is { } wordiest)
             yield return CardFindings.TooLongForTheWords(at, byWords.Length, wordiest.Address);
     }

@@ -70,6 +70,7 @@ public static class Check
         var kept = KeptAddresses.Read(folder, given.LastPublished, more);
         var (addresses, next, moved) = AddressPlan.Plan(book, kept);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
+        var sealing = SealingPlan.Of(book, folder, more);
         var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
         if (survey is null)
             return new Faulty { Book = book, Examined = null, Findings = findings };
@@ -85,6 +86,7 @@ public static class Check
             Proofs = proofs,
             Pictures = media.Pictures,
             Films = media.PublishedFilms,
+            Seal = sealing is not null && book.Id is { } id ? sealing.SignsOf(id.Value) : null,
             MechanismContent = content,
         };
         var (site, paged) = Site.Build(plan, theme, given.Results, given.Work);
@@ -100,6 +102,7 @@ public static class Check
             Theme = theme,
             Media = media,
             Site = site,
+            Sealing = sealing,
         };
         findings = findings.And([.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All]);
         return findings.AnyError

@@ -68,6 +68,9 @@ public sealed record Examined
     /// <summary>Its photos and films.</summary>
     public required BookMedia Media { get; init; }
 
+    /// <summary>What it is sealed with; null for a book that lies open.</summary>
+    public SealingPlan? Sealing { get; init; }
+
     /// <summary>Its pages, ready to be rendered.</summary>
     public required Site Site { get; init; }
 }

@@ -16,6 +16,9 @@ internal sealed class LanguageSite
     public const string Policy =
         "default-src 'self'; connect-src 'none'; font-src 'none'; frame-src 'none'; object-src 'none'; form-action 'none'; base-uri 'none'";
 
+    // A picture or a film that was sealed comes out of the page's own memory.
+    private const string MediaOfASealedBook = "; img-src 'self' blob:; media-src 'self' blob:";
+
     private readonly Untranslated untranslated;
     private readonly Html foreign = Html.Empty;
     private readonly IReadOnlySet<Photo> unveiled;
@@ -136,7 +139,8 @@ internal sealed class LanguageSite
         // Several books can share one host, or the whole of file://: what the reader did is kept under the book's own name.
         ("key", Addresses.Derive(Book.Identity, "")),
         ("root", Root),
-        ("policy", Policy),
+        ("seal", Plan.Seal is { } seal ? View.Of(("tag", seal.Tag), ("epoch", seal.Epoch)) : null),
+        ("policy", Plan.Seal is null ? Policy : Policy + MediaOfASealedBook),
         ("preview", Words.Say("preview", ("book", Book.Title.Value))),
         ("preview_image", PreviewImage(Plan)),
         ("maker", Book.Maker is { } maker ? Words.Say("made_by", ("maker", maker.Name.Value)) : null),

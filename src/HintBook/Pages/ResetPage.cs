@@ -20,6 +20,8 @@ internal static class ResetPage
     }
 
     private static ScriptObject Entry(LanguageSite site, ResetWords words, Dictionary<string, int> ticks, ResetEntry entry) => View.Of(
+        // What belongs to no stage is handling of the box as a whole.
+        ("page", entry.Stage is { } stage ? site.Plan.Addresses.Names[stage.Id.Value][0] : "reset"),
         ("title", entry.Stage?.Title.Value),
         ("lang", site.LanguageOf(entry.Stage)),
         ("cautions", CautionView.List(entry.Cautions, site)),

@@ -25,7 +25,7 @@ public static class ShelfPage
         var renderer = new TemplateRenderer(theme);
         return
         [
-            .. theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content)),
+            .. theme.Assets.Where(asset => !Theme.IsOpener(asset.Key)).Select(asset => new MadeFile(asset.Value.Path, () => asset.Value.Content)),
             new MadeFile("index.html", () => renderer.Print(Template, Names(books, theme))),
         ];
     }
@@ -54,6 +54,7 @@ public static class ShelfPage
                 ("dir", TextDirection.Of(words.Language)),
                 ("key", null),
                 ("root", ""),
+                ("seal", null),
                 ("policy", LanguageSite.Policy),
                 ("preview", title),
                 ("preview_image", null),

@@ -9,6 +9,9 @@ namespace HintBook.Pages;
 /// <param name="Files">All pages and assets, pictures and films aside; a page is rendered when its content is asked for, on any thread.</param>
 public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
 {
+    /// <summary>The pages with what is sealed taken out of them; rendered when they are asked for, on any thread.</summary>
+    public ImmutableArray<SealablePage> InPieces { get; init; } = [];
+
     /// <summary>The pages of “Where am I?”.</summary>
     internal Whereabouts Where { get; init; } = Whereabouts.None;
 
@@ -27,12 +30,19 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
         var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, results)).ToArray();
         SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
-        var files = theme.Assets.Values.Select(asset => new MadeFile(asset.Path, () => asset.Content))
+        var assets = theme.Assets.Where(asset => plan.Seal is not null || !Theme.IsOpener(asset.Key)).Select(asset => asset.Value);
+        var files = assets.Select(asset => new MadeFile(asset.Path, () => asset.Content))
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,
                 () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))));
         var where = WherePage.FindingsOf(plan, whereabouts);
-        return (new(plan, [.. files]) { Where = whereabouts }, Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
+        var inPieces =
+            from made in sites
+            from page in PagesOf(made.Made)
+            select new SealablePage(page.Path, made.Made.Book.Language.Value, () => renderer.PrintInPieces(page.Template, page.Names()));
+        return (
+            new(plan, [.. files]) { Where = whereabouts, InPieces = [.. inPieces] },
+            Findings.Of([.. sites.SelectMany(made => made.Findings), .. where, .. failures]));
     }
 
     /// <summary>The plan for each language of the book: the book's own at the top of the site, each other in a folder of its name.</summary>

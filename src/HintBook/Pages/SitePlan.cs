@@ -33,6 +33,9 @@ public sealed record SitePlan
     /// <summary>The published films by <see cref="Clip.File"/>; a clip whose film is not among them is left out.</summary>
     public ImmutableDictionary<string, PublishedFilm> Films { get; init; } = ImmutableDictionary<string, PublishedFilm>.Empty;
 
+    /// <summary>How the pages of a sealed book say which one they are of; null for a book that lies open.</summary>
+    public SealSigns? Seal { get; init; }
+
     /// <summary>
     /// The languages of the site with the folders of their pages, the book's own first. Pages in one language alone say nothing of
     /// languages.
@@ -42,6 +45,11 @@ public sealed record SitePlan
     /// <summary>A key (<see cref="Text.RunResults.KeyOf"/>) of all that <see cref="Survey"/> was made from; null where nothing is kept between runs.</summary>
     public string? MechanismContent { get; init; }
 }
+
+/// <summary>What a sealed page says of its book in the open; nothing follows from it.</summary>
+/// <param name="Tag">Names the book, 16 hexadecimal digits.</param>
+/// <param name="Epoch">Names the epoch, 16 hexadecimal digits.</param>
+public sealed record SealSigns(string Tag, string Epoch);
 
 /// <summary>One of the languages of a site.</summary>
 /// <param name="Tag">The language as a BCP 47 tag.</param>

@@ -58,6 +58,7 @@ internal static class SolutionPage
             ("lang", site.LanguageOf(chapter.Stage)))));
 
     private static ScriptObject Step(LanguageSite site, Stage stage) => View.Of(
+        ("page", site.Plan.Addresses.Names[stage.Id.Value][0]),
         ("title", stage.Title.Value),
         ("sign", stage.Sign.Value),
         ("lang", site.LanguageOf(stage)),

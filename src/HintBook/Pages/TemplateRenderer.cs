@@ -19,10 +19,15 @@ internal sealed class TemplateRenderer(Theme theme)
     /// <param name="template">One of <see cref="Theme.Pages"/>.</param>
     /// <param name="view">The names that the template can use.</param>
     /// <exception cref="TemplateFailure">The template doesn't work with this view.</exception>
-    public ReadOnlyMemory<byte> Print(string template, ScriptObject view)
+    public ReadOnlyMemory<byte> Print(string template, ScriptObject view) => Print(template, view, takesPiecesOut: false).Html;
+
+    /// <summary>Renders one page with the pieces that are sealed taken out of it.</summary>
+    public PageInPieces PrintInPieces(string template, ScriptObject view) => Print(template, view, takesPiecesOut: true);
+
+    private PageInPieces Print(string template, ScriptObject view, bool takesPiecesOut)
     {
         var context = idle.TryTake(out var used) ? used : new HtmlContext(theme);
-        var page = context.Print(template, view);
+        var page = context.Print(template, view, takesPiecesOut);
         // Only a context whose rendering ended well goes back: a failure leaves its stacks half full.
         idle.Add(context);
         return page;
@@ -49,6 +54,8 @@ internal sealed class HtmlContext : TemplateContext
 
     private readonly Theme theme;
     private readonly Utf8Output page = new();
+    private readonly List<PieceOfPage> pieces = [];
+    private bool takesPiecesOut;
     private int parts;
 
     public HtmlContext(Theme theme)
@@ -68,16 +75,18 @@ internal sealed class HtmlContext : TemplateContext
         PushOutput(page);
     }
 
-    public ReadOnlyMemory<byte> Print(string template, ScriptObject view)
+    public PageInPieces Print(string template, ScriptObject view, bool takesOut)
     {
         if (!theme.Templates.ContainsKey(template))
             throw new TemplateFailure(PageFindings.NoSuchFile(theme.Name, template), cause: null);
         page.Clear();
+        pieces.Clear();
+        takesPiecesOut = takesOut;
         parts = 0;
         PushGlobal(view);
         Evaluate(template, SourceSpan());
         PopGlobal();
-        return page.Copy();
+        return new(page.Copy(), [.. pieces]);
     }
 
     /// <summary>Writes a part into the page at the place where it is asked for, with the names that are known there.</summary>
@@ -138,9 +147,59 @@ internal sealed class HtmlContext : TemplateContext
             ["string"] = all["string"],
             ["empty"] = all["empty"],
             ["include"] = new Include(),
+            ["seal"] = new SealedBlock(),
         };
         pure.IsReadOnly = true;
         return pure;
+    }
+
+    // {{ wrap seal "clue" }} … {{ end }}: what may be read with a card only. In a book that isn't sealed the block stands there as it is.
+    private void Seal(string name, ScriptBlockStatement block, SourceSpan from)
+    {
+        if (!takesPiecesOut)
+        {
+            Evaluate(block);
+            return;
+        }
+
+        if (!ReferenceEquals(Output, page))
+            throw new ScriptRuntimeException(from, $"“{name}” is sealed within another sealed block, or within a capture.");
+        PushOutput(new StringBuilderOutput());
+        Evaluate(block);
+        var text = ((StringBuilderOutput)PopOutput()).Builder.ToString();
+        // A stage can stand in a list more than once, and a piece's name says which piece it is.
+        var before = pieces.Count(piece => piece.Of == name);
+        var piece = before == 0 ? name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}-{before + 1}");
+        Write($"<div data-sealed=\"{piece}\" data-text=\"");
+        pieces.Add(new(piece, name, text, page.Length));
+        Write("\"></div>");
+    }
+
+    private sealed class SealedBlock : IScriptCustomFunction
+    {
+        public int RequiredParameterCount => 1;
+
+        public int ParameterCount => 1;
+
+        public ScriptVarParamKind VarParamKind => ScriptVarParamKind.None;
+
+        public Type ReturnType => typeof(void);
+
+        public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), "piece");
+
+        public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+        {
+            var from = callerContext?.Span ?? SourceSpan();
+            ((HtmlContext)context).Seal($"{arguments[0]}", blockStatement ?? throw new ScriptRuntimeException(from, "write “wrap seal”, and “end”."), from);
+            return null;
+        }
+
+        public ValueTask<object?> InvokeAsync(
+            TemplateContext context,
+            ScriptNode? callerContext,
+            ScriptArray arguments,
+            ScriptBlockStatement? blockStatement) =>
+            ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
     }
 
     private sealed class Include : IScriptCustomFunction

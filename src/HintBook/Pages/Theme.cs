@@ -21,6 +21,9 @@ public sealed record Theme
     /// <summary>The file that keeps a site on the reader's device, in a theme and in the site; it must stand above all that it keeps.</summary>
     internal const string WorkerFile = "sw.js";
 
+    /// <summary>What the pages of a sealed book are opened with; a book that lies open hasn't got it.</summary>
+    internal static bool IsOpener(string asset) => asset is "open.js" or "open.css";
+
     /// <summary>The template for the page of a stage that is gone; a theme that was copied before there was one is given the tool's own.</summary>
     internal const string GoneTemplate = "gone.html";
 

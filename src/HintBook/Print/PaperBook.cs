@@ -33,6 +33,9 @@ internal sealed record PaperBook
     /// <summary>The sheets of those papers that aren't folded.</summary>
     public required Paper Paper { get; init; }
 
+    /// <summary>The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</summary>
+    public ImmutableArray<CodedCopy> Copies { get; init; } = [];
+
     /// <summary>The book.</summary>
     public Book Book => Plan.Book;
 

@@ -41,8 +41,16 @@ internal static class PaperPrint
     /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
     /// <param name="kept">What earlier runs drew; null where nothing was kept.</param>
     /// <param name="work">Counts what is drawn.</param>
+    /// <param name="copies">The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</param>
     public static (PrintedPapers Papers, Findings Findings) Make(
-        IReadOnlySet<PaperKind> kinds, Site site, Theme theme, Paper paper, Func<string, byte[]?> picture, KeptWork? kept = null, WorkLog? work = null)
+        IReadOnlySet<PaperKind> kinds,
+        Site site,
+        Theme theme,
+        Paper paper,
+        Func<string, byte[]?> picture,
+        KeptWork? kept = null,
+        WorkLog? work = null,
+        ImmutableArray<CodedCopy> copies = default)
     {
         var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
         {
@@ -52,6 +60,7 @@ internal static class PaperPrint
             Picture = picture,
             Look = CardLook.Of(theme).Look,
             Paper = paper,
+            Copies = copies.IsDefault ? [] : copies,
         }, kept ?? new(), work)).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (

@@ -23,8 +23,15 @@ internal static partial class AuditTables
     /// <param name="theme">How it looks: its sentences stand on every site.</param>
     /// <param name="photos">The photos that are published.</param>
     /// <param name="where">The pages of “Where am I?”.</param>
+    /// <param name="copies">The copies of a sealed book, each of which has cards of its own.</param>
     public static AuditTable Build(
-        Book source, ImmutableArray<MayBeSaid> sayable, Addresses addresses, Theme theme, ImmutableArray<BookPhoto> photos, Whereabouts where)
+        Book source,
+        ImmutableArray<MayBeSaid> sayable,
+        Addresses addresses,
+        Theme theme,
+        ImmutableArray<BookPhoto> photos,
+        Whereabouts where,
+        ImmutableArray<CodedCopy> copies = default)
     {
         Book[] languages = [source, .. source.Translations];
         return new()
@@ -37,7 +44,7 @@ internal static partial class AuditTables
             SaidEverywhere = [.. languages.SelectMany(each => theme.WordsIn(each.Language).Words.Entries.Values).Distinct(StringComparer.Ordinal)],
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
-            PrintedCodes = CodesOfCards(source, addresses),
+            PrintedCodes = CodesOfCards(source, addresses, copies.IsDefault ? [] : copies),
             PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", int.MaxValue),
         };
     }
@@ -121,13 +128,14 @@ internal static partial class AuditTables
 
     // Behind the sheets of cards come the pages that tell the maker which card is which.
     // Every code as its own picture, and all of them on the sheets.
-    private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(Book book, Addresses addresses)
+    private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(
+        Book book, Addresses addresses, ImmutableArray<CodedCopy> copies)
     {
         if (addresses.Base is null)
             return ImmutableDictionary<string, ImmutableArray<string>>.Empty;
-        var cards = CardList.Wanted(book, addresses).Select(card => (card.Name, Says: CardList.Ascii(card.Address))).ToArray();
+        var cards = CardList.Uncoded(book, addresses, copies).ToArray();
         return cards
-            .SelectMany(card => ((string[])[$"qr/{card.Name}.png", $"qr/{card.Name}.svg"]).Select(file => (File: file, Says: ImmutableArray.Create(card.Says))))
+            .SelectMany(card => ((string[])[$"qr/{card.File}.png", $"qr/{card.File}.svg"]).Select(file => (File: file, Says: ImmutableArray.Create(card.Says))))
             .Append((File: "cards.pdf", Says: [.. cards.Select(card => card.Says)]))
             .ToImmutableDictionary(file => file.File, file => file.Says, StringComparer.Ordinal);
     }

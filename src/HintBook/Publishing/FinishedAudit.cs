@@ -63,7 +63,7 @@ public static class FinishedAudit
     }
 
     private static AuditTable TableOf(Examined book, PrintedPapers papers) =>
-        AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where) with
+        AuditTables.Build(book.Book, book.MayBeSaid, book.Addresses, book.Theme, book.Media.Photos, book.Site.Where, CodedCopies.Of(book)) with
         {
             Booklets = AuditTables.OfBooklets(book.Book, book.MayBeSaid, book.Survey, book.Site.Where, papers.Booklets),
             Clues = AuditTables.OfClues(papers.Clues),

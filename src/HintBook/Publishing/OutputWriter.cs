@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using HintBook.Books;
+using HintBook.Photos;
 
 namespace HintBook.Publishing;
 
@@ -33,6 +34,9 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
     public IEnumerable<(string Path, string Hash)> Kept(string within) =>
         hashes.Where(file => file.Key.StartsWith(within, StringComparison.Ordinal)).Select(file => (file.Key[within.Length..], file.Value));
 
+    /// <summary>Those pictures of the site that lie in it; of a sealed book most don't.</summary>
+    public IEnumerable<Picture> Kept(IEnumerable<Picture> pictures) => pictures.Where(picture => made.ContainsKey($"site/{picture.Largest.Path}"));
+
     public void Write(string relative, ReadOnlyMemory<byte> content)
     {
         WriteUnkept(relative, content);
@@ -46,6 +50,14 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
         stop.ThrowIfCancellationRequested();
         disk.Write(Place(relative), content);
         made[Slashed(relative)] = content.Length;
+    }
+
+    /// <summary>Takes back a file that was written.</summary>
+    public void Drop(string relative)
+    {
+        disk.Delete(PathOf(relative));
+        made.TryRemove(Slashed(relative), out _);
+        hashes.TryRemove(Slashed(relative), out _);
     }
 
     /// <summary>Copies a file and changes the copy.</summary>

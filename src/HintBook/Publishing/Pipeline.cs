@@ -78,8 +78,11 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
-        writer.WriteAll("pages", "site", book.Site.Files);
-        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), book.Media.Pictures.Values));
+        if (book.Sealing is { } sealing)
+            SealedSite.Write(book, sealing, writer);
+        else
+            writer.WriteAll("pages", "site", book.Site.Files);
+        writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), writer.Kept(book.Media.Pictures.Values)));
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
@@ -172,7 +175,7 @@ public static class Pipeline
         {
             var file = writer.PathOf(Path.Combine("site", path));
             return File.Exists(file) ? File.ReadAllBytes(file) : null;
-        }, kept, options.Work);
+        }, kept, options.Work, CodedCopies.Of(book));
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0
@@ -191,7 +194,8 @@ public static class Pipeline
         var (look, wrong) = CardLook.Of(book.Theme);
         var (picture, coarse) = CardPhoto.Of(book, options.Paper, kept, options.Work);
         var (cards, findings) = CardPrint.Print(
-            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept);
+            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept,
+            CodedCopies.Of(book));
         return (cards, findings.And([.. wrong, .. coarse]));
     }
 

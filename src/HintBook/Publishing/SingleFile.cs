@@ -9,14 +9,25 @@ public static class SingleFile
     public static void Write(string path, string text) => Write(path, Encoding.UTF8.GetBytes(text));
 
     /// <inheritdoc cref="Write(string, string)"/>
-    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    public static void Write(string path, ReadOnlySpan<byte> bytes) => Write(path, bytes, new() { Mode = FileMode.CreateNew, Access = FileAccess.Write });
+
+    /// <summary>Writes a text as UTF-8 that nobody but the user may read, where the system knows such a thing.</summary>
+    public static void WritePrivate(string path, string text)
+    {
+        var how = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+            how.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        Write(path, Encoding.UTF8.GetBytes(text), how);
+    }
+
+    private static void Write(string path, ReadOnlySpan<byte> bytes, FileStreamOptions how)
     {
         var full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         var fresh = Beside(full);
         try
         {
-            using (var file = new FileStream(fresh, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            using (var file = new FileStream(fresh, how))
                 file.Write(bytes);
             File.Move(fresh, full, overwrite: true);
         }

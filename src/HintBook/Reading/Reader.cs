@@ -83,6 +83,7 @@ public static class Reader
             Care = keys.Care(),
             CareTopics = keys.CareTopics(),
             Html = keys.Flag("html"),
+            Sealed = keys.Flag("sealed") ? keys["sealed"]?.At : null,
             Allow = keys.Allowances(),
             Box = Boxes.WithMoves(box, keys, names),
             Tables = ClueReads.Tables(keys),

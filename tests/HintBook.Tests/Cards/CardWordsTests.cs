@@ -202,7 +202,7 @@ public class CardWordsTests
 
     private static ImmutableArray<Printed> Back(CardWords words)
     {
-        var card = CardList.Build(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper))[1];
+        var card = CardList.Build(CardBooks.Beekeeper, CardBooks.AddressesOf(CardBooks.Beekeeper), [])[1];
         return CardBack.Layout(card, card.Code!, words);
     }
 

@@ -12,7 +12,7 @@ internal static class SpoiltCards
     /// <summary>Prints a book's cards with the third code changed, and reads all of them back.</summary>
     public static (CardSet Set, Findings Findings) Print(Book book, Func<QrMatrix, QrMatrix> spoil)
     {
-        var cards = CardList.Build(book, CardBooks.AddressesOf(book));
+        var cards = CardList.Build(book, CardBooks.AddressesOf(book), []);
         ImmutableArray<Card> spoilt = [.. cards.Select((card, i) => i == 2 ? card with { Code = spoil(card.Code!) } : card)];
         return CardPrint.Print(
             book,

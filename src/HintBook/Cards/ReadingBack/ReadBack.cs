@@ -32,7 +32,7 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
             .Select((card, i) =>
             {
                 var code = readings.Picture(pictures[i], () => work?.Did(Work.DecodePicture, card.Name));
-                return (Code: code, Finding: Judge(book, card, $"qr/{card.Name}.png", code.Says));
+                return (Code: code, Finding: Judge(book, card, $"qr/{card.File}.png", code.Says));
             })
             .ToImmutableArray();
         var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length), onHead: !sheet.TurnsUpright);
@@ -61,8 +61,8 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
     private static Finding? Judge(Book book, Card card, string where, string? read)
     {
         var at = card.Stage?.Id.At ?? book.Address?.At ?? book.Title.At;
-        return read is null ? CardFindings.CannotBeRead(at, card.Name, where)
-            : read != card.Says ? CardFindings.ReadsAs(at, card.Name, where, card.Says, read)
+        return read is null ? CardFindings.CannotBeRead(at, card.File, where)
+            : read != card.Says ? CardFindings.ReadsAs(at, card.File, where, card.Shown, card.Secret is null ? read : "something else")
             : null;
     }
 }

@@ -33,15 +33,17 @@ internal static class BoxLabel
             : (first, second);
         var sizes = Sizes.Select(size => new PaperStyle(size, paper.Look.Title)).ToArray();
         var style = Array.Find(sizes, each => Fits(paper, Left(paper, each), left)) ?? sizes[^1];
-        string?[] serials = paper.Book.Copies.IsEmpty ? [null] : [.. paper.Book.Copies.Select(copy => copy.Serial.Value)];
+        (string? Serial, string? Secret)[] copies = !paper.Copies.IsEmpty ? [.. paper.Copies.Select(copy => (copy.Serial, copy.CodeOf(null)))]
+            : paper.Book.Copies.IsEmpty ? [(null, null)]
+            : [.. paper.Book.Copies.Select(copy => (copy.Serial.Value, (string?)null))];
         ImmutableArray<PaperPage> pages =
         [
-            .. serials.Select(serial => new PaperPage(
+            .. copies.Select(copy => new PaperPage(
                 new(Page, room),
-                [.. Placed(paper, Left(paper, style), left), .. Placed(paper, WithField(paper, Right(paper, serial), right), right)],
+                [.. Placed(paper, Left(paper, style), left), .. Placed(paper, WithField(paper, Right(paper, copy), right), right)],
                 [.. Setter.Frame(new(0.5, 0.5, Page.Width - 1, Page.Height - 1), Tone.Rule)])),
         ];
-        return (pages, Fits(paper, Left(paper, style), left) && Fits(paper, WithField(paper, Right(paper, serials[0]), right), right));
+        return (pages, Fits(paper, Left(paper, style), left) && Fits(paper, WithField(paper, Right(paper, copies[0]), right), right));
     }
 
     private static ImmutableArray<PlacedPiece> Placed(PaperBook paper, IEnumerable<Block> blocks, Rect room) =>
@@ -69,14 +71,17 @@ internal static class BoxLabel
         yield return TextBlock.Of($"{paper.Words["care_force_text"]} {paper.Words["care_place_text"]}", style.Body);
     }
 
-    private static IEnumerable<Block> Right(PaperBook paper, string? serial)
+    private static IEnumerable<Block> Right(PaperBook paper, (string? Serial, string? Secret) copy)
     {
         var style = new PaperStyle(2.6, paper.Look.Title);
-        if (paper.Plan.Addresses.Base is { } address && QrMatrix.Encode(CardList.Ascii(address)) is { } code)
+        var (serial, secret) = copy;
+        if (paper.Plan.Addresses.Base is { } address && SaysOf(address, secret) is var says && QrMatrix.Encode(says) is { } code)
         {
             yield return TextBlock.Of(paper.Words["card_stuck"], style.Heading);
-            yield return new CodeBlock(code, CodeSide, CardList.Ascii(address)) { Before = 1 };
+            yield return new CodeBlock(code, CodeSide, says) { Before = 1 };
             yield return TextBlock.Of(address, style.Body) with { Before = 1 };
+            if (secret is not null)
+                yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1 };
         }
 
         if (serial is not null)
@@ -85,6 +90,8 @@ internal static class BoxLabel
             yield return TextBlock.Of(serial, style.Heading);
         }
     }
+
+    private static string SaysOf(string address, string? secret) => secret is null ? CardList.Ascii(address) : $"{CardList.Ascii(address)}#{secret}";
 
     // The field takes what is left.
     private static IEnumerable<Block> WithField(PaperBook paper, IEnumerable<Block> blocks, Rect room)

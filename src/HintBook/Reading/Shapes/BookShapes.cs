@@ -243,6 +243,7 @@ internal static partial class BookShapes
         new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
         new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
+        new("sealed", Flag, "Whether the help can be read with a card of a box only."),
         new("html", Flag, "Whether HTML in your texts is HTML; otherwise it is shown as you wrote it."),
         new("allow", Allowances, "Secrets that may be mentioned anywhere, and why."),
         new("parts", new NamedShape(Name, new FieldsShape("a part with “positions”",

@@ -1,0 +1,18 @@
+namespace HintBook.Cards;
+
+/// <summary>A copy of a sealed book whose papers carry a code of its own: the code opens its help.</summary>
+/// <param name="Serial">Its serial.</param>
+/// <param name="Number">Its number, which no other copy of the book has.</param>
+/// <param name="CodeOf">The 32 letters of its card for a page by the page's name; for null, those of its card for the whole box.</param>
+public sealed record CodedCopy(string Serial, int Number, Func<string?, string> CodeOf)
+{
+    private const int GroupLetters = 4;
+
+    /// <summary>The folder of its files: its serial where that is a name on every disk, else its number.</summary>
+    internal string Folder => Serial.Length is > 0 and < 40 && Serial.All(sign => char.IsAsciiDigit(sign) || char.IsAsciiLetterLower(sign) || sign == '-')
+        ? Serial
+        : $"number-{Number}";
+
+    /// <summary>A code as people read it: eight groups of four letters.</summary>
+    internal static string Grouped(string code) => string.Join(' ', code.Chunk(GroupLetters).Select(group => new string(group)));
+}

@@ -1,0 +1,51 @@
+using HintBook.Books;
+using HintBook.Pages;
+using HintBook.Reading.Folder;
+using HintBook.Sealing;
+using HintBook.Text;
+
+namespace HintBook.Checking;
+
+/// <summary>What a sealed book is sealed with.</summary>
+/// <param name="Secret">Its secret.</param>
+/// <param name="Kept">What is kept of its copies.</param>
+public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
+{
+    /// <summary>What the pages say of it in the open.</summary>
+    /// <param name="id">The book's <c>id:</c>.</param>
+    internal SealSigns SignsOf(string id) => new(Kept.Tag, Convert.ToHexStringLower(new BookKeys(Secret, id).Epoch(Kept.Epoch).Tag));
+
+    /// <summary>Reads what sealing a book needs.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="folder">Its folder.</param>
+    /// <param name="findings">Where all is told that is missing or doesn't fit.</param>
+    /// <returns>Null where the book isn't sealed, or can't be.</returns>
+    public static SealingPlan? Of(Book book, BookFolder folder, List<Finding> findings)
+    {
+        if (book.Sealed is not { } asked)
+            return null;
+        var wrong = new List<Finding>();
+        var (key, kept) = (KeyIn(folder), KeptIn(folder, wrong));
+        if (book.Id is not { } id)
+            wrong.Add(SealingFindings.NoId(asked));
+        if (book.Address is { } address && new Uri(address.Value) is { IsLoopback: false } site && site.Scheme != Uri.UriSchemeHttps)
+            wrong.Add(SealingFindings.PlainHttp(address));
+        if (key is null)
+            wrong.Add(SealingFindings.NoKey(asked, isDamaged: folder.SizeOf(KeyFile.FileName) is not null));
+        else if (book.Id is { } named && (!key.Fits(named.Value) || (kept is not null && kept.Tag != key.Tag)))
+            wrong.Add(SealingFindings.OtherKey(named.At));
+        if (key is not null && !wrong.Exists(finding => finding.Code == SealingFindings.KeptLineCode))
+        {
+            var without = book.Copies.Where(copy => !copy.Retired && kept?[copy.Serial.Value] is null);
+            wrong.AddRange(without.Select(copy => SealingFindings.NoNumber(copy.Serial.At, copy.Serial.Value)));
+        }
+
+        findings.AddRange(wrong);
+        return wrong.Count == 0 ? new(key!.Secret, kept!) : null;
+    }
+
+    private static KeyFile? KeyIn(BookFolder folder) => folder.ReadText(KeyFile.FileName, []) is { } file ? KeyFile.Read(file.Text) : null;
+
+    private static KeptCopies? KeptIn(BookFolder folder, List<Finding> findings) =>
+        folder.SizeOf(KeptCopies.FileName) is not null && folder.ReadText(KeptCopies.FileName, findings) is { } file ? KeptCopies.Read(file, findings) : null;
+}

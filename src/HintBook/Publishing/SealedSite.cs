@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Text;
+using HintBook.Books;
+using HintBook.Checking;
+using HintBook.Pages;
+using HintBook.Sealing;
+
+namespace HintBook.Publishing;
+
+/// <summary>
+/// The site of a sealed book: pages of one kind are equal shells, what they say is sealed piece by piece, and the slots of the copies lie beside them.
+/// </summary>
+internal static class SealedSite
+{
+    // Pages about several stages: each piece is sealed with its own stage's key, so that no such page is a way round a card.
+    private static readonly string[] Lists = ["solution", "reset"];
+
+    private static ReadOnlySpan<byte> VersionMark => "data-version=\""u8;
+
+    /// <summary>Writes the files of the site in place of those of the open one, once the pictures are there.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="sealing">What it is sealed with.</param>
+    /// <param name="writer">Where the site is put together.</param>
+    public static void Write(Examined book, SealingPlan sealing, OutputWriter writer)
+    {
+        if (!book.Media.Films.IsEmpty)
+            throw FilmsLieOpen();
+        var pictures = new SealedPictures(book, sealing, writer);
+        writer.WriteAll("pages", "site", Build(book, sealing, pictures));
+        pictures.DropHidden();
+    }
+
+    private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures)
+    {
+        var epoch = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value).Epoch(sealing.Kept.Epoch);
+        var pages = book.Site.InPieces.AsParallel().AsOrdered().Select(page => (Page: page, Printed: WithPictures(page.Print(), pictures))).ToArray();
+        var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece => (Kind: KindOf(each.Page, piece), piece.Html)))
+            .GroupBy(each => each.Kind, each => Encoding.UTF8.GetByteCount(each.Html))
+            .ToDictionary(kind => kind.Key, kind => Padding.SizeFor(kind.Max()) ?? throw TooLong(kind.Key));
+        var sealedPages = pages.ToDictionary(each => each.Page.Path, each => each);
+        return
+        [
+            .. book.Site.Files.Select(file => sealedPages.TryGetValue(file.Path, out var page)
+                ? new MadeFile(file.Path, () => Shell(epoch, page.Page, page.Printed, sizes))
+                : file),
+            .. Tables(book, sealing, epoch),
+        ];
+    }
+
+    private static PageInPieces WithPictures(PageInPieces page, SealedPictures pictures)
+    {
+        pictures.Show(page.Html.Span);
+        return page with { Pieces = [.. page.Pieces.Select(piece => piece with { Html = pictures.In(piece.Html) })] };
+    }
+
+    // The page with its pieces sealed, as base64 where they belong.
+    private static ReadOnlyMemory<byte> Shell(EpochKeys epoch, SealablePage page, PageInPieces printed, Dictionary<string, int> sizes)
+    {
+        if (printed.Pieces.IsEmpty)
+            return printed.Html;
+        var pieces = printed.Pieces
+            .Select(piece => new Piece(piece.Name, Padding.Pad(piece.Html, sizes[KindOf(page, piece)]), epoch.PageKey(KeyOf(page, piece))))
+            .ToImmutableArray();
+        var made = SealedPage.Of(epoch, page.Language, page.Name, pieces);
+        using var shell = new MemoryStream();
+        var from = 0;
+        Copy(printed.Html.Span.IndexOf(VersionMark) + VersionMark.Length, $"{Convert.ToHexStringLower(made.Version)}\" data-name=\"{page.Name}");
+        foreach (var (piece, text) in printed.Pieces.Zip(made.Pieces))
+            Copy(piece.At, Convert.ToBase64String(text.Sealed));
+        shell.Write(printed.Html.Span[from..]);
+        return shell.ToArray();
+
+        void Copy(int to, string then)
+        {
+            shell.Write(printed.Html.Span[from..to]);
+            shell.Write(Encoding.ASCII.GetBytes(then));
+            from = to;
+        }
+    }
+
+    private static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, EpochKeys epoch)
+    {
+        var keys = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value);
+        var retired = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
+        var holders = sealing.Kept.Copies
+            .Where(copy => !copy.Retired && !retired.Contains(copy.Serial))
+            .Select(copy => new SlotHolder(copy.Number, keys.CardKey(copy.Serial, copy.Issue), []))
+            .ToArray();
+        // A card of one stage opens its page under each name that was ever printed.
+        var names = book.Book.Cards == CardChoice.Box ? [] : book.Addresses.Names.Values.SelectMany(each => each);
+        return
+            from table in names.Prepend("")
+            from file in Slots.Files(epoch, table, Slots.Of(epoch, table, sealing.Kept.Room, holders))
+            select new MadeFile(file.Path, () => Encoding.ASCII.GetBytes(file.Content));
+    }
+
+    private static string KindOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? page.Name : piece.Of;
+
+    private static string KeyOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? piece.Of : page.Name;
+
+    private static MachineFailure FilmsLieOpen() => new(
+        FailureKind.Machine,
+        "The book is sealed and has a film. Films can't be sealed yet: it would lie open for everybody.",
+        "Take the clips out of the stages, or take “sealed” out of book.yaml.");
+
+    private static MachineFailure TooLong(string kind) => new(
+        FailureKind.Machine,
+        $"A piece of the pages (“{kind}”) has more than {Padding.Largest / 1024} KiB, which is more than sealed pages hold.",
+        "Make that text shorter, or divide the stage.");
+}

@@ -1,0 +1,48 @@
+using HintBook.Text;
+
+namespace HintBook.Sealing;
+
+/// <summary>What keeps a book from being sealed.</summary>
+internal static class SealingFindings
+{
+    public static readonly FindingCode KeptLineCode = new("HB8201", Severity.Error, "kept-copies.txt can't be read");
+    public static readonly FindingCode NoIdCode = new("HB8202", Severity.Error, "a sealed book without an id");
+    public static readonly FindingCode PlainHttpCode = new("HB8203", Severity.Error, "a sealed book at a plain http address");
+    public static readonly FindingCode NoKeyCode = new("HB8204", Severity.Error, "a sealed book without its key");
+    public static readonly FindingCode OtherKeyCode = new("HB8205", Severity.Error, "the key of another book");
+    public static readonly FindingCode NoNumberCode = new("HB8206", Severity.Error, "a copy without a number");
+
+    private const string FromBackup = $"Take {KeptCopies.FileName} from a backup. Don't write it by hand: printed cards open the help by what stands in it.";
+
+    private const string MakeKey = "Run “hintbook copies BOOK --seal”: it makes what is missing and changes nothing that is there.";
+
+    public static Finding KeptLine(KeptLine line) => KeptLineCode.At(
+        line.At,
+        $"This line of {KeptCopies.FileName} isn't one that was written there, or contradicts one above it.",
+        FromBackup);
+
+    public static Finding KeptIsCut(SourceFile file) => KeptLineCode.At(file.Top, $"{KeptCopies.FileName} isn't whole: its first line is missing.", FromBackup);
+
+    public static Finding NoId(Span at) => NoIdCode.At(
+        at,
+        "A sealed book needs an “id”: its keys follow from it, and title and address may change.",
+        "Write a name of letters, digits and hyphens that you will never change: “id: beekeepers-cabinet”.");
+
+    public static Finding PlainHttp(Located<string> address) => PlainHttpCode.At(
+        address.At,
+        $"Sealed help can't be opened at {address.Value}: browsers open it at https addresses only.",
+        "Write the address with https://.");
+
+    public static Finding NoKey(Span at, bool isDamaged) => NoKeyCode.At(
+        at,
+        isDamaged ? $"{KeyFile.FileName} can't be read: a line is missing or a letter is wrong." : $"The book is sealed, and {KeyFile.FileName} isn't there.",
+        isDamaged ? $"Take {KeyFile.FileName} from a backup, or type its letters from paper: “hintbook copies BOOK --restore LETTERS”." : MakeKey);
+
+    public static Finding OtherKey(Span at) => OtherKeyCode.At(
+        at,
+        $"{KeyFile.FileName} is the key of another book, or “id” has changed. Cards that are printed would open nothing.",
+        $"Write the “id” that the book had, or take {KeyFile.FileName} from a backup.");
+
+    public static Finding NoNumber(Span at, string serial) => NoNumberCode.At(
+        at, $"Copy {serial} has no number yet, so no card can open its help.", MakeKey);
+}

@@ -1,0 +1,327 @@
+// Opens a sealed page with the code of a card, which stands behind the # of the address or is typed. What the card opens is shown piece by piece, as it is
+// asked for. Keys stay on this device: a browser sends nobody what stands behind #.
+(function () {
+  "use strict";
+
+  var root = document.documentElement;
+  if (!root.dataset.seal) return;
+
+  var store = "hintbook:" + root.dataset.book + ":keys";
+  var locked = document.querySelector("[data-locked]");
+  var alphabet = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+  var waiting = {};
+  var pageKeys = {};
+  var missing = false;
+  var tag = unhex(root.dataset.tag);
+  var epoch = unhex(root.dataset.epoch);
+
+  var hintbook = window.hintbook = {
+    // What a file of slots, or a segment of a picture, hands over.
+    take: function (name) {
+      if (waiting[name]) waiting[name].done([].slice.call(arguments, 1));
+    },
+    // Set by the page's own script: what it does once there is something to read.
+    start: null,
+    fill: fillIn,
+  };
+
+  function all(selector, within) {
+    return [].slice.call((within || document).querySelectorAll(selector));
+  }
+
+  function unhex(text) {
+    return Uint8Array.from((text.match(/../g) || []).map(function (pair) { return parseInt(pair, 16); }));
+  }
+
+  function hex(bytes) {
+    return [].map.call(bytes, function (each) { return (each + 256).toString(16).slice(1); }).join("");
+  }
+
+  function unbase64(text) {
+    return Uint8Array.from(atob(text), function (letter) { return letter.charCodeAt(0); });
+  }
+
+  function join(parts) {
+    var joined = new Uint8Array(parts.reduce(function (sum, part) { return sum + part.length; }, 0));
+    parts.reduce(function (at, part) {
+      joined.set(part, at);
+      return at + part.length;
+    }, 0);
+    return joined;
+  }
+
+  // Fields with their lengths in front: two bytes each, and a number is four.
+  function fields(values) {
+    return join(values.map(function (value) {
+      var bytes = typeof value === "string" ? new TextEncoder().encode(value)
+        : typeof value === "number" ? Uint8Array.of(value >>> 24, value >>> 16 & 255, value >>> 8 & 255, value & 255)
+        : value;
+      return join([Uint8Array.of(bytes.length >> 8, bytes.length & 255), bytes]);
+    }));
+  }
+
+  async function stretch(parent, length, info) {
+    var key = await crypto.subtle.importKey("raw", parent, "HKDF", false, ["deriveBits"]);
+    return new Uint8Array(await crypto.subtle.deriveBits({ name: "HKDF", hash: "SHA-256", salt: new Uint8Array(), info: info }, key, 8 * length));
+  }
+
+  function derive(parent, length, label) {
+    return stretch(parent, length, fields(["hb1"].concat(label)));
+  }
+
+  // Null where the key, the place or a single bit is another.
+  async function open(parent, context, bytes) {
+    var raw = await stretch(parent, 32, join([fields(["hb1", "key"]), context]));
+    var key = await crypto.subtle.importKey("raw", raw, "AES-GCM", false, ["decrypt"]);
+    try {
+      var text = await crypto.subtle.decrypt({ name: "AES-GCM", iv: bytes.slice(0, 12), additionalData: context }, key, bytes.slice(12));
+      return new Uint8Array(text);
+    } catch (e) {
+      return null;
+    }
+  }
+
+  // What a file hands over; null where it doesn't come.
+  function ask(name, fresh) {
+    var asked = {};
+    asked.answer = new Promise(function (done) {
+      asked.done = done;
+      var script = document.createElement("script");
+      script.src = root.dataset.root + name + ".js" + (fresh ? "?fresh=" + Date.now() : "");
+      script.onload = script.onerror = function () {
+        script.remove();
+        done(null);
+      };
+      waiting[name] = asked;
+      document.head.appendChild(script);
+    });
+    return asked.answer;
+  }
+
+  // The code in what somebody typed: its kind, number and key; or the name of the sentence that says what is wrong.
+  async function read(typed) {
+    var letters = typed.toUpperCase().replace(/[\s\-\u2010-\u2013]/g, "").replace(/[IL]/g, "1").replace(/O/g, "0");
+    if (letters.length !== 32) return { wrong: "length", letters: letters.length };
+    var bytes = new Uint8Array(20);
+    for (var at = 0; at < 32; at++) {
+      var value = alphabet.indexOf(letters[at]);
+      if (value < 0) return { wrong: "letter" };
+      for (var bit = 0; bit < 5; bit++) if (value & 16 >> bit) bytes[5 * at + bit >> 3] |= 128 >> (5 * at + bit & 7);
+    }
+
+    var said = bytes.slice(0, 19);
+    said[18] &= 240;
+    var check = new Uint8Array(await crypto.subtle.digest("SHA-256", join([new TextEncoder().encode("hb1 code"), said])));
+    if ((check[0] << 4 | check[1] >> 4) !== ((bytes[18] & 15) << 8 | bytes[19])) return { wrong: "letter" };
+    if (bytes[0] >> 4 !== 1) return { wrong: "version" };
+    var key = new Uint8Array(16);
+    for (var each = 0; each < 16; each++) key[each] = (bytes[2 + each] & 15) << 4 | bytes[3 + each] >> 4;
+    return { letters: letters, kind: bytes[0] >> 3 & 1, number: (bytes[0] & 7) << 12 | bytes[1] << 4 | bytes[2] >> 4, key: key };
+  }
+
+  // On this device, or until the browser is closed where the reader wants that.
+  function kept() {
+    try {
+      return JSON.parse(sessionStorage.getItem(store) || localStorage.getItem(store)) || { codes: [] };
+    } catch (e) {
+      return { codes: [] };
+    }
+  }
+
+  function keep(what) {
+    var brief = locked && locked.querySelector("[data-brief]");
+    try {
+      (brief && brief.checked || sessionStorage.getItem(store) ? sessionStorage : localStorage).setItem(store, JSON.stringify(what));
+    } catch (e) { /* then the code is asked for on each page */ }
+  }
+
+  // What a card opens here: the box key for the whole box, the page key for one stage. Asked once more past every cache, since a card that was sold today
+  // must not wait for yesterday's file.
+  async function slot(code, page) {
+    var table = code.kind ? page : "";
+    var name = "k/" + (table || "box") + "-" + (code.number >> 7);
+    for (var fresh = 0; fresh < 2; fresh++) {
+      var came = await ask(name, fresh);
+      missing = !came;
+      if (!came) return null;
+      var all = unbase64(came[2]);
+      var at = (code.number & 127) * came[1];
+      var opened = came[0] === root.dataset.epoch
+        && await open(code.key, fields(["slot", tag, epoch, table, code.number]), all.slice(at, at + came[1]));
+      if (opened) return opened.slice(0, 16);
+    }
+
+    return null;
+  }
+
+  // The key of a page; null where no card that is known opens it.
+  async function keyOf(page, fresh) {
+    if (pageKeys[page]) return pageKeys[page];
+    var known = kept();
+    if (known.epoch === root.dataset.epoch && known.box) return pageKeys[page] = await derive(unhex(known.box), 16, ["page", page]);
+    var codes = (fresh ? [fresh] : []).concat(known.codes);
+    for (var each = 0; each < codes.length; each++) {
+      var code = await read(codes[each]);
+      var key = code.key && await slot(code, page);
+      if (!key) continue;
+      if (codes[each] !== fresh || known.codes.indexOf(code.letters) < 0) {
+        known.codes = [code.letters].concat(known.codes.filter(function (one) { return one !== code.letters; }));
+      }
+      if (!code.kind) {
+        known.epoch = root.dataset.epoch;
+        known.box = hex(key);
+      }
+
+      keep(known);
+      return pageKeys[page] = code.kind ? key : await derive(key, 16, ["page", page]);
+    }
+
+    return null;
+  }
+
+  // On a page about several stages each piece has its own stage's key.
+  function keyPage(piece) {
+    return /^(solution|reset)$/.test(root.dataset.name) ? piece.dataset.sealed.split("-")[0] : root.dataset.name;
+  }
+
+  // Puts a piece's text in its place: true where it is there.
+  async function fill(piece) {
+    if ("filled" in piece.dataset) return true;
+    var key = await keyOf(keyPage(piece));
+    var context = ["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed];
+    var bytes = key && await open(key, fields(context), unbase64(piece.dataset.text));
+    if (!bytes) return false;
+    var length = new DataView(bytes.buffer).getUint32(0);
+    piece.innerHTML = new TextDecoder().decode(bytes.slice(4, 4 + length));
+    piece.dataset.filled = "";
+    all("img[data-sealed-files]", piece).forEach(show);
+    return true;
+  }
+
+  function own(details) {
+    return all("[data-sealed]", details).filter(function (piece) { return piece.closest("details") === details; });
+  }
+
+  // Fills what stands in a fold that is open.
+  function fillIn(details) {
+    return Promise.all(own(details).map(fill)).then(function (came) {
+      if (came.indexOf(false) >= 0) say("damaged");
+    });
+  }
+
+  // A picture in the smallest of its widths that does for this screen.
+  async function show(picture) {
+    var files = picture.dataset.sealedFiles.split(";").map(function (each) { return each.split(" "); });
+    var wanted = Math.min(innerWidth, 640) * Math.min(devicePixelRatio || 1, 2);
+    var file = files.filter(function (each) { return each[4] >= wanted; })[0] || files[files.length - 1];
+    var segments = [];
+    for (var each = 0; each < file[2]; each++) {
+      var came = await ask("p/" + file[0] + "-" + each) || await ask("p/" + file[0] + "-" + each, true);
+      var bytes = came && await open(unhex(file[1]), fields(["file", tag, file[0], each, each == file[2] - 1 ? 1 : 0]), unbase64(came[0]));
+      if (!bytes) return;
+      segments.push(bytes);
+    }
+
+    picture.src = URL.createObjectURL(new Blob([join(segments).slice(0, file[3])], { type: "image/jpeg" }));
+  }
+
+  function say(what, letters) {
+    if (!locked) return;
+    var line = locked.querySelector("[role=status]");
+    line.textContent = (line.dataset[what] || "").replace("{letters}", letters || "");
+  }
+
+  async function tryOut(typed) {
+    var code = typed ? await read(typed) : null;
+    if (code && code.wrong) {
+      say(code.wrong, code.letters);
+      return false;
+    }
+
+    var late = setTimeout(function () { say("opening"); }, 400);
+    var now = all("[data-sealed]").filter(function (piece) { return !piece.closest("details"); });
+    var lists = /^(solution|reset)$/.test(root.dataset.name);
+    var key = await keyOf(root.dataset.name, typed);
+    clearTimeout(late);
+    if (!key && !(lists && kept().codes.length)) {
+      say(missing ? "offline" : typed || kept().codes.length ? "other" : "none");
+      return false;
+    }
+
+    var came = await Promise.all(now.map(fill));
+    if (came.indexOf(false) >= 0 && !lists) {
+      say("damaged");
+      return false;
+    }
+
+    // Only now is the code out of the address, so that loading the page anew still has it where it didn't open.
+    if (location.hash.length > 20) history.replaceState(null, "", location.pathname + location.search);
+    var heading = document.querySelector("[data-sealed=head] h1");
+    if (heading) document.title = heading.textContent + " · " + document.title;
+    say("open");
+    all("form, p:not([role])", locked).forEach(function (each) { each.hidden = true; });
+    root.dataset.opened = "";
+    if (hintbook.start) {
+      hintbook.start();
+      hintbook.start = null;
+    }
+
+    return true;
+  }
+
+  function fragment() {
+    return location.hash.length > 20 ? decodeURIComponent(location.hash.slice(1)) : "";
+  }
+
+  function forget() {
+    try {
+      [store, "hintbook:" + root.dataset.book].forEach(function (each) {
+        localStorage.removeItem(each);
+        sessionStorage.removeItem(each);
+      });
+    } catch (e) { /* nothing was kept */ }
+    if (window.caches) caches.keys().then(function (names) {
+      return Promise.all(names.map(function (name) {
+        return caches.open(name).then(function (cache) {
+          return cache.keys().then(function (files) {
+            var sealedFiles = files.filter(function (file) { return /\/[kp]\/[^/]+\.js/.test(file.url); });
+            return Promise.all(sealedFiles.map(function (file) { return cache.delete(file); }));
+          });
+        });
+      }));
+    });
+    location.replace(location.pathname);
+  }
+
+  if (!window.crypto || !crypto.subtle) {
+    say("plain");
+    var link = locked && locked.querySelector("[data-https]");
+    if (link) {
+      link.href = "https:" + location.href.slice(location.protocol.length);
+      link.hidden = false;
+    }
+  } else {
+    var form = locked && locked.querySelector("form");
+    if (form) form.addEventListener("submit", function (event) {
+      event.preventDefault();
+      tryOut(form.querySelector("input").value);
+    });
+    all("[data-forget]").forEach(function (button) {
+      button.hidden = false;
+      button.addEventListener("click", forget);
+    });
+    all("details").forEach(function (each) {
+      each.addEventListener("toggle", function () { if (each.open && "opened" in root.dataset) fillIn(each); });
+    });
+    addEventListener("hashchange", function () {
+      if (fragment() && !("opened" in root.dataset)) tryOut(fragment());
+    });
+    addEventListener("click", function (event) {
+      if (event.target.closest("[data-hide]")) all("details [data-filled]").forEach(function (piece) {
+        piece.textContent = "";
+        delete piece.dataset.filled;
+      });
+    });
+    document.addEventListener("DOMContentLoaded", function () { tryOut(fragment()); });
+  }
+}());
