@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Parser;
-using HintBook.Reading;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
 
