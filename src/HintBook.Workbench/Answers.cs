@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using HintBook.Checking;
 using HintBook.Maps;
-using HintBook.Text;
 using HintBook.Workbench.Looking;
 using HintBook.Workbench.Rehearsing;
 using HintBook.Workbench.Seeing;
@@ -38,7 +37,7 @@ internal sealed class Answers(LiveBook book)
         {
             ("", true) => OwnPage(context, "bench.html"),
             ("bench.css" or "bench.js" or "bench.svg", true) => OwnPage(context, path),
-            ("look", true) => Send(context, LookJson(), "application/json"),
+            ("look", true) => Send(context, LookNow(), "application/json"),
             ("looks", true) => Looks(context),
             ("text", true) => Text(context),
             ("text", false) when HttpMethods.IsPut(context.Request.Method) => SaveText(context),
@@ -83,10 +82,15 @@ internal sealed class Answers(LiveBook book)
     private static string MapOf(Examined shown) => SvgMap.Write(
         StageMap.Build(shown.Book, shown.Survey), MapWords.Of(shown.Theme.WordsIn(shown.Book.Language).Words.Entries), spoilerFree: false);
 
-    private SeenSite? SiteNow()
+    private byte[] LookNow()
     {
-        var shown = book.Now.Shown;
-        if (shown is null)
+        var look = book.Now;
+        return LookJson.Of(look, book.Root, files.Names(), SiteOf(look)?.Themes ?? []);
+    }
+
+    private SeenSite? SiteOf(Look look)
+    {
+        if (look.Shown is not { } shown)
             return null;
         if (site is { } seen && ReferenceEquals(seen.Book, shown))
             return seen;
@@ -96,7 +100,7 @@ internal sealed class Answers(LiveBook book)
     private async Task See(HttpContext context, string theme, bool dark, string page)
     {
         context.Response.Headers.ContentSecurityPolicy = "frame-ancestors 'self'";
-        if (SiteNow() is not { } seen)
+        if (SiteOf(book.Now) is not { } seen)
         {
             await NotHere(context).ConfigureAwait(false);
             return;
@@ -197,57 +201,5 @@ internal sealed class Answers(LiveBook book)
             context.Response.StatusCode = StatusCodes.Status400BadRequest;
         else
             await Send(context, Play.Json(shown, keys), "application/json").ConfigureAwait(false);
-    }
-
-    private byte[] LookJson()
-    {
-        var look = book.Now;
-        var seen = SiteNow();
-        using var written = new MemoryStream();
-        using (var json = new Utf8JsonWriter(written))
-        {
-            json.WriteStartObject();
-            json.WriteNumber("number", look.Number);
-            json.WriteBoolean("current", look.IsCurrent);
-            json.WriteString("title", look.Shown?.Book.Title.Value);
-            WriteList("files", files.Names());
-            WriteList("themes", seen is null ? [] : seen.Themes);
-            WriteList("languages", look.Shown is { } shown ? [shown.Book.Language.Value, .. shown.Book.Translations.Select(each => each.Language.Value)] : []);
-            json.WriteStartArray("pages");
-            foreach (var stage in look.Shown?.Book.Stages ?? [])
-            {
-                json.WriteStartObject();
-                json.WriteString("page", look.Shown!.Addresses.PageOf(stage.Id.Value));
-                json.WriteString("title", stage.Title.Value);
-                json.WriteString("file", stage.File.Path);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteStartArray("verdicts");
-            foreach (var verdict in look.Verdicts)
-            {
-                json.WriteStartObject();
-                json.WriteString("says", verdict.Says);
-                json.WriteString("status", verdict.Status);
-                json.WriteString("why", verdict.Why);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WritePropertyName("found");
-            json.WriteRawValue(FindingsJson.Write(book.Root, look.Findings, withNotes: true));
-            json.WriteEndObject();
-
-            void WriteList(string name, IEnumerable<string> values)
-            {
-                json.WriteStartArray(name);
-                foreach (var value in values)
-                    json.WriteStringValue(value);
-                json.WriteEndArray();
-            }
-        }
-
-        return written.ToArray();
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Mechanism;
@@ -25,8 +24,7 @@ internal static class Play
         var made = new List<(string Key, string Says, ImmutableArray<Placed> Changes)>();
         foreach (var key in keys.Take(MostSteps))
         {
-            var step = box?.Possible.FirstOrDefault(step => Rehearsal.KeyOf(step) == key);
-            if (box is null || step is null || box.After(key) is not { } next)
+            if (box?.After(key) is not { Last: { } step } next)
             {
                 why ??= $"After {made.Count} steps the next one isn't possible in the book as it is now.";
                 break;
@@ -36,68 +34,35 @@ internal static class Play
             box = next;
         }
 
-        using var written = new MemoryStream();
-        using (var json = new Utf8JsonWriter(written))
+        return JsonLists.Document(json =>
         {
-            json.WriteStartObject();
             json.WriteString("why", why);
             json.WriteBoolean("solved", box?.Solved ?? false);
-            List("made", made, step =>
+            json.WriteObjects("made", made, step =>
             {
                 json.WriteString("key", step.Key);
                 json.WriteString("says", step.Says);
                 json.WriteString("changes", string.Join("; ", step.Changes.Select(names.Of)));
             });
-            List("possible", box?.Possible ?? [], step =>
+            json.WriteObjects("possible", box?.Possible ?? [], step =>
             {
                 json.WriteString("key", Rehearsal.KeyOf(step));
                 json.WriteString("says", step.Says);
-                json.WriteString("stage", step.Stage);
             });
-            List("stages", box is null ? [] : OpenStages(book, box), stage =>
+            json.WriteObjects("stages", box is null ? [] : OpenStages(book, box), stage =>
             {
                 json.WriteString("title", stage.Title.Value);
                 json.WriteString("sign", stage.Sign.Value);
                 json.WriteString("page", book.Addresses.PageOf(stage.Id.Value));
             });
-            Words("hand", box, placed => placed.Position == Thing.InHand && names.IsThing(placed));
-            Words("known", box, names.IsKnown);
-            Words("elsewhere", box, names.IsElsewhere);
-            Way("shortest", book.Survey.Opens is Claim.Proved(var opening) ? opening : []);
-            Way("stuck", book.Survey.NoDeadEnds is Claim.Refuted(var witness, _) ? witness : []);
-            json.WriteEndObject();
+            json.WriteTexts("hand", Said(placed => placed.Position == Thing.InHand && names.IsThing(placed)));
+            json.WriteTexts("known", Said(names.IsKnown));
+            json.WriteTexts("elsewhere", Said(names.IsElsewhere));
+            json.WriteTexts("shortest", book.Survey.Opens is Claim.Proved(var opening) ? opening.Select(Rehearsal.KeyOf) : []);
+            json.WriteTexts("stuck", book.Survey.NoDeadEnds is Claim.Refuted(var witness, _) ? witness.Select(Rehearsal.KeyOf) : []);
+        });
 
-            void List<T>(string name, IEnumerable<T> items, Action<T> write)
-            {
-                json.WriteStartArray(name);
-                foreach (var item in items)
-                {
-                    json.WriteStartObject();
-                    write(item);
-                    json.WriteEndObject();
-                }
-
-                json.WriteEndArray();
-            }
-
-            void Words(string name, Rehearsal? of, Func<Placed, bool> which)
-            {
-                json.WriteStartArray(name);
-                foreach (var placed in of?.Positions.Where(which) ?? [])
-                    json.WriteStringValue(names.Of(placed));
-                json.WriteEndArray();
-            }
-
-            void Way(string name, IEnumerable<Step> steps)
-            {
-                json.WriteStartArray(name);
-                foreach (var step in steps)
-                    json.WriteStringValue(Rehearsal.KeyOf(step));
-                json.WriteEndArray();
-            }
-        }
-
-        return written.ToArray();
+        IEnumerable<string> Said(Func<Placed, bool> which) => (box?.Positions ?? []).Where(which).Select(names.Of);
     }
 
     // As on the site: all that comes before it has been done, and it hasn't.

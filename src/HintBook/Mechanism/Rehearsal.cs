@@ -11,16 +11,18 @@ public sealed class Rehearsal
     private readonly int[] state;
     private readonly ImmutableHashSet<(string Stage, int Move)> made;
 
-    private Rehearsal(Machine machine, int[] state, ImmutableArray<Placed> changes, ImmutableHashSet<(string Stage, int Move)> made)
+    private Rehearsal(Machine machine, int[] state, ImmutableHashSet<(string Stage, int Move)> made)
     {
         this.machine = machine;
         this.state = state;
         this.made = made;
-        Changes = changes;
     }
 
+    /// <summary>The last step; null at the beginning.</summary>
+    public Step? Last { get; private init; }
+
     /// <summary>What the last step changed, reactions included; nothing at the beginning.</summary>
-    public ImmutableArray<Placed> Changes { get; }
+    public ImmutableArray<Placed> Changes { get; private init; } = [];
 
     /// <summary>Where everything that the book declares is.</summary>
     public ImmutableArray<Placed> Positions =>
@@ -41,7 +43,7 @@ public sealed class Rehearsal
         if (compiled.Refused is { } why)
             return (null, why);
         return new Stepper(compiled).Start() is { } start
-            ? (new(compiled, start, [], []), null)
+            ? (new(compiled, start, []), null)
             : (null, "Its reactions never come to rest.");
     }
 
@@ -64,7 +66,8 @@ public sealed class Rehearsal
                     .Where(each => each.Item.Named is not null && next[each.Index] != state[each.Index])
                     .Select(each => At(each.Index, next)),
             ];
-            return new(machine, next, changes, step.Stage is { } stage && step.Kind == StepKind.StageMove ? made.Add((stage, step.Move)) : made);
+            var now = step is { Kind: StepKind.StageMove, Stage: { } stage } ? made.Add((stage, step.Move)) : made;
+            return new(machine, next, now) { Last = step, Changes = changes };
         }
 
         return null;
