@@ -95,7 +95,7 @@ internal sealed class TurnedNames(WordList words)
             {
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
                     || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i));
-                if (isSaid || (isOfSeveral && IsTheOne(i))
+                if (isSaid || (isOfSeveral && (isHeadFirst || !tie.IsTied) && IsTheOne(i))
                     || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
             }
@@ -119,8 +119,8 @@ internal sealed class TurnedNames(WordList words)
             return hasPronoun && hasLink;
         }
 
-
-        // "The silver one", "die silberne", "celle d'argent", "la de plata".
+        // "The silver one", "die silberne", "celle d'argent", "la de plata". What "of" or "for" ties to a name is a thing by itself:
+        // "four number wheels hold the lid" says nothing of the number for the lid.
         bool IsTheOne(int i)
         {
             var read = text.Words;

@@ -136,11 +136,11 @@ public sealed partial class WorkbenchServerTests : IAsyncLifetime
         var changed = (await text.Content.ReadAsStringAsync()).Replace("Look up.", "Look right up.", StringComparison.Ordinal);
 
         using var saved = await Put(Lid, changed, text.Headers.ETag!.Tag);
-        await Read(after: before.GetProperty("number").GetInt32());
-
         Assert.Equal(HttpStatusCode.NoContent, saved.StatusCode);
-        var page = before.GetProperty("pages")[0].GetProperty("page").GetString();
-        Assert.Contains("Look right up.", await client.GetStringAsync($"{bench.Address}see/parlour/light/{page}"), StringComparison.Ordinal);
+        var page = $"{bench.Address}see/parlour/light/{before.GetProperty("pages")[0].GetProperty("page").GetString()}";
+        // A look that was being taken when the text was saved may come first.
+        for (var look = before; !(await client.GetStringAsync(page)).Contains("Look right up.", StringComparison.Ordinal);)
+            look = await Read(after: look.GetProperty("number").GetInt32());
     }
 
     [Fact]
