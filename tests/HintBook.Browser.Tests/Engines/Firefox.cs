@@ -118,6 +118,8 @@ internal sealed class Firefox(string program) : IEngine
             await Await(Later.OpenEverything);
             var page = new { width = 21.0, height = 29.7 };
             var margin = new { top = 1.5, bottom = 1.5, left = 1.5, right = 1.5 };
+            // Firefox asks for the pictures that paper gets while it prints, and on a busy machine doesn't wait for them: the first print fetches them.
+            await Control.Do("WebDriver:Print", new { page, margin });
             return (await Control.Do("WebDriver:Print", new { page, margin })).GetProperty("value").GetBytesFromBase64();
         }
 
