@@ -29,13 +29,14 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
                 .. from each in tried
                    where each.Key is { } key && !key.AsSpan().SequenceEqual(keys[TableOf(each.Card)])
                    select Fault(each.Card, $"{Named(each.Card)} gives another key than the cards of other copies."),
-                .. cards.InUse.AsParallel().AsOrdered().Where(card => card.Page is not null && Open(card, NextTo(card)) is not null)
+                .. cards.InUse.AsParallel().AsOrdered().Where(card => NextTo(card) != TableOf(card) && Open(card, NextTo(card)) is not null)
                     .Select(card => Fault(card, $"{Named(card)} opens the table “{NextTo(card)}”, which isn't its own.")),
                 .. cards.Retired.AsParallel().AsOrdered().Where(card => Open(card, TableOf(card)) is not null)
                     .Select(card => Fault(card, $"{Named(card)} is retired or was replaced, and still opens its slot.")),
             ]);
 
-        string NextTo(SealedCard card) => names[(Array.IndexOf(names, TableOf(card)) + 1) % names.Length];
+        // Each card is tried at one table that isn't its own.
+        string NextTo(SealedCard card) => names.Length == 0 ? TableOf(card) : names[(Array.IndexOf(names, TableOf(card)) + 1) % names.Length];
 
         // The key of the pages is the first part of a slot; what follows are the copy's own values.
         byte[]? Open(SealedCard card, string table)

@@ -37,14 +37,15 @@ internal static partial class OpenTexts
         var open = Plain(Closed().Replace(WebUtility.HtmlDecode(file), match => SealedForm.Bytes(match.Groups["text"].Value) is null ? match.Value : ""));
         return
             from text in sought
-            where Stands(open, text.Text)
+            where Stands(open, text)
             select new AuditFault(path, 0, 0, $"The text “{Short(text.Text)}” lies open, and may be read with a card only.") { IsSure = text.Sure };
     }
 
-    // As a word of its own: "key" isn't told by "keyboard".
-    private static bool Stands(string open, string text)
+    // As words of their own: "key" isn't told by "keyboard". An everyday word counts only as it is written: the title "Out of reach" isn't told by "out of reach".
+    private static bool Stands(string open, SealedText sought)
     {
-        for (var at = open.IndexOf(text, StringComparison.OrdinalIgnoreCase); at >= 0; at = open.IndexOf(text, at + 1, StringComparison.OrdinalIgnoreCase))
+        var (text, comparison) = (sought.Text, sought.Sure ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+        for (var at = open.IndexOf(text, comparison); at >= 0; at = open.IndexOf(text, at + 1, comparison))
         {
             var end = at + text.Length;
             if ((at == 0 || !char.IsLetterOrDigit(open[at - 1])) && (end == open.Length || !char.IsLetterOrDigit(open[end])))

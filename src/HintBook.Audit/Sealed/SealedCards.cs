@@ -23,5 +23,5 @@ public sealed record SealedCard(string Serial, string Code, string? Page)
 
 /// <summary>A text that may be read with a card only.</summary>
 /// <param name="Text">What it says.</param>
-/// <param name="Sure">Whether it can't stand anywhere by chance.</param>
+/// <param name="Sure">Whether it can't stand anywhere by chance; otherwise it counts only in the letter case in which it is written, and as a doubt.</param>
 public sealed record SealedText(string Text, bool Sure);

@@ -33,7 +33,7 @@ internal static class Unsealing
                 byte[] given => given,
                 _ => throw new ArgumentException($"A field can't be a {field.GetType().Name}.", nameof(fields)),
             };
-            joined.Write([(byte)(bytes.Length >> 8), (byte)bytes.Length]);
+            joined.Write([(byte)(bytes.Length >> 8), (byte)(bytes.Length & 0xFF)]);
             joined.Write(bytes);
         }
 

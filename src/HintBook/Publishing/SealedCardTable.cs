@@ -9,6 +9,8 @@ namespace HintBook.Publishing;
 /// <summary>Writes down for the audit with which cards a sealed site opens, and what mustn't be seen without one.</summary>
 internal static class SealedCardTable
 {
+    private const int LongSign = 24;
+
     /// <summary>The table of a book; null for one that lies open.</summary>
     public static SealedCards? Of(Examined book)
     {
@@ -26,7 +28,7 @@ internal static class SealedCardTable
                 .Prepend(new(copy.Serial, codes.OfBox(copy).ToString(), Page: null));
     }
 
-    // A title may be an everyday word, which may stand anywhere; a sign is a sentence.
+    // A title may be an everyday word, which may stand anywhere, and a short sign too.
     private static ImmutableArray<SealedText> TextsOf(Book source)
     {
         Book[] languages = [source, .. source.Translations];
@@ -34,7 +36,7 @@ internal static class SealedCardTable
         [
             .. from book in languages
                from stage in book.Stages
-               from text in new SealedText[] { new(stage.Title.Value, Sure: false), new(stage.Sign.Value, Sure: true) }
+               from text in new SealedText[] { new(stage.Title.Value, Sure: false), new(stage.Sign.Value, Sure: stage.Sign.Value.Length >= LongSign) }
                select text,
             .. source.AllPhotos.Select(photo => new SealedText(photo.File.Value, Sure: true)),
         ];

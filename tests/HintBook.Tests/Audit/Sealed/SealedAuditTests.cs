@@ -81,9 +81,27 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
     }
 
     [Fact]
-    public void A_sign_or_the_name_of_a_photo_in_readable_data_is_found() => Found(
+    public void A_sign_in_readable_data_is_found() => Found(
         "lies open",
-        folder => File.WriteAllText(Path.Combine(folder, "stages.json"), $$"""{ "sign": "{{site.Book.Book.Stages[0].Sign.Value}}" }"""));
+        folder => File.WriteAllText(
+            Path.Combine(folder, "stages.json"), $$"""{ "sign": "{{site.Book.Book.Stages.Select(stage => stage.Sign.Value).MaxBy(sign => sign.Length)}}" }"""));
+
+    [Fact]
+    public void A_hint_in_a_remark_of_a_script_is_found() => Found(
+        "lies open",
+        folder =>
+        {
+            site.WriteNudge(folder, site.Stages[0], "<div class=\"prose\"><p>Look at the underside of the lid again.</p></div>");
+            File.WriteAllText(Path.Combine(folder, "more.js"), "// Look at the underside of the lid again.");
+        });
+
+    [Fact]
+    public void An_everyday_title_in_other_letters_is_nothing()
+    {
+        var title = site.Book.Book.Stages[0].Title.Value;
+
+        Assert.Empty(site.Changed(folder => File.WriteAllText(Path.Combine(folder, "note.txt"), $"So {title.ToUpperInvariant()} it is.")).Faults);
+    }
 
     [Fact]
     public void A_table_of_another_length_is_found() => Found(
@@ -114,6 +132,16 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
         folder => site.WriteNudge(folder, site.Stages[0], "<p><a href=\"nowhere.html\">Look there.</a></p>"));
 
     [Fact]
+    public void A_folder_without_tables_or_with_anything_else_in_them_is_told_and_nothing_more()
+    {
+        Assert.Contains(site.Changed(folder => Directory.Delete(Path.Combine(folder, "k"), recursive: true)).Faults, fault =>
+            fault.Message.Contains("opens nothing", StringComparison.Ordinal));
+        Found("This isn't a table of slots", folder => File.WriteAllText(Path.Combine(folder, "k", "box-0.js"), "let key = 1;"));
+        Found("No sealed piece names this file", folder => File.WriteAllText(
+            Path.Combine(Directory.CreateDirectory(Path.Combine(folder, "p")).FullName, "abcdefghjkmnpqrs-0.js"), ""));
+    }
+
+    [Fact]
     public void Sealed_bytes_are_no_words_and_base64_of_a_text_is()
     {
         var random = new byte[1024 + 28];
@@ -141,7 +169,7 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
 
     private static string Plainly(string text) => Convert.ToBase64String(Encoding.UTF8.GetBytes(text));
 
-    private static string Turned(string base64) => Convert.ToBase64String([.. Convert.FromBase64String(base64).Select(each => (byte)~each)]);
+    private static string Turned(string base64) => Convert.ToBase64String([.. Convert.FromBase64String(base64).Select(each => (byte)(each ^ 0xFF))]);
 
     private static Regex Piece(string name) => new($"(?<before><div data-sealed=\"{name}\" data-text=\")[^\"]*(?<after>\"></div>)", RegexOptions.ExplicitCapture);
 
