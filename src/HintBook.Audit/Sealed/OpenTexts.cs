@@ -41,7 +41,8 @@ internal static partial class OpenTexts
             select new AuditFault(path, 0, 0, $"The text “{Short(text.Text)}” lies open, and may be read with a card only.") { IsSure = text.Sure };
     }
 
-    // As words of their own: "key" isn't told by "keyboard". An everyday word counts only as it is written: the title "Out of reach" isn't told by "out of reach".
+    // As words of their own: "key" isn't told by "keyboard". What may be everyday words counts only as it is written: the title "Out of reach" isn't told
+    // by "out of reach".
     private static bool Stands(string open, SealedText sought)
     {
         var (text, comparison) = (sought.Text, sought.Sure ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);

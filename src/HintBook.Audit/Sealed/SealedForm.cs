@@ -57,7 +57,8 @@ internal static partial class SealedForm
     private static partial Regex Name();
 
     [GeneratedRegex(
-        """\Ahintbook\.take\("(?<name>(k/(?<table>[a-z0-9-]+)|p/(?<file>[a-z0-9]{16}))-(?<part>[0-9]{1,4}))",("(?<epoch>[0-9a-f]{16})",(?<size>[0-9]{1,5}),)?"(?<bytes>[A-Za-z0-9+/]+={0,2})"\)\n\z""",
+        """\Ahintbook\.take\("(?<name>(k/(?<table>[a-z0-9-]+)|p/(?<file>[a-z0-9]{16}))-(?<part>[0-9]{1,4}))","""
+        + """("(?<epoch>[0-9a-f]{16})",(?<size>[0-9]{1,5}),)?"(?<bytes>[A-Za-z0-9+/]+={0,2})"\)\n\z""",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex HandedOn();

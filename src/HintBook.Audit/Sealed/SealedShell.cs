@@ -31,8 +31,14 @@ internal sealed partial record SealedShell(string Path, string Text)
     public required ImmutableArray<SealedPiece> Pieces { get; init; }
 
     /// <summary>The page without its name, its version and what is sealed.</summary>
-    public string Skeleton =>
-        VersionOf().Replace(PieceOf().Replace(Text, piece => $"<div data-sealed=\"{piece.Groups["name"].Value}\">"), "").Replace(Name, "", StringComparison.Ordinal);
+    public string Skeleton
+    {
+        get
+        {
+            var emptied = PieceOf().Replace(Text, piece => $"<div data-sealed=\"{piece.Groups["name"].Value}\">");
+            return VersionOf().Replace(emptied, "").Replace(Name, "", StringComparison.Ordinal);
+        }
+    }
 
     /// <summary>Reads a page; null for one in which nothing is sealed.</summary>
     public static SealedShell? Read(string path, string text)

@@ -32,16 +32,16 @@ internal sealed class SlotTables
     {
         var faults = new List<AuditFault>();
         var read = paths.Where(path => path.StartsWith("k/", StringComparison.Ordinal)).SelectMany(path => Read(folder, path, faults)).ToArray();
-        var tables = read.GroupBy(file => file.Table, StringComparer.Ordinal)
+        var found = read.GroupBy(file => file.Table, StringComparer.Ordinal)
             .ToDictionary(table => table.Key, table => table.OrderBy(file => file.Part).SelectMany(file => file.Slots).ToArray(), StringComparer.Ordinal);
         foreach (var table in read.GroupBy(file => file.Table, StringComparer.Ordinal))
             faults.AddRange(Gaps([.. table.OrderBy(file => file.Part)]));
-        foreach (var odd in tables.Where(table => table.Value.Length != tables.Values.First().Length || !IsClass(table.Value.Length)))
+        foreach (var odd in found.Where(table => table.Value.Length != found.Values.First().Length || !IsClass(table.Value.Length)))
             faults.Add(new(FileOf(odd.Key, 0), 0, 0, "This table of slots has another length than it may have: lengths must say nothing of copies and steps."));
-        var slots = tables.SelectMany(table => table.Value.Select((slot, number) => (Table: table.Key, Number: number, Bytes: Convert.ToHexString(slot))));
+        var slots = found.SelectMany(table => table.Value.Select((slot, number) => (Table: table.Key, Number: number, Bytes: Convert.ToHexString(slot))));
         foreach (var (table, number, _) in slots.GroupBy(slot => slot.Bytes, StringComparer.Ordinal).SelectMany(same => same.Skip(1)))
             faults.Add(new(FileOf(table, number), 0, 0, "A slot stands in the tables twice."));
-        return new(tables, [.. faults]);
+        return new(found, [.. faults]);
     }
 
     private static IEnumerable<SlotFile> Read(string folder, string path, List<AuditFault> faults)

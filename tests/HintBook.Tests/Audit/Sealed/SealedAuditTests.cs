@@ -62,7 +62,7 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
     [Fact]
     public void A_slot_that_no_card_opens_is_found() => Found(
         "opens nothing",
-        folder => Rewrite(Path.Combine(folder, "k", "box-0.js"), text => text.Replace(Bytes().Match(text).Value, Turned(Bytes().Match(text).Value), StringComparison.Ordinal)));
+        folder => Rewrite(Path.Combine(folder, "k", "box-0.js"), text => Bytes().Replace(text, bytes => Turned(bytes.Value))));
 
     [Fact]
     public void A_shell_that_is_longer_than_others_is_found() => Found(
@@ -171,7 +171,8 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
 
     private static string Turned(string base64) => Convert.ToBase64String([.. Convert.FromBase64String(base64).Select(each => (byte)(each ^ 0xFF))]);
 
-    private static Regex Piece(string name) => new($"(?<before><div data-sealed=\"{name}\" data-text=\")[^\"]*(?<after>\"></div>)", RegexOptions.ExplicitCapture);
+    private static Regex Piece(string name) =>
+        new($"(?<before><div data-sealed=\"{name}\" data-text=\")[^\"]*(?<after>\"></div>)", RegexOptions.ExplicitCapture);
 
     [GeneratedRegex("(?<=,\")[A-Za-z0-9+/=]{100,}(?=\"\\))")]
     private static partial Regex Bytes();
