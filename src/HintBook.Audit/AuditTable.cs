@@ -58,7 +58,10 @@ public sealed record AuditTable
     public ImmutableArray<AuditClue> Clues { get; init; } = [];
 
     /// <summary>The table of a sealed site that nobody has opened: every page may say only what the front page of its language may.</summary>
-    public AuditTable Closed => this with { Pages = [.. Pages.Select(page => page with { Shown = ShownIn(FolderOf(page)), Folds = NoFolds, IsSignpost = false })] };
+    public AuditTable Closed => this with
+    {
+        Pages = [.. Pages.Select(page => page with { Shown = ShownIn(FolderOf(page)), Folds = NoFolds, IsSignpost = false })],
+    };
 
     private static ImmutableDictionary<string, BitArray> NoFolds => ImmutableDictionary<string, BitArray>.Empty;
 
