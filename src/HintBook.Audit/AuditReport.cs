@@ -24,6 +24,12 @@ public sealed record AuditFault(string File, int Line, int Column, string Messag
 /// <param name="Faults">By file, then by place, then by message.</param>
 public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, ImmutableArray<AuditFault> Faults)
 {
+    /// <summary>How many sealed pages were opened with cards, each of their pieces; 0 where none were tried.</summary>
+    public int Opened { get; init; }
+
+    /// <summary>How many cards opened them, each its own slot.</summary>
+    public int Cards { get; init; }
+
     /// <summary>Nothing was read.</summary>
     public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);
 

@@ -56,6 +56,18 @@ public sealed record AuditTable
 
     /// <summary>The printed clues that can be read off the paper: those with a mask, and those that are text.</summary>
     public ImmutableArray<AuditClue> Clues { get; init; } = [];
+
+    /// <summary>The table of a sealed site that nobody has opened: every page may say only what the front page of its language may.</summary>
+    public AuditTable Closed => this with
+    {
+        Pages = [.. Pages.Select(page => page with { Shown = ShownIn(FolderOf(page)), Folds = NoFolds, IsSignpost = false })],
+    };
+
+    private static ImmutableDictionary<string, BitArray> NoFolds => ImmutableDictionary<string, BitArray>.Empty;
+
+    private BitArray ShownIn(string folder) => Pages.FirstOrDefault(page => page.File == folder + "index.html")?.Shown ?? Outside;
+
+    private static string FolderOf(AuditPage page) => page.File[..(page.File.LastIndexOf('/') + 1)];
 }
 
 /// <summary>Something that has a name.</summary>

@@ -3,6 +3,7 @@ using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using HintBook.Audit.Mentions;
+using HintBook.Audit.Sealed;
 
 namespace HintBook.Audit;
 
@@ -212,6 +213,9 @@ internal sealed class PageTelling
             Hear(element, element.LocalName, "in the name of an element", Manner.Trade, secrets.Outside);
         foreach (var attribute in element.Attributes)
         {
+            // What is sealed is no text; whether it opens to the right one is seen with the cards.
+            if (SealedForm.Holds(element.LocalName, attribute.Name, attribute.Value))
+                continue;
             if (attribute.Name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(attribute.Name))
                 Hear(element, attribute.Name, "in the name of an attribute", Manner.Trade, secrets.Outside);
             var isSpoken = PageWords.Spoken.Contains(attribute.Name);

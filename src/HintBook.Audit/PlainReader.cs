@@ -1,4 +1,5 @@
 using HintBook.Audit.Mentions;
+using HintBook.Audit.Sealed;
 
 namespace HintBook.Audit;
 
@@ -6,7 +7,8 @@ namespace HintBook.Audit;
 internal static class PlainReader
 {
     /// <summary>Reads a script, a service worker too.</summary>
-    public static SiteFile Script(string path, string text, Secrets secrets) => Read(path, text, secrets, ProgramText.InScript(text), "in the script");
+    public static SiteFile Script(string path, string text, Secrets secrets) =>
+        SealedForm.IsHandedOn(path, text) ? new(path) : Read(path, text, secrets, ProgramText.InScript(text), "in the script");
 
     /// <summary>Reads JSON: data, or a web app's manifest.</summary>
     public static SiteFile Data(string path, string text, Secrets secrets) => Read(path, text, secrets, ProgramText.InData(text), "in the data");

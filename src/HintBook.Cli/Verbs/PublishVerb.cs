@@ -48,7 +48,7 @@ internal static class PublishVerb
         Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
           site     {Site(report)}
           {CardsVerb.Told(report)}{Papers(report)}
-          checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere
+          checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere{Opened(report)}
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
         {Moved(report)}
@@ -62,6 +62,10 @@ internal static class PublishVerb
     private static string Papers(Report report) => report.Papers.IsEmpty
         ? ""
         : $"\n  papers   {Words.List(report.Papers)} in {Path.Combine(report.Folder, "print")}";
+
+    private static string Opened(Report report) => report.Audit.Cards == 0
+        ? ""
+        : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}";
 
     private static string Clips(Report report) => report.Clips.All == 0
         ? ""

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Audit;
+using HintBook.Audit.Sealed;
 using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Print;
@@ -37,8 +38,15 @@ public static class FinishedAudit
         {
             Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
         };
-        var report = SiteAudit.Run(published.Site, table);
+        var report = SealedCardTable.Of(book) is { } cards ? Sealed(published.Site, table, cards) : SiteAudit.Run(published.Site, table);
         return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(published.Print, published.Site, table).Faults], book, told));
+    }
+
+    // A sealed site is read as a stranger would without a card, then as each reader would with one.
+    private static AuditReport Sealed(string site, AuditTable table, SealedCards cards)
+    {
+        var (closed, opened) = (SiteAudit.Run(site, table.Closed), SealedAudit.Run(site, table, cards));
+        return closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards };
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>

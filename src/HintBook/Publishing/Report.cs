@@ -89,6 +89,12 @@ public sealed record Report
         json.WriteStartObject("checked");
         json.WriteNumber("pagesRead", Audit.Pages);
         json.WriteNumber("linksFollowed", Audit.Links);
+        if (Audit.Cards > 0)
+        {
+            json.WriteNumber("pagesOpened", Audit.Opened);
+            json.WriteNumber("cardsOpening", Audit.Cards);
+        }
+
         json.WriteNumber("codesReadFromPictures", Cards.FromPictures);
         json.WriteNumber("codesReadFromPdf", Cards.FromPdf);
         json.WriteEndObject();

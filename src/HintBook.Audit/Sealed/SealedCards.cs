@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace HintBook.Audit.Sealed;
+
+/// <summary>The cards of a sealed site, and what may be read with a card only.</summary>
+/// <param name="InUse">The cards that open it.</param>
+/// <param name="Retired">Cards that must open nothing any more.</param>
+public sealed record SealedCards(ImmutableArray<SealedCard> InUse, ImmutableArray<SealedCard> Retired)
+{
+    /// <summary>Texts that may stand in no file in the open, besides the secrets: titles and signs of stages, names of photos.</summary>
+    public ImmutableArray<SealedText> Texts { get; init; } = [];
+}
+
+/// <summary>A card.</summary>
+/// <param name="Serial">The serial of its copy.</param>
+/// <param name="Code">Its 32 letters.</param>
+/// <param name="Page">The name of the page that it opens; null for a card of the whole box.</param>
+public sealed record SealedCard(string Serial, string Code, string? Page)
+{
+    /// <summary>The card without its code, which belongs into no message.</summary>
+    public override string ToString() => Page is null ? $"the card of copy {Serial}" : $"the card of copy {Serial} for {Page}";
+}
+
+/// <summary>A text that may be read with a card only.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="Sure">Whether it can't stand anywhere by chance; otherwise it counts only in the letter case in which it is written, and as a doubt.</param>
+public sealed record SealedText(string Text, bool Sure);
