@@ -225,7 +225,11 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         var book = room.Shelf.SmallBookFor(test);
         var settings = Path.Combine(book, "book.yaml");
         if (theme is not null)
-            File.WriteAllLines(settings, [.. File.ReadAllLines(settings).Where(line => !line.StartsWith("theme:", StringComparison.Ordinal)), $"theme: {theme}"]);
+        {
+            var others = File.ReadAllLines(settings).Where(line => !line.StartsWith("theme:", StringComparison.Ordinal)).ToArray();
+            File.WriteAllLines(settings, [.. others, $"theme: {theme}"]);
+        }
+
         File.AppendAllText(settings, "\nsealed: true\n");
         File.WriteAllText(Path.Combine(book, "copies.yaml"), "copies:\n  \"001\": { sold: true }\n  \"002\": { sold: true }\n");
         edition = new(book, Id);
