@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using HintBook.Browser.Tests.Reading;
 using HintBook.Browser.Tests.Sites;
 using HintBook.Sealing;
@@ -168,6 +169,47 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         Assert.DoesNotContain($"{code}", await reader.Page.ContentAsync());
     }
 
+    [Fact]
+    public async Task A_letter_to_the_maker_names_the_number_of_the_card_and_not_its_code()
+    {
+        var site = Sealed("a letter");
+        await using var reader = await room.Seat(site, new());
+        await reader.OpenStage("plover");
+        Assert.DoesNotContain("Number of the card", await Letter(reader), StringComparison.Ordinal);
+
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+
+        var letter = await Letter(reader);
+        Assert.EndsWith($"Number of the card: {edition.Read().Kept!["001"]!.Number}", letter, StringComparison.Ordinal);
+        Assert.DoesNotContain($"{BoxCode()}", letter, StringComparison.OrdinalIgnoreCase);
+        await reader.OpenStage("heron");
+        await Opened(reader);
+        Assert.Single(Regex.Matches(await Letter(reader), "Number of the card"));
+    }
+
+    [Theory]
+    [InlineData("parlour")]
+    [InlineData("plain")]
+    [InlineData("workshop")]
+    public async Task A_page_breaks_no_rule_of_access_while_it_is_locked_and_when_it_is_open(string theme)
+    {
+        var site = Sealed($"access in {theme}", theme);
+        await using var reader = await room.Seat(site, new(Theme: theme));
+        await reader.OpenStage("plover");
+        var broken = (await AccessTests.Broken(reader, "locked")).ToList();
+        await reader.Page.Locator("[data-locked] input[type=text]").FillAsync("not a code");
+        await reader.Page.Locator("[data-locked] button").ClickAsync();
+        await Assertions.Expect(reader.Page.Locator("[data-locked] [role=status]")).ToContainTextAsync("8 of 32");
+        broken.AddRange(await AccessTests.Broken(reader, "told"));
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+        broken.AddRange(await AccessTests.Broken(reader, "open"));
+
+        Complaint.None(broken);
+    }
+
+    private static async Task<string> Letter(Reader reader) =>
+        Uri.UnescapeDataString(await reader.Page.Locator("a[href^='mailto:'][href*='body=']").First.GetAttributeAsync("href") ?? "");
+
     private static async Task Scan(Reader reader, string page, CardCode code)
     {
         await reader.Open($"{page}#{code}");
@@ -178,10 +220,17 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
 
     private CardCode BoxCode() => edition.Codes!.OfBox(edition.Read().Kept!["001"]!);
 
-    private PublishedSite Sealed(string test)
+    private PublishedSite Sealed(string test, string? theme = null)
     {
         var book = room.Shelf.SmallBookFor(test);
-        File.AppendAllText(Path.Combine(book, "book.yaml"), "\nsealed: true\n");
+        var settings = Path.Combine(book, "book.yaml");
+        if (theme is not null)
+        {
+            var others = File.ReadAllLines(settings).Where(line => !line.StartsWith("theme:", StringComparison.Ordinal)).ToArray();
+            File.WriteAllLines(settings, [.. others, $"theme: {theme}"]);
+        }
+
+        File.AppendAllText(settings, "\nsealed: true\n");
         File.WriteAllText(Path.Combine(book, "copies.yaml"), "copies:\n  \"001\": { sold: true }\n  \"002\": { sold: true }\n");
         edition = new(book, Id);
         Assert.Null(edition.Complete(["001", "002"], () => Secret, new Random(3).Next).Why);

@@ -12,6 +12,7 @@
   var waiting = {};
   var pageKeys = {};
   var missing = false;
+  var opener = "";
   var tag = unhex(root.dataset.tag);
   var epoch = unhex(root.dataset.epoch);
 
@@ -173,6 +174,7 @@
       }
 
       keep(known);
+      opener = code.letters;
       return pageKeys[page] = code.kind ? key : await derive(key, 16, ["page", page]);
     }
 
@@ -231,6 +233,16 @@
     line.textContent = (line.dataset[what] || "").replace("{letters}", letters || "");
   }
 
+  // A letter to the maker names the number of the card that opened the page, never its code.
+  async function number() {
+    var code = await read(opener || kept().codes[0] || "");
+    if (!code.key || !locked) return;
+    var says = locked.querySelector("[role=status]").dataset.number.replace("{number}", code.number);
+    all('a[href^="mailto:"][href*="body="]').forEach(function (letter) {
+      letter.href += encodeURIComponent("\r\n" + says);
+    });
+  }
+
   async function tryOut(typed) {
     var code = typed ? await read(typed) : null;
     if (code && code.wrong) {
@@ -260,6 +272,7 @@
     if (heading) document.title = heading.textContent + " · " + document.title;
     say("open");
     all("form, p:not([role])", locked).forEach(function (each) { each.hidden = true; });
+    await number();
     root.dataset.opened = "";
     if (hintbook.start) {
       hintbook.start();

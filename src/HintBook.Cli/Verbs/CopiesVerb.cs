@@ -22,19 +22,20 @@ internal static class CopiesVerb
         var seal = new Option<bool>("--seal") { Description = "Of a sealed book: make its key, and a number for each copy that has none." };
         var reissue = new Option<string?>("--reissue") { Description = "Of a sealed book: this copy gets another card.", HelpName = "SERIAL" };
         var rotate = new Option<bool>("--rotate") { Description = "Of a sealed book: what was saved of its help opens nothing new; all cards work on." };
+        var backup = new Option<string?>("--backup") { Description = "Of a sealed book: put its key on a sheet of paper.", HelpName = "FILE.pdf" };
         var restore = new Option<string?>("--restore") { Description = "Of a sealed book: write its key from the letters on paper.", HelpName = "LETTERS" };
         var show = new Option<bool>("--show") { Description = "Show what is each copy's own: its codes and clues." };
         var format = new Option<string>("--format") { Description = "How to print the list.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
         var verb = new Command("copies", "List the copies of an edition, add some, take one out of use.")
         {
-            book, add, retire, seal, reissue, rotate, restore, show, format,
+            book, add, retire, seal, reissue, rotate, backup, restore, show, format,
         };
         verb.Validators.Add(given =>
         {
             if (given.GetValue(add) is < 1 or > FreshCopies.Most)
                 given.AddError(string.Create(CultureInfo.InvariantCulture, $"--add must be a number from 1 to {FreshCopies.Most}."));
-            Option[] acts = [add, retire, seal, reissue, rotate, restore];
+            Option[] acts = [add, retire, seal, reissue, rotate, backup, restore];
             var asked = Array.FindAll(acts, act => given.GetResult(act) is { Implicit: false });
             if (asked.Length > 1)
                 given.AddError($"One after the other: {Words.List(asked.Select(act => act.Name))}.");
@@ -56,6 +57,8 @@ internal static class CopiesVerb
                 return copies.Reissue(serial);
             if (parsed.GetValue(rotate))
                 return copies.Rotate();
+            if (parsed.GetValue(backup) is { } sheet)
+                return copies.Backup(sheet);
             if (parsed.GetValue(restore) is { } letters)
                 return copies.Restore(letters);
             if (parsed.GetValue(format) == "json")
@@ -118,7 +121,7 @@ internal static class CopiesVerb
         {
             var state = copy.Retired ? "out of use" : copy.Sold ? "sold" : "here";
             var own = show ? copy.Values.Select(value => $"{value.Name.Value} {value.Value.Value.ReplaceLineEndings(" / ")}") : [];
-            string?[] said = [state, copy.Language?.Value, .. own, show ? numbers.CodeOf(copy) : null, copy.Note?.Value];
+            string?[] said = [state, numbers.NumberOf(copy), copy.Language?.Value, .. own, show ? numbers.CodeOf(copy) : null, copy.Note?.Value];
             terminal.Out.WriteLine(TerminalText.Shown($"  {copy.Serial.Value}  {string.Join(" · ", said.OfType<string>())}"));
         }
 

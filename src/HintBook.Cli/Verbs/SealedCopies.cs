@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
 using HintBook.Books;
+using HintBook.Print.Papers;
+using HintBook.Publishing;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
 using HintBook.Text;
@@ -33,6 +35,9 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
     /// <summary>The code on a copy's card for the whole box; null for a copy that has none.</summary>
     public string? CodeOf(Copy copy) =>
         edition?.Codes is { } codes && edition.Read().Kept?[copy.Serial.Value] is { Retired: false } kept ? $"card {codes.OfBox(kept).ToGroups()}" : null;
+
+    /// <summary>The number on a copy's cards, which a letter of its owner names; null for a copy that has none.</summary>
+    public string? NumberOf(Copy copy) => edition?.Read().Kept?[copy.Serial.Value] is { } kept ? $"card number {kept.Number}" : null;
 
     /// <summary>Gives new copies a number, and the book its key if it has none.</summary>
     public void Number(IEnumerable<string> serials) => edition?.Complete(Serials.Concat(serials), BookSecret.Draw, RandomNumberGenerator.GetInt32);
@@ -76,6 +81,24 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
     /// <summary>A new epoch.</summary>
     public int Rotate() =>
         Change(kept => (kept.Rotate(), $"What was saved of the help opens nothing that is published from now on; all cards work on. {UntilPublished}"));
+
+    /// <summary>The key on paper.</summary>
+    public int Backup(string file)
+    {
+        if (edition is null)
+            return Refuse(WhyNot() ?? "The book isn't sealed, so it has no key.");
+        if (edition.Read().Why is { } why)
+            return Refuse(why);
+        if (edition.KeyLetters is not { } letters)
+            return Refuse("The book has no key yet: run “hintbook copies BOOK --seal” first.");
+        if (!file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
+            return Refuse("The sheet is a PDF: give it a name that ends in .pdf.");
+        if (SingleFile.IsThere(file))
+            return Refuse($"{TerminalText.Shown(file)} is there. Put it elsewhere first: nothing is written over it.");
+        SingleFile.WritePrivate(file, KeySheet.Write(book.Title.Value, edition.Id, letters));
+        terminal.Out.WriteLine($"{TerminalText.Shown(file)} is written: print it, lay it where only you can find it, and delete the file.");
+        return ExitCode.Fine;
+    }
 
     /// <summary>The key from paper.</summary>
     public int Restore(string letters)

@@ -40,9 +40,17 @@ public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
             wrong.AddRange(without.Select(copy => SealingFindings.NoNumber(copy.Serial.At, copy.Serial.Value)));
         }
 
+        wrong.AddRange(FilmsOf(book).Select(SealingFindings.OpenFilm));
         findings.AddRange(wrong);
         return wrong.Count == 0 ? new(key!.Secret, kept!) : null;
     }
+
+    private static IEnumerable<Located<string>> FilmsOf(Book book) => book.Translations
+        .Prepend(book)
+        .SelectMany(each => each.Stages)
+        .Select(stage => stage.Clip?.File)
+        .OfType<Located<string>>()
+        .DistinctBy(file => file.Value);
 
     private static KeyFile? KeyIn(BookFolder folder) => folder.ReadText(KeyFile.FileName, []) is { } file ? KeyFile.Read(file.Text) : null;
 

@@ -8,7 +8,7 @@ namespace HintBook.Pages;
 /// <summary>
 /// Pages for a place where the site was before, each leading to its page where the site is now. A script leads on, since what stands
 /// behind <c>#</c> would be lost by a refresh (WHATWG HTML, 4.2.5.3, shared declarative refresh steps: the address is taken as it is
-/// written); where no script runs, a refresh does.
+/// written); where no script runs, a refresh does. Of a sealed book what stands there is the key of a card: without a script its pages say so and wait.
 /// </summary>
 public static class MovedSite
 {
@@ -43,17 +43,26 @@ public static class MovedSite
     /// <param name="address">Where the site is now, ending in a slash.</param>
     /// <param name="pages">The pages of the site, by path.</param>
     /// <param name="words">The words of the book's language.</param>
-    public static ImmutableArray<MadeFile> Build(string folder, string address, IEnumerable<string> pages, ThemeWords words) =>
+    /// <param name="withKeys">Whether cards hold keys, which a refresh would lose.</param>
+    public static ImmutableArray<MadeFile> Build(string folder, string address, IEnumerable<string> pages, ThemeWords words, bool withKeys = false) =>
     [
         new($"{folder}/moved.js", () => Encoding.UTF8.GetBytes(Script)),
         new($"{folder}/{Theme.WorkerFile}", () => Encoding.UTF8.GetBytes(Worker)),
-        .. pages.Select(page => new MadeFile($"{folder}/{page}", () => Encoding.UTF8.GetBytes(PageOf(page, address, words)))),
+        .. pages.Select(page => new MadeFile($"{folder}/{page}", () => Encoding.UTF8.GetBytes(PageOf(page, address, words, withKeys)))),
     ];
 
-    private static string PageOf(string page, string address, ThemeWords words)
+    private static string PageOf(string page, string address, ThemeWords words, bool withKeys)
     {
         var root = string.Concat(Enumerable.Repeat("../", page.Count(letter => letter == '/')));
         var to = WebUtility.HtmlEncode(address + (page == "index.html" ? "" : page));
+        var refresh = withKeys ? "" : $"""
+
+            <noscript><meta http-equiv="refresh" content="0; url={to}"></noscript>
+            """;
+        var lost = !withKeys ? "" : $"""
+
+            <noscript><p>{WebUtility.HtmlEncode(words["moved_key"])}</p></noscript>
+            """;
         return $"""
             <!doctype html>
             <html lang="{words.Language}" dir="{TextDirection.Of(words.Language)}">
@@ -65,11 +74,10 @@ public static class MovedSite
             <meta name="robots" content="noindex">
             <meta name="referrer" content="no-referrer">
             <link rel="canonical" href="{to}">
-            <script src="{root}moved.js"></script>
-            <noscript><meta http-equiv="refresh" content="0; url={to}"></noscript>
+            <script src="{root}moved.js"></script>{refresh}
             </head>
             <body>
-            <p>{WebUtility.HtmlEncode(words["moved_to"])} <a href="{to}">{to}</a></p>
+            <p>{WebUtility.HtmlEncode(words["moved_to"])} <a href="{to}">{to}</a></p>{lost}
             </body>
             </html>
 

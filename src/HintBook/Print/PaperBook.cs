@@ -36,6 +36,21 @@ internal sealed record PaperBook
     /// <summary>The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</summary>
     public ImmutableArray<CodedCopy> Copies { get; init; } = [];
 
+    /// <summary>The serial of the copy that a paper is for; null for a paper that is for all.</summary>
+    public string? Serial { get; init; }
+
+    /// <summary>What opens this copy alone, by the names of its codes; empty for a paper that is for all.</summary>
+    public IEnumerable<(string Name, string Answer)> OwnAnswers =>
+        from code in Book.Box.Codes
+        where Serial is not null && code.AnswerByCopy is not null && code.Answer.Value.Length > 0
+        select (code.Name, code.Answer.Value);
+
+    /// <summary>A paper for each copy of a sealed book, in a folder of its name; one for all of any other.</summary>
+    /// <param name="name">The paper's name.</param>
+    public IEnumerable<(string Name, PaperBook Paper)> EachCopy(string name) => Copies.IsEmpty
+        ? [(name, this)]
+        : Copies.Select(copy => ($"{name}/{copy.Folder}", this with { Serial = copy.Serial, Plan = Plan with { Book = BookOf(copy.Serial) } }));
+
     /// <summary>The book.</summary>
     public Book Book => Plan.Book;
 
@@ -98,6 +113,8 @@ internal sealed record PaperBook
     public static IEnumerable<Block> WithPhotos(ImmutableArray<Block> text, ImmutableArray<PhotoBlock> photos) => text.IsEmpty || photos.IsEmpty
         ? [.. text, .. photos]
         : [.. text[..^1], new TogetherBlock([text[^1] with { WithNext = true }, photos[0]]) { Before = text[^1].Before }, .. photos[1..]];
+
+    private Book BookOf(string serial) => Book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is { } copy ? Book.As(copy) : Book;
 
     private static PictureFile Fitting(Picture picture, double column) =>
         picture.Files.FirstOrDefault(file => file.Width >= column / MillimetresPerInch * Resolution) ?? picture.Largest;

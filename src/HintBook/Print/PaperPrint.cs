@@ -86,13 +86,20 @@ internal static class PaperPrint
 
         if (Wanted(PaperKind.Leaflet, "solution leaflet"))
         {
-            var leaflet = SolutionLeaflet.Layout(paper);
-            Add("leaflet", paper.Words["solution"], leaflet);
-            AddSheets("leaflet", paper.Words["solution"], leaflet);
+            foreach (var (name, one) in paper.EachCopy("leaflet"))
+            {
+                var leaflet = SolutionLeaflet.Layout(one);
+                Add(name, paper.Words["solution"], leaflet);
+                AddSheets(name, paper.Words["solution"], leaflet);
+            }
         }
 
         if (Wanted(PaperKind.Reset, "reset sheet"))
-            Add("reset", paper.Words["reset"], ResetSheet.Layout(paper));
+        {
+            foreach (var (name, one) in paper.EachCopy("reset"))
+                Add(name, paper.Words["reset"], ResetSheet.Layout(one));
+        }
+
         if (Wanted(PaperKind.Label, "box label"))
         {
             var (pages, whole) = BoxLabel.Layout(paper);

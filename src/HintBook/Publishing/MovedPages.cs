@@ -23,9 +23,7 @@ internal static class MovedPages
     {
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
         string[] pages = [.. book.Site.Files.Select(file => file.Path).Where(path => path.EndsWith(".html", StringComparison.Ordinal))];
-        return
-        [
-            .. FoldersOf(book).Values.Distinct(StringComparer.Ordinal).SelectMany(folder => MovedSite.Build(folder, book.Addresses.Base!, pages, words)),
-        ];
+        var folders = FoldersOf(book).Values.Distinct(StringComparer.Ordinal);
+        return [.. folders.SelectMany(folder => MovedSite.Build(folder, book.Addresses.Base!, pages, words, withKeys: book.Sealing is not null))];
     }
 }

@@ -23,8 +23,6 @@ internal static class SealedSite
     /// <param name="writer">Where the site is put together.</param>
     public static void Write(Examined book, SealingPlan sealing, OutputWriter writer)
     {
-        if (!book.Media.Films.IsEmpty)
-            throw FilmsLieOpen();
         var pictures = new SealedPictures(book, sealing, writer);
         writer.WriteAll("pages", "site", Build(book, sealing, pictures));
         pictures.DropHidden();
@@ -97,11 +95,6 @@ internal static class SealedSite
     private static string KindOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? page.Name : piece.Of;
 
     private static string KeyOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? piece.Of : page.Name;
-
-    private static MachineFailure FilmsLieOpen() => new(
-        FailureKind.Machine,
-        "The book is sealed and has a film. Films can't be sealed yet: it would lie open for everybody.",
-        "Take the clips out of the stages, or take “sealed” out of book.yaml.");
 
     private static MachineFailure TooLong(string kind) => new(
         FailureKind.Machine,

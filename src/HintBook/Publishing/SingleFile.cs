@@ -12,12 +12,15 @@ public static class SingleFile
     public static void Write(string path, ReadOnlySpan<byte> bytes) => Write(path, bytes, new() { Mode = FileMode.CreateNew, Access = FileAccess.Write });
 
     /// <summary>Writes a text as UTF-8 that nobody but the user may read, where the system knows such a thing.</summary>
-    public static void WritePrivate(string path, string text)
+    public static void WritePrivate(string path, string text) => WritePrivate(path, Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Writes bytes that nobody but the user may read, where the system knows such a thing.</summary>
+    public static void WritePrivate(string path, ReadOnlySpan<byte> bytes)
     {
         var how = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
             how.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        Write(path, Encoding.UTF8.GetBytes(text), how);
+        Write(path, bytes, how);
     }
 
     private static void Write(string path, ReadOnlySpan<byte> bytes, FileStreamOptions how)

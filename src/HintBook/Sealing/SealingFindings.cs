@@ -11,6 +11,7 @@ internal static class SealingFindings
     public static readonly FindingCode NoKeyCode = new("HB8204", Severity.Error, "a sealed book without its key");
     public static readonly FindingCode OtherKeyCode = new("HB8205", Severity.Error, "the key of another book");
     public static readonly FindingCode NoNumberCode = new("HB8206", Severity.Error, "a copy without a number");
+    public static readonly FindingCode OpenFilmCode = new("HB8207", Severity.Error, "a film in a sealed book");
 
     private const string FromBackup = $"Take {KeptCopies.FileName} from a backup. Don't write it by hand: printed cards open the help by what stands in it.";
 
@@ -45,4 +46,9 @@ internal static class SealingFindings
 
     public static Finding NoNumber(Span at, string serial) => NoNumberCode.At(
         at, $"Copy {serial} has no number yet, so no card can open its help.", MakeKey);
+
+    public static Finding OpenFilm(Located<string> film) => OpenFilmCode.At(
+        film.At,
+        $"The film “{film.Value}” can't be sealed: everybody could watch it without a card, and the book is sealed.",
+        "Take the clips of it out of the stages and show the step in photos, or link to a film that may lie open with “film” in book.yaml.");
 }

@@ -24,7 +24,8 @@ public sealed partial class CodedCardsTests : IDisposable
         string[] others = ["id:", "address:", "cards:", "print:"];
         var lines = File.ReadAllLines(yaml).Where(line => !others.Any(key => line.StartsWith(key, StringComparison.Ordinal)));
         File.WriteAllText(
-            yaml, string.Join('\n', lines) + $"\nid: {Id}\nsealed: true\naddress: {Address}\ncards: both\nprint: {{ make: [ cards, label ] }}\n");
+            yaml, string.Join('\n', lines) + $"\nid: {Id}\nsealed: true\naddress: {Address}\ncards: both\n"
+                + "print: { make: [ cards, label, leaflet, reset ] }\n");
         File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), "copies:\n  \"001\": {}\n  \"A-2\": {}\n  \"003\": { retired: true }\n");
         Assert.Null(Edition.Complete(["001", "A-2"], () => Secret, dice.Next).Why);
     }
@@ -64,6 +65,48 @@ public sealed partial class CodedCardsTests : IDisposable
         Assert.All(
             Edition.Read().Kept!.Copies.Zip(label.GetPages()),
             pair => Assert.Contains(CodeOf(pair.First, null), LettersOf(pair.Second), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Leaflet_and_reset_sheet_are_made_for_each_copy_name_its_serial_and_hold_no_code()
+    {
+        var pages = Pages(desk.Published());
+        var kept = Edition.Read().Kept!;
+
+        Assert.All(
+            from paper in new[] { "leaflet", "reset" } from copy in kept.Copies select (paper, copy),
+            each =>
+            {
+                var folder = each.copy.Serial == "001" ? "001" : $"number-{each.copy.Number}";
+                var text = TextOf($"{each.paper}/{folder}.pdf");
+                Assert.Contains($"Serialnumber{each.copy.Serial}", text, StringComparison.Ordinal);
+                Assert.DoesNotContain(pages.Prepend(null), page => text.Contains(CodeOf(each.copy, page), StringComparison.Ordinal));
+            });
+        Assert.False(File.Exists(Path.Combine(desk.Output, "print", "leaflet.pdf")));
+    }
+
+    [Fact]
+    public void The_leaflet_of_a_copy_tells_its_own_answer_and_no_other_one_does()
+    {
+        desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: lid-number }");
+        var yaml = Path.Combine(desk.Book, "book.yaml");
+        var clue = File.ReadAllLines(yaml).Single(line => line.TrimStart().StartsWith("clue:", StringComparison.Ordinal));
+        desk.Change("book.yaml", clue, "    clue: { copy: verse }");
+        var verses = new[]
+        {
+            ("001", "5173", "Five frames, one queen, seven drones, three swarms"),
+            ("A-2", "6284", "Six frames, two queens, eight drones, four swarms"),
+        };
+        File.WriteAllText(
+            Path.Combine(desk.Book, "copies.yaml"),
+            "copies:\n" + string.Concat(verses.Select(own => $"  \"{own.Item1}\": {{ own: {{ lid-number: \"{own.Item2}\", verse: \"{own.Item3}\" }} }}\n")));
+        desk.Published();
+
+        var second = $"number-{Edition.Read().Kept!["A-2"]!.Number}";
+        Assert.Contains("5173", TextOf("leaflet/001.pdf"), StringComparison.Ordinal);
+        Assert.DoesNotContain("6284", TextOf("leaflet/001.pdf"), StringComparison.Ordinal);
+        Assert.Contains("6284", TextOf($"leaflet/{second}.pdf"), StringComparison.Ordinal);
+        Assert.DoesNotContain("5173", TextOf($"leaflet/{second}.pdf"), StringComparison.Ordinal);
     }
 
     [Fact]

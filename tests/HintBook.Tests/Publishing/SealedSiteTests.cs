@@ -1,8 +1,11 @@
+using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
-using AngleSharp.Html.Parser;
+using HintBook.Checking;
+using HintBook.Publishing;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
+using HintBook.Tests.Photos.Films;
 
 namespace HintBook.Tests.Publishing;
 
@@ -106,39 +109,44 @@ public sealed partial class SealedSiteTests : IDisposable
             Assert.Equal(1, SlotsIn(before[file]).Zip(SlotsIn(after[file])).Count(pair => pair.First != pair.Second)));
     }
 
+    [Fact]
+    public void Pages_at_a_former_address_take_the_key_along_and_say_where_they_cant()
+    {
+        desk.Change("book.yaml", "address: https://made.home.arpa/", "address: https://made.home.arpa/\nmoved-from: [ https://former.home.arpa/box/ ]");
+        desk.Published();
+
+        var moved = Path.Combine(desk.Output, "moved", "former.home.arpa", "box");
+        Assert.Contains("+ location.hash)", File.ReadAllText(Path.Combine(moved, "moved.js")), StringComparison.Ordinal);
+        Assert.All(Directory.GetFiles(moved, "*.html").Select(File.ReadAllText), page =>
+        {
+            Assert.Contains("<noscript><p>The key of your card isn’t carried along", WebUtility.HtmlDecode(page), StringComparison.Ordinal);
+            Assert.DoesNotContain("http-equiv=\"refresh\"", page, StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void A_film_is_told_by_check_and_nothing_is_published()
+    {
+        var stage = File.ReadAllText(desk.StageFile);
+        File.WriteAllText(desk.StageFile, stage.Replace("\n---\n", "\nclip: { file: panel.mp4, from: 0:02, to: 0:09 }\n---\n", StringComparison.Ordinal));
+        Directory.CreateDirectory(Path.Combine(desk.Book, "clips"));
+        File.WriteAllBytes(Path.Combine(desk.Book, "clips", "panel.mp4"), Mp4.Of(TimeSpan.FromSeconds(10)));
+
+        var told = Assert.Single(Check.Run(desk.Book).Findings.All, finding => finding.Code.Id == "HB8207");
+
+        Assert.Equal("panel.mp4", told.At.Text);
+        Assert.IsType<Rejected>(desk.Publish());
+        Assert.False(Directory.Exists(desk.Site));
+    }
+
     private static BookSecret Secret { get; } = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);
 
     private SealedEdition Edition => new(desk.Book, Id);
 
-    // The head of a page, opened as a reader's browser does it; null where the card doesn't fit.
-    private string? Opened(string page, CardCode code)
-    {
-        var html = new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(desk.Site, page + ".html")));
-        var root = html.DocumentElement;
-        byte[] Hex(string name) => Convert.FromHexString(root.GetAttribute(name)!);
-        var table = code.Kind == CardKind.OneStage ? page : "";
-        var script = File.ReadAllText(Path.Combine(desk.Site, "k", $"{(table.Length == 0 ? "box" : table)}-{code.Number / Slots.InAFile}.js"));
-        var said = Handed().Match(script);
-        var (size, bytes) = (int.Parse(said.Groups["size"].Value), Convert.FromBase64String(said.Groups["bytes"].Value));
-        var slot = bytes.AsSpan(code.Number % Slots.InAFile * size, size);
-        var opened = Seal.Open(code.Key, Field.Join("slot", Hex("data-tag"), Hex("data-epoch"), table, code.Number), slot);
-        if (opened is null)
-            return null;
-        var key = table.Length == 0 ? EpochKeys.PageKey(opened[..BookKeys.KeyLength], page) : opened[..BookKeys.KeyLength];
-        var context = Field.Join("piece", Hex("data-tag"), Hex("data-epoch"), root.GetAttribute("lang")!, page, Hex("data-version"), "head");
-        var piece = Convert.FromBase64String(html.QuerySelector("[data-sealed=head]")!.GetAttribute("data-text")!);
-        return Seal.Open(key, context, piece) is { } padded ? Padding.Unpad(padded) : null;
-    }
+    private string? Opened(string page, CardCode code) => new CardInHand(desk.Site, code).Head(page);
 
-    private static string[] SlotsIn(string hexOfScript)
-    {
-        var said = Handed().Match(Encoding.ASCII.GetString(Convert.FromHexString(hexOfScript)));
-        return [.. Convert.FromBase64String(said.Groups["bytes"].Value).Chunk(int.Parse(said.Groups["size"].Value)).Select(Convert.ToHexString)];
-    }
+    private static string[] SlotsIn(string hexOfScript) => CardInHand.SlotsIn(Encoding.ASCII.GetString(Convert.FromHexString(hexOfScript)));
 
     [GeneratedRegex("(data-version|data-text)=\"[^\"]*\"")]
     private static partial Regex Sealed();
-
-    [GeneratedRegex("\"(?<name>[^\"]*)\",\"(?<epoch>[0-9a-f]{16})\",(?<size>[0-9]+),\"(?<bytes>[^\"]*)\"")]
-    private static partial Regex Handed();
 }

@@ -28,6 +28,7 @@ internal static class SolutionLeaflet
     private static IEnumerable<Block> Opening(PaperBook paper, PaperStyle style) =>
     [
         .. Heads.Of(paper, paper.Words["solution"], style),
+        .. paper.OwnAnswers.Select(own => TextBlock.Of($"{own.Name} {own.Answer}", style.Body) with { Before = style.Gap }),
         TextBlock.Of(paper.Words["print_leaflet_for"], style.Body) with { Before = 2 * style.Gap },
         .. paper.CautionsOf(paper.Book.Cautions, style),
         TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap },

@@ -16,7 +16,12 @@ public sealed record SealedEdition(string Folder, string Id)
     private string KeptPath => Path.Combine(Folder, KeptCopies.FileName);
 
     /// <summary>The codes on its cards; null without the key.</summary>
-    public CopyCodes? Codes => File.Exists(KeyPath) && KeyFile.Read(File.ReadAllText(KeyPath)) is { } key && key.Fits(Id) ? new(key.Secret, Id) : null;
+    public CopyCodes? Codes => Secret is { } secret ? new(secret, Id) : null;
+
+    /// <summary>The key as letters for paper, in groups; null without the key.</summary>
+    public string? KeyLetters => Secret?.ToGroups();
+
+    private BookSecret? Secret => File.Exists(KeyPath) && KeyFile.Read(File.ReadAllText(KeyPath)) is { } key && key.Fits(Id) ? key.Secret : null;
 
     /// <summary>Reads both files.</summary>
     /// <returns>What is kept, null where there is nothing yet; and why not, where a file is there that doesn't fit.</returns>

@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+using AngleSharp.Html.Parser;
+using HintBook.Sealing;
+
+namespace HintBook.Tests.Publishing;
+
+/// <summary>A card before a sealed site: opens its pages as a reader's browser does.</summary>
+/// <param name="Site">The folder of the site.</param>
+/// <param name="Code">The card's code.</param>
+internal sealed partial record CardInHand(string Site, CardCode Code)
+{
+    /// <summary>The head of a page; null where the card doesn't fit.</summary>
+    public string? Head(string page)
+    {
+        var html = new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Site, page + ".html")));
+        var root = html.DocumentElement;
+        byte[] Hex(string name) => Convert.FromHexString(root.GetAttribute(name)!);
+        var table = Code.Kind == CardKind.OneStage ? page : "";
+        var script = File.ReadAllText(Path.Combine(Site, "k", $"{(table.Length == 0 ? "box" : table)}-{Code.Number / Slots.InAFile}.js"));
+        var said = Handed().Match(script);
+        var (size, bytes) = (int.Parse(said.Groups["size"].Value), Convert.FromBase64String(said.Groups["bytes"].Value));
+        var slot = bytes.AsSpan(Code.Number % Slots.InAFile * size, size);
+        var opened = Seal.Open(Code.Key, Field.Join("slot", Hex("data-tag"), Hex("data-epoch"), table, Code.Number), slot);
+        if (opened is null)
+            return null;
+        var key = table.Length == 0 ? EpochKeys.PageKey(opened[..BookKeys.KeyLength], page) : opened[..BookKeys.KeyLength];
+        var context = Field.Join("piece", Hex("data-tag"), Hex("data-epoch"), root.GetAttribute("lang")!, page, Hex("data-version"), "head");
+        var piece = Convert.FromBase64String(html.QuerySelector("[data-sealed=head]")!.GetAttribute("data-text")!);
+        return Seal.Open(key, context, piece) is { } padded ? Padding.Unpad(padded) : null;
+    }
+
+    /// <summary>The slots in a file of slots.</summary>
+    /// <param name="script">Its text.</param>
+    public static string[] SlotsIn(string script)
+    {
+        var said = Handed().Match(script);
+        return [.. Convert.FromBase64String(said.Groups["bytes"].Value).Chunk(int.Parse(said.Groups["size"].Value)).Select(Convert.ToHexString)];
+    }
+
+    [GeneratedRegex("\"(?<name>[^\"]*)\",\"(?<epoch>[0-9a-f]{16})\",(?<size>[0-9]+),\"(?<bytes>[^\"]*)\"")]
+    private static partial Regex Handed();
+}
