@@ -3,7 +3,6 @@ using AngleSharp.Html.Parser;
 using HintBook.Audit;
 using HintBook.Cli;
 using HintBook.Publishing;
-using HintBook.Sealing;
 using HintBook.Starting.Edition;
 using HintBook.Tests.Cli;
 using UglyToad.PdfPig;

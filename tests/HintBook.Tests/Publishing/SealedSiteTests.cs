@@ -2,6 +2,7 @@ using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using HintBook.Checking;
+using HintBook.Pages;
 using HintBook.Publishing;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
@@ -29,9 +30,13 @@ public sealed partial class SealedSiteTests : IDisposable
 
     public void Dispose() => desk.Dispose();
 
-    [Fact]
-    public void No_text_of_a_stage_lies_open()
+    public static TheoryData<string> Themes => [.. Theme.BuiltInNames];
+
+    [Theory]
+    [MemberData(nameof(Themes))]
+    public void No_text_of_a_stage_lies_open_in_any_theme(string theme)
     {
+        desk.Change("book.yaml", "\ntheme: parlour\n", $"\ntheme: {theme}\n");
         var book = desk.Published().Book!.Book;
         var told = book.Stages.SelectMany(stage => new[] { stage.Title.Value, stage.Sign.Value }).ToArray();
 
