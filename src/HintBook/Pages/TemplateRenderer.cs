@@ -146,8 +146,9 @@ internal sealed class HtmlContext : TemplateContext
             ["array"] = all["array"],
             ["string"] = all["string"],
             ["empty"] = all["empty"],
-            ["include"] = new Include(),
-            ["seal"] = new SealedBlock(),
+            ["include"] = new OfOneText("name", (page, name, _, from) => page.Evaluate(name, from)),
+            ["seal"] = new OfOneText("piece", (page, name, block, from) =>
+                page.Seal(name, block ?? throw new ScriptRuntimeException(from, "write “wrap seal”, and “end”."), from)),
         };
         pure.IsReadOnly = true;
         return pure;
@@ -175,7 +176,8 @@ internal sealed class HtmlContext : TemplateContext
         Write("\"></div>");
     }
 
-    private sealed class SealedBlock : IScriptCustomFunction
+    // A function of one text, with a block or without: `include "parts/head.html"`, `wrap seal "clue"`.
+    private sealed class OfOneText(string parameter, Action<HtmlContext, string, ScriptBlockStatement?, SourceSpan> act) : IScriptCustomFunction
     {
         public int RequiredParameterCount => 1;
 
@@ -185,38 +187,11 @@ internal sealed class HtmlContext : TemplateContext
 
         public Type ReturnType => typeof(void);
 
-        public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), "piece");
+        public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), parameter);
 
         public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
         {
-            var from = callerContext?.Span ?? SourceSpan();
-            ((HtmlContext)context).Seal($"{arguments[0]}", blockStatement ?? throw new ScriptRuntimeException(from, "write “wrap seal”, and “end”."), from);
-            return null;
-        }
-
-        public ValueTask<object?> InvokeAsync(
-            TemplateContext context,
-            ScriptNode? callerContext,
-            ScriptArray arguments,
-            ScriptBlockStatement? blockStatement) =>
-            ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
-    }
-
-    private sealed class Include : IScriptCustomFunction
-    {
-        public int RequiredParameterCount => 1;
-
-        public int ParameterCount => 1;
-
-        public ScriptVarParamKind VarParamKind => ScriptVarParamKind.None;
-
-        public Type ReturnType => typeof(void);
-
-        public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(string), "name");
-
-        public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
-        {
-            ((HtmlContext)context).Evaluate($"{arguments[0]}", callerContext?.Span ?? SourceSpan());
+            act((HtmlContext)context, $"{arguments[0]}", blockStatement, callerContext?.Span ?? SourceSpan());
             return null;
         }
 
