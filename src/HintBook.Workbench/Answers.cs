@@ -42,8 +42,10 @@ internal sealed class Answers(LiveBook book)
             ("text", true) => Text(context),
             ("text", false) when HttpMethods.IsPut(context.Request.Method) => SaveText(context),
             ("play", false) when HttpMethods.IsPost(context.Request.Method) => Played(context),
+            ("rehearsal", true) => Rehearsed(context),
+            ("rehearsal", false) when HttpMethods.IsPost(context.Request.Method) => KeepRehearsal(context),
             ("map.svg", true) when book.Now.Shown is { } shown => Send(context, Encoding.UTF8.GetBytes(MapOf(shown)), TypeOf(path)),
-            _ when get && path.Split('/', 4) is ["see", var theme, "light" or "dark", var page] => See(context, theme, path.Split('/')[2] == "dark", page),
+            _ when get && path.Split('/', 4) is ["see", var theme, ("light" or "dark") and var shade, var page] => See(context, theme, shade == "dark", page),
             _ => NotHere(context),
         };
     }
@@ -161,7 +163,12 @@ internal sealed class Answers(LiveBook book)
         using var reader = new StreamReader(context.Request.Body, Encoding.UTF8, detectEncodingFromByteOrderMarks: false);
         var text = await reader.ReadToEndAsync(context.RequestAborted).ConfigureAwait(false);
         var digest = context.Request.Headers.IfMatch.ToString().Trim('"');
-        switch (files.Save(context.Request.Query["name"].ToString(), text, digest))
+        await Send(context, files.Save(context.Request.Query["name"].ToString(), text, digest)).ConfigureAwait(false);
+    }
+
+    private static async Task Send(HttpContext context, Saved saved)
+    {
+        switch (saved)
         {
             case Saved.Done done:
                 context.Response.StatusCode = StatusCodes.Status204NoContent;
@@ -182,24 +189,39 @@ internal sealed class Answers(LiveBook book)
     private async Task Played(HttpContext context)
     {
         if (book.Now.Shown is not { } shown)
-        {
             await NotHere(context).ConfigureAwait(false);
-            return;
-        }
+        else if (await StepsIn(context).ConfigureAwait(false) is { } keys)
+            await Send(context, Play.Json(shown, keys), "application/json").ConfigureAwait(false);
+    }
 
-        string[]? keys;
+    private Task Rehearsed(HttpContext context) =>
+        book.Now.Shown is { } shown && RehearsalFiles.KeysOf(shown.Book, context.Request.Query["name"].ToString()) is { } keys
+            ? Send(context, JsonSerializer.SerializeToUtf8Bytes(keys), "application/json")
+            : NotHere(context);
+
+    private async Task KeepRehearsal(HttpContext context)
+    {
+        if (book.Now.Shown is not { } shown)
+            await NotHere(context).ConfigureAwait(false);
+        else if (await StepsIn(context).ConfigureAwait(false) is { } keys)
+            await Send(context, RehearsalFiles.Keep(shown, context.Request.Query["title"].ToString(), keys)).ConfigureAwait(false);
+    }
+
+    // Null, and answered, where the body isn't a list of steps.
+    private static async Task<string[]?> StepsIn(HttpContext context)
+    {
         try
         {
-            keys = await JsonSerializer.DeserializeAsync<string[]>(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
+            var keys = await JsonSerializer.DeserializeAsync<string[]>(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
+            if (keys is not null && !Array.Exists(keys, key => key is null))
+                return keys;
         }
         catch (JsonException)
         {
-            keys = null;
+            // Told below, like a list with holes.
         }
 
-        if (keys is null || Array.Exists(keys, key => key is null))
-            context.Response.StatusCode = StatusCodes.Status400BadRequest;
-        else
-            await Send(context, Play.Json(shown, keys), "application/json").ConfigureAwait(false);
+        context.Response.StatusCode = StatusCodes.Status400BadRequest;
+        return null;
     }
 }

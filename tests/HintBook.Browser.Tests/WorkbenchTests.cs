@@ -130,6 +130,26 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Steps_are_kept_as_a_file_and_played_again()
+    {
+        await page.Locator("#to-play").ClickAsync();
+        await page.Locator("#possible button").First.ClickAsync();
+        await page.WaitForFunctionAsync("() => document.querySelectorAll('#made li').length === 1", null, Patience);
+
+        await page.GetByLabel("Keep these steps as").FillAsync("My first try");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator("#rehearsals button").WaitForAsync();
+        await page.Locator("#anew").ClickAsync();
+        await page.WaitForFunctionAsync("() => document.querySelectorAll('#made li').length === 0", null, Patience);
+        await page.Locator("#rehearsals button").ClickAsync();
+
+        await page.WaitForFunctionAsync("() => document.querySelectorAll('#made li').length === 1", null, Patience);
+        var kept = await File.ReadAllTextAsync(Path.Combine(Book, "rehearsals", "my-first-try.yaml"));
+        Assert.Contains("title: \"My first try\"", kept, StringComparison.Ordinal);
+        Complaint.None(await AccessTests.Broken(page));
+    }
+
+    [Fact]
     public async Task What_is_proved_stands_beside_the_map()
     {
         await page.Locator("#to-proofs").ClickAsync();

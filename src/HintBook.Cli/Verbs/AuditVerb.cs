@@ -75,7 +75,7 @@ internal static class AuditVerb
         }
 
         var looked = CheckedBook.At(path, published.Output, terminal, stop);
-        if (CheckedBook.ExaminedOf(looked) is not { } book)
+        if (looked.Known is not { } book)
             return OutcomePrinter.NotReady("Without its book the site can't be audited", looked.Findings, terminal);
 
         var (report, faults) = FinishedAudit.Run(published, book, looked.Findings);

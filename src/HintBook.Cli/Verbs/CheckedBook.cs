@@ -24,12 +24,4 @@ internal static class CheckedBook
         stop.ThrowIfCancellationRequested();
         return result;
     }
-
-    /// <summary>What was found out about a book, with its errors or without; null where something must be mended first.</summary>
-    public static Examined? ExaminedOf(Checked book) => book switch
-    {
-        Sound sound => sound.Examined,
-        Faulty faulty => faulty.Examined,
-        _ => null,
-    };
 }

@@ -48,7 +48,7 @@ internal static class MapVerb
         }
 
         var looked = CheckedBook.At(path, null, terminal, stop);
-        if (CheckedBook.ExaminedOf(looked) is not { } book)
+        if (looked.Known is not { } book)
             return OutcomePrinter.NotReady("No map can be drawn", looked.Findings, terminal);
 
         var words = MapWords.Of(book.Theme.WordsIn(book.Book.Language).Words.Entries);

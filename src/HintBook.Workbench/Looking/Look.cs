@@ -24,14 +24,6 @@ public sealed record Look(int Number, Findings Findings, Examined? Shown, bool I
 
     /// <summary>The look after this one.</summary>
     /// <param name="found">What came of checking the book as it is.</param>
-    public Look Next(Checked found)
-    {
-        var examined = found switch
-        {
-            Sound sound => sound.Examined,
-            Faulty faulty => faulty.Examined,
-            _ => null,
-        };
-        return new(Number + 1, found.Findings, examined ?? Shown, examined is not null) { Verdicts = BookClaims.Of(found) };
-    }
+    public Look Next(Checked found) =>
+        new(Number + 1, found.Findings, found.Known ?? Shown, found.Known is not null) { Verdicts = BookClaims.Of(found) };
 }

@@ -8,8 +8,8 @@ internal static class LookJson
 {
     /// <summary>
     /// <c>number</c>, <c>current</c>, <c>title</c> (null before there is one), <c>files</c>, <c>themes</c>, <c>languages</c> (the book's own first),
-    /// <c>pages</c> (each stage's <c>page</c>, <c>title</c> and <c>file</c>), <c>verdicts</c> (<c>says</c>, <c>status</c>, <c>why</c>) and <c>found</c>
-    /// (<see cref="FindingsJson"/>).
+    /// <c>pages</c> (each stage's <c>page</c>, <c>title</c> and <c>file</c>), <c>rehearsals</c> (each one's <c>title</c> and <c>file</c>),
+    /// <c>verdicts</c> (<c>says</c>, <c>status</c>, <c>why</c>) and <c>found</c> (<see cref="FindingsJson"/>).
     /// </summary>
     /// <param name="look">The look.</param>
     /// <param name="root">The book's folder.</param>
@@ -28,6 +28,11 @@ internal static class LookJson
             json.WriteString("page", look.Shown?.Addresses.PageOf(stage.Id.Value));
             json.WriteString("title", stage.Title.Value);
             json.WriteString("file", stage.File.Path);
+        });
+        json.WriteObjects("rehearsals", look.Shown?.Book.Rehearsals ?? [], kept =>
+        {
+            json.WriteString("title", kept.Title);
+            json.WriteString("file", kept.File.Path);
         });
         json.WriteObjects("verdicts", look.Verdicts, verdict =>
         {

@@ -308,6 +308,19 @@ $("shortest").onclick = () => {
   return play(same ? box.shortest.slice(0, steps.length + 1) : box.shortest.slice(0, 1));
 };
 
+$("keep").onsubmit = async event => {
+  event.preventDefault();
+  const answer = await fetch(`${base}rehearsal?title=${encodeURIComponent($("keep-as").value)}`, { method: "POST", body: JSON.stringify(steps) });
+  $("kept").textContent = answer.ok ? "Kept." : await answer.text();
+};
+
+function showRehearsals() {
+  list("rehearsals", look.rehearsals, kept => [
+    button(kept.title, async () => play(await (await fetch(`${base}rehearsal?name=${encodeURIComponent(kept.file)}`)).json())),
+    look.found.findings?.some(finding => finding.file === kept.file) && "can't be played to its end any more",
+  ]);
+}
+
 const sides = { write: "to-write", play: "to-play", proofs: "to-proofs" };
 for (const [side, id] of Object.entries(sides)) {
   $(id).onclick = async () => {
@@ -344,6 +357,7 @@ async function renewAll() {
   if (!views[0].src && look.themes.length) show(page);
   else await Promise.all(views.map(refresh));
   $("state").textContent = look.number ? "" : "Reading the book …";
+  showRehearsals();
   if (!document.querySelector("main > .play").hidden) await play(steps);
   if (!document.querySelector("main > .proofs").hidden) showProofs();
   document.documentElement.dataset.look = look.number;

@@ -108,7 +108,7 @@ internal sealed class BookFiles(string root)
 
     private static string TextOf(byte[] bytes) => Strict.GetString(bytes.AsSpan().StartsWith(ByteOrderMark) ? bytes.AsSpan(ByteOrderMark.Length) : bytes);
 
-    private static string DigestOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+    internal static string DigestOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
     private string PathOf(string name) => Path.Combine(root, name);
 }

@@ -104,6 +104,9 @@ public sealed record Book
     /// <summary>Whether there can be no others: false where the folder of stages can't be read, or a file in it that may be any stage.</summary>
     public bool KnowsAllStages { get; init; } = true;
 
+    /// <summary>The ways through the box that the author keeps.</summary>
+    public ImmutableArray<KeptRehearsal> Rehearsals { get; init; } = [];
+
     /// <summary>
     /// The same book in other languages, each whole: what isn't translated stands in the book's own language. They differ in
     /// their texts alone, so whatever is true of the box is true of all of them.

@@ -104,7 +104,7 @@ public static class Check
             Site = site,
             Sealing = sealing,
         };
-        findings = findings.And([.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All]);
+        findings = findings.And([.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All, .. RehearsalCheck.Run(book)]);
         return findings.AnyError
             ? new Faulty { Book = book, Examined = examined, Findings = findings }
             : new Sound { Examined = examined, Findings = findings };

@@ -16,6 +16,14 @@ public abstract record Checked
 {
     /// <summary>Everything there is to tell the author.</summary>
     public required Findings Findings { get; init; }
+
+    /// <summary>What was found out about the book, with its errors or without; null where something must be mended first.</summary>
+    public Examined? Known => this switch
+    {
+        Sound sound => sound.Examined,
+        Faulty faulty => faulty.Examined,
+        _ => null,
+    };
 }
 
 /// <summary>Nothing can be made of the folder.</summary>

@@ -73,6 +73,30 @@ public sealed class Rehearsal
         return null;
     }
 
+    /// <summary>The steps that turn a part on until it is where it shall be; null where it can't be turned there.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="position">Where it shall be.</param>
+    public ImmutableArray<string>? Turning(string part, string position)
+    {
+        var seen = new HashSet<string>();
+        var ways = new Queue<(Rehearsal Box, ImmutableArray<string> Keys)>([(this, [])]);
+        while (ways.TryDequeue(out var way))
+        {
+            var now = way.Box.Positions.First(placed => placed.Name == part).Position;
+            if (now == position)
+                return way.Keys;
+            if (!seen.Add(now))
+                continue;
+            foreach (var step in way.Box.Possible.Where(step => step is { Kind: StepKind.FreeMove, Leaves: [var leaves] } && leaves.Name == part))
+            {
+                if (way.Box.After(KeyOf(step)) is { } next)
+                    ways.Enqueue((next, way.Keys.Add(KeyOf(step))));
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>A name for a step that stays the same while the book's other steps change.</summary>
     /// <param name="step">The step.</param>
     public static string KeyOf(Step step) =>

@@ -97,6 +97,9 @@ public sealed class Replayer
             && ThereToUse(move)
             && (move.FromOutside || GetsAt(After(move.Changes, move.Needs))));
 
+    /// <summary>Whether something that a move may ask for holds now.</summary>
+    public bool Stands(Condition condition) => Holds(condition, Now());
+
     /// <summary>Whether all moves of a stage have been made.</summary>
     public bool IsDone(string stage)
     {
@@ -123,7 +126,9 @@ public sealed class Replayer
         moved.Clear();
     }
 
-    private string? Make(Step step)
+    /// <summary>Carries out one step.</summary>
+    /// <returns>Null if it was possible, otherwise why it isn't; nothing has moved then.</returns>
+    public string? Make(Step step)
     {
         Begin();
         var stage = step.Stage is null ? null : stages.GetValueOrDefault(step.Stage);

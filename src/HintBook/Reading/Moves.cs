@@ -38,12 +38,13 @@ internal static class Moves
         .. map.Texts("takes").Where(name => OwnWords.IsName(name.Value)).Select(name => new Change(name, name.With(Thing.UsedUp))),
     ];
 
+    /// <summary>Names with the positions that they go to.</summary>
+    public static IEnumerable<Change> ChangesIn(YamlMap does) => does.Entries
+        .Where(entry => entry.Value is YamlScalar { IsEmpty: false })
+        .Select(entry => new Change(entry.Key.Located, ((YamlScalar)entry.Value).Located));
+
     private static IEnumerable<Change> Does(YamlMap map) =>
-        map["does"] is YamlMap does
-            ? does.Entries
-                .Where(entry => entry.Value is YamlScalar { IsEmpty: false })
-                .Select(entry => new Change(entry.Key.Located, ((YamlScalar)entry.Value).Located))
-            : [];
+        map["does"] is YamlMap does ? ChangesIn(does) : [];
 
     private static Undo? UndoIn(YamlNode? node) => node switch
     {

@@ -90,6 +90,7 @@ public static class Reader
             Copies = Copies.In(folder, keys, own, findings),
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
+            Rehearsals = Rehearsals.In(folder, own, findings),
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(CopyFindings.OtherLanguages(book));

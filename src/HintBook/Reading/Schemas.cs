@@ -11,6 +11,7 @@ public static class Schemas
         ("book.schema.json", SchemaText.Write(BookShapes.Book, "HintBook: book.yaml")),
         ("stage.schema.json", SchemaText.Write(BookShapes.Stage, "HintBook: a stage")),
         ("copies.schema.json", SchemaText.Write(BookShapes.Copies, "HintBook: copies.yaml")),
+        ("rehearsal.schema.json", SchemaText.Write(BookShapes.Rehearsal, "HintBook: a rehearsal")),
         ("book.translation.schema.json", SchemaText.Write(BookShapes.Translation, "HintBook: book.yaml in another language")),
     ];
 }

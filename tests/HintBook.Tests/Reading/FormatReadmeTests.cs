@@ -14,6 +14,7 @@ public class FormatReadmeTests
     public void The_readme_of_reading_tells_every_key_and_every_finding() =>
         WrittenFromTheCode.EndsWith(
             Keys("`book.yaml`", BookShapes.Book) + Keys("A stage", BookShapes.Stage) + Keys("`copies.yaml`", BookShapes.Copies)
+            + Keys("A rehearsal", BookShapes.Rehearsal)
             + Keys("`book.fr.yaml` and the like", BookShapes.Translation) + Codes(),
             "src", "HintBook", "Reading", "README.md");
 

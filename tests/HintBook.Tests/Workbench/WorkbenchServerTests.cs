@@ -106,6 +106,8 @@ public sealed partial class WorkbenchServerTests : IAsyncLifetime
     [InlineData("see/nowhere/light/index.html")]
     [InlineData("see/parlour/dim/index.html")]
     [InlineData("page/bench.html")]
+    [InlineData("rehearsal?name=book.yaml")]
+    [InlineData("rehearsal?name=..%2F..%2Fetc%2Fhostname")]
     public async Task What_is_not_there_is_not_there(string path)
     {
         await Read();

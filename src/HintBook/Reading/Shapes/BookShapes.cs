@@ -323,6 +323,31 @@ internal static partial class BookShapes
         ]), "{ \"001\": { sold: true } }"), "The boxes by their serials.", Required: true),
     ]);
 
+    /// <summary>The keys of a file in <c>rehearsals</c>: one way through the box.</summary>
+    public static FieldsShape Rehearsal { get; } = new("the steps of a rehearsal",
+    [
+        new("title", OneLine, "What you call it."),
+        new("steps", new ListShape(
+            new EitherShape(
+                Word: Name,
+                Keys: new FieldsByKeyShape(
+                    "part",
+                    With: new FieldsShape("a free part with “part” and “to”",
+                    [
+                        new("part", Name, "A free part, or a dial.", Required: true),
+                        new("to", AnyPosition, "Where it goes.", Required: true),
+                    ]),
+                    Without: new FieldsShape("a move with “stage” or “move”",
+                    [
+                        new("stage", Name, "The stage that the move belongs to."),
+                        new("move", Text, "The move's name; without it, the first move of the stage that is possible then."),
+                        new("back", Does, "Where everything goes that the move had moved, if it is taken back."),
+                    ]))),
+            "[ the-roof, { move: turn the dial }, { part: shutter, to: closed } ]",
+            Least: 1), "What is done, from the box as it left you: the stage alone, a move by its name, or a free part.", Required: true),
+        new("then", Conditions, "What holds after the last step, written like “needs”."),
+    ]);
+
     private static readonly NamedShape TranslatedNames = new(Name, new FieldsShape("“name”, “also” and “place”",
     [
         new("positions", new NamedShape(Position, new EitherShape(

@@ -10,6 +10,13 @@ internal static class Quoting
         ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'"
         : $"\"{text}\"";
 
+    /// <summary>The text in double quotes on one line, where <c>\n</c> is a line break (YAML 1.2.2, 5.7).</summary>
+    public static string Escaped(string text)
+    {
+        var escaped = text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
+        return $"\"{escaped.Replace("\n", "\\n", StringComparison.Ordinal)}\"";
+    }
+
     /// <summary>The beginning of a long text, on one line.</summary>
     public static string Shortened(string text)
     {

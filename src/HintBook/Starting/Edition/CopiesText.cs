@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using HintBook.Books;
 using HintBook.Reading;
+using HintBook.Reading.Yaml;
 using HintBook.Text;
 
 namespace HintBook.Starting.Edition;
@@ -53,15 +54,8 @@ public static class CopiesText
             return text.Append(" { sold: false }\n").ToString();
         text.Append("\n    own:\n");
         foreach (var (name, value) in copy.Own)
-            text.Append($"      {name}: {Quoted(value)}\n");
+            text.Append($"      {name}: {Quoting.Escaped(value)}\n");
         return text.ToString();
-    }
-
-    // A text in double quotes, where \n is a line break (YAML 1.2.2, 5.7).
-    private static string Quoted(string value)
-    {
-        var escaped = value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
-        return $"\"{escaped.Replace("\n", "\\n", StringComparison.Ordinal)}\"";
     }
 
     private static string LikeIn(string? text, string changed) => text?.Contains("\r\n", StringComparison.Ordinal) == true
