@@ -465,9 +465,32 @@
     if (handed[name]) handed[name](captions);
   };
 
+  // Which edition a box is of, by its serial. The page has digests of the serials, so that searching it for one finds nothing.
+  function askForSerial(form) {
+    var said = form.querySelector("[role=status]");
+    form.addEventListener("submit", function (event) {
+      event.preventDefault();
+      var asked = digest(form.querySelector("input").value);
+      var box = all("[data-serials]").filter(function (each) { return each.dataset.serials.split(" ").indexOf(asked) >= 0; })[0];
+      if (box) location.href = box.href;
+      else said.textContent = said.dataset.unknown;
+    });
+    form.hidden = false;
+  }
+
+  // FNV-1a, 32 bits, of the letters and figures in UTF-8; zeros at the front don't count.
+  function digest(serial) {
+    var narrow = serial.replace(/[\uFF01-\uFF5E]/g, function (wide) { return String.fromCharCode(wide.charCodeAt(0) - 0xFEE0); });
+    var plain = narrow.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "").replace(/^0+(?=.)/, "");
+    return new TextEncoder().encode(plain).reduce(function (hash, byte) {
+      return Math.imul(hash ^ byte, 0x01000193) >>> 0;
+    }, 0x811c9dc5).toString(16).padStart(8, "0");
+  }
+
   function start() {
     all("video").forEach(hold);
     all("video").forEach(caption);
+    all("[data-ask-serial]").forEach(askForSerial);
     if (page) stagePage();
     else if (document.querySelector("[data-tick]")) resetPage();
     else if (document.querySelector("[data-way]")) frontPage();

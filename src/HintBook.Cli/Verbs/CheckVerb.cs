@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Mechanism;
+using HintBook.Publishing;
 using HintBook.Spoilers.ReadingLevels;
 using HintBook.Text;
 
@@ -26,9 +28,12 @@ internal static class CheckVerb
             if (given.GetValue(table) && given.GetValue(format) == "sarif")
                 given.AddError("The table can be printed as text or as json, not as sarif.");
         });
-        verb.SetAction(parsed => parsed.GetValue(table)
-            ? Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal, stop)
-            : Run(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop));
+        verb.SetAction(parsed => (parsed.GetValue(table), Shelf.BooksIn(parsed.GetValue(book)!)) switch
+        {
+            (true, _) => Table(parsed.GetValue(book)!, parsed.GetValue(format)!, terminal, stop),
+            (_, { IsEmpty: false } books) when parsed.GetValue(format) == "text" => RunShelf(books, parsed.GetValue(notes), terminal, stop),
+            _ => Run(parsed.GetValue(book)!, parsed.GetValue(format)!, parsed.GetValue(notes), terminal, stop),
+        });
         return verb;
     }
 
@@ -62,6 +67,22 @@ internal static class CheckVerb
             _ => Told(book, withNotes),
         });
         return book.Findings.AnyError ? ExitCode.BookHasErrors : ExitCode.Fine;
+    }
+
+    // Each book by itself, then what an owner would stumble over between the editions of one box.
+    private static int RunShelf(ImmutableArray<string> books, bool withNotes, Terminal terminal, CancellationToken stop)
+    {
+        var looked = books.Select(path => (Name: Path.GetFileName(path), Book: CheckedBook.At(path, null, terminal, stop))).ToArray();
+        foreach (var (name, book) in looked)
+        {
+            terminal.Out.Write($"{TerminalText.Shown(name)}:\n");
+            terminal.Give(book.Findings, withNotes);
+            terminal.Out.Write($"{Told(book, withNotes)}\n");
+        }
+
+        var known = from each in looked let examined = each.Book.Known where examined is not null select ($"{each.Name}/", examined);
+        terminal.Give(Findings.Of([.. EditionCheck.Run(known)]), withNotes);
+        return Array.Exists(looked, each => each.Book.Findings.AnyError) ? ExitCode.BookHasErrors : ExitCode.Fine;
     }
 
     private static string Told(Checked book, bool withNotes)

@@ -138,7 +138,11 @@ public sealed record Maker(Located<string> Name, Located<string>? Help)
 /// <summary>What a maker says for the page that leads to several books.</summary>
 /// <param name="Language">The language of that page as a BCP 47 tag; null where this book doesn't say.</param>
 /// <param name="Line">One line about the box, in the book's own language; null where there is none.</param>
-public sealed record OnShelf(Located<string>? Language, Located<string>? Line);
+public sealed record OnShelf(Located<string>? Language, Located<string>? Line)
+{
+    /// <summary>The name that all editions of one box share, each a book of its own on the shelf; null for a box of one edition.</summary>
+    public Located<string>? EditionOf { get; init; }
+}
 
 /// <summary>Which QR cards are printed.</summary>
 public enum CardChoice

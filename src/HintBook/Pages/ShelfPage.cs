@@ -1,32 +1,30 @@
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Photos;
 using HintBook.Text;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
-
-/// <summary>A book as it stands on a shelf.</summary>
-/// <param name="Folder">Its folder in the site, such as <c>beekeeper/</c>.</param>
-/// <param name="Book">The book.</param>
-/// <param name="Pictures">Its published pictures, by file.</param>
-public sealed record ShelvedBook(string Folder, Book Book, IReadOnlyDictionary<string, Picture> Pictures);
 
 /// <summary>The front page of several books: what anyone sees on the closed boxes, and a way to each.</summary>
 public static class ShelfPage
 {
     private const string Template = "shelf.html";
 
-    /// <summary>The page with the files of the theme that it needs.</summary>
+    /// <summary>The page, one more for each box that has several editions, and the files of the theme that they need.</summary>
     /// <param name="books">The books in the order of the shelf, at least one.</param>
     /// <param name="theme">How it looks.</param>
     public static IReadOnlyCollection<MadeFile> Build(IReadOnlyList<ShelvedBook> books, Theme theme)
     {
         var renderer = new TemplateRenderer(theme);
+        var (words, _) = theme.WordsIn(LanguageOf(books));
+        var boxes = Editions.Of(books);
         return
         [
             .. theme.Assets.Where(asset => !Theme.IsOpener(asset.Key)).Select(asset => new MadeFile(asset.Value.Path, () => asset.Value.Content)),
-            new MadeFile("index.html", () => renderer.Print(Template, Names(books, theme))),
+            new MadeFile("index.html", () => renderer.Print(Template, All(boxes, books, theme, words))),
+            .. from box in boxes
+               where box.Books.Length > 1
+               select new MadeFile(box.Page, () => renderer.Print(Template, Asking(box, books, theme, words))),
         ];
     }
 
@@ -42,39 +40,63 @@ public static class ShelfPage
         ? asked
         : books.Select(shelved => shelved.Book.Language).GroupBy(language => language.Value, StringComparer.Ordinal).MaxBy(same => same.Count())!.First();
 
-    private static ScriptObject Names(IReadOnlyList<ShelvedBook> books, Theme theme)
+    private static ScriptObject Names(
+        IReadOnlyList<ShelvedBook> books, Theme theme, ThemeWords words, string title, IEnumerable<ScriptObject> boxes, ScriptObject? asks = null)
     {
-        var (words, _) = theme.WordsIn(LanguageOf(books));
-        var title = TitleOf(books, words);
-        var isOneMakers = MakersOf(books) is [{ }];
+        var site = TitleOf(books, words);
         return View.Of(
             ("site", View.Of(
-                ("title", title),
+                ("title", site),
                 ("language", words.Language),
                 ("dir", TextDirection.Of(words.Language)),
                 ("key", null),
                 ("root", ""),
                 ("seal", null),
                 ("policy", LanguageSite.Policy),
-                ("preview", title),
+                ("preview", site),
                 ("preview_image", null),
                 ("maker", null),
-                ("logo", isOneMakers ? books.Select(LogoOf).FirstOrDefault(logo => logo is not null) : null))),
+                ("logo", IsOneMakers(books) ? books.Select(LogoOf).FirstOrDefault(logo => logo is not null) : null))),
             ("page", View.Of(
                 ("kind", "shelf"), ("title", title), ("name", null), ("canonical", null), ("indexed", true), ("help", null), ("languages", null))),
             ("words", View.Words(words)),
             ("assets", View.Assets(theme, root: "")),
-            ("boxes", View.List(books.Select(Box))));
-
-        ScriptObject Box(ShelvedBook shelved) => View.Of(
-            ("title", shelved.Book.Title.Value),
-            ("line", shelved.Book.Shelf?.Line?.Value),
-            ("maker", isOneMakers ? null : shelved.Book.Maker?.Name.Value),
-            ("language", shelved.Book.Language.Value),
-            ("dir", TextDirection.Of(shelved.Book.Language.Value)),
-            ("href", $"{shelved.Folder}index.html"),
-            ("photo", PhotoOf(shelved)));
+            ("asks", asks),
+            ("boxes", View.List(boxes)));
     }
+
+    private static ScriptObject All(IEnumerable<EditionsOfBox> boxes, IReadOnlyList<ShelvedBook> books, Theme theme, ThemeWords words) =>
+        Names(books, theme, words, TitleOf(books, words), boxes.Select(box => Way(box, books, words)));
+
+    // Which of a box's editions is it? Anyone may ask: only what shows on the closed boxes stands here.
+    private static ScriptObject Asking(EditionsOfBox box, IReadOnlyList<ShelvedBook> books, Theme theme, ThemeWords words) => Names(
+        books,
+        theme,
+        words,
+        words["which_box"],
+        box.Books.Select(shelved => Box(shelved, books)),
+        View.Of(("by_serial", box.Books.Any(shelved => Editions.SerialsOf(shelved.Book) is not []))));
+
+    private static ScriptObject Way(EditionsOfBox box, IReadOnlyList<ShelvedBook> books, ThemeWords words)
+    {
+        var view = Box(box.Books[0], books);
+        if (box.Books.Length == 1)
+            return view;
+        view["href"] = box.Page;
+        view["line"] = words["which_box"];
+        view["serials"] = null;
+        return view;
+    }
+
+    private static ScriptObject Box(ShelvedBook shelved, IReadOnlyList<ShelvedBook> books) => View.Of(
+        ("title", shelved.Book.Title.Value),
+        ("line", shelved.Book.Shelf?.Line?.Value),
+        ("maker", IsOneMakers(books) ? null : shelved.Book.Maker?.Name.Value),
+        ("language", shelved.Book.Language.Value),
+        ("dir", TextDirection.Of(shelved.Book.Language.Value)),
+        ("href", $"{shelved.Folder}index.html"),
+        ("serials", Editions.SerialsOf(shelved.Book) is { Length: > 0 } serials ? string.Join(' ', serials.Select(SerialDigest.Of)) : null),
+        ("photo", PhotoOf(shelved)));
 
     private static ScriptObject? LogoOf(ShelvedBook shelved) => LogoView.Of(shelved.Book.Maker, shelved.Pictures, shelved.Folder);
 
@@ -87,6 +109,8 @@ public static class ShelfPage
                 ("width", picture.Largest.Width),
                 ("height", picture.Largest.Height))
             : null;
+
+    private static bool IsOneMakers(IReadOnlyList<ShelvedBook> books) => MakersOf(books) is [{ }];
 
     private static ImmutableArray<string?> MakersOf(IEnumerable<ShelvedBook> books) =>
         [.. books.Select(shelved => shelved.Book.Maker?.Name.Value).Distinct(StringComparer.Ordinal)];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Checking;
 using HintBook.Pages;
 using HintBook.Text;
 
@@ -48,7 +49,8 @@ public static class Shelf
         foreach (var (name, report, _) in shelved)
             CopySite(Path.Combine(report.Folder, "site"), name, writer);
         var onShelf = shelved.Select(each => new ShelvedBook($"{each.Name}/", each.Book.Book, each.Book.Media.Pictures)).ToArray();
-        writer.WriteAll("shelf", "site", ShelfPage.Build(onShelf, shelved[0].Book.Theme));
+        var own = ShelfPage.Build(onShelf, shelved[0].Book.Theme);
+        writer.WriteAll("shelf", "site", own);
         place.Swap(["site"], writer.Made.Keys);
         return new Published(shelved[0].Report with
         {
@@ -56,12 +58,15 @@ public static class Shelf
             Book = string.Join(", ", onShelf.Select(book => book.Book.Title.Value)),
             Books = shelved.Length,
             IsShelf = true,
-            Pages = shelved.Sum(book => book.Report.Pages) + 1,
+            Pages = shelved.Sum(book => book.Report.Pages) + own.Count(file => file.Path.EndsWith(".html", StringComparison.Ordinal)),
             Photos = shelved.Sum(book => book.Report.Photos),
             Clips = new(shelved.Sum(book => book.Report.Clips.All), shelved.Sum(book => book.Report.Clips.Now)),
             Developed = shelved.Sum(book => book.Report.Developed),
             SiteBytes = writer.Made.Values.Sum(),
-            Findings = Findings.Of([.. Elsewhere(onShelf), .. TwoLanguages(onShelf)]),
+            Findings = Findings.Of(
+            [
+                .. Elsewhere(onShelf), .. TwoLanguages(onShelf), .. EditionCheck.Run(shelved.Select(each => ($"{each.Name}/", each.Book))),
+            ]),
         });
 
         PublishOutcome PublishOne(string book)

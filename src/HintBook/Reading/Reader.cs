@@ -61,7 +61,10 @@ public static class Reader
             Maker = keys["maker"] is YamlMap maker && maker.Text("name") is { } name
                 ? new Maker(name, maker.Text("help")) { Logo = Pictures.LogoOf(folder, maker, findings) }
                 : null,
-            Shelf = keys["shelf"] is YamlMap shelf ? new OnShelf(shelf.Text("language"), shelf.Text("line")) : null,
+            Shelf = keys["shelf"] is YamlMap shelf ? new OnShelf(shelf.Text("language"), shelf.Text("line"))
+            {
+                EditionOf = shelf.Text("edition-of"),
+            } : null,
             Language = keys.Text("language") ?? unset.With("en"),
             Address = keys.Text("address") is { } address ? address.With(WithSlash(address.Value)) : null,
             MovedFrom = [.. keys.Texts("moved-from").Select(old => old.With(WithSlash(old.Value)))],

@@ -53,8 +53,80 @@ public class ShelfPageTests
         Assert.Equal(["Alder Row Workshop", "Elm Row Joinery"], page.QuerySelectorAll(".boxes small").Select(maker => maker.TextContent));
     }
 
-    private static IDocument Shelf(params ShelvedBook[] books) => Sites.Parse(Encoding.UTF8.GetString(
-        ShelfPage.Build(books, Theme.BuiltIn(Theme.Default).Theme).Single(file => file.Path == "index.html").Content().Span));
+    [Fact]
+    public void Editions_of_one_box_are_one_box_on_the_shelf_that_leads_to_a_question()
+    {
+        ShelvedBook[] books = [Edition("first/", "Steel hinges.", "1", "2"), Shelved("other/", "en"), Edition("second/", "Brass hinges.", "101")];
+
+        var shelf = Shelf(books);
+        var question = Page(books, "which-cabinet.html");
+
+        Assert.Equal(["which-cabinet.html", "other/index.html"], Ways(shelf));
+        Assert.Equal("Which box do you have?", question.QuerySelector("h1")?.TextContent);
+        Assert.Equal(["first/index.html", "second/index.html"], Ways(question));
+        Assert.Equal(["Steel hinges.", "Brass hinges."], question.QuerySelectorAll(".boxes span").Select(line => line.TextContent));
+    }
+
+    [Fact]
+    public void No_serial_stands_on_the_page_that_asks_for_one()
+    {
+        var question = Page([Edition("first/", "Steel hinges.", "AB-0815"), Edition("second/", "Brass hinges.")], "which-cabinet.html");
+
+        Assert.NotNull(question.QuerySelector("[data-ask-serial]"));
+        Assert.DoesNotContain("0815", question.DocumentElement.OuterHtml, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal([SerialDigest.Of("ab0815"), null], question.QuerySelectorAll(".boxes a").Select(box => box.GetAttribute("data-serials")));
+    }
+
+    // How many boxes there are is one of the things that sealing hides.
+    [Fact]
+    public void A_sealed_book_is_chosen_by_its_looks_alone()
+    {
+        var sealedOnes = new[] { Edition("first/", "Steel hinges.", "1"), Edition("second/", "Brass hinges.", "2") }
+            .Select(shelved => shelved with { Book = shelved.Book with { Sealed = shelved.Book.File.Top } });
+
+        var question = Page([.. sealedOnes], "which-cabinet.html");
+
+        Assert.Empty(question.QuerySelectorAll("form, [data-serials]"));
+    }
+
+    [Fact]
+    public void A_lone_edition_stands_on_the_shelf_like_any_other_box() =>
+        Assert.Equal(["first/index.html"], Ways(Shelf(Edition("first/", "Steel hinges."))));
+
+    // IETF draft-eastlake-fnv, appendix C, FNV-1a of 32 bits: "" 811c9dc5, "a" e40c292c, "foobar" bf9cf968 (values from memory).
+    [Theory]
+    [InlineData("", "811c9dc5")]
+    [InlineData("a", "e40c292c")]
+    [InlineData("foobar", "bf9cf968")]
+    public void What_stands_for_a_serial_is_a_published_digest(string serial, string digest) => Assert.Equal(digest, SerialDigest.Of(serial));
+
+    [Theory]
+    [InlineData("FOO-bar", "foobar")]
+    [InlineData("007", "7")]
+    [InlineData(" 7 ", "7")]
+    [InlineData("０７", "7")]
+    [InlineData("000", "0")]
+    public void A_serial_is_recognised_however_it_is_typed(string typed, string serial) => Assert.Equal(SerialDigest.Of(serial), SerialDigest.Of(typed));
+
+    private static IEnumerable<string?> Ways(IDocument page) => page.QuerySelectorAll(".boxes a").Select(box => box.GetAttribute("href"));
+
+    private static ShelvedBook Edition(string folder, string line, params string[] serials)
+    {
+        var shelved = Shelved(folder, "en", line: line);
+        return shelved with
+        {
+            Book = shelved.Book with
+            {
+                Shelf = new OnShelf(null, A.Value(line)) { EditionOf = A.Value("cabinet") },
+                Copies = [.. serials.Select(serial => new Copy(A.Value(serial), []))],
+            },
+        };
+    }
+
+    private static IDocument Shelf(params ShelvedBook[] books) => Page(books, "index.html");
+
+    private static IDocument Page(ShelvedBook[] books, string path) => Sites.Parse(Encoding.UTF8.GetString(
+        ShelfPage.Build(books, Theme.BuiltIn(Theme.Default).Theme).Single(file => file.Path == path).Content().Span));
 
     private static ShelvedBook Shelved(
         string folder, string language, string asked = "", string? line = null, bool logo = false, string maker = "Alder Row Workshop")

@@ -71,6 +71,47 @@ public sealed class ShelfTests : IDisposable
     }
 
     [Fact]
+    public void Editions_that_one_card_leads_to_are_told()
+    {
+        Change("my-first-box", "book.yaml", "title: ", "shelf: { edition-of: panel-box, line: Steel hinges. }\ntitle: ");
+        Change("second", "book.yaml", "title: ", "shelf: { edition-of: panel-box, line: Brass hinges. }\ntitle: ");
+
+        var finding = Assert.Single(Assert.IsType<Published>(Publish()).Report.Findings.All, each => each.Code.Id == "HB7307");
+
+        Assert.Contains("my-first-box/", finding.Message, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(Site, "which-panel-box.html")));
+    }
+
+    [Theory]
+    [InlineData("", "", 1)]
+    [InlineData("line: Steel hinges.", "", 1)]
+    [InlineData("line: Steel hinges.", "line: steel hinges.", 1)]
+    [InlineData("line: Steel hinges.", "line: Brass hinges.", 0)]
+    public void Editions_that_look_alike_are_told(string one, string other, int told)
+    {
+        Change("my-first-box", "book.yaml", "title: ", $"shelf: {{ edition-of: panel-box, {one} }}\ntitle: ");
+        Change("second", "book.yaml", "title: ", $"shelf: {{ edition-of: panel-box, {other} }}\ntitle: ");
+
+        Assert.Equal(told, Assert.IsType<Published>(Publish()).Report.Findings.All.Count(each => each.Code.Id == "HB7308"));
+    }
+
+    [Fact]
+    public void A_serial_that_two_editions_have_is_told_by_a_check_of_the_shelf()
+    {
+        Change("my-first-box", "book.yaml", "title: ", "shelf: { edition-of: panel-box, line: Steel hinges. }\ntitle: ");
+        Change("second", "book.yaml", "title: ", "shelf: { edition-of: panel-box, line: Brass hinges. }\ntitle: ");
+        foreach (var (book, serials) in new[] { ("my-first-box", "{ \"1\": {}, \"2\": {} }"), ("second", "{ \"2\": {}, \"3\": {} }") })
+            File.WriteAllText(Path.Combine(folder, book, "copies.yaml"), $"copies: {serials}\n");
+
+        var said = Said.By("check", folder);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("my-first-box:", said.Out, StringComparison.Ordinal);
+        Assert.Contains("The serial “2” is given to a box of this edition", said.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("The serial “3”", said.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_book_with_a_mistake_keeps_the_shelf_as_it_was()
     {
         Publish();

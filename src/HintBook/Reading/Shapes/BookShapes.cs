@@ -223,10 +223,11 @@ internal static partial class BookShapes
             new("help", HelpAddress, "Where an owner who is still stuck can write."),
             new("logo", Path, "Your mark, a picture in the folder “photos”; it stands on the front page in place of your name."),
         ]), "Who made the box."),
-        new("shelf", new FieldsShape("“language” and “line”",
+        new("shelf", new FieldsShape("“language”, “line” and “edition-of”",
         [
             new("language", LanguageTag, "The language of the page that leads to all the books: the same in each of them."),
             new("line", OneLine, "One line about the box, as anyone sees it closed."),
+            new("edition-of", Name, "The name that all editions of one box share; the shelf then asks an owner which of them their box is."),
         ]), "What the page says that leads to several books published as one site."),
         new("language", LanguageTag, "The language you write in."),
         new("languages", new ListShape(LanguageTag, "[ fr, de ]", Least: 1), "Other languages that the book is in: texts in book.fr.yaml and in stages/fr/."),
