@@ -12,6 +12,7 @@ internal static class CommandLine
         var root = new RootCommand("Hints, walkthroughs and printed cards for sequential-discovery puzzle boxes.")
         {
             BeginVerb.Make(terminal),
+            DraftVerb.Make(terminal),
             CheckVerb.Make(terminal, stop),
             PublishVerb.Make(terminal, stop),
             CardsVerb.Make(terminal, stop),

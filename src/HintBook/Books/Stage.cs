@@ -62,6 +62,13 @@ public sealed record Stage
 
     /// <summary>How to put the stage back, beyond what <c>undo</c> says.</summary>
     public Prose? Reset { get; init; }
+
+    /// <summary>The places that a draft left open, in the order of the file; none in a stage that is written.</summary>
+    public IEnumerable<Span> StillToWrite =>
+    [
+        .. new[] { Title, Sign }.Where(text => Draft.IsOpen(text.Value)).Select(text => text.At),
+        .. new[] { Nudge, Clue, Answer, Reset }.OfType<Prose>().Select(Draft.OpenLine).OfType<Span>(),
+    ];
 }
 
 /// <summary>A piece of the author's Markdown.</summary>

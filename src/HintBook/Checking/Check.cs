@@ -73,7 +73,7 @@ public static class Check
         var sealing = SealingPlan.Of(book, folder, more);
         var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
         if (survey is null)
-            return new Faulty { Book = book, Examined = null, Findings = findings };
+            return new Faulty { Book = book, Examined = null, Findings = findings.And([.. DraftCheck.Run(book)]) };
 
         var spoilers = new[] { book }.Concat(book.Translations).Select(each => Leaks.In(each, survey, given.Work)).ToImmutableArray();
         var (media, looked) = MediaCheck.Run(book, folder, given.CutsClips, given.Work);
@@ -104,7 +104,8 @@ public static class Check
             Site = site,
             Sealing = sealing,
         };
-        findings = findings.And([.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All, .. RehearsalCheck.Run(book)]);
+        findings = findings.And(
+            [.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All, .. RehearsalCheck.Run(book), .. DraftCheck.Run(book)]);
         return findings.AnyError
             ? new Faulty { Book = book, Examined = examined, Findings = findings }
             : new Sound { Examined = examined, Findings = findings };

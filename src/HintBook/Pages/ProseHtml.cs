@@ -141,7 +141,7 @@ internal static class ProseHtml
     private static Span Place(Prose prose, MarkdownObject node)
     {
         // Offsets into the text are offsets into the file only where the file holds the very same letters: not in a YAML block.
-        if (prose.At.Text != prose.Markdown || node.Span.IsEmpty)
+        if (prose.At.Text.Length != prose.Markdown.Length || node.Span.IsEmpty)
             return prose.At;
         return new(prose.At.File, prose.At.Start + node.Span.Start, prose.At.Start + Math.Min(node.Span.End + 1, prose.Markdown.Length));
     }

@@ -26,27 +26,30 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         var found = new Dictionary<int, (Span Heading, Prose Prose)>();
         var unknown = new List<Span>();
         var last = -1;
-        if (HeadingsIn(body, findings) is not { } headings)
+        if (Parsed(body, findings) is not { } markdown)
             return None;
+        var headings = HeadingsIn(markdown, body);
+        var read = Remarks.Blanked(body.Text, markdown);
         foreach (var (heading, text) in Sections(body, headings))
         {
+            var prose = new Prose(read[(text.Start - body.Start)..(text.End - body.Start)], text);
             if (!called.Read.TryGetValue(heading.Text.Trim().TrimEnd(':'), out var step))
             {
                 unknown.Add(heading);
                 continue;
             }
 
-            if (!found.TryAdd(step, (heading, new Prose(text.Text, text))))
+            if (!found.TryAdd(step, (heading, prose)))
                 findings.Add(StageFindings.TierTwice(heading, heading.Text.Trim(), found[step].Heading));
             else if (step < last)
                 findings.Add(StageFindings.TierOutOfOrder(heading, heading.Text.Trim(), called.InOrder));
-            if (text.Start == text.End)
+            if (string.IsNullOrWhiteSpace(prose.Markdown))
                 findings.Add(StageFindings.TierEmpty(heading, heading.Text.Trim()));
             last = Math.Max(last, step);
         }
 
         int[] missing = [.. Enumerable.Range(0, Needed).Where(step => !found.ContainsKey(step))];
-        findings.AddRange(HeadingFindings(body, headings, unknown, missing, called));
+        findings.AddRange(HeadingFindings(body, read, headings, unknown, missing, called));
         return new Tiers(Of(0), Of(1), Of(2), Of(3));
 
         Prose? Of(int step) => found.TryGetValue(step, out var tier) ? tier.Prose : null;
@@ -54,7 +57,7 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
 
     // A heading of another word, and a line that should be a heading, each tell of the step that is missing: it isn't told of once more.
     private static IEnumerable<Finding> HeadingFindings(
-        Span body, (Span Line, Span Words)[] headings, List<Span> unknown, int[] missing, TierHeadings called)
+        Span body, string read, (Span Line, Span Words)[] headings, List<Span> unknown, int[] missing, TierHeadings called)
     {
         var nearly = missing.Select(step => (Step: step, Line: NearlyHeading(body, step, called))).Where(each => each.Line is not null).ToArray();
         int[] left = [.. missing.Except(nearly.Select(each => each.Step))];
@@ -71,7 +74,8 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
             yield return StageFindings.TierMissing(body.File, InOrder[step].ToLowerInvariant(), called.InOrder[step]);
 
         var before = Trimmed(body with { End = headings.Length > 0 ? headings[0].Line.Start : body.End });
-        if (before.Start < before.End && !nearly.Any(each => each.Line!.Value.Start < before.End))
+        var says = !string.IsNullOrWhiteSpace(read[(before.Start - body.Start)..(before.End - body.Start)]);
+        if (says && !nearly.Any(each => each.Line!.Value.Start < before.End))
             yield return EntryLine.In(before) is { } entry ? StageFindings.EntryBeforeHeadings(entry) : StageFindings.TextBeforeHeadings(FirstLine(before));
     }
 
@@ -108,7 +112,7 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
         }
     }
 
-    private static (Span Line, Span Words)[]? HeadingsIn(Span body, List<Finding> findings)
+    private static MarkdownDocument? Parsed(Span body, List<Finding> findings)
     {
         if (MarkdownBounds.Left(body.Text) is { } left)
         {
@@ -118,13 +122,7 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
 
         try
         {
-            return
-            [
-                .. from block in Markdown.Parse(body.Text, Pipeline).OfType<HeadingBlock>()
-                   where block.Level == 1
-                   let line = new Span(body.File, body.Start + block.Span.Start, body.Start + block.Span.End + 1)
-                   select (line, WordsOf(block, line, body.Start)),
-            ];
+            return Markdown.Parse(body.Text, Pipeline);
         }
         catch (ArgumentException)
         {
@@ -133,6 +131,14 @@ internal sealed record Tiers(Prose? Nudge, Prose? Clue, Prose? Answer, Prose? Re
             return null;
         }
     }
+
+    private static (Span Line, Span Words)[] HeadingsIn(MarkdownDocument markdown, Span body) =>
+    [
+        .. from block in markdown.OfType<HeadingBlock>()
+           where block.Level == 1
+           let line = new Span(body.File, body.Start + block.Span.Start, body.Start + block.Span.End + 1)
+           select (line, WordsOf(block, line, body.Start)),
+    ];
 
     private static Span WordsOf(HeadingBlock block, Span line, int offset) =>
         block.Inline is { Span.IsEmpty: false } words

@@ -30,6 +30,8 @@ internal static class Ladder
     private static IEnumerable<Finding> LeftOut(
         Book book, Stage stage, Dictionary<string, Named> names, WordList words, WordReader reader)
     {
+        if (Draft.IsOpen(stage.Answer.Markdown))
+            return [];
         var gives = stage.Moves.SelectMany(move => move.Changes)
             .Where(change => names.GetValueOrDefault(change.Name.Value) is (Thing or Code) and var named && named.Attained == change.Position.Value);
         var sets = stage.Moves.SelectMany(move => move.Needs).OfType<InPosition>().Where(need => names.GetValueOrDefault(need.Name.Value) is Code);

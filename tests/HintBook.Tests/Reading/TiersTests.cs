@@ -56,6 +56,31 @@ public sealed class TiersTests : IDisposable
         Assert.Equal(("Look up.", nudge.Markdown), (nudge.At.Text, nudge.At.Text));
     }
 
+    // CommonMark 0.31.2, section 4.6: a block of HTML of kind 2 begins with <!-- and ends with the line that has -->.
+    [Theory]
+    [InlineData("<!-- mine -->\nyours", "yours")]
+    [InlineData("yours\n\n<!-- mine\n\n# Clue\nmine too\n-->", "yours")]
+    [InlineData("one\n\n<!-- mine -->\n\ntwo", "one\n\n\n\ntwo")]
+    [InlineData("yours <!-- shown -->", "yours <!-- shown -->")]
+    [InlineData("<!-- shown --> yours", "<!-- shown --> yours")]
+    [InlineData("```\n<!-- shown -->\n```", "```\n<!-- shown -->\n```")]
+    public void A_remark_on_lines_of_its_own_is_the_makers_alone(string written, string read)
+    {
+        book.With("stages/01-the-lid.md", $"{FrontMatter}<!-- before it all -->\n# Nudge\n{written}\n# Clue\nb\n# Answer\nc\n");
+        var nudge = book.Read().Book!.Stages[0].Nudge;
+
+        Assert.Equal(nudge.At.Text.Length, nudge.Markdown.Length);
+        Assert.Equal(read, string.Join('\n', nudge.Markdown.Split('\n').Select(line => line.TrimEnd())).Trim('\n'));
+    }
+
+    [Fact]
+    public void A_step_that_is_only_a_remark_is_empty()
+    {
+        book.With("stages/01-the-lid.md", FrontMatter + "# Nudge\n<!-- mine -->\n# Clue\nb\n# Answer\nc\n");
+
+        Assert.Equal("HB1303", book.Only().Code.Id);
+    }
+
     [Fact]
     public void An_indented_first_line_stays_indented()
     {

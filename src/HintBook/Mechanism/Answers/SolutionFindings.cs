@@ -115,7 +115,8 @@ internal static class SolutionFindings
             yield break;
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
-        foreach (var shortcut in solution.Shortcuts)
+        // A stage that is only drafted changes nothing yet, so everything goes round it.
+        foreach (var shortcut in solution.Shortcuts.Where(each => !Draft.IsOpen(book.Stages.First(stage => stage.Id.Value == each.Without).Sign.Value)))
             yield return Shortcut(book, shortcut);
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
