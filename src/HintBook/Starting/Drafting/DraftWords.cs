@@ -36,8 +36,8 @@ internal sealed record DraftWords(ImmutableArray<string> Begins, Regex Named, Im
         ["next", "now", "then", "after that", "first", "second", "third", "finally", "step", "so now", "okay", "moving on", "the next", "lastly", "once that"],
         In($@"\b(the|a|an|this|that|my|your|our|another)\s+(?<name>(?:(?!(?:{EnglishEnd})\b)[a-z][a-z'-]*)"
             + $@"(?:\s+(?!(?:{EnglishEnd})\b)[a-z][a-z'-]*){{0,2}})"),
-        Words("thing things way box bit side top bottom time hand hands moment step one part end back front left right middle place piece lot little rest first "
-            + "next last same other whole first second third video film camera couple few kind point second minute idea"));
+        Words("thing things way box bit side top bottom time hand hands moment step one part end back front left right middle place piece lot little rest "
+            + "first next last same other whole first second third video film camera couple few kind point second minute idea"));
 
     private static DraftWords German { get; } = new(
         ["als nächstes", "jetzt", "nun", "dann", "danach", "zuerst", "zunächst",
