@@ -107,6 +107,9 @@ public sealed record Book
     /// <summary>The ways through the box that the author keeps.</summary>
     public ImmutableArray<KeptRehearsal> Rehearsals { get; init; } = [];
 
+    /// <summary>What was noted of people who tried the box.</summary>
+    public ImmutableArray<SatStage> Sittings { get; init; } = [];
+
     /// <summary>
     /// The same book in other languages, each whole: what isn't translated stands in the book's own language. They differ in
     /// their texts alone, so whatever is true of the box is true of all of them.

@@ -2,6 +2,7 @@ using System.Globalization;
 using HintBook.Books;
 using HintBook.Reading.Folder;
 using HintBook.Reading.Shapes;
+using HintBook.Reading.Sittings;
 using HintBook.Reading.Yaml;
 using HintBook.Text;
 
@@ -94,6 +95,7 @@ public static class Reader
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
             Rehearsals = Rehearsals.In(folder, own, findings),
+            Sittings = SittingFiles.In(folder, stages.All, findings),
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(CopyFindings.OtherLanguages(book));
