@@ -32,9 +32,15 @@ internal static class PrintVerb
             ? PaperKinds.All.Select(kind => kind.Kind)
             : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
+    /// <summary>What the audit read of the printed files, and how much of it was read by an earlier run.</summary>
+    public static string Audited(Report report) =>
+        $"{Words.Count(report.Print.Files, "printed file")} read back for what must not be told"
+        + (report.Print.Kept == 0 ? "" : $"; not read again, since an earlier run read the same bytes: {report.Print.Kept}");
+
     private static string Told(Report report, HashSet<PaperKind> asked) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"
         + (asked.Contains(PaperKind.Cards) ? $"  {CardsVerb.Told(report)}\n" : "")
         + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))
+        + $"  checked  {Audited(report)}\n"
         + "Print all of it at 100 %, not “fit to page”.\n";
 }

@@ -62,6 +62,9 @@ public sealed record Report
     /// <summary>The papers beside the cards, relative to the folder <c>print</c>.</summary>
     public ImmutableArray<string> Papers { get; init; } = [];
 
+    /// <summary>What the audit read of the printed files.</summary>
+    public PrintReport Print { get; init; } = new(0, 0, []);
+
     /// <summary>What the audit read.</summary>
     public required AuditReport Audit { get; init; }
 
