@@ -258,6 +258,7 @@ internal static class Booklet
             .. paper.Book.Maker is { } maker
                 ? [TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Quiet) with { Before = 2 * style.Gap }]
                 : (Block[])[],
+            .. paper.Mark(36, 14).Select(mark => mark with { Before = style.Gap }),
             .. paper.Plan.Addresses.Base is { } address && QrMatrix.Encode(CardList.Ascii(address)) is { } code && paper.Book.Photos.IsEmpty
                 ? [new CodeBlock(code, CodeSide, CardList.Ascii(address)) { Before = 2 * style.Gap }]
                 : (Block[])[],

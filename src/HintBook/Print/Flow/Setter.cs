@@ -70,6 +70,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             CautionBlock caution => [Caution(caution)],
             TableBlock table => Table(table),
             CodeBlock code => [Code(code)],
+            MarkBlock mark => [Mark(mark)],
             FieldBlock field => [Field(field)],
             TogetherBlock together => Together(together),
             _ => throw new InvalidOperationException("a block is set in one of these ways"),
@@ -244,6 +245,13 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var things = ImmutableArray.CreateBuilder<Printed>();
         things.Add(new PrintedCode(quiet, quiet, module, block.Code));
         return new(block.Side, things.ToImmutable()) { Role = Role.Figure, Shows = block.Says };
+    }
+
+    private static Piece Mark(MarkBlock block)
+    {
+        var scale = Math.Min(block.MostWidth / block.Mark.Width, block.MostHeight / block.Mark.Height);
+        var (width, height) = (block.Mark.Width * scale, block.Mark.Height * scale);
+        return new(height, [new PrintedDrawing(new(0, 0, width, height), block.Mark)]) { Role = Role.Figure, Shows = block.Maker };
     }
 
     private Piece Field(FieldBlock block)
