@@ -6,10 +6,7 @@ using PdfSharp.UniversalAccessibility;
 
 namespace HintBook.Print.Flow;
 
-/// <summary>
-/// Writes the pages of a paper as one PDF: tagged in reading order, with the title, the language and bookmarks. Lists and tables are tagged as paragraphs:
-/// PDFsharp draws the tags of a list only together with its own setting of it.
-/// </summary>
+/// <summary>Writes the pages of a paper as one PDF: tagged in reading order, with the title, the language and bookmarks.</summary>
 internal static class PaperPdf
 {
     // The pattern over an answer under a filter: strokes as wide as letters, in rows closer than lines.
@@ -24,16 +21,15 @@ internal static class PaperPdf
     public static byte[] Write(string title, string language, IEnumerable<PaperPage> pages, CardLook? look = null) => StablePdf.Make(title, document =>
     {
         var drawn = new Drawn(look ?? CardLook.Plain);
-        var structure = UAManager.ForDocument(document).StructureBuilder;
+        var tags = new PaperTags(UAManager.ForDocument(document).StructureBuilder);
         document.Language = language;
         document.ViewerPreferences.DisplayDocTitle = true;
-        structure.BeginElement(PdfGroupingElementTag.Document);
         foreach (var page in pages)
-            Add(document, structure, page, drawn);
-        structure.End();
+            Add(document, tags, page, drawn);
+        tags.End();
     });
 
-    private static void Add(PdfDocument document, StructureBuilder structure, PaperPage page, Drawn drawn)
+    private static void Add(PdfDocument document, PaperTags tags, PaperPage page, Drawn drawn)
     {
         var sheet = document.AddPage();
         sheet.Width = XUnit.FromMillimeter(page.Frame.Page.Width);
@@ -46,43 +42,17 @@ internal static class PaperPdf
         {
             if (placed.Piece.Bookmark is { } bookmark)
                 Mark(document.Outlines, bookmark.Level, bookmark.Text, sheet);
-            if (index == 0 || !placed.Piece.Continues)
-                Begin(structure, placed);
-            foreach (var thing in Moving.By(placed.Piece.Things, placed.X, placed.Y))
-                Draw(graphics, thing, drawn);
-            if (index + 1 == page.Pieces.Length || !page.Pieces[index + 1].Piece.Continues)
-                structure.End();
+            var goesOn = index + 1 < page.Pieces.Length && page.Pieces[index + 1].Piece.Continues;
+            tags.Draw(placed, isFirst: index == 0, goesOn, thing => Draw(graphics, thing, drawn));
         }
 
         if (page.Furniture.IsEmpty)
             return;
-        structure.BeginArtifact();
-        foreach (var thing in page.Furniture)
-            Draw(graphics, thing, drawn);
-        structure.End();
-    }
-
-    private static void Begin(StructureBuilder structure, PlacedPiece placed)
-    {
-        switch (placed.Piece.Role)
+        tags.Adorn(() =>
         {
-            case Role.Artifact:
-                structure.BeginArtifact();
-                break;
-            case Role.Figure:
-                structure.BeginElement(
-                    PdfIllustrationElementTag.Figure, placed.Piece.Shows ?? "", new XRect(placed.X, placed.Y, 1, Math.Max(1, placed.Piece.Height)));
-                break;
-            default:
-                structure.BeginElement(placed.Piece.Role switch
-                {
-                    Role.Title => PdfBlockLevelElementTag.Heading1,
-                    Role.Heading => PdfBlockLevelElementTag.Heading2,
-                    Role.Subheading => PdfBlockLevelElementTag.Heading3,
-                    _ => PdfBlockLevelElementTag.Paragraph,
-                });
-                break;
-        }
+            foreach (var thing in page.Furniture)
+                Draw(graphics, thing, drawn);
+        });
     }
 
     private static void Mark(PdfOutlineCollection bookmarks, int level, string text, PdfPage page)
