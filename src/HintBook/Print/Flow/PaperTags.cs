@@ -8,18 +8,11 @@ namespace HintBook.Print.Flow;
 /// Writes the tags of a document in reading order (ISO 32000-1, 14.8.4): headings, paragraphs, figures, lists with labels and bodies, tables with rows and
 /// cells. A list and a table go on over pages; a paragraph that does so begins again, since what is marked ends with its page.
 /// </summary>
-internal sealed class PaperTags
+/// <param name="structure">The tags of the document, which itself is there.</param>
+internal sealed class PaperTags(StructureBuilder structure)
 {
-    private readonly StructureBuilder structure;
     private Group open;
     private bool hasItem;
-
-    /// <summary>Begins the document.</summary>
-    public PaperTags(StructureBuilder structure)
-    {
-        this.structure = structure;
-        structure.BeginElement(PdfGroupingElementTag.Document);
-    }
 
     private enum Group
     {
@@ -28,12 +21,8 @@ internal sealed class PaperTags
         Table,
     }
 
-    /// <summary>Ends the document.</summary>
-    public void End()
-    {
-        Enter(Group.None);
-        structure.End();
-    }
+    /// <summary>Ends what is open.</summary>
+    public void End() => Enter(Group.None);
 
     /// <summary>Draws what only adorns.</summary>
     public void Adorn(Action draw)

@@ -207,7 +207,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var (name, text) = (block.Style with { Face = Typeface.SemiBold, Tone = Tone.Warning }, block.Style);
         var side = 2 * block.Style.LineHeight;
         var left = CautionInside + side + 2;
-        ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run(block.Name)], name, Width - left - CautionInside);
+        ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run($"{block.Name} ")], name, Width - left - CautionInside);
         var says = LineBreaker.Break([new Run(block.Text)], text, Width - left - CautionInside);
         var height = Math.Max(side, (lines.Length + says.Length) * text.LineHeight) + (2 * CautionInside) - 0.6;
         ImmutableArray<Printed> things =
