@@ -97,6 +97,7 @@ public static class Pipeline
         {
             Clips = clips,
             Print = print,
+            Filter = papers.Filter,
             Papers = [.. papers.Files.Select(paper => paper.Path)],
         };
         writer.Write("report.json", report.ToJson());
@@ -174,6 +175,7 @@ public static class Pipeline
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
             Print = print,
+            Filter = papers.Filter,
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],
             Findings = findings.And(keptAddresses),
