@@ -15,21 +15,20 @@ using ZXing.QrCode;
 namespace HintBook.Benchmarks.Rooms;
 
 /// <summary>
-/// What is printed: 2,000 cards beside what their codes alone cost (QRCoder makes each and its picture, ZXing decodes each picture twice, as often as the
+/// What is printed: cards beside what their codes alone cost (QRCoder makes each and its picture, ZXing decodes each picture twice, as often as the
 /// cards are read back), and a booklet of 300 entries with 100 photos. Processor time of one process, so that a busy machine counts less.
 /// </summary>
 internal static class PaperNumbers
 {
-    private const int Cards = 2000;
     private const int PixelsPerModule = 20;
 
-    public static int Print()
+    public static int Print(int cards)
     {
         var root = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
         try
         {
-            OfCards(Path.Combine(root, "cards"));
             OfBooklet(Path.Combine(root, "booklet"), Path.Combine(root, "out"));
+            OfCards(Path.Combine(root, "cards"), cards);
             return 0;
         }
         finally
@@ -38,9 +37,9 @@ internal static class PaperNumbers
         }
     }
 
-    private static void OfCards(string source)
+    private static void OfCards(string source, int cards)
     {
-        MadeBook.Write(source, Cards, photos: 0, cards: true);
+        MadeBook.Write(source, cards, photos: 0, cards: true);
         var book = Checked(source).Examined;
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
         var cardWords = CardWords.Of(words, book.Theme.InEnglish, Pages.Theme.ToolsEnglish);

@@ -12,6 +12,7 @@ internal static class PaperPdf
     // The pattern over an answer under a filter: strokes as wide as letters, in rows closer than lines.
     private const double StrokeStep = 0.8;
     private const double StrokeWidth = 0.32;
+    private const int Layers = 6;
 
     /// <summary>The file.</summary>
     /// <param name="title">The document's title.</param>
@@ -93,7 +94,7 @@ internal static class PaperPdf
     // Strokes whose angle, length and ink follow from their place alone.
     private static void Pattern(XGraphics graphics, Rect place)
     {
-        var paths = FilterInk.Patterns.Select(_ => new XGraphicsPath()).ToArray();
+        var paths = Enumerable.Range(0, Layers * FilterInk.Patterns.Length).Select(_ => new XGraphicsPath()).ToArray();
         var (rows, columns) = ((int)(place.Height / StrokeStep), (int)(place.Width / StrokeStep));
         for (var row = 0; row <= rows; row++)
         {
@@ -109,12 +110,21 @@ internal static class PaperPdf
             }
         }
 
-        foreach (var (ink, path) in FilterInk.Patterns.Zip(paths))
-            graphics.DrawPath(new XPen(ColourOf(ink), StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
+        // Each ink lies over the others as often as under them.
+        foreach (var (layer, path) in paths.Index())
+        {
+            var ink = ColourOf(FilterInk.Patterns[layer % FilterInk.Patterns.Length]);
+            graphics.DrawPath(new XPen(ink, StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
+        }
     }
 
-    // A small hash of two numbers: products of large primes, of which the upper bits are well mixed.
-    private static uint Mixed(int row, int column) => unchecked(((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761) >> 8);
+    // A small hash of two numbers: products of large primes, whose upper bits are well mixed and are brought down to the lower ones.
+    private static uint Mixed(int row, int column)
+    {
+        var mixed = unchecked((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761);
+        mixed = unchecked((mixed ^ (mixed >> 15)) * 2_246_822_519);
+        return mixed ^ (mixed >> 13);
+    }
 
     private static void DrawPale(XGraphics graphics, Printed thing, Drawn drawn)
     {
