@@ -17,14 +17,14 @@ internal static class BookletReader
     private const double Tolerance = 0.3;
 
     /// <summary>What is wrong with a booklet.</summary>
-    /// <param name="folder">Where it lies.</param>
+    /// <param name="file">The booklet's file.</param>
     /// <param name="booklet">What it may tell.</param>
     /// <param name="secrets">Who may see what.</param>
-    public static ImmutableArray<AuditFault> Faults(string folder, AuditBooklet booklet, Secrets secrets)
+    public static ImmutableArray<AuditFault> Faults(byte[] file, AuditBooklet booklet, Secrets secrets)
     {
         try
         {
-            using var document = PdfDocument.Open(File.ReadAllBytes(Path.Combine(folder, booklet.File)));
+            using var document = PdfDocument.Open(file);
             var listener = secrets.Listen(booklet.File);
             var pages = Read(document, booklet);
             return

@@ -15,12 +15,12 @@ internal static class ClueReader
     private const double LeastLetter = 15;
 
     /// <summary>What is wrong with a clue.</summary>
-    public static IEnumerable<AuditFault> Faults(string folder, AuditClue clue)
+    public static IEnumerable<AuditFault> Faults(byte[] file, AuditClue clue)
     {
         string read;
         try
         {
-            using var document = PdfDocument.Open(File.ReadAllBytes(Path.Combine(folder, clue.File)));
+            using var document = PdfDocument.Open(file);
             read = clue.Turns == 0 ? TextOf(document.GetPage(1)) : ThroughHoles(document, clue);
         }
         catch (Exception e) when (e is not OutOfMemoryException)

@@ -19,17 +19,16 @@ internal static partial class PrintReader
     };
 
     /// <summary>What a PDF tells that it may not.</summary>
-    /// <param name="folder">Where it lies.</param>
-    /// <param name="path">Its path there.</param>
+    /// <param name="file">The PDF.</param>
+    /// <param name="path">Its path.</param>
     /// <param name="pages">How many of its pages anyone may see; the others are not read.</param>
     /// <param name="secrets">Who may see what.</param>
     /// <param name="codes">Gets what each code says, null for one that can't be read, with its page.</param>
-    public static ImmutableArray<AuditFault> Faults(string folder, string path, int pages, Secrets secrets, ICollection<(string? Says, int Page)> codes)
+    public static ImmutableArray<AuditFault> Faults(byte[] file, string path, int pages, Secrets secrets, ICollection<(string? Says, int Page)> codes)
     {
         try
         {
-            var bytes = File.ReadAllBytes(Path.Combine(folder, path));
-            using var document = PdfDocument.Open(bytes);
+            using var document = PdfDocument.Open(file);
             var listener = secrets.Listen(path);
             return
             [

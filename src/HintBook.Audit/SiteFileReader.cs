@@ -45,7 +45,10 @@ internal static class SiteFileReader
     {
         ".jpg" or ".jpeg" or ".png" or ".webp" or ".gif" or ".avif" or ".heic" or ".tif" or ".tiff" or ".bmp" or ".ico"
             or ".mp4" or ".m4v" or ".mov" or ".mp3" or ".m4a" or ".avi" or ".wav" => MediaReader.Read(folder, path, secrets),
-        ".pdf" => new(path) { Faults = PrintReader.Faults(folder, path, int.MaxValue, secrets, new List<(string?, int)>()) },
+        ".pdf" => new(path)
+        {
+            Faults = PrintReader.Faults(File.ReadAllBytes(Path.Combine(folder, path)), path, int.MaxValue, secrets, new List<(string?, int)>()),
+        },
         _ => new(path),
     };
 

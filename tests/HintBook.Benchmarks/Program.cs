@@ -8,7 +8,7 @@ using HintBook.Benchmarks.Whole;
 
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
 // `leaks` the search for secrets,
-// `audit` the audit, `codes` the proofs of codes, `again` a second check in one process,
+// `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
@@ -24,6 +24,8 @@ return args switch
     ["box", var verb, var name] => BoxNumbers.RunOne(verb, name),
     ["codes"] => CodeNumbers.Print(),
     ["again"] => AgainNumbers.Print(),
+    ["paper"] => PaperNumbers.Print(2000),
+    ["paper", var cards] => PaperNumbers.Print(int.Parse(cards, System.Globalization.CultureInfo.InvariantCulture)),
     ["underload", .. var rest] => LoadRuns.Run(rest),
     [DamageWorker.Command, var kind, var from, var to, var seed] => DamageWorker.Run(kind, from, to, seed),
     [StepKill.Command, var book, var output, var step] => StepKill.Here(book, output, step),
@@ -34,6 +36,7 @@ return args switch
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | paper [CARDS] | underload [PART [COUNT [SEED]]] "
+        + "| rooms [BenchmarkDotNet options]]");
     return 2;
 }

@@ -13,7 +13,7 @@ internal static class CardsVerb
         "cards",
         "Make the printed QR cards alone.",
         (book, options) => Pipeline.PrintCards(book, options, stop),
-        report => $"Cards for “{TerminalText.Shown(report.Book)}”\n  {Told(report)}\n",
+        report => $"Cards for “{TerminalText.Shown(report.Book)}”\n  {Told(report)}\n  checked  {PrintVerb.Audited(report)}\n",
         terminal);
 
     /// <summary>What the report says of the cards.</summary>

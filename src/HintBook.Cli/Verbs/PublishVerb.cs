@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HintBook.Audit;
 using HintBook.Mechanism;
 using HintBook.Publishing;
 using HintBook.Text;
@@ -48,7 +49,7 @@ internal static class PublishVerb
         Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
           site     {Site(report)}
           {CardsVerb.Told(report)}{Papers(report)}
-          checked  {Words.Count(report.Audit.Pages, "page")} read back, {Words.Count(report.Audit.Links, "link")} followed: each leads somewhere{Opened(report)}
+          checked  {Site(report.Audit)}{Opened(report)}{Printed(report)}
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
         {Moved(report)}
@@ -59,6 +60,9 @@ internal static class PublishVerb
         $"{Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}"
         + Clips(report);
 
+    private static string Site(AuditReport audit) =>
+        $"{Words.Count(audit.Pages, "page")} read back, {Words.Count(audit.Links, "link")} followed: each leads somewhere";
+
     private static string Papers(Report report) => report.Papers.IsEmpty
         ? ""
         : $"\n  papers   {Words.List(report.Papers)} in {Path.Combine(report.Folder, "print")}";
@@ -66,6 +70,8 @@ internal static class PublishVerb
     private static string Opened(Report report) => report.Audit.Cards == 0
         ? ""
         : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}";
+
+    private static string Printed(Report report) => report.Print.Files == 0 ? "" : $"\n           {PrintVerb.Audited(report)}";
 
     private static string Clips(Report report) => report.Clips.All == 0
         ? ""

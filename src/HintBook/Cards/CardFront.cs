@@ -159,7 +159,8 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         {
             var scale = Math.Min(width / picture.Width, height / picture.Height);
             var (w, h) = (picture.Width * scale, picture.Height * scale);
-            things.Add(new PrintedPicture(new(card.Width - Inset - w, Inset, w, h), picture));
+            var at = new Rect(card.Width - Inset - w, Inset, w, h);
+            things.Add(picture.Drawing is { } drawing ? new PrintedDrawing(at, drawing) : new PrintedPicture(at, picture));
             return width + 3;
         }
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using HintBook.Photos.Drawings;
 using PdfSharp.Drawing;
 
 namespace HintBook.Cards;
@@ -10,6 +11,14 @@ namespace HintBook.Cards;
 /// <param name="IsMark">Whether it is the maker's mark, which is shown whole.</param>
 public sealed record CardPicture(ReadOnlyMemory<byte> Jpeg, int Width, int Height, bool IsMark)
 {
+    /// <summary>A mark that is drawn, without pixels.</summary>
+    /// <param name="drawing">Its shapes.</param>
+    public static CardPicture Of(Drawing drawing) =>
+        new(ReadOnlyMemory<byte>.Empty, (int)Math.Ceiling(drawing.Width), (int)Math.Ceiling(drawing.Height), IsMark: true) { Drawing = drawing };
+
+    /// <summary>The shapes of a mark that is drawn; null for pixels.</summary>
+    public Drawing? Drawing { get; init; }
+
     /// <summary>The place of a picture on a front, in millimetres.</summary>
     public static (double Width, double Height) PlaceOn(Size card) => (WidthFor(card), HeightFor(card));
 

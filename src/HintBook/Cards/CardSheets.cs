@@ -47,6 +47,7 @@ internal static class CardSheets
         PrintedBox box => box with { Place = Moved(box.Place, by) },
         PrintedSign sign => sign with { Place = Moved(sign.Place, by) },
         PrintedPicture picture => picture with { Place = Moved(picture.Place, by) },
+        PrintedDrawing drawing => drawing with { Place = Moved(drawing.Place, by) },
         PrintedCode code => code with { X = code.X + by.X, Y = code.Y + by.Y },
         PrintedLine line => line with { X1 = line.X1 + by.X, Y1 = line.Y1 + by.Y, X2 = line.X2 + by.X, Y2 = line.Y2 + by.Y },
         PrintedStroke stroke => stroke with { Points = Moved(stroke.Points, by) },

@@ -53,6 +53,9 @@ internal static class PdfDrawing
                 var place = picture.Place;
                 graphics.DrawImage(picture.Picture.In(graphics), place.X, place.Y, place.Width, place.Height);
                 break;
+            case PrintedDrawing drawing:
+                MarkDrawing.Draw(graphics, drawing);
+                break;
             case PrintedSign sign:
                 graphics.DrawPath(SignPen(look, sign.Place.Width), Strokes(sign));
                 break;

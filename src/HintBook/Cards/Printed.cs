@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Cards.Codes;
 using HintBook.Cards.Typesetting;
+using HintBook.Photos.Drawings;
 
 namespace HintBook.Cards;
 
@@ -84,6 +85,11 @@ internal sealed record PrintedShape(ImmutableArray<(double X, double Y)> Corners
 
 /// <summary>A photo.</summary>
 internal sealed record PrintedPicture(Rect Place, CardPicture Picture) : Printed;
+
+/// <summary>A drawn mark.</summary>
+/// <param name="Place">What it fills; of the same proportions.</param>
+/// <param name="Drawing">Its shapes.</param>
+internal sealed record PrintedDrawing(Rect Place, Drawing Drawing) : Printed;
 
 /// <summary>A sign of caution.</summary>
 /// <param name="Place">Its square.</param>

@@ -15,8 +15,10 @@ internal static class PhotoFindings
     public static readonly FindingCode Small = new("HB5107", Severity.Note, "A small photo");
     public static readonly FindingCode NoAlt = new("HB5108", Severity.Warning, "A photo without words");
 
+    public static readonly FindingCode NotDrawn = new("HB5109", Severity.Error, "A drawn mark with something that isn't drawn");
+
     /// <summary>Every kind, for the guide.</summary>
-    public static IReadOnlyList<FindingCode> All { get; } = [NotAPicture, TooLarge, TooManyPixels, CutShort, Broken, Moving, Small, NoAlt];
+    public static IReadOnlyList<FindingCode> All { get; } = [NotAPicture, TooLarge, TooManyPixels, CutShort, Broken, Moving, Small, NoAlt, NotDrawn];
 
     /// <summary>Everything to say about one photo, once it has been developed.</summary>
     public static IEnumerable<Finding> Check(Photo photo, PhotoResult developed, PhotoSettings settings) => developed switch
@@ -61,6 +63,10 @@ internal static class PhotoFindings
             photo.File.At,
             $"“{photo.File}” stops before its end: a part of the picture is missing.",
             "Copy it from the camera or phone again."),
+        Photos.NotDrawn(var (what, instead, line)) => NotDrawn.At(
+            photo.File.At,
+            $"The mark “{photo.File}” has {what} (line {line}), which isn't drawn.",
+            instead),
         Photos.Moving => Moving.At(
             photo.File.At,
             $"“{photo.File}” is an animation; a photo stands still.",

@@ -35,6 +35,9 @@ public readonly record struct PhotoKey(string Hex)
     /// </summary>
     public string PathOf(int width) => $"pictures/{Hex[..NameLength]}-{width}w.jpg";
 
+    /// <summary>The file of a drawn mark, relative to the site.</summary>
+    public string PathOfDrawing() => $"pictures/{Hex[..NameLength]}-mark.svg";
+
     private static void AppendWithLength(IncrementalHash hash, byte[] bytes)
     {
         Span<byte> length = stackalloc byte[4];

@@ -22,5 +22,9 @@ public sealed record CutShort : PhotoProblem;
 /// <summary>The file has several frames.</summary>
 public sealed record Moving : PhotoProblem;
 
+/// <summary>The drawing has something that isn't drawn.</summary>
+/// <param name="Problem">What.</param>
+public sealed record NotDrawn(Drawings.DrawingProblem Problem) : PhotoProblem;
+
 /// <summary>The file can't be decoded.</summary>
 public sealed record Broken : PhotoProblem;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Photos.Drawings;
 
 namespace HintBook.Photos;
 
@@ -8,6 +9,9 @@ public sealed record Picture(ImmutableArray<PictureFile> Files)
 {
     /// <summary>The largest size.</summary>
     public PictureFile Largest => Files[^1];
+
+    /// <summary>The shapes of a picture that is drawn, which has one file at one size; null for a photo.</summary>
+    public Drawing? Drawing { get; init; }
 }
 
 /// <summary>One size of a picture.</summary>

@@ -89,6 +89,14 @@ internal sealed record PaperBook
             Before = style.Gap,
         };
 
+    /// <summary>The maker's mark where it is drawn; nothing for one of pixels, which stands on cards and the site alone.</summary>
+    /// <param name="mostWidth">How wide it may be, in millimetres.</param>
+    /// <param name="mostHeight">How high it may be, in millimetres.</param>
+    public IEnumerable<MarkBlock> Mark(double mostWidth, double mostHeight) =>
+        Book.Maker is { Logo: { } logo } maker && Plan.Pictures.GetValueOrDefault(logo.File.Value)?.Drawing is { } drawing
+            ? [new MarkBlock(drawing, mostWidth, mostHeight, maker.Name.Value)]
+            : [];
+
     /// <summary>Dangers with their signs, each in a box.</summary>
     public IEnumerable<CautionBlock> CautionsOf(IEnumerable<Caution> cautions, PaperStyle style) => cautions.Select(caution => new CautionBlock(
         CautionSigns.Of(caution.Kind),

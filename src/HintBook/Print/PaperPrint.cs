@@ -23,7 +23,11 @@ internal sealed record PrintedBooklet(string File, string Language, SetBooklet B
 /// <param name="Files">Relative to the print folder.</param>
 /// <param name="Booklets">Its booklets of hints, one for each language of the book or none.</param>
 /// <param name="Clues">Its clues that are made of paper.</param>
-internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets, ImmutableArray<PrintedClue> Clues);
+internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets, ImmutableArray<PrintedClue> Clues)
+{
+    /// <summary>How well answers under a red filter are seen; null where there are none.</summary>
+    public FilterContrast? Filter => Booklets.Any(booklet => booklet.Booklet.Veil == Veil.RedFilter) ? FilterInk.Contrasts : null;
+}
 
 /// <summary>A clue as it was printed.</summary>
 /// <param name="File">Its file, relative to the print folder.</param>

@@ -22,6 +22,8 @@ internal static class CardPhoto
             return (null, []);
         if (book.Media.Photos.FirstOrDefault(photo => photo.File.File.Value == shown.File.Value) is not { } planned)
             return (null, []);
+        if (mark is not null && planned.Plan.Picture.Drawing is { } drawing)
+            return (CardPicture.Of(drawing), []);
         var (width, height) = CardPicture.PlaceOn(CardSheet.Of(book.Book.Print, paper).Sheet.Card);
         var key = WorkKey.Of("photo", input =>
         {

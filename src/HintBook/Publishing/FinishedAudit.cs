@@ -23,23 +23,28 @@ public static class FinishedAudit
     /// <param name="published">Where they lie.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
-    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told) =>
-        Run(published, book, told, PapersIn(published, book));
+    public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
+    {
+        var (site, _, findings) = Run(published, book, told, PapersIn(published, book), KeptAudits.None);
+        return (site, findings);
+    }
 
     /// <summary>The same just after they were made.</summary>
     /// <param name="published">Where they lie.</param>
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
     /// <param name="papers">The papers that were printed beside the cards.</param>
-    internal static (AuditReport Report, IEnumerable<Finding> Findings) Run(
-        PublishedSite published, Examined book, Findings told, PrintedPapers papers)
+    /// <param name="kept">What earlier audits read of printed files.</param>
+    internal static (AuditReport Site, PrintReport Print, IEnumerable<Finding> Findings) Run(
+        PublishedSite published, Examined book, Findings told, PrintedPapers papers, KeptAudits kept)
     {
         var table = TableOf(book, papers) with
         {
             Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
         };
         var report = SealedCardTable.Of(book) is { } cards ? Sealed(published.Site, table, cards) : SiteAudit.Run(published.Site, table);
-        return (report, FindingsOf([.. report.Faults, .. PrintAudit.Run(published.Print, published.Site, table).Faults], book, told));
+        var print = PrintAudit.Run(published.Print, published.Site, table, kept);
+        return (report, print, FindingsOf([.. report.Faults, .. print.Faults], book, told));
     }
 
     // A sealed site is read as a stranger would without a card, then as each reader would with one.
@@ -55,9 +60,13 @@ public static class FinishedAudit
     /// <param name="book">The book they were made from.</param>
     /// <param name="told">What the author has been told of the book.</param>
     /// <param name="papers">The papers that were printed beside the cards.</param>
-    internal static IEnumerable<Finding> RunOnPapers(
-        string print, string? site, Examined book, Findings told, PrintedPapers papers) =>
-        FindingsOf(PrintAudit.Run(print, site, TableOf(book, papers)).Faults, book, told);
+    /// <param name="kept">What earlier audits read of printed files.</param>
+    internal static (PrintReport Print, IEnumerable<Finding> Findings) RunOnPapers(
+        string print, string? site, Examined book, Findings told, PrintedPapers papers, KeptAudits kept)
+    {
+        var report = PrintAudit.Run(print, site, TableOf(book, papers), kept);
+        return (report, FindingsOf(report.Faults, book, told));
+    }
 
     // Papers follow from the book alone, and from the pictures that lie on the site.
     private static PrintedPapers PapersIn(PublishedSite published, Examined book)

@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
+using System.Security.Cryptography;
 using System.Text;
 using HintBook.Checking;
 using HintBook.Checking.Media;
 using HintBook.Photos;
+using HintBook.Photos.Drawings;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -25,6 +27,12 @@ internal static class PhotoWork
         var photos = book.Media.Photos.DistinctBy(photo => photo.Plan.Key).ToArray();
         writer.ForEach("photos", photos, photo =>
         {
+            if (photo.Plan.Picture.Drawing is { } drawing)
+            {
+                writer.Write(Path.Combine("site", photo.Plan.Picture.Largest.Path), SvgWriter.Write(drawing));
+                return;
+            }
+
             if (Kept(photo.Plan, cache) is { } kept)
             {
                 foreach (var (path, content) in kept)
@@ -87,13 +95,15 @@ internal static class PhotoWork
 
     /// <summary>The SHA-256 of every published picture whose record a cache still has, by its path in the site.</summary>
     public static IEnumerable<(string Path, string Digest)> DigestsIn(string cache, IEnumerable<BookPhoto> photos) =>
-        from photo in photos.DistinctBy(photo => photo.Plan.Key)
-        let file = RecordOf(photo.Plan.Key, cache)
-        where File.Exists(file)
-        let record = PictureRecord.Read(File.ReadAllText(file), photo.Plan.Key)
-        where record is not null
-        from each in record.Digests
-        select each;
+        photos.DistinctBy(photo => photo.Plan.Key).SelectMany(photo => DigestsOf(photo, cache));
+
+    private static IEnumerable<(string Path, string Digest)> DigestsOf(BookPhoto photo, string cache)
+    {
+        var (plan, record) = (photo.Plan, RecordOf(photo.Plan.Key, cache));
+        if (plan.Picture.Drawing is { } drawing)
+            return [(plan.Picture.Largest.Path, Convert.ToHexStringLower(SHA256.HashData(SvgWriter.Write(drawing))))];
+        return File.Exists(record) && PictureRecord.Read(File.ReadAllText(record), plan.Key) is { } kept ? kept.Digests : [];
+    }
 
     private static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
 }

@@ -86,7 +86,9 @@ public static class Pipeline
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
-        var (audit, faults) = FinishedAudit.Run(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers);
+        var keptAudits = PrintCache.Open(folder.Cache, PrintCache.Audits);
+        var (audit, print, faults) = FinishedAudit.Run(
+            PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers, PrintCache.ForAudit(keptAudits));
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
@@ -94,12 +96,15 @@ public static class Pipeline
         var report = ReportOf(sound, folder, writer, developed, cards.ReadBack, audit, findings) with
         {
             Clips = clips,
+            Print = print,
+            Filter = papers.Filter,
             Papers = [.. papers.Files.Select(paper => paper.Path)],
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
+        PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
         return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
@@ -118,16 +123,21 @@ public static class Pipeline
 
         writer.WriteAll("cards", "print", cards.Files);
         FilmWork.WriteLists(book, writer);
-        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, new([], [], [])));
+        var keptAudits = PrintCache.Open(folder.Cache, PrintCache.Audits);
+        var (print, faults) = FinishedAudit.RunOnPapers(
+            writer.PathOf("print"), site: null, book, findings, new([], [], []), PrintCache.ForAudit(keptAudits));
+        findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
+        PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
+            Print = print,
             CardsBeforePages = CardsBeforePages(book, Path.Combine(folder.Root, "site")),
         };
         return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
@@ -150,17 +160,22 @@ public static class Pipeline
 
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
-        findings = findings.And(FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers));
+        var keptAudits = PrintCache.Open(folder.Cache, PrintCache.Audits);
+        var (print, faults) = FinishedAudit.RunOnPapers(writer.PathOf("print"), site: null, book, findings, papers, PrintCache.ForAudit(keptAudits));
+        findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
         var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
+        PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);
         return new Published(ReportOf(sound, folder, writer, developed, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
         {
+            Print = print,
+            Filter = papers.Filter,
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],
             Findings = findings.And(keptAddresses),

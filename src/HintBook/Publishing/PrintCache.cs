@@ -1,3 +1,4 @@
+using HintBook.Audit;
 using HintBook.Cards.Kept;
 
 namespace HintBook.Publishing;
@@ -10,6 +11,12 @@ internal static class PrintCache
 
     /// <summary>The papers beside the cards.</summary>
     public const string Papers = "papers.kept";
+
+    /// <summary>What the audit read in printed files.</summary>
+    public const string Audits = "audits.kept";
+
+    /// <summary>Hands kept work to the audit, which knows no other room.</summary>
+    public static KeptAudits ForAudit(KeptWork kept) => new(key => kept.TryTake(key, out var content) ? content : null, kept.Keep);
 
     /// <summary>What is kept in a cache; nothing where the file isn't there or isn't what was written.</summary>
     /// <param name="cache">The folder.</param>

@@ -4,6 +4,7 @@ using System.Text;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
 using HintBook.Mechanism;
+using HintBook.Print.Flow;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -61,6 +62,12 @@ public sealed record Report
 
     /// <summary>The papers beside the cards, relative to the folder <c>print</c>.</summary>
     public ImmutableArray<string> Papers { get; init; } = [];
+
+    /// <summary>How well answers under a red filter are seen; null where no booklet with such answers was printed.</summary>
+    public FilterContrast? Filter { get; init; }
+
+    /// <summary>What the audit read of the printed files.</summary>
+    public PrintReport Print { get; init; } = new(0, 0, []);
 
     /// <summary>What the audit read.</summary>
     public required AuditReport Audit { get; init; }

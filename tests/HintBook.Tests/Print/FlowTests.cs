@@ -1,6 +1,8 @@
 using CsCheck;
 using HintBook.Cards;
+using HintBook.Print.Booklets;
 using HintBook.Print.Flow;
+using HintBook.Print.Papers;
 
 namespace HintBook.Tests.Print;
 
@@ -31,6 +33,33 @@ public class FlowTests
                 Assert.True(page.Any(piece => piece.Continues) && LinesOf(page.TakeWhile(piece => piece.Continues)) >= 2);
         }
     });
+
+    // The same on the pages and columns of all running papers of the example; what is tied to what follows ends no page.
+    [Theory]
+    [InlineData("booklet")]
+    [InlineData("leaflet")]
+    [InlineData("reset")]
+    public void In_the_example_no_line_stands_alone_and_nothing_is_parted_from_what_it_is_tied_to(string paper)
+    {
+        var pages = paper switch
+        {
+            "booklet" => Booklet.Set(PrintedBooks.Example, large: false, Veil.Upright).Pages,
+            "leaflet" => SolutionLeaflet.Layout(PrintedBooks.Example),
+            _ => ResetSheet.Layout(PrintedBooks.Example),
+        };
+        var columns = pages.SelectMany(page => page.Pieces.GroupBy(placed => placed.X)).Select(column => column.Select(placed => placed.Piece).ToList()).ToArray();
+        Assert.True(columns.Length > 3);
+        foreach (var (one, next) in columns.Zip(columns.Skip(1)))
+        {
+            Assert.False(one[^1].WithNext && one.Count > 1);
+            if (next[0].Continues)
+            {
+                Assert.True(LinesOf(next.TakeWhile(piece => piece.Continues)) >= 2, "A line stands alone at the head of a page.");
+                var tail = one.AsEnumerable().Reverse().ToArray();
+                Assert.True(LinesOf(tail.Take(tail.TakeWhile(piece => piece.Continues).Count() + 1)) >= 2, "A line stands alone at the foot of a page.");
+            }
+        }
+    }
 
     [Fact]
     public void Nothing_is_lost_and_nothing_is_moved() => Blocks.Sample(blocks =>
@@ -93,5 +122,6 @@ public class FlowTests
     private static List<List<Piece>> Pages(Block[] blocks) =>
         [.. Paginator.Fill(Setter.Set(blocks), Frame).Select(page => page.Pieces.Select(placed => placed.Piece).ToList())];
 
-    private static int LinesOf(IEnumerable<Piece> pieces) => pieces.Sum(piece => piece.Things.OfType<PrintedText>().Count());
+    private static int LinesOf(IEnumerable<Piece> pieces) =>
+        pieces.Sum(piece => piece.Things.OfType<PrintedText>().Select(text => text.Baseline).Distinct().Count());
 }

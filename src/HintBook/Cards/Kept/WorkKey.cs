@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using HarfBuzzSharp;
 using HintBook.Cards.Codes;
+using HintBook.Photos.Drawings;
 using PdfSharp.Pdf;
 using QRCoder;
 using SixLabors.ImageSharp;
@@ -88,6 +89,10 @@ internal static class WorkKey
             case PrintedPicture picture:
                 Write(input, picture.Place);
                 input.Write(SHA256.HashData(picture.Picture.Jpeg.Span));
+                break;
+            case PrintedDrawing drawing:
+                Write(input, drawing.Place);
+                input.Write(SHA256.HashData(SvgWriter.Write(drawing.Drawing)));
                 break;
             case PrintedSign sign:
                 Write(input, sign.Place);

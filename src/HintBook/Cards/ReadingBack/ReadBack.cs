@@ -35,9 +35,10 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
                 return (Code: code, Finding: Judge(book, card, $"qr/{card.File}.png", code.Says));
             })
             .ToImmutableArray();
-        var backs = CardBacks.In(pdf, sheet.SheetsFor(cards.Length), onHead: !sheet.TurnsUpright);
-        var fromPdf = cards.Chunk(sheet.PerSheet).Zip(backs).AsParallel().AsOrdered()
-            .SelectMany((some, number) => OnSheet(book, some.First, some.Second, number, sheet, readings, work))
+        var sheets = cards.Chunk(sheet.PerSheet).ToArray();
+        Rect[][] places = [.. sheets.Select(some => some.Select((_, slot) => CardBack.CodeOn(sheet.BackUpright(slot))).ToArray())];
+        var fromPdf = readings.Sides(pdf, onHead: !sheet.TurnsUpright, places, (number, slot) => work?.Did(Work.DecodePdf, sheets[number][slot].Name))
+            .SelectMany((codes, number) => Judged(book, sheets[number], codes, number))
             .ToImmutableArray();
 
         var counts = new ReadBack(cards.Length, fromPictures.Count(code => code.Finding is null), fromPdf.Count(code => code.Finding is null))
@@ -49,14 +50,8 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
         return (counts, [.. fromPictures.Select(code => code.Finding).Concat(fromPdf.Select(code => code.Finding)).OfType<Finding>()]);
     }
 
-    private static IEnumerable<(ReadCode Code, Finding? Finding)> OnSheet(
-        Book book, Card[] cards, CardBacks back, int number, CardSheet sheet, Readings readings, WorkLog? work)
-    {
-        var where = $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}";
-        Rect[] places = [.. cards.Select((_, slot) => CardBack.CodeOn(sheet.BackUpright(slot)))];
-        var codes = readings.Side(back, places, slot => work?.Did(Work.DecodePdf, cards[slot].Name));
-        return cards.Zip(codes, (card, code) => (code, Judge(book, card, where, code.Says)));
-    }
+    private static IEnumerable<(ReadCode Code, Finding? Finding)> Judged(Book book, Card[] cards, ReadCode[] codes, int number) =>
+        cards.Zip(codes, (card, code) => (code, Judge(book, card, $"cards.pdf, page {CardSheets.PageOfBacks(number) + 1}", code.Says)));
 
     private static Finding? Judge(Book book, Card card, string where, string? read)
     {

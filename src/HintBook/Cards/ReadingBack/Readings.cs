@@ -21,11 +21,40 @@ internal sealed class Readings(KeptWork kept)
         return new(CodeReader.ReadPng(png), null);
     });
 
-    /// <summary>What the codes on a side of backs say.</summary>
-    /// <param name="back">The side.</param>
-    /// <param name="places">Where its codes stand.</param>
-    /// <param name="reads">Told which of them are read now.</param>
-    public ReadCode[] Side(CardBacks back, Rect[] places, Action<int> reads)
+    /// <summary>What the codes on all sides of backs say, side by side; a file that was read before isn't opened again.</summary>
+    /// <param name="pdf">The file.</param>
+    /// <param name="onHead">Whether backs stand on their heads there.</param>
+    /// <param name="places">Where the codes of each side stand.</param>
+    /// <param name="reads">Told which code of which side is read now.</param>
+    public ReadCode[][] Sides(byte[] pdf, bool onHead, Rect[][] places, Action<int, int> reads)
+    {
+        var file = WorkKey.Of("read file", input =>
+        {
+            input.Write(pdf);
+            input.Write(onHead);
+            foreach (var side in places)
+            {
+                input.Write(side.Length);
+                foreach (var place in side)
+                    Write(input, place);
+            }
+        });
+        if (kept.TryTake(file, out var list))
+        {
+            ReadCode[][] known = [.. Encoding.ASCII.GetString(list).Split('\n').Select(Kept).OfType<ReadCode[]>()];
+            if (known.Length == places.Length)
+                return known;
+        }
+
+        var sides = CardBacks.In(pdf, places.Length, onHead).Zip(places).AsParallel().AsOrdered()
+            .Select((side, number) => Side(side.First, side.Second, slot => reads(number, slot)))
+            .ToArray();
+        if (sides.All(side => side.Codes.All(code => code.Says is not null)))
+            kept.Keep(file, Encoding.ASCII.GetBytes(string.Join('\n', sides.Select(side => side.Key))));
+        return [.. sides.Select(side => side.Codes)];
+    }
+
+    private (string Key, ReadCode[] Codes) Side(CardBacks back, Rect[] places, Action<int> reads)
     {
         var side = WorkKey.Of("read side", input =>
         {
@@ -37,14 +66,14 @@ internal sealed class Readings(KeptWork kept)
             foreach (var place in places)
                 Write(input, place);
         });
-        if (kept.TryTake(side, out var list) && Known(Encoding.ASCII.GetString(list).Split('\n')) is { } known)
-            return known;
+        if (Kept(side) is { } known)
+            return (side, known);
 
         var page = back.Pixels();
         var codes = places.Select((place, i) => Code(page, place, () => reads(i))).ToArray();
         if (codes.All(code => code.Code.Says is not null))
             kept.Keep(side, Encoding.ASCII.GetBytes(string.Join('\n', codes.Select(code => code.Key))));
-        return [.. codes.Select(code => code.Code)];
+        return (side, [.. codes.Select(code => code.Code)]);
     }
 
     private (string Key, ReadCode Code) Code(Raster? page, Rect place, Action reads)
@@ -83,8 +112,11 @@ internal sealed class Readings(KeptWork kept)
         return now;
     }
 
-    private ReadCode[]? Known(string[] keys)
+    private ReadCode[]? Kept(string side)
     {
+        if (!kept.TryTake(side, out var list))
+            return null;
+        var keys = Encoding.ASCII.GetString(list).Split('\n');
         var known = new ReadCode[keys.Length];
         for (var i = 0; i < keys.Length; i++)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Photos;
+using HintBook.Photos.Drawings;
 using HintBook.Reading.Folder;
 using HintBook.Text;
 
@@ -42,6 +43,14 @@ internal static class MediaCheck
         work?.Did(Work.KeyPhoto, file.Value);
         if (folder.ReadBytes(file.Value, file.At, Settings.MaxFileBytes, findings) is not { } bytes)
             return (null, findings);
+        // A mark may be drawn; its alternative text is the maker's name, and it is as sharp as its reader's screen.
+        if (MarkPlan.IsDrawing(file.Value) && Array.TrueForAll(shown, photo => photo.Place == Place.Logo))
+        {
+            var plans = MarkPlan.Of(bytes, identity, Settings);
+            findings.AddRange(plans.OfType<UnfitPhoto>().SelectMany(unfit => PhotoFindings.Check(shown[0], unfit, Settings)));
+            return (plans is [PlannedPhoto drawn] ? new(shown[0], drawn) : null, findings);
+        }
+
         var plan = PhotoPipeline.Plan(bytes, identity, Settings);
         findings.AddRange(shown.SelectMany(photo => PhotoFindings.Check(photo, plan, Settings)));
         return (plan is PlannedPhoto planned ? new(shown[0], planned) : null, findings);

@@ -30,6 +30,9 @@ internal enum Veil
 /// <param name="Entries">The entries, in the order of <paramref name="Numbers"/>.</param>
 internal sealed record SetBooklet(ImmutableArray<PaperPage> Pages, ImmutableArray<int> Numbers, ImmutableArray<Entry> Entries)
 {
+    /// <summary>How answers stand.</summary>
+    public required Veil Veil { get; init; }
+
     /// <summary>How many pages are left empty because nothing may stand on them.</summary>
     public required int LeftEmpty { get; init; }
 
@@ -89,6 +92,7 @@ internal static class Booklet
             pages.Add(PaperPage.Empty(frame));
         return new(pages.ToImmutable(), numbers, entries)
         {
+            Veil = veil,
             LeftEmpty = order.Count(group => group.Entries.IsEmpty),
             FirstPage = opening.Length + 1,
             NumberSize = style.Size * NumberScale,
@@ -258,6 +262,7 @@ internal static class Booklet
             .. paper.Book.Maker is { } maker
                 ? [TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Quiet) with { Before = 2 * style.Gap }]
                 : (Block[])[],
+            .. paper.Mark(36, 14).Select(mark => mark with { Before = style.Gap }),
             .. paper.Plan.Addresses.Base is { } address && QrMatrix.Encode(CardList.Ascii(address)) is { } code && paper.Book.Photos.IsEmpty
                 ? [new CodeBlock(code, CodeSide, CardList.Ascii(address)) { Before = 2 * style.Gap }]
                 : (Block[])[],

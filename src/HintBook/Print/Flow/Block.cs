@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Cards.Codes;
 using HintBook.Cards.Typesetting;
+using HintBook.Photos.Drawings;
 
 namespace HintBook.Print.Flow;
 
@@ -105,6 +106,13 @@ internal sealed record PrintPhoto(byte[] Jpeg, int Width, int Height, ImmutableA
 /// <param name="MostHeight">How high it may be, in millimetres.</param>
 /// <param name="Style">How the words of its marks are set.</param>
 internal sealed record PhotoBlock(PrintPhoto Photo, string Shows, double MostHeight, TextStyle Style) : Block;
+
+/// <summary>The maker's mark, at the left edge.</summary>
+/// <param name="Mark">Its shapes.</param>
+/// <param name="MostWidth">How wide it may be, in millimetres.</param>
+/// <param name="MostHeight">How high it may be, in millimetres.</param>
+/// <param name="Maker">Whose it is, for those who don't see it.</param>
+internal sealed record MarkBlock(Drawing Mark, double MostWidth, double MostHeight, string Maker) : Block;
 
 /// <summary>A danger with its sign, in a box that is never split.</summary>
 /// <param name="Sign">The sign's path.</param>

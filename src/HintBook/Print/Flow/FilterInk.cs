@@ -2,6 +2,13 @@ using System.Collections.Immutable;
 
 namespace HintBook.Print.Flow;
 
+/// <summary>How well an answer under a red filter is seen: contrasts with the paper, from 1 to 21 (WCAG 2.2), worked out from the inks.</summary>
+/// <param name="Letters">The letters, through the filter.</param>
+/// <param name="Pattern">The pattern over them, through the filter.</param>
+/// <param name="LettersBare">The letters, with bare eyes.</param>
+/// <param name="PatternBare">The pattern, with bare eyes.</param>
+public sealed record FilterContrast(double Letters, double Pattern, double LettersBare, double PatternBare);
+
 /// <summary>
 /// The inks of an answer under a red filter, and how well they are seen. A filter is reckoned to let all red through and <see cref="Leak"/> of the rest
 /// (a common acetate; from memory). Contrasts are WCAG 2.2's, of the relative luminances of the light that reaches the eye.
@@ -30,6 +37,9 @@ internal static class FilterInk
 
     /// <summary>The contrast of the pattern's darkest ink with the paper through the filter.</summary>
     public static double PatternFiltered => Patterns.Max(ink => Contrast(Luminance(ink, Leak), Luminance(Paper, Leak)));
+
+    /// <summary>All four.</summary>
+    public static FilterContrast Contrasts => new(Filtered, PatternFiltered, Bare, PatternBare);
 
     private static double Luminance((byte R, byte G, byte B) ink, double greenAndBlue) =>
         (0.2126 * Linear(ink.R)) + (greenAndBlue * ((0.7152 * Linear(ink.G)) + (0.0722 * Linear(ink.B))));

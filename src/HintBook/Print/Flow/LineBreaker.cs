@@ -182,12 +182,13 @@ internal static class LineBreaker
         for (var i = 0; i < atoms.Count; i++)
         {
             text.Append(atoms[i].Text);
-            if (atoms[i].After == After.Space && i + 1 < atoms.Count)
+            // The blank at a line's end isn't seen; who has the text read aloud hears the words apart.
+            if (atoms[i].After == After.Space || (atoms[i].After == After.MustEnd && i + 1 == atoms.Count))
                 text.Append(' ');
             if (i + 1 < atoms.Count && atoms[i + 1].Face == atoms[i].Face)
                 continue;
             parts.Add((start, text.ToString(), atoms[i].Face));
-            x = start + Letters.Width(text.ToString(), atoms[i].Face, size);
+            x = start + Letters.Width(i + 1 < atoms.Count ? text.ToString() : text.ToString().TrimEnd(' '), atoms[i].Face, size);
             start = x;
             text.Clear();
         }

@@ -34,6 +34,7 @@ internal static class Mirroring
         PrintedBox box => box with { Place = Of(box.Place, width) },
         PrintedLine line => line with { X1 = width - line.X1, X2 = width - line.X2 },
         PrintedSign sign => sign with { Place = Of(sign.Place, width) },
+        PrintedDrawing drawing => drawing with { Place = Of(drawing.Place, width) },
         PrintedCode code => code with { X = width - code.X - (code.Module * code.Code.Size) },
         PrintedWhite white => new PrintedWhite(Of(white.Place, width)),
         _ => thing,

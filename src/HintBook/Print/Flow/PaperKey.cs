@@ -43,6 +43,13 @@ internal static class PaperKey
         input.Write(piece.Shows ?? "");
         input.Write(piece.Bookmark?.Level ?? 0);
         input.Write(piece.Bookmark?.Text ?? "");
+        input.Write(piece.Parts.Length);
+        foreach (var part in piece.Parts)
+        {
+            input.Write((int)part.Role);
+            input.Write(part.Things);
+        }
+
         Write(input, piece.Things, photos);
     }
 

@@ -6,15 +6,13 @@ using PdfSharp.UniversalAccessibility;
 
 namespace HintBook.Print.Flow;
 
-/// <summary>
-/// Writes the pages of a paper as one PDF: tagged in reading order, with the title, the language and bookmarks. Lists and tables are tagged as paragraphs:
-/// PDFsharp draws the tags of a list only together with its own setting of it.
-/// </summary>
+/// <summary>Writes the pages of a paper as one PDF: tagged in reading order, with the title, the language and bookmarks.</summary>
 internal static class PaperPdf
 {
     // The pattern over an answer under a filter: strokes as wide as letters, in rows closer than lines.
     private const double StrokeStep = 0.8;
     private const double StrokeWidth = 0.32;
+    private const int Layers = 6;
 
     /// <summary>The file.</summary>
     /// <param name="title">The document's title.</param>
@@ -24,16 +22,15 @@ internal static class PaperPdf
     public static byte[] Write(string title, string language, IEnumerable<PaperPage> pages, CardLook? look = null) => StablePdf.Make(title, document =>
     {
         var drawn = new Drawn(look ?? CardLook.Plain);
-        var structure = UAManager.ForDocument(document).StructureBuilder;
+        var tags = new PaperTags(UAManager.ForDocument(document).StructureBuilder);
         document.Language = language;
         document.ViewerPreferences.DisplayDocTitle = true;
-        structure.BeginElement(PdfGroupingElementTag.Document);
         foreach (var page in pages)
-            Add(document, structure, page, drawn);
-        structure.End();
+            Add(document, tags, page, drawn);
+        tags.End();
     });
 
-    private static void Add(PdfDocument document, StructureBuilder structure, PaperPage page, Drawn drawn)
+    private static void Add(PdfDocument document, PaperTags tags, PaperPage page, Drawn drawn)
     {
         var sheet = document.AddPage();
         sheet.Width = XUnit.FromMillimeter(page.Frame.Page.Width);
@@ -46,43 +43,17 @@ internal static class PaperPdf
         {
             if (placed.Piece.Bookmark is { } bookmark)
                 Mark(document.Outlines, bookmark.Level, bookmark.Text, sheet);
-            if (index == 0 || !placed.Piece.Continues)
-                Begin(structure, placed);
-            foreach (var thing in Moving.By(placed.Piece.Things, placed.X, placed.Y))
-                Draw(graphics, thing, drawn);
-            if (index + 1 == page.Pieces.Length || !page.Pieces[index + 1].Piece.Continues)
-                structure.End();
+            var goesOn = index + 1 < page.Pieces.Length && page.Pieces[index + 1].Piece.Continues;
+            tags.Draw(placed, isFirst: index == 0, goesOn, thing => Draw(graphics, thing, drawn));
         }
 
         if (page.Furniture.IsEmpty)
             return;
-        structure.BeginArtifact();
-        foreach (var thing in page.Furniture)
-            Draw(graphics, thing, drawn);
-        structure.End();
-    }
-
-    private static void Begin(StructureBuilder structure, PlacedPiece placed)
-    {
-        switch (placed.Piece.Role)
+        tags.Adorn(() =>
         {
-            case Role.Artifact:
-                structure.BeginArtifact();
-                break;
-            case Role.Figure:
-                structure.BeginElement(
-                    PdfIllustrationElementTag.Figure, placed.Piece.Shows ?? "", new XRect(placed.X, placed.Y, 1, Math.Max(1, placed.Piece.Height)));
-                break;
-            default:
-                structure.BeginElement(placed.Piece.Role switch
-                {
-                    Role.Title => PdfBlockLevelElementTag.Heading1,
-                    Role.Heading => PdfBlockLevelElementTag.Heading2,
-                    Role.Subheading => PdfBlockLevelElementTag.Heading3,
-                    _ => PdfBlockLevelElementTag.Paragraph,
-                });
-                break;
-        }
+            foreach (var thing in page.Furniture)
+                Draw(graphics, thing, drawn);
+        });
     }
 
     private static void Mark(PdfOutlineCollection bookmarks, int level, string text, PdfPage page)
@@ -123,7 +94,7 @@ internal static class PaperPdf
     // Strokes whose angle, length and ink follow from their place alone.
     private static void Pattern(XGraphics graphics, Rect place)
     {
-        var paths = FilterInk.Patterns.Select(_ => new XGraphicsPath()).ToArray();
+        var paths = Enumerable.Range(0, Layers * FilterInk.Patterns.Length).Select(_ => new XGraphicsPath()).ToArray();
         var (rows, columns) = ((int)(place.Height / StrokeStep), (int)(place.Width / StrokeStep));
         for (var row = 0; row <= rows; row++)
         {
@@ -139,12 +110,21 @@ internal static class PaperPdf
             }
         }
 
-        foreach (var (ink, path) in FilterInk.Patterns.Zip(paths))
-            graphics.DrawPath(new XPen(ColourOf(ink), StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
+        // Each ink lies over the others as often as under them.
+        foreach (var (layer, path) in paths.Index())
+        {
+            var ink = ColourOf(FilterInk.Patterns[layer % FilterInk.Patterns.Length]);
+            graphics.DrawPath(new XPen(ink, StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
+        }
     }
 
-    // A small hash of two numbers: products of large primes, of which the upper bits are well mixed.
-    private static uint Mixed(int row, int column) => unchecked(((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761) >> 8);
+    // A small hash of two numbers: products of large primes, whose upper bits are well mixed and are brought down to the lower ones.
+    private static uint Mixed(int row, int column)
+    {
+        var mixed = unchecked((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761);
+        mixed = unchecked((mixed ^ (mixed >> 15)) * 2_246_822_519);
+        return mixed ^ (mixed >> 13);
+    }
 
     private static void DrawPale(XGraphics graphics, Printed thing, Drawn drawn)
     {

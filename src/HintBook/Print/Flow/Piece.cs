@@ -26,12 +26,40 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
     /// <summary>Whether it goes on with what the piece before it began, so that both are one paragraph to a screen reader.</summary>
     public bool Continues { get; init; }
 
+    /// <summary>The parts of an item of a list or of a row of a table, which have tags of their own; empty for all else.</summary>
+    public ImmutableArray<PiecePart> Parts { get; init; } = [];
+
     /// <summary>Whether it is turned or tinted, so that nobody reads it in passing.</summary>
     public bool IsVeiled { get; init; }
 
     /// <summary>Its entry in the list of bookmarks, with the level from 1.</summary>
     public (int Level, string Text)? Bookmark { get; init; }
 }
+
+/// <summary>What a part of a piece is, for readers who don't see it (ISO 32000-1, 14.8.4.3).</summary>
+internal enum PartRole
+{
+    /// <summary>What stands before an item of a list.</summary>
+    Label,
+
+    /// <summary>An item of a list.</summary>
+    Body,
+
+    /// <summary>A cell of a table that names its column.</summary>
+    HeadCell,
+
+    /// <summary>A cell of a table.</summary>
+    Cell,
+
+    /// <summary>What only adorns.</summary>
+    Artifact,
+}
+
+/// <summary>A part of a piece.</summary>
+/// <param name="Role">What it is.</param>
+/// <param name="Things">How many things belong to it, behind those of the parts before it.</param>
+[System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Auto)]
+internal readonly record struct PiecePart(PartRole Role, int Things);
 
 /// <summary>A piece on a page.</summary>
 /// <param name="X">Its left edge, in millimetres.</param>

@@ -70,6 +70,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             CautionBlock caution => [Caution(caution)],
             TableBlock table => Table(table),
             CodeBlock code => [Code(code)],
+            MarkBlock mark => [Mark(mark)],
             FieldBlock field => [Field(field)],
             TogetherBlock together => Together(together),
             _ => throw new InvalidOperationException("a block is set in one of these ways"),
@@ -99,6 +100,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             .. Groups(lines.Length).Select((group, i) => new Piece(group.Count * text.Style.LineHeight, Things(text, lines, group.First, group.Count))
             {
                 Role = text.Role,
+                Parts = text.Marker is null ? [] : PartsOf(text, lines, group.First, group.Count),
                 Continues = i > 0,
                 WithNext = text.Role is Role.Title or Role.Heading or Role.Subheading,
                 Bookmark = i == 0 && text.Bookmark > 0 ? (text.Bookmark, words) : null,
@@ -130,6 +132,18 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         }
 
         return things.ToImmutable();
+    }
+
+    // In the order in which they are set: the rule beside what is quoted, the marker, the lines.
+    private static ImmutableArray<PiecePart> PartsOf(TextBlock text, ImmutableArray<SetLine> lines, int first, int count)
+    {
+        var body = new PiecePart(PartRole.Body, lines.Skip(first).Take(count).Sum(line => line.Parts.Length));
+        return
+        [
+            .. text.IsQuoted ? new[] { new PiecePart(PartRole.Artifact, 1) } : [],
+            .. first == 0 ? new[] { new PiecePart(PartRole.Label, MarkerOf(text, 0).Count()) } : [],
+            body,
+        ];
     }
 
     private static IEnumerable<Printed> MarkerOf(TextBlock text, double baseline)
@@ -193,7 +207,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var (name, text) = (block.Style with { Face = Typeface.SemiBold, Tone = Tone.Warning }, block.Style);
         var side = 2 * block.Style.LineHeight;
         var left = CautionInside + side + 2;
-        ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run(block.Name)], name, Width - left - CautionInside);
+        ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run($"{block.Name} ")], name, Width - left - CautionInside);
         var says = LineBreaker.Break([new Run(block.Text)], text, Width - left - CautionInside);
         var height = Math.Max(side, (lines.Length + says.Length) * text.LineHeight) + (2 * CautionInside) - 0.6;
         ImmutableArray<Printed> things =
@@ -220,20 +234,19 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var left = Width - right - 4;
         return
         [
-            Row(table.Head, table.Style with { Face = Typeface.SemiBold, Tone = Tone.Quiet }) with { WithNext = true },
-            .. table.Rows.Select((row, i) => Row(row, table.Style) with { WithNext = i is 0 || i == table.Rows.Length - 2 }),
+            Row(table.Head, table.Style with { Face = Typeface.SemiBold, Tone = Tone.Quiet }, PartRole.HeadCell) with { WithNext = true },
+            .. table.Rows.Select((row, i) => Row(row, table.Style, PartRole.Cell) with { WithNext = i is 0 || i == table.Rows.Length - 2 }),
         ];
 
-        Piece Row((string Read, string Gives) row, TextStyle style)
+        Piece Row((string Read, string Gives) row, TextStyle style, PartRole cell)
         {
             var (read, given) = (LineBreaker.Break([new Run(row.Read)], style, left), LineBreaker.Break([new Run(row.Gives, Strong: true)], style, right));
             var height = (Math.Max(read.Length, given.Length) * style.LineHeight) + 1;
-            return new(height,
-            [
-                .. Lines(read, style, 0, 0.4),
-                .. Lines(given, style, left + 4, 0.4),
-                new PrintedBox(new(0, height - 0.1, Width, 0.1), Tone.Rule),
-            ]);
+            Printed[][] cells = [[.. Lines(read, style, 0, 0.4)], [.. Lines(given, style, left + 4, 0.4)]];
+            return new(height, [.. cells[0], .. cells[1], new PrintedBox(new(0, height - 0.1, Width, 0.1), Tone.Rule)])
+            {
+                Parts = [new(cell, cells[0].Length), new(cell, cells[1].Length), new(PartRole.Artifact, 1)],
+            };
         }
     }
 
@@ -244,6 +257,13 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var things = ImmutableArray.CreateBuilder<Printed>();
         things.Add(new PrintedCode(quiet, quiet, module, block.Code));
         return new(block.Side, things.ToImmutable()) { Role = Role.Figure, Shows = block.Says };
+    }
+
+    private static Piece Mark(MarkBlock block)
+    {
+        var scale = Math.Min(block.MostWidth / block.Mark.Width, block.MostHeight / block.Mark.Height);
+        var (width, height) = (block.Mark.Width * scale, block.Mark.Height * scale);
+        return new(height, [new PrintedDrawing(new(0, 0, width, height), block.Mark)]) { Role = Role.Figure, Shows = block.Maker };
     }
 
     private Piece Field(FieldBlock block)

@@ -54,6 +54,8 @@ internal static class BoxLabel
 
     private static IEnumerable<Block> Left(PaperBook paper, PaperStyle style)
     {
+        foreach (var mark in paper.Mark(36, 10))
+            yield return mark;
         yield return TextBlock.Of(paper.Book.Title.Value, style.Title with { Size = style.Size * 1.7 }) with { Role = Role.Title, Bookmark = 1 };
         if (paper.Book.Maker is { } maker)
             yield return TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Body) with { Before = style.Gap * 0.4 };

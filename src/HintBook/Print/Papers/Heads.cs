@@ -11,7 +11,9 @@ internal static class Heads
     /// <param name="style">How it is set.</param>
     public static IEnumerable<Block> Of(PaperBook paper, string what, PaperStyle style)
     {
-        yield return TextBlock.Of(paper.Book.Title.Value, style.Quiet) with { WithNext = true };
+        foreach (var mark in paper.Mark(30, 12))
+            yield return mark with { WithNext = true };
+        yield return TextBlock.Of(paper.Book.Title.Value, style.Quiet) with { Before = style.Gap, WithNext = true };
         yield return TextBlock.Of(what, style.Title) with { Before = style.Gap * 0.4, Role = Role.Title, Bookmark = 1 };
         if (paper.Book.Maker is { } maker)
             yield return TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Quiet) with { Before = style.Gap * 0.6 };

@@ -221,7 +221,7 @@ internal static partial class BookShapes
         [
             new("name", Text, "You, or your workshop.", Required: true),
             new("help", HelpAddress, "Where an owner who is still stuck can write."),
-            new("logo", Path, "Your mark, a picture in the folder “photos”; it stands on the front page in place of your name."),
+            new("logo", Path, "Your mark, a picture or an SVG in the folder “photos”; it stands on the front page in place of your name."),
         ]), "Who made the box."),
         new("shelf", new FieldsShape("“language”, “line” and “edition-of”",
         [
