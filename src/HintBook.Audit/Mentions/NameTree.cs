@@ -8,10 +8,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private const char FirstCaseless = '\u0590';
-    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, MostWords = 32;
+    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, ShortestEnd = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
     private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
+    private readonly Dictionary<string, SortedSet<int>> ends = new(StringComparer.Ordinal);
     private readonly UnspacedNouns unspaced = new();
 
     private readonly List<List<Ending>?> endings = [null];
@@ -63,10 +64,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
+        if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
+            Ends(secret, noun);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
         {
             Turn(secret, words, language);
-            Noun(secret, words, spelling, language.HasCompounds ? OwnerAt(folded, words) : 0);
+            Noun(secret, words, spelling, folded, language.HasCompounds ? OwnerAt(folded, words) : 0);
             if (language.IsUnspaced)
                 unspaced.Add(secret, spelling.Text);
         }
@@ -80,7 +83,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
 
     // The noun of a name of several words: the last, or the one before a preposition, or in some languages the first.
-    private void Noun(int secret, List<string> words, AuditSpelling spelling, int owner)
+    private void Noun(int secret, List<string> words, AuditSpelling spelling, FoldedText folded, int owner)
     {
         if (words.Count is < 2 or > 4 || numbers.Language.IsUnspaced || !spelling.Sure || !spelling.Text.Contains(' ', StringComparison.Ordinal))
             return;
@@ -90,9 +93,34 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || fixtures.Contains(noun))
             return;
         if (!nouns.TryGetValue(noun, out var owners))
-            nouns[noun] = owners = new([], []);
+            nouns[noun] = owners = new([], [], AsWritten(folded, spelling.Text, noun));
         owners.Secrets.Add(secret);
         owners.Others.UnionWith(words.Where(word => word != noun && numbers.UseOf(numbers.Of(word)) == WordUse.Plain));
+    }
+
+    // With the accents that the author gave it.
+    private static string AsWritten(FoldedText name, string text, string noun)
+    {
+        foreach (var word in name.Words)
+        {
+            if (name.Of(word).SequenceEqual(noun))
+                return text[word.Start..word.End];
+        }
+
+        return noun;
+    }
+
+    // "Der Ritter" for a Zinnritter: of all ends of a compound only words stand in texts.
+    private void Ends(int secret, string noun)
+    {
+        for (var cut = ShortestBeside; cut <= noun.Length - ShortestEnd; cut++)
+        {
+            if (fixtures.Contains(noun[cut..]))
+                continue;
+            if (!ends.TryGetValue(noun[cut..], out var owners))
+                ends[noun[cut..]] = owners = [];
+            owners.Add(secret);
+        }
     }
 
     /// <summary>Makes the nouns count by themselves that only one name has; called once, behind the last name.</summary>
@@ -103,7 +131,14 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             if (owners.Secrets.Count > 1)
                 continue;
             var isCommon = ordinary.Contains(noun) || noun.Length <= LongestCommon;
-            Insert([noun], new(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, noun, owners.Others) { IsCommon = isCommon }, numbers.Language);
+            var ending = new Ending(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Noun, owners.Others) { IsCommon = isCommon };
+            Insert([noun], ending, numbers.Language);
+        }
+
+        foreach (var (end, owners) in ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            if (owners.Count == 1 && !nouns.ContainsKey(end))
+                Insert([end], new(owners.First(), Sure: false, 1, SpelledAs.Words, null, end, []) { IsCommon = true }, numbers.Language);
         }
 
         unspaced.Freeze();
@@ -301,5 +336,5 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     // The secrets whose noun a word is, and the other words of their names.
-    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others);
+    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others, string Noun);
 }

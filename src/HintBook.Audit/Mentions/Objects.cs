@@ -225,15 +225,16 @@ internal sealed class Objects
         if (!Stand(text, ids, source, at, at, name) || GoesOn(text, ids, at))
             return false;
         if (numbers.Language.Code == "ar")
-            return at > 0 && text.Words[at].Parting < Parting.Comma
+            return (at > 0 ? text.Words[at].Parting < Parting.Comma : at + 1 < ids.Length && acts.Contains(text.Of(text.Words[1]).ToString()))
                 && source.AsSpan(text.Words[at].Start..text.Words[at].End).Contains("ال", StringComparison.Ordinal)
-                && (acts.Contains(text.Of(text.Words[at - 1]).ToString()) || IsFirst(text, at - 1));
+                && (at == 0 || acts.Contains(text.Of(text.Words[at - 1]).ToString()) || IsFirst(text, at - 1));
         var article = at - 1;
         if (article > 0 && numbers.UseOf(ids[article]) == WordUse.Plain && text.Words[at].Parting < Parting.Comma)
             article--;
         if (article < 0 || !IsKnown(text, article) || text.Words[article + 1].Parting >= Parting.Comma)
             return false;
-        if (IsFirst(text, article))
+        if (IsFirst(text, article) || (!addressed.Contains(text.Of(text.Words[article - 1]).ToString())
+            && (numbers.UseOf(ids[article - 1]) & WordUse.Grammar) != WordUse.Plain))
             return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && acts.Contains(text.Of(text.Words[at + 1]).ToString());
         var verb = article - 1;
         if (verb > 0 && addressed.Contains(text.Of(text.Words[verb]).ToString()))
@@ -270,8 +271,9 @@ internal sealed class Objects
             return true;
         if (numbers.Language.HasCompounds || numbers.UseOf(ids[at + 1]) != WordUse.Plain || acts.Contains(next))
             return false;
-        return numbers.Language.HasVerbsAlike ? !IsLikeVerb(next) : numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal)
-            && !next.EndsWith("mente", StringComparison.Ordinal);
+        if (numbers.Language.HasVerbsAlike)
+            return !IsLikeVerb(next) && !shortVerbs.Contains(next) && next is not ("upside" or "back" or "free" or "round" or "again");
+        return numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal) && !next.EndsWith("mente", StringComparison.Ordinal);
     }
 
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)

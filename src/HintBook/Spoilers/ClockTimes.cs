@@ -16,6 +16,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly NumberReader numbers = new(words);
     private readonly ClockHands hands = new(words);
     private readonly bool hasArticles = words.Language.Clock.HasArticles;
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
     private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
@@ -118,7 +119,7 @@ internal sealed class ClockTimes(WordList words)
             if (text.Words[i].Id >= 0 && words.Signs.IsNoTime(text.Words[i].Id))
                 return true;
             // Hours in the plural last: ثماني ساعات وأربعين دقيقة.
-            if (i >= first && text.Bare(text.Words[i]) is "ساعات")
+            if (hasPrefixes && i >= first && text.Bare(text.Words[i]) is "ساعات")
                 return true;
         }
 

@@ -35,7 +35,7 @@ internal sealed class NamesInRuns
     }
 
     /// <summary>What a name says the thing is, without what describes it; none if it doesn't fall into two parts.</summary>
-    public string NounOf(string name) =>
+    public static string NounOf(string name) =>
         name.LastIndexOf('の') is > 0 and var tied ? name[(tied + 1)..] : InflectedAt(name) is > 0 and var cut ? name[cut..] : "";
 
     private void Put(int secret, string noun, string describing)

@@ -30,7 +30,7 @@ internal sealed class Phrases(WordList words)
     private readonly List<int> first = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
-    private readonly Dictionary<int, List<(int Secret, string Bare)>> heads = [];
+    private readonly Dictionary<int, List<(int Secret, string Bare, bool IsPart)>> heads = [];
     private readonly List<(int Secret, string Noun)> runNouns = [];
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
@@ -94,7 +94,7 @@ internal sealed class Phrases(WordList words)
         {
             if (isTurned)
                 runs.Add(secret, name, words.Language.Tie);
-            if (isTurned && runs.NounOf(name) is { Length: > 0 } spelt)
+            if (isTurned && NamesInRuns.NounOf(name) is { Length: > 0 } spelt)
                 runNouns.Add((secret, spelt));
             return;
         }
@@ -182,9 +182,7 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
-        if (!heads.TryGetValue(written[noun], out var owners))
-            heads[written[noun]] = owners = [];
-        owners.Add((secret, bare[noun]));
+        AddHead(written[noun], secret, bare[noun], isPart: false);
         int[] describing =
         [
             .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
@@ -200,6 +198,13 @@ internal sealed class Phrases(WordList words)
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
+    }
+
+    private void AddHead(int noun, int secret, string bare, bool isPart)
+    {
+        if (!heads.TryGetValue(noun, out var owners))
+            heads[noun] = owners = [];
+        owners.Add((secret, bare, isPart));
     }
 
     // "Sattelseifendose" for a "Dose mit Sattelseife", "verbogener Bügel" for a "verbogener Steigbügel".
@@ -227,6 +232,9 @@ internal sealed class Phrases(WordList words)
         {
             var (describing, noun) = (words.Add(last.AsSpan(..cut)), words.Add(last.AsSpan(cut..)));
             turned.Add(noun, describing, new(secret));
+            // "Der Ritter" for a Zinnritter: of all its ends only words stand in texts.
+            if (last.Length - cut >= ShortestTailHead)
+                AddHead(noun, secret, last[cut..], isPart: true);
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
             // "Der Stab des Dirigenten" for a Dirigentenstab.
             foreach (var owner in (string[])["des", "der"])
@@ -246,11 +254,11 @@ internal sealed class Phrases(WordList words)
         AddHeadsOfRuns(isThing);
         foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
         {
-            var (secret, bare) = owners[0];
+            var (secret, bare, _) = owners[0];
             if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
                 || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
-            var isOrdinary = words.Signs.IsOrdinary(noun) || bare.Length == ShortestHead;
+            var isOrdinary = words.Signs.IsOrdinary(noun) || owners.TrueForAll(owner => owner.IsPart);
             Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary });
         }
     }
@@ -390,7 +398,8 @@ internal sealed class Phrases(WordList words)
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
                 if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
-                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last) : around.IsOnesOwn(text, first, last))))
+                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last)
+                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)))))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".

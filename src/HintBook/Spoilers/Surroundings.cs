@@ -9,6 +9,7 @@ internal sealed class Surroundings(WordList words)
     private const int MostSimile = 3;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
+    private readonly bool hasPronouns = words.Language.Code is "fr" or "es";
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
@@ -96,8 +97,10 @@ internal sealed class Surroundings(WordList words)
         if (IsHandled(text, first, last))
             return true;
         if (words.Language.HasNoSpaces)
-            return false;
+            return last + 1 < text.Words.Length && text.Bare(text.Words[last + 1]) is "を";
         var before = first - 1;
+        if (before >= 0 && IsWithin(text, first) && HasArticle(text.Words[before], text))
+            return true;
         if (before < 0 || !IsWithin(text, first) || (words.RoleOf(text.Words[before].Id) & WordRole.Determiner) == WordRole.None)
             return words.Language.Prefixes.Length > 0;
         // "It is a playbill."
@@ -130,6 +133,9 @@ internal sealed class Surroundings(WordList words)
         var before = article - 1;
         if (IsOneOf(text, before, WordRole.Handling))
             return true;
+        // "Dale la vuelta a la taza", "donnez un coup à la tasse".
+        if (hasPronouns && text.Bare(text.Words[before]) is "a")
+            return Has(text, first, last, WordRole.Handling);
         // "Wind the mouse": the word that begins the sentence is a verb or a preposition. "Ziehen Sie das Pferd".
         if (words.Signs.IsAddressed(text.Words[before].Id) && before > 0)
             before--;
@@ -137,6 +143,11 @@ internal sealed class Surroundings(WordList words)
             return !IsOneOf(text, before, WordRole.Determiner | WordRole.Not) && !IsConjunction(text.Words[before].Id);
         return IsHandledNext(text, last) && IsConjunction(text.Words[before].Id);
     }
+
+    /// <summary>Whether a short noun, which may be many words, has "the" before it where something is done.</summary>
+    public bool IsCertainly(WordReader text, int first, int last) =>
+        words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0
+        || (ArticleBefore(text, first) >= 0 && Has(text, first, last, WordRole.Handling));
 
     // The definite article, with one describing word behind it at most; -1 if there is none.
     private int ArticleBefore(WordReader text, int first)
@@ -164,7 +175,8 @@ internal sealed class Surroundings(WordList words)
             return next.Gap == Gap.Hyphen;
         var bare = text.Bare(next);
         return words.Language == English.Language
-            ? !(bare.EndsWith("ly") || bare.EndsWith("ward") || bare.EndsWith("wards") || bare.EndsWith("ing") || bare.EndsWith("ed")
+            ? !(bare is "upside" or "back" or "home" or "free" or "open" or "shut" or "round" or "again" or "twice" or "once" or "hard" or "loose" or "facing"
+                || bare.EndsWith("ly") || bare.EndsWith("ward") || bare.EndsWith("wards") || bare.EndsWith("ing") || bare.EndsWith("ed")
                 || (bare[^1] == 's' && text.Bare(text.Words[last])[^1] != 's'))
             : !(bare.EndsWith("ment") || bare.EndsWith("mente"));
     }
@@ -194,7 +206,7 @@ internal sealed class Surroundings(WordList words)
     /// <summary>Whether a pronoun stands before it, so that it is a verb: <c>je balance</c>, <c>que te alumbre</c>.</summary>
     public bool IsDone(WordReader text, int first)
     {
-        if (first == 0 || (text.Words[first].Gap & Ending) != Gap.None)
+        if (!hasPronouns || first == 0 || (text.Words[first].Gap & Ending) != Gap.None)
             return false;
         var before = text.Bare(text.Words[first - 1]);
         return words.Language.Code switch

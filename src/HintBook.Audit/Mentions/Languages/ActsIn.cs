@@ -12,7 +12,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "take find pick hold use turn lift pull push give wind shake tilt tip press rub stroke tap knock squeeze twist unscrew screw open close shut "
         + "place put lay set hang hook drop slide slip fit insert lower raise swing spin rotate roll flip move shift shove nudge poke prod tug draw "
         + "remove free loosen tighten light blow warm heat dip wet dry feel touch grip grab examine inspect search see mind keep catch bring fetch "
-        + "behind under inside beneath into onto within through hides holds holding carries contains opens hiding with",
+        + "behind under inside beneath into onto within through hides holds holding carries contains opens hiding with has sits stands stood lies",
         "",
         "box case chest drawer drawers door lid panel plate board lock key card label paper letter note book page piece part thing object line word "
         + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
@@ -22,7 +22,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "nimm nehmen nehmt such suchen suche find finden halte halten dreh drehe drehen heb hebe heben zieh ziehe ziehen schieb schiebe schieben gib geben "
         + "drück drücke drücken schüttle schütteln kipp kippe kippen leg lege legen stell stelle stellen setz setze setzen häng hänge hängen öffne öffnen "
         + "reib reibe reiben klopf klopfe klopfen löse lösen stoß stoße stoßen blas blase blasen zünde wärme tauche fühle fühlen greif greife greifen "
-        + "bewege bewegen stecke stecken führe führen brauche brauchen brauchst hinter unter in auf mit ohne über vor an aus verbirgt enthält trägt hält ab "
+        + "bewege bewegen stecke stecken führe führen brauche brauchen brauchst hinter unter in auf mit ohne über vor an aus verbirgt enthält trägt "
+        + "hält steckt ab "
         + "heraus hinein",
         "sie du ihr wir",
         "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "

@@ -26,7 +26,8 @@ internal sealed record ObjectWords
             + "through possession next meet see spot notice have has had own photograph swing swings set peer want wants without reads shows "
             + "show budge "
             + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch "
-            + "wind winds squeeze poke prod tap knock crank spin stroke nudge shove shift raise raises lower dip thread tighten loosen crack snap "
+            + "wears carries contains sits stand stands wind winds squeeze poke prod tap knock crank spin stroke nudge shove shift raise raises lower "
+            + "dip thread tighten loosen crack snap "
             + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten",
         Idioms =
             "spur of the moment; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
@@ -215,7 +216,8 @@ internal sealed record ObjectWords
             + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife "
             + "streift schüttel schüttle schütteln schüttelt "
             + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
-            + "fühl fühle fühlt öffne öffnen wende falt wenden klopf klopfe klopfen stoß stoße stoßen kipp kippe kippen tippen tippe kratz kratze kratzen "
+            + "fühl fühle fühlt öffne öffnen wende falt wenden trägt tragen enthält birgt klopf klopfe klopfen stoß stoße stoßen kipp kippe kippen "
+            + "tippen tippe kratz kratze kratzen "
             + "wärme wärmen kurble kurbeln spann spanne spannen ziehe ziehen knicke knicken löse lösen biege biegen fädle fädeln tauche tauchen hänge "
             + "hängen hebe entnimm entnehmen befestige befestigen stelle nehmt",
         Idioms =

@@ -70,8 +70,9 @@ internal sealed record PieceWords
             + "deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
             + "legs on a spider:8; arms of an octopus:8; lives of a cat:9; sides of a hexagon:6; sides of a triangle:3; sides of a square:4; "
-            + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3; the seasons:4; days of a week:7; "
-            + "a week has days:7; the muses:9; "
+            + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3; days of a week:7; "
+            + "number of the seasons:4; number of seasons:4; number of the muses:9; "
+            + ""
             + "toes on a foot:5; fingers of one hand:5; fingers of a hand:5; fingers of two hands:10; horsemen of the apocalypse:4; wise men:3; "
             + "wonders of the world:7; "
             + "points of the compass:4; suits in a pack:4; strings on a violin:4; strings of a violin:4; strings on a guitar:6; legs of an insect:6; "
@@ -81,7 +82,7 @@ internal sealed record PieceWords
             + "corners of a square:4; corners of a triangle:3; sides of an octagon:8; sides of a pentagon:5; signs of the zodiac:12; planets:8; "
             + "senses:5; continents:7; "
             + "snow white's dwarfs:7; dwarfs:7; apostles:12; colours of the rainbow:7; colors of the rainbow:7; leaves of a clover:3; "
-            + "smallest prime:2; a pair:2; a brace:2; "
+            + "smallest prime:2; "
             + "hours in a day:24; letters in the alphabet:26; players in a football team:11",
     };
 
