@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
@@ -14,6 +15,7 @@ internal sealed partial class CaselessCodes
         ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち"];
 
     private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly List<(int Secret, string Word)> written = [];
 
     /// <summary>Adds a code, if it is one of such letters.</summary>
     public bool Add(int secret, string text)
@@ -22,6 +24,8 @@ internal sealed partial class CaselessCodes
         if (!Japanese().IsMatch(letters))
             return false;
         codes.Add((secret, letters));
+        // 燕 for つばめ.
+        written.AddRange(KanaOf.WordsFor(letters).Select(word => (secret, word)));
         return true;
     }
 
@@ -43,6 +47,15 @@ internal sealed partial class CaselessCodes
 
             for (var first = 0; first < quoted.Length; first++)
                 OneByOne(text, secret, letters, quoted, first, found);
+        }
+
+        foreach (var (secret, word) in written)
+        {
+            for (var at = source.IndexOf(word, StringComparison.Ordinal); at >= 0; at = source.IndexOf(word, at + 1, StringComparison.Ordinal))
+            {
+                if (!IsWithinWord(source, at, at + word.Length) && IsSpokenOf(folded, at, at + word.Length))
+                    Report(text, secret, at, at + word.Length, isSure: false, found);
+            }
         }
     }
 
@@ -99,6 +112,7 @@ internal sealed partial class CaselessCodes
     // 「し」, し・ぐ・れ, and what is said of a place: 一文字目はし.
     [GeneratedRegex(
         @"(?<=[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[、。・]|です|$)|(?<=^|[。\n])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[・、，])"
+        + @"|(?<=・)(?<said>[\u3041-\u309F\u30FC])(?=[とをのにで])"
         + @"|[「『“""・、，](?![^「」『』、。]{0,6}[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC\u4E00-\u9FFF]{1,12})(?=[」』”""・、，。]|$)",
         RegexOptions.ExplicitCapture,
         10_000)]

@@ -8,9 +8,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private const char FirstCaseless = '\u0590';
-    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 4, MostWords = 32;
+    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, ShortestEnd = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
+    private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
+    private readonly Dictionary<string, SortedSet<int>> ends = new(StringComparer.Ordinal);
+    private readonly UnspacedNouns unspaced = new();
 
     private readonly List<List<Ending>?> endings = [null];
     private readonly Dictionary<string, (FoldedText Text, HashSet<string> Determiners)> readers = new(StringComparer.Ordinal);
@@ -61,10 +64,14 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
+        if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
+            Ends(secret, noun);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
         {
             Turn(secret, words, language);
-            Noun(secret, words, spelling);
+            Noun(secret, words, spelling, folded, language.HasCompounds ? OwnerAt(folded, words) : 0);
+            if (language.IsUnspaced)
+                unspaced.Add(secret, spelling.Text);
         }
 
         for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
@@ -76,18 +83,44 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
 
     // The noun of a name of several words: the last, or the one before a preposition, or in some languages the first.
-    private void Noun(int secret, List<string> words, AuditSpelling spelling)
+    private void Noun(int secret, List<string> words, AuditSpelling spelling, FoldedText folded, int owner)
     {
         if (words.Count is < 2 or > 4 || numbers.Language.IsUnspaced || !spelling.Sure || !spelling.Text.Contains(' ', StringComparison.Ordinal))
             return;
         var tie = words.FindIndex(word => (numbers.UseOf(numbers.Of(word)) & WordUse.Preposition) != WordUse.Plain);
-        var noun = words[tie > 0 && tie < words.Count - 1 ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? 0 : words.Count - 1];
-        if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || ordinary.Contains(noun))
+        var isTied = tie > 0 && tie < words.Count - 1;
+        var noun = words[owner > 0 ? owner - 1 : isTied ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? 0 : words.Count - 1];
+        if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || fixtures.Contains(noun))
             return;
         if (!nouns.TryGetValue(noun, out var owners))
-            nouns[noun] = owners = new([], []);
+            nouns[noun] = owners = new([], [], AsWritten(folded, spelling.Text, noun));
         owners.Secrets.Add(secret);
         owners.Others.UnionWith(words.Where(word => word != noun && numbers.UseOf(numbers.Of(word)) == WordUse.Plain));
+    }
+
+    // With the accents that the author gave it.
+    private static string AsWritten(FoldedText name, string text, string noun)
+    {
+        foreach (var word in name.Words)
+        {
+            if (name.Of(word).SequenceEqual(noun))
+                return text[word.Start..word.End];
+        }
+
+        return noun;
+    }
+
+    // "Der Ritter" for a Zinnritter: of all ends of a compound only words stand in texts.
+    private void Ends(int secret, string noun)
+    {
+        for (var cut = ShortestBeside; cut <= noun.Length - ShortestEnd; cut++)
+        {
+            if (fixtures.Contains(noun[cut..]))
+                continue;
+            if (!ends.TryGetValue(noun[cut..], out var owners))
+                ends[noun[cut..]] = owners = [];
+            owners.Add(secret);
+        }
     }
 
     /// <summary>Makes the nouns count by themselves that only one name has; called once, behind the last name.</summary>
@@ -95,9 +128,35 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     {
         foreach (var (noun, owners) in nouns.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
-            if (owners.Secrets.Count == 1)
-                Insert([noun], new(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, noun, owners.Others), numbers.Language);
+            if (owners.Secrets.Count > 1)
+                continue;
+            var isCommon = ordinary.Contains(noun) || noun.Length <= LongestCommon;
+            var ending = new Ending(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Noun, owners.Others) { IsCommon = isCommon };
+            Insert([noun], ending, numbers.Language);
         }
+
+        foreach (var (end, owners) in ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            if (owners.Count == 1 && !nouns.ContainsKey(end))
+                Insert([end], new(owners.First(), Sure: false, 1, SpelledAs.Words, null, end, []) { IsCommon = true }, numbers.Language);
+        }
+
+        unspaced.Freeze();
+    }
+
+    // "Taktstock des Kapellmeisters": how many words stand before the article of the owner; 0 if there is none.
+    private static int OwnerAt(FoldedText name, List<string> words)
+    {
+        var before = 0;
+        foreach (var word in name.Words)
+        {
+            var bare = name.Of(word);
+            if (before > 0 && bare is "des" or "der" or "eines" or "einer")
+                return before;
+            before += before < words.Count && bare.SequenceEqual(words[before]) ? 1 : 0;
+        }
+
+        return 0;
     }
 
     private void Turn(int secret, List<string> words, AuditLanguage language)
@@ -124,6 +183,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     /// <param name="found">Gets the mentions.</param>
     public void In(FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
     {
+        unspaced.In(text, source, found);
         for (var first = 0; first < ids.Length; first++)
         {
             Step(0, first, first, text, ids, source, found);
@@ -181,7 +241,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             }
 
             // Where another word of its name is said as well, the search for names apart judges.
-            if (ending.Others is { } others && (HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
+            if (ending.Others is { } others && !objects.StandHandled(text, ids, source, first, ending.Written)
+                && (ending.IsCommon || HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
                 continue;
             if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))
                 continue;
@@ -196,7 +257,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             if (ending.IsReading && !(WordBoundary.IsWrittenAs(source, start, end, ending.Written) && WordBoundary.IsApart(source, start, end)))
                 continue;
-            var isSure = ending.Sure && !isSmall && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
+            var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters || objects.IsCertain(text, ids, first);
+            var isSure = ending.Sure && !isSmall && isCertain && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
             found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
         }
 
@@ -266,10 +328,13 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     {
         public bool IsNoun => Others is not null;
 
+        /// <summary>Whether it is a noun that many texts have.</summary>
+        public bool IsCommon { get; init; }
+
         /// <summary>Whether it is another spelling of a name in Japanese.</summary>
         public bool IsReading { get; init; }
     }
 
     // The secrets whose noun a word is, and the other words of their names.
-    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others);
+    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others, string Noun);
 }

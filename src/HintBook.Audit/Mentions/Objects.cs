@@ -11,7 +11,7 @@ internal sealed class Objects
     private readonly Unmeant unmeant;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
-    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs;
+    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs;
 
     public Objects(WordNumbers numbers)
     {
@@ -27,6 +27,9 @@ internal sealed class Objects
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
+        var done = ActsIn.Of(numbers.Language.Code);
+        (acts, addressed) = ([.. FoldedText.BareWords(done.Acts)], [.. FoldedText.BareWords(done.Addressed)]);
+        (certain, belongs) = ([.. FoldedText.BareWords(remarks.Certain)], [.. FoldedText.BareWords(remarks.Belongs)]);
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
 
@@ -41,10 +44,20 @@ internal sealed class Objects
             return false;
         if (numbers.Language.HasVerbsAlike && (IsName(text, source, first, last, name) || IsOfWhich(text, ids, source, first, last)))
             return false;
+        if (first > 0 && text.Words[first].Parting < Parting.Comma && IsSubject(text.Of(text.Words[first - 1])))
+            return false;
         return !IsIdiom(text, first, last)
             && !(numbers.Language.HasVerbsAlike
                 && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
+
+    // "Je balance encore", "que te alumbre".
+    private bool IsSubject(ReadOnlySpan<char> word) => numbers.Language.Code switch
+    {
+        "fr" => word is "je" or "j" or "tu" or "il" or "elle" or "on" or "ils" or "elles" or "me" or "te" or "se" or "ne" or "n" or "s" or "m",
+        "es" => word is "yo" or "me" or "te" or "se" or "le" or "les" or "nos" or "os" or "usted" or "ustedes",
+        _ => false,
+    };
 
     // "Patience is the key to every riddle": what something is said to be, with what it is that of. "It is the key to the drawer" tells.
     private bool IsMetaphor(FoldedText text, ReadOnlySpan<int> ids, int first, int last)
@@ -199,6 +212,68 @@ internal sealed class Objects
             return true;
         return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
             && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
+    }
+
+    /// <summary>
+    /// Whether a common noun is spoken of as a known thing, and beside it of what is done with it or where it is: "give the horse a shove", "the horse hides
+    /// a key"; not "the horse box", "the house of my aunt".
+    /// </summary>
+    public bool StandHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    {
+        if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
+            return false;
+        if (!Stand(text, ids, source, at, at, name) || GoesOn(text, ids, at))
+            return false;
+        if (numbers.Language.Code == "ar")
+            return (at > 0 ? text.Words[at].Parting < Parting.Comma : at + 1 < ids.Length && acts.Contains(text.Of(text.Words[1]).ToString()))
+                && source.AsSpan(text.Words[at].Start..text.Words[at].End).Contains("ال", StringComparison.Ordinal)
+                && (at == 0 || acts.Contains(text.Of(text.Words[at - 1]).ToString()) || IsFirst(text, at - 1));
+        var article = at - 1;
+        if (article > 0 && numbers.UseOf(ids[article]) == WordUse.Plain && text.Words[at].Parting < Parting.Comma)
+            article--;
+        if (article < 0 || !IsKnown(text, article) || text.Words[article + 1].Parting >= Parting.Comma)
+            return false;
+        if (IsFirst(text, article) || (!addressed.Contains(text.Of(text.Words[article - 1]).ToString())
+            && (numbers.UseOf(ids[article - 1]) & WordUse.Grammar) != WordUse.Plain))
+            return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && acts.Contains(text.Of(text.Words[at + 1]).ToString());
+        var verb = article - 1;
+        if (verb > 0 && addressed.Contains(text.Of(text.Words[verb]).ToString()))
+            verb--;
+        return acts.Contains(text.Of(text.Words[verb]).ToString())
+            // The word that a sentence begins with is what is to be done.
+            || (IsFirst(text, verb) && (numbers.UseOf(ids[verb]) & (WordUse.Determiner | WordUse.Grammar | WordUse.Between)) == WordUse.Plain);
+    }
+
+    /// <summary>Whether a word alone is surely a name there: behind an article or a number, or with nothing beside it.</summary>
+    public bool IsCertain(FoldedText text, ReadOnlySpan<int> ids, int at)
+    {
+        if (numbers.Language.IsUnspaced)
+            return true;
+        var ends = at + 1 >= text.Words.Length || text.Words[at + 1].Parting >= Parting.Comma;
+        if (ends && IsFirst(text, at))
+            return true;
+        if (numbers.Language.Code == "ar")
+            return text.Of(text.Words[at]).StartsWith("ال") || ends || !text.Of(text.Words[at + 1]).StartsWith("ال");
+        return IsAfterDeterminer(text, ids, at);
+    }
+
+    private bool IsKnown(FoldedText text, int at) => certain.Contains(text.Of(text.Words[at]).ToString());
+
+    private static bool IsFirst(FoldedText text, int at) => at == 0 || text.Words[at].Parting >= Parting.Stop;
+
+    // A word behind it that says which one, or that it is part of another name.
+    private bool GoesOn(FoldedText text, ReadOnlySpan<int> ids, int at)
+    {
+        if (at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma)
+            return false;
+        var next = text.Of(text.Words[at + 1]).ToString();
+        if (belongs.Contains(next) || (numbers.Language.Code == "ar" && next.StartsWith("ال", StringComparison.Ordinal)))
+            return true;
+        if (numbers.Language.HasCompounds || numbers.UseOf(ids[at + 1]) != WordUse.Plain || acts.Contains(next))
+            return false;
+        if (numbers.Language.HasVerbsAlike)
+            return !IsLikeVerb(next) && !shortVerbs.Contains(next) && next is not ("upside" or "back" or "free" or "round" or "again");
+        return numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal) && !next.EndsWith("mente", StringComparison.Ordinal);
     }
 
     private bool IsAfterDeterminer(FoldedText text, ReadOnlySpan<int> ids, int first)

@@ -161,6 +161,15 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         var half = 0;
         if (at < tokens.Length && tokens[at].Is(Sign.PartOf) && !IsHour(tokens[at]))
             half = tokens[at].Is(Sign.Fraction) && !isOf ? 0 : 60 - tokens[at++].Value;
+        // "Five past half seven", "cinq minutes avant la demie de cinq heures".
+        if (!isOf && half == 0 && !tokens[i].Is(Sign.Fraction) && at + 1 < tokens.Length && tokens[at].Is(Sign.Fraction) && tokens[at].Value == 30)
+        {
+            (half, at) = (-30, at + 1);
+            Skip(tokens, ref at, Sign.Article | Sign.Past | Sign.Grammar);
+            if (at + 1 < tokens.Length && text.Of(text.Words[tokens[at].First]) is "de" or "d")
+                at++;
+        }
+
         if (at >= tokens.Length || !IsHour(tokens[at]) || (isOf && TimeRemarks.IsCounting(text, tokens, at)))
             return null;
         return Of(tokens[at].Value, (isTo ? -minutes : minutes) - half, at);
@@ -173,7 +182,14 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
             return null;
         var at = i + 1;
         var hasHour = at < tokens.Length && tokens[at].Is(Sign.Hour);
+        // ثماني ساعات is how long it lasts.
+        if (hasHour && text.Of(text.Words[tokens[at].First]) is "ساعات")
+            return null;
         if (hasHour)
+            at++;
+        // 七時を二十分まわった.
+        if (hasHour && at + 2 < tokens.Length && text.Of(text.Words[tokens[at].First]) is "を"
+            && tokens[at + 1].Is(Sign.Number) && tokens[at + 2].Is(Sign.Minute))
             at++;
         var (isTo, isJoined) = (false, hasHour);
         if (at < tokens.Length && tokens[at].Is(Sign.To) && (isHourFirst || hasHour) && !tokens[at].Is(Sign.Fraction))

@@ -16,6 +16,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly NumberReader numbers = new(words);
     private readonly ClockHands hands = new(words);
     private readonly bool hasArticles = words.Language.Clock.HasArticles;
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
     private readonly bool hasMinutesBehind = words.Language.Clock.HasMinutesBehind;
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
@@ -117,6 +118,9 @@ internal sealed class ClockTimes(WordList words)
         {
             if (text.Words[i].Id >= 0 && words.Signs.IsNoTime(text.Words[i].Id))
                 return true;
+            // Hours in the plural last: ثماني ساعات وأربعين دقيقة.
+            if (hasPrefixes && i >= first && text.Bare(text.Words[i]) is "ساعات")
+                return true;
         }
 
         return false;
@@ -161,8 +165,13 @@ internal sealed class ClockTimes(WordList words)
             sign = sign != 0 ? sign : Has(text, next, WordRole.After) ? 1 : -1;
         if (sign == 0 || (isFraction && !isMarked && minutes == 30 && sign < 0))
             return;
-        var half = isHalfOfNext && Has(text, next, WordRole.Half) ? 30 : 0;
-        if (half > 0)
+        // "Fünf vor halb elf", "five past half seven", "cinq minutes avant la demie de cinq heures".
+        while (hasArticles && Has(text, next, WordRole.Determiner) && Has(text, next + 1, WordRole.Half))
+            next++;
+        var half = !isFraction && Has(text, next, WordRole.Half) ? isHalfOfNext ? 30 : -30 : 0;
+        if (half != 0)
+            next++;
+        while (half < 0 && Has(text, next, WordRole.After | WordRole.Preposition))
             next++;
         if (Hour(text, ref next, out var hour, out var hasMark))
             Tell(text, first, next - 1, (hour * 60) - half + (sign * minutes), isFraction || isMarked || hasMark, found);
@@ -188,6 +197,9 @@ internal sealed class ClockTimes(WordList words)
         var and = Has(text, next, WordRole.And);
         after = and ? next + 1 : next;
         var start = after;
+        // 七時を二十分まわったころ.
+        if (words.Language.HasNoSpaces && hasMark && after + 1 < text.Words.Length && text.Bare(text.Words[after]) is "を" && numbers.IsNumber(text, after + 1))
+            after++;
         if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
             return;
         var isSeparated = IsSeparated(text, next);

@@ -70,7 +70,7 @@ internal sealed class Finder
                 AddReadings(secret);
         }
 
-        phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true });
+        phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true }, own.IsOpen);
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
@@ -191,6 +191,13 @@ internal sealed class Finder
             runs.Add(secret.Number, $"0{text}", sure);
         pieces.Add(secret.Number, text);
         times.Add(secret.Number, answer);
+        // 燕 for ツバメ.
+        if (isCaseless && words.Language.HasNoSpaces)
+        {
+            foreach (var word in JapaneseReadings.ReadAs(answer))
+                phrases.Add(secret.Number, word, Sureness.Likely, Casing.Spelled, isTurned: false);
+        }
+
         if (ClockTimes.TimeOf(answer) is not null)
             settings.Add(secret.Number);
         looked.Add(new(secret, text, SoughtAs.Symbols, sure));

@@ -36,6 +36,9 @@ internal sealed class NameJudge
         return (telling.Length, everyday, isAllPlain, telling.All(openWords.Contains));
     }
 
+    /// <summary>Whether a word stands in what anyone may read.</summary>
+    public bool IsOpen(int word) => openWords.Contains(word);
+
     /// <summary>A name without its articles, which another language doesn't know.</summary>
     public string WithoutDeterminers(string name)
     {

@@ -34,6 +34,10 @@ internal sealed class NamesInRuns
             Put(secret, $"{(char)(noun[0] - 1)}{noun[1..]}", describing);
     }
 
+    /// <summary>What a name says the thing is, without what describes it; none if it doesn't fall into two parts.</summary>
+    public static string NounOf(string name) =>
+        name.LastIndexOf('の') is > 0 and var tied ? name[(tied + 1)..] : InflectedAt(name) is > 0 and var cut ? name[cut..] : "";
+
     private void Put(int secret, string noun, string describing)
     {
         if (!nouns.TryGetValue(noun[0], out var here))

@@ -39,6 +39,8 @@ internal sealed partial class OrdinaryNumbers
         // 3:40 minutes, 3 min 40.
         + @"|(?<!\d)\d{1,3}[:.]\d{2}\s*(min\b|mins\b|minutes?\b|minuten\b|minutos?\b|دقيقة|دقائق|分)|(?<!\d)\d{1,3}\s?(min|minutes?|minuten|minutos?)\s\d{2}\b"
         + @"|\d{1,3}分\d{1,2}秒"
+        // Pages 19~20.
+        + @"|\d{1,4}\s?[~〜～–—-]\s?\d{1,4}\s?(ページ|頁|章|年|ص)|\b(pages?|pp?\.|seiten?|s\.|páginas?|págs?\.|صفحات|الصفحات)\s?\d{1,4}\s?[~–—-]\s?\d{1,4}\b"
         // Version 9.4.6, #946012, a digest.
         + @"|\b(v|version|versión|release)\.?\s?\d+(\.\d+)+\b|#[0-9a-f]{6}\b|\b(?=[0-9a-f]*[a-f][0-9a-f]*\d)(?=[0-9a-f]*\d[0-9a-f]*[a-f])[0-9a-f]{8,64}\b"
         // +49 1632 960275.

@@ -15,7 +15,8 @@ internal sealed class Phrases(WordList words)
     private const int ShortestInCompound = 6;
     private const int ShortestLoose = 4;
     private const int ShortestVerb = 4;
-    private const int ShortestHead = 4;
+    private const int ShortestHead = 3;
+    private const int ShortestTailHead = 4;
     private const int ShortestTail = 5;
 
     // Every two neighbours of a name may be written as one, so the tree grows with the square of its words, and a walk is as deep as a name has words.
@@ -29,10 +30,12 @@ internal sealed class Phrases(WordList words)
     private readonly List<int> first = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
-    private readonly Dictionary<int, List<(int Secret, string Bare)>> heads = [];
+    private readonly Dictionary<int, List<(int Secret, string Bare, bool IsPart)>> heads = [];
+    private readonly List<(int Secret, string Noun)> runNouns = [];
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
     private readonly HashSet<int> named = [];
+    private int owned;
     private readonly HashSet<int> figurative = [];
     private readonly NamesInRuns runs = new();
     private readonly Surroundings around = new(words);
@@ -72,6 +75,7 @@ internal sealed class Phrases(WordList words)
         var written = Written(name, out var bare);
         if (written.Length == 0)
             return;
+        owned = IndexOfOwner(name);
         named.UnionWith(written.Where(word => !Is(word, WordRole.Function | WordRole.Preposition)));
         var isExact = rule is Casing.Spelled or Casing.Capitals or Casing.Exact
             || (written.Length > 1 && !hasNoSpaces && name.Count(char.IsLetterOrDigit) < ShortestLoose);
@@ -90,6 +94,8 @@ internal sealed class Phrases(WordList words)
         {
             if (isTurned)
                 runs.Add(secret, name, words.Language.Tie);
+            if (isTurned && NamesInRuns.NounOf(name) is { Length: > 0 } spelt)
+                runNouns.Add((secret, spelt));
             return;
         }
 
@@ -144,7 +150,26 @@ internal sealed class Phrases(WordList words)
     private int NounOf(int[] written)
     {
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition | WordRole.Link));
+        if (owned > 0)
+            return owned - 1;
         return tie > 0 ? (words.Language.HeadFirst ? 0 : tie - 1) : words.Language.HeadFirst ? 0 : written.Length - 1;
+    }
+
+    // "Taktstock des Kapellmeisters": the number of words before the owner's article; 0 if there is none.
+    private int IndexOfOwner(string name)
+    {
+        if (!hasCompounds)
+            return 0;
+        reader.Read(name);
+        var before = 0;
+        foreach (var word in reader.Words)
+        {
+            if (before > 0 && reader.Bare(word) is "des" or "der" or "eines" or "einer" or "meines" or "meiner")
+                return before;
+            before += Is(word.Id, WordRole.Determiner) ? 0 : 1;
+        }
+
+        return 0;
     }
 
     private void Turn(int secret, string name, int[] written, string[] bare)
@@ -157,9 +182,7 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
-        if (!heads.TryGetValue(written[noun], out var owners))
-            heads[written[noun]] = owners = [];
-        owners.Add((secret, bare[noun]));
+        AddHead(written[noun], secret, bare[noun], isPart: false);
         int[] describing =
         [
             .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
@@ -175,6 +198,13 @@ internal sealed class Phrases(WordList words)
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
+    }
+
+    private void AddHead(int noun, int secret, string bare, bool isPart)
+    {
+        if (!heads.TryGetValue(noun, out var owners))
+            heads[noun] = owners = [];
+        owners.Add((secret, bare, isPart));
     }
 
     // "Sattelseifendose" for a "Dose mit Sattelseife", "verbogener Bügel" for a "verbogener Steigbügel".
@@ -202,24 +232,49 @@ internal sealed class Phrases(WordList words)
         {
             var (describing, noun) = (words.Add(last.AsSpan(..cut)), words.Add(last.AsSpan(cut..)));
             turned.Add(noun, describing, new(secret));
+            // "Der Ritter" for a Zinnritter: of all its ends only words stand in texts.
+            if (last.Length - cut >= ShortestTailHead)
+                AddHead(noun, secret, last[cut..], isPart: true);
             Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
+            // "Der Stab des Dirigenten" for a Dirigentenstab.
+            foreach (var owner in (string[])["des", "der"])
+                Insert([noun, words.Add(owner), describing], new(secret, Sureness.Likely, Casing.Any));
         }
     }
 
     /// <summary>
-    /// Makes the nouns of names of several words count by themselves, if no other name has them and they are no ordinary word: "the pestle" for a brass
-    /// pestle. Likely mentions only, where the thing is handled or somebody's. Called once, behind the last name.
+    /// Makes the nouns of names of several words count by themselves, if no other name has them and nobody knows them: "the pestle" for a brass pestle.
+    /// Likely mentions only, where the thing is handled or somebody's; of a noun that many texts have, only where it is both. Called once, behind the
+    /// last name.
     /// </summary>
     /// <param name="isThing">Whether a secret is a thing that can be held.</param>
-    public void AddHeads(Func<int, bool> isThing)
+    /// <param name="isOpen">Whether a word stands in what anyone may read.</param>
+    public void AddHeads(Func<int, bool> isThing, Func<int, bool> isOpen)
     {
+        AddHeadsOfRuns(isThing);
         foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
         {
-            var (secret, bare) = owners[0];
-            if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret)
-                || words.Signs.IsOrdinary(noun) || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
+            var (secret, bare, _) = owners[0];
+            if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
+                || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
-            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare });
+            var isOrdinary = words.Signs.IsOrdinary(noun) || owners.TrueForAll(owner => owner.IsPart);
+            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary });
+        }
+    }
+
+    // 千鳥 for a 銀の千鳥; one letter is too many words.
+    private void AddHeadsOfRuns(Func<int, bool> isThing)
+    {
+        foreach (var owners in runNouns.Where(one => one.Noun.Length > 1).ToLookup(one => one.Noun, one => one.Secret))
+        {
+            var (secret, noun) = (owners.First(), owners.Key);
+            var written = Written(noun, out var bare);
+            if (!isThing(secret) || owners.Any(owner => owner != secret) || Is(words.NumberOf(string.Concat(bare)), WordRole.Everyday))
+                continue;
+            Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun });
+            foreach (var reading in JapaneseReadings.Of(noun).Where(other => other.Length >= ShortestHead))
+                AddReading(secret, reading, Casing.Head);
         }
     }
 
@@ -329,6 +384,8 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && around.IsDone(text, first))
+                    continue;
                 var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
                 if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
                     continue;
@@ -338,18 +395,23 @@ internal sealed class Phrases(WordList words)
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
                     continue;
-                if (hasNoSpaces && ending.Casing == Casing.Object && !Runs.IsOneWord(source, start, end))
+                if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
-                if (ending.Casing == Casing.Head && (!around.IsOnesOwn(text, first, last) || IsSeveral(text.Bare(read[last]), ending.Head)))
+                if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
+                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last)
+                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)))))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
                 if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
                     continue;
+                // 大風呂敷, a boast, is no 風呂敷.
+                if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
+                    continue;
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
                 {
-                    var isDoubtful = ending.Casing == Casing.Alone && figurative.Contains(read[first].Id);
+                    var isDoubtful = ending.Casing == Casing.Alone && (figurative.Contains(read[first].Id) || !around.IsNamed(text, first, last));
                     var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
                     found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
                 }
@@ -388,7 +450,7 @@ internal sealed class Phrases(WordList words)
         void AtTail(int node, int first, int at, int gaps)
         {
             var letters = text.Bare(text.Words[at]);
-            for (var cut = ShortestPart; cut <= letters.Length - ShortestHead; cut++)
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestTailHead; cut++)
             {
                 if (words.NumberOf(letters[cut..]) is >= 0 and var tail && children.TryGetValue((node, tail), out var child))
                 {
@@ -438,7 +500,8 @@ internal sealed class Phrases(WordList words)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
         return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
-            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]));
+            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
+            || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
     }
 
     // Small words may stand between: 青い木の札 for 青い札.
@@ -480,7 +543,7 @@ internal sealed class Phrases(WordList words)
 
     // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
     private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
-        isSmall ? word.SequenceEqual(noun) : words.Language.AreForms(noun, word);
+        isSmall ? word.SequenceEqual(noun) : words.Language.AreForms(noun, word) || word.EndsWith("chen") || word.EndsWith("lein");
 
     // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
     private bool MayBeOne(in Word left, in Word right) =>
@@ -576,6 +639,9 @@ internal sealed class Phrases(WordList words)
 
         // The noun of a longer name, as it is written there.
         public string Head { get; init; } = "";
+
+        // A noun that many texts have.
+        public bool IsOrdinary { get; init; }
 
         // An Arabic word without the ending of the feminine.
         public bool IsMasculine { get; init; }

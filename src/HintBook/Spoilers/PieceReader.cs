@@ -275,8 +275,9 @@ internal sealed class PieceReader(WordList words)
     {
         if (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None)
             return false;
-        return !hasNoSpaces
-            && !words.Signs.IsTally(text.Words[next].Id)
+        if (hasNoSpaces)
+            return text.Words[next].Gap == Gap.None && "つ個枚本人羽匹頭輪粒滴回".AsSpan().Contains(text.Bare(text.Words[next])[0]);
+        return !words.Signs.IsTally(text.Words[next].Id)
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Link | WordRole.Place)
             && !numbers.IsNumber(text, next)
             && !words.Signs.IsTwice(text.Words[next].Id) && text.Words[next].Length > 1
@@ -334,6 +335,8 @@ internal sealed class PieceReader(WordList words)
         }
 
         if (bare.Length == 1 && Has(text, at, WordRole.Function | WordRole.Determiner | WordRole.And | WordRole.Preposition) && !IsSetApart(text, source, at)
+            && !(at > 0 && words.Signs.IsIndefinite(text.Words[at - 1].Id) && IsTight(text, at)
+                && (next >= text.Words.Length || (text.Words[next].Gap & Parting) != Gap.None || Has(text, next, WordRole.And)))
             && !(char.IsUpper(source[word.Start]) && at > 0 && Has(text, at - 1, WordRole.Determiner) && (word.Gap & Parting) == Gap.None))
             return null;
         var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));

@@ -189,7 +189,8 @@ internal sealed class SaidLetters(WordList words)
     {
         for (var i = start; i < source.Length && i <= start + MostWords; i++)
         {
-            if (Closing.Contains(source[i], StringComparison.Ordinal) || (i > start && i - start <= MostSaid && source.AsSpan(i).StartsWith("です")))
+            if (Closing.Contains(source[i], StringComparison.Ordinal) || (i > start && i - start <= MostSaid && (source.AsSpan(i).StartsWith("です")
+                || (start > 0 && source[start - 1] == '・' && source[i] is 'と' or 'の' or 'を' or 'に' or 'で'))))
                 return i - start;
             if (!char.IsLetter(source[i]) && source[i] != 'ー')
                 return 0;

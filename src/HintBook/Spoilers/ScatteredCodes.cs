@@ -147,6 +147,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     // "Two Es", "K", "Wilhelm, also W".
     private Atom? LetterAt(WordReader text, string source, int at)
     {
+        if (at + 1 < text.Words.Length && NamedByTwo(text.Bare(text.Words[at]), text.Bare(text.Words[at + 1])) is > '\0' and var named)
+            return new(AtomKind.Letter, named - 'a' + 1, $"{named}", at, at + 2, IsOptional: false);
         if (reader.At(text, source, at, PieceKind.Letters) is { } piece)
         {
             var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < 3;
@@ -156,19 +158,31 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 
         if (Chunk(text, source, at) is { } chunk)
             return chunk;
-        if (at + 1 < text.Words.Length && text.Bare(text.Words[at]) is "double" && text.Bare(text.Words[at + 1]) is "u" or "you")
-            return new(AtomKind.Letter, 'w' - 'a' + 1, "w", at, at + 2, IsOptional: false);
-        var times = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again or FigureKind.Small, Value: > 1 and < 5 and var many } ? many : 1;
+        var times = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again or FigureKind.Small, Value: > 1 and < 5 and var many } ? many
+            : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
         var letter = times > 1 ? at + 1 : at;
         if (letter >= text.Words.Length || text.Bare(text.Words[letter]) is not ([>= 'a' and <= 'z'] or [>= 'a' and <= 'z', 's']))
             return null;
         var isPlural = text.Words[letter].End - text.Words[letter].Start > 1;
         var isSaid = char.IsUpper(source[text.Words[letter].Start]) ? isPlural ? source[text.Words[letter].End - 1] == 's' : times > 1
             : !isPlural && words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again };
-        return isSaid
-            ? new(AtomKind.Letter, text.Bare(text.Words[letter])[0] - 'a' + 1, new(text.Bare(text.Words[letter])[0], times), at, letter + 1, IsOptional: false)
-            : null;
+        if (!isSaid)
+            return null;
+        // "Zweimal T wie Theodor".
+        var next = reader.At(text, source, letter, PieceKind.Letters)?.Next ?? letter + 1;
+        var symbol = text.Bare(text.Words[letter])[0];
+        return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, IsOptional: false);
     }
+
+    // "Double u", "uve doble", "i griega", "double vé".
+    private static char NamedByTwo(ReadOnlySpan<char> first, ReadOnlySpan<char> second) => first switch
+    {
+        "double" => second is "u" or "you" or "v" or "ve" ? 'w' : '\0',
+        "uve" => second is "doble" ? 'w' : '\0',
+        "doble" => second is "u" or "ve" or "uve" ? 'w' : '\0',
+        "i" => second is "griega" or "grec" ? 'y' : '\0',
+        _ => '\0',
+    };
 
     // "ARBOR with an H in front": part of a code, in capitals.
     private Atom? Chunk(WordReader text, string source, int at)
@@ -240,7 +254,9 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         var isLong = said.Length > Shortest || PlacesBeside(search.Start, last) > 1;
         if (!isLong && !Has(search.Text, first, end, static (signs, word) => signs.IsLock(word)))
             return;
-        var isEnough = used > 2 || search.Kind == PieceKind.Letters;
+        // "Siebenundzwanzig und neunundfünfzig, ohne Abstand".
+        var isPaired = said.Length == 2 * used && IsTold(search.Text, atoms[search.Start].First, end);
+        var isEnough = used > 2 || search.Kind == PieceKind.Letters || isPaired;
         if (codes.TryGetValue(said, out var here) && (isEnough || IsOrdered(search.Text, search.Start, last)))
             Found(search.Text, here, first, end, search.Found);
         if (!bySymbols.TryGetValue(Sorted(said), out var alike) || !IsOrdered(search.Text, search.Start, last))
@@ -270,6 +286,18 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         }
 
         return Has(text, atoms[start].First, atoms[last].Next - 1, static (signs, word) => signs.IsOrder(word));
+    }
+
+    private bool IsTold(WordReader text, int first, int last)
+    {
+        for (var i = Math.Max(0, first - Far); i <= Math.Min(text.Words.Length - 1, last + Far); i++)
+        {
+            if ((words.RoleOf(text.Words[i].Id) & (WordRole.Sequence | WordRole.Place)) != WordRole.None || (text.Words[i].Id >= 0
+                && (words.Signs.IsOrder(text.Words[i].Id) || words.Signs.IsLock(text.Words[i].Id))))
+                return true;
+        }
+
+        return false;
     }
 
     private bool Has(WordReader text, int first, int last, Func<WordSigns, int, bool> isOne)

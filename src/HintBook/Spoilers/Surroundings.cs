@@ -9,6 +9,7 @@ internal sealed class Surroundings(WordList words)
     private const int MostSimile = 3;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
+    private readonly bool hasPronouns = words.Language.Code is "fr" or "es";
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
     /// <summary>Whether the clause is about handling a thing, or is nothing but its name, as in a list of parts.</summary>
@@ -93,15 +94,127 @@ internal sealed class Surroundings(WordList words)
         if (words.Language.Prefixes.Length > 0 && !IsCertain(text.Bare(text.Words[last]))
             && !(last + 1 < text.Words.Length && text.Bare(text.Words[last + 1])[^1] is 'ك' or 'ه'))
             return false;
-        if (words.Language.HasNoSpaces || IsHandled(text, first, last))
+        if (IsHandled(text, first, last))
             return true;
+        if (words.Language.HasNoSpaces)
+            return last + 1 < text.Words.Length && text.Bare(text.Words[last + 1]) is "を";
         var before = first - 1;
+        if (before >= 0 && IsWithin(text, first) && HasArticle(text.Words[before], text))
+            return true;
         if (before < 0 || !IsWithin(text, first) || (words.RoleOf(text.Words[before].Id) & WordRole.Determiner) == WordRole.None)
             return words.Language.Prefixes.Length > 0;
         // "It is a playbill."
         return !words.Signs.IsIndefinite(text.Words[before].Id)
             || (before > 0 && IsWithin(text, before) && (words.RoleOf(text.Words[before - 1].Id) & (WordRole.Link | WordRole.Preposition)) != WordRole.None)
             || (before > 0 && words.Signs.IsPronoun(text.Words[before - 1].Id));
+    }
+
+    /// <summary>
+    /// Whether it is spoken of as something that the reader knows already, and beside it of what one does with it or where it is: <c>give the horse a
+    /// shove</c>, <c>behind the horse</c>, <c>the horse hides a key</c>.
+    /// </summary>
+    public bool IsGiven(WordReader text, int first, int last)
+    {
+        if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && (IsAnothers(text, last) || GoesOn(text, last)))
+            return false;
+        if (words.Language.Prefixes.Length > 0)
+        {
+            // هذا الحبل and فك الحبل; ذلك stands between.
+            return IsCertain(text.Bare(text.Words[last])) && first > 0 && (text.Words[first].Gap & Ending) == Gap.None
+                && (IsOneOf(text, first - 1, WordRole.Handling | WordRole.Determiner) || first == 1 || (text.Words[first - 1].Gap & Ending) != Gap.None);
+        }
+
+        var article = ArticleBefore(text, first);
+        if (article < 0)
+            return false;
+        var begins = article == 0 || (text.Words[article].Gap & Ending) != Gap.None;
+        if (begins || HasArticle(text.Words[article], text))
+            return IsHandledNext(text, last) || (HasArticle(text.Words[article], text) && Has(text, first, last, WordRole.Handling));
+        var before = article - 1;
+        if (IsOneOf(text, before, WordRole.Handling))
+            return true;
+        // "Dale la vuelta a la taza", "donnez un coup à la tasse".
+        if (hasPronouns && text.Bare(text.Words[before]) is "a")
+            return Has(text, first, last, WordRole.Handling);
+        // "Wind the mouse": the word that begins the sentence is a verb or a preposition. "Ziehen Sie das Pferd".
+        if (words.Signs.IsAddressed(text.Words[before].Id) && before > 0)
+            before--;
+        if (before == 0 || (text.Words[before].Gap & Beginning) != Gap.None)
+            return !IsOneOf(text, before, WordRole.Determiner | WordRole.Not) && !IsConjunction(text.Words[before].Id);
+        return IsHandledNext(text, last) && IsConjunction(text.Words[before].Id);
+    }
+
+    /// <summary>Whether a short noun, which may be many words, has "the" before it where something is done.</summary>
+    public bool IsCertainly(WordReader text, int first, int last) =>
+        words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0
+        || (ArticleBefore(text, first) >= 0 && Has(text, first, last, WordRole.Handling));
+
+    // The definite article, with one describing word behind it at most; -1 if there is none.
+    private int ArticleBefore(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - 2 && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
+        {
+            var id = text.Words[i].Id;
+            if (HasArticle(text.Words[i], text) || ((words.RoleOf(id) & WordRole.Determiner) != WordRole.None && !words.Signs.IsIndefinite(id)))
+                return i;
+            if ((words.RoleOf(id) & (WordRole.Function | WordRole.Determiner | WordRole.Handling)) != WordRole.None || words.FigureOf(id) is not null)
+                return -1;
+        }
+
+        return -1;
+    }
+
+    // "De" is one word with "del" and "du", but has no article.
+    private bool HasArticle(in Word word, WordReader text) => words.Signs.HasArticle(word.Id) && text.Bare(word) is not ("de" or "d" or "a");
+
+    // A word behind it that is part of what it is called: "the horse box".
+    private bool GoesOn(WordReader text, int last)
+    {
+        var next = text.Words[last + 1];
+        if (words.Language.HasCompounds || next.Gap == Gap.None || words.RoleOf(next.Id) != WordRole.None)
+            return next.Gap == Gap.Hyphen;
+        var bare = text.Bare(next);
+        return words.Language == English.Language
+            ? !(bare is "upside" or "back" or "home" or "free" or "open" or "shut" or "round" or "again" or "twice" or "once" or "hard" or "loose" or "facing"
+                || bare.EndsWith("ly") || bare.EndsWith("ward") || bare.EndsWith("wards") || bare.EndsWith("ing") || bare.EndsWith("ed")
+                || (bare[^1] == 's' && text.Bare(text.Words[last])[^1] != 's'))
+            : !(bare.EndsWith("ment") || bare.EndsWith("mente"));
+    }
+
+    private bool IsHandledNext(WordReader text, int last) =>
+        last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsOneOf(text, last + 1, WordRole.Handling);
+
+    private bool IsConjunction(int word) =>
+        (words.RoleOf(word) & (WordRole.Function | WordRole.Preposition)) == WordRole.Function && (words.RoleOf(word) & WordRole.Handling) == WordRole.None;
+
+    private bool IsOneOf(WordReader text, int at, WordRole role) => (words.RoleOf(text.Words[at].Id) & role) != WordRole.None;
+
+    /// <summary>
+    /// Whether nothing but a name can stand there: with an article or an owner before it, or by itself. "Balance ascendant Scorpion" and
+    /// تحت عدسة الصحافة may mean something else.
+    /// </summary>
+    public bool IsNamed(WordReader text, int first, int last)
+    {
+        if (words.Language.HasNoSpaces || IsAlone(text, first, last))
+            return true;
+        if (words.Language.Prefixes.Length > 0)
+            return text.Bare(text.Words[first]).Contains("ال", StringComparison.Ordinal) || last + 1 >= text.Words.Length
+                || !text.Bare(text.Words[last + 1]).StartsWith("ال");
+        return HasArticle(text, first) || (first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null);
+    }
+
+    /// <summary>Whether a pronoun stands before it, so that it is a verb: <c>je balance</c>, <c>que te alumbre</c>.</summary>
+    public bool IsDone(WordReader text, int first)
+    {
+        if (!hasPronouns || first == 0 || (text.Words[first].Gap & Ending) != Gap.None)
+            return false;
+        var before = text.Bare(text.Words[first - 1]);
+        return words.Language.Code switch
+        {
+            "fr" => before is "je" or "j" or "tu" or "il" or "elle" or "on" or "ils" or "elles" or "me" or "te" or "se" or "ne" or "n" or "m" or "s",
+            "es" => before is "yo" or "me" or "te" or "se" or "le" or "les" or "nos" or "os" or "usted" or "ustedes",
+            _ => false,
+        };
     }
 
     private static bool IsCertain(ReadOnlySpan<char> word) =>

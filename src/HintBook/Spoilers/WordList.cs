@@ -50,6 +50,13 @@ internal sealed class WordList
         foreach (var (word, figure) in language.Figures)
             list.figures[list.Add(BareOf(word, reader))] = figure;
         list.signs = new(language, word => list.Add(BareOf(word, reader)));
+        // "Encontrarte", "cógelo", خذها: what stands behind verbs as one word with them.
+        foreach (var verb in language.Objects.Handling.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            foreach (var pronoun in language.Objects.BehindVerbs.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+                list.Alias(BareOf(verb + pronoun, reader), list.Add(BareOf(verb, reader)));
+        }
+
         for (var number = 0; number < list.roles.Count; number++)
         {
             list.roles[number] |= (list.signs.PlaceOf(number) != 0 ? WordRole.Place : WordRole.None)

@@ -43,6 +43,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> having = [];
     private readonly HashSet<int> withArticle = [];
     private readonly HashSet<int> questions = [];
+    private readonly HashSet<int> addressed = [];
     private readonly HashSet<int> tallies = [];
 
     public WordSigns()
@@ -89,7 +90,7 @@ internal sealed class WordSigns
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
-        questions = SetOf(language.Objects.Questions);
+        (questions, addressed) = (SetOf(language.Objects.Questions), SetOf(language.Objects.Addressed));
         tallies = SetOf(language.Pieces.Tallies);
         (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
         HashSet<int> turning =
@@ -193,6 +194,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether it is a preposition with an article in it.</summary>
     public bool HasArticle(int word) => withArticle.Contains(word);
+
+    /// <summary>Whether it means the reader who is told to do something: <c>Sie</c>.</summary>
+    public bool IsAddressed(int word) => addressed.Contains(word);
 
     /// <summary>Whether it asks which thing is meant.</summary>
     public bool IsQuestion(int word) => questions.Contains(word);

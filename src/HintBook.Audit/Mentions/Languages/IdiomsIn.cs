@@ -7,7 +7,10 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "spur of the moment, spur you on, sling your hook, forum thread, thread your way, thread his way, key is key, off the chart, "
+        "jack of all, weight off, corners of the globe, across the globe, around the globe, tube map, tube station, scales fell, scales fall, before "
+        + "the horse, "
+        + "gift horse, "
+        + "spur of the moment, spur you on, sling your hook, forum thread, thread your way, thread his way, key is key, off the chart, "
         + "off the charts, down the hatch, hatch a plan, holy grail, magic wand, crystal ball, poisoned chalice, second fiddle, loose "
         + "cannon, brass tacks, cloak and dagger, silver bullet, bite the bullet, olive branch, on a pedestal, ivory tower, in the spotlight, in the "
         + "limelight, "
@@ -145,7 +148,8 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, "
+        "flöten gegangen, flöten geht, flöten ging, erste stock, ersten stock, zweiten stock, dritten stock, vierten stock, pferde scheu, "
+        + "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, "
         + "schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
             + "schlüssel liegt darin, schlüssel zur "
         + "lösung, schlüssel zum verständnis, schlüssel zum ganzen, schlüssel ist geduld, "
@@ -200,7 +204,8 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, "
+        "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "
+        + "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, "
         + "coup de pinceau, coups de pinceau, mot clé, sous clé, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, "
         + "clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
             + "l énigme, clé du bonheur, clé de sol, clé de fa, clé est la patience, mot clé, "
@@ -253,7 +258,8 @@ internal static class IdiomsIn
         + "trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
-        "mucho gancho, tiene gancho, con gancho, pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, "
+        "menos da una piedra, de piedra cuando, tirar la piedra, a caballo, gato encerrado, "
+        + "mucho gancho, tiene gancho, con gancho, pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, "
         + "echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
             + "maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
         + "llaves, bajo cuatro llaves, cerrar con llave, la llave del agua, llave de la ciudad, "
@@ -307,7 +313,8 @@ internal static class IdiomsIn
         + "財布の紐, 紐解, 将棋の駒, 駒を進, 白羽の矢, 矢面, 矢先, 矢印, 弓なり, 後ろ盾, 矛盾, 乾杯, 一杯, 蝉しぐれ, 腐っても, 大風呂敷, 風呂敷を広げ";
 
     public const string Arabic =
-        "مفتاح الفرج, مفتاح النجاح, مفتاح الحل, مفتاح السر, مفتاح كل, مفتاح القلوب, مفتاح الصبر, مفتاح اللغز, مفتاح الجنة, مفتاح السعادة, المفتاح هو "
+        "عدسة الصحافة, عدسات الصحافة, عدسة المصور, مفتاح الخريطة, مفتاح الرسم, برج الميزان, برج الحمل, "
+        + "مفتاح الفرج, مفتاح النجاح, مفتاح الحل, مفتاح السر, مفتاح كل, مفتاح القلوب, مفتاح الصبر, مفتاح اللغز, مفتاح الجنة, مفتاح السعادة, المفتاح هو "
         + "الصبر, مفتاحها الصبر, مفتاح هذه, "
         + "مرآة القلب, مرآة النفس, مرآة الروح, مرآة العصر, مرآة أخيه, مرآة المؤمن, مرآة العقل, مرآة المجتمع, "
         + "حجر عثرة, حجر الزاوية, حجر الأساس, على حجر, ضرب عصفورين بحجر, بحجر واحد, خيط رفيع, خيط الأمل, خيط الحديث, طرف الخيط, إبرة في كومة, كومة قش, "

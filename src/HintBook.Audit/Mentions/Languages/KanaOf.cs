@@ -18,12 +18,25 @@ internal static class KanaOf
         + "琥珀=こはく 翡翠=ひすい 水晶=すいしょう 象牙=ぞうげ 漆=うるし 硝子=ガラス,がらす ガラス=硝子 陶器=とうき 磁器=じき 絹=きぬ 麻=あさ 赤い=あかい,紅い 青い=あおい 白い=しろい 黒い=くろい 黄色い=きいろい "
         + "緑=みどり 丸い=まるい,円い 長い=ながい 短い=みじかい 小さな=ちいさな,小さい 大きな=おおきな,大きい 古い=ふるい 割れた=われた 欠けた=かけた 折れた=おれた 破れた=やぶれた 錆びた=さびた";
 
-    private static readonly Dictionary<string, string[]> Readings = $"{Things} {Stuffs}".Split(' ')
+    private const string Living =
+        "燕=つばめ 雀=すずめ 千鳥=ちどり 鶴=つる 鷹=たか 鷲=わし 鳩=はと 烏=からす 兎=うさぎ 狐=きつね 狸=たぬき 猫=ねこ 犬=いぬ 馬=うま 牛=うし 鹿=しか 熊=くま 猿=さる 虎=とら 龍=りゅう 竜=りゅう 鯉=こい 鯛=たい "
+        + "蛙=かえる 蛇=へび 蛍=ほたる 蝉=せみ 蜂=はち 鶯=うぐいす 鴎=かもめ 桜=さくら 梅=うめ 松=まつ 菊=きく 蓮=はす 椿=つばき 牡丹=ぼたん 朝顔=あさがお 紅葉=もみじ 楓=かえで 柳=やなぎ 柿=かき 桃=もも 栗=くり 稲=いね "
+        + "雪=ゆき 雨=あめ 霞=かすみ 霧=きり 雷=かみなり 嵐=あらし 虹=にじ 雲=くも 月=つき 星=ほし 三日月=みかづき 時雨=しぐれ 吹雪=ふぶき 波=なみ 春=はる 夏=なつ 秋=あき 冬=ふゆ 心=こころ 夢=ゆめ 光=ひかり 宝=たから";
+
+    private const string Tools =
+        "轆轤=ろくろ 漏斗=じょうご,ろうと 分銅=ふんどう 磁石=じしゃく,マグネット 風呂敷=ふろしき 手綱=たづな 絵馬=えま 数珠=じゅず 三味線=しゃみせん 尺八=しゃくはち 鼓=つづみ 絣=かすり 藍=あい 引き出し=ひきだし,抽斗 隠し=かくし "
+        + "留め金=とめがね 革紐=かわひも 鐙=あぶみ 鞍=くら 印籠=いんろう 煙管=きせる 徳利=とっくり 湯呑=ゆのみ 鉄瓶=てつびん 火箸=ひばし 砥石=といし 巻尺=まきじゃく 算盤=そろばん 天秤=てんびん 花瓶=かびん 横笛=よこぶえ 油=あぶら";
+
+    private static readonly Dictionary<string, string[]> Readings = $"{Things} {Stuffs} {Living} {Tools}".Split(' ')
         .Select(entry => entry.Split('='))
+        .DistinctBy(entry => entry[0])
         .ToDictionary(entry => entry[0], entry => entry[1].Split(','), StringComparer.Ordinal);
 
     /// <summary>Other spellings of a name.</summary>
     public static IEnumerable<string> Name(string name) => From(name, 0, "").Where(other => other != name).Take(Most);
+
+    /// <summary>The words of Chinese letters that are read so, given in hiragana.</summary>
+    public static IEnumerable<string> WordsFor(string kana) => Readings.Where(word => word.Value.Contains(kana)).Select(word => word.Key);
 
     private static IEnumerable<string> From(string name, int at, string said)
     {

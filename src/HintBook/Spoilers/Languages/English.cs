@@ -40,7 +40,8 @@ internal static class English
         Objects = ObjectWords.English,
         Reckoning = ReckonWords.English,
         Variants =
-            "gold/golden/gilded/gilt wood/wooden wool/woollen/woolen silk/silken wax/waxen earth/earthen oak/oaken grey/gray "
+            "gold/golden/gilded/gilt wood/wooden wool/woollen/woolen silk/silken wax/waxen lead/leaden flax/flaxen birch/birchen beech/beechen "
+            + "earth/earthen oak/oaken grey/gray "
             + "sulphur/sulfur plough/plow axe/ax aluminium/aluminum jewellery/jewelry cheque/check moustache/mustache draught/draft "
             + "pyjamas/pajamas kerb/curb gauge/gage whisky/whiskey aeroplane/airplane tyre/tire cosy/cozy programme/program "
             + "manoeuvre/maneuver phial/vial disc/disk theatre/theater",

@@ -22,9 +22,28 @@ internal static class JapaneseReadings
         + "赤い/あかい/紅い 青い/あおい/蒼い 白い/しろい 黒い/くろい 黄色い/きいろい 緑/みどり 丸い/まるい/円い 四角い/しかくい 長い/ながい 短い/みじかい 小さな/ちいさな/小さい 大きな/おおきな/大きい 古い/ふるい 新しい/あたらしい "
         + "割れた/われた 欠けた/かけた 折れた/おれた 曲がった/まがった 破れた/やぶれた 錆びた/さびた 焦げた/こげた 濡れた/ぬれた";
 
-    private static readonly Dictionary<string, string[]> Spellings = Words.Split(' ')
+    // What words for a lock of letters are made of: beasts, plants, the sky.
+    private const string Natural =
+        "燕/つばめ 雀/すずめ 千鳥/ちどり 鶴/つる 亀/かめ 鷹/たか 鷲/わし 鳩/はと 烏/からす 鴉/からす 兎/うさぎ 狐/きつね 狸/たぬき 猫/ねこ 犬/いぬ 馬/うま 牛/うし 鹿/しか 熊/くま 猿/さる 虎/とら "
+        + "龍/りゅう 竜/りゅう 鯉/こい 鯛/たい 鮎/あゆ 鯨/くじら 蛙/かえる 蛇/へび 蝶/ちょう 蛍/ほたる 蜻蛉/とんぼ 蝉/せみ 蜂/はち 蟻/あり 蜘蛛/くも 鶯/うぐいす 鴨/かも 鶏/にわとり 雁/かり 鴎/かもめ "
+        + "桜/さくら 梅/うめ 松/まつ 竹/たけ 菊/きく 藤/ふじ 蓮/はす 椿/つばき 牡丹/ぼたん 朝顔/あさがお 紅葉/もみじ 楓/かえで 柳/やなぎ 杉/すぎ 桐/きり 欅/けやき 檜/ひのき 柿/かき 桃/もも 栗/くり 麦/むぎ 稲/いね "
+        + "芒/すすき 薄/すすき 萩/はぎ 苔/こけ 柚子/ゆず 蜜柑/みかん 林檎/りんご 葡萄/ぶどう 雪/ゆき 雨/あめ 霞/かすみ 霧/きり 霜/しも 雷/かみなり 稲妻/いなずま 嵐/あらし 虹/にじ 雲/くも 月/つき 星/ほし "
+        + "太陽/たいよう 三日月/みかづき 満月/まんげつ 時雨/しぐれ 夕立/ゆうだち 吹雪/ふぶき 氷/こおり 波/なみ 海/うみ 川/かわ 滝/たき 泉/いずみ 湖/みずうみ 島/しま 山/やま 森/もり 林/はやし 野原/のはら 春/はる "
+        + "夏/なつ 秋/あき 冬/ふゆ 朝日/あさひ 夕日/ゆうひ 夜明け/よあけ 祭り/まつり 心/こころ 夢/ゆめ 命/いのち 光/ひかり 影/かげ 炎/ほのお 宝/たから 旅/たび 港/みなと 灯台/とうだい 故郷/ふるさと 手鞠/てまり "
+        + "轆轤/ろくろ 漏斗/じょうご/ろうと 分銅/ふんどう 磁石/じしゃく 風呂敷/ふろしき 手綱/たづな 絵馬/えま 数珠/じゅず 三味線/しゃみせん 尺八/しゃくはち 鼓/つづみ 鉦/かね 絣/かすり 藍/あい 紅/べに 染料/せんりょう "
+        + "引き出し/ひきだし/抽斗 隠し/かくし 二重底/にじゅうぞこ 留め金/とめがね 金具/かなぐ 革紐/かわひも 鐙/あぶみ 鞍/くら 手形/てがた 印籠/いんろう 根付/ねつけ 煙管/きせる/キセル 徳利/とっくり 猪口/ちょこ 湯呑/ゆのみ "
+        + "鉄瓶/てつびん 火箸/ひばし 火打石/ひうちいし 砥石/といし 巻尺/まきじゃく 物差し/ものさし 算盤/そろばん 天秤/てんびん 虫籠/むしかご 花瓶/かびん 置物/おきもの 絵皿/えざら 絵筆/えふで 白墨/はくぼく 撥/ばち 鞠/まり";
+
+    private static readonly Dictionary<string, string[]> Spellings = $"{Words} {Natural}".Split(' ')
         .Select(group => group.Split('/'))
+        .DistinctBy(forms => forms[0])
         .ToDictionary(forms => forms[0], forms => forms[1..], StringComparer.Ordinal);
+
+    private static readonly ILookup<string, string> Read =
+        (from word in Spellings from reading in word.Value select (SaidLetters.Hiragana(reading), word.Key)).ToLookup(pair => pair.Item1, pair => pair.Key);
+
+    /// <summary>The words of Chinese letters that are read so, in either kana; none if no such word is known.</summary>
+    public static IEnumerable<string> ReadAs(string kana) => Read[SaidLetters.Hiragana(kana)];
 
     private static readonly int Longest = Spellings.Keys.Max(word => word.Length);
 

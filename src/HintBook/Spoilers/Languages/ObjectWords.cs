@@ -25,9 +25,16 @@ internal sealed record ObjectWords
             + "sticks touch touches tilt aim shine lay lays laid loose free hook hooks fish lower with there this that your against into onto "
             + "through possession next meet see spot notice have has had own photograph swing swings set peer want wants without reads shows "
             + "show budge "
-            + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch",
+            + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch "
+            + "wears carries contains sits stand stands wind winds squeeze poke prod tap knock crank spin stroke nudge shove shift raise raises lower "
+            + "dip thread tighten loosen crack snap "
+            + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten",
         Idioms =
-            "spur of the moment; spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; "
+            "spur of the moment; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
+            + "tube map/station/train; before the horse; gift horse; dark horse; hold your horses; high horse; flogging a dead horse; mouse click; "
+            + "click of the mouse; mouse pointer; cat and mouse; fox and the grapes; the early bird; bird in the hand; a little bird; "
+            + "the wrong/right key; off on the wrong foot; "
+            + "spur you/him/her/them on; sling your hook; button up your/his/her/my/our; in the key of; keyed in; "
             + "thread your/his/her/its way; forum thread; email thread; key is key; is key; are key; off key; pin number; pin code; "
             + "ring the changes; bell end; screw it up; nail it/him/her; spoon fed; wire transfer; wire money; card payment; "
             + "credit/debit/gift/postal card; pay by card; chain of thought; file name; zip file; pdf file; lens on life; torch song; key to ~; "
@@ -191,6 +198,7 @@ internal sealed record ObjectWords
     {
         Degrees = "sehr ganz recht ziemlich",
         Having = "hat haben hatte hatten",
+        Addressed = "sie du ihr",
         WithArticle = "am im vom zum zur beim ins ans",
         Questions = "welcher welche welches welchen welchem",
         Links =
@@ -208,9 +216,16 @@ internal sealed record ObjectWords
             + "sehen schaut klappt lös löst führ führe lass wozu gehört gehören ruht blas läute streich streiche streichst streicht streif streife "
             + "streift schüttel schüttle schütteln schüttelt "
             + "falte falten faltet entfalte entrolle roll rolle löse wickle reib reibe blas blase puste zünde schraube "
-            + "fühl fühle fühlt öffne öffnen wende falt",
+            + "fühl fühle fühlt öffne öffnen wende falt wenden trägt tragen enthält birgt klopf klopfe klopfen stoß stoße stoßen kipp kippe kippen "
+            + "tippen tippe kratz kratze kratzen "
+            + "wärme wärmen kurble kurbeln spann spanne spannen ziehe ziehen knicke knicken löse lösen biege biegen fädle fädeln tauche tauchen hänge "
+            + "hängen hebe entnimm entnehmen befestige befestigen stelle nehmt",
         Idioms =
-            "hat einen/keinen Haken; Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; "
+            "hat einen/keinen Haken; flöten gegangen/gehen/geht/ging; Pferde scheu; aufs falsche Pferd; das Pferd von hinten; die Katze im Sack; "
+            + "die Katze aus dem Sack; "
+            + "der Hund begraben; auf den Hund; den Vogel abgeschossen; einen Vogel; der erste/zweite/dritte/vierte Stock; "
+            + "im ersten/zweiten/dritten/vierten Stock; "
+            + "Sache einen Haken; Haken daran; Sporen verdienen/verdient/verdiente; sich die Sporen; die Sporen geben; "
             + "Kerzen auf dem; in die gleiche Kerbe; Knopf im Ohr; Ring der Nibelungen; Pin Nummer; Ruf und Siegel; Stein der Weisen; "
             + "Stein um Stein; auf Schritt und Tritt; ins Rad greifen; unters Rad; auf den Zeiger; unter die Lupe; Schlüssel zum ~; "
             + "Schlüssel zur ~; der Schlüssel dazu; goldene Schlüssel; "
@@ -299,9 +314,13 @@ internal sealed record ObjectWords
             + "besoin sous derrière dedans dessous voilà voici logé logée collé collée sort sortez apparaît récupérez ramassez saisissez "
             + "attrapez perdu perd manque regardez vois voyez sers servez avec y soulevez dévissez accrochée suspendue repose gît livre "
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
-            + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle",
+            + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle "
+            + "enlevez ôtez retirez retirer serrez desserrez remontez remonter caressez grattez trempez plongez chauffez penchez basculez inclinez "
+            + "levez baissez attachez détachez frappez pressez pincez enfilez essuyez vissez fermez fouillez inspectez examinez touchez",
         Idioms =
-            "vivre/vit/vivent/vivons/vivez aux crochets; coup d'éperon; en cheville avec; cheville ouvrière; "
+            "vivre/vit/vivent/vivons/vivez aux crochets; poire en deux; poire pour la soif; pousser/poussez/pousse/poussé le bouchon; bouchon à la sortie; "
+            + "bouchons sur la route; cheval de bataille; à cheval sur; balance ascendant; signe de la balance; "
+            + "coup d'éperon; en cheville avec; cheville ouvrière; "
             + "arrive/arrivent/arriver/arrivait pas à la cheville; arrive/arrivent à la cheville; coup de pinceau; coups de pinceau; mot clé; "
             + "mot-clé; point clé; moment clé; sous clé; clé de sol/fa/voûte/usb; boutons d'acné; rouleau de printemps; au bout du rouleau; "
             + "sceau du secret; âme soeur; âme sœur; état d'âme; grandeur d'âme; en mon âme; rendre l'âme; la clé de tout; clé de tout; "
@@ -389,6 +408,8 @@ internal sealed record ObjectWords
     {
         Degrees = "muy bastante más",
         Having = "tiene tienen tenía lleva",
+        Addressed = "usted ustedes",
+        BehindVerbs = "lo la los las le les me te se nos melo telo selo mela tela sela",
         WithArticle = "del al",
         Questions = "qué cuál cuáles",
         Links = "de en para con sin que cual donde a está es son hecho hecha lleno llena como color bajo sobre tras se",
@@ -400,9 +421,14 @@ internal sealed record ObjectWords
             + "lleve necesita necesitará hay tiene tendrá tenga mira mire bajo tras detrás debajo dentro junto con introduzca introduce encaja "
             + "encaje desliza deslice recoge recoja suelta suelte sale salga pegada pegado dé da levanta levante mano agarra agarre sujeta "
             + "sujete apoya apoye pasa pase está descansa duerme aguarda "
-            + "despliegue despliega desenrolle sople frote encienda vierta voltee agite abra abre sienta rompa rompe",
+            + "despliegue despliega desenrolle sople frote encienda vierta voltee agite abra abre sienta rompa rompe "
+            + "aprieta apriete apretar presiona presione presionar quita quite quitar sube suba subir baja baje bajar enrosca desenrosca desenrosque "
+            + "moja moje mojar calienta caliente frota frotar rasca rasque toca toque tocar golpea golpee golpear ata desata enciende soplar sopla "
+            + "inclina incline vuelca vuelque acercar llevar recoger levantar empujar colgar abrir cerrar cierra cierre coloca coloque colocar "
+            + "examina examine apunta apunte enhebra enhebre",
         Idioms =
-            "mucho gancho; con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; "
+            "mucho gancho; menos da una piedra; de piedra; tirar la piedra; a caballo; a caballo regalado; gato encerrado; de pico y pala; "
+            + "con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; "
             + "sello personal/propio/discográfico/editorial/postal; sello de calidad; mi/tu/su/nuestro sello personal; sellos van por; "
             + "los sellos de correos; botón de muestra; de botones; al pie del cañón; punto clave; rodillo político; la llave de todo; en vela; "
             + "a la vela; llave de paso; la llave del éxito; palabra clave; bajo llave; llave inglesa; a cal y canto; "
@@ -457,9 +483,10 @@ internal sealed record ObjectWords
     {
         Links = "の で が は に と を な い た る",
         Not = "無",
-        Handling = "吹 巻 振 広 転 取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 あ",
+        Handling = "吹 巻 振 広 転 取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 立 外 抜 動 叩 鳴 縛 結 解 緩 締 折 曲 伸 拭 磨 乗 載 倒 傾 摘 握 "
+            + "嵌 覗 滑 捻 絞 あ",
         Idioms = "鍵になり; 鍵となり; こそが鍵; こそ鍵; が鍵です; が鍵だ; が鍵である; が鍵でし; は鍵です; 鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目; "
-            + "鏡開き; 鏡餅; 鏡板; 手鏡を出す; 眼鏡違い; 鏡台; 望遠鏡; 顕微鏡; 眼鏡; 双眼鏡; 万華鏡; 鏡面; 鏡文字; 鍵盤; 鍵っ子; 鍵穴; 合鍵; 鍵を握; 成功の鍵; 解決の鍵; 鍵と言え; 鍵といえ; 鍵は忍; 鍵は根; "
+            + "解く鍵; 鍵は、な; 鍵はなん; 鏡開き; 鏡餅; 鏡板; 手鏡を出す; 眼鏡違い; 鏡台; 望遠鏡; 顕微鏡; 眼鏡; 双眼鏡; 万華鏡; 鏡面; 鏡文字; 鍵盤; 鍵っ子; 鍵穴; 合鍵; 鍵を握; 成功の鍵; 解決の鍵; 鍵と言え; 鍵といえ; 鍵は忍; 鍵は根; "
             + "鍵は観; 勝負の鍵; 重要な鍵; 鍵になっ; 鍵となっ; 謎を解く鍵; 鍵を掛け; 鍵をかけ; 鈴虫; 鈴蘭; 風鈴; 呼び鈴; 猫に鈴; 鈴を転がす; 鈴を張った; 予鈴; 電鈴; 釘を刺; 釘付け; 釘づけ; 釘をさ; 糠に釘; "
             + "五寸釘; 針の筵; 針のむしろ; 針小棒大; 時計の針; 針路; 方針; 指針; 秒針; 釣り針; 針葉; 針金; 針仕事; 長針; 短針; 分針; 時針; 糸を引; 糸目を; 一糸乱れ; 糸口; 赤い糸; 毛糸; 運命の糸; 緊張の糸; "
             + "糸屋; 筆まめ; 筆不精; 筆無精; 筆の誤; 筆を執; 筆をと; 一筆; 筆頭; 筆者; 筆跡; 執筆; 鉛筆; 万年筆; 筆が立; 筆記; 自筆; 直筆; 毛筆; 筆名; 随筆; 加筆; 達筆; 筆が滑; 筆を置; 筆を入れ; "
@@ -476,6 +503,7 @@ internal sealed record ObjectWords
     public static ObjectWords Arabic { get; } = new()
     {
         Degrees = "جدا",
+        BehindVerbs = "ه ها هما هم",
         Having = "",
         Questions = "أي أية",
         Links = "من في ذو ذات الذي التي حيث به بها فيه فيها لـ مصنوع مصنوعة مملوء هو هي على مثل ل ب",
@@ -484,9 +512,11 @@ internal sealed record ObjectWords
             "خذ خذه خذها تجد ستجد وجدت ابحث ضع أدخل أدر استعمل استخدم يسقط تسقط سقط سقطت معلق معلقة مخبأ مخبأة مخفي مخفية مختبئ يختبئ تختبئ "
             + "ملصوق ملصوقة مربوط مربوطة تحت خلف داخل في بين فوق وراء ينتظر تنتظر يخرج تخرج تنزلق ينزلق اسحب ارفع أمسك قرب وجه ب أخرج التقط هناك "
             + "تحتاج يظهر تظهر موجود موجودة انظر بيدك معك يقع تقع "
-            + "افتح انفخ افرك اضغط أشعل اسكب اقلب هز دحرج لف",
+            + "افتح انفخ افرك اضغط أشعل اسكب اقلب هز دحرج لف حرك فك اربط علق ألصق انزع أزل احمل قرب المس اطرق اثن اغمس بلل سخن أمل أوقد شد أرخ "
+            + "افحص أمسك اقبض أخرج استخرج ركب",
         Idioms = "مفتاح الفرج; مفتاح النجاح; مفتاح السر; مرآة القلب; مرآة الروح; حجر الزاوية; رأس الخيط; "
-            + "خيط رفيع; خيط الأمل; خيط الحديث; أول الخيط; رأس الخيط; طرف الخيط; بداية الخيط; أطراف الخيط; خيوط اللعبة; خيوط الحكاية; "
+            + "عدسة الصحافة; عدسات الصحافة; عدسة المصور; عدسات المصورين; تحت عدسة; مفتاح الخريطة; مفتاح الرسم; برج الميزان; برج الحمل; "
+            + "خيط الأمل; خيط الحديث; أول الخيط; رأس الخيط; طرف الخيط; بداية الخيط; أطراف الخيط; خيوط اللعبة; خيوط الحكاية; "
             + "خيوط القصة; خيوط الشمس; خيوط الفجر; الخيط الأبيض; خيط أمل; خيط واحد من; خيط من نور; خيوط اللغز; خيط اللغز; على خيط; "
             + "مفتاح الفرج; مفتاح النجاح; مفتاح السر; مفتاح الحل; مفتاح اللغز; مفتاح كل; مفتاح القلوب; مفتاح الجنة; مفتاح السعادة; "
             + "مفتاحها الصبر; مفتاحه الصبر; المفتاح هو; الصبر مفتاح; هو المفتاح; مفتاح هذه; مفتاح هذا; كلمة المفتاح; الكلمة المفتاح; "
@@ -552,6 +582,12 @@ internal sealed record ObjectWords
 
     /// <summary>Prepositions with an article in them.</summary>
     public string WithArticle { get; init; } = "";
+
+    /// <summary>Pronouns that are written as one with the verb before them.</summary>
+    public string BehindVerbs { get; init; } = "";
+
+    /// <summary>What stands behind a verb and means the reader who is told to do something.</summary>
+    public string Addressed { get; init; } = "";
 
     /// <summary>What asks which of several things is meant.</summary>
     public string Questions { get; init; } = "";

@@ -70,7 +70,20 @@ internal sealed record PieceWords
             + "deuce:2; ace:1; trey:3; "
             + "days in a week:7; days in the week:7; days of the week:7; deadly sins:7; seasons in a year:4; seasons of the year:4; legs of a spider:8; "
             + "legs on a spider:8; arms of an octopus:8; lives of a cat:9; sides of a hexagon:6; sides of a triangle:3; sides of a square:4; "
-            + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3",
+            + "fingers on a hand:5; months in a year:12; months of the year:12; blind mice:3; musketeers:3; days of a week:7; "
+            + "number of the seasons:4; number of seasons:4; number of the muses:9; "
+            + ""
+            + "toes on a foot:5; fingers of one hand:5; fingers of a hand:5; fingers of two hands:10; horsemen of the apocalypse:4; wise men:3; "
+            + "wonders of the world:7; "
+            + "points of the compass:4; suits in a pack:4; strings on a violin:4; strings of a violin:4; strings on a guitar:6; legs of an insect:6; "
+            + "legs on an insect:6; "
+            + "arms on an octopus:8; legs of a dog:4; legs of a horse:4; wheels of a cart:4; wheels on a tricycle:3; sides of a die:6; "
+            + "faces of a die:6; faces of a cube:6; "
+            + "corners of a square:4; corners of a triangle:3; sides of an octagon:8; sides of a pentagon:5; signs of the zodiac:12; planets:8; "
+            + "senses:5; continents:7; "
+            + "snow white's dwarfs:7; dwarfs:7; apostles:12; colours of the rainbow:7; colors of the rainbow:7; leaves of a clover:3; "
+            + "smallest prime:2; "
+            + "hours in a day:24; letters in the alphabet:26; players in a football team:11",
     };
 
     public static PieceWords German { get; } = new()
@@ -127,7 +140,8 @@ internal sealed record PieceWords
         Letters = "buchstabe buchstaben",
         Order =
             "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte rand ende schluss anfang umgekehrt rückwärts vor hinter "
-            + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits",
+            + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits hintereinander nebeneinander "
+            + "aneinander abstand zwischenraum",
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
             + "öffnet tippe schieber zahlenschloss",
@@ -136,7 +150,11 @@ internal sealed record PieceWords
             "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; "
             + "halben dutzend:6; dutzend:12; unglückszahl:13; glückszahl:7; gar nichts:0; nichts:0; leer:0; leere:0; "
             + "leerstelle:0; unberührt:0; tage der woche:7; tage hat die woche:7; wochentage:7; todsünden:7; jahreszeiten:4; monate hat das jahr:12; "
-            + "quartett:4; trio:3",
+            + "quartett:4; trio:3; finger einer hand:5; finger an einer hand:5; finger hat eine hand:5; musen:9; beine einer spinne:8; spinnenbeine:8; "
+            + "beine eines käfers:6; käferbeine:6; zwerge:7; kleinste primzahl:2; kleinsten primzahl:2; himmelsrichtungen:4; sinne:5; planeten:8; "
+            + "weltwunder:7; monate eines jahres:12; apostel:12; tierkreiszeichen:12; evangelisten:4; heiligen drei könige:3; musketiere:3; "
+            + "leben einer katze:9; saiten einer geige:4; saiten einer gitarre:6; augen eines würfels:21; seiten eines würfels:6; "
+            + "seiten eines dreiecks:3; farben des regenbogens:7; arme einer krake:8; blätter eines kleeblatts:3; elemente:4; kontinente:7",
     };
 
     public static PieceWords French { get; } = new()
@@ -188,7 +206,11 @@ internal sealed record PieceWords
         OtherNumbers =
             "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; "
             + "vide:0; néant:0; "
-            + "jours de la semaine:7; péchés capitaux:7; saisons:4; mousquetaires:3; mois de l'année:12; trio:3; quatuor:4; immobile:0",
+            + "jours de la semaine:7; péchés capitaux:7; saisons:4; mousquetaires:3; mois de l'année:12; trio:3; quatuor:4; immobile:0; "
+            + "doigts de la main:5; doigts d'une main:5; muses:9; pattes d'une araignée:8; pattes de l'araignée:8; pattes d'un insecte:6; nains:7; "
+            + "points cardinaux:4; sens:5; planètes:8; merveilles du monde:7; apôtres:12; signes du zodiaque:12; évangélistes:4; rois mages:3; "
+            + "vies d'un chat:7; cordes d'un violon:4; cordes d'une guitare:6; faces d'un dé:6; côtés d'un triangle:3; couleurs de l'arc-en-ciel:7; "
+            + "bras d'une pieuvre:8; feuilles d'un trèfle:3; grâces:3; parques:3; continents:5",
     };
 
     public static PieceWords Spanish { get; } = new()
@@ -220,7 +242,7 @@ internal sealed record PieceWords
             + "sábado tarragona ulises valencia zaragoza",
         Names = "be:b ce:c efe:f ge:g hache:h jota:j ele:l eme:m ene:n pe:p cu:q erre:r ere:r ese:s te:t uve:v equis:x zeta:z ka:k",
         Spelling = "palabra letra letras deletrea deletree deletrear escribe escriba escribir forma forme código candado anillos tapa ponga marque teclee "
-            + "anillo discos tambores mayúsculas minúsculas cerradura pone lee lea leer lectura respuesta gire dice",
+            + "anillo discos tambores mayúsculas minúsculas cerradura pone poner pon lee lea leer lectura respuesta gire dice",
         Stands = "de como",
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
@@ -239,7 +261,12 @@ internal sealed record PieceWords
         OtherNumbers =
             "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; "
             + "días de la semana:7; "
-            + "pecados capitales:7; estaciones del año:4; meses del año:12; trío:3; cuarteto:4",
+            + "pecados capitales:7; estaciones del año:4; meses del año:12; trío:3; cuarteto:4; "
+            + "dedos de la mano:5; dedos de una mano:5; musas:9; patas de la araña:8; patas de una araña:8; patas de un insecto:6; enanitos:7; "
+            + "puntos cardinales:4; sentidos:5; planetas:8; maravillas del mundo:7; apóstoles:12; signos del zodiaco:12; evangelistas:4; "
+            + "reyes magos:3; vidas de un gato:7; vidas del gato:7; cuerdas de un violín:4; cuerdas de una guitarra:6; caras de un dado:6; "
+            + "lados de un triángulo:3; colores del arcoíris:7; brazos de un pulpo:8; hojas de un trébol:3; hijas de elena:3; estaciones:4; "
+            + "cero patatero:0; tres mosqueteros:3; continentes:5",
     };
 
     public static PieceWords Japanese { get; } = new()
@@ -253,7 +280,7 @@ internal sealed record PieceWords
         Alphabet =
             Icao
             + " ",
-        Units = "円 枚 人 年 月 日 分 秒 時 頁 歳 回 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
+        Units = "円 年 月 日 分 秒 時 頁 歳 度 個 冊 階 号 本 倍 箇 ペ セ ミ グ キ メ 世 週",
         Pages = "縮 尺 頁 図 第 約 年 西 暦",
         Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
         Spelling = "綴 読 並 合 回 揃 入 文 字 言 葉 答 押 打",
@@ -266,7 +293,8 @@ internal sealed record PieceWords
     public static PieceWords Arabic { get; } = new()
     {
         Tallies = "خط خطوط خطان شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
-        Ordinals = "أول/أولى/أولها/أوله ثان/ثاني/ثانية ثالث/ثالثة رابع/رابعة خامس/خامسة سادس/سادسة سابع/سابعة ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
+        Ordinals = "أول/أولا/أولى/أولها/أوله ثان/ثاني/ثانيا/ثانية ثالث/ثالثا/ثالثة رابع/رابعا/رابعة خامس/خامسا/خامسة سادس/سادسا/سادسة سابع/سابعة "
+            + "ثامن/ثامنة تاسع/تاسعة عاشر/عاشرة",
         Last = "أخير أخيرة آخر آخرها آخره",
         BeforeLast = "",
         Previous = "قبلها قبله",
@@ -275,7 +303,7 @@ internal sealed record PieceWords
         Right = "يمين",
         Wheel = "عجلة عجلات حلقة قرص رقم حرف خانة موضع نافذة مؤشر",
         Setting = "اضبط ضع أدر اكتب أدخل ترتيب يمين يسار وسط أعلى أسفل تالي تالية مجاور رمز كلمة قفل قبلها بعدها",
-        Sequence = "ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
+        Sequence = "بعدها بعده يليه يليها يليهما تليه تليها ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
         Alphabet = "",
         Names =
             "ألف:ا باء:ب تاء:ت ثاء:ث جيم:ج حاء:ح خاء:خ دال:د ذال:ذ راء:ر زاي:ز زاء:ز سين:س شين:ش صاد:ص ضاد:ض طاء:ط ظاء:ظ عين:ع غين:غ فاء:ف قاف:ق كاف:ك "
@@ -289,10 +317,13 @@ internal sealed record PieceWords
         Stands = "مثل",
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
-        Order = "ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها قبله بعدها طرف عكس",
+        Order = "أولا وبعدها ثم بعده ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها "
+            + "قبله بعدها طرف عكس",
         Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
-        OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7",
+        OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7; "
+            + "فصول السنة:4; أصابع اليد:5; أصابع يد واحدة:5; شهور السنة:12; أشهر السنة:12; أركان الإسلام:5; الصلوات الخمس:5; "
+            + "أرجل العنكبوت:8; الجهات الأصلية:4; الحواس:5; عجائب الدنيا:7; ألوان قوس قزح:7; أضلاع المثلث:3; أضلاع المربع:4",
     };
 
     /// <summary>First, second …; the forms of each parted by strokes.</summary>

@@ -1,0 +1,66 @@
+namespace HintBook.Audit.Mentions.Languages;
+
+/// <summary>
+/// What a hand does to a thing, where a thing is, and what belongs to every box. From memory. Words are parted by spaces.
+/// </summary>
+/// <param name="Acts">What a reader is told to do, what things do, and places: beside the article they make a common noun a certain thing.</param>
+/// <param name="Addressed">What stands between such a verb and the thing: <c>ziehen Sie</c>.</param>
+/// <param name="Fixtures">Nouns that are never one thing, for every box has several of them.</param>
+internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
+{
+    private static ActsIn English { get; } = new(
+        "take find pick hold use turn lift pull push give wind shake tilt tip press rub stroke tap knock squeeze twist unscrew screw open close shut "
+        + "place put lay set hang hook drop slide slip fit insert lower raise swing spin rotate roll flip move shift shove nudge poke prod tug draw "
+        + "remove free loosen tighten light blow warm heat dip wet dry feel touch grip grab examine inspect search see mind keep catch bring fetch "
+        + "behind under inside beneath into onto within through hides holds holding carries contains opens hiding with has sits stands stood lies",
+        "",
+        "box case chest drawer drawers door lid panel plate board lock key card label paper letter note book page piece part thing object line word "
+        + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
+        + "table one other first last glass wood light");
+
+    private static ActsIn German { get; } = new(
+        "nimm nehmen nehmt such suchen suche find finden halte halten dreh drehe drehen heb hebe heben zieh ziehe ziehen schieb schiebe schieben gib geben "
+        + "drück drücke drücken schüttle schütteln kipp kippe kippen leg lege legen stell stelle stellen setz setze setzen häng hänge hängen öffne öffnen "
+        + "reib reibe reiben klopf klopfe klopfen löse lösen stoß stoße stoßen blas blase blasen zünde wärme tauche fühle fühlen greif greife greifen "
+        + "bewege bewegen stecke stecken führe führen brauche brauchen brauchst hinter unter in auf mit ohne über vor an aus verbirgt enthält trägt "
+        + "hält steckt ab "
+        + "heraus hinein",
+        "sie du ihr wir",
+        "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "
+        + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz");
+
+    private static ActsIn French { get; } = new(
+        "prenez prends prendre cherchez trouvez tenez tournez tourne levez soulevez tirez tire poussez pousse donnez secouez penchez inclinez appuyez pressez "
+        + "posez pose mettez mets glissez placez ouvrez frottez tapez frappez dévissez vissez soufflez allumez chauffez trempez touchez remuez déplacez "
+        + "libérez suspendez accrochez baissez remontez derrière sous dans sur avec sans cache contient renferme porte",
+        "",
+        "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche clé serrure carte papier lettre livre page pièce chose ligne mot nombre "
+        + "signe côté coin fond trou main table maison mur verre bois");
+
+    private static ActsIn Spanish { get; } = new(
+        "toma tome coge coja busca busque encuentra usa use gira gire levanta levante tira tire empuja empuje da dé sacude inclina aprieta apriete pon ponga "
+        + "mete meta coloca coloque abre abra frota frote golpea golpee desenrosca sopla enciende calienta moja toca toque mueve mueva desliza deslice "
+        + "suelta suelte cuelga baja baje sube sostén sujeta sujete agarra agarre tras bajo en con sin dentro detrás debajo esconde guarda contiene",
+        "usted ustedes",
+        "caja cofre baúl cajón puerta tapa panel placa tabla llave cerradura carta papel nota libro página pieza cosa línea palabra número signo lado esquina "
+        + "fondo agujero mano mesa casa pared vidrio madera");
+
+    private static ActsIn Arabic { get; } = new(
+        "خذ ضع اسحب ادفع ارفع أدر افتح هز اضغط انفخ افرك حرك فك علق المس أخرج أمسك اقلب اطرق استعمل استخدم ابحث تنفتح "
+        + "ينفتح انفتحت تخفي يخفي تحمل يحمل تحت خلف داخل في وراء فوق هذا هذه ذلك تلك",
+        "",
+        "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب");
+
+    private static ActsIn None { get; } = new("", "", "");
+
+    /// <summary>Those of a language; of Japanese, where no article says that a thing is known, there are none.</summary>
+    public static ActsIn Of(string language) => language switch
+    {
+        "en" => English,
+        "de" => German,
+        "fr" => French,
+        "es" => Spanish,
+        "ar" => Arabic,
+        _ => None,
+    };
+}

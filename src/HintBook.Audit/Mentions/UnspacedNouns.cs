@@ -1,0 +1,76 @@
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>
+/// Names of Japanese told by the noun in them: 千鳥 for a 銀の千鳥, ちどり where it is spelt so, if no other name has it and it is spoken of as what something is
+/// done to or what does something. Doubts only.
+/// </summary>
+internal sealed class UnspacedNouns
+{
+    private const int Shortest = 2, ShortestKana = 3;
+    private readonly List<(int Secret, string Noun)> all = [];
+    private readonly List<(int Secret, string Written)> alone = [];
+
+    /// <summary>Adds a name, if it says of a thing how it is.</summary>
+    public void Add(int secret, string name)
+    {
+        var cut = name.LastIndexOf('の');
+        for (var i = name.Length - 1; cut <= 0 && i > 0; i--)
+        {
+            if (name[i - 1] is 'い' or 'た' or 'な' or 'だ' or 'る' && name[i] >= '\u4E00')
+                cut = i - 1;
+        }
+
+        var noun = name[(cut + 1)..].Trim();
+        if (cut > 0 && noun.Length >= Shortest && !noun.StartsWith('引'))
+            all.Add((secret, noun));
+    }
+
+    /// <summary>Called once, behind the last name.</summary>
+    public void Freeze()
+    {
+        foreach (var owners in all.GroupBy(one => one.Noun, StringComparer.Ordinal).Where(group => group.DistinctBy(one => one.Secret).Count() == 1))
+        {
+            alone.Add(owners.First());
+            alone.AddRange(KanaOf.Name(owners.Key).Where(other => other.Length >= ShortestKana).Select(other => (owners.First().Secret, other)));
+        }
+    }
+
+    /// <summary>Adds every mention in a text to a list.</summary>
+    public void In(FoldedText text, string source, List<FoundSecret> found)
+    {
+        foreach (var (secret, noun) in alone)
+        {
+            for (var at = source.IndexOf(noun, StringComparison.Ordinal); at >= 0; at = source.IndexOf(noun, at + 1, StringComparison.Ordinal))
+            {
+                var end = at + noun.Length;
+                if (IsTold(source, at, end) && WordsAt(text, at, end) is var (first, last))
+                    found.Add(new(secret, first, last, Sure: false, Words: 1, IsCode: false));
+            }
+        }
+    }
+
+    // ろくろを, 千鳥が, 分銅の裏: no letter of its own kind stands beside it.
+    private static bool IsTold(string source, int start, int end)
+    {
+        var before = start > 0 ? source[start - 1] : '。';
+        if ((source[start] >= '\u4E00' && before is >= '\u4E00' and <= '\u9FFF') || !WordBoundary.IsApart(source, start, end))
+            return false;
+        var behind = source.AsSpan(end);
+        return behind is ['を' or 'が' or 'だ', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の下") || behind.StartsWith("の底")
+            || behind.StartsWith("のふた") || behind.StartsWith("だけ") || behind.StartsWith("にも") || behind.StartsWith("」");
+    }
+
+    private static (int First, int Last)? WordsAt(FoldedText text, int start, int end)
+    {
+        var (first, last) = (-1, -1);
+        for (var i = 0; i < text.Words.Length; i++)
+        {
+            if (text.Words[i].Start >= start && text.Words[i].End <= end)
+                (first, last) = (first < 0 ? i : first, i);
+        }
+
+        return first < 0 ? null : (first, last);
+    }
+}
