@@ -70,7 +70,7 @@ public static class Check
         var kept = KeptAddresses.Read(folder, given.LastPublished, more);
         var (addresses, next, moved) = AddressPlan.Plan(book, kept);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
-        var sealing = SealingPlan.Of(book, folder, more);
+        var sealing = SealingPlan.Of(book, folder, kept, more);
         var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
         if (survey is null)
             return new Faulty { Book = book, Examined = null, Findings = findings.And([.. DraftCheck.Run(book)]) };
@@ -128,7 +128,14 @@ public static class Check
             new(Surveyor.Survey(book, whole, null, given.Progress, given.Work, given.Stop));
     }
 
+    // What is each copy's own stands in a file beside the book's.
+    private static IEnumerable<string> ValuesOf(Book book) =>
+        from copy in book.Copies
+        from value in copy.Values
+        from text in new[] { copy.Serial.Value, value.Name.Value, value.Value.Value }
+        select text;
+
     private static Proofs ProofsOf(Book book, CheckOptions given) => given.Results is { } results
-        ? results.Get("proofs", RunResults.KeyOf(book.File.Text), () => Proofs.Prove(book, given.Work))
+        ? results.Get("proofs", RunResults.KeyOf([book.File.Text, .. ValuesOf(book)]), () => Proofs.Prove(book, given.Work))
         : Proofs.Prove(book, given.Work);
 }

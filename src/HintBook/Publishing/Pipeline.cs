@@ -14,6 +14,8 @@ namespace HintBook.Publishing;
 /// <summary>The whole way from a checked book to a site and printed cards, on one page. It has no logic of its own: each room does its part.</summary>
 public static class Pipeline
 {
+    private static readonly ImmutableHashSet<PaperKind> CardsAlone = [PaperKind.Cards];
+
     /// <summary>Checks a book and publishes it: the site, the cards and the report, or nothing at all.</summary>
     public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) =>
         Guarded(() => Checked(path, options, stop) switch
@@ -102,7 +104,7 @@ public static class Pipeline
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
@@ -131,7 +133,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, CardsAlone, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         folder.Swap(["print"], writer.Made.Keys);
@@ -147,6 +149,8 @@ public static class Pipeline
         Sound sound, IReadOnlySet<PaperKind> kinds, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
+        if (CodedCopies.WhyNotPrinted(book.Book, options.Copies) is { } why)
+            return new Failed(FailureKind.Usage, why, "“hintbook copies” lists them. Nothing was printed.");
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
@@ -167,7 +171,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
@@ -190,7 +194,7 @@ public static class Pipeline
         {
             var file = writer.PathOf(Path.Combine("site", path));
             return File.Exists(file) ? File.ReadAllBytes(file) : null;
-        }, kept, options.Work, CodedCopies.Of(book));
+        }, kept, options.Work, CodedCopies.Of(book), options.Copies);
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0
