@@ -104,6 +104,43 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         Assert.Equal(0, await reader.Page.Locator("h1").CountAsync());
     }
 
+    [Theory]
+    [InlineData(Source.Http)]
+    [InlineData(Source.File)]
+    public async Task A_card_fills_in_what_is_its_own_copys_and_the_last_card_counts(Source source)
+    {
+        var site = SealedWithOwn($"own values, {source}");
+        await using var reader = await room.Seat(site, new(Source: source));
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+        await Answered("5173", "2846");
+
+        // Another copy's card on the same device.
+        await Scan(reader, site.PageOf("plover"), edition.Codes!.OfBox(edition.Read().Kept!["002"]!));
+        await Answered("2846", "5173");
+        await reader.Open("solution.html");
+        await reader.OpenAll();
+        await Assertions.Expect(reader.Page.Locator("[data-own]").First).ToHaveTextAsync("2846");
+
+        async Task Answered(string own, string other)
+        {
+            await reader.OpenAll();
+            await Assertions.Expect(reader.Page.Locator("[data-own=number]")).ToHaveTextAsync(own);
+            Assert.DoesNotContain(other, await reader.Page.ContentAsync());
+        }
+    }
+
+    [Fact]
+    public async Task A_card_of_one_stage_fills_in_that_stages_own_value()
+    {
+        var site = SealedWithOwn("own value of a stage");
+        await using var reader = await room.Seat(site, new());
+        var page = site.PageOf("plover");
+        await Scan(reader, page, edition.Codes!.OfPage(edition.Read().Kept!["002"]!, page.Split('.')[0]));
+        await reader.OpenAll();
+
+        await Assertions.Expect(reader.Page.Locator("[data-own=number]")).ToHaveTextAsync("2846");
+    }
+
     [Fact]
     public async Task A_code_that_is_pasted_into_an_open_tab_opens_it()
     {
@@ -220,7 +257,17 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
 
     private CardCode BoxCode() => edition.Codes!.OfBox(edition.Read().Kept!["001"]!);
 
-    private PublishedSite Sealed(string test, string? theme = null)
+    // The first step's answer says a number that each copy has of its own.
+    private PublishedSite SealedWithOwn(string test) => Sealed(test, owns: book =>
+    {
+        var stage = Path.Combine(book, "stages", "01-plover.md");
+        var own = File.ReadAllText(stage).Replace(SmallBook.Answer("plover"), "The table has {{ copy: number }} on its back.", StringComparison.Ordinal);
+        File.WriteAllText(stage, own);
+        File.WriteAllText(
+            Path.Combine(book, "copies.yaml"), "copies:\n  \"001\": { own: { number: \"5173\" } }\n  \"002\": { own: { number: \"2846\" } }\n");
+    });
+
+    private PublishedSite Sealed(string test, string? theme = null, Action<string>? owns = null)
     {
         var book = room.Shelf.SmallBookFor(test);
         var settings = Path.Combine(book, "book.yaml");
@@ -232,6 +279,7 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
 
         File.AppendAllText(settings, "\nsealed: true\n");
         File.WriteAllText(Path.Combine(book, "copies.yaml"), "copies:\n  \"001\": { sold: true }\n  \"002\": { sold: true }\n");
+        owns?.Invoke(book);
         edition = new(book, Id);
         Assert.Null(edition.Complete(["001", "002"], () => Secret, new Random(3).Next).Why);
         var site = PublishedSite.Of(test, book, book + ", published");

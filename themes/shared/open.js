@@ -11,6 +11,7 @@
   var alphabet = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
   var waiting = {};
   var pageKeys = {};
+  var slots = {};
   var missing = false;
   var opener = "";
   var tag = unhex(root.dataset.tag);
@@ -136,10 +137,12 @@
     } catch (e) { /* then the code is asked for on each page */ }
   }
 
-  // What a card opens here: the box key for the whole box, the page key for one stage. Asked once more past every cache, since a card that was sold today
-  // must not wait for yesterday's file.
+  // What a card opens here: the box key for the whole box, the page key for one stage, and behind it the copy's own values. Asked once more past every
+  // cache, since a card that was sold today must not wait for yesterday's file.
   async function slot(code, page) {
     var table = code.kind ? page : "";
+    var known = code.letters + table;
+    if (slots[known]) return slots[known];
     var name = "k/" + (table || "box") + "-" + (code.number >> 7);
     for (var fresh = 0; fresh < 2; fresh++) {
       var came = await ask(name, fresh);
@@ -149,28 +152,42 @@
       var at = (code.number & 127) * came[1];
       var opened = came[0] === root.dataset.epoch
         && await open(code.key, fields(["slot", tag, epoch, table, code.number]), all.slice(at, at + came[1]));
-      if (opened) return opened.slice(0, 16);
+      if (opened) return slots[known] = opened;
     }
 
     return null;
+  }
+
+  // The copy's own values in a slot, by their names.
+  function ownIn(opened) {
+    return opened.length > 20 ? JSON.parse(unpad(opened.slice(16))) : {};
+  }
+
+  // Behind 4 bytes with its length, and before zeros.
+  function unpad(padded) {
+    return new TextDecoder().decode(padded.slice(4, 4 + new DataView(padded.buffer).getUint32(0)));
   }
 
   // The key of a page; null where no card that is known opens it.
   async function keyOf(page, fresh) {
     if (pageKeys[page]) return pageKeys[page];
     var known = kept();
-    if (known.epoch === root.dataset.epoch && known.box) return pageKeys[page] = await derive(unhex(known.box), 16, ["page", page]);
+    // Of a box whose card was scanned before another's: the last one says what is the copy's own.
+    var remembered = known.epoch === root.dataset.epoch && known.box && await derive(unhex(known.box), 16, ["page", page]);
+    if (remembered && (!fresh || fresh === known.codes[0])) return pageKeys[page] = remembered;
     var codes = (fresh ? [fresh] : []).concat(known.codes);
     for (var each = 0; each < codes.length; each++) {
       var code = await read(codes[each]);
-      var key = code.key && await slot(code, page);
-      if (!key) continue;
+      var opened = code.key && await slot(code, page);
+      if (!opened) continue;
+      var key = opened.slice(0, 16);
       if (codes[each] !== fresh || known.codes.indexOf(code.letters) < 0) {
         known.codes = [code.letters].concat(known.codes.filter(function (one) { return one !== code.letters; }));
       }
       if (!code.kind) {
         known.epoch = root.dataset.epoch;
         known.box = hex(key);
+        known.own = ownIn(opened);
       }
 
       keep(known);
@@ -178,7 +195,26 @@
       return pageKeys[page] = code.kind ? key : await derive(key, 16, ["page", page]);
     }
 
-    return null;
+    return remembered ? pageKeys[page] = remembered : null;
+  }
+
+  // What the copy has of its own, from the card that was scanned last: as it is remembered at once, and as the site has it when that has come.
+  async function showOwn(piece) {
+    var places = all("[data-own]", piece);
+    if (!places.length) return;
+    var known = kept();
+    put(known.own || {});
+    for (var each = 0; each < known.codes.length; each++) {
+      var code = await read(known.codes[each]);
+      var opened = code.key && await slot(code, keyPage(piece));
+      if (opened) return put(ownIn(opened));
+    }
+
+    function put(values) {
+      places.forEach(function (place) {
+        if (Object.prototype.hasOwnProperty.call(values, place.dataset.own)) place.textContent = values[place.dataset.own];
+      });
+    }
   }
 
   // On a page about several stages each piece has its own stage's key.
@@ -193,9 +229,9 @@
     var context = ["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed];
     var bytes = key && await open(key, fields(context), unbase64(piece.dataset.text));
     if (!bytes) return false;
-    var length = new DataView(bytes.buffer).getUint32(0);
-    piece.innerHTML = new TextDecoder().decode(bytes.slice(4, 4 + length));
+    piece.innerHTML = unpad(bytes);
     piece.dataset.filled = "";
+    showOwn(piece);
     all("img[data-sealed-files]", piece).forEach(show);
     return true;
   }
@@ -253,7 +289,7 @@
     var late = setTimeout(function () { say("opening"); }, 400);
     var now = all("[data-sealed]").filter(function (piece) { return !piece.closest("details"); });
     var lists = /^(solution|reset)$/.test(root.dataset.name);
-    var key = await keyOf(root.dataset.name, typed);
+    var key = await keyOf(root.dataset.name, code && code.letters);
     clearTimeout(late);
     if (!key && !(lists && kept().codes.length)) {
       say(missing ? "offline" : typed || kept().codes.length ? "other" : "none");
@@ -326,8 +362,12 @@
     all("details").forEach(function (each) {
       each.addEventListener("toggle", function () { if (each.open && "opened" in root.dataset) fillIn(each); });
     });
-    addEventListener("hashchange", function () {
-      if (fragment() && !("opened" in root.dataset)) tryOut(fragment());
+    addEventListener("hashchange", async function () {
+      if (!fragment()) return;
+      if (!("opened" in root.dataset)) return tryOut(fragment());
+      // Another card in a tab that is open: the page is loaded anew, as its copy has it.
+      var code = await read(fragment());
+      if (code.key && code.letters !== kept().codes[0]) location.reload();
     });
     addEventListener("click", function (event) {
       if (event.target.closest("[data-hide]")) all("details [data-filled]").forEach(function (piece) {

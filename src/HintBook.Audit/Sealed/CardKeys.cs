@@ -16,7 +16,8 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
     public static CardKeys Of(byte[] tag, byte[] epoch, SlotTables tables, SealedCards cards)
     {
         string[] names = [.. tables.Names];
-        var tried = cards.InUse.AsParallel().AsOrdered().Select(card => (Card: card, Key: Open(card, TableOf(card)))).ToArray();
+        var tried = cards.InUse.AsParallel().AsOrdered().Select(card => (Card: card, Slot: Open(card, TableOf(card))))
+            .Select(each => (each.Card, each.Slot, Key: each.Slot?[..Unsealing.KeyLength])).ToArray();
         var keys = tried.Where(each => each.Key is not null).GroupBy(each => TableOf(each.Card), each => each.Key ?? [], StringComparer.Ordinal)
             .ToImmutableDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         return new(
@@ -29,6 +30,9 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
                 .. from each in tried
                    where each.Key is { } key && !key.AsSpan().SequenceEqual(keys[TableOf(each.Card)])
                    select Fault(each.Card, $"{Named(each.Card)} gives another key than the cards of other copies."),
+                .. from each in tried
+                   where each.Slot is not null && !OwnInSlot.Matches(each.Slot[Unsealing.KeyLength..], each.Card.Own)
+                   select Fault(each.Card, $"{Named(each.Card)} shows other values of a copy's own than it must."),
                 .. cards.InUse.AsParallel().AsOrdered().Where(card => NextTo(card) != TableOf(card) && Open(card, NextTo(card)) is not null)
                     .Select(card => Fault(card, $"{Named(card)} opens the table “{NextTo(card)}”, which isn't its own.")),
                 .. cards.Retired.AsParallel().AsOrdered().Where(card => Open(card, TableOf(card)) is not null)
@@ -44,7 +48,7 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
             if (SealedCode.Read(card.Code) is not { } code || code.IsOfOneStage != card.Page is not null || tables.At(table, code.Number) is not { } slot)
                 return null;
             var context = Unsealing.Fields("slot", tag, epoch, table == SlotTables.Box ? "" : table, code.Number);
-            return Unsealing.Open(code.Key, context, slot)?[..Unsealing.KeyLength];
+            return Unsealing.Open(code.Key, context, slot);
         }
     }
 

@@ -40,6 +40,7 @@ public static class SealedAudit
             .. opened.SelectMany(page => page.Faults),
             .. keys.Keys.Where(key => key.Key != SlotTables.Box).OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered().SelectMany(key =>
                 OpenedPage.Shut(key.Key, key.Value, shells).Concat(OpenedPage.Foreign(key.Key, key.Value, shells, MostOthersTried))),
+            .. OwnInSlot.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
             .. SaidWithin(folder, paths, opened, new(folder, paths, table), Secrets.Of(table)),
         ])

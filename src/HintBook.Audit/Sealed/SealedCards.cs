@@ -17,6 +17,9 @@ public sealed record SealedCards(ImmutableArray<SealedCard> InUse, ImmutableArra
 /// <param name="Page">The name of the page that it opens; null for a card of the whole box.</param>
 public sealed record SealedCard(string Serial, string Code, string? Page)
 {
+    /// <summary>What its copy has of its own and the card shows, by names; nothing else may be in its slot.</summary>
+    public ImmutableArray<(string Name, string Value)> Own { get; init; } = [];
+
     /// <summary>The card without its code, which belongs into no message.</summary>
     public override string ToString() => Page is null ? $"the card of copy {Serial}" : $"the card of copy {Serial} for {Page}";
 }

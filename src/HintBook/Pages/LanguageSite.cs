@@ -96,7 +96,7 @@ internal sealed class LanguageSite
         SitePlan plan, Theme theme, Whereabouts where, RunResults? results = null)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
-        var (prose, left) = ProseSet.Build(plan.Book, Working.Build(plan.Proofs, words), results);
+        var (prose, left) = ProseSet.Build(plan.Book, Working.Build(plan.Proofs, words), OwnValues.Build(plan.Book, words), results);
         return (new(plan, theme, words, prose, where), [.. language.All, .. left]);
     }
 

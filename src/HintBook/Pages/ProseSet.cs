@@ -15,8 +15,10 @@ internal sealed class ProseSet
     /// <summary>Turns the texts of a book into HTML.</summary>
     /// <param name="book">The book.</param>
     /// <param name="working">The workings that answers may ask for.</param>
+    /// <param name="own">What each copy has of its own, which answers may say.</param>
     /// <param name="results">Keeps what was made for the next run, or null.</param>
-    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Build(Book book, Working working, RunResults? results = null)
+    public static (ProseSet Prose, ImmutableArray<Finding> Findings) Build(
+        Book book, Working working, OwnValues own, RunResults? results = null)
     {
         var answers = book.Stages.Select(stage => stage.Answer).ToHashSet<Prose>(ReferenceEqualityComparer.Instance);
         var made = book.Stages
@@ -40,9 +42,12 @@ internal sealed class ProseSet
 
         RenderedProse Render(Prose prose)
         {
-            // A working also depends on the codes of the book; everything else follows from the text and its place in the file.
+            // Marks also depend on the codes and copies of the book; everything else follows from the text and its place in the file.
+            var (worked, says) = answers.Contains(prose) ? (working, own) : (working.BeforeTheAnswer, own.BeforeTheAnswer);
+            if (OwnMark.IsIn(prose.Markdown))
+                return says.In(prose, ProseHtml.Render(prose, worked, book.Html));
             if (WorkingMark.IsIn(prose.Markdown))
-                return ProseHtml.Render(prose, answers.Contains(prose) ? working : working.BeforeTheAnswer, book.Html);
+                return ProseHtml.Render(prose, worked, book.Html);
             return results is null
                 ? ProseHtml.Render(prose, html: book.Html)
                 : results.Get("prose", KeyOf(prose, book.Html), () => ProseHtml.Render(prose, html: book.Html));

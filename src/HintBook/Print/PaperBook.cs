@@ -72,7 +72,8 @@ internal sealed record PaperBook
     public ImmutableArray<ResetEntry> PutBack => ResetList.Build(Book, Plan.Survey.WayBack);
 
     /// <summary>The author's Markdown as blocks.</summary>
-    public ProseBlocks Prose(PaperStyle style) => new(style, Working.Build(Plan.Proofs, Words), (Words["working_read"], Words["working_gives"]));
+    public ProseBlocks Prose(PaperStyle style) =>
+        new(style, Working.Build(Plan.Proofs, Words), (Words["working_read"], Words["working_gives"]), OwnValue);
 
     /// <summary>The photos of a place, as large as a column lets them be.</summary>
     /// <param name="photos">The photos.</param>
@@ -130,7 +131,12 @@ internal sealed record PaperBook
         ? [.. text, .. photos]
         : [.. text[..^1], new TogetherBlock([text[^1] with { WithNext = true }, photos[0]]) { Before = text[^1].Before }, .. photos[1..]];
 
-    private Book BookOf(string serial) => Book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is { } copy ? Book.As(copy) : Book;
+    private Book BookOf(string serial) => CopyOf(serial) is { } copy ? Book.As(copy) : Book;
+
+    private Copy? CopyOf(string serial) => Book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial);
+
+    // On a paper that is for all, the reader's own box has it.
+    private string OwnValue(string name) => Serial is { } serial && CopyOf(serial)?[name] is { } value ? value.Value : Words["own_value"];
 
     private static PictureFile Fitting(Picture picture, double column) =>
         picture.Files.FirstOrDefault(file => file.Width >= column / MillimetresPerInch * Resolution) ?? picture.Largest;

@@ -17,6 +17,7 @@ internal static class SealedCardTable
         if (book.Sealing is not { } sealing || book.Book.Id is not { } id)
             return null;
         var codes = new CopyCodes(sealing.Secret, id.Value);
+        var owned = new OwnOfCopies(book);
         var pages = StageCards.PagesOf(book);
         var gone = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var retired = sealing.Kept.Copies.ToLookup(copy => copy.Retired || gone.Contains(copy.Serial));
@@ -24,8 +25,9 @@ internal static class SealedCardTable
         return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)]) { Texts = TextsOf(book.Book) };
 
         IEnumerable<SealedCard> CardsOf(KeptCopy copy) =>
-            pages.Select(page => new SealedCard(copy.Serial, codes.OfPage(copy, page).ToString(), page))
-                .Prepend(new(copy.Serial, codes.OfBox(copy).ToString(), Page: null));
+            from page in pages.Prepend<string?>(null)
+            let code = page is null ? codes.OfBox(copy) : codes.OfPage(copy, page)
+            select new SealedCard(copy.Serial, code.ToString(), page) { Own = owned.Of(copy.Serial, page) };
     }
 
     // A title may be an everyday word, which may stand anywhere, and a short sign too.

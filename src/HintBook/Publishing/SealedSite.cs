@@ -80,15 +80,20 @@ internal static class SealedSite
     {
         var keys = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value);
         var retired = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
-        var holders = sealing.Kept.Copies
-            .Where(copy => !copy.Retired && !retired.Contains(copy.Serial))
-            .Select(copy => new SlotHolder(copy.Number, keys.CardKey(copy.Serial, copy.Issue), []))
-            .ToArray();
+        var copies = sealing.Kept.Copies.Where(copy => !copy.Retired && !retired.Contains(copy.Serial)).ToArray();
+        var owned = new OwnOfCopies(book);
+        var cardKeys = copies.Select(copy => keys.CardKey(copy.Serial, copy.Issue)).ToArray();
         var names = StageCards.PagesOf(book);
         return
             from table in names.Prepend("")
-            from file in Slots.Files(epoch, table, Slots.Of(epoch, table, sealing.Kept.Room, holders))
+            from file in Slots.Files(epoch, table, Slots.Of(epoch, table, sealing.Kept.Room, HoldersOf(table)))
             select new MadeFile(file.Path, () => Encoding.ASCII.GetBytes(file.Content));
+
+        IEnumerable<SlotHolder> HoldersOf(string table)
+        {
+            var own = OwnValue.Padded([.. copies.Select(copy => owned.Of(copy.Serial, table.Length == 0 ? null : table))]);
+            return copies.Select((copy, i) => new SlotHolder(copy.Number, cardKeys[i], own[i]));
+        }
     }
 
     private static string KindOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? page.Name : piece.Of;

@@ -90,6 +90,15 @@ internal sealed class Knowledge
         return [outside, certain, certain, clue, answer];
     }
 
+    /// <summary>Whether whoever reads the answer of a stage has met a name of the box, or meets it there.</summary>
+    public bool IsMetBy(string stage, string name)
+    {
+        var (known, own) = (survey.Stages[stage], effects[stage]);
+        return known.Gained.Contains(name)
+            || new[] { own.Surely, own.Needs, own.Gives, own.SetsOff }.Any(names => names.Contains(name))
+            || known.CertainBefore.Select(before => effects[before]).Any(before => before.Surely.Contains(name) || before.Gives.Contains(name));
+    }
+
     // What everyone has met who has made all the moves of a stage.
     private int[] LeftBehind(string stage)
     {

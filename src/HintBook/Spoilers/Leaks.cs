@@ -43,6 +43,7 @@ internal static class Leaks
             foreach (var said in FilmPassages.In(book, stage))
                 findings.AddRange(search.In(said, stage, known[(int)said.Tier]));
             findings.AddRange(search.Worked(stage, known[(int)Tier.Answer]));
+            findings.AddRange(search.Own(stage, book));
             if (stage.Reset is { } reset && ofCopies)
                 findings.AddRange(search.In(new Passage(reset.Markdown, reset.At, Tier.Answer, "the reset"), stage, knowledge.OfAllCopies));
             foreach (var photo in stage.Photos)
@@ -126,6 +127,21 @@ internal static class Leaks
                 passage.SpanOf(mark.Start, mark.End),
                 $"the answer of “{stage.Title.Value}”",
                 IsExact(secret, stage) ? Sureness.Sure : Sureness.Likely,
+                Reasons.Of(secret, stage, Tier.Answer));
+
+        // What a copy has of its own is filled in on the page: the code is told there, though the text says only under which name it stands.
+        public IEnumerable<Finding> Own(Stage stage, Book book) =>
+            from mark in OwnMark.In(stage.Answer.Markdown).DistinctBy(mark => mark.Name)
+            from code in book.Box.Codes
+            where code.AnswerByCopy?.Value == mark.Name || code.ClueByCopy?.Value == mark.Name
+            let secret = Knowledge.Named(code.Id.Value)
+            where secret is not null && !Knowledge.IsMetBy(stage.Id.Value, code.Id.Value) && !Allowed.Cover(secret.Number, stage.Id.Value)
+            let passage = new Passage(stage.Answer.Markdown, stage.Answer.At, Tier.Answer, "the answer")
+            select LeakFindings.Leak(
+                secret,
+                passage.SpanOf(mark.Start, mark.End),
+                $"the answer of “{stage.Title.Value}”",
+                Sureness.Sure,
                 Reasons.Of(secret, stage, Tier.Answer));
 
         public IEnumerable<Finding> Shown(Photo photo, Stage? stage, BitArray known) =>

@@ -220,7 +220,8 @@ public class ThemeTests
         [
             "title_", "preview", "made_by", "photo_without_alt", "film_", "minutes", "next_", "caution_",
             "reset_p", "reset_thing", "reset_replace", "reset_take", "reset_again",
-            "card_", "map_", "working_", "care_", "shelf", "which_box", "language_name", "mail_", "where_as_it_came", "where_moved", "where_position",
+            "card_", "map_", "working_", "own_value", "care_", "shelf", "which_box", "language_name", "mail_",
+            "where_as_it_came", "where_moved", "where_position",
             "where_out_of_sight", "where_in_hand", "where_not_in_hand", "moved",
             "list_comma", "list_and", "list_or", "print_",
         ];

@@ -93,7 +93,8 @@ public class WorkingTests
         var stage = A.Stage("lid", A.Gives("jar")) with { Answer = A.Prose("{{ working: number }}"), Clue = A.Prose("{{ working: number }}") };
         var book = A.Book(stage);
         book = book with { Box = book.Box with { Codes = [Number] } };
-        var (prose, findings) = ProseSet.Build(book, Working.Build(HintBook.Ciphers.Proofs.Prove(book), WordsOf()));
+        var (prose, findings) = ProseSet.Build(
+            book, Working.Build(HintBook.Ciphers.Proofs.Prove(book), WordsOf()), OwnValues.Build(book, WordsOf()));
 
         Assert.Contains("<table", prose.Of(stage.Answer)!.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("<table", prose.Of(stage.Clue)!.Text, StringComparison.Ordinal);

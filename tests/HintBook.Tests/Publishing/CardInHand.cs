@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using HintBook.Sealing;
 
@@ -12,22 +14,33 @@ internal sealed partial record CardInHand(string Site, CardCode Code)
     /// <summary>The head of a page; null where the card doesn't fit.</summary>
     public string? Head(string page)
     {
-        var html = new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Site, page + ".html")));
+        var html = PageOf(page);
         var root = html.DocumentElement;
-        byte[] Hex(string name) => Convert.FromHexString(root.GetAttribute(name)!);
+        if (Slot(page) is not { } opened)
+            return null;
+        var key = Code.Kind == CardKind.WholeBox ? EpochKeys.PageKey(opened[..BookKeys.KeyLength], page) : opened[..BookKeys.KeyLength];
+        var context = Field.Join("piece", Hex(root, "data-tag"), Hex(root, "data-epoch"), root.GetAttribute("lang")!, page, Hex(root, "data-version"), "head");
+        var piece = Convert.FromBase64String(html.QuerySelector("[data-sealed=head]")!.GetAttribute("data-text")!);
+        return Seal.Open(key, context, piece) is { } padded ? Padding.Unpad(padded) : null;
+    }
+
+    /// <summary>What the card knows of its copy's own on a page, as it stands in the slot: JSON. Empty where there is nothing.</summary>
+    public string? Own(string page) => Slot(page) is { } opened ? Padding.Unpad(opened.AsSpan(BookKeys.KeyLength)) ?? "" : null;
+
+    private byte[]? Slot(string page)
+    {
+        var root = PageOf(page).DocumentElement;
         var table = Code.Kind == CardKind.OneStage ? page : "";
         var script = File.ReadAllText(Path.Combine(Site, "k", $"{(table.Length == 0 ? "box" : table)}-{Code.Number / Slots.InAFile}.js"));
         var said = Handed().Match(script);
         var (size, bytes) = (int.Parse(said.Groups["size"].Value), Convert.FromBase64String(said.Groups["bytes"].Value));
         var slot = bytes.AsSpan(Code.Number % Slots.InAFile * size, size);
-        var opened = Seal.Open(Code.Key, Field.Join("slot", Hex("data-tag"), Hex("data-epoch"), table, Code.Number), slot);
-        if (opened is null)
-            return null;
-        var key = table.Length == 0 ? EpochKeys.PageKey(opened[..BookKeys.KeyLength], page) : opened[..BookKeys.KeyLength];
-        var context = Field.Join("piece", Hex("data-tag"), Hex("data-epoch"), root.GetAttribute("lang")!, page, Hex("data-version"), "head");
-        var piece = Convert.FromBase64String(html.QuerySelector("[data-sealed=head]")!.GetAttribute("data-text")!);
-        return Seal.Open(key, context, piece) is { } padded ? Padding.Unpad(padded) : null;
+        return Seal.Open(Code.Key, Field.Join("slot", Hex(root, "data-tag"), Hex(root, "data-epoch"), table, Code.Number), slot);
     }
+
+    private IHtmlDocument PageOf(string page) => new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Site, page + ".html")));
+
+    private static byte[] Hex(IElement root, string name) => Convert.FromHexString(root.GetAttribute(name)!);
 
     /// <summary>The slots in a file of slots.</summary>
     /// <param name="script">Its text.</param>

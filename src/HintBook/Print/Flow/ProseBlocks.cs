@@ -16,7 +16,8 @@ namespace HintBook.Print.Flow;
 /// <param name="style">How it is set.</param>
 /// <param name="working">What stands for <c>{{ working: code }}</c>.</param>
 /// <param name="head">The names of a working's columns.</param>
-internal sealed class ProseBlocks(PaperStyle style, Working working, (string Read, string Gives) head)
+/// <param name="own">What stands for <c>{{ copy: name }}</c>.</param>
+internal sealed class ProseBlocks(PaperStyle style, Working working, (string Read, string Gives) head, Func<string, string> own)
 {
     private const double NumberRoom = 5.5;
     private const double BulletRoom = 4;
@@ -31,13 +32,17 @@ internal sealed class ProseBlocks(PaperStyle style, Working working, (string Rea
             return [];
         try
         {
-            return [.. Of(Markdig.Markdown.Parse(prose.Markdown, CommonMark), new(0, IsQuoted: false, null))];
+            return [.. Of(Markdig.Markdown.Parse(OwnMark.Replace(prose.Markdown, name => AsItIs(own(name))), CommonMark), new(0, IsQuoted: false, null))];
         }
         catch (ArgumentException)
         {
             return [];
         }
     }
+
+    // A value is no Markdown (CommonMark 0.31.2, 2.4).
+    private static string AsItIs(string value) =>
+        string.Concat(value.Select(letter => char.IsAscii(letter) && (char.IsPunctuation(letter) || char.IsSymbol(letter)) ? $"\\{letter}" : $"{letter}"));
 
     private IEnumerable<Block> Of(ContainerBlock container, Place place)
     {
