@@ -12,7 +12,7 @@ using Microsoft.AspNetCore.StaticFiles;
 namespace HintBook.Workbench;
 
 /// <summary>What the workbench answers to whoever was let in by the <see cref="Door"/>. Thread-safe.</summary>
-internal sealed class Answers(LiveBook book)
+internal sealed class Answers(LiveBook book, BookFiles files)
 {
     // Nothing from elsewhere, nothing in the page itself, no page that holds ours in a frame. The reader's pages come with a policy of their own.
     private const string Policy =
@@ -24,7 +24,7 @@ internal sealed class Answers(LiveBook book)
         Mappings = { [".webmanifest"] = "application/manifest+json", [".vtt"] = "text/vtt" },
     };
 
-    private readonly BookFiles files = new(book.Root);
+    private readonly WritingAnswers writing = new(book, files);
     private volatile SeenSite? site;
 
     /// <summary>Answers one request.</summary>
@@ -37,6 +37,7 @@ internal sealed class Answers(LiveBook book)
         {
             ("", true) => OwnPage(context, "bench.html"),
             ("bench.css" or "bench.js" or "bench.svg", true) => OwnPage(context, path),
+            ("forms.css" or "forms.js" or "stages.js" or "begin.js" or "names.js" or "history.js" or "clash.js", true) => OwnPage(context, path),
             ("look", true) => Send(context, LookNow(), "application/json"),
             ("looks", true) => Looks(context),
             ("text", true) => Text(context),
@@ -46,6 +47,7 @@ internal sealed class Answers(LiveBook book)
             ("rehearsal", false) when HttpMethods.IsPost(context.Request.Method) => KeepRehearsal(context),
             ("map.svg", true) when book.Now.Shown is { } shown => Send(context, Encoding.UTF8.GetBytes(MapOf(shown)), TypeOf(path)),
             _ when get && path.Split('/', 4) is ["see", var theme, ("light" or "dark") and var shade, var page] => See(context, theme, shade == "dark", page),
+            _ when writing.Answer(context, path) is { } answered => answered,
             _ => NotHere(context),
         };
     }
@@ -87,7 +89,7 @@ internal sealed class Answers(LiveBook book)
     private byte[] LookNow()
     {
         var look = book.Now;
-        return LookJson.Of(look, book.Root, files.Names(), SiteOf(look)?.Themes ?? []);
+        return LookJson.Of(look, book.Root, files.Names(), SiteOf(look)?.Themes ?? [], BookBeginning.IsPossible(book.Root));
     }
 
     private SeenSite? SiteOf(Look look)

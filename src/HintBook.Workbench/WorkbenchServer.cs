@@ -1,6 +1,7 @@
 using System.Net;
 using HintBook.Reading.Folder;
 using HintBook.Workbench.Looking;
+using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -45,9 +46,10 @@ public sealed class WorkbenchServer : IAsyncDisposable
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(5);
         });
         var made = builder.Build();
+        FilesWriter.Mend(Path.GetFullPath(path));
         var live = new LiveBook(path);
         var door = new Door();
-        var answers = new Answers(live);
+        var answers = new Answers(live, new BookFiles(live.Root));
         made.Run(context =>
         {
             Harden(context.Response.Headers);

@@ -27,11 +27,14 @@ internal static class WorkbenchVerb
 
     private static async Task<int> Run(string path, int port, bool alone, Terminal terminal, CancellationToken stop)
     {
-        if (!Directory.Exists(path))
+        if (!Directory.Exists(path) && (File.Exists(path) || !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path)))))
         {
             terminal.Say($"There is no folder “{path}”. Begin a book with: hintbook begin {path}");
             return ExitCode.WrongUsage;
         }
+
+        if (!Directory.Exists(path))
+            terminal.Say($"There is no folder “{path}” yet. The page begins a book there, if you want one.");
 
         try
         {
