@@ -95,8 +95,8 @@ public sealed class WritingAnswersTests : IDisposable
         var folder = Path.Combine(book.Path, "new");
         await using var bench = await WorkbenchServer.Open(folder);
 
-        Assert.Equal(HttpStatusCode.OK, await Post(
-            bench, "begin", $$"""{ "title": "The box: \"a\" # first", "maker": "Oak", "language": "{{language}}", "sample": {{(sample ? "true" : "false")}} }"""));
+        var wish = $$"""{ "title": "The box: \"a\" # first", "maker": "Oak", "language": "{{language}}", "sample": {{(sample ? "true" : "false")}} }""";
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "begin", wish));
 
         var read = HintBook.Reading.Reader.Read(folder);
         Assert.Equal(("The box: \"a\" # first", "Oak", language), (read.Book?.Title.Value, read.Book?.Maker?.Name.Value, read.Book?.Language.Value));

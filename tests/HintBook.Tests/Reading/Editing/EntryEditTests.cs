@@ -113,6 +113,16 @@ public class EntryEditTests
         Assert.IsType<EditedEntry.Refused>(EntryEdit.Set(new("stages/01-x.md", "# Nudge\n"), ["title"], Text("x")));
 
     [Fact]
+    public void Neighbours_that_are_taken_out_together_come_back_in_their_order()
+    {
+        const string Before = "parts:\n  a: 1\n  b: 2\n  c: 3\n";
+        var done = Assert.IsType<EditedEntry.Done>(EntryEdit.Set(new("book.yaml", Before), ["parts"], Keyed(("c", Text("3")))));
+
+        Assert.Equal("parts:\n  c: 3\n", done.Text);
+        Assert.Equal(Before, TextChange.Apply(done.Text, TextChange.Back(Before, done.Changes)));
+    }
+
+    [Fact]
     public void In_any_file_any_entry_changes_alone_and_its_changes_lead_back() => Gen.Select(Places, Gen.Null(Values)).Sample((place, value) =>
     {
         var (file, path) = place;
@@ -127,9 +137,9 @@ public class EntryEditTests
         foreach (var other in PathsIn(file).Where(other => At(old, other) is not null).Where(other => !StartsWith(other, path) && !StartsWith(path, other)))
             Assert.True(At(old, other) is { } one && At(now, other) is { } same && EntryValue.Same(one, same), string.Join('.', other));
         // Every line that holds nothing of the entry is there as it was.
-        var outside = Lines(file, path);
+        var outside = Lines(file, value is null ? Emptied(old, path) : path);
         Assert.Empty(outside.Except(done.Text.Split('\n')));
-    });
+    }, seed: "2O407wQbbCK0");
 
     [Fact]
     public void Almost_every_entry_of_a_well_written_book_can_be_changed()
@@ -176,6 +186,10 @@ public class EntryEditTests
                 ? Below(path.Add(entry.Key), inner).Prepend(path.Add(entry.Key))
                 : [path.Add(entry.Key)]);
     }
+
+    // A group that has nothing left in it goes with its last entry.
+    private static ImmutableArray<string> Emptied(EntryValue? root, ImmutableArray<string> path) =>
+        path.Length > 1 && At(root, path[..^1]) is EntryValue.Keyed { Entries.Length: 1 } ? Emptied(root, path[..^1]) : path;
 
     // The lines before and after the entry's own, or before and after the top entry that it would be made in.
     private static IEnumerable<string> Lines(SourceFile file, ImmutableArray<string> path)
