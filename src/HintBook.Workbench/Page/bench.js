@@ -325,7 +325,7 @@ function showRehearsals() {
   ]);
 }
 
-const sides = { write: "to-write", play: "to-play", proofs: "to-proofs" };
+const sides = { write: "to-write", play: "to-play", proofs: "to-proofs", make: "to-make" };
 for (const [side, id] of Object.entries(sides)) {
   $(id).onclick = async () => {
     for (const [other, press] of Object.entries(sides)) {
@@ -334,6 +334,7 @@ for (const [side, id] of Object.entries(sides)) {
     }
     if (side === "play") await play(steps);
     if (side === "proofs") showProofs();
+    document.dispatchEvent(new CustomEvent("side", { detail: side }));
   };
 }
 
@@ -378,4 +379,6 @@ looks.onerror = () => { $("state").textContent = "The workbench was closed. Star
 
 function announce(name) { document.dispatchEvent(new Event(name)); }
 
-export { $, base, look, open, openFile, goTo, settled, takeIn, say, showMarks, findingsOf, button };
+export {
+  $, base, button, entry, findingsOf, goTo, languageFolder, list, look, open, openFile, pageOf, say, settled, show, showMarks, sides, takeIn, views,
+};

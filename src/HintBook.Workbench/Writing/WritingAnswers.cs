@@ -32,7 +32,7 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
 
     private Task Form(HttpContext context) => files.Whole(context.Request.Query["name"].ToString()) is { } file
         ? Send(context, FormJson.Of(file, book.Now.Shown?.Book), "application/json")
-        : Answers.NotHere(context);
+        : Replies.NotHere(context);
 
     private async Task Entry(HttpContext context)
     {
