@@ -41,5 +41,7 @@ function unbar() {
   barred.clear();
 }
 
-document.addEventListener("looked", renew);
+// Whether it may write is tried on the disk, so it isn't asked with each look.
+document.addEventListener("looked", renew, { once: true });
+addEventListener("focus", renew);
 document.addEventListener("shown", () => { if (document.documentElement.hasAttribute("data-read-only")) bar(); });
