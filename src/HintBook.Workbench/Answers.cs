@@ -1,30 +1,34 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using HintBook.Checking;
-using HintBook.Maps;
 using HintBook.Workbench.Looking;
 using HintBook.Workbench.Rehearsing;
 using HintBook.Workbench.Seeing;
 using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.StaticFiles;
+using static HintBook.Workbench.Replies;
 
 namespace HintBook.Workbench;
 
 /// <summary>What the workbench answers to whoever was let in by the <see cref="Door"/>. Thread-safe.</summary>
-internal sealed class Answers(LiveBook book)
+/// <param name="book">The book.</param>
+/// <param name="files">Its texts.</param>
+/// <param name="rooms">Who answers what isn't answered here; each gives null for what is another's.</param>
+internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Func<HttpContext, string, Task?>> rooms)
 {
     // Nothing from elsewhere, nothing in the page itself, no page that holds ours in a frame. The reader's pages come with a policy of their own.
     private const string Policy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; connect-src 'self'; frame-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-    private static readonly FileExtensionContentTypeProvider Types = new()
-    {
-        Mappings = { [".webmanifest"] = "application/manifest+json", [".vtt"] = "text/vtt" },
-    };
+    private const string PagePrefix = "page/";
 
-    private readonly BookFiles files = new(book.Root);
+    private static readonly FrozenSet<string> OwnPages = typeof(Answers).Assembly.GetManifestResourceNames()
+        .Where(name => name.StartsWith(PagePrefix, StringComparison.Ordinal))
+        .Select(name => name[PagePrefix.Length..])
+        .ToFrozenSet(StringComparer.Ordinal);
+
     private volatile SeenSite? site;
 
     /// <summary>Answers one request.</summary>
@@ -36,7 +40,7 @@ internal sealed class Answers(LiveBook book)
         return (path, get) switch
         {
             ("", true) => OwnPage(context, "bench.html"),
-            ("bench.css" or "bench.js" or "bench.svg", true) => OwnPage(context, path),
+            (_, true) when OwnPages.Contains(path) => OwnPage(context, path),
             ("look", true) => Send(context, LookNow(), "application/json"),
             ("looks", true) => Looks(context),
             ("text", true) => Text(context),
@@ -44,17 +48,10 @@ internal sealed class Answers(LiveBook book)
             ("play", false) when HttpMethods.IsPost(context.Request.Method) => Played(context),
             ("rehearsal", true) => Rehearsed(context),
             ("rehearsal", false) when HttpMethods.IsPost(context.Request.Method) => KeepRehearsal(context),
-            ("map.svg", true) when book.Now.Shown is { } shown => Send(context, Encoding.UTF8.GetBytes(MapOf(shown)), TypeOf(path)),
+            _ when rooms.Select(room => room(context, path)).FirstOrDefault(answer => answer is not null) is { } answer => answer,
             _ when get && path.Split('/', 4) is ["see", var theme, ("light" or "dark") and var shade, var page] => See(context, theme, shade == "dark", page),
             _ => NotHere(context),
         };
-    }
-
-    /// <summary>The answer to whoever isn't let in, or asks for what isn't there: nothing that could be learnt from.</summary>
-    public static Task NotHere(HttpContext context)
-    {
-        context.Response.StatusCode = StatusCodes.Status404NotFound;
-        return context.Response.WriteAsync("Nothing is here.");
     }
 
     private static Task OwnPage(HttpContext context, string name)
@@ -65,29 +62,17 @@ internal sealed class Answers(LiveBook book)
 
     private static byte[] Embedded(string name)
     {
-        using var stream = typeof(Answers).Assembly.GetManifestResourceStream($"page/{name}")
-            ?? throw new InvalidOperationException($"page/{name} isn't embedded.");
+        using var stream = typeof(Answers).Assembly.GetManifestResourceStream(PagePrefix + name)
+            ?? throw new InvalidOperationException($"{name} isn't embedded.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;
     }
 
-    private static Task Send(HttpContext context, ReadOnlyMemory<byte> bytes, string type)
-    {
-        context.Response.ContentType = type.StartsWith("text/", StringComparison.Ordinal) ? $"{type}; charset=utf-8" : type;
-        context.Response.ContentLength = bytes.Length;
-        return HttpMethods.IsHead(context.Request.Method) ? Task.CompletedTask : context.Response.Body.WriteAsync(bytes, context.RequestAborted).AsTask();
-    }
-
-    private static string TypeOf(string path) => Types.TryGetContentType(path, out var type) ? type : "application/octet-stream";
-
-    private static string MapOf(Examined shown) => SvgMap.Write(
-        StageMap.Build(shown.Book, shown.Survey), MapWords.Of(shown.Theme.WordsIn(shown.Book.Language).Words.Entries), spoilerFree: false);
-
     private byte[] LookNow()
     {
         var look = book.Now;
-        return LookJson.Of(look, book.Root, files.Names(), SiteOf(look)?.Themes ?? []);
+        return LookJson.Of(look, book.Root, files.Names(), SiteOf(look)?.Themes ?? [], BookBeginning.IsPossible(book.Root));
     }
 
     private SeenSite? SiteOf(Look look)
@@ -110,7 +95,7 @@ internal sealed class Answers(LiveBook book)
 
         if (seen.Original(page) is { } original)
         {
-            await Results.File(original, TypeOf(original), enableRangeProcessing: true).ExecuteAsync(context).ConfigureAwait(false);
+            await SendFile(context, original).ConfigureAwait(false);
             return;
         }
 
@@ -163,10 +148,10 @@ internal sealed class Answers(LiveBook book)
         using var reader = new StreamReader(context.Request.Body, Encoding.UTF8, detectEncodingFromByteOrderMarks: false);
         var text = await reader.ReadToEndAsync(context.RequestAborted).ConfigureAwait(false);
         var digest = context.Request.Headers.IfMatch.ToString().Trim('"');
-        await Send(context, files.Save(context.Request.Query["name"].ToString(), text, digest)).ConfigureAwait(false);
+        await Tell(context, files.Save(context.Request.Query["name"].ToString(), text, digest)).ConfigureAwait(false);
     }
 
-    private static async Task Send(HttpContext context, Saved saved)
+    private static async Task Tell(HttpContext context, Saved saved)
     {
         switch (saved)
         {
@@ -204,7 +189,7 @@ internal sealed class Answers(LiveBook book)
         if (book.Now.Shown is not { } shown)
             await NotHere(context).ConfigureAwait(false);
         else if (await StepsIn(context).ConfigureAwait(false) is { } keys)
-            await Send(context, RehearsalFiles.Keep(shown, context.Request.Query["title"].ToString(), keys)).ConfigureAwait(false);
+            await Tell(context, RehearsalFiles.Keep(shown, context.Request.Query["title"].ToString(), keys)).ConfigureAwait(false);
     }
 
     // Null, and answered, where the body isn't a list of steps.

@@ -1,6 +1,13 @@
+using System.Collections.Immutable;
 using System.Net;
 using HintBook.Reading.Folder;
+using HintBook.Workbench.Guarding;
 using HintBook.Workbench.Looking;
+using HintBook.Workbench.Making;
+using HintBook.Workbench.Phone;
+using HintBook.Workbench.Showing;
+using HintBook.Workbench.Understanding;
+using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -15,16 +22,30 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     private readonly WebApplication server;
     private readonly LiveBook book;
+    private readonly Workshop workshop;
+    private readonly PhoneServer? phone;
+    private readonly BookLock taken;
 
-    private WorkbenchServer(WebApplication server, LiveBook book, Uri address)
+    private WorkbenchServer(WebApplication server, LiveBook book, Workshop workshop, PhoneServer? phone, BookLock taken, Uri address)
     {
-        this.server = server;
-        this.book = book;
+        (this.server, this.book, this.workshop, this.phone, this.taken) = (server, book, workshop, phone, taken);
         Address = address;
     }
 
     /// <summary>Where it is; whoever knows it may read and change the book.</summary>
     public Uri Address { get; }
+
+    /// <summary>Where telephones in the local network find the reader's pages, the likeliest address first; none where that wasn't asked for.</summary>
+    public ImmutableArray<Uri> OnPhones => phone?.Addresses ?? [];
+
+    /// <summary>Whether another workbench on this computer has the book too.</summary>
+    public bool HasAnother => taken.IsTaken;
+
+    /// <summary>Whether the book's files can be written.</summary>
+    public bool CanWrite => BookAccess.CanWrite(book.Root);
+
+    /// <summary>The port and path of the pages for telephones, or null.</summary>
+    internal (int Port, string Path)? Phone => phone is null ? null : (phone.Port, phone.Path);
 
     /// <summary>Fails with what nobody expected, should that end the looking at the book.</summary>
     public Task Ended => book.Ended;
@@ -32,8 +53,9 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <summary>Opens the workbench of a book. It answers at once; the book is read meanwhile.</summary>
     /// <param name="path">The book's folder.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
+    /// <param name="onPhones">Whether the reader's pages, and nothing else, are shown to the local network too.</param>
     /// <exception cref="IOException">The port is in use.</exception>
-    public static async Task<WorkbenchServer> Open(string path, int port = 0)
+    public static async Task<WorkbenchServer> Open(string path, int port = 0, bool onPhones = false)
     {
         // Empty: no settings are read from files or from the environment.
         var builder = WebApplication.CreateEmptyBuilder(new());
@@ -45,33 +67,50 @@ public sealed class WorkbenchServer : IAsyncDisposable
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(5);
         });
         var made = builder.Build();
+        FilesWriter.Mend(Path.GetFullPath(path));
         var live = new LiveBook(path);
         var door = new Door();
-        var answers = new Answers(live);
-        made.Run(context =>
-        {
-            Harden(context.Response.Headers);
-            return door.Enters(context.Request) is { } asked ? answers.Answer(context, asked) : Answers.NotHere(context);
-        });
+        var taken = BookLock.Take(live.Root);
+        var workshop = new Workshop(live.Root);
+        PhoneServer? phone = null;
         try
         {
+            phone = onPhones ? await PhoneServer.Open(live).ConfigureAwait(false) : null;
+            var files = new BookFiles(live.Root);
+            var answers = new Answers(live, files, [
+                new WritingAnswers(live, files).Answer,
+                new ShowAnswers(files, live.Root).Answer,
+                new MakeAnswers(live, workshop).Answer,
+                new UnderstandAnswers(live).Answer,
+                new HouseAnswers(live, taken.IsTaken, phone).Answer,
+            ]);
+            made.Run(context =>
+            {
+                Harden(context.Response.Headers);
+                return door.Enters(context.Request) is { } asked ? answers.Answer(context, asked) : Replies.NotHere(context);
+            });
             await made.StartAsync().ConfigureAwait(false);
         }
         catch
         {
-            await live.DisposeAsync().ConfigureAwait(false);
-            await made.DisposeAsync().ConfigureAwait(false);
+            await Close(made, live, workshop, phone, taken).ConfigureAwait(false);
             throw;
         }
 
-        return new(made, live, new Uri(new Uri(made.Urls.First()), door.Path));
+        return new(made, live, workshop, phone, taken, new Uri(new Uri(made.Urls.First()), door.Path));
     }
 
     /// <summary>Closes it. Pages that are open say so.</summary>
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync() => Close(server, book, workshop, phone, taken);
+
+    private static async ValueTask Close(WebApplication server, LiveBook book, Workshop workshop, PhoneServer? phone, BookLock taken)
     {
         await book.DisposeAsync().ConfigureAwait(false);
+        await workshop.DisposeAsync().ConfigureAwait(false);
+        if (phone is not null)
+            await phone.DisposeAsync().ConfigureAwait(false);
         await server.DisposeAsync().ConfigureAwait(false);
+        taken.Dispose();
     }
 
     private static void Harden(IHeaderDictionary headers)

@@ -40,6 +40,9 @@ public sealed class LiveBook : IAsyncDisposable
     /// <summary>The newest look.</summary>
     public Look Now => now;
 
+    /// <summary>Has the book looked at again although nobody told of a change.</summary>
+    public void LookAgain() => changes.Writer.TryWrite(true);
+
     /// <summary>Waits for a look that is newer than one.</summary>
     /// <param name="number">The number of the look that is known already.</param>
     /// <param name="ended">Ends the waiting.</param>

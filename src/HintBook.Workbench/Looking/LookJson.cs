@@ -15,10 +15,12 @@ internal static class LookJson
     /// <param name="root">The book's folder.</param>
     /// <param name="files">The names of the book's text files.</param>
     /// <param name="themes">The themes it can be seen in.</param>
-    public static byte[] Of(Look look, string root, ImmutableArray<string> files, ImmutableArray<string> themes) => JsonLists.Document(json =>
+    /// <param name="begins">Whether there is no book yet, and one may be begun (<c>begins</c>).</param>
+    public static byte[] Of(Look look, string root, ImmutableArray<string> files, ImmutableArray<string> themes, bool begins) => JsonLists.Document(json =>
     {
         json.WriteNumber("number", look.Number);
         json.WriteBoolean("current", look.IsCurrent);
+        json.WriteBoolean("begins", begins);
         json.WriteString("title", look.Shown?.Book.Title.Value);
         json.WriteTexts("files", files);
         json.WriteTexts("themes", themes);

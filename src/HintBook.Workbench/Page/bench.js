@@ -28,6 +28,7 @@ async function openFile(name, line) {
   say("");
   showFiles();
   showFindings();
+  announce("opened");
   if (line) goTo(line);
   const page = look.pages.find(each => each.file === name);
   if (page) show(languageFolder() + page.page);
@@ -64,6 +65,7 @@ function save() {
       if (answer.status === 204) {
         file.digest = answer.headers.get("ETag");
         file.saved = text;
+        announce("written");
         say($("text").value === text ? "Saved." : "Not saved yet.");
       } else if (answer.status === 412) {
         clash(text, await answer.text(), answer.headers.get("ETag"));
@@ -88,6 +90,7 @@ function clash(mine, theirs, digest) {
   $("yours").textContent = mine;
   $("theirs").textContent = theirs;
   $("clash").hidden = false;
+  announce("clash");
   say("Not saved.");
   $("keep-yours").onclick = () => chosen(digest, theirs, $("text").value);
   $("keep-theirs").onclick = () => chosen(digest, theirs, theirs);
@@ -115,6 +118,7 @@ async function takeIn() {
   $("text").value = file.text;
   $("text").setSelectionRange(selectionStart, selectionEnd);
   $("text").scrollTop = scrollTop;
+  announce("taken");
   say("Changed by another program, and read again.");
 }
 
@@ -321,7 +325,7 @@ function showRehearsals() {
   ]);
 }
 
-const sides = { write: "to-write", play: "to-play", proofs: "to-proofs" };
+const sides = { write: "to-write", play: "to-play", proofs: "to-proofs", make: "to-make" };
 for (const [side, id] of Object.entries(sides)) {
   $(id).onclick = async () => {
     for (const [other, press] of Object.entries(sides)) {
@@ -330,6 +334,7 @@ for (const [side, id] of Object.entries(sides)) {
     }
     if (side === "play") await play(steps);
     if (side === "proofs") showProofs();
+    document.dispatchEvent(new CustomEvent("side", { detail: side }));
   };
 }
 
@@ -362,9 +367,18 @@ async function renewAll() {
   if (!document.querySelector("main > .proofs").hidden) showProofs();
   document.documentElement.dataset.look = look.number;
   await takeIn();
+  announce("looked");
 }
 
 let renewing = Promise.resolve();
 const looks = new EventSource(`${base}looks`);
 looks.onmessage = () => { renewing = renewing.then(renewAll).catch(() => {}); };
 looks.onerror = () => { $("state").textContent = "The workbench was closed. Start it again, and open its new address."; };
+
+// ---- What the other scripts of the page need: they hear of what happens here by events of these names.
+
+function announce(name) { document.dispatchEvent(new Event(name)); }
+
+export {
+  $, base, button, entry, findingsOf, goTo, languageFolder, list, look, open, openFile, pageOf, say, settled, show, showMarks, sides, takeIn, views,
+};

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using HintBook.Publishing;
 using HintBook.Reading.Folder;
+using HintBook.Text;
 using HintBook.Workbench.Looking;
 
 namespace HintBook.Workbench.Writing;
@@ -77,11 +78,31 @@ internal sealed class BookFiles(string root)
         }
     }
 
+    /// <summary>A file with its own line ends; null as for <see cref="Read"/>.</summary>
+    /// <param name="name">One of <see cref="Names"/>.</param>
+    public SourceFile? Whole(string name)
+    {
+        try
+        {
+            return Names().Contains(name) ? new SourceFile(name, TextOf(File.ReadAllBytes(PathOf(name)))) : null;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or DecoderFallbackException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>Saves a text over a file, if the file is still what the text was made from. Line ends and a byte order mark stay.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>
     /// <param name="text">The text, with line feeds.</param>
     /// <param name="digest">The digest of the file that the text was made from.</param>
-    public Saved Save(string name, string text, string digest)
+    public Saved Save(string name, string text, string digest) => Save(name, digest, before => LineEnds.Kept(before, text));
+
+    /// <summary>Saves a text that has its line ends already, if the file is still what it was made from. A byte order mark stays.</summary>
+    /// <inheritdoc cref="Save(string, string, string)"/>
+    public Saved SaveWhole(string name, string text, string digest) => Save(name, digest, _ => text);
+
+    private Saved Save(string name, string digest, Func<string, string> textAfter)
     {
         lock (gate)
         {
@@ -93,7 +114,7 @@ internal sealed class BookFiles(string root)
                 if (DigestOf(before) != digest)
                     return new Saved.ChangedMeanwhile(new(LineEnds.Plain(TextOf(before)), DigestOf(before)));
                 var marked = before.AsSpan().StartsWith(ByteOrderMark);
-                byte[] after = [.. marked ? ByteOrderMark : [], .. Strict.GetBytes(LineEnds.Kept(TextOf(before), text))];
+                byte[] after = [.. marked ? ByteOrderMark : [], .. Strict.GetBytes(textAfter(TextOf(before)))];
                 if (after.Length > BookFolder.MostTextBytes)
                     return new Saved.Refused($"A text file may have {BookFolder.MostTextBytes / (1024 * 1024)} MB at most. Move some of it into another file.");
                 SingleFile.Write(PathOf(name), after);

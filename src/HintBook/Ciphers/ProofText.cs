@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using HintBook.Books;
@@ -8,6 +9,9 @@ namespace HintBook.Ciphers;
 /// <summary>What <c>prove</c> prints for people: a verdict for each code, and below it every step with what it made of each piece.</summary>
 public static class ProofText
 {
+    /// <summary>The names of all ways of reading, as they stand under <c>reads</c>.</summary>
+    public static ImmutableArray<string> WayNames => Ways.Names;
+
     // Of a step with more pieces than this only the first ones are printed.
     private const int MostRows = 40;
     private const int Widest = 44;

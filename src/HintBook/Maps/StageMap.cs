@@ -27,7 +27,16 @@ public enum StageKind
 /// <param name="Number">Its place in the author's order, from 1.</param>
 /// <param name="Title">What the author calls it.</param>
 /// <param name="Kind">How it stands out; of several reasons the gravest.</param>
-public sealed record StageNode(int Number, string Title, StageKind Kind);
+public sealed record StageNode(int Number, string Title, StageKind Kind)
+{
+    /// <summary>What its maker is told at its corner, such as what was found in its file; null for nothing.</summary>
+    public NodeBadge? Badge { get; init; }
+}
+
+/// <summary>A word at the corner of a stage.</summary>
+/// <param name="Says">The word, short.</param>
+/// <param name="IsGrave">Whether it must be mended.</param>
+public sealed record NodeBadge(string Says, bool IsGrave);
 
 /// <summary>One stage opens another.</summary>
 /// <param name="From">The number of the stage that is done first.</param>

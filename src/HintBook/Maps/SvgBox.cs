@@ -5,8 +5,9 @@ namespace HintBook.Maps;
 /// <summary>Draws the boxes. Each kind has a shape of its own, so that the map can be read without colours.</summary>
 internal static class SvgBox
 {
-    private const double Corner = 10;
+    private const double Rounding = 10;
     private const double LoopRoom = 26;
+    private const double BadgeFont = 12;
 
     /// <summary>A box with room beside it, on both sides, for an arrow from the box to itself.</summary>
     public static Extent WithRoomForLoop(Extent size) => size with { Width = size.Width + (2 * LoopRoom) };
@@ -37,7 +38,22 @@ internal static class SvgBox
             xml.Element("text", label.Number, ("x", frame.Left + Label.Padding), ("y", first), ("font-weight", "bold"));
         for (var line = 0; line < label.Lines.Length; line++)
             xml.Element("text", label.Lines[line], ("x", frame.Left + label.TitleLeft), ("y", first + (line * Label.LineHeight)));
+        if (stage.Badge is { } badge && !spoilerFree)
+            Corner(xml, frame, badge);
         xml.WriteEndElement();
+    }
+
+    // Over the upper right corner, half inside: boxes stand further apart than that.
+    private static void Corner(XmlWriter xml, Frame frame, NodeBadge badge)
+    {
+        var width = (badge.Says.Length * BadgeFont * 0.6) + 12;
+        var left = Math.Max(frame.Left, frame.Right + 6 - width);
+        xml.WriteStartElement("rect");
+        xml.Attributes(
+            ("x", left), ("y", frame.Top - 10), ("width", width), ("height", 17), ("rx", 8), ("fill", badge.IsGrave ? "#9d1c1c" : "#7a4a00"));
+        xml.WriteEndElement();
+        xml.Element(
+            "text", badge.Says, ("x", left + (width / 2)), ("y", frame.Top + 3), ("text-anchor", "middle"), ("font-size", BadgeFont), ("fill", "#ffffff"));
     }
 
     /// <summary>
@@ -49,7 +65,7 @@ internal static class SvgBox
         switch (kind)
         {
             case StageKind.Optional:
-                Rectangle(xml, frame, Corner, "#eef4fb", "#1f5c99", ("stroke-dasharray", "8 4"));
+                Rectangle(xml, frame, Rounding, "#eef4fb", "#1f5c99", ("stroke-dasharray", "8 4"));
                 break;
             case StageKind.RedHerring:
                 xml.Element("path", null, ("d", CutCorners(frame)), ("fill", "#fdeee6"), ("stroke", "#a63c06"), ("stroke-width", 1.6));
@@ -58,11 +74,11 @@ internal static class SvgBox
                 Rectangle(xml, frame, 0, "#eeeeee", "#5f5f5f", ("stroke-dasharray", "1.5 4.5"), ("stroke-linecap", "round"));
                 break;
             case StageKind.Goal:
-                Rectangle(xml, frame, Corner, "#fff6d6", "#7a5b00");
-                Rectangle(xml, new(frame.Left + 4, frame.Top + 4, frame.Width - 8, frame.Height - 8), Corner - 3, "none", "#7a5b00");
+                Rectangle(xml, frame, Rounding, "#fff6d6", "#7a5b00");
+                Rectangle(xml, new(frame.Left + 4, frame.Top + 4, frame.Width - 8, frame.Height - 8), Rounding - 3, "none", "#7a5b00");
                 break;
             default:
-                Rectangle(xml, frame, Corner, "#f7f9fa", "#333f48");
+                Rectangle(xml, frame, Rounding, "#f7f9fa", "#333f48");
                 break;
         }
     }
@@ -83,8 +99,8 @@ internal static class SvgBox
         var (left, right, top, bottom) = (frame.Left, frame.Right, frame.Top, frame.Bottom);
         Point[] corners =
         [
-            new(left + Corner, top), new(right - Corner, top), new(right, top + Corner), new(right, bottom - Corner),
-            new(right - Corner, bottom), new(left + Corner, bottom), new(left, bottom - Corner), new(left, top + Corner),
+            new(left + Rounding, top), new(right - Rounding, top), new(right, top + Rounding), new(right, bottom - Rounding),
+            new(right - Rounding, bottom), new(left + Rounding, bottom), new(left, bottom - Rounding), new(left, top + Rounding),
         ];
         return $"M{string.Join(" L", corners.Select(SvgText.Px))} z";
     }

@@ -19,6 +19,10 @@ public static class PhotoPipeline
     // A JPEG's sides are 16-bit numbers (ITU-T T.81, B.2.2).
     private const int LongestSide = 65_535;
 
+    // Wide enough for a page of A4 at 300 dots to the inch, and good enough to be developed once more.
+    private const int LongestKept = 2400;
+    private const int QualityKept = 92;
+
     // Three decoders, so that no other kind of file ever reaches one, and none of them reads metadata: what isn't read can't
     // be published.
     private static readonly Configuration Decoding = ThreeKinds();
@@ -107,6 +111,42 @@ public static class PhotoPipeline
         {
             // As in developing for the site.
             return null;
+        }
+    }
+
+    /// <summary>
+    /// A photo for the book's own folder: upright, without a word of metadata, no larger than print needs. Never throws for what is in the file.
+    /// </summary>
+    /// <param name="name">What its maker calls it.</param>
+    /// <param name="original">The photo as the camera saved it: JPEG, PNG or WebP.</param>
+    /// <param name="settings">The limits.</param>
+    public static PhotoKeeping Keep(string name, ReadOnlyMemory<byte> original, PhotoSettings settings)
+    {
+        var plan = Plan(original, "", settings);
+        if (plan is not PlannedPhoto planned)
+            return NotKept(plan);
+        try
+        {
+            using var stored = Image.Load(Decoding, original.Span);
+            var size = Turned(stored.Size(), planned.Orientation);
+            var scale = Math.Min(1, (double)LongestKept / Math.Max(size.Width, size.Height));
+            using var upright = Upright(
+                stored, planned.Orientation, new(Math.Max(1, (int)Math.Round(size.Width * scale)), Math.Max(1, (int)Math.Round(size.Height * scale))));
+            ToSrgb(upright, original);
+            Forget(upright.Metadata);
+            return new KeptPhoto(Encode(upright, QualityKept), upright.Width, upright.Height);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // As in developing for the site.
+            return NotKept(new UnfitPhoto(new Broken()));
+        }
+
+        PhotoNotKept NotKept(PhotoPlan unfit)
+        {
+            var photo = new Books.Photo { File = new(name, Text.SourceFile.Unread(name).Top), Place = Books.Place.Front };
+            var finding = PhotoFindings.Check(photo, unfit, settings).First();
+            return new($"{finding.Message} {finding.Help}");
         }
     }
 

@@ -10,14 +10,21 @@ internal static class Film
     /// <param name="book">The folder of the book.</param>
     public static void AddTo(string book)
     {
-        if (!File.Exists("/usr/bin/ffmpeg") && (!DebianPackages.MayBeInstalled || DebianPackages.Install("ffmpeg") is not null))
-            Assert.Skip("ffmpeg is not installed here (on Debian: apt install ffmpeg).");
-        var clips = Directory.CreateDirectory(Path.Combine(book, "clips")).FullName;
-        string[] film = ["-f", "lavfi", "-i", "testsrc=size=160x120:rate=25:duration=6", "-c:v", "libvpx", "-deadline", "realtime", "-g", "25"];
-        using (var ffmpeg = Process.Start("/usr/bin/ffmpeg", ["-nostdin", "-v", "error", .. film, Path.Combine(clips, "film.webm")]))
-            ffmpeg.WaitForExit();
+        Make(Path.Combine(book, "clips"));
         var stage = Path.Combine(book, "stages", "01-plover.md");
         var text = File.ReadAllText(stage).Replace("minutes: 5", "minutes: 5\nclip: { file: film.webm, from: 0:02, to: 0:03 }", StringComparison.Ordinal);
         File.WriteAllText(stage, text);
+    }
+
+    /// <summary>Makes the film in a folder; where it can't be made the test is skipped.</summary>
+    /// <param name="folder">The folder.</param>
+    public static void Make(string folder)
+    {
+        if (!File.Exists("/usr/bin/ffmpeg") && (!DebianPackages.MayBeInstalled || DebianPackages.Install("ffmpeg") is not null))
+            Assert.Skip("ffmpeg is not installed here (on Debian: apt install ffmpeg).");
+        var clips = Directory.CreateDirectory(folder).FullName;
+        string[] film = ["-f", "lavfi", "-i", "testsrc=size=160x120:rate=25:duration=6", "-c:v", "libvpx", "-deadline", "realtime", "-g", "25"];
+        using var ffmpeg = Process.Start("/usr/bin/ffmpeg", ["-nostdin", "-v", "error", .. film, Path.Combine(clips, "film.webm")]);
+        ffmpeg.WaitForExit();
     }
 }

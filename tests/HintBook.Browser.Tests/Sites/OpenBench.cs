@@ -1,0 +1,98 @@
+using HintBook.Browser.Tests.Reading;
+using HintBook.Workbench;
+
+namespace HintBook.Browser.Tests.Sites;
+
+/// <summary>A workbench that is open in the browser, on a folder of its own that is gone afterwards.</summary>
+internal sealed class OpenBench : IAsyncDisposable
+{
+    public static readonly PageWaitForFunctionOptions Patience = new() { Timeout = 60_000 };
+
+    private readonly string root;
+    private readonly WorkbenchServer server;
+
+    private OpenBench(string root, WorkbenchServer server, IPage page)
+    {
+        this.root = root;
+        this.server = server;
+        Page = page;
+    }
+
+    public IPage Page { get; }
+
+    public string Book => Path.Combine(root, "book");
+
+    /// <summary>Opens one.</summary>
+    /// <param name="room">The browser.</param>
+    /// <param name="make">Makes the book in a folder that isn't there yet.</param>
+    public static async Task<OpenBench> On(ReadingRoom room, Action<string> make)
+    {
+        var root = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
+        make(Path.Combine(root, "book"));
+        var server = await WorkbenchServer.Open(Path.Combine(root, "book"));
+        var page = await room.Page(new() { Width = 1280, Height = 900 });
+        await page.GotoAsync(server.Address.ToString());
+        await page.WaitForFunctionAsync("() => document.documentElement.dataset.look > 0", null, Patience);
+        return new(root, server, page);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Page.Context.DisposeAsync();
+        await server.DisposeAsync();
+        Directory.Delete(root, recursive: true);
+    }
+
+    /// <summary>Opens a file, and waits for its form.</summary>
+    public async Task Open(string file)
+    {
+        await Page.GetByRole(AriaRole.Button, new() { Name = file }).First.ClickAsync();
+        await Opened(file);
+    }
+
+    /// <summary>Waits until a file is open, and its form with it.</summary>
+    public async Task Opened(string file)
+    {
+        await Page.WaitForFunctionAsync("file => document.querySelector('#writing').textContent === file", file, Patience);
+        await Page.WaitForFunctionAsync("() => !document.querySelector('#form-fold').hidden && document.querySelector('#form fieldset')", null, Patience);
+    }
+
+    public string Text(string file) => File.ReadAllText(Path.Combine(Book, file));
+
+    /// <summary>What another program does to a file.</summary>
+    public void Elsewhere(string file, Func<string, string> change) => File.WriteAllText(Path.Combine(Book, file), change(Text(file)));
+
+    /// <summary>Waits until a file says something on the disk.</summary>
+    public async Task OnDisk(string file, string words)
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
+        using var told = new SemaphoreSlim(0);
+        using var watch = new FileSystemWatcher(Book) { IncludeSubdirectories = true };
+        watch.Changed += (_, _) => told.Release();
+        watch.Created += (_, _) => told.Release();
+        watch.Renamed += (_, _) => told.Release();
+        watch.EnableRaisingEvents = true;
+        while (!File.Exists(Path.Combine(Book, file)) || !Text(file).Contains(words, StringComparison.Ordinal))
+            await told.WaitAsync(patience.Token);
+    }
+
+    public Task Wait(string script, object? argument = null) => Page.WaitForFunctionAsync(script, argument, Patience);
+
+    /// <summary>Fills a field of the form, and leaves it.</summary>
+    public async Task Fill(string field, string text)
+    {
+        await Page.Locator($"[id='field-{field}']").FillAsync(text);
+        await Page.Locator($"[id='field-{field}']").PressAsync("Enter");
+    }
+
+    /// <summary>Adds a row to a list of the form.</summary>
+    public async Task Add(string field, params string[] texts)
+    {
+        var rows = Page.Locator($"[id='field-{field}-rows'] li");
+        var index = await rows.CountAsync();
+        await Page.Locator($"[id='field-{field}-add']").ClickAsync();
+        foreach (var (place, text) in texts.Index().Reverse())
+            await Page.Locator($"[id='field-{field}-{index}-{place}']").FillAsync(text);
+        await Page.Locator($"[id='field-{field}-{index}-0']").PressAsync("Enter");
+    }
+}
