@@ -112,6 +112,24 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
     }
 
     [Fact]
+    public async Task An_entry_that_two_change_at_once_is_asked_about_and_both_texts_are_there()
+    {
+        await using var bench = await OpenBench.On(room, NewBook.In);
+        await bench.Open(Panel);
+        await bench.Page.Locator("#field-sign").FillAsync("Mine.");
+
+        bench.Elsewhere(Panel, text => text.Replace("sign: The box", "sign: Theirs. The box", StringComparison.Ordinal));
+        await bench.Wait("() => document.querySelector('#text').value.includes('Theirs.')");
+        await bench.Page.Locator("#field-sign").PressAsync("Enter");
+        await bench.Wait("() => document.querySelector('#saved').textContent.includes('changed by another program meanwhile')");
+        Assert.Equal("Mine.", await bench.Page.Locator("#field-sign").InputValueAsync());
+        Assert.Contains("sign: Theirs.", bench.Text(Panel), StringComparison.Ordinal);
+
+        await bench.Page.Locator("#field-sign").PressAsync("Enter");
+        await bench.OnDisk(Panel, "sign: Mine.\n");
+    }
+
+    [Fact]
     public async Task A_step_is_renamed_after_it_was_told_what_that_means_and_the_renaming_is_taken_back()
     {
         await using var bench = await OpenBench.On(room, folder =>
@@ -201,8 +219,7 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
     {
         await using var bench = await OpenBench.On(room, NewBook.In);
         await bench.Open(Lid);
-        await bench.Page.EvaluateAsync(
-            "() => { const text = document.querySelector('#text'); const at = text.value.indexOf('needs: [ ') + 9; text.focus(); text.setSelectionRange(at, at); }");
+        await CaretBehind(bench, "needs: [ ");
 
         await bench.Page.Keyboard.TypeAsync("wo");
         await bench.Page.Locator("#completions li").First.WaitForAsync();
@@ -233,10 +250,44 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
         await bench.Page.Keyboard.PressAsync("Control+End");
         await bench.Page.Keyboard.TypeAsync("Mine.\n");
 
-        await bench.Page.Locator("#differences li").First.WaitForAsync();
+        await bench.Wait("() => document.querySelector('#yours').textContent.endsWith('Mine.\\n')");
+        await bench.Wait("() => document.querySelectorAll('#differences li.theirs').length === 1");
         Assert.Equal(["on the disk: minutes: 11"], await bench.Page.Locator("#differences li.theirs").AllTextContentsAsync());
         Assert.Equal(["yours: minutes: 10", "yours: Mine."], await bench.Page.Locator("#differences li.mine").AllTextContentsAsync());
         Complaint.None(await AccessTests.Broken(bench.Page));
+    }
+
+    [Fact]
+    public async Task A_disk_that_fills_while_saving_is_told_and_the_text_is_still_on_the_page()
+    {
+        SmallDisk? disk = null;
+        await using var bench = await OpenBench.On(room, folder =>
+        {
+            disk = SmallDisk.At(folder);
+            NewBook.In(folder);
+        });
+        using var small = disk;
+        await bench.Open(Number);
+        var before = bench.Text(Number);
+        small?.Fill();
+
+        await bench.Page.Locator("#text").FocusAsync();
+        await bench.Page.Keyboard.PressAsync("Control+End");
+        await bench.Page.Keyboard.TypeAsync("Typed.\n");
+        await bench.Wait("() => document.querySelector('#saved').textContent.includes('Your text is still on this page')");
+        Assert.Equal(before, bench.Text(Number));
+        await bench.Fill("minutes", "12");
+        await bench.Wait("() => document.querySelector('#saved').textContent.includes('can\\'t be')");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Earlier …" }).ClickAsync();
+        await bench.Page.Locator("#wish-do:enabled").ClickAsync();
+        await bench.Wait("() => document.querySelector('#wish-says').textContent.includes('Nothing was changed')");
+        await bench.Page.Keyboard.PressAsync("Escape");
+        Assert.True(File.Exists(Path.Combine(bench.Book, Number)));
+
+        small?.Empty();
+        await bench.Page.Locator("#text").FocusAsync();
+        await bench.Page.Keyboard.TypeAsync("More.\n");
+        await bench.OnDisk(Number, "Typed.\nMore.\n");
     }
 
     [Fact]
@@ -267,9 +318,11 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
         await Step(bench, "The spoon", "The lid is shut.", "Look above.", "The **lid** moves.", "Lift the **lid**. Take the **silver spoon**.");
         await bench.Add("does", "lid", "open");
         await bench.Add("gives", "spoon");
-        await Step(bench, "The row of cups", "There is a row of pictures.", "Read all.", "Count: *zero cups, seven pots, one kettle, four leaves*.", "It is **0714**.");
+        var clue = "Count: *zero cups, seven pots, one kettle, four leaves*.";
+        await Step(bench, "The row of cups", "There is a row of pictures.", "Read all.", clue, "It is **0714**.");
         await bench.Add("gives", "drawer-number");
-        await Step(bench, "The last drawer", "The drawer is shut.", "You have all.", "Use the **silver spoon** on the **drawer**.", "Set **0714**; take **the green tea**.");
+        clue = "Use the **silver spoon** on the **drawer**.";
+        await Step(bench, "The last drawer", "The drawer is shut.", "You have all.", clue, "Set **0714**; take **the green tea**.");
         await bench.Add("needs", "spoon", "");
         await bench.Add("needs", "drawer-number", "");
         await bench.Add("does", "drawer", "open");
@@ -277,10 +330,22 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
         await bench.OnDisk("stages/03-the-last-drawer.md", "gives: [ tea ]\n");
 
         var outcome = Pipeline.Publish(bench.Book, new());
-        Complaint.None(outcome is Rejected rejected ? [.. rejected.Findings.All.Where(finding => finding.IsError).Select(finding => $"{finding.Message} {finding.Help}")] : []);
+        var errors = outcome is Rejected rejected ? rejected.Findings.All.Where(finding => finding.IsError) : [];
+        Complaint.None([.. errors.Select(finding => $"{finding.Message} {finding.Help}")]);
         Assert.IsType<Published>(outcome);
         Assert.Equal(3, Directory.GetFiles(Path.Combine(bench.Book, "stages")).Length);
     }
+
+    private static Task CaretBehind(OpenBench bench, string words) => bench.Page.EvaluateAsync(
+        """
+        words => {
+          const text = document.querySelector('#text');
+          const at = text.value.indexOf(words) + words.length;
+          text.focus();
+          text.setSelectionRange(at, at);
+        }
+        """,
+        words);
 
     private static async Task Done(OpenBench bench, string button)
     {
@@ -307,9 +372,7 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
         await bench.Wait("sign => document.querySelector('#text').value.includes(sign)", sign);
         foreach (var (heading, help) in new[] { ("# Nudge\n", nudge), ("# Clue\n", clue), ("# Answer\n", answer) })
         {
-            await bench.Page.EvaluateAsync(
-                "heading => { const text = document.querySelector('#text'); const at = text.value.indexOf(heading) + heading.length; text.focus(); text.setSelectionRange(at, at); }",
-                heading);
+            await CaretBehind(bench, heading);
             await bench.Page.Keyboard.TypeAsync($"{help}\n");
         }
 

@@ -3,9 +3,22 @@ import { $, base } from "./bench.js";
 
 const Around = 2;
 
-document.addEventListener("clash", async () => {
+const Pause = 300;
+let pause = 0;
+
+document.addEventListener("clash", compare);
+// Who goes on writing sees what would be saved.
+$("text").addEventListener("input", () => {
+  if ($("clash").hidden) return;
+  clearTimeout(pause);
+  pause = setTimeout(() => {
+    $("yours").textContent = $("text").value;
+    compare();
+  }, Pause);
+});
+
+async function compare() {
   const body = JSON.stringify({ mine: $("yours").textContent, theirs: $("theirs").textContent });
-  $("differences").replaceChildren();
   const answer = await fetch(`${base}compare`, { method: "POST", body });
   if (!answer.ok) return;
   const { lines } = await answer.json();
@@ -14,7 +27,7 @@ document.addEventListener("clash", async () => {
     if (!near[index]) return index && near[index - 1] ? [item("same", "…", "")] : [];
     return [item(line.kind, line.text, { mine: "yours", theirs: "on the disk", same: "" }[line.kind])];
   }));
-});
+}
 
 function item(kind, text, whose) {
   const made = Object.assign(document.createElement("li"), { className: kind });

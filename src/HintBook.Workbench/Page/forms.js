@@ -24,7 +24,7 @@ export async function renew() {
   document.dispatchEvent(new Event("formed"));
   $("form-fold").hidden = !form.groups.length;
   // What is being typed here isn't taken away: the form is made anew when it is done.
-  if (isTouched(document.activeElement)) return void (waiting = true);
+  if (isTouched()) return void (waiting = true);
   waiting = false;
   const what = JSON.stringify([name, form.groups.map(group => group.fields.map(({ from, to, ...field }) => field)), form.lists, form.declares]);
   if (what !== shown) make();
@@ -32,10 +32,9 @@ export async function renew() {
   showFound();
 }
 
-function isTouched(element) {
-  if (!$("form").contains(element)) return false;
-  return Boolean(element.closest("li[data-fresh]")) || element.matches("input:not([type=checkbox]), textarea") && element.value !== element.defaultValue;
-}
+// Something is entered that isn't in the file yet.
+const isTouched = () => $("form").contains(document.activeElement) && document.activeElement.closest("li[data-fresh]")
+  || [...$("form").querySelectorAll("input:not([type=checkbox]), textarea")].some(input => input.value !== input.defaultValue);
 
 function make() {
   const at = document.activeElement;
@@ -81,16 +80,19 @@ function field(entry) {
 
 // One value. It is sent when the field is left, or by Enter.
 function one(entry, id) {
-  const input = element(entry.kind === "lines" ? "textarea" : "input", { id, autocomplete: "off" });
+  const input = element(entry.kind === "number" ? "input" : "textarea", { id, autocomplete: "off" });
   const text = (entry.value ?? "").replace(/\n$/, "");
   input.defaultValue = text;
   input.value = text;
   if (entry.kind === "number") Object.assign(input, { type: "number", min: 1, max: 10000, step: 1 });
-  if (entry.kind === "lines") input.rows = Math.min(10, Math.max(2, text.split("\n").length + 1));
+  else input.rows = entry.kind === "lines" ? Math.min(10, Math.max(2, text.split("\n").length + 1)) : 1;
+  // A long line is shown whole; it stays one line.
+  if (entry.kind === "text") input.dataset.line = "";
   input.setAttribute("aria-describedby", `${id}-help ${id}-found`);
   input.addEventListener("change", () => {
     const value = input.value.trim();
     if (entry.kind === "number") return send(entry, value === "" ? null : Number.isFinite(+value) ? +value : value, input);
+    if (entry.kind === "text") return send(entry, value.replace(/\s*\n\s*/g, " ") || null, input);
     const whole = entry.kind === "lines" && value.includes("\n") ? `${value}\n` : value;
     send(entry, value === "" ? null : whole, input);
   });
@@ -133,8 +135,8 @@ function rows(entry, id) {
 function row(entry, id, index, value) {
   const item = element("li");
   const number = index + 1;
-  const inputs = shapes[entry.kind].inputs(value, entry).map(({ says, text, list, fixed }, place) => {
-    const input = element("input", { id: `${id}-${index}-${place}`, autocomplete: "off", readOnly: Boolean(fixed), placeholder: place ? says : "" });
+  const inputs = shapes[entry.kind].inputs(value, entry).map(({ says, hint, text, list, fixed }, place) => {
+    const input = element("input", { id: `${id}-${index}-${place}`, autocomplete: "off", readOnly: Boolean(fixed), placeholder: hint ?? (place ? says : "") });
     input.defaultValue = text;
     input.value = text;
     input.setAttribute("aria-label", `${entry.label} ${number}: ${says}`);
@@ -179,7 +181,7 @@ const shapes = {
     blank: "",
     read: value => value ?? [],
     inputs: (value, entry) => {
-      if (isWord(value)) return [{ says: "what", text: value, list: entry.names }, { says: "position", text: "", list: `of-${value}` }];
+      if (isWord(value)) return [{ says: "what", text: value, list: entry.names }, { says: "position", hint: "in hand, or known", text: "", list: `of-${value}` }];
       const [[name, position], ...more] = keyed(value);
       const words = isWord(position) ? [position] : position;
       return more.length || name === "any" || !words.every(isWord)
@@ -238,26 +240,32 @@ function declare() {
 }
 
 async function send(entry, value, input) {
-  if (!await post({ path: entry.path, value })) return;
-  if (input) input.defaultValue = input.value;
+  if (!await post({ path: entry.path, value }, entry)) return;
+  entry.value = value;
+  const inputs = input ? [input, ...input.closest(".rows")?.querySelectorAll("input") ?? []] : [];
+  for (const each of inputs) each.defaultValue = each.value;
   await renew();
 }
 
-// One edit after the other, each made from what the one before left on the disk.
-function post(wish) {
+// One edit after the other, each made from what the one before left on the disk. What the form showed goes along: nobody else's change is written over.
+function post(wish, entry) {
   return sending = sending.then(async () => {
     const name = open.name;
     await settled();
     if (!$("clash").hidden) return false;
     try {
-      const answer = await fetch(`${base}entry?name=${encodeURIComponent(name)}`, { method: "POST", headers: { "If-Match": open.digest }, body: JSON.stringify(wish) });
+      const body = JSON.stringify(entry ? { ...wish, was: entry.value ?? null } : wish);
+      const answer = await fetch(`${base}entry?name=${encodeURIComponent(name)}`, { method: "POST", headers: { "If-Match": open.digest }, body });
       if (answer.status === 204) {
         await takeIn();
         say("Saved.");
         return true;
       }
       const words = await answer.text();
-      if (answer.status === 412) await takeIn();
+      await takeIn();
+      await renew();
+      const now = form.groups.flatMap(each => each.fields).find(each => entry && idOf(each) === idOf(entry));
+      if (now) entry.value = now.value;
       say(words);
     } catch {
       say("The workbench was closed. What you entered is still in the form.");
@@ -294,3 +302,10 @@ function isMissing(finding, entry) {
 }
 
 $("form").addEventListener("submit", event => event.preventDefault());
+// Enter means: this is what I want, also once more after it was refused.
+$("form").addEventListener("keydown", event => {
+  const input = event.target;
+  if (event.key !== "Enter" || !input.matches("input, [data-line]")) return;
+  if (input.matches("textarea")) event.preventDefault();
+  if (input.value !== input.defaultValue) input.dispatchEvent(new Event("change"));
+});

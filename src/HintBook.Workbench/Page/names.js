@@ -70,7 +70,13 @@ function place(offset) {
     const range = document.createRange();
     range.setStart(node, left);
     range.collapse(true);
-    const at = range.getClientRects()[0] ?? range.getBoundingClientRect();
+    const where = () => range.getClientRects()[0] ?? range.getBoundingClientRect();
+    const box = $("text").getBoundingClientRect();
+    if (where().top < box.top || where().bottom > box.bottom) {
+      $("text").scrollTop += where().top - box.top - box.height / 2;
+      $("marks").scrollTop = $("text").scrollTop;
+    }
+    const at = where();
     const list = $("completions");
     list.style.insetInlineStart = `${Math.min(at.left, innerWidth - list.offsetWidth - 8) + scrollX}px`;
     list.style.insetBlockStart = `${at.bottom + scrollY + 2}px`;
@@ -80,7 +86,7 @@ function place(offset) {
 
 $("text").addEventListener("input", event => { if (event.isTrusted) offer(false); });
 $("text").addEventListener("blur", hide);
-$("text").addEventListener("scroll", hide);
+$("text").addEventListener("wheel", hide);
 $("text").addEventListener("keydown", event => {
   if (event.key === " " && event.ctrlKey) {
     event.preventDefault();

@@ -73,7 +73,8 @@ internal static class EntryForms
 
     private static IEnumerable<FormGroup> Named(SourceFile file, string key, string one) =>
         from name in EntryEdit.At(file, [key]) is { Value: EntryValue.Keyed(var entries) } ? entries.Select(entry => entry.Key) : []
-        select new FormGroup($"{char.ToUpperInvariant(one[0])}{one[1..]}: {name}", [.. Fields(key).Select(field => field with { Path = [key, name, .. field.Path] })]);
+        let fields = Fields(key).Select(field => field with { Path = [key, name, .. field.Path] })
+        select new FormGroup($"{char.ToUpperInvariant(one[0])}{one[1..]}: {name}", [.. fields]);
 
     private static ImmutableArray<FormField> Fields(string key)
     {

@@ -20,7 +20,9 @@ internal static class FilesWriter
     public static string? Write(string root, FilesChange change)
     {
         if (change.Files.FirstOrDefault(file => !IsAs(root, file.Name, file.Before)) is { } other)
-            return $"“{other.Name}” was changed by another program meanwhile, so nothing was done.";
+            return other.Before is null
+                ? $"“{other.Name}” is there already, so nothing was done."
+                : $"“{other.Name}” was changed by another program meanwhile, so nothing was done.";
         var fresh = new List<(string From, string To)>();
         try
         {
@@ -104,7 +106,9 @@ internal static class FilesWriter
     {
         try
         {
-            return BytesOf(root, name) is { } now ? bytes is { } before && now.AsSpan().SequenceEqual(before.AsSpan()) : bytes is null;
+            return bytes is { } before
+                ? BytesOf(root, name) is { } now && now.AsSpan().SequenceEqual(before.AsSpan())
+                : !SingleFile.IsThere(Path.Combine(root, name));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -37,7 +37,9 @@ internal enum FieldKind
 /// <param name="Label">What it is called to a maker.</param>
 /// <param name="Help">What belongs there.</param>
 /// <param name="Kind">How it is shown.</param>
-/// <param name="Names">Which of the book's names may stand there: <c>all</c>, <c>given</c>, <c>things</c>, <c>parts</c>, <c>stages</c>; empty for free text.</param>
+/// <param name="Names">
+/// Which of the book's names may stand there: <c>all</c>, <c>given</c>, <c>things</c>, <c>parts</c>, <c>stages</c>, <c>ways</c>; empty for free text.
+/// </param>
 internal sealed record FormField(ImmutableArray<string> Path, string Label, string Help, FieldKind Kind, string Names = "")
 {
     /// <summary>Whether a form of this kind can show a value; otherwise the maker is sent to the text.</summary>

@@ -29,14 +29,14 @@ internal static class SplitStage
                 [new("moves", MovesOf(moves, goes, second: true)), new("was", null), new("undo", null)]);
         }
 
-        return (
-            [.. Parts.Select(part => new KeyValuePair<string, EntryValue?>(part, Of(stage[part], part, goes, second: false))), new("undo", Undo(stage, goes, second: false))],
-            [
-                .. Parts.Select(part => new KeyValuePair<string, EntryValue?>(part, Of(stage[part], part, goes, second: true))),
-                new("undo", Undo(stage, goes, second: true)),
-                new("was", null),
-            ]);
+        return (Half(stage, goes, second: false), [.. Half(stage, goes, second: true), new("was", null)]);
     }
+
+    private static ImmutableArray<KeyValuePair<string, EntryValue?>> Half(EntryValue.Keyed stage, IReadOnlySet<string> goes, bool second) =>
+    [
+        .. Parts.Select(part => new KeyValuePair<string, EntryValue?>(part, Of(stage[part], part, goes, second))),
+        new("undo", Undo(stage, goes, second)),
+    ];
 
     private static EntryValue.Many MovesOf(ImmutableArray<EntryValue> moves, IReadOnlySet<string> goes, bool second) =>
         new([.. moves.Where((_, index) => goes.Contains(string.Create(CultureInfo.InvariantCulture, $"move:{index}")) == second)]);

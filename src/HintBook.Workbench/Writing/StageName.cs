@@ -34,15 +34,20 @@ internal sealed partial record StageName(string? Language, string Number, string
     /// <summary>An id made of a title: “The Side Panel” is <c>the-side-panel</c>. Empty where the title has no letter.</summary>
     public static string IdOf(string title)
     {
-        var id = NoName().Replace(title.ToLowerInvariant().Replace("'", "", StringComparison.Ordinal).Replace("’", "", StringComparison.Ordinal), "-").Trim('-');
+        var id = NoName().Replace(Apostrophe().Replace(title.ToLowerInvariant(), ""), "-").Trim('-');
         return id.Length <= LongestId ? id : id[..LongestId].TrimEnd('-');
     }
 
-    [GeneratedRegex(@"^stages/((?<language>[A-Za-z0-9-]+)/)?(?<number>[0-9]{1,6})-(?<id>[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*)(?<ending>\.md|\.yaml)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"^stages/((?<language>[A-Za-z0-9-]+)/)?(?<number>[0-9]{1,6})-(?<id>[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*)(?<ending>\.md|\.yaml)$",
+        RegexOptions.ExplicitCapture)]
     private static partial Regex Pattern();
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*\z")]
     private static partial Regex Whole();
+
+    [GeneratedRegex("['’]")]
+    private static partial Regex Apostrophe();
 
     [GeneratedRegex(@"[^\p{L}\p{N}\p{M}]+")]
     private static partial Regex NoName();

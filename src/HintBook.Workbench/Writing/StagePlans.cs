@@ -34,7 +34,8 @@ internal sealed class StagePlans(BookTexts texts, AddressList kept)
 
     private IEnumerable<StageName> All() => texts.Names.Select(StageName.Of).OfType<StageName>();
 
-    private StageName[] Stages() => [.. All().Where(stage => stage.Language is null).OrderBy(stage => stage.Place).ThenBy(stage => stage.Path, StringComparer.Ordinal)];
+    private StageName[] Stages() =>
+        [.. All().Where(stage => stage.Language is null).OrderBy(stage => stage.Place).ThenBy(stage => stage.Path, StringComparer.Ordinal)];
 
     private StageName Named(string id) => Stages().First(stage => stage.Id == id);
 
@@ -46,8 +47,8 @@ internal sealed class StagePlans(BookTexts texts, AddressList kept)
         var after = Array.FindIndex(stages, stage => stage.Id == wish.Stage) + 1;
         if (after == 0 && wish.Stage.Length > 0)
             return new StagePlan.Refused($"The book has no step “{wish.Stage}” any more.");
-        var number = RoomAt(after);
         var lineEnd = stages.Length > 0 && texts[stages[0].Path].Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+        var number = RoomAt(after);
         var name = new StageName(null, number, id, ".md");
         texts[name.Path] = With(name.Path, "---\ntitle:\nsign:\n---\n# Nudge\n\n# Clue\n\n# Answer\n", ["title"], new EntryValue.Text(wish.Title.Trim()))
             .ReplaceLineEndings(lineEnd);

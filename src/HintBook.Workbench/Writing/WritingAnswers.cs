@@ -37,7 +37,8 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
     private async Task Entry(HttpContext context)
     {
         var name = context.Request.Query["name"].ToString();
-        if (await Body<EntryWish>(context).ConfigureAwait(false) is not { Path.IsDefaultOrEmpty: false } wish || files.Whole(name) is not { } file)
+        if (await Body<EntryWish>(context).ConfigureAwait(false) is not { Path.IsDefaultOrEmpty: false } wish || wish.Path.Any(key => key is null)
+            || files.Whole(name) is not { } file)
         {
             await Say(context, StatusCodes.Status400BadRequest, "The file is gone, or what was sent can't be read. Nothing was changed.").ConfigureAwait(false);
             return;
@@ -48,6 +49,16 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
         if (wish.Fresh && (wish.Path.Length != 2 || !StageName.IsId(wish.Path[1]) || EntryEdit.At(file, wish.Path) is not null))
         {
             await Say(context, StatusCodes.Status409Conflict, "A name is made of letters, digits and hyphens, such as hive-tool, and stands there once.")
+                .ConfigureAwait(false);
+            return;
+        }
+
+        if (wish.Was is { } shown && !IsAs(EntryEdit.At(file, wish.Path)?.Value, EntryJson.Read(shown)))
+        {
+            await Say(
+                context,
+                StatusCodes.Status412PreconditionFailed,
+                "This entry was changed by another program meanwhile. The text shows what it says now; press Enter to put yours in its place.")
                 .ConfigureAwait(false);
             return;
         }
@@ -70,6 +81,9 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
                 break;
         }
     }
+
+    private static bool IsAs(EntryValue? now, EntryValue? shown) =>
+        now is null or EntryValue.Nothing ? shown is null : shown is not null && EntryValue.Same(now, shown);
 
     private static Task Done(HttpContext context, Saved.Done saved)
     {
@@ -216,7 +230,7 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
         return context.Response.Body.WriteAsync(bytes, context.RequestAborted).AsTask();
     }
 
-    private sealed record EntryWish(ImmutableArray<string> Path, JsonElement Value, bool Fresh);
+    private sealed record EntryWish(ImmutableArray<string> Path, JsonElement Value, bool Fresh, JsonElement? Was);
 
     private sealed record Comparison(string? Mine, string? Theirs);
 }

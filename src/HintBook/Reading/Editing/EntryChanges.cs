@@ -85,7 +85,9 @@ internal sealed class EntryChanges
             '|' or '>' => QuoteStyle.Block,
             _ => QuoteStyle.Plain,
         };
-        return to is EntryValue.Bare ? As(style).Write(to, null) : As(style == QuoteStyle.Block ? QuoteStyle.Plain : style).Write(to, inBrackets ? null : column);
+        return to is EntryValue.Bare
+            ? As(style).Write(to, null)
+            : As(style == QuoteStyle.Block ? QuoteStyle.Plain : style).Write(to, inBrackets ? null : column);
     }
 
     // Begins behind the colon where what stood there went over lines of its own, unless a remark stands between.

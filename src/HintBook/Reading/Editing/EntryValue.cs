@@ -3,7 +3,9 @@ using HintBook.Reading.Yaml;
 
 namespace HintBook.Reading.Editing;
 
-/// <summary>What an entry of a file says, without how it is written. Compared with <see cref="Same"/>: the lists in it are compared by reference otherwise.</summary>
+/// <summary>
+/// What an entry of a file says, without how it is written. Compared with <see cref="Same"/>; the records' own equality compares lists by reference.
+/// </summary>
 public abstract record EntryValue
 {
     /// <summary>A text or a name.</summary>

@@ -36,7 +36,8 @@ internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
     /// <param name="indent">The column of the key that it belongs to; null inside brackets, where there are no blocks.</param>
     public string Write(EntryValue value, int? indent)
     {
-        if (value is EntryValue.Text(var text) && text.Contains('\n') && indent is { } column && style != QuoteStyle.Double && AsBlock(text, column) is { } block)
+        if (value is EntryValue.Text(var text) && text.Contains('\n')
+            && indent is { } column && style != QuoteStyle.Double && AsBlock(text, column) is { } block)
             return block;
         if (indent is not { } at || value is not (EntryValue.Many { Items.Length: > 0 } or EntryValue.Keyed { Entries.Length: > 0 }))
             return InLine(value, inBrackets: indent is null);
@@ -106,7 +107,7 @@ internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
     {
         if (text.Length == 0 || !char.IsLetterOrDigit(text[0]) || text[^1] is ' ' or ':')
             return false;
-        if (text.Any(sign => sign != ' ' && (char.IsWhiteSpace(sign) || char.IsControl(sign) || char.IsSurrogate(sign) || sign >= '\uFFFE' || sign == '\uFEFF')))
+        if (text.Any(IsOdd))
             return false;
         if (text.Contains(": ", StringComparison.Ordinal) || text.Contains(" #", StringComparison.Ordinal))
             return false;
@@ -116,6 +117,9 @@ internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
             return false;
         return !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
     }
+
+    private static bool IsOdd(char sign) =>
+        sign != ' ' && (char.IsWhiteSpace(sign) || char.IsControl(sign) || char.IsSurrogate(sign) || sign is >= '\uFFFE' or '\uFEFF');
 
     // YAML 1.2.2, 5.7.
     private static string Quoted(string text)

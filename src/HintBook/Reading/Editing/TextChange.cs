@@ -11,8 +11,9 @@ public readonly record struct TextChange(int Start, int End, string Text)
     /// <summary>Changes a text.</summary>
     /// <param name="text">The text.</param>
     /// <param name="changes">Stretches of it, none of which meets another.</param>
+    /// <remarks>Texts that are put in at one place stand there in the order of the changes.</remarks>
     public static string Apply(string text, IEnumerable<TextChange> changes) =>
-        changes.OrderByDescending(change => change.Start).ThenByDescending(change => change.End)
+        changes.OrderBy(change => change.Start).ThenBy(change => change.End).Reverse()
             .Aggregate(text, (changed, change) => changed[..change.Start] + change.Text + changed[change.End..]);
 
     /// <summary>The changes that lead back.</summary>
