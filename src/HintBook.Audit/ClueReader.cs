@@ -17,11 +17,12 @@ internal static class ClueReader
     /// <summary>What is wrong with a clue.</summary>
     public static IEnumerable<AuditFault> Faults(string folder, AuditClue clue)
     {
-        string read;
+        string read, all;
         try
         {
             using var document = PdfDocument.Open(File.ReadAllBytes(Path.Combine(folder, clue.File)));
-            read = clue.Turns == 0 ? TextOf(document.GetPage(1)) : ThroughHoles(document, clue);
+            all = TextOf(document.GetPage(1));
+            read = clue.Turns == 0 ? all : ThroughHoles(document, clue);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -29,6 +30,8 @@ internal static class ClueReader
             return [new(clue.File, 0, 0, "The clue can't be read, so nobody knows what it gives.")];
         }
 
+        if (clue.Serial is { } serial && !all.Contains(WithoutBlanks($"copy {serial}"), StringComparison.Ordinal))
+            return [new(clue.File, 0, 0, $"The sheet doesn't say that it is for copy “{serial}”.")];
         var wanted = WithoutBlanks(clue.Gives);
         return (clue.Turns == 0 ? read.Contains(wanted, StringComparison.Ordinal) : read.StartsWith(wanted, StringComparison.Ordinal))
             ? []

@@ -16,6 +16,11 @@ internal static class PrintVerb
             Arity = ArgumentArity.ZeroOrMore,
         };
         papers.AcceptOnlyFromAmong([.. PaperKinds.All.Select(kind => kind.Name), PaperKinds.Everything]);
+        var copies = new Option<string[]>("--copy")
+        {
+            Description = "The papers of this copy alone: its own clues, leaflet and reset sheet.",
+            HelpName = "SERIAL",
+        };
         var asked = new HashSet<PaperKind>();
         var verb = PublishingVerb.Make(
             "print",
@@ -23,13 +28,30 @@ internal static class PrintVerb
             (book, options) => Pipeline.PrintPapers(book, asked, options, stop),
             report => Told(report, asked),
             terminal,
-            (papers, parsed => asked.UnionWith(Kinds(parsed.GetValue(papers) ?? []))));
+            (
+                added =>
+                {
+                    added.Add(papers);
+                    added.Add(copies);
+                },
+                (parsed, options) =>
+                {
+                    var serials = parsed.GetValue(copies) ?? [];
+                    asked.UnionWith(Kinds(parsed.GetValue(papers) ?? [], serials.Length > 0));
+                    return options with { Copies = [.. serials] };
+                }));
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(copies) is { Length: > 0 }
+                && (given.GetValue(papers) ?? []).Select(PaperKinds.Named).OfType<PaperKind>().Except(PaperKinds.OfOneCopy).ToArray() is [var other, ..])
+                given.AddError($"--copy goes with {Words.List([.. PaperKinds.OfOneCopy.Select(kind => PaperKinds.NameOf(kind))])}, and “{PaperKinds.NameOf(other)}” is printed for all copies together.");
+        });
         return verb;
     }
 
-    private static IEnumerable<PaperKind> Kinds(string[] names) =>
+    private static IEnumerable<PaperKind> Kinds(string[] names, bool ofOneCopy) =>
         names.Length == 0 || names.Contains(PaperKinds.Everything)
-            ? PaperKinds.All.Select(kind => kind.Kind)
+            ? ofOneCopy ? PaperKinds.OfOneCopy : PaperKinds.All.Select(kind => kind.Kind)
             : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
     private static string Told(Report report, HashSet<PaperKind> asked) =>

@@ -12,25 +12,23 @@ internal static class PublishingVerb
     /// <param name="run">The way through the pipeline.</param>
     /// <param name="told">What is said when it is done.</param>
     /// <param name="terminal">Where it is said.</param>
-    /// <param name="more">What else may follow the book, and what is done with it before the run; null for nothing.</param>
+    /// <param name="more">What else may follow the book, and the options with what was read of it; null for nothing.</param>
     public static Command Make(
         string name,
         string description,
         Func<string, PublishOptions, PublishOutcome> run,
         Func<Report, string> told,
         Terminal terminal,
-        (Argument Argument, Action<ParseResult> Read)? more = null)
+        (Action<Command> Add, Func<ParseResult, PublishOptions, PublishOptions> With)? more = null)
     {
         var book = Options.Book();
         var output = Options.Out("The output folder (default: “published” in the book).");
         var paper = Options.Paper();
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, output, paper, notes };
-        if (more is { Argument: var argument })
-            verb.Add(argument);
+        more?.Add(verb);
         verb.SetAction(parsed =>
         {
-            more?.Read(parsed);
             using var progress = new Progress(terminal);
             var options = new PublishOptions
             {
@@ -40,7 +38,7 @@ internal static class PublishingVerb
                 Say = progress.Say,
                 Solving = progress,
             };
-            var outcome = run(parsed.GetValue(book)!, options);
+            var outcome = run(parsed.GetValue(book)!, more?.With(parsed, options) ?? options);
             progress.Clear();
             return OutcomePrinter.Print(outcome, parsed.GetValue(notes), terminal, told);
         });

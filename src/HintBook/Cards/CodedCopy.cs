@@ -9,9 +9,11 @@ public sealed record CodedCopy(string Serial, int Number, Func<string?, string> 
     private const int GroupLetters = 4;
 
     /// <summary>The folder of its files: its serial where that is a name on every disk, else its number.</summary>
-    internal string Folder => Serial.Length is > 0 and < 40 && Serial.All(sign => char.IsAsciiDigit(sign) || char.IsAsciiLetterLower(sign) || sign == '-')
-        ? Serial
-        : $"number-{Number}";
+    internal string Folder => FolderOf(Serial, $"number-{Number}");
+
+    /// <summary>A serial where that is a name on every disk, else another name.</summary>
+    internal static string FolderOf(string serial, string otherwise) =>
+        serial.Length is > 0 and < 40 && serial.All(sign => char.IsAsciiDigit(sign) || char.IsAsciiLetterLower(sign) || sign == '-') ? serial : otherwise;
 
     /// <summary>A code as people read it: eight groups of four letters.</summary>
     internal static string Grouped(string code) => string.Join(' ', code.Chunk(GroupLetters).Select(group => new string(group)));

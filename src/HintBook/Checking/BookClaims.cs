@@ -28,7 +28,7 @@ public static class BookClaims
     // A code that its maker gives without any clue, such as one that is found on the box, isn't said to follow from one.
     private static Standing CodesOf(Proofs proofs)
     {
-        var claimed = proofs.Codes.Where(proof => proof.Code.Clue is not null || proof.Code.ClueByCopy is not null || !proof.Code.Reads.IsEmpty).ToArray();
+        var claimed = proofs.Codes.Where(proof => proof.Code is not { Clue: null, ClueByCopy: null, OnPaper: null, Reads: [] }).ToArray();
         var refuted = claimed.Count(proof => proof.Says.Word == BookVerdict.Refuted);
         if (refuted > 0)
             return Standing.Against(refuted);

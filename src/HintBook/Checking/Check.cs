@@ -128,7 +128,14 @@ public static class Check
             new(Surveyor.Survey(book, whole, null, given.Progress, given.Work, given.Stop));
     }
 
+    // What is each copy's own stands in a file beside the book's.
+    private static IEnumerable<string> ValuesOf(Book book) =>
+        from copy in book.Copies
+        from value in copy.Values
+        from text in new[] { copy.Serial.Value, value.Name.Value, value.Value.Value }
+        select text;
+
     private static Proofs ProofsOf(Book book, CheckOptions given) => given.Results is { } results
-        ? results.Get("proofs", RunResults.KeyOf(book.File.Text), () => Proofs.Prove(book, given.Work))
+        ? results.Get("proofs", RunResults.KeyOf([book.File.Text, .. ValuesOf(book)]), () => Proofs.Prove(book, given.Work))
         : Proofs.Prove(book, given.Work);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Ciphers.Making;
 using HintBook.Text;
 
 namespace HintBook.Ciphers;
@@ -22,7 +23,7 @@ public sealed record Proofs(ImmutableArray<Proof> Codes, ImmutableArray<Finding>
     {
         work?.Did(Work.ProveCodes);
         var sources = ReadingSources.Of(book);
-        ImmutableArray<OwnCodes> copies = [.. book.Copies.Select(copy => new OwnCodes(copy, ReadingSources.Of(book.As(copy))))];
+        ImmutableArray<OwnCodes> copies = [.. book.Copies.Select(copy => new OwnCodes(copy, ReadingSources.Of(CluesOnPaper.As(book, copy))))];
         var proved = book.Box.Codes
             .Select((code, place) => CopyProofs.Differs(code, sources) ? CopyProofs.Prove(code, place, copies) : CodeProof.Of(code, sources))
             .ToArray();

@@ -36,6 +36,12 @@ internal sealed record PaperBook
     /// <summary>The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</summary>
     public ImmutableArray<CodedCopy> Copies { get; init; } = [];
 
+    /// <summary>The copies for which papers of their own can be made, in the book's order.</summary>
+    public ImmutableArray<PaperCopy> Boxes { get; init; } = [];
+
+    /// <summary>Whether leaflet and reset sheet are made for each of <see cref="Boxes"/>, and not one for all.</summary>
+    public bool IsForEachBox { get; init; }
+
     /// <summary>The serial of the copy that a paper is for; null for a paper that is for all.</summary>
     public string? Serial { get; init; }
 
@@ -45,11 +51,13 @@ internal sealed record PaperBook
         where Serial is not null && code.AnswerByCopy is not null && code.Answer.Value.Length > 0
         select (code.Name, code.Answer.Value);
 
-    /// <summary>A paper for each copy of a sealed book, in a folder of its name; one for all of any other.</summary>
+    /// <summary>A paper for each copy, in a folder of its name, or one for all: see <see cref="IsForEachBox"/>.</summary>
     /// <param name="name">The paper's name.</param>
-    public IEnumerable<(string Name, PaperBook Paper)> EachCopy(string name) => Copies.IsEmpty
-        ? [(name, this)]
-        : Copies.Select(copy => ($"{name}/{copy.Folder}", this with { Serial = copy.Serial, Plan = Plan with { Book = BookOf(copy.Serial) } }));
+    public IEnumerable<(string Name, PaperBook Paper)> EachCopy(string name) =>
+        IsForEachBox ? Boxes.Select(copy => ($"{name}/{copy.Folder}", For(copy))) : [(name, this)];
+
+    /// <summary>The same for the owner of one copy.</summary>
+    public PaperBook For(PaperCopy copy) => this with { Serial = copy.Serial, Plan = Plan with { Book = BookOf(copy.Serial) } };
 
     /// <summary>The book.</summary>
     public Book Book => Plan.Book;

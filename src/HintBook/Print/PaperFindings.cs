@@ -36,9 +36,23 @@ internal static class PaperFindings
         "Leave the booklet out of “make” and put cards into the box; or print it as it is: nothing is told, it is only thick.");
 
     /// <summary>A clue that has no room on a sheet at its true size.</summary>
-    /// <param name="way">The kind of clue.</param>
+    /// <param name="at">Where the clue is written, or how it is made.</param>
     /// <param name="code">The code's id.</param>
+    /// <param name="serial">The copy that it is for; null for one that all have.</param>
     /// <param name="why">How large it would be.</param>
-    public static Finding LargeClue(Located<string> way, string code, string why) =>
-        ClueTooLarge.At(way.At, $"The clue of {code} has no room on a sheet at its true size.", why);
+    public static Finding LargeClue(Span at, string code, string? serial, string why) =>
+        ClueTooLarge.At(at, $"The clue of {code}{InCopy(serial)} has no room on a sheet at its true size.", why);
+
+    /// <summary>A clue in letters that the fonts don't have.</summary>
+    /// <param name="at">Where it is written.</param>
+    /// <param name="code">The code's id.</param>
+    /// <param name="serial">The copy that it is for; null for one that all have.</param>
+    /// <param name="letters">The letters.</param>
+    public static Finding ClueLettersMissing(Span at, string code, string? serial, IReadOnlyCollection<string> letters) => NoLetters.At(
+        at,
+        $"The clue of {code}{InCopy(serial)} can't be printed: the printing fonts have no letters for {string.Join(' ', letters.Take(LettersShown))}"
+            + (letters.Count > LettersShown ? " …" : "") + ".",
+        "Write it in letters that the fonts have: Latin, Greek, Cyrillic, Arabic or Japanese; or leave the clues out of “make”.");
+
+    private static string InCopy(string? serial) => serial is null ? "" : $" in copy {serial}";
 }

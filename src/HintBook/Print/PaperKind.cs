@@ -33,7 +33,13 @@ public static class PaperKinds
 
     /// <summary>The kinds with their names, in the order in which they are made.</summary>
     public static ImmutableArray<(PaperKind Kind, string Name)> All { get; } =
-        [.. Enum.GetValues<PaperKind>().Select(kind => (kind, kind.ToString().ToLowerInvariant()))];
+        [.. Enum.GetValues<PaperKind>().Select(kind => (kind, NameOf(kind)))];
+
+    /// <summary>The papers that can be made for one copy by itself.</summary>
+    public static ImmutableArray<PaperKind> OfOneCopy { get; } = [PaperKind.Leaflet, PaperKind.Reset, PaperKind.Clues];
+
+    /// <summary>The name of a kind.</summary>
+    public static string NameOf(PaperKind kind) => kind.ToString().ToLowerInvariant();
 
     /// <summary>The kind of a name, or null.</summary>
     public static PaperKind? Named(string name) => All.Where(kind => kind.Name == name).Select(kind => (PaperKind?)kind.Kind).FirstOrDefault();

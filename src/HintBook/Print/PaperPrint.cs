@@ -28,7 +28,8 @@ internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableAr
 /// <summary>A clue as it was printed.</summary>
 /// <param name="File">Its file, relative to the print folder.</param>
 /// <param name="Clue">What was made.</param>
-internal sealed record PrintedClue(string File, MadeClue Clue);
+/// <param name="Serial">The copy that it is for; null for one that all have.</param>
+internal sealed record PrintedClue(string File, MadeClue Clue, string? Serial);
 
 /// <summary>Makes the papers of a book beside its cards, in each language of the book.</summary>
 internal static class PaperPrint
@@ -42,6 +43,7 @@ internal static class PaperPrint
     /// <param name="kept">What earlier runs drew; null where nothing was kept.</param>
     /// <param name="work">Counts what is drawn.</param>
     /// <param name="copies">The copies of a sealed book, whose papers carry codes of their own; empty where all have the same.</param>
+    /// <param name="only">The serials of those copies that papers are asked for; empty for all.</param>
     public static (PrintedPapers Papers, Findings Findings) Make(
         IReadOnlySet<PaperKind> kinds,
         Site site,
@@ -50,8 +52,10 @@ internal static class PaperPrint
         Func<string, byte[]?> picture,
         KeptWork? kept = null,
         WorkLog? work = null,
-        ImmutableArray<CodedCopy> copies = default)
+        ImmutableArray<CodedCopy> copies = default,
+        ImmutableArray<string> only = default)
     {
+        (copies, only) = (copies.IsDefault ? [] : copies, only.IsDefault ? [] : only);
         var made = Pages.Site.InEachLanguage(site.Plan).Select((plan, i) => Make(kinds, i == 0 ? "" : $"{plan.Book.Language.Value}/", new PaperBook
         {
             Plan = plan,
@@ -60,7 +64,9 @@ internal static class PaperPrint
             Picture = picture,
             Look = CardLook.Of(theme).Look,
             Paper = paper,
-            Copies = copies.IsDefault ? [] : copies,
+            Copies = copies,
+            Boxes = PaperCopy.In(site.Plan.Book, copies, only),
+            IsForEachBox = !copies.IsEmpty || !only.IsEmpty,
         }, kept ?? new(), work)).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (
@@ -112,16 +118,15 @@ internal static class PaperPrint
         // A clue has no language of its own, or that of the book.
         if (kinds.Contains(PaperKind.Clues) && folder.Length == 0)
         {
-            foreach (var code in paper.Book.Box.Codes)
+            foreach (var (code, clue, file, serial) in ClueToPrint.In(paper))
             {
-                if (CluesOnPaper.Of(code, paper.Book.Language.Value) is not { } clue || code.OnPaper is not { } asked)
-                    continue;
-                var file = $"clues/{code.Id.Value}.pdf";
-                var (sheets, noRoom) = CluePrint.Make(clue, file, paper.Paper);
+                var (sheets, noRoom) = CluePrint.Make(clue, file, paper.Paper, serial);
                 if (noRoom is not null)
-                    findings.Add(PaperFindings.LargeClue(asked.Way, code.Id.Value, noRoom));
+                    findings.Add(PaperFindings.LargeClue(code.Clue?.At ?? code.Id.At, code.Id.Value, serial, noRoom));
+                if (clue.Look == ClueLook.Lines && Letters.Printable(clue.Text).Missing is { Length: > 0 } missing)
+                    findings.Add(PaperFindings.ClueLettersMissing(code.Clue?.At ?? code.Id.At, code.Id.Value, serial, missing));
                 files.AddRange(sheets);
-                clues.Add(new(file, clue));
+                clues.Add(new(file, clue, serial));
             }
         }
 

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using HintBook.Audit;
 using HintBook.Books;
 using HintBook.Cards;
+using HintBook.Cards.Typesetting;
 using HintBook.Checking.Media;
 using HintBook.Ciphers.Making;
 using HintBook.Mechanism;
@@ -72,10 +73,11 @@ internal static partial class AuditTables
     public static ImmutableArray<AuditClue> OfClues(ImmutableArray<PrintedClue> clues) =>
     [
         .. from clue in clues
-           where clue.Clue.Mask is not null || clue.Clue.Look == ClueLook.Lines
-           select clue.Clue.Mask is { } mask
+           where clue.Clue.Mask is not null || clue.Clue.Look == ClueLook.Lines || clue.Serial is not null
+           let sheet = clue.Clue.Mask is { } mask
                ? new AuditClue(clue.File, clue.Clue.Answer, mask.Clockwise is null ? 1 : 4, mask.Clockwise == true)
-               : new AuditClue(clue.File, clue.Clue.Text, 0, false),
+               : new AuditClue(clue.File, clue.Clue.Look == ClueLook.Lines ? clue.Clue.Text : "", 0, false)
+           select sheet with { Serial = clue.Serial is { } serial ? Letters.Printable(serial).Text : null },
     ];
 
     private static IEnumerable<AuditPage> PagesOf(

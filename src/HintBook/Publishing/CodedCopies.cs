@@ -1,13 +1,35 @@
 using System.Collections.Immutable;
+using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
 using HintBook.Sealing;
+using HintBook.Text;
 
 namespace HintBook.Publishing;
 
 /// <summary>The copies of a sealed book with the codes that stand on their papers.</summary>
 internal static class CodedCopies
 {
+    /// <summary>Why papers can't be printed for the copies that are asked for; null if they can.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="serials">The serials of the copies.</param>
+    public static string? WhyNotPrinted(Book book, ImmutableArray<string> serials)
+    {
+        foreach (var serial in serials)
+        {
+            if (book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is not { } copy)
+            {
+                var near = Nearest.To(serial, book.Copies.Select(each => each.Serial.Value));
+                return $"The book has no copy “{serial}”.{(near is null ? "" : $" Do you mean “{near}”?")}";
+            }
+
+            if (copy.Retired)
+                return $"Copy “{serial}” is out of use, so nothing is printed for it.";
+        }
+
+        return null;
+    }
+
     /// <summary>Those that are in use, in the book's order; none of a book that lies open.</summary>
     public static ImmutableArray<CodedCopy> Of(Examined book)
     {

@@ -137,6 +137,8 @@ public static class Pipeline
         Sound sound, IReadOnlySet<PaperKind> kinds, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
+        if (CodedCopies.WhyNotPrinted(book.Book, options.Copies) is { } why)
+            return new Failed(FailureKind.Usage, why, "“hintbook copies” lists them. Nothing was printed.");
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
@@ -175,7 +177,7 @@ public static class Pipeline
         {
             var file = writer.PathOf(Path.Combine("site", path));
             return File.Exists(file) ? File.ReadAllBytes(file) : null;
-        }, kept, options.Work, CodedCopies.Of(book));
+        }, kept, options.Work, CodedCopies.Of(book), options.Copies);
 
     private static int CardsBeforePages(Examined book, string site) => book.Book.Cards == CardChoice.Box || !Directory.Exists(site)
         ? 0

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Checking;
 using HintBook.Publishing.Films;
 using HintBook.Text;
@@ -36,6 +37,9 @@ public sealed record PublishOptions
 
     /// <summary>The sheets that the cards are printed on.</summary>
     public Cards.Paper Paper { get; init; }
+
+    /// <summary>The serials of the copies whose papers are asked for; empty for all.</summary>
+    public ImmutableArray<string> Copies { get; init; } = [];
 
     /// <summary>The programs that cut clips out of their films; null where there are none, so that the films lie on the site whole.</summary>
     public FilmTools? FilmTools { get; init; }

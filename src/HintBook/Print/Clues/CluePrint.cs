@@ -19,9 +19,10 @@ public static class CluePrint
     /// <param name="clue">What was made.</param>
     /// <param name="path">The file's path, with one of <see cref="Endings"/>.</param>
     /// <param name="paper">The sheets.</param>
-    public static (ImmutableArray<MadeFile> Files, string? NoRoom) Make(MadeClue clue, string path, Paper paper)
+    /// <param name="serial">The copy that it is for, whose serial is said on each sheet; null for a clue that all have.</param>
+    public static (ImmutableArray<MadeFile> Files, string? NoRoom) Make(MadeClue clue, string path, Paper paper, string? serial = null)
     {
-        var (sheets, noRoom) = ClueSheets.Layout(clue, paper);
+        var (sheets, noRoom) = ClueSheets.Layout(clue, paper, serial);
         if (noRoom is not null)
             return ([], noRoom);
         if (path.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))

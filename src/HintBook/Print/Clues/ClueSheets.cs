@@ -16,7 +16,7 @@ internal static class ClueSheets
     private const double HalfCapital = 0.364;
 
     /// <summary>One sheet, or two for a clue with a mask; or why there is no room.</summary>
-    public static (ImmutableArray<Sheet> Sheets, string? NoRoom) Layout(MadeClue clue, Paper paper)
+    public static (ImmutableArray<Sheet> Sheets, string? NoRoom) Layout(MadeClue clue, Paper paper, string? serial = null)
     {
         var size = Size.Of(paper);
         var piece = Piece(clue, size.Width - (2 * Margin));
@@ -31,14 +31,14 @@ internal static class ClueSheets
         ImmutableArray<Drawn> things = [.. piece.Things.Select(thing => Moved(thing, at.X, at.Y))];
         var sheet = new Sheet("", size,
         [
-            .. Frame(size, $"Clue: {clue.Way}", $"Cut along the frame, or copy what stands in it.{About(clue.Look)}"),
+            .. Frame(size, $"Clue: {clue.Way}{ForCopy(serial)}", $"Cut along the frame, or copy what stands in it.{About(clue.Look)}"),
             .. Corners(new Rect(at.X, at.Y, piece.Width, piece.Height)),
             .. things,
         ]);
-        return clue.Mask is { } mask ? ([sheet, Overlay(mask, at, size)], null) : ([sheet], null);
+        return clue.Mask is { } mask ? ([sheet, Overlay(mask, at, size, serial)], null) : ([sheet], null);
     }
 
-    private static Sheet Overlay(Grille mask, (double X, double Y) at, Size size)
+    private static Sheet Overlay(Grille mask, (double X, double Y) at, Size size, string? serial)
     {
         var edge = new Rect(at.X, at.Y, mask.Width, mask.Height);
         var says = mask.Clockwise is null
@@ -46,7 +46,7 @@ internal static class ClueSheets
             : "Cut along the frame, cut out the squares, and turn it so that 1, 2, 3 and 4 come to the top in turn.";
         return new Sheet("overlay", size,
         [
-            .. Frame(size, "Mask", says),
+            .. Frame(size, $"Mask{ForCopy(serial)}", says),
             .. Corners(edge),
             new DrawnBox(edge, null, "edge"),
             .. mask.Holes.Select(hole => new DrawnBox(new Rect(at.X + hole.X, at.Y + hole.Y, Grille.HoleSide, Grille.HoleSide), null, "hole")),
@@ -148,6 +148,8 @@ internal static class ClueSheets
         var set = lines.Select((line, place) => new DrawnText(inside, inside + ((place + 0.78) * leading), line, LetterSize));
         return (width, height, [new DrawnBox(new Rect(0, 0, width, height), null, "edge"), .. set]);
     }
+
+    private static string ForCopy(string? serial) => serial is null ? "" : $", copy {Letters.Printable(serial).Text}";
 
     private static IEnumerable<Drawn> Frame(Size size, string title, string says)
     {
