@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Globalization;
+using HintBook.Reading;
 
 namespace HintBook.Cli.Verbs;
 
@@ -19,6 +21,25 @@ internal static class Options
         var paper = new Option<string>("--paper") { Description = "The sheets to print on, where book.yaml names none.", DefaultValueFactory = _ => "a4" };
         return paper.AcceptOnlyFromAmong("a4", "letter", "a3", "sra3");
     }
+
+    /// <summary>The maker's date. No clock is asked: the same input gives the same bytes.</summary>
+    public static Option<string?> Date()
+    {
+        var date = new Option<string?>("--date")
+        {
+            Description = $"Today, as {PrintedCards.DateForm}: {AddressList.FileName} keeps it for the cards that are printed.",
+            HelpName = "DATE",
+        };
+        date.Validators.Add(given =>
+        {
+            if (given.Tokens is [var token] && DateOf(token.Value) is null)
+                given.AddError($"“{token.Value}” is no date. Write year, month and day: --date 2026-11-28.");
+        });
+        return date;
+    }
+
+    public static DateOnly? DateOf(string? text) =>
+        DateOnly.TryParseExact(text, PrintedCards.DateForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
     public static Cards.Paper PaperOf(string name) => name switch
     {

@@ -25,7 +25,8 @@ internal static class PublishingVerb
         var output = Options.Out("The output folder (default: “published” in the book).");
         var paper = Options.Paper();
         var notes = Options.Notes();
-        var verb = new Command(name, description) { book, output, paper, notes };
+        var date = Options.Date();
+        var verb = new Command(name, description) { book, output, paper, date, notes };
         more?.Add(verb);
         verb.SetAction(parsed =>
         {
@@ -34,6 +35,7 @@ internal static class PublishingVerb
             {
                 Output = parsed.GetValue(output),
                 Paper = Options.PaperOf(parsed.GetValue(paper)!),
+                Date = Options.DateOf(parsed.GetValue(date)),
                 FilmTools = terminal.FilmTools,
                 Say = progress.Say,
                 Solving = progress,

@@ -62,6 +62,7 @@ internal static class AddressPlan
                 .Concat(gone)
                 .ToImmutableSortedDictionary(StringComparer.Ordinal))
         {
+            Printed = known.Printed,
             Proofs = [.. proofs.Select(stage => stage.Id.Value), .. gone.Select(stage => stage.Key).Where(known.Proofs.Contains)],
         };
     }

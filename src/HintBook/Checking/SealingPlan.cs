@@ -1,5 +1,6 @@
 using HintBook.Books;
 using HintBook.Pages;
+using HintBook.Reading;
 using HintBook.Reading.Folder;
 using HintBook.Sealing;
 using HintBook.Text;
@@ -18,9 +19,10 @@ public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
     /// <summary>Reads what sealing a book needs.</summary>
     /// <param name="book">The book.</param>
     /// <param name="folder">Its folder.</param>
+    /// <param name="addresses">The list of addresses, with the cards that were printed.</param>
     /// <param name="findings">Where all is told that is missing or doesn't fit.</param>
     /// <returns>Null where the book isn't sealed, or can't be.</returns>
-    public static SealingPlan? Of(Book book, BookFolder folder, List<Finding> findings)
+    public static SealingPlan? Of(Book book, BookFolder folder, AddressList addresses, List<Finding> findings)
     {
         if (book.Sealed is not { } asked)
             return null;
@@ -38,12 +40,23 @@ public sealed record SealingPlan(BookSecret Secret, KeptCopies Kept)
         {
             var without = book.Copies.Where(copy => !copy.Retired && kept?[copy.Serial.Value] is null);
             wrong.AddRange(without.Select(copy => SealingFindings.NoNumber(copy.Serial.At, copy.Serial.Value)));
+            if (kept is not null)
+                wrong.AddRange(OlderThanCards(asked, kept, addresses));
         }
 
         wrong.AddRange(FilmsOf(book).Select(SealingFindings.OpenFilm));
         findings.AddRange(wrong);
         return wrong.Count == 0 ? new(key!.Secret, kept!) : null;
     }
+
+    // A file from an old backup would let cards fail that lie in boxes by now.
+    private static IEnumerable<Finding> OlderThanCards(Span asked, KeptCopies kept, AddressList addresses) =>
+        from printed in addresses.Printed
+        where printed.Serial is not null
+        group printed.Issue by printed.Serial into copy
+        let known = kept[copy.Key]
+        where known is null || known.Issue < copy.Max()
+        select SealingFindings.OlderThanCards(asked, copy.Key, copy.Max(), known?.Issue);
 
     private static IEnumerable<Located<string>> FilmsOf(Book book) => book.Translations
         .Prepend(book)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Checking;
 using HintBook.Reading;
@@ -14,14 +15,14 @@ internal static class AddressStore
     /// <summary>Writes the addresses into the output folder and, where they have changed and can be written, into the book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="output">The output folder.</param>
+    /// <param name="printed">The cards that were printed with it.</param>
     /// <param name="disk">Does the steps.</param>
-    public static IEnumerable<Finding> Keep(Examined book, string output, Disk disk)
+    public static IEnumerable<Finding> Keep(Examined book, string output, ImmutableArray<PrintedCards> printed, Disk disk)
     {
-        var text = book.Kept.ToText();
-        KeepIn(output, text, disk);
+        KeepIn(output, book.Kept.WithPrinted(printed).ToText(), disk);
         try
         {
-            KeepIn(book.Folder.Root, JoinedWith(book).ToText(), disk);
+            KeepIn(book.Folder.Root, JoinedWith(book).WithPrinted(printed).ToText(), disk);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

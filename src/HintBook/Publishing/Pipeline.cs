@@ -14,6 +14,8 @@ namespace HintBook.Publishing;
 /// <summary>The whole way from a checked book to a site and printed cards, on one page. It has no logic of its own: each room does its part.</summary>
 public static class Pipeline
 {
+    private static readonly ImmutableHashSet<PaperKind> CardsAlone = [PaperKind.Cards];
+
     /// <summary>Checks a book and publishes it: the site, the cards and the report, or nothing at all.</summary>
     public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) =>
         Guarded(() => Checked(path, options, stop) switch
@@ -98,7 +100,7 @@ public static class Pipeline
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
@@ -123,7 +125,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, CardsAlone, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         folder.Swap(["print"], writer.Made.Keys);
         var report = ReportOf(sound, folder, writer, 0, cards.ReadBack, Audit.AuditReport.Nothing, findings) with
@@ -157,7 +159,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
         folder.Swap(["print"], writer.Made.Keys.Where(file => file.StartsWith("print/", StringComparison.Ordinal)), keepEarlier: true);

@@ -41,6 +41,9 @@ public sealed record PublishOptions
     /// <summary>The serials of the copies whose papers are asked for; empty for all.</summary>
     public ImmutableArray<string> Copies { get; init; } = [];
 
+    /// <summary>The maker's date, which the list of addresses keeps for the cards that are printed; null for none. Nothing else follows from it.</summary>
+    public DateOnly? Date { get; init; }
+
     /// <summary>The programs that cut clips out of their films; null where there are none, so that the films lie on the site whole.</summary>
     public FilmTools? FilmTools { get; init; }
 

@@ -17,7 +17,7 @@ internal static class SealedCardTable
         if (book.Sealing is not { } sealing || book.Book.Id is not { } id)
             return null;
         var codes = new CopyCodes(sealing.Secret, id.Value);
-        string[] pages = book.Book.Cards == CardChoice.Box ? [] : [.. book.Addresses.Names.Values.SelectMany(each => each)];
+        var pages = StageCards.PagesOf(book);
         var gone = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var retired = sealing.Kept.Copies.ToLookup(copy => copy.Retired || gone.Contains(copy.Serial));
         var replaced = sealing.Kept.Copies.SelectMany(copy => Enumerable.Range(1, copy.Issue - 1).Select(issue => copy with { Issue = issue }));

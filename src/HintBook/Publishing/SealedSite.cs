@@ -84,8 +84,7 @@ internal static class SealedSite
             .Where(copy => !copy.Retired && !retired.Contains(copy.Serial))
             .Select(copy => new SlotHolder(copy.Number, keys.CardKey(copy.Serial, copy.Issue), []))
             .ToArray();
-        // A card of one stage opens its page under each name that was ever printed.
-        var names = book.Book.Cards == CardChoice.Box ? [] : book.Addresses.Names.Values.SelectMany(each => each);
+        var names = StageCards.PagesOf(book);
         return
             from table in names.Prepend("")
             from file in Slots.Files(epoch, table, Slots.Of(epoch, table, sealing.Kept.Room, holders))

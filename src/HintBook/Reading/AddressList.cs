@@ -30,6 +30,12 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
     /// <summary>The ids of stages that were only published for an address reserved for examples, so that no card of theirs can be in use.</summary>
     public ImmutableHashSet<string> Proofs { get; init; } = ImmutableHashSet.Create<string>(StringComparer.Ordinal);
 
+    /// <summary>Which cards were printed, for which copy and when, as far as that is known.</summary>
+    public ImmutableArray<PrintedCards> Printed { get; init; } = [];
+
+    /// <summary>This list with more cards that were printed.</summary>
+    public AddressList WithPrinted(IEnumerable<PrintedCards> more) => this with { Printed = PrintedCards.Joined(Printed.Concat(more)) };
+
     /// <summary>Reads the file's text; each line that can't be read is a finding.</summary>
     public static AddressList Parse(SourceFile file, List<Finding> findings)
     {
@@ -37,6 +43,7 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
         var taken = new HashSet<string>();
         var stages = Nothing.Stages.ToBuilder();
         var proofs = Nothing.Proofs.ToBuilder();
+        var printed = new List<PrintedCards>();
         foreach (Match line in Line().Matches(file.Text))
         {
             var span = new Span(file, line.Index, line.Index + line.Value.TrimEnd().Length);
@@ -51,13 +58,15 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
                 if (words[0] == "proof")
                     proofs.Add(id);
             }
+            else if (words[0] == "cards" && PrintedCards.In(words.AsSpan(1)) is { } cards)
+                printed.Add(cards);
             else
             {
                 findings.Add(AddressListFindings.Unreadable(span));
             }
         }
 
-        return new AddressList(sites, stages.ToImmutable()) { Proofs = proofs.ToImmutable() };
+        return new AddressList(sites, stages.ToImmutable()) { Proofs = proofs.ToImmutable(), Printed = PrintedCards.Joined(printed) };
     }
 
     /// <summary>Whether both name a page that is the same: then they are lists of one book.</summary>
@@ -79,7 +88,11 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
             stages[id] = [.. stages.GetValueOrDefault(id, []), .. more];
         }
 
-        return new([.. Sites.Concat(other.Sites).DistinctBy(site => site.Value)], stages.ToImmutable()) { Proofs = proofs.ToImmutable() };
+        return new([.. Sites.Concat(other.Sites).DistinctBy(site => site.Value)], stages.ToImmutable())
+        {
+            Proofs = proofs.ToImmutable(),
+            Printed = PrintedCards.Joined(Printed.Concat(other.Printed)),
+        };
     }
 
     /// <summary>The file's text: the same addresses always give the same bytes.</summary>
@@ -90,6 +103,8 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
             text.Append("site ").AppendJoin(' ', Sites.Select(site => site.Value)).Append('\n');
         foreach (var (id, names) in Stages)
             text.Append(Proofs.Contains(id) ? "proof " : "stage ").Append(id).Append(' ').AppendJoin(' ', names.Select(name => name.Value)).Append('\n');
+        foreach (var cards in Printed)
+            text.Append("cards ").Append(cards.ToWords()).Append('\n');
         return text.ToString();
     }
 

@@ -13,6 +13,8 @@ internal static class SealingFindings
     public static readonly FindingCode NoNumberCode = new("HB8206", Severity.Error, "a copy without a number");
     public static readonly FindingCode OpenFilmCode = new("HB8207", Severity.Error, "a film in a sealed book");
 
+    public static readonly FindingCode OlderThanCardsCode = new("HB8210", Severity.Error, "kept-copies.txt is older than printed cards");
+
     private const string FromBackup = $"Take {KeptCopies.FileName} from a backup. Don't write it by hand: printed cards open the help by what stands in it.";
 
     private const string MakeKey = "Run “hintbook copies BOOK --seal”: it makes what is missing and changes nothing that is there.";
@@ -46,6 +48,12 @@ internal static class SealingFindings
 
     public static Finding NoNumber(Span at, string serial) => NoNumberCode.At(
         at, $"Copy {serial} has no number yet, so no card can open its help.", MakeKey);
+
+    public static Finding OlderThanCards(Span at, string serial, int issue, int? kept) => OlderThanCardsCode.At(
+        at,
+        $"A card of copy {serial} was printed{(issue > 1 ? $", issue {issue}" : "")}, and {KeptCopies.FileName} "
+            + (kept is { } known ? $"knows its issue {known} only" : "doesn't know that copy") + ": the card would open nothing.",
+        FromBackup);
 
     public static Finding OpenFilm(Located<string> film) => OpenFilmCode.At(
         film.At,
