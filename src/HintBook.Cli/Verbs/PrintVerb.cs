@@ -28,25 +28,30 @@ internal static class PrintVerb
             (book, options) => Pipeline.PrintPapers(book, asked, options, stop),
             report => Told(report, asked),
             terminal,
-            (
-                added =>
-                {
-                    added.Add(papers);
-                    added.Add(copies);
-                },
-                (parsed, options) =>
-                {
-                    var serials = parsed.GetValue(copies) ?? [];
-                    asked.UnionWith(Kinds(parsed.GetValue(papers) ?? [], serials.Length > 0));
-                    return options with { Copies = [.. serials] };
-                }));
+            (Add, With));
         verb.Validators.Add(given =>
         {
             if (given.GetValue(copies) is { Length: > 0 }
                 && (given.GetValue(papers) ?? []).Select(PaperKinds.Named).OfType<PaperKind>().Except(PaperKinds.OfOneCopy).ToArray() is [var other, ..])
-                given.AddError($"--copy goes with {Words.List([.. PaperKinds.OfOneCopy.Select(kind => PaperKinds.NameOf(kind))])}, and “{PaperKinds.NameOf(other)}” is printed for all copies together.");
+            {
+                given.AddError($"--copy goes with {Words.List([.. PaperKinds.OfOneCopy.Select(PaperKinds.NameOf)])}, "
+                    + $"and “{PaperKinds.NameOf(other)}” is printed for all copies together.");
+            }
         });
         return verb;
+
+        void Add(Command added)
+        {
+            added.Add(papers);
+            added.Add(copies);
+        }
+
+        PublishOptions With(ParseResult parsed, PublishOptions options)
+        {
+            var serials = parsed.GetValue(copies) ?? [];
+            asked.UnionWith(Kinds(parsed.GetValue(papers) ?? [], serials.Length > 0));
+            return options with { Copies = [.. serials] };
+        }
     }
 
     private static IEnumerable<PaperKind> Kinds(string[] names, bool ofOneCopy) =>
