@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace HintBook.Sittings;
 
 /// <summary>
@@ -6,6 +8,7 @@ namespace HintBook.Sittings;
 /// <param name="Least">If all goes well, in minutes.</param>
 /// <param name="Likely">Most often, in minutes.</param>
 /// <param name="Most">If little goes well, in minutes.</param>
+[StructLayout(LayoutKind.Auto)]
 public readonly record struct Estimate(double Least, double Likely, double Most)
 {
     /// <summary>The mean, in minutes.</summary>

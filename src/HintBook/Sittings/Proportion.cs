@@ -1,8 +1,11 @@
+using System.Runtime.InteropServices;
+
 namespace HintBook.Sittings;
 
 /// <summary>How many of some people did something, and between which bounds the share of all people lies, as far as so few can tell.</summary>
 /// <param name="Of">How many there were.</param>
 /// <param name="Did">How many of them did it.</param>
+[StructLayout(LayoutKind.Auto)]
 public readonly record struct Proportion(int Did, int Of)
 {
     // The 97.5th percentile of the standard normal distribution: bounds that hold in 95 of 100 cases.

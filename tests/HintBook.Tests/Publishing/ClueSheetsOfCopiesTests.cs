@@ -28,7 +28,10 @@ public sealed class ClueSheetsOfCopiesTests : IDisposable
     public void Each_copy_in_use_has_a_sheet_with_a_clue_for_its_own_code(string way)
     {
         Make(way);
-        Copies("\"001\": { own: { lid-number: \"5173\" } }", "\"B-2\": { own: { lid-number: \"6284\" } }", "\"003\": { retired: true, own: { lid-number: \"9317\" } }");
+        Copies(
+            "\"001\": { own: { lid-number: \"5173\" } }",
+            "\"B-2\": { own: { lid-number: \"6284\" } }",
+            "\"003\": { retired: true, own: { lid-number: \"9317\" } }");
 
         var report = desk.Published().Report;
 

@@ -12,11 +12,12 @@ public sealed class SealedInNodeTests : IDisposable
     private const string Id = "two-thousand";
     private const int Many = 2_000;
 
-    // Written from the description of the format alone, with Node's crypto. Reads a line for each card: its code, and the page of a stage card or “-”.
+    // Written from the description of the format alone, with Node's crypto. Reads a line for each card: its code, the page of a stage card or “-”, and the
+    // page that is to be opened or “-”.
     private const string Opener =
         """
         const { createHash, createDecipheriv, hkdfSync } = require("crypto"), fs = require("fs"), path = require("path");
-        const [site, ...pages] = process.argv.slice(1), letters = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+        const [site, questions, ...pages] = process.argv.slice(1), letters = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
         const field = each => typeof each === "number" ? Buffer.from([each >> 24, each >> 16, each >> 8, each].map(byte => byte & 255)) : Buffer.from(each);
         const T = (...fields) => Buffer.concat(fields.flatMap(each => [Buffer.from([field(each).length >> 8, field(each).length & 255]), field(each)]));
         const derive = (parent, length, info) => Buffer.from(hkdfSync("sha256", parent, Buffer.alloc(0), info, length));
@@ -60,7 +61,7 @@ public sealed class SealedInNodeTests : IDisposable
           return padded && padded.subarray(4, 4 + padded.readUInt32BE(0)).toString("utf8");
         };
         const tag = shells.get(pages[0]).tag;
-        const answers = fs.readFileSync(0, "utf8").trim().split("\n").map(line => {
+        const answers = fs.readFileSync(questions, "utf8").trim().split("\n").map(line => {
           const [text, table, asked] = line.split(" "), code = codeOf(text);
           if (!code) return "misread";
           const page = table === "-" ? "" : table, { epoch, slot } = slotOf(page, code.number);
@@ -150,8 +151,7 @@ public sealed class SealedInNodeTests : IDisposable
     {
         var questions = Path.Combine(desk.Root, "asked.txt");
         File.WriteAllLines(questions, asked);
-        var script = Opener.Replace("fs.readFileSync(0, \"utf8\")", $"fs.readFileSync({JsonSerializer.Serialize(questions)}, \"utf8\")", StringComparison.Ordinal);
-        return JsonSerializer.Deserialize<string[]>(DebianProgram.Run(desk.Root, "node", ["-e", script, desk.Site, .. pages])) ?? [];
+        return JsonSerializer.Deserialize<string[]>(DebianProgram.Run(desk.Root, "node", ["-e", Opener, desk.Site, questions, .. pages])) ?? [];
     }
 
     private static CardCode At(int number, CardCode code) => new(code.Kind, number, code.Key);

@@ -46,7 +46,9 @@ public class PrintedCardsTests
     {
         var list = AddressList.Nothing.WithPrinted([Of("001", "2026-11-28", "box")]).WithPrinted([Of("001", "2027-01-05", "box", "k3f7w2pq")]);
 
-        Assert.Equal(["001 1 2026-11-28 https://a.home.arpa/ box", "001 1 2027-01-05 https://a.home.arpa/ k3f7w2pq"], list.Printed.Select(each => each.ToWords()));
+        Assert.Equal(
+            ["001 1 2026-11-28 https://a.home.arpa/ box", "001 1 2027-01-05 https://a.home.arpa/ k3f7w2pq"],
+            list.Printed.Select(each => each.ToWords()));
     }
 
     [Fact]
@@ -59,7 +61,9 @@ public class PrintedCardsTests
     public void In_whatever_order_cards_come_the_list_is_the_same() =>
         Gen.Select(Gen.Int[1, 3], Gen.Int[1, 2], Gen.Int[0, 3], Gen.Int[0, 2].Select(which => Cards[which])).Array[0, 8].Sample(all =>
         {
-            var printed = all.Select(one => Of($"{one.Item1}", one.Item3 == 0 ? null : $"2026-11-0{one.Item3}", one.Item4) with { Issue = one.Item2 }).ToArray();
+            var printed = all
+                .Select(one => Of($"{one.Item1}", one.Item3 == 0 ? null : $"2026-11-0{one.Item3}", one.Item4) with { Issue = one.Item2 })
+                .ToArray();
             var one = AddressList.Nothing.WithPrinted(printed).ToText();
             var other = printed.Reverse().Aggregate(AddressList.Nothing, (list, each) => list.With(AddressList.Nothing.WithPrinted([each]))).ToText();
             return one == other && Parse(one).List.ToText() == one;

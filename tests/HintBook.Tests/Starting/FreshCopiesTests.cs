@@ -1,7 +1,9 @@
 using HintBook.Books;
+using HintBook.Ciphers;
 using HintBook.Reading;
 using HintBook.Starting.Edition;
 using HintBook.Tests.Publishing;
+using HintBook.Text;
 
 namespace HintBook.Tests.Starting;
 
@@ -19,6 +21,30 @@ public class FreshCopiesTests
         Assert.Equal(300, settings.Distinct(StringComparer.Ordinal).Count());
         Assert.All(settings, setting => Assert.Matches("^[0-9]{4}$", setting));
         Assert.DoesNotContain(settings, setting => EasySettings.Holds(setting, "0123456789"));
+    }
+
+    // Of the clues that are made at first, about one in eight can be read as another setting as well.
+    [Fact]
+    public void No_copy_gets_a_clue_from_which_a_solver_may_set_something_else()
+    {
+        var book = Book(ByCopy);
+        var copies = Drawn(book, 200).Select(copy =>
+            new Copy(At(copy.Serial), [.. copy.Own.Select(own => new CopyValue(At(own.Name), At(own.Value)))]));
+
+        Assert.Empty(Proofs.Prove(book with { Copies = [.. copies] }).Findings.Select(finding => finding.Message));
+
+        Located<string> At(string text) => new(text, book.File.Top);
+    }
+
+    [Fact]
+    public void A_code_is_drawn_only_if_the_clue_on_paper_can_be_made_for_it()
+    {
+        Assert.Equal(3, Drawn(Book($"answer: {{ copy: c }}, {FourWheels}, clue: {{ make: turning-grille }}"), 3).Length);
+
+        Assert.Contains(
+            "can't be parted by four",
+            Refused(Book("answer: { copy: c }, lock: { wheels: 3, symbols: 0-9, seconds-a-try: 3 }, clue: { make: turning-grille }"), 1),
+            StringComparison.Ordinal);
     }
 
     [Fact]

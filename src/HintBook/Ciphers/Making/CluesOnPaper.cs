@@ -53,6 +53,15 @@ public static class CluesOnPaper
                 : new MadeClue { Way = WayOf(code), Answer = code.Answer.Value, Text = text, Reads = [] };
     }
 
+    /// <summary>Why the clue that a code asks for can't be made for an answer; null if it can.</summary>
+    /// <param name="code">The code.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="language">The book's language, for clues of words.</param>
+    public static string? RefusedFor(Code code, string answer, string language) =>
+        code.OnPaper is { } asked && Attempted(code with { Answer = code.Answer with { Value = answer } }, asked, language) is Attempt.Refused refused
+            ? refused.Why
+            : null;
+
     private static string WayOf(Code code) => code.Reads.IsEmpty ? "text" : string.Join(", ", code.Reads.Select(step => step.Way.Value));
 
     private static IEnumerable<int> Shape(string text) => text.Split('\n').Select(line => line.Length);

@@ -206,7 +206,7 @@ internal sealed class EntryChanges
         var before = Before(old, key, order);
         if (brackets)
         {
-            var written = $"{writer.Key(key)}: {writer.Write(value, null)}";
+            var written = $"{EntryWriter.Key(key)}: {writer.Write(value, null)}";
             Replace(EndOf(old.Entries[^1]), EndOf(old.Entries[^1]), ", " + written);
         }
         else

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using HintBook.Reading.Yaml;
@@ -26,6 +27,8 @@ internal enum QuoteStyle
 internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
 {
     // Of one line in our books, its key included.
+    private static readonly SearchValues<char> Brackets = SearchValues.Create("[]{},:");
+
     private const int LongestLine = 120;
 
     /// <summary>The end of a line in the file.</summary>
@@ -58,7 +61,7 @@ internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
     }
 
     /// <summary>A key.</summary>
-    public string Key(string key) => IsPlain(key, inBrackets: true) ? key : Quoted(key);
+    public static string Key(string key) => IsPlain(key, inBrackets: true) ? key : Quoted(key);
 
     /// <summary>A text in the style of the one that it replaces.</summary>
     /// <param name="text">The text.</param>
@@ -111,7 +114,7 @@ internal sealed class EntryWriter(string lineEnd, QuoteStyle style)
             return false;
         if (text.Contains(": ", StringComparison.Ordinal) || text.Contains(" #", StringComparison.Ordinal))
             return false;
-        if (inBrackets && text.AsSpan().ContainsAny("[]{},:"))
+        if (inBrackets && text.AsSpan().ContainsAny(Brackets))
             return false;
         if (text.ToLowerInvariant() is "null" or "true" or "false" or "yes" or "no" or "nan" or "inf" || text.All(sign => !char.IsLetter(sign)))
             return false;

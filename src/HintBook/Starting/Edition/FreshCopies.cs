@@ -79,7 +79,21 @@ public static class FreshCopies
         return new Drawing.Drawn(drawn.ToImmutable());
     }
 
+    // A clue from which a solver may set something else as well is drawn anew, as long as there are others.
     private static Drawing One(Book book, string serial, Code[] codes, Dictionary<string, HashSet<string>> taken, Func<int, int> below)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            var (drawing, isClear) = Once(book, serial, codes, taken, below);
+            if (isClear || attempt == MostClues || drawing is not Drawing.Drawn { Copies: [var unclear] })
+                return drawing;
+            foreach (var (name, value) in unclear.Own)
+                taken.GetValueOrDefault(name)?.Remove(value);
+        }
+    }
+
+    private static (Drawing Drawing, bool IsClear) Once(
+        Book book, string serial, Code[] codes, Dictionary<string, HashSet<string>> taken, Func<int, int> below)
     {
         var own = new List<(string Name, string Value)>();
         foreach (var code in codes)
@@ -94,7 +108,7 @@ public static class FreshCopies
                     taken[name].Add(settled.Own[0].Value);
                     break;
                 case Drawing.Refused refused:
-                    return refused;
+                    return (refused, true);
             }
         }
 
@@ -111,6 +125,12 @@ public static class FreshCopies
             {
                 return new Drawing.Refused(
                     $"No setting is left for “{code.Id.Value}” that no copy has and that isn't easy ({EasySettings.Rules}). A lock with more wheels has more.");
+            }
+
+            if (code.OnPaper is not null && CluesOnPaper.RefusedFor(code, setting, book.Language.Value) is { } unmade)
+            {
+                why = unmade;
+                continue;
             }
 
             if (code.ClueByCopy is not { } clueName)
@@ -136,19 +156,20 @@ public static class FreshCopies
         return new Drawing.Refused($"No clue could be made for “{code.Id.Value}”: {why}");
     }
 
-    private static Drawing Proved(Book book, NewCopy copy)
+    private static (Drawing Drawing, bool IsClear) Proved(Book book, NewCopy copy)
     {
         var place = book.File.Top;
         var with = new Copy(new(copy.Serial, place), [.. copy.Own.Select(one => new CopyValue(new(one.Name, place), new(one.Value, place)))]);
+        var proofs = Proofs.Prove(book with { Copies = [with] });
         var refuted =
-            from proof in Proofs.Prove(book with { Copies = [with] }).Codes
+            from proof in proofs.Codes
             where proof.Says is Verdict.ByCopy
             from own in ((Verdict.ByCopy)proof.Says).Copies
             where own.Proof.Says is Verdict.Refuted
             select $"“{proof.Code.Id.Value}”: {((Verdict.Refuted)own.Proof.Says).Finding.Message}";
         return refuted.FirstOrDefault() is { } why
-            ? new Drawing.Refused($"A copy of its own code would have a clue that doesn't lead to it. {why}")
-            : new Drawing.Drawn([copy]);
+            ? (new Drawing.Refused($"A copy of its own code would have a clue that doesn't lead to it. {why}"), true)
+            : (new Drawing.Drawn([copy]), proofs.Findings.All(finding => finding.Code != CipherFindings.LikelyOtherCode));
     }
 
     private static string? SettingOf(Books.Lock of, HashSet<string> taken, Func<int, int> below)
