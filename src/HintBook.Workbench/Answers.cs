@@ -15,7 +15,7 @@ namespace HintBook.Workbench;
 /// <param name="book">The book.</param>
 /// <param name="files">Its texts.</param>
 /// <param name="rooms">Who answers what isn't answered here; each gives null for what is another's.</param>
-internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Func<HttpContext, string, Task?>> rooms)
+internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Func<HttpContext, string, Func<Task>?>> rooms)
 {
     // Nothing from elsewhere, nothing in the page itself, no page that holds ours in a frame. The reader's pages come with a policy of their own.
     private const string Policy =
@@ -48,7 +48,7 @@ internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Fun
             ("play", false) when HttpMethods.IsPost(context.Request.Method) => Played(context),
             ("rehearsal", true) => Rehearsed(context),
             ("rehearsal", false) when HttpMethods.IsPost(context.Request.Method) => KeepRehearsal(context),
-            _ when rooms.Select(room => room(context, path)).FirstOrDefault(answer => answer is not null) is { } answer => answer,
+            _ when rooms.Select(room => room(context, path)).FirstOrDefault(answer => answer is not null) is { } answer => answer(),
             _ when get && path.Split('/', 4) is ["see", var theme, ("light" or "dark") and var shade, var page] => See(context, theme, shade == "dark", page),
             _ => NotHere(context),
         };

@@ -70,19 +70,19 @@ public sealed class WorkbenchServer : IAsyncDisposable
         FilesWriter.Mend(Path.GetFullPath(path));
         var live = new LiveBook(path);
         var door = new Door();
-        var taken = BookLock.Take(live.Root);
-        var workshop = new Workshop(live.Root);
-        PhoneServer? phone = null;
+        var ours = BookLock.Take(live.Root);
+        var makes = new Workshop(live.Root);
+        PhoneServer? phones = null;
         try
         {
-            phone = onPhones ? await PhoneServer.Open(live).ConfigureAwait(false) : null;
+            phones = onPhones ? await PhoneServer.Open(live).ConfigureAwait(false) : null;
             var files = new BookFiles(live.Root);
             var answers = new Answers(live, files, [
-                new WritingAnswers(live, files).Answer,
-                new ShowAnswers(files, live.Root).Answer,
-                new MakeAnswers(live, workshop).Answer,
-                new UnderstandAnswers(live).Answer,
-                new HouseAnswers(live, taken.IsTaken, phone).Answer,
+                new WritingAnswers(live, files).AnswerTo,
+                new ShowAnswers(files, live.Root).AnswerTo,
+                new MakeAnswers(live, makes).AnswerTo,
+                new UnderstandAnswers(live).AnswerTo,
+                new HouseAnswers(live, ours.IsTaken, phones).AnswerTo,
             ]);
             made.Run(context =>
             {
@@ -93,11 +93,11 @@ public sealed class WorkbenchServer : IAsyncDisposable
         }
         catch
         {
-            await Close(made, live, workshop, phone, taken).ConfigureAwait(false);
+            await Close(made, live, makes, phones, ours).ConfigureAwait(false);
             throw;
         }
 
-        return new(made, live, workshop, phone, taken, new Uri(new Uri(made.Urls.First()), door.Path));
+        return new(made, live, makes, phones, ours, new Uri(new Uri(made.Urls.First()), door.Path));
     }
 
     /// <summary>Closes it. Pages that are open say so.</summary>

@@ -365,7 +365,7 @@ public sealed class WorkbenchShowTests(ReadingRoom room) : IAsyncLifetime
     }
 
     // As a hand does: over the text, and let go.
-    private Task Drop(string name, byte[] photo) => page.EvaluateAsync(
+    private async Task Drop(string name, byte[] photo) => await page.EvaluateAsync(
         """
         ([name, bytes]) => {
           const data = new DataTransfer();

@@ -336,7 +336,7 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
         Assert.Equal(3, Directory.GetFiles(Path.Combine(bench.Book, "stages")).Length);
     }
 
-    private static Task CaretBehind(OpenBench bench, string words) => bench.Page.EvaluateAsync(
+    private static async Task CaretBehind(OpenBench bench, string words) => await bench.Page.EvaluateAsync(
         """
         words => {
           const text = document.querySelector('#text');

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Globalization;
 using HintBook.Print;
+using HintBook.Print.Flow;
 using HintBook.Publishing;
 using HintBook.Text;
 
@@ -59,9 +61,21 @@ internal static class PrintVerb
             ? ofOneCopy ? PaperKinds.OfOneCopy : PaperKinds.All.Select(kind => kind.Kind)
             : names.Select(PaperKinds.Named).OfType<PaperKind>();
 
+    /// <summary>What the audit read of the printed files, and how much of it was read by an earlier run.</summary>
+    public static string Audited(Report report) =>
+        $"{Words.Count(report.Print.Files, "printed file")} read back for what must not be told"
+        + (report.Print.Kept == 0 ? "" : $"; not read again, since an earlier run read the same bytes: {report.Print.Kept}");
+
+    private static string Seen(FilterContrast filter) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"reckoned from the inks: through a red filter letters {filter.Letters:0.0} to 1 and the pattern {filter.Pattern:0.0} to 1, ")
+        + string.Create(CultureInfo.InvariantCulture, $"without it letters {filter.LettersBare:0.0} to 1 in a pattern of {filter.PatternBare:0.0} to 1");
+
     private static string Told(Report report, HashSet<PaperKind> asked) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"
         + (asked.Contains(PaperKind.Cards) ? $"  {CardsVerb.Told(report)}\n" : "")
         + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))
+        + (report.Filter is { } filter ? $"  filter   {Seen(filter)}\n" : "")
+        + $"  checked  {Audited(report)}\n"
         + "Print all of it at 100 %, not “fit to page”.\n";
 }

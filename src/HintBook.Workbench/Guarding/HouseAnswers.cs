@@ -12,13 +12,13 @@ namespace HintBook.Workbench.Guarding;
 /// <param name="phone">Shows the pages to telephones; null where that wasn't asked for.</param>
 internal sealed class HouseAnswers(LiveBook book, bool isTaken, PhoneServer? phone)
 {
-    /// <summary>Answers a request; null where it is about something else.</summary>
+    /// <summary>What answers a request; null where it is about something else.</summary>
     /// <param name="context">The request.</param>
     /// <param name="path">The path behind the token.</param>
-    public Task? Answer(HttpContext context, string path) => (path, context.Request.Method) switch
+    public Func<Task>? AnswerTo(HttpContext context, string path) => (path, context.Request.Method) switch
     {
-        ("house", "GET") => Send(context, House(), "application/json"),
-        ("phone.svg", "GET") when phone?.Addresses is [var first, ..] && ScanCode.Svg(first) is { } code =>
+        ("house", "GET") => () => Send(context, House(), "application/json"),
+        ("phone.svg", "GET") when phone?.Addresses is [var first, ..] && ScanCode.Svg(first) is { } code => () =>
             Send(context, Encoding.UTF8.GetBytes(code), TypeOf(path)),
         _ => null,
     };

@@ -13,15 +13,15 @@ internal sealed class MakeAnswers(LiveBook book, Workshop workshop)
 {
     private string? AddressOfBook => book.Now.Shown?.Book.Address?.Value;
 
-    /// <summary>Answers a request; null where it is about something else.</summary>
+    /// <summary>What answers a request; null where it is about something else.</summary>
     /// <param name="context">The request.</param>
     /// <param name="path">The path behind the token.</param>
-    public Task? Answer(HttpContext context, string path) => (path, context.Request.Method) switch
+    public Func<Task>? AnswerTo(HttpContext context, string path) => (path, context.Request.Method) switch
     {
-        ("make", "GET") => Send(context, Choices(), "application/json"),
-        ("make", "POST") => Begin(context),
-        ("make", "DELETE") => Stop(context),
-        ("making", "GET") => Tell(context),
+        ("make", "GET") => () => Send(context, Choices(), "application/json"),
+        ("make", "POST") => () => Begin(context),
+        ("make", "DELETE") => () => Stop(context),
+        ("making", "GET") => () => Tell(context),
         _ => null,
     };
 

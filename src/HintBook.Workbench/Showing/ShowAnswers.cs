@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using HintBook.Photos;
 using HintBook.Reading.Editing;
@@ -22,16 +21,16 @@ internal sealed partial class ShowAnswers(BookFiles files, string root)
 
     private sealed record ClipChange(string Name, ShownClip? Was, ShownClip? Now);
 
-    /// <summary>Answers a request; null where it is about something else.</summary>
+    /// <summary>What answers a request; null where it is about something else.</summary>
     /// <param name="context">The request.</param>
     /// <param name="path">The path behind the token.</param>
-    public Task? Answer(HttpContext context, string path) => (path, context.Request.Method) switch
+    public Func<Task>? AnswerTo(HttpContext context, string path) => (path, context.Request.Method) switch
     {
-        ("show", "GET") => Show(context),
-        ("media", "GET" or "HEAD") => media.PathOf(context.Request.Query["name"].ToString()) is { } file ? SendFile(context, file) : NotHere(context),
-        ("photo", "POST") => AddPhoto(context),
-        ("photo", "PUT") => ChangePhoto(context),
-        ("clip", "PUT") => ChangeClip(context),
+        ("show", "GET") => () => Show(context),
+        ("media", "GET" or "HEAD") => () => media.PathOf(context.Request.Query["name"].ToString()) is { } file ? SendFile(context, file) : NotHere(context),
+        ("photo", "POST") => () => AddPhoto(context),
+        ("photo", "PUT") => () => ChangePhoto(context),
+        ("clip", "PUT") => () => ChangeClip(context),
         _ => null,
     };
 

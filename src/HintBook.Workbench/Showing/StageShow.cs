@@ -55,8 +55,8 @@ internal sealed partial class StageShow
     /// <param name="text">Its text.</param>
     public static StageShow? Read(string name, string text)
     {
-        var file = new SourceFile(name, text);
-        return EntryEdit.At(file, []) is { Value: EntryValue.Keyed keys } ? new(file, keys) : null;
+        var read = new SourceFile(name, text);
+        return EntryEdit.At(read, []) is { Value: EntryValue.Keyed entries } ? new(read, entries) : null;
     }
 
     /// <summary>Adds a photo.</summary>
@@ -115,12 +115,12 @@ internal sealed partial class StageShow
     // What isn't about words or marks stays, and so do marks that are the same: they may be finer than the page has them.
     private static EntryValue Item(EntryValue item, ShownPhoto now, ShownPhoto? was)
     {
-        var keys = item as EntryValue.Keyed ?? new([KeyValuePair.Create("file", item)]);
+        var entries = item as EntryValue.Keyed ?? new([KeyValuePair.Create("file", item)]);
         if (was?.Alt != now.Alt)
-            keys = With(keys, "alt", now.Alt is { Length: > 0 } alt ? new EntryValue.Text(alt) : null);
+            entries = With(entries, "alt", now.Alt is { Length: > 0 } alt ? new EntryValue.Text(alt) : null);
         if (was is null || !was.Marks.AsSpan().SequenceEqual(now.Marks.AsSpan()))
-            keys = With(keys, "marks", now.Marks.IsEmpty ? null : new EntryValue.Many([.. now.Marks.Select(Value)]));
-        return item is not EntryValue.Keyed && keys.Entries.Length == 1 ? item : keys;
+            entries = With(entries, "marks", now.Marks.IsEmpty ? null : new EntryValue.Many([.. now.Marks.Select(Value)]));
+        return item is not EntryValue.Keyed && entries.Entries.Length == 1 ? item : entries;
     }
 
     private static EntryValue Value(ShownMark mark) => new EntryValue.Keyed(

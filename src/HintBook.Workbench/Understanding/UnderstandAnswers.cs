@@ -14,14 +14,14 @@ namespace HintBook.Workbench.Understanding;
 /// <param name="book">The book.</param>
 internal sealed class UnderstandAnswers(LiveBook book)
 {
-    /// <summary>Answers a request; null where it is about something else.</summary>
+    /// <summary>What answers a request; null where it is about something else.</summary>
     /// <param name="context">The request.</param>
     /// <param name="path">The path behind the token.</param>
-    public Task? Answer(HttpContext context, string path) => (path, context.Request.Method, book.Now.Shown) switch
+    public Func<Task>? AnswerTo(HttpContext context, string path) => (path, context.Request.Method, book.Now.Shown) switch
     {
-        ("map.svg", "GET", { } shown) => Send(context, Encoding.UTF8.GetBytes(MapOf(shown, book.Now.Findings)), TypeOf(path)),
-        ("known", "GET", { } shown) => Known(context, shown),
-        ("where", "GET", { } shown) => Send(context, Where(shown), "application/json"),
+        ("map.svg", "GET", { } shown) => () => Send(context, Encoding.UTF8.GetBytes(MapOf(shown, book.Now.Findings)), TypeOf(path)),
+        ("known", "GET", { } shown) => () => Known(context, shown),
+        ("where", "GET", { } shown) => () => Send(context, Where(shown), "application/json"),
         _ => null,
     };
 

@@ -130,7 +130,7 @@ internal sealed class StagePlans(BookTexts texts, AddressList kept)
         ]);
     }
 
-    private StagePlan Delete(StageWish wish)
+    private StagePlan.Ready Delete(StageWish wish)
     {
         var stage = Named(wish.Stage);
         List<string> says =
@@ -148,7 +148,7 @@ internal sealed class StagePlans(BookTexts texts, AddressList kept)
         return Ready($"Take out “{stage.Id}”", null, says);
     }
 
-    private StagePlan Ready(string says, string? opens, IEnumerable<string> sentences) => new StagePlan.Ready([.. sentences], texts.Change(says), opens);
+    private StagePlan.Ready Ready(string says, string? opens, IEnumerable<string> sentences) => new([.. sentences], texts.Change(says), opens);
 
     // A number for a file that shall stand at an index; those behind make room where there is none.
     private string RoomAt(int index)

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json;
 using HintBook.Reading;
 using HintBook.Reading.Editing;
-using HintBook.Text;
 using HintBook.Workbench.Looking;
 using Microsoft.AspNetCore.Http;
 
@@ -17,16 +16,16 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
     private readonly Lock gate = new();
     private readonly Stack<FilesChange> done = new();
 
-    /// <summary>Answers one request; null for one that isn't about writing.</summary>
-    public Task? Answer(HttpContext context, string path) => (path, context.Request.Method) switch
+    /// <summary>What answers a request; null for one that isn't about writing.</summary>
+    public Func<Task>? AnswerTo(HttpContext context, string path) => (path, context.Request.Method) switch
     {
-        ("form", "GET") => Form(context),
-        ("entry", "POST") => Entry(context),
-        ("compare", "POST") => Compared(context),
-        ("stages/ask", "POST") => Stages(context, really: false),
-        ("stages/do", "POST") => Stages(context, really: true),
-        ("stages/back", "POST") => Back(context),
-        ("begin", "POST") => Begun(context),
+        ("form", "GET") => () => Form(context),
+        ("entry", "POST") => () => Entry(context),
+        ("compare", "POST") => () => Compared(context),
+        ("stages/ask", "POST") => () => Stages(context, really: false),
+        ("stages/do", "POST") => () => Stages(context, really: true),
+        ("stages/back", "POST") => () => Back(context),
+        ("begin", "POST") => () => Begun(context),
         _ => null,
     };
 

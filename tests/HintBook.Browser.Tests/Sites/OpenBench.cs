@@ -27,13 +27,13 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <param name="make">Makes the book in a folder that isn't there yet.</param>
     public static async Task<OpenBench> On(ReadingRoom room, Action<string> make)
     {
-        var root = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
-        make(Path.Combine(root, "book"));
-        var server = await WorkbenchServer.Open(Path.Combine(root, "book"));
+        var folder = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
+        make(Path.Combine(folder, "book"));
+        var bench = await WorkbenchServer.Open(Path.Combine(folder, "book"));
         var page = await room.Page(new() { Width = 1280, Height = 900 });
-        await page.GotoAsync(server.Address.ToString());
+        await page.GotoAsync(bench.Address.ToString());
         await page.WaitForFunctionAsync("() => document.documentElement.dataset.look > 0", null, Patience);
-        return new(root, server, page);
+        return new(folder, bench, page);
     }
 
     public async ValueTask DisposeAsync()

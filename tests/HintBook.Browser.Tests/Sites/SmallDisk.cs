@@ -44,7 +44,7 @@ internal sealed class SmallDisk : IDisposable
 
     private static bool Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true });
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardError = true });
         process?.WaitForExit();
         return process?.ExitCode == 0;
     }

@@ -1,9 +1,7 @@
 using HintBook.Checking;
-using HintBook.Publishing;
 using HintBook.Reading;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
-using HintBook.Text;
 
 namespace HintBook.Tests.Publishing;
 

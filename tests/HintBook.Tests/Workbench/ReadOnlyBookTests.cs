@@ -16,13 +16,18 @@ public sealed class ReadOnlyBookTests
     public async Task A_book_that_cannot_be_written_is_shown_and_said_to_be_and_nothing_of_it_changes()
     {
         if (!OperatingSystem.IsLinux() || !Environment.IsPrivilegedProcess || !File.Exists(SetPriv))
+        {
             Assert.Skip("This takes Linux, setpriv and an administrator.");
+            return;
+        }
+
         using var book = new BookOnDisk();
         File.SetUnixFileMode(book.Path, UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
         using var bench = Process.Start(new ProcessStartInfo(
             SetPriv,
             [$"--reuid={Nobody}", $"--regid={Nobody}", "--clear-groups", "dotnet", typeof(ExitCode).Assembly.Location, "workbench", book.Path, "--no-browser"])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         }) ?? throw new InvalidOperationException("setpriv can't be run.");

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using HintBook.Reading;
 using HintBook.Tests.Reading;

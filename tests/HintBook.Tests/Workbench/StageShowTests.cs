@@ -102,7 +102,7 @@ public sealed class StageShowTests
 
         var edited = stage.Change(was, was with { Marks = [] });
 
-        
+
         Assert.Contains("remark", Assert.IsType<EditedEntry.Refused>(edited).Why, StringComparison.Ordinal);
         Assert.Contains("# one", Text(Read("photos:\n  clue:\n    file: a.jpg # one\n").Add(new("clue", 0, "new.jpg", null, []))), StringComparison.Ordinal);
     }
@@ -114,7 +114,7 @@ public sealed class StageShowTests
 
         var edited = Read("photos: { clue: b.jpg }\n").Change(was, was with { Alt = "The lid." });
 
-        
+
         Assert.Contains("meanwhile", Assert.IsType<EditedEntry.Refused>(edited).Why, StringComparison.Ordinal);
     }
 
