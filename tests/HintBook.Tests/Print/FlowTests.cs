@@ -47,7 +47,9 @@ public class FlowTests
             "leaflet" => SolutionLeaflet.Layout(PrintedBooks.Example),
             _ => ResetSheet.Layout(PrintedBooks.Example),
         };
-        var columns = pages.SelectMany(page => page.Pieces.GroupBy(placed => placed.X)).Select(column => column.Select(placed => placed.Piece).ToList()).ToArray();
+        var columns = pages.SelectMany(page => page.Pieces.GroupBy(placed => placed.X))
+            .Select(column => column.Select(placed => placed.Piece).ToList())
+            .ToArray();
         Assert.True(columns.Length > 3);
         foreach (var (one, next) in columns.Zip(columns.Skip(1)))
         {

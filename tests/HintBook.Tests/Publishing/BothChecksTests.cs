@@ -47,7 +47,9 @@ public class BothChecksTests
             {
                 var book = place.Put(Cabinet(secret.Secret, secret.IsCode), $"It is {secret.Written} there");
                 var inSource = Leaks.In(book, SurveyOf(book)).Findings.All.Any(finding => finding.Code.Id.StartsWith("HB310", StringComparison.Ordinal));
-                var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && fault.IsSure);
+                // “It is penknife there”: one word without an article may be no name, so both checks warn of it and stop nothing.
+                var mayBeNone = !secret.IsCode && !secret.Secret.Contains(' ', StringComparison.Ordinal);
+                var inPage = Audited(book).Any(fault => fault.Secret == secret.Secret && (fault.IsSure || mayBeNone));
                 Assert.Equal((true, true), (inSource, inPage));
             },
             iter: 60,
