@@ -224,7 +224,7 @@ internal sealed class Surroundings(WordList words)
     {
         for (var i = first - 1; i >= 0 && i >= first - MostSimile && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
         {
-            if ((words.RoleOf(text.Words[i].Id) & WordRole.Determiner) != WordRole.None)
+            if ((words.RoleOf(text.Words[i].Id) & WordRole.Determiner) != WordRole.None || HasArticle(text.Words[i], text))
                 return true;
         }
 
