@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Cards.Kept;
 using HintBook.Cards.Typesetting;
+using HintBook.Photos.Drawings;
 
 namespace HintBook.Tests.Cards.Kept;
 
@@ -80,6 +81,7 @@ public class KeptWorkTests
             var stroke = new PrintedStroke([(1, 2), (3, 4)], 0.2, Tone.Ink);
             var shape = new PrintedShape([(1, 2), (3, 4), (5, 6)], Tone.Ink);
             var picture = new PrintedPicture(new(1, 2, 3, 4), new(new byte[] { 1, 2 }, 1, 1, IsMark: false));
+            var drawing = new PrintedDrawing(new(1, 2, 3, 4), Mark("red"));
             var sign = new PrintedSign(new(1, 2, 3, 3), "heavy");
             var turned = new PrintedTurned(new(1, 2, 3, 4), Turn.UpsideDown, [box]);
             var code = new PrintedCode(1, 2, 0.5, HintBook.Cards.Codes.QrMatrix.Encode("https://a.example/")!);
@@ -95,6 +97,7 @@ public class KeptWorkTests
                 (shape, shape with { Corners = [(1, 2), (3, 4), (5, 7)] }), (shape, shape with { Tone = Tone.Quiet }),
                 (picture, picture with { Place = new(1, 2, 3, 5) }),
                 (picture, picture with { Picture = picture.Picture with { Jpeg = new byte[] { 1, 3 } } }),
+                (drawing, drawing with { Place = new(1, 2, 3, 5) }), (drawing, drawing with { Drawing = Mark("blue") }),
                 (sign, sign with { Place = new(1, 2, 4, 4) }), (sign, sign with { Sign = "glass" }),
                 (turned, turned with { Around = new(1, 2, 3, 5) }), (turned, turned with { Turn = Turn.Mirrored }),
                 (turned, turned with { Things = [line] }),
@@ -103,6 +106,9 @@ public class KeptWorkTests
             ];
         }
     }
+
+    private static Drawing Mark(string colour) =>
+        SvgReader.Read($"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 3 4'><path d='M0 0h3v4z' fill='{colour}'/></svg>").Drawing!;
 
     private static string Key(Printed thing) => WorkKey.OfPdf("T", [new PrintedPage(new(210, 297), [thing])]);
 }
