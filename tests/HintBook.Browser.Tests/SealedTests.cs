@@ -114,8 +114,10 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         await Scan(reader, site.PageOf("plover"), BoxCode());
         await Answered("5173", "2846");
 
-        // Another copy's card on the same device.
+        // Another copy's card on the same device: the page is loaded anew.
+        await reader.Page.EvaluateAsync("() => { window.isBefore = true; }");
         await Scan(reader, site.PageOf("plover"), edition.Codes!.OfBox(edition.Read().Kept!["002"]!));
+        await reader.Page.WaitForFunctionAsync("() => !window.isBefore");
         await Answered("2846", "5173");
         await reader.Open("solution.html");
         await reader.OpenAll();

@@ -240,10 +240,11 @@ function declare() {
 }
 
 async function send(entry, value, input) {
+  // What is typed while it is on its way isn't in the file yet.
+  const sent = (input ? [input, ...input.closest(".rows")?.querySelectorAll("input") ?? []] : []).map(each => [each, each.value]);
   if (!await post({ path: entry.path, value }, entry)) return;
   entry.value = value;
-  const inputs = input ? [input, ...input.closest(".rows")?.querySelectorAll("input") ?? []] : [];
-  for (const each of inputs) each.defaultValue = each.value;
+  for (const [each, text] of sent) each.defaultValue = text;
   await renew();
 }
 

@@ -51,8 +51,12 @@ public sealed class KeptRehearsalTests : IDisposable
     [InlineData("[ { stage: the-lid, move: pull } ]", "The book has no move “pull”.")]
     [InlineData("[ { part: lid, to: open } ]", "The book has no free part “lid”.")]
     [InlineData("[ { part: dial, to: 12 } ]", "The book has no position of “dial” “12”.")]
-    public void A_step_that_is_not_possible_is_told_with_its_reason(string steps, string message) =>
-        Assert.Equal(message, Assert.Single(Told($"steps: {steps}")).Message);
+    public void A_step_that_is_not_possible_is_told_with_its_reason(string steps, string message)
+    {
+        var found = Assert.Single(Told($"steps: {steps}"));
+
+        Assert.Equal(("HB2160", message), (found.Code.Id, found.Message));
+    }
 
     [Fact]
     public void What_the_step_asks_for_is_shown_where_the_book_asks_for_it()
