@@ -2,17 +2,21 @@ using System.CommandLine;
 using System.Text;
 using HintBook.Publishing;
 using HintBook.Reading;
+using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
 
 /// <summary><c>schema</c>: the JSON Schemas from which editors complete and check.</summary>
 internal static class SchemaVerb
 {
+    // “book.translation.schema.json” is asked for as “translation”.
+    private static readonly string[] Kinds = [.. Schemas.All.Select(schema => schema.Name.Split('.')[^3])];
+
     public static Command Make(Terminal terminal)
     {
-        var kind = new Argument<string>("KIND") { Description = "Which file: book or stage.", DefaultValueFactory = _ => "book" };
-        kind.AcceptOnlyFromAmong("book", "stage");
-        var output = Options.Out("A folder to write both schemas into (default: the one that is named, on standard output).");
+        var kind = new Argument<string>("KIND") { Description = $"Which file: {Words.List(Kinds, "or")}.", DefaultValueFactory = _ => "book" };
+        kind.AcceptOnlyFromAmong(Kinds);
+        var output = Options.Out("A folder to write all schemas into (default: the one that is named, on standard output).");
         var replace = Options.Replace();
         var verb = new Command("schema", "Write the JSON Schemas from which editors complete and check.") { kind, output, replace };
         verb.SetAction(parsed => Write(parsed.GetValue(kind)!, parsed.GetValue(output), parsed.GetValue(replace), terminal));
@@ -23,7 +27,7 @@ internal static class SchemaVerb
     {
         if (output is null)
         {
-            terminal.Out.Write(Schemas.All.First(schema => schema.Name.StartsWith(kind, StringComparison.Ordinal)).Text);
+            terminal.Out.Write(Schemas.All.First(schema => schema.Name.Split('.')[^3] == kind).Text);
             return ExitCode.Fine;
         }
 
