@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using HintBook.Browser.Tests.Reading;
 using HintBook.Browser.Tests.Sites;
 using HintBook.Starting;
@@ -391,14 +390,5 @@ public sealed class WorkbenchShowTests(ReadingRoom room) : IAsyncLifetime
     private static string Rounded(string text) => System.Text.RegularExpressions.Regex.Replace(
         text, @"\d+\.\d", number => $"{Math.Round(double.Parse(number.Value, System.Globalization.CultureInfo.InvariantCulture))}");
 
-    // What is on the disk comes by a program of its own; the page can't tell when.
-    private async Task Until(Func<bool> holds)
-    {
-        var watch = Stopwatch.StartNew();
-        while (!holds())
-        {
-            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(30), Text);
-            await Task.Delay(20, TestContext.Current.CancellationToken);
-        }
-    }
+    private Task Until(Func<bool> holds) => Disk.Until(Book, holds);
 }

@@ -106,8 +106,12 @@ function chosen(digest, onDisk, text) {
   $("text").focus();
 }
 
-// Changed by another program: taken in where nothing was written here meanwhile.
-async function takeIn() {
+// What another program changed is taken in where nothing was written here meanwhile. One after the other: what was asked for earlier never takes the
+// place of what is newer.
+let taking = Promise.resolve();
+const takeIn = () => taking = taking.then(take, take);
+
+async function take() {
   await settled();
   if (!open || !$("clash").hidden) return;
   const file = await read(open.name);

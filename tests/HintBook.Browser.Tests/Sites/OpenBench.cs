@@ -63,18 +63,8 @@ internal sealed class OpenBench : IAsyncDisposable
     public void Elsewhere(string file, Func<string, string> change) => File.WriteAllText(Path.Combine(Book, file), change(Text(file)));
 
     /// <summary>Waits until a file says something on the disk.</summary>
-    public async Task OnDisk(string file, string words)
-    {
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        using var told = new SemaphoreSlim(0);
-        using var watch = new FileSystemWatcher(Book) { IncludeSubdirectories = true };
-        watch.Changed += (_, _) => told.Release();
-        watch.Created += (_, _) => told.Release();
-        watch.Renamed += (_, _) => told.Release();
-        watch.EnableRaisingEvents = true;
-        while (!File.Exists(Path.Combine(Book, file)) || !Text(file).Contains(words, StringComparison.Ordinal))
-            await told.WaitAsync(patience.Token);
-    }
+    public Task OnDisk(string file, string words) => Disk.Until(
+        Book, () => File.Exists(Path.Combine(Book, file)) && Text(file).Contains(words, StringComparison.Ordinal));
 
     public Task Wait(string script, object? argument = null) => Page.WaitForFunctionAsync(script, argument, Patience);
 

@@ -1,0 +1,21 @@
+namespace HintBook.Browser.Tests.Sites;
+
+/// <summary>What other programs write below a folder.</summary>
+internal static class Disk
+{
+    /// <summary>Waits until something holds, asking whenever a file below a folder has changed; a minute at most.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="holds">What is waited for.</param>
+    public static async Task Until(string folder, Func<bool> holds)
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
+        using var told = new SemaphoreSlim(0);
+        using var watch = new FileSystemWatcher(folder) { IncludeSubdirectories = true };
+        watch.Changed += (_, _) => told.Release();
+        watch.Created += (_, _) => told.Release();
+        watch.Renamed += (_, _) => told.Release();
+        watch.EnableRaisingEvents = true;
+        while (!holds())
+            await told.WaitAsync(patience.Token);
+    }
+}
