@@ -114,26 +114,11 @@ internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Fun
         }
     }
 
-    // Server-sent events (HTML Standard, section 9.2): the number of each look, from the newest on.
-    private async Task Looks(HttpContext context)
+    private Task Looks(HttpContext context) => Replies.Tell(context, async (known, ended) =>
     {
-        context.Response.ContentType = "text/event-stream";
-        var known = -1;
-        try
-        {
-            while (true)
-            {
-                var look = await book.After(known, context.RequestAborted).ConfigureAwait(false);
-                known = look.Number;
-                await context.Response.WriteAsync($"data: {known}\n\n", context.RequestAborted).ConfigureAwait(false);
-                await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page was closed, or the workbench is.
-        }
-    }
+        var look = await book.After(known, ended).ConfigureAwait(false);
+        return (look.Number, $"{look.Number}");
+    });
 
     private Task Text(HttpContext context)
     {

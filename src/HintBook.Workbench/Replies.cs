@@ -46,6 +46,30 @@ internal static class Replies
     /// <summary>The answer to whoever isn't let in, or asks for what isn't there: nothing that could be learnt from.</summary>
     public static Task NotHere(HttpContext context) => Refuse(context, "Nothing is here.", StatusCodes.Status404NotFound);
 
+    /// <summary>
+    /// Tells a page of each new state as a server-sent event (HTML Standard, section 9.2), the newest first, until the page or the workbench is closed.
+    /// </summary>
+    /// <param name="context">The request.</param>
+    /// <param name="next">Waits for a state that is newer than the one of a number, and gives its number and what is told of it.</param>
+    public static async Task Tell(HttpContext context, Func<int, CancellationToken, Task<(int Number, string Data)>> next)
+    {
+        context.Response.ContentType = "text/event-stream";
+        var known = -1;
+        try
+        {
+            while (true)
+            {
+                (known, var data) = await next(known, context.RequestAborted).ConfigureAwait(false);
+                await context.Response.WriteAsync($"data: {data}\n\n", context.RequestAborted).ConfigureAwait(false);
+                await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page was closed, or the workbench is.
+        }
+    }
+
     /// <summary>A request's body, read as JSON; null where it can't be read, which has been answered then.</summary>
     /// <typeparam name="T">What it is read as.</typeparam>
     /// <param name="context">The request.</param>

@@ -46,9 +46,7 @@ internal static class DraftVerb
             return ExitCode.WrongUsage;
         }
 
-        ImmutableArray<FilmStep> steps = chapters.Value.IsEmpty
-            ? FilmSteps.AtPausesAndWords(speech.Value, book.Language.Value)
-            : FilmSteps.AtChapters(chapters.Value, speech.Value);
+        var steps = FilmSteps.Of(speech.Value, chapters.Value, book.Language.Value);
         var stages = new DirectoryInfo(Path.Combine(path, "stages"));
         if (stages.LinkTarget is not null)
         {

@@ -21,7 +21,7 @@ internal sealed class MakeAnswers(LiveBook book, Workshop workshop)
         ("make", "GET") => () => Send(context, Choices(), "application/json"),
         ("make", "POST") => () => Begin(context),
         ("make", "DELETE") => () => Stop(context),
-        ("making", "GET") => () => Tell(context),
+        ("making", "GET") => () => Progress(context),
         _ => null,
     };
 
@@ -54,24 +54,9 @@ internal sealed class MakeAnswers(LiveBook book, Workshop workshop)
         return Task.CompletedTask;
     }
 
-    // Server-sent events (HTML Standard, section 9.2): each state, from the newest on.
-    private async Task Tell(HttpContext context)
+    private Task Progress(HttpContext context) => Tell(context, async (known, ended) =>
     {
-        context.Response.ContentType = "text/event-stream";
-        var known = -1;
-        try
-        {
-            while (true)
-            {
-                var state = await workshop.After(known, context.RequestAborted).ConfigureAwait(false);
-                known = state.Number;
-                await context.Response.WriteAsync($"data: {Encoding.UTF8.GetString(state.Json(book.Root))}\n\n", context.RequestAborted).ConfigureAwait(false);
-                await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page was closed, or the workbench is.
-        }
-    }
+        var state = await workshop.After(known, ended).ConfigureAwait(false);
+        return (state.Number, Encoding.UTF8.GetString(state.Json(book.Root)));
+    });
 }

@@ -5,14 +5,13 @@ using HintBook.Reading;
 using HintBook.Reading.Editing;
 using HintBook.Workbench.Looking;
 using Microsoft.AspNetCore.Http;
+using static HintBook.Workbench.Replies;
 
 namespace HintBook.Workbench.Writing;
 
 /// <summary>What the workbench answers about forms, stages and new books. Thread-safe.</summary>
 internal sealed class WritingAnswers(LiveBook book, BookFiles files)
 {
-    private static readonly JsonSerializerOptions Named = new(JsonSerializerDefaults.Web);
-
     private readonly Lock gate = new();
     private readonly Stack<FilesChange> done = new();
 
@@ -31,7 +30,7 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
 
     private Task Form(HttpContext context) => files.Whole(context.Request.Query["name"].ToString()) is { } file
         ? Send(context, FormJson.Of(file, book.Now.Shown?.Book), "application/json")
-        : Replies.NotHere(context);
+        : NotHere(context);
 
     private async Task Entry(HttpContext context)
     {
@@ -208,7 +207,7 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
     {
         try
         {
-            return await JsonSerializer.DeserializeAsync<T>(context.Request.Body, Named, context.RequestAborted).ConfigureAwait(false);
+            return await JsonSerializer.DeserializeAsync<T>(context.Request.Body, JsonSerializerOptions.Web, context.RequestAborted).ConfigureAwait(false);
         }
         catch (JsonException)
         {
@@ -219,14 +218,7 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
     private static Task Say(HttpContext context, int status, string words)
     {
         context.Response.StatusCode = status;
-        return Send(context, Encoding.UTF8.GetBytes(words), "text/plain; charset=utf-8");
-    }
-
-    private static Task Send(HttpContext context, byte[] bytes, string type)
-    {
-        context.Response.ContentType = type;
-        context.Response.ContentLength = bytes.Length;
-        return context.Response.Body.WriteAsync(bytes, context.RequestAborted).AsTask();
+        return Send(context, Encoding.UTF8.GetBytes(words), "text/plain");
     }
 
     private sealed record EntryWish(ImmutableArray<string> Path, JsonElement Value, bool Fresh, JsonElement? Was);

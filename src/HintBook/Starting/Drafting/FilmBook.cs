@@ -20,7 +20,7 @@ public static class FilmBook
     {
         var name = Path.GetFileNameWithoutExtension(film);
         var keys = Keys(film, name, language);
-        var steps = chapters.IsEmpty ? FilmSteps.AtPausesAndWords(said, language) : FilmSteps.AtChapters(chapters, said);
+        var steps = FilmSteps.Of(said, chapters, language);
         var (stages, things) = FilmDraft.Of([], language, [], steps, film, filmIsElsewhere: false);
         stages = stages.SetItem(stages.Length - 1, stages[^1] with { Keys = [$"gives: [ {Goal} ]", $"undo: {{ put-back: [ {Goal} ] }}"] });
         return (

@@ -17,6 +17,13 @@ public static class FilmSteps
     private static readonly TimeSpan ShortestBeforeAPause = TimeSpan.FromSeconds(8);
     private static readonly TimeSpan ShortestBeforeAWord = TimeSpan.FromSeconds(20);
 
+    /// <summary>The steps of a film: at its chapters where there are any, else where somebody pauses or begins anew.</summary>
+    /// <param name="said">What is said, in the order of time.</param>
+    /// <param name="chapters">The chapters, in the order of time.</param>
+    /// <param name="language">The language of what is said, as a BCP 47 tag.</param>
+    public static ImmutableArray<FilmStep> Of(ImmutableArray<Said> said, ImmutableArray<Chapter> chapters, string language) =>
+        chapters.IsEmpty ? AtPausesAndWords(said, language) : AtChapters(chapters, said);
+
     /// <summary>The steps at the chapters of a film. What is said before the first one is left out.</summary>
     /// <param name="chapters">The chapters, in the order of time.</param>
     /// <param name="said">What is said, in the order of time.</param>
