@@ -10,7 +10,7 @@ namespace HintBook.Cli.Verbs;
 internal static class SchemaVerb
 {
     // “book.translation.schema.json” is asked for as “translation”.
-    private static readonly string[] Kinds = [.. Schemas.All.Select(schema => schema.Name.Split('.')[^3])];
+    private static readonly string[] Kinds = [.. Schemas.Names.Select(name => name.Split('.')[^3])];
 
     public static Command Make(Terminal terminal)
     {

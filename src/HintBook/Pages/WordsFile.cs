@@ -70,6 +70,6 @@ internal static partial class WordsFile
     private static Span Place(SourceFile file, Mark start, Mark end) =>
         new(file, (int)Math.Min(start.Index, file.Text.Length), (int)Math.Min(Math.Max(start.Index, end.Index), file.Text.Length));
 
-    [GeneratedRegex(@"\{(?<name>[a-z]+)\}", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\{(?<name>[a-z]+)\}", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Placeholder();
 }

@@ -40,6 +40,20 @@ internal sealed class Bits(int size)
         }
     }
 
+    /// <summary>A starting value and what the numbers in it weigh, added in order.</summary>
+    /// <param name="weights">By number its weight.</param>
+    /// <param name="start">The starting value.</param>
+    public double Weigh(double[] weights, double start)
+    {
+        for (var w = 0; w < words.Length; w++)
+        {
+            for (var left = words[w]; left != 0; left &= left - 1)
+                start += weights[(w << 6) + BitOperations.TrailingZeroCount(left)];
+        }
+
+        return start;
+    }
+
     /// <summary>Writes the numbers in it in order, from the start of a row that has room for all.</summary>
     /// <returns>How many there are.</returns>
     public int CopyTo(Span<int> row)

@@ -25,7 +25,7 @@ internal sealed class PlaceSearch
     private const double LostCosts = 50;
     private const double Least = 1e-12;
 
-    private readonly ImmutableArray<Standing> places;
+    private readonly double[] weights;
     private readonly ImmutableArray<Line> lines;
     private readonly Bits[] next;
     private readonly Bits[] recognised;
@@ -59,7 +59,8 @@ internal sealed class PlaceSearch
     {
         // A reader whom a sign doesn't fit is past it only if it is sure where its stage is next.
         showsSigns = standings.Exact;
-        (this.places, this.lines, this.lastDone, width, left) = (places, lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
+        (this.lines, this.lastDone, width, left) = (lines, lastDone, greedy ? 1 : Width, greedy ? int.MaxValue : MostSets);
+        weights = [.. places.Select(place => place.Weight)];
         var stages = standings.KnownWhereNext.Length;
         forWanted = open is not null;
         (next, recognised, sayable) = (new Bits[stages], new Bits[stages], new Bits[stages]);
@@ -135,13 +136,7 @@ internal sealed class PlaceSearch
 
     private int NextInAll(Bits set) => Array.FindIndex(next, set.IsWithin);
 
-    private double WeightOf(Bits set)
-    {
-        var weight = Least;
-        foreach (var place in set.Members())
-            weight += places[place].Weight;
-        return weight;
-    }
+    private double WeightOf(Bits set) => set.Weigh(weights, Least);
 
     private Choice Choose(Bits set, int wanted)
     {
@@ -155,7 +150,7 @@ internal sealed class PlaceSearch
         Choice? best = null;
         foreach (var draft in Drafts(set).Take(left < 0 ? 1 : width))
         {
-            var (taps, cost, most) = (1.0, 1.0 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1)), 1);
+            var (taps, cost, most) = (1.0, LinesCost(draft.Signs.Length + draft.Lines.Length), 1);
             foreach (var branch in draft.Ways)
             {
                 if (branch.IsEmpty)
@@ -182,7 +177,8 @@ internal sealed class PlaceSearch
             return known;
         var weight = WeightOf(set);
         int[] askable = [.. Enumerable.Range(0, lines.Length).Where(line => set.IsWithin(lines[line].MayBeAsked) && set.Overlaps(lines[line].True))];
-        var rarity = askable.ToDictionary(line => line, line => WeightOf(set.Both(lines[line].True)));
+        // The rarest first.
+        askable = [.. askable.OrderBy(line => WeightOf(set.Both(lines[line].True))).ThenBy(line => line)];
         var drafts = new List<Draft>();
         var signs = Signs(set);
         for (var count = 0; count <= signs.Length; count++)
@@ -194,13 +190,7 @@ internal sealed class PlaceSearch
                 drafts.Add(Rated(new(shown, [], [], rest, other), weight));
             for (var best = new Draft(shown, [], [], rest, other); best.Lines.Length + count < MostLines;)
             {
-                // The rarest line stands first: the first true one counts, and a common one would leave nothing for those below it.
-                var longer = askable.Except(best.Lines)
-                    .Select(line => Listed(shown, rest, other, [.. best.Lines.Append(line).OrderBy(each => rarity[each]).ThenBy(each => each)]))
-                    .Where(draft => draft.Branches.All(branch => !branch.IsEmpty) && !draft.Rest.IsEmpty)
-                    .Select(draft => Rated(draft, weight))
-                    .MinBy(draft => draft.Promises);
-                if (longer is null)
+                if (Longer(best, askable, rest, weight) is not { } longer)
                     break;
                 drafts.Add(best = longer);
             }
@@ -222,16 +212,59 @@ internal sealed class PlaceSearch
         where !rest.IsEmpty && !other.IsEmpty && !set.Overlaps(recognised[stage])
         select new Draft([stage], [], [], rest, other);
 
-    private Draft Listed(ImmutableArray<int> signs, Bits all, Bits other, ImmutableArray<int> listed)
+    // The most promising page with one more line that leaves something for every line and for none. The rarest line stands first: the
+    // first true one counts, and a common one would leave nothing for those below it. What stands above the new line stays as it is.
+    private Draft? Longer(Draft draft, int[] rarestFirst, Bits all, double weight)
     {
-        var (branches, rest) = (ImmutableArray.CreateBuilder<Bits>(listed.Length), all);
-        foreach (var line in listed)
+        var (listed, count) = (draft.Lines, draft.Lines.Length);
+        var before = new Bits[count + 1];
+        var costs = new double[count];
+        before[0] = all;
+        for (var i = 0; i < count; i++)
+            (before[i + 1], costs[i]) = (before[i].Both(lines[listed[i]].False), Costs(draft.Branches[i], weight));
+        Draft? best = null;
+        var (branches, at) = (new Bits[count + 1], 0);
+        foreach (var line in rarestFirst)
         {
-            branches.Add(rest.Both(lines[line].True));
-            rest = rest.Both(lines[line].False);
+            if (at < count && listed[at] == line)
+            {
+                at++;
+                continue;
+            }
+
+            var rest = before[at];
+            var promises = LinesCost(draft.Signs.Length + count + 1);
+            for (var i = 0; i < at; i++)
+                promises += costs[i];
+            var filled = true;
+            for (var i = at; i <= count && filled; i++)
+            {
+                var asked = lines[i == at ? line : listed[i - 1]];
+                (branches[i], rest) = (rest.Both(asked.True), rest.Both(asked.False));
+                filled = !branches[i].IsEmpty;
+                if (filled)
+                    promises += Costs(branches[i], weight);
+            }
+
+            if (!filled || rest.IsEmpty)
+                continue;
+            promises += Costs(rest, weight);
+            if (!draft.Other.IsEmpty)
+                promises += Costs(draft.Other, weight);
+            if (best is null || promises < best.Promises || (promises == best.Promises && line < best.Added))
+            {
+                best = draft with
+                {
+                    Lines = listed.Insert(at, line),
+                    Branches = [.. draft.Branches.AsSpan()[..at], .. branches.AsSpan(at)],
+                    Rest = rest,
+                    Promises = promises,
+                    Added = line,
+                };
+            }
         }
 
-        return new(signs, listed, branches.MoveToImmutable(), rest, other);
+        return best;
     }
 
     // Signs that may be shown to all of these readers, and that some of them want: each covers as many as it can of those still left.
@@ -261,11 +294,15 @@ internal sealed class PlaceSearch
 
     private Draft Rated(Draft draft, double weight)
     {
-        var cost = 1 + (LineCosts * Math.Max(0, draft.Signs.Length + draft.Lines.Length - 1));
+        var cost = LinesCost(draft.Signs.Length + draft.Lines.Length);
         foreach (var branch in draft.Ways.Where(branch => !branch.IsEmpty))
-            cost += WeightOf(branch) / weight * BitCosts * LeftToFind(branch);
+            cost += Costs(branch, weight);
         return draft with { Promises = cost };
     }
+
+    private static double LinesCost(int lines) => 1 + (LineCosts * Math.Max(0, lines - 1));
+
+    private double Costs(Bits branch, double weight) => WeightOf(branch) / weight * BitCosts * LeftToFind(branch);
 
     // Bits: how much there is still to find out, if stages are told apart one after the other, the likeliest first.
     private double LeftToFind(Bits set)
@@ -313,6 +350,9 @@ internal sealed class PlaceSearch
         public IEnumerable<Bits> Ways => [.. Branches, Rest, Other];
 
         public double Promises { get; init; }
+
+        /// <summary>The line that was listed last.</summary>
+        public int Added { get; init; }
     }
 
     private sealed record Choice(Draft? Draft, double Taps, double Cost, int Most, double Worth)

@@ -23,9 +23,22 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     /// <summary>
     /// A plan, or null if none was found: the next act is one that puts something right without more going wrong, and where there is none
     /// the nearest state where there is is looked for. What turns out not to be needed is left out at the end.
+    /// Once one order has found a plan, the other isn't searched much longer for a shorter one.
     /// </summary>
-    public List<int>? Plan(int[] solved) =>
-        orders.Select(ranked => Plan(solved, ranked)).OfType<List<int>>().OrderBy(plan => plan.Count).FirstOrDefault();
+    public List<int>? Plan(int[] solved)
+    {
+        var (shortest, mostTried) = ((List<int>?)null, MostTried);
+        foreach (var ranked in orders)
+        {
+            if (Plan(solved, ranked, mostTried) is not { } found)
+                continue;
+            mostTried = Math.Max(MostTriedForMany, found.Tried);
+            if (shortest is null || found.Acts.Count < shortest.Count)
+                shortest = found.Acts;
+        }
+
+        return shortest;
+    }
 
     /// <summary>
     /// Whether a plan is found in the same way from another state. States from which one was found are remembered, as far as what they
@@ -50,19 +63,20 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         return true;
     });
 
-    private List<int>? Plan(int[] solved, int[] ranked)
+    // Tried: how many states its hardest step took.
+    private (List<int> Acts, int Tried)? Plan(int[] solved, int[] ranked, int mostTried)
     {
-        var plan = new List<int>();
+        var (plan, tried) = (new List<int>(), 0);
         var state = solved;
         while (Wrong(state) > 0)
         {
-            if (Nearer(state, ranked, MostTried) is not { } found)
+            if (Nearer(state, ranked, mostTried) is not { } found)
                 return null;
             plan.AddRange(found.Way.Acts());
-            state = found.State;
+            (state, tried) = (found.State, Math.Max(tried, found.Tried));
         }
 
-        return PlanShortening.Shorten(back with { Start = [.. solved] }, plan, back.Goal, thorough: true);
+        return (PlanShortening.Shorten(back with { Start = [.. solved] }, plan, back.Goal, thorough: true), tried);
     }
 
     /// <summary>No plan has fewer steps: so many things are out of place that no two of them are put right by the same act.</summary>
@@ -139,7 +153,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
 
     private int Wrong(int[] state) => back.Goal[0].Literals.Count(literal => !literal.Takes(state[literal.Variable]));
 
-    private (int[] State, Trail Way)? Nearer(int[] from, int[] ranked, int mostTried)
+    private (int[] State, Trail Way, int Tried)? Nearer(int[] from, int[] ranked, int mostTried)
     {
         var wrong = Wrong(from);
         var seen = new HashSet<Positions> { new(from) };
@@ -161,7 +175,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
                 if (stepper.After(act, at.State) is not { } next)
                     continue;
                 if (Wrong(next) < wrong)
-                    return (next, at.Way.Then(act));
+                    return (next, at.Way.Then(act), seen.Count);
                 later.Add((next, at.Way.Then(act)));
             }
 
