@@ -7,7 +7,7 @@ using HintBook.Benchmarks.UnderLoad;
 using HintBook.Benchmarks.Whole;
 
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
-// `leaks` the search for secrets,
+// `leaks` the search for secrets, `draft` stages from two hours of captions,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
@@ -19,6 +19,7 @@ return args switch
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
     ["leaks"] => LeakNumbers.Print(),
     ["audit"] => AuditNumbers.Print(),
+    ["draft"] => DraftNumbers.Print(),
     ["mechanism"] => MechanismNumbers.Print(),
     ["boxes"] => BoxNumbers.Print(),
     ["box", var verb, var name] => BoxNumbers.RunOne(verb, name),
@@ -37,6 +38,6 @@ static int Usage()
 {
     Console.Error.WriteLine(
         "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | paper [CARDS] | underload [PART [COUNT [SEED]]] "
-        + "| rooms [BenchmarkDotNet options]]");
+        + "| draft | rooms [BenchmarkDotNet options]]");
     return 2;
 }

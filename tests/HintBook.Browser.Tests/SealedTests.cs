@@ -226,6 +226,25 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         Assert.Single(Regex.Matches(await Letter(reader), "Number of the card"));
     }
 
+    [Fact]
+    public async Task The_notes_of_a_way_name_pages_and_say_nothing_of_what_is_sealed()
+    {
+        var site = Sealed("notes");
+        await using var reader = await room.Seat(site, new());
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+        await reader.Press(Words.Nudge);
+        await reader.Press(Words.Done);
+        await reader.Page.WaitForSelectorAsync("[data-next]");
+        await reader.OpenFront();
+        await Opened(reader);
+
+        var notes = await File.ReadAllLinesAsync((await reader.SaveNotes("")).Path, TestContext.Current.CancellationToken);
+
+        Assert.Equal(2, notes.Length);
+        Assert.Equal("who,stage,minutes,help,remarks", notes[0]);
+        Assert.Matches($"^\"\",{Path.GetFileNameWithoutExtension(site.PageOf("plover"))},[0-9.]*,nudge,$", notes[1]);
+    }
+
     [Theory]
     [InlineData("parlour")]
     [InlineData("plain")]

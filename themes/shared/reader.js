@@ -10,14 +10,14 @@
 
   // open: page -> names of opened details; used: page -> names of all ever opened; done: page -> pages of the steps that were done before it;
   // names: page -> language -> title and sign; next: page -> when it opens; ticks: task -> when it is ticked; cautions: text -> when it was
-  // shown; language: as chosen.
+  // shown; began: page -> when it was opened and help was first asked for; took: page -> minutes from then until its step was done; language: as chosen.
   function load() {
     var kept = unsaved;
     try {
       kept = JSON.parse(localStorage.getItem(key)) || kept;
     } catch (e) { /* storage is switched off or full of something else: remember until the page is left */ }
     kept = kept || {};
-    ["open", "used", "done", "names", "next", "ticks", "cautions"].forEach(function (part) {
+    ["open", "used", "done", "names", "next", "ticks", "cautions", "began", "took"].forEach(function (part) {
       if (!kept[part] || typeof kept[part] !== "object") kept[part] = {};
     });
     return kept;
@@ -211,6 +211,8 @@
     }
 
     var before = load();
+    // A page that is only opened leaves nothing on the device.
+    var opened = page in didIn(before) ? 0 : Date.now();
     (before.open[page] || []).forEach(function (name) {
       keeps.forEach(function (each) { if (each.dataset.keep === name) each.open = true; });
     });
@@ -226,6 +228,7 @@
         change(function (kept) {
           // What was opened last stands last.
           delete kept.open[page];
+          if (each.open && opened && !(page in kept.began)) kept.began[page] = opened;
           if (names.length) {
             kept.open[page] = names;
             if (did) learn(kept, items(did).slice(-1));
@@ -245,6 +248,9 @@
         change(function (kept) {
           kept.done[page] = did.dataset.did.split(" ").filter(Boolean);
           learn(kept, items(did));
+          if (!opened || page in kept.took) return;
+          kept.began[page] = kept.began[page] || opened;
+          kept.took[page] = Math.round((Date.now() - kept.began[page]) / 6000) / 10;
         });
         sort();
         change(function (kept) { keepNext(kept, items(next).concat(items(besides)), false); });
@@ -257,7 +263,9 @@
       change(function (kept) {
         // What was done after this step can't have been done either.
         Object.keys(kept.done).forEach(function (each) {
-          if (each === page || kept.done[each].indexOf(page) >= 0) delete kept.done[each];
+          if (each !== page && kept.done[each].indexOf(page) < 0) return;
+          delete kept.done[each];
+          delete kept.took[each];
         });
         items(next).concat(items(joined)).forEach(function (item) { kept.next[item.dataset.page] = item.dataset.after; });
       });
@@ -340,6 +348,29 @@
       });
     }
 
+    // A table of the way, a row for each step that was done or whose help was opened. Minutes that say nothing are left out: of a page that was opened
+    // only to say that its step is done, and of one that was left open overnight. A table program takes what begins with "=" for a formula.
+    function notes() {
+      var kept = load();
+      var did = didIn(kept);
+      var who = way.querySelector("[data-who]").value.trim().replace(/^[=+@-]+/, "").replace(/"/g, '""');
+      return ["who,stage,minutes,help,remarks"].concat(Object.keys(Object.assign(did, kept.used)).map(function (each) {
+        var took = kept.took[each];
+        var used = kept.used[each] || [];
+        var most = ["answer", "clue", "nudge"].filter(function (tier) { return used.indexOf(tier) >= 0; })[0];
+        return ['"' + who + '"', each, took > 0 && took <= 180 ? took : "", most || "none", ""].join(",");
+      })).join("\r\n") + "\r\n";
+    }
+
+    function saveNotes() {
+      var file = document.createElement("a");
+      file.href = URL.createObjectURL(new Blob(["\uFEFF" + notes()], { type: "text/csv" }));
+      file.download = "sitting-" + new Date().toISOString().slice(0, 10) + ".csv";
+      file.click();
+      say("saved");
+    }
+
+    all("[data-notes]", way).forEach(function (button) { button.addEventListener("click", saveNotes); });
     document.querySelector("[data-again]").addEventListener("click", function () {
       var language = load().language;
       unsaved = null;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HintBook.Photos.Films;
 using HintBook.Publishing;
 using HintBook.Starting;
 using HintBook.Starting.Drafting;
@@ -57,9 +58,14 @@ internal static class BeginVerb
             return ExitCode.WrongUsage;
         }
 
-        if (FilmTexts.SpokenIn(captions, terminal) is not { } said)
+        if (FilmParts.SpokenIn(captions, terminal) is not { } spoken)
             return ExitCode.WrongUsage;
-        var (files, stages, things) = FilmBook.Of(Path.GetFileName(film), LanguageOf(captions), said, []);
+        var steps = FilmEnd.Within(FilmSteps.Of(spoken.Items, [], LanguageOf(captions)), FilmFile.LengthOf(film));
+        foreach (var sentence in spoken.Says.Concat(steps.Says))
+            terminal.Say(sentence);
+        if (steps.Items.IsEmpty)
+            return ExitCode.WrongUsage;
+        var (files, stages, things) = FilmBook.Of(Path.GetFileName(film), LanguageOf(captions), spoken.Items, steps.Items);
         foreach (var (path, text) in files)
             SingleFile.Write(Path.Combine(folder, path), text);
         File.Copy(film, Path.Combine(folder, "clips", Path.GetFileName(film)));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using HintBook.Photos.Films;
 using HintBook.Publishing;
 using HintBook.Reading;
 using HintBook.Starting.Drafting;
@@ -36,9 +37,9 @@ internal static class DraftVerb
         var read = Reader.Read(path);
         if (read.Book is not { } book)
             return OutcomePrinter.NotReady("Nothing can be drafted", read.Findings, terminal);
-        var speech = FilmTexts.SpokenIn(captions, terminal);
-        var chapters = list is null ? [] : FilmTexts.ChaptersIn(list, terminal);
-        if (speech is null || chapters is null)
+        var spoken = FilmParts.SpokenIn(captions, terminal);
+        var chapters = list is null ? null : FilmParts.ChaptersIn(list, terminal);
+        if (spoken is null || (list is not null && chapters is null))
             return ExitCode.WrongUsage;
         if (film is not null && !File.Exists(Path.Combine(path, "clips", film)))
         {
@@ -46,7 +47,6 @@ internal static class DraftVerb
             return ExitCode.WrongUsage;
         }
 
-        var steps = FilmSteps.Of(speech.Value, chapters.Value, book.Language.Value);
         var stages = new DirectoryInfo(Path.Combine(path, "stages"));
         if (stages.LinkTarget is not null)
         {
@@ -55,7 +55,13 @@ internal static class DraftVerb
         }
 
         var taken = stages.Exists ? stages.EnumerateFiles().Select(file => file.Name) : [];
-        var (drafted, things) = FilmDraft.Of(book, taken, steps, film ?? FilmBeside(path, captions));
+        var shown = film ?? FilmBeside(path, captions);
+        var length = shown is null ? null : FilmFile.LengthOf(Path.Combine(path, "clips", shown));
+        var (drafted, things, says) = BookDraft.Of(book, taken, spoken, chapters, shown, length);
+        foreach (var sentence in says)
+            terminal.Say(sentence);
+        if (drafted.IsEmpty)
+            return ExitCode.WrongUsage;
         foreach (var stage in drafted)
             SingleFile.Write(Path.Combine(path, stage.Path), stage.Text());
         terminal.Out.Write(Told(drafted, things));
@@ -83,7 +89,7 @@ internal static class DraftVerb
         var name = Path.GetFileName(captions).Split('.')[0];
         return Path.GetDirectoryName(Path.GetFullPath(captions)) == clips
             ? Directory.EnumerateFiles(clips, name + ".*").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)
-                .FirstOrDefault(file => Path.GetExtension(file).ToLowerInvariant() is ".mp4" or ".m4v" or ".mov" or ".webm" or ".mkv")
+                .FirstOrDefault(FilmFile.IsNamedSo)
             : null;
     }
 }

@@ -72,39 +72,47 @@ $("wish").querySelector("form").addEventListener("submit", event => {
 
 const post = (path, body) => fetch(`${base}${path}`, { method: "POST", body: JSON.stringify(body) });
 
-// Says what it would mean. Nothing is done yet.
 async function ask() {
+  if (await told($("wish"), "stages/ask", wish) && !kinds[kind].asks) $("wish-do").focus();
+}
+
+const act = () => carryOut($("wish"), "stages/do", wish);
+const submit = dialog => dialog.querySelector("[type=submit]");
+
+// Says in a dialog what it would mean. Nothing is done yet. True where it can be done.
+async function told(dialog, path, wanted) {
   const mine = ++asked;
   await settled();
   try {
-    const answer = await post("stages/ask", wish());
+    const answer = await post(path, wanted());
     const words = answer.ok ? await answer.json() : await answer.text();
-    if (mine !== asked) return;
-    $("wish-do").disabled = !answer.ok;
-    tell(answer.ok ? words.says : [words], answer.ok ? words.files : []);
-    if (answer.ok && !kinds[kind].asks) $("wish-do").focus();
+    if (mine !== asked) return false;
+    submit(dialog).disabled = !answer.ok;
+    tell(dialog, answer.ok ? words.says : [words], answer.ok ? words.files : []);
+    return answer.ok;
   } catch {
-    tell(["The workbench was closed."], []);
+    tell(dialog, ["The workbench was closed."]);
+    return false;
   }
 }
 
-function tell(says, files) {
+function tell(dialog, says, files = []) {
   const list = document.createElement("ul");
   list.append(...files.map(file => Object.assign(document.createElement("li"), { textContent: file })));
-  $("wish-says").replaceChildren(...says.map(words => Object.assign(document.createElement("p"), { textContent: words })), list);
+  dialog.querySelector("[role=status]").replaceChildren(...says.map(words => Object.assign(document.createElement("p"), { textContent: words })), list);
 }
 
-async function act() {
-  $("wish-do").disabled = true;
+async function carryOut(dialog, path, wanted) {
+  submit(dialog).disabled = true;
   try {
-    const answer = await post("stages/do", wish());
-    if (!answer.ok) return tell([await answer.text()], []);
+    const answer = await post(path, wanted());
+    if (!answer.ok) return tell(dialog, [await answer.text()]);
     const { what, opens } = await answer.json();
-    $("wish").close();
+    dialog.close();
     done.push(what);
     await moved(opens ?? "book.yaml", `Done: ${what}.`);
   } catch {
-    tell(["The workbench was closed. Look into the folder whether it was done."], []);
+    tell(dialog, ["The workbench was closed. Look into the folder whether it was done."]);
   }
 }
 
@@ -125,3 +133,5 @@ async function moved(opens, words) {
   else if (open && !(await fetch(`${base}text?name=${encodeURIComponent(open.name)}`)).ok) await openFile("book.yaml");
   await renew();
 }
+
+export { carryOut, tell, told };

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using HintBook.Photos;
+using HintBook.Photos.Films;
 
 namespace HintBook.Workbench.Showing;
 
@@ -12,8 +13,6 @@ internal sealed class MediaFiles(string root)
     private const string PhotoFolder = "photos";
     private const string FilmFolder = "clips";
     private const int LongestName = 40;
-
-    private static readonly string[] FilmEndings = [".mp4", ".m4v", ".mov", ".webm", ".mkv", ".ogv"];
 
     // Cameras count their pictures: IMG_2034, DSC00012, PXL_20261128_101500, 20261128_101500, “image (3)”.
     private static readonly string[] WordsOfCameras = ["img", "dsc", "dscn", "pxl", "image", "photo", "picture"];
@@ -29,7 +28,7 @@ internal sealed class MediaFiles(string root)
 
     /// <summary>The names of the films, relative to <c>clips</c>, with slashes.</summary>
     public ImmutableArray<string> Films =>
-        [.. In(FilmFolder).Where(name => FilmEndings.Contains(Path.GetExtension(name).ToLowerInvariant())).Order(StringComparer.Ordinal)];
+        [.. In(FilmFolder).Where(FilmFile.IsNamedSo).Order(StringComparer.Ordinal)];
 
     /// <summary>The full path of a photo or film; null if the book has none of that name.</summary>
     /// <param name="name">Relative to the book: <c>photos/card.jpg</c>.</param>

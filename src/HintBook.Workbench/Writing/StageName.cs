@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using HintBook.Starting;
 
 namespace HintBook.Workbench.Writing;
 
@@ -10,8 +11,6 @@ namespace HintBook.Workbench.Writing;
 /// <param name="Ending"><c>.md</c> or <c>.yaml</c>.</param>
 internal sealed partial record StageName(string? Language, string Number, string Id, string Ending)
 {
-    private const int LongestId = 60;
-
     /// <summary>The file's name, relative to the book.</summary>
     public string Path => $"stages/{(Language is null ? "" : Language + "/")}{Number}-{Id}{Ending}";
 
@@ -29,14 +28,7 @@ internal sealed partial record StageName(string? Language, string Number, string
         : null;
 
     /// <summary>Whether a text can be an id.</summary>
-    public static bool IsId(string text) => text.Length <= LongestId && Whole().IsMatch(text);
-
-    /// <summary>An id made of a title: “The Side Panel” is <c>the-side-panel</c>. Empty where the title has no letter.</summary>
-    public static string IdOf(string title)
-    {
-        var id = NoName().Replace(Apostrophe().Replace(title.ToLowerInvariant(), ""), "-").Trim('-');
-        return id.Length <= LongestId ? id : id[..LongestId].TrimEnd('-');
-    }
+    public static bool IsId(string text) => text.Length <= TitleName.Longest && Whole().IsMatch(text);
 
     [GeneratedRegex(
         @"^stages/((?<language>[A-Za-z0-9-]+)/)?(?<number>[0-9]{1,6})-(?<id>[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*)(?<ending>\.md|\.yaml)$",
@@ -45,10 +37,4 @@ internal sealed partial record StageName(string? Language, string Number, string
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]*\z")]
     private static partial Regex Whole();
-
-    [GeneratedRegex("['’]")]
-    private static partial Regex Apostrophe();
-
-    [GeneratedRegex(@"[^\p{L}\p{N}\p{M}]+")]
-    private static partial Regex NoName();
 }

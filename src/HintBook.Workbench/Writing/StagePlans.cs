@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using HintBook.Reading;
 using HintBook.Reading.Editing;
+using HintBook.Starting;
 using HintBook.Text;
 
 namespace HintBook.Workbench.Writing;
@@ -177,7 +178,7 @@ internal sealed class StagePlans(BookTexts texts, AddressList kept)
     // An id that no step has, had, or was ever published with.
     private string? FreshId(string title)
     {
-        var id = StageName.IdOf(title);
+        var id = TitleName.Of(title);
         if (!StageName.IsId(id))
             return null;
         var taken = Stages().SelectMany(stage => WasOf(stage).Append(stage.Id)).Concat(kept.Stages.Keys).ToHashSet(StringComparer.OrdinalIgnoreCase);

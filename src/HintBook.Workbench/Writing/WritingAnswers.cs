@@ -4,6 +4,7 @@ using System.Text.Json;
 using HintBook.Reading;
 using HintBook.Reading.Editing;
 using HintBook.Workbench.Looking;
+using HintBook.Workbench.Showing;
 using Microsoft.AspNetCore.Http;
 using static HintBook.Workbench.Replies;
 
@@ -24,6 +25,9 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
         ("stages/ask", "POST") => () => Stages(context, really: false),
         ("stages/do", "POST") => () => Stages(context, really: true),
         ("stages/back", "POST") => () => Back(context),
+        ("draft/films", "GET") => () => Films(context),
+        ("draft/ask", "POST") => () => Drafted(context, really: false),
+        ("draft/do", "POST") => () => Drafted(context, really: true),
         ("begin", "POST") => () => Begun(context),
         _ => null,
     };
@@ -114,10 +118,30 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
             return;
         }
 
+        await AnswerPlan(context, () => Plan(wish), really).ConfigureAwait(false);
+    }
+
+    private async Task Drafted(HttpContext context, bool really)
+    {
+        if (await Body<DraftWish>(context).ConfigureAwait(false) is not { Name: not null, Captions: not null, Chapters: not null, Film: not null } wish)
+        {
+            await Say(context, StatusCodes.Status400BadRequest, "What was sent can't be read. Nothing was changed.").ConfigureAwait(false);
+            return;
+        }
+
+        await AnswerPlan(context, () => Plan(wish), really).ConfigureAwait(false);
+    }
+
+    private Task Films(HttpContext context) =>
+        Send(context, JsonLists.Document(json => json.WriteTexts("films", new MediaFiles(book.Root).Films)), "application/json");
+
+    // What a plan means; and, if it shall really be done, does it.
+    private async Task AnswerPlan(HttpContext context, Func<StagePlan> make, bool really)
+    {
         StagePlan plan;
         lock (gate)
         {
-            plan = Plan(wish);
+            plan = make();
             if (really && plan is StagePlan.Ready ready)
             {
                 if (FilesWriter.Write(book.Root, ready.Change) is { } why)
@@ -140,18 +164,25 @@ internal sealed class WritingAnswers(LiveBook book, BookFiles files)
         }).ConfigureAwait(false);
     }
 
-    private StagePlan Plan(StageWish wish)
+    private StagePlan Plan(StageWish wish) => Readable(() =>
+    {
+        var texts = from name in files.Names()
+                    where StageName.Of(name) is not null || name.StartsWith($"{Rehearsals.Folder}/", StringComparison.Ordinal)
+                    let bytes = FilesWriter.BytesOf(book.Root, name)
+                    where bytes is not null
+                    select KeyValuePair.Create(name, bytes.Value);
+        return new StagePlans(new(texts), Kept()).Of(wish);
+    });
+
+    private StagePlan Plan(DraftWish wish) => Readable(() => DraftPlans.Of(book.Root, wish));
+
+    private StagePlan Readable(Func<StagePlan> plan)
     {
         try
         {
-            if (new DirectoryInfo(Path.Combine(book.Root, "stages")).LinkTarget is not null)
-                return new StagePlan.Refused("“stages” is a link to another folder, and nothing is written outside of the book.");
-            var texts = from name in files.Names()
-                        where StageName.Of(name) is not null || name.StartsWith($"{Rehearsals.Folder}/", StringComparison.Ordinal)
-                        let bytes = FilesWriter.BytesOf(book.Root, name)
-                        where bytes is not null
-                        select KeyValuePair.Create(name, bytes.Value);
-            return new StagePlans(new(texts), Kept()).Of(wish);
+            return new DirectoryInfo(Path.Combine(book.Root, "stages")).LinkTarget is not null
+                ? new StagePlan.Refused("“stages” is a link to another folder, and nothing is written outside of the book.")
+                : plan();
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

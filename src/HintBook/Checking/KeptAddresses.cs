@@ -18,18 +18,13 @@ internal static class KeptAddresses
     /// <param name="findings">Where a line that can't be read is told.</param>
     public static AddressList Read(BookFolder folder, string? lastPublished, List<Finding> findings)
     {
-        var own = Joined(
-            from name in Names
-            where File.Exists(Path.Combine(folder.Root, name))
-            let file = folder.ReadText(name, findings)
-            where file is not null
-            select AddressList.Parse(file, findings));
+        var own = AddressList.In(folder, findings);
         if (lastPublished is null)
             return own;
 
         // The book's own list can be older than the copy: it couldn't be written, or came back from a backup.
         var inCopy = new List<Finding>();
-        var copy = Joined(Names.Select(name => ReadCopy(Path.Combine(lastPublished, name), name, inCopy)));
+        var copy = AddressList.Joined(Names.Select(name => ReadCopy(Path.Combine(lastPublished, name), name, inCopy)));
         if (own.Stages.IsEmpty)
         {
             findings.AddRange(inCopy);
@@ -49,7 +44,4 @@ internal static class KeptAddresses
         findings.Add(FolderFindings.PipeOrDevice(SourceFile.Unread(name).Top, path));
         return AddressList.Nothing;
     }
-
-    private static AddressList Joined(IEnumerable<AddressList> lists) =>
-        lists.Aggregate(AddressList.Nothing, (all, list) => all.With(list));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.RegularExpressions;
+using HintBook.Reading.Folder;
 using HintBook.Text;
 
 namespace HintBook.Reading;
@@ -35,6 +36,19 @@ public sealed partial record AddressList(ImmutableArray<Located<string>> Sites, 
 
     /// <summary>This list with more cards that were printed.</summary>
     public AddressList WithPrinted(IEnumerable<PrintedCards> more) => this with { Printed = PrintedCards.Joined(Printed.Concat(more)) };
+
+    /// <summary>The list that lies in a book's folder, under its former name too.</summary>
+    /// <param name="folder">The book's folder.</param>
+    /// <param name="findings">Where a line that can't be read is told.</param>
+    internal static AddressList In(BookFolder folder, List<Finding> findings) => Joined(
+        from name in new[] { FileName, FormerName }
+        where File.Exists(Path.Combine(folder.Root, name))
+        let file = folder.ReadText(name, findings)
+        where file is not null
+        select Parse(file, findings));
+
+    /// <summary>All that several lists have; where they differ on whose a page is, the first one is believed.</summary>
+    internal static AddressList Joined(IEnumerable<AddressList> lists) => lists.Aggregate(Nothing, (all, list) => all.With(list));
 
     /// <summary>Reads the file's text; each line that can't be read is a finding.</summary>
     public static AddressList Parse(SourceFile file, List<Finding> findings)

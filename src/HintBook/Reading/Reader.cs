@@ -95,8 +95,8 @@ public static class Reader
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
             Rehearsals = Rehearsals.In(folder, own, findings),
-            Sittings = SittingFiles.In(folder, stages.All, findings),
         };
+        book = book with { Sittings = SittingFiles.In(folder, book, findings) };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(CopyFindings.OtherLanguages(book));
         findings.AddRange(Clips.WithoutFilm(book));

@@ -10,8 +10,6 @@ namespace HintBook.Starting;
 /// <summary>Writes a way through the box as a file that a maker can read, change and play again.</summary>
 public static partial class RehearsalText
 {
-    private const int LongestName = 60;
-
     private static readonly string Heading =
         "# yaml-language-server: $schema=../schemas/rehearsal.schema.json\n#\n"
         + "# “hintbook check” plays these steps again and tells you when one of them isn't possible any more, or leads elsewhere.\n";
@@ -47,10 +45,9 @@ public static partial class RehearsalText
     /// <param name="isTaken">Whether there is a file of that name.</param>
     public static string NameFor(string title, Func<string, bool> isTaken)
     {
-        var words = NoWord().Replace(title.Normalize().ToLowerInvariant(), "-").Trim('-');
-        var stem = words.Length == 0 ? "rehearsal" : words[..Math.Min(words.Length, LongestName)].Trim('-');
+        var stem = TitleName.Of(title) is { Length: > 0 } name ? name : "rehearsal";
         var numbered = Enumerable.Range(1, int.MaxValue).Select(number => number == 1 ? stem : $"{stem}-{number}");
-        return numbered.Select(name => name + Rehearsals.Ending).First(name => !isTaken(name));
+        return numbered.Select(each => each + Rehearsals.Ending).First(file => !isTaken(file));
     }
 
     private static string Written(Book book, Step step)
@@ -73,9 +70,6 @@ public static partial class RehearsalText
     // Names and positions as makers write them; what YAML might take for something else stands in quotes.
     private static string Plain(string name) =>
         SafeName().IsMatch(name) && name is not ("true" or "false" or "null" or "yes" or "no") ? name : Quoting.Escaped(name);
-
-    [GeneratedRegex(@"[^\p{L}\p{N}\p{M}]+")]
-    private static partial Regex NoWord();
 
     [GeneratedRegex(@"^\p{L}[\p{L}\p{N}-]*\z")]
     private static partial Regex SafeName();

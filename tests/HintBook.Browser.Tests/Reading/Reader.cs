@@ -80,6 +80,17 @@ internal sealed class Reader : IAsyncDisposable
             await Press(Words.AnswerNow);
     }
 
+    /// <summary>Saves the notes for the maker on the front page.</summary>
+    /// <param name="name">What the reader calls themselves.</param>
+    /// <returns>The file that the browser has saved: its name and where it lies.</returns>
+    public async Task<(string Name, string Path)> SaveNotes(string name)
+    {
+        await Press(Words.Notes);
+        await Page.Locator("[data-who]").FillAsync(name);
+        var saved = await Page.RunAndWaitForDownloadAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = Words.SaveNotes }).ClickAsync());
+        return (saved.SuggestedFilename, await saved.PathAsync());
+    }
+
     /// <summary>Cuts the network off from now on.</summary>
     public Task GoOffline() => context.SetOfflineAsync(true);
 

@@ -21,5 +21,7 @@ internal static class Words
 
     public const string Again = "Start again for the next solver";
     public const string AgainYes = "Yes, forget everything";
+    public const string Notes = "For the maker: notes of my way";
+    public const string SaveNotes = "Save my notes";
     public const string ToFront = "Front page";
 }

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Checking;
@@ -132,9 +133,68 @@ public sealed class DraftVerbTests : IDisposable
         Assert.Equal(4, Stages(book.Path).Length);
     }
 
-    private void Film()
+    [Theory]
+    // Captions of another film, or of a longer cut.
+    [InlineData(30, 2, "The film ends at 0:30, but its captions or chapters go on: what begins at 0:40 and later is passed over.")]
+    [InlineData(300, 3, "The captions end at 0:46, the film at 5:00.")]
+    [InlineData(60, 3, "")]
+    public void A_film_that_ends_before_its_captions_or_long_after_them_is_told_and_what_fits_is_used(int seconds, int stages, string told)
     {
-        File.WriteAllBytes(Path.Combine(root, "sewing-box.mp4"), Mp4.WithPictures(TimeSpan.FromSeconds(60), "avc1"));
+        Film(seconds);
+
+        var said = Said.By("begin", Book, "--from", Path.Combine(root, "sewing-box.mp4"));
+
+        Assert.Equal(ExitCode.Fine, said.Exit);
+        Assert.Contains(told, said.Error, StringComparison.Ordinal);
+        Assert.Equal(told.Length == 0, said.Error.Length == 0);
+        Assert.Equal(stages, Stages().Length);
+        var found = Assert.IsType<Faulty>(Check.Run(Book, new() { CutsClips = true }));
+        Assert.All(found.Findings.Shown(withNotes: false), finding => Assert.Equal("HB1319", finding.Code.Id));
+    }
+
+    [Fact]
+    public void A_film_that_is_over_before_anything_is_said_gives_no_stages()
+    {
+        Film(seconds: 1);
+
+        var said = Said.By("begin", Book, "--from", Path.Combine(root, "sewing-box.mp4"));
+
+        Assert.Equal(ExitCode.WrongUsage, said.Exit);
+        Assert.Contains("Do they belong to another film?", said.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Book));
+    }
+
+    [Fact]
+    public void Captions_in_another_encoding_are_read_and_the_guess_is_told()
+    {
+        using var book = new BookOnDisk();
+        var captions = Path.Combine(root, "said.srt");
+        File.WriteAllBytes(captions, Encoding.Latin1.GetBytes("1\n00:00:01,000 --> 00:00:04,000\nLa boîte fermée\n"));
+
+        var said = Said.By("draft", book.Path, "--from", captions);
+
+        Assert.Equal(ExitCode.Fine, said.Exit);
+        Assert.Contains("isn't UTF-8; it is read as Windows-1252", said.Error, StringComparison.Ordinal);
+        Assert.Contains("La boîte fermée", File.ReadAllText(Path.Combine(book.Path, "stages", "02-film-0-01.md")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Start\nThe lid\n", "has no chapters. Each is a line with a time and a title")]
+    [InlineData("", "has no chapters")]
+    public void A_list_of_chapters_without_times_is_told_and_nothing_is_written(string list, string told)
+    {
+        using var book = new BookOnDisk();
+
+        var said = Said.By("draft", book.Path, "--from", Text("said.srt", Captions), "--chapters", Text("list.txt", list));
+
+        Assert.Equal(ExitCode.WrongUsage, said.Exit);
+        Assert.Contains(told, said.Error, StringComparison.Ordinal);
+        Assert.Single(Stages(book.Path));
+    }
+
+    private void Film(int seconds = 60)
+    {
+        File.WriteAllBytes(Path.Combine(root, "sewing-box.mp4"), Mp4.WithPictures(TimeSpan.FromSeconds(seconds), "avc1"));
         Text("sewing-box.en.srt", Captions);
     }
 

@@ -1,4 +1,5 @@
 using HintBook.Books;
+using HintBook.Reading;
 using HintBook.Reading.Sittings;
 using HintBook.Tests.Books;
 using HintBook.Text;
@@ -8,7 +9,12 @@ namespace HintBook.Tests.Sittings;
 /// <summary>What was noted of people who tried the box, as table programs of many countries write it.</summary>
 public sealed class SittingFilesTests
 {
-    private static readonly Stage[] Stages = [A.Stage("the-lid") with { Title = A.Value("The lid") }, A.Stage("the-well") with { Title = A.Value("The well") }];
+    private static readonly Book Box = A.Book(
+        A.Stage("the-lid") with { Title = A.Value("The lid"), Was = [A.Value("the-roof")] },
+        A.Stage("the-well") with { Title = A.Value("The well") });
+
+    private static readonly AddressList Kept = AddressList.Parse(
+        new SourceFile(AddressList.FileName, "stage the-lid kq3wd0f7 0ld0ld0l\nstage the-roof r00fr00f\nstage the-cellar ce11arrr\n"), []);
 
     [Theory]
     // RFC 4180, section 2: quotes, quotes within quotes, line breaks within quotes, CRLF.
@@ -20,12 +26,17 @@ public sealed class SittingFilesTests
     [InlineData("who\tstage\nAnn\tthe-lid\n", "Ann the-lid  Nothing ")]
     [InlineData("stage,minutes\nthe-lid,3\n", " the-lid 3 Nothing ")]
     [InlineData("stage,minutes\n", "")]
+    // What a reader's device saves names pages: by an address that is kept, by one that was the step's under another name, and by one never published.
+    [InlineData("who,stage,minutes,help,remarks\r\n\"\",kq3wd0f7,3,none,\r\n\"\",0ld0ld0l,4,answer,\r\n", " the-lid 3 Nothing | the-lid 4 Answer ")]
+    [InlineData("stage\nr00fr00f\nthe-roof\n", " the-lid  Nothing | the-lid  Nothing ")]
+    [InlineData("stage\nDERIVED\n", " the-well  Nothing ")]
     [InlineData("", "")]
-    public void A_row_is_a_person_at_a_stage(string text, string rows)
+    public void A_row_is_a_person_at_a_stage(string written, string rows)
     {
         var findings = new List<Finding>();
+        var text = written.Replace("DERIVED", Addresses.Derive(Box.Identity, "the-well"), StringComparison.Ordinal);
 
-        var read = SittingFiles.In(new SourceFile("sittings/a.csv", text), Stages, findings);
+        var read = SittingFiles.In(new SourceFile("sittings/a.csv", text), Box, Kept, findings);
 
         var said = read.Select(row => FormattableString.Invariant($"{row.Who} {row.Stage} {row.Minutes} {row.Help}{(row.GaveUp ? "!" : "")} {row.Remark}"));
         Assert.Equal(rows, string.Join('|', said));
@@ -36,11 +47,12 @@ public sealed class SittingFilesTests
     [InlineData("who,place\nAnn,the-lid\n", "HB1801 1:1")]
     [InlineData("who,stage,minutes\nAnn,the-lit,3\nBen,the-lid,-3\nCid,the-lid,many\nDan,the-lid,3\n", "HB1802 2:5|HB1802 3:13|HB1802 4:13")]
     [InlineData("who,stage,help\nAnn,the-lid,shouting\nBen\n", "HB1802 2:13|HB1802 3:1")]
+    [InlineData("stage\nce11arrr\n", "HB1802 2:1")]
     public void What_can_not_be_used_is_told_with_row_and_column(string text, string told)
     {
         var findings = new List<Finding>();
 
-        SittingFiles.In(new SourceFile("sittings/a.csv", text), Stages, findings);
+        SittingFiles.In(new SourceFile("sittings/a.csv", text), Box, Kept, findings);
 
         Assert.Equal(told, string.Join('|', findings.Select(finding => $"{finding.Code.Id} {Place(finding)}")));
     }
@@ -50,7 +62,7 @@ public sealed class SittingFilesTests
     {
         var findings = new List<Finding>();
 
-        SittingFiles.In(new SourceFile("sittings/a.csv", "stage\nthe-lit\n"), Stages, findings);
+        SittingFiles.In(new SourceFile("sittings/a.csv", "stage\nthe-lit\n"), Box, Kept, findings);
 
         Assert.Equal("Write instead: the-lid", Assert.Single(findings).Help);
     }

@@ -10,6 +10,9 @@ public sealed class WritingAnswersTests : IDisposable
 {
     private const string Lid = "stages/01-the-lid.md";
 
+    // “1”, “00:00:01,000 --> 00:00:04,000” and “Open the lid”, each on a line.
+    private const string Said = """{ "name": "said.srt", "captions": "MQowMDowMDowMSwwMDAgLS0+IDAwOjAwOjA0LDAwMApPcGVuIHRoZSBsaWQK" """;
+
     private readonly BookOnDisk book = new();
     private readonly HttpClient client = new();
 
@@ -32,6 +35,8 @@ public sealed class WritingAnswersTests : IDisposable
     [InlineData("stages/ask", "null")]
     [InlineData("stages/do", """{ "do": null }""")]
     [InlineData("stages/do", """{ "do": "rename", "stage": null }""")]
+    [InlineData("draft/ask", "null")]
+    [InlineData("draft/do", """{ "name": "said.srt" }""")]
     [InlineData("begin", "not json")]
     public async Task What_cannot_be_read_is_refused(string path, string body)
     {
@@ -50,6 +55,11 @@ public sealed class WritingAnswersTests : IDisposable
     [InlineData("stages/do", """{ "do": "rename", "stage": "nobody", "to": "x" }""")]
     [InlineData("stages/do", """{ "do": "explode", "stage": "the-lid" }""")]
     [InlineData("stages/do", """{ "do": "new", "title": "…" }""")]
+    [InlineData("draft/do", """{ "name": "said.srt", "captions": "###" }""")]
+    [InlineData("draft/do", """{ "name": "said.srt", "captions": "V2hhdCBpcyBzYWlk" }""")]
+    [InlineData("draft/do", Said + """, "chapters": "no time" }""")]
+    [InlineData("draft/do", Said + """, "film": "gone.mp4" }""")]
+    [InlineData("draft/do", Said + """, "film": "../book.yaml" }""")]
     [InlineData("stages/back", "{}")]
     [InlineData("begin", """{ "title": "x", "maker": "y", "language": "en" }""")]
     public async Task What_cannot_be_done_is_answered_with_a_sentence(string path, string body)
@@ -64,6 +74,7 @@ public sealed class WritingAnswersTests : IDisposable
     [Theory]
     [InlineData("entry?name=book.yaml")]
     [InlineData("stages/do")]
+    [InlineData("draft/do")]
     [InlineData("stages/back")]
     [InlineData("begin")]
     public async Task A_change_must_say_that_it_comes_from_here(string path)
@@ -84,7 +95,39 @@ public sealed class WritingAnswersTests : IDisposable
 
         Assert.Equal(HttpStatusCode.Conflict, await Post(bench, "stages/do", """{ "do": "new", "title": "Another" }"""));
 
+        Assert.Equal(HttpStatusCode.Conflict, await Post(bench, "draft/do", Said + "}"));
+
         Assert.Single(Directory.GetFiles(Path.Combine(elsewhere.Path, "stages")));
+    }
+
+    [Fact]
+    public async Task A_second_draft_stands_behind_the_first_and_each_is_taken_back_by_itself()
+    {
+        await using var bench = await WorkbenchServer.Open(book.Path);
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "draft/ask", Said + "}"));
+        Assert.Equal(["book.yaml", Lid], Files());
+
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "draft/do", Said + "}"));
+        var first = File.ReadAllText(Path.Combine(book.Path, "stages", "02-film-0-01.md"));
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "draft/do", Said + "}"));
+        Assert.Equal(["book.yaml", Lid, "stages/02-film-0-01.md", "stages/03-film-0-01-2.md"], Files());
+        Assert.Equal(first, File.ReadAllText(Path.Combine(book.Path, "stages", "02-film-0-01.md")));
+
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "stages/back", "{}"));
+        Assert.Equal(["book.yaml", Lid, "stages/02-film-0-01.md"], Files());
+        Assert.Equal(HttpStatusCode.OK, await Post(bench, "stages/back", "{}"));
+        Assert.Equal(["book.yaml", Lid], Files());
+    }
+
+    [Fact]
+    public async Task Nothing_is_drafted_for_a_book_that_can_not_be_read()
+    {
+        File.WriteAllText(Path.Combine(book.Path, "book.yaml"), "- a list, and no keys\n");
+        await using var bench = await WorkbenchServer.Open(book.Path);
+
+        Assert.Equal(HttpStatusCode.Conflict, await Post(bench, "draft/do", Said + "}"));
+
+        Assert.Equal(["book.yaml", Lid], Files());
     }
 
     [Theory]

@@ -36,23 +36,30 @@ public static class SittingFiles
 
     /// <summary>All rows of all files, in the order of the files' names.</summary>
     /// <param name="folder">The book's folder.</param>
-    /// <param name="stages">The stages of the book.</param>
+    /// <param name="book">The book.</param>
     /// <param name="findings">Where findings go.</param>
-    internal static ImmutableArray<SatStage> In(BookFolder folder, IReadOnlyCollection<Stage> stages, List<Finding> findings) =>
-    [
-        .. from name in folder.FilesIn(Folder, findings) ?? []
-           where name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
-           let file = folder.ReadText($"{Folder}/{name}", findings)
-           where file is not null
-           from row in In(file, stages, findings)
-           select row,
-    ];
+    internal static ImmutableArray<SatStage> In(BookFolder folder, Book book, List<Finding> findings)
+    {
+        var files =
+            from name in folder.FilesIn(Folder, findings) ?? []
+            where name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+            let file = folder.ReadText($"{Folder}/{name}", findings)
+            where file is not null
+            select file;
+        var tables = files.ToArray();
+        if (tables.Length == 0)
+            return [];
+        // What is wrong with the list is told where it is checked.
+        var kept = AddressList.In(folder, []);
+        return [.. tables.SelectMany(file => In(file, book, kept, findings))];
+    }
 
     /// <summary>The rows of a text; those that can't be used are told and left out.</summary>
     /// <param name="file">The text.</param>
-    /// <param name="stages">The stages of the book.</param>
+    /// <param name="book">The book.</param>
+    /// <param name="kept">The addresses of its pages that were published.</param>
     /// <param name="findings">Where findings go.</param>
-    public static ImmutableArray<SatStage> In(SourceFile file, IReadOnlyCollection<Stage> stages, List<Finding> findings)
+    public static ImmutableArray<SatStage> In(SourceFile file, Book book, AddressList kept, List<Finding> findings)
     {
         var rows = Table.RowsOf(file).ToArray();
         if (rows.Length == 0)
@@ -64,19 +71,34 @@ public static class SittingFiles
             return [];
         }
 
-        var byName = stages.SelectMany(stage => new[] { (stage.Id.Value, stage.Id.Value), (stage.Title.Value, stage.Id.Value) })
-            .DistinctBy(pair => pair.Item1.ToLowerInvariant())
-            .ToDictionary(pair => pair.Item1, pair => pair.Item2, StringComparer.OrdinalIgnoreCase);
-        return [.. rows.Skip(1).Select(row => Row(row, columns, byName, findings)).OfType<SatStage>()];
+        var named = NamesOf(book, kept);
+        return [.. rows.Skip(1).Select(row => Row(row, columns, named, findings)).OfType<SatStage>()];
+    }
+
+    // By its id or title, as makers write it; by an id that it had; by the name of its page, as the reader's device writes it.
+    private static NamedStages NamesOf(Book book, AddressList kept)
+    {
+        var written = book.Stages.SelectMany(stage => new[] { (Name: stage.Id.Value, Id: stage.Id.Value), (Name: stage.Title.Value, Id: stage.Id.Value) });
+        var former =
+            from stage in book.Stages
+            from id in stage.Was.Select(id => id.Value).Prepend(stage.Id.Value)
+            let pages = kept.Stages.GetValueOrDefault(id, []).Select(page => page.Value).Append(Addresses.Derive(book.Identity, id))
+            from name in pages.Prepend(id)
+            select (Name: name, Id: stage.Id.Value);
+        return new(ByName(written), ByName(written.Concat(former)));
+
+        static Dictionary<string, string> ByName(IEnumerable<(string Name, string Id)> pairs) =>
+            pairs.DistinctBy(pair => pair.Name, StringComparer.OrdinalIgnoreCase)
+                .ToDictionary(pair => pair.Name, pair => pair.Id, StringComparer.OrdinalIgnoreCase);
     }
 
     private static SatStage? Row(
-        ImmutableArray<Located<string>> row, int[] columns, Dictionary<string, string> stages, List<Finding> findings)
+        ImmutableArray<Located<string>> row, int[] columns, NamedStages stages, List<Finding> findings)
     {
         var cells = columns.Select(column => column >= 0 && column < row.Length ? row[column] : (Located<string>?)null).ToArray();
-        if (cells[1] is not { } named || !stages.TryGetValue(named.Value, out var stage))
+        if (cells[1] is not { } named || !stages.All.TryGetValue(named.Value, out var stage))
         {
-            findings.Add(SittingFindings.NoStage(cells[1] ?? row[0], stages.Keys));
+            findings.Add(SittingFindings.NoStage(cells[1] ?? row[0], stages.Written.Keys));
             return null;
         }
 
@@ -111,4 +133,7 @@ public static class SittingFiles
         findings.Add(SittingFindings.NoMinutes(written));
         return (false, null);
     }
+
+    // The stages' ids by the names that makers write, and by all of their names.
+    private sealed record NamedStages(Dictionary<string, string> Written, Dictionary<string, string> All);
 }

@@ -14,13 +14,12 @@ public static class FilmBook
     /// <param name="film">The film's file name.</param>
     /// <param name="language">The language of what is said, as a BCP 47 tag.</param>
     /// <param name="said">What is said, in the order of time.</param>
-    /// <param name="chapters">The film's chapters; empty where there are none.</param>
+    /// <param name="steps">The steps of the film.</param>
     public static (ImmutableArray<(string Path, string Text)> Files, ImmutableArray<DraftedStage> Stages, ImmutableArray<NamedThing> Things) Of(
-        string film, string language, ImmutableArray<Said> said, ImmutableArray<Chapter> chapters)
+        string film, string language, ImmutableArray<Said> said, ImmutableArray<FilmStep> steps)
     {
         var name = Path.GetFileNameWithoutExtension(film);
         var keys = Keys(film, name, language);
-        var steps = FilmSteps.Of(said, chapters, language);
         var (stages, things) = FilmDraft.Of([], language, [], steps, film, filmIsElsewhere: false);
         stages = stages.SetItem(stages.Length - 1, stages[^1] with { Keys = [$"gives: [ {Goal} ]", $"undo: {{ put-back: [ {Goal} ] }}"] });
         return (

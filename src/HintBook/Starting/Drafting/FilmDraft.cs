@@ -8,8 +8,6 @@ namespace HintBook.Starting.Drafting;
 /// <summary>Drafts the stages of a book from what is said in its film.</summary>
 public static partial class FilmDraft
 {
-    private const int LongestName = 40;
-
     /// <summary>The stages, one for each step of the film, behind those that the book has.</summary>
     /// <param name="book">The book, as far as it could be read.</param>
     /// <param name="taken">The names of the files in its folder <c>stages</c>.</param>
@@ -53,16 +51,9 @@ public static partial class FilmDraft
         }
     }
 
-    private static string IdOf(FilmStep step)
-    {
-        var words = NoNameSign().Replace(step.Title.ToLowerInvariant(), "-").Trim('-');
-        var name = words[..Math.Min(words.Length, LongestName)].Trim('-');
-        return name.Length > 0 ? name : $"film-{DraftedStage.Moment(step.From).Replace(':', '-')}";
-    }
+    private static string IdOf(FilmStep step) =>
+        TitleName.Of(step.Title) is { Length: > 0 } name ? name : $"film-{DraftedStage.Moment(step.From).Replace(':', '-')}";
 
     [GeneratedRegex(@"^(?<number>[0-9]{1,6})-(?<id>.+?)(\.[\p{L}\p{N}]+)+$", RegexOptions.ExplicitCapture)]
     private static partial Regex NumberedName();
-
-    [GeneratedRegex(@"[^\p{L}\p{N}\p{M}]+")]
-    private static partial Regex NoNameSign();
 }

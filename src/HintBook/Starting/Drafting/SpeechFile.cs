@@ -76,8 +76,8 @@ public static partial class SpeechFile
             var words = each.Text.Split(' ');
             var repeated = Enumerable.Range(1, Math.Min(words.Length, before.Length))
                 .LastOrDefault(count => before.AsSpan(before.Length - count).SequenceEqual(words.AsSpan(0, count)));
-            // A single word twice is how people speak.
-            var fresh = repeated > 1 || repeated == before.Length ? words[repeated..] : words;
+            // A single word twice is how people speak, in captions of single words too.
+            var fresh = repeated > 1 || (repeated == before.Length && words.Length > repeated) ? words[repeated..] : words;
             if (fresh.Length > 0)
                 once.Add(each with { Text = string.Join(' ', fresh) });
             before = words;
