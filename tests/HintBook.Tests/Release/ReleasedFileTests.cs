@@ -44,6 +44,7 @@ public sealed class ReleasedFileTests : IDisposable
         Assert.Contains("codes read back", published.Out, StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(Desk, "bees", "published", "site", "index.html")));
         Assert.True(File.Exists(Path.Combine(Desk, "bees", "published", "print", "cards.pdf")));
+        Assert.Equal(["bees", "hintbook", "my-box"], Directory.EnumerateFileSystemEntries(Desk).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     private static bool IsRoot => Environment.IsPrivilegedProcess;
@@ -96,8 +97,8 @@ public sealed class ReleasedFileTests : IDisposable
             : new ProcessStartInfo(program, words);
         start.WorkingDirectory = Desk;
         start.RedirectStandardOutput = start.RedirectStandardError = true;
+        // Not even a home, so that nothing can be unpacked there.
         start.Environment.Clear();
-        start.Environment["HOME"] = Desk;
         using var process = Process.Start(start)!;
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
