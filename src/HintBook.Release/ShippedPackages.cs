@@ -8,6 +8,7 @@ namespace HintBook.Release;
 internal static class ShippedPackages
 {
     private static readonly ImmutableArray<string> RuntimePacks = ["Microsoft.NETCore.App.Runtime.", "Microsoft.AspNetCore.App.Runtime."];
+    private static readonly ImmutableArray<string> Shipping = ["runtime", "native"];
     private static readonly ImmutableArray<string> TextNames = ["LICENSE", "LICENCE", "COPYING", "NOTICE", "THIRD-PARTY", "THIRDPARTY"];
 
     /// <summary>Reads them, in the order of their names.</summary>
@@ -37,7 +38,7 @@ internal static class ShippedPackages
     }
 
     // A placeholder named “_._” stands for no file at all.
-    private static bool Ships(JsonElement package) => new[] { "runtime", "native" }
+    private static bool Ships(JsonElement package) => Shipping
         .Any(kind => package.TryGetProperty(kind, out var files) && files.EnumerateObject().Any(file => !file.Name.EndsWith("_._", StringComparison.Ordinal)));
 
     // “[10.0.12, 10.0.12]” is one version.

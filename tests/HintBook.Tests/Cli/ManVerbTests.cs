@@ -13,7 +13,7 @@ public sealed class ManVerbTests : IDisposable
     public void Dispose() => File.Delete(page);
 
     [Fact]
-    public void Man_shows_it_without_a_warning()
+    public async Task Man_shows_it_without_a_warning()
     {
         DebianProgram.Have("man", "man-db groff", () => DebianProgram.IsThere("man") && DebianProgram.IsThere("groff"));
         var start = new ProcessStartInfo("man", ["--warnings", "-E", "UTF-8", "-l", page]) { RedirectStandardError = true, RedirectStandardOutput = true };
@@ -21,9 +21,9 @@ public sealed class ManVerbTests : IDisposable
         start.Environment["LC_ALL"] = "C.UTF-8";
         using var man = Process.Start(start)!;
         var error = man.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        var shown = man.StandardOutput.ReadToEnd();
+        var shown = await man.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
 
-        Assert.Equal("", error.GetAwaiter().GetResult());
+        Assert.Equal("", await error);
         Assert.Contains("HINTBOOK(1)", shown, StringComparison.Ordinal);
         Assert.Contains("hintbook begin my-box --title \"The Tea Caddy\"", shown, StringComparison.Ordinal);
     }

@@ -115,7 +115,7 @@ public sealed class DownloadTests : IDisposable
         Assert.Equal(
             expected.Where(name => name.Length > 0).Select(name => $"hintbook-0.1.0/{name}").Order(StringComparer.Ordinal),
             zip.Entries.Select(entry => entry.FullName));
-        var starts = zip.Entries.Where(entry => (entry.ExternalAttributes >> 16 & 0x49) != 0).Select(entry => entry.Name);
+        var starts = zip.Entries.Where(entry => ((entry.ExternalAttributes >> 16) & 0x49) != 0).Select(entry => entry.Name);
         Assert.Equal(new[] { more, program }.Where(name => name.Length > 0), starts);
         using var notices = new StreamReader(zip.GetEntry("hintbook-0.1.0/THIRD-PARTY.txt")!.Open());
         var text = notices.ReadToEnd();
