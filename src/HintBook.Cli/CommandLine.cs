@@ -9,6 +9,16 @@ internal static class CommandLine
 {
     public static int Run(string[] args, Terminal terminal, CancellationToken stop)
     {
+        if (args.Length == 0 && terminal.IsDoubleClicked)
+            args = ["workbench"];
+        var root = Verbs(terminal, stop);
+        var verb = root.Subcommands.FirstOrDefault(verb => args is [var first, ..] && first == verb.Name);
+        return Boundary.Run(verb?.Name ?? "none", () => Run(args, root, terminal), terminal);
+    }
+
+    /// <summary>All verbs.</summary>
+    internal static RootCommand Verbs(Terminal terminal, CancellationToken stop)
+    {
         var root = new RootCommand("Hints, walkthroughs and printed cards for sequential-discovery puzzle boxes.")
         {
             BeginVerb.Make(terminal),
@@ -31,10 +41,11 @@ internal static class CommandLine
             WorkbenchVerb.Make(terminal, stop),
             GuideVerb.Make(terminal),
         };
+        root.Add(CompletionsVerb.Make(terminal, root));
+        root.Add(ManVerb.Make(terminal, root));
         EmptyValues.Refuse(root);
         VerbList.ShowInHelpOf(root);
-        var verb = root.Subcommands.FirstOrDefault(verb => args is [var first, ..] && first == verb.Name);
-        return Boundary.Run(verb?.Name ?? "none", () => Run(args, root, terminal), terminal);
+        return root;
     }
 
     private static int Run(string[] args, RootCommand root, Terminal terminal)

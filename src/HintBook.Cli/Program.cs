@@ -1,5 +1,6 @@
 using HintBook.Cli;
 
+EmbeddedLibraries.Offer();
 var terminal = Terminal.OfThisProcess();
 using var interruption = new Interruption(terminal);
 return interruption.During(() => CommandLine.Run(args, terminal, interruption.Token));

@@ -44,6 +44,12 @@ internal sealed record Terminal
     /// <summary>Whether progress may be drawn over itself.</summary>
     public bool Live { get; init; }
 
+    /// <summary>Reads a line that somebody types, null at its end; itself null where nobody is there to be asked.</summary>
+    public Func<string?>? Answer { get; init; }
+
+    /// <summary>Whether the program was started without a terminal by somebody who looks at a screen: by a double click, that is.</summary>
+    public bool IsDoubleClicked { get; init; }
+
     /// <summary>The folder for reports of what nobody expected.</summary>
     public string Reports { get; init; } = Path.GetTempPath();
 
@@ -69,6 +75,8 @@ internal sealed record Terminal
             ColourOut = colour && !Console.IsOutputRedirected,
             ColourError = colour && !Console.IsErrorRedirected,
             Live = !dumb && !Console.IsErrorRedirected,
+            Answer = Console.IsInputRedirected || Console.IsErrorRedirected ? null : () => Console.In.ReadLine(),
+            IsDoubleClicked = DoubleClick.Is(Surroundings.OfThisProcess()),
             FilmTools = FilmTools.OnPath(),
         };
     }
@@ -81,6 +89,16 @@ internal sealed record Terminal
 
     /// <summary>Says one line; line breaks in it are shown as what they are not: part of a name.</summary>
     public void Say(string line) => Error.WriteLine(TerminalText.Shown(line));
+
+    /// <summary>Asks a question and gives what was typed, without spaces around it; empty where nothing was.</summary>
+    /// <param name="question">The question; the answer is typed behind it.</param>
+    /// <param name="answer">Reads the answer.</param>
+    public string Ask(string question, Func<string?> answer)
+    {
+        Error.Write($"{TerminalText.Shown(question)} ");
+        Error.Flush();
+        return answer()?.Trim() ?? "";
+    }
 
     /// <summary>Draws a line of progress over the one before, and leaves the cursor behind it.</summary>
     /// <param name="line">What is shown.</param>

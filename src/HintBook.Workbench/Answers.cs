@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
@@ -17,18 +16,6 @@ namespace HintBook.Workbench;
 /// <param name="rooms">Who answers what isn't answered here; each gives null for what is another's.</param>
 internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Func<HttpContext, string, Func<Task>?>> rooms)
 {
-    // Nothing from elsewhere, nothing in the page itself, no page that holds ours in a frame. The reader's pages come with a policy of their own.
-    private const string Policy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; connect-src 'self'; frame-src 'self'; "
-        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
-    private const string PagePrefix = "page/";
-
-    private static readonly FrozenSet<string> OwnPages = typeof(Answers).Assembly.GetManifestResourceNames()
-        .Where(name => name.StartsWith(PagePrefix, StringComparison.Ordinal))
-        .Select(name => name[PagePrefix.Length..])
-        .ToFrozenSet(StringComparer.Ordinal);
-
     private volatile SeenSite? site;
 
     /// <summary>Answers one request.</summary>
@@ -39,8 +26,8 @@ internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Fun
         var get = HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
         return (path, get) switch
         {
-            ("", true) => OwnPage(context, "bench.html"),
-            (_, true) when OwnPages.Contains(path) => OwnPage(context, path),
+            ("", true) => OwnPages.Send(context, "bench.html"),
+            (_, true) when OwnPages.Has(path) => OwnPages.Send(context, path),
             ("look", true) => Send(context, LookNow(), "application/json"),
             ("looks", true) => Looks(context),
             ("text", true) => Text(context),
@@ -52,21 +39,6 @@ internal sealed class Answers(LiveBook book, BookFiles files, ImmutableArray<Fun
             _ when get && path.Split('/', 4) is ["see", var theme, ("light" or "dark") and var shade, var page] => See(context, theme, shade == "dark", page),
             _ => NotHere(context),
         };
-    }
-
-    private static Task OwnPage(HttpContext context, string name)
-    {
-        context.Response.Headers.ContentSecurityPolicy = Policy;
-        return Send(context, Embedded(name), TypeOf(name));
-    }
-
-    private static byte[] Embedded(string name)
-    {
-        using var stream = typeof(Answers).Assembly.GetManifestResourceStream(PagePrefix + name)
-            ?? throw new InvalidOperationException($"{name} isn't embedded.");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
     }
 
     private byte[] LookNow()

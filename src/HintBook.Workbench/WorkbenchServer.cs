@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Net;
 using HintBook.Reading.Folder;
 using HintBook.Workbench.Guarding;
 using HintBook.Workbench.Looking;
@@ -9,8 +8,6 @@ using HintBook.Workbench.Showing;
 using HintBook.Workbench.Understanding;
 using HintBook.Workbench.Writing;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Hosting;
-using Microsoft.AspNetCore.Http;
 
 namespace HintBook.Workbench;
 
@@ -54,19 +51,11 @@ public sealed class WorkbenchServer : IAsyncDisposable
     /// <param name="path">The book's folder.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
     /// <param name="onPhones">Whether the reader's pages, and nothing else, are shown to the local network too.</param>
+    /// <param name="guests">Who is there; not needed where nobody asks.</param>
     /// <exception cref="IOException">The port is in use.</exception>
-    public static async Task<WorkbenchServer> Open(string path, int port = 0, bool onPhones = false)
+    public static async Task<WorkbenchServer> Open(string path, int port = 0, bool onPhones = false, Guests? guests = null)
     {
-        // Empty: no settings are read from files or from the environment.
-        var builder = WebApplication.CreateEmptyBuilder(new());
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
-        {
-            kestrel.Listen(IPAddress.Loopback, port);
-            kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = LargestBody;
-            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(5);
-        });
-        var made = builder.Build();
+        var made = LocalServer.Make(port, LargestBody);
         FilesWriter.Mend(Path.GetFullPath(path));
         var live = new LiveBook(path);
         var door = new Door();
@@ -84,11 +73,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
                 new UnderstandAnswers(live).AnswerTo,
                 new HouseAnswers(live, ours.IsTaken, phones).AnswerTo,
             ]);
-            made.Run(context =>
-            {
-                Harden(context.Response.Headers);
-                return door.Enters(context.Request) is { } asked ? answers.Answer(context, asked) : Replies.NotHere(context);
-            });
+            LocalServer.Answer(made, door, guests ?? Guests.Unwatched, answers.Answer);
             await made.StartAsync().ConfigureAwait(false);
         }
         catch
@@ -111,14 +96,5 @@ public sealed class WorkbenchServer : IAsyncDisposable
             await phone.DisposeAsync().ConfigureAwait(false);
         await server.DisposeAsync().ConfigureAwait(false);
         taken.Dispose();
-    }
-
-    private static void Harden(IHeaderDictionary headers)
-    {
-        headers.CacheControl = "no-store";
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
-        headers["Cross-Origin-Resource-Policy"] = "same-origin";
     }
 }

@@ -29,8 +29,16 @@ internal static class VerbList
             {string.Concat(verbs)}
             Options of a verb: hintbook VERB --help. What hintbook this is: hintbook --version.
 
+            Example:
+              {Examples.Of("check")}
+
+            {ExitCodes}
             """;
     }
+
+    private static string ExitCodes => $"Exit codes:\n{string.Concat(ExitCode.Meanings.Select(each => $"  {each.Code,-4}{each.Meaning}\n"))}";
+
+    private static string Ending(string verb) => $"Example:\n  {Examples.Of(verb)}\n\n{ExitCodes}";
 
     private static string Called(Command verb) => string.Join(' ', [verb.Name, .. verb.Arguments.Select(Called)]);
 
@@ -49,7 +57,12 @@ internal static class VerbList
         public override int Invoke(ParseResult parseResult)
         {
             if (parseResult.CommandResult.Command != root)
-                return ofVerbs.Invoke(parseResult);
+            {
+                var ended = ofVerbs.Invoke(parseResult);
+                parseResult.InvocationConfiguration.Output.Write(Ending(parseResult.CommandResult.Command.Name));
+                return ended;
+            }
+
             parseResult.InvocationConfiguration.Output.Write(Text(root));
             return ExitCode.Fine;
         }

@@ -6,23 +6,54 @@ using HintBook.Starting.Drafting;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary><c>begin FOLDER</c>: starts a book from a small one with comments that teach.</summary>
+/// <summary><c>begin FOLDER</c>: starts a book from a small one with comments that teach, from the example, or from a film.</summary>
 internal static class BeginVerb
 {
     public static Command Make(Terminal terminal)
     {
         var folder = new Argument<string>("FOLDER") { Description = "The folder to make." };
+        var title = new Option<string?>("--title") { Description = "What the box is called.", HelpName = "TITLE" };
+        var maker = new Option<string?>("--maker") { Description = "Who makes it.", HelpName = "NAME" };
+        var language = new Option<string?>("--language")
+        {
+            Description = "The language of the book, as its short tag: en, de, fr, es, ja, ar.",
+            HelpName = "TAG",
+        };
+        language.Validators.Add(given =>
+        {
+            if (given.Tokens is [var token] && !BookWords.IsLanguage(token.Value))
+                given.AddError($"“{token.Value}” is no tag of a language. Write it in short: --language de.");
+        });
+        var like = new Option<string?>("--like") { Description = "Copy this example instead, photos and all." };
+        like.AcceptOnlyFromAmong(ExampleBook.Name);
         var film = new Option<string?>("--from")
         {
             Description = "A film of the solution: the stages are drafted from the captions that lie beside it (.vtt or .srt).",
             HelpName = "FILM",
         };
-        var verb = new Command("begin", "Start a new book: three stages with comments that teach, or stages drafted from a film.") { folder, film };
-        verb.SetAction(parsed => Begin(parsed.GetValue(folder)!, parsed.GetValue(film), terminal));
+        var verb = new Command("begin", "Start a new book: three stages with comments that teach, the example, or stages drafted from a film.")
+        {
+            folder, title, maker, language, like, film,
+        };
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(like) is not null && given.GetValue(film) is not null)
+                given.AddError("Begin with an example or with a film: write “--like” or “--from”, not both.");
+            if (given.GetValue(like) is not null && given.GetValue(language) is not null)
+                given.AddError("The example is written in English. Leave “--language” out.");
+            if (given.GetValue(film) is not null && (given.GetValue(title) ?? given.GetValue(maker) ?? given.GetValue(language)) is not null)
+                given.AddError("With “--from” the film's name gives the title and its captions the language. Write the rest into book.yaml afterwards.");
+        });
+        verb.SetAction(parsed => Begin(
+            parsed.GetValue(folder)!,
+            new(parsed.GetValue(title), parsed.GetValue(maker), parsed.GetValue(language)),
+            parsed.GetValue(like) is not null,
+            parsed.GetValue(film),
+            terminal));
         return verb;
     }
 
-    private static int Begin(string folder, string? film, Terminal terminal)
+    private static int Begin(string folder, BookWords words, bool likeExample, string? film, Terminal terminal)
     {
         if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
         {
@@ -33,15 +64,32 @@ internal static class BeginVerb
         if (film is not null)
             return BeginWith(film, folder, terminal);
 
-        NewBook.In(folder);
+        if (likeExample)
+        {
+            ExampleBook.In(folder, words);
+        }
+        else
+        {
+            words = BookQuestions.Ask(words, terminal);
+            NewBook.In(folder, NewBook.Of(words, sample: true));
+            TellOfLanguage(words.Language, terminal);
+        }
+
         terminal.Out.WriteLine(
             $"""
-            A new book stands in {folder}.
+            Created a new book in {folder}.
               Write in   {Path.Combine(folder, "book.yaml")} and the files in {Path.Combine(folder, "stages")}
               Check it   hintbook check {Quoted(folder)}
               Publish    hintbook publish {Quoted(folder)}
+              Cards      need an address: in book.yaml, take away the # before “address:” and write yours
             """);
         return ExitCode.Fine;
+    }
+
+    private static void TellOfLanguage(string? language, Terminal terminal)
+    {
+        if (language is not null && NewBook.LanguageFor(language) != language.Split('-')[0].ToLowerInvariant())
+            terminal.Say($"The small box that teaches is described in English. Write your own texts in “{language}”.");
     }
 
     private static int BeginWith(string film, string folder, Terminal terminal)
@@ -69,7 +117,7 @@ internal static class BeginVerb
         foreach (var (path, text) in files)
             SingleFile.Write(Path.Combine(folder, path), text);
         File.Copy(film, Path.Combine(folder, "clips", Path.GetFileName(film)));
-        terminal.Out.Write($"A new book stands in {folder}.\n{DraftVerb.Told(stages, things)}");
+        terminal.Out.Write($"Created a new book in {folder}.\n{DraftVerb.Told(stages, things)}");
         return ExitCode.Fine;
     }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
@@ -12,7 +13,9 @@ internal static class GuideVerb
         {
             Description = "A page, or a finding's code such as HB2101 (default: a list of the pages).",
             DefaultValueFactory = _ => null,
+            HelpName = "PAGE",
         };
+        page.CompletionSources.Add(_ => Guide.Pages.Keys.Select(name => new CompletionItem(name)));
         var findings = new Option<bool>("--findings") { Description = "List the codes of all findings, each with its weight and title." };
         var verb = new Command("guide", "Read how to write what a box does, and what a finding means, each with a small book.") { page, findings };
         verb.Validators.Add(given =>

@@ -3,18 +3,28 @@ using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
 using HintBook.Workbench;
+using HintBook.Workbench.Choosing;
 using HintBook.Workbench.Phone;
 
 namespace HintBook.Cli.Verbs;
 
-/// <summary><c>workbench BOOK</c>: a page on this computer to see the book as a reader does, and to write it, until Ctrl-C.</summary>
+/// <summary>
+/// <c>workbench BOOK</c>: a page on this computer to see the book as a reader does, and to write it, until Ctrl-C; without a book, a page that asks for one.
+/// </summary>
 internal static class WorkbenchVerb
 {
     private const int HighestPort = 65_535;
 
+    // A page that is loaded again, or a laptop that wakes up, is back sooner.
+    private static readonly TimeSpan LongestAway = TimeSpan.FromMinutes(1);
+
     public static Command Make(Terminal terminal, CancellationToken stop)
     {
-        var book = Options.Book();
+        var book = new Argument<string?>("BOOK")
+        {
+            Description = "The book's folder (default: a page that lists the books in your documents, and begins one).",
+            DefaultValueFactory = _ => null,
+        };
         var port = new Option<int>("--port") { Description = "The port (default: any that is free).", HelpName = "NUMBER" };
         port.Validators.Add(given =>
         {
@@ -24,9 +34,55 @@ internal static class WorkbenchVerb
         var alone = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser." };
         var phone = new Option<bool>("--phone") { Description = "Show the reader's pages, and nothing else, to telephones in the local network too." };
         var verb = new Command("workbench", "See and write the book in the browser of this computer.") { book, port, alone, phone };
-        verb.SetAction((parsed, _) => Run(
-            parsed.GetValue(book)!, parsed.GetValue(port), parsed.GetValue(alone), parsed.GetValue(phone), terminal, stop));
+        verb.Validators.Add(given =>
+        {
+            if (given.GetValue(phone) && given.GetValue(book) is null)
+                given.AddError("With “--phone” say which book: its pages are shown to telephones.");
+        });
+        verb.SetAction((parsed, _) => parsed.GetValue(book) is { } path
+            ? Run(path, parsed.GetValue(port), parsed.GetValue(alone), parsed.GetValue(phone), terminal, stop)
+            : Choose(parsed.GetValue(port), parsed.GetValue(alone), terminal, stop));
         return verb;
+    }
+
+    private static async Task<int> Choose(int port, bool alone, Terminal terminal, CancellationToken stop)
+    {
+        try
+        {
+            using var guests = terminal.IsDoubleClicked ? new Guests(LongestAway) : Guests.Unwatched;
+            var chooser = await ChooserServer.Open(Documents(), address => !alone && IsOpened(address), guests, port).ConfigureAwait(false);
+            await using var _ = chooser.ConfigureAwait(false);
+            terminal.Out.WriteLine(chooser.Address);
+            terminal.Say("Whoever knows this address can open your books, from this computer alone. A button on the page closes HintBook, and so does Ctrl-C.");
+            if (!alone && !IsOpened(chooser.Address))
+            {
+                terminal.Say("No browser could be opened. Open the address in one.");
+                // Nobody would see that it waits.
+                if (terminal.IsDoubleClicked)
+                    return ExitCode.MachineFailed;
+            }
+
+            await Task.WhenAny(chooser.Closed, guests.Left, Task.Delay(Timeout.Infinite, stop)).ConfigureAwait(false);
+            return ExitCode.Fine;
+        }
+        catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        {
+            return InUse(port, terminal);
+        }
+    }
+
+    // The folder may not be there yet; where the system names none, it is the user's own.
+    private static string Documents() =>
+        Environment.GetFolderPath(Environment.SpecialFolder.MyDocuments, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } documents
+            ? documents
+            : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } own
+                ? own
+                : Environment.CurrentDirectory;
+
+    private static int InUse(int port, Terminal terminal)
+    {
+        terminal.Say($"Port {port} is in use. Leave --port out, and a free one is taken.");
+        return ExitCode.WrongUsage;
     }
 
     private static async Task<int> Run(string path, int port, bool alone, bool onPhones, Terminal terminal, CancellationToken stop)
@@ -64,8 +120,7 @@ internal static class WorkbenchVerb
         }
         catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
         {
-            terminal.Say($"Port {port} is in use. Leave --port out, and a free one is taken.");
-            return ExitCode.WrongUsage;
+            return InUse(port, terminal);
         }
     }
 

@@ -36,7 +36,7 @@ internal static class BookBeginning
             return $"“{root}” isn't empty any more, so nothing was written there.";
         try
         {
-            NewBook.In(root, NewBook.Of(wish.Title.Trim(), wish.Maker.Trim(), wish.Language.Trim(), wish.Sample));
+            NewBook.In(root, NewBook.Of(new(wish.Title.Trim(), wish.Maker.Trim(), wish.Language.Trim()), wish.Sample));
             return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

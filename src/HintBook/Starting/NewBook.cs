@@ -1,16 +1,13 @@
 using System.Collections.Immutable;
-using System.Reflection;
+using System.Text.RegularExpressions;
 using HintBook.Publishing;
 using HintBook.Reading;
-using HintBook.Reading.Editing;
 
 namespace HintBook.Starting;
 
 /// <summary>The small book from which a maker starts.</summary>
-public static class NewBook
+public static partial class NewBook
 {
-    private const string Prefix = "starter/";
-
     private static readonly string Bare =
         $"""
         # yaml-language-server: $schema=./schemas/book.schema.json
@@ -19,20 +16,26 @@ public static class NewBook
         maker:
           name:
         language:
+
+        # Where the pages will live once they are on the web. The QR cards carry it, so choose it before you print.
+        # address: https://my-workshop.example/my-box/
+
         theme: parlour
         patience: 20 min
         cards: both
 
         """.ReplaceLineEndings("\n");
 
-    /// <summary>Its files by path inside the book, schemas included.</summary>
-    public static IReadOnlyList<(string Path, string Text)> Files { get; } =
-    [
-        .. Resources(),
-        .. Schemas.All.Select(schema => ($"schemas/{schema.Name}", schema.Text)),
-    ];
+    private static readonly ImmutableArray<(string Path, string Text)> SchemaFiles =
+        [.. Schemas.All.Select(schema => ($"schemas/{schema.Name}", schema.Text))];
 
-    /// <summary>Writes it into a folder that doesn't exist yet or is empty.</summary>
+    /// <summary>The languages that its texts and remarks are written in, English first.</summary>
+    public static ImmutableArray<string> Languages { get; } = ["en", "de", "fr"];
+
+    /// <summary>Its files in English by path inside the book, schemas included, with an address for examples.</summary>
+    public static IReadOnlyList<(string Path, string Text)> Files { get; } = [.. Sample("en"), .. SchemaFiles];
+
+    /// <summary>Writes it, in English and with an address for examples, into a folder that doesn't exist yet or is empty.</summary>
     public static void In(string folder) => In(folder, Files);
 
     /// <summary>Writes a book into a folder that doesn't exist yet or is empty.</summary>
@@ -44,38 +47,37 @@ public static class NewBook
             SingleFile.Write(Path.Combine(folder, path), text);
     }
 
-    /// <summary>A book with its maker's own title.</summary>
-    /// <param name="title">What the box is called.</param>
-    /// <param name="maker">Who makes it.</param>
-    /// <param name="language">The language that it will be written in, as a BCP 47 tag.</param>
+    /// <summary>A book with its maker's own words, and with its address left as a remark.</summary>
+    /// <param name="words">What the maker says of it. Without a language it is English.</param>
     /// <param name="sample">
-    /// Whether it has the small box that teaches, which is written in English; otherwise it has no parts and no stages yet, and isn't complete.
+    /// Whether it has the small box that teaches; otherwise it has no parts and no stages yet, and isn't complete. The box is described in one of
+    /// <see cref="Languages"/>: in the book's own, or else in English, under headings of the book's own language where HintBook has them.
     /// </param>
     /// <returns>Its files by path inside the book, schemas included.</returns>
-    public static IReadOnlyList<(string Path, string Text)> Of(string title, string maker, string language, bool sample)
+    public static IReadOnlyList<(string Path, string Text)> Of(BookWords words, bool sample) =>
+    [
+        .. from file in sample ? Sample(words.Language ?? "en") : [("book.yaml", Bare)]
+           select file.Path == "book.yaml" ? (file.Path, words.In(file.Text)) : file,
+        .. SchemaFiles,
+    ];
+
+    /// <summary>The language that the small box is described in, in a book of a language.</summary>
+    /// <param name="language">The book's language, as a BCP 47 tag.</param>
+    public static string LanguageFor(string language) => Languages.FirstOrDefault(known => known == Spoken(language)) ?? "en";
+
+    private static string Spoken(string language) => language.Split('-')[0].ToLowerInvariant();
+
+    private static IEnumerable<(string Path, string Text)> Sample(string language)
     {
-        ImmutableArray<(string Key, ImmutableArray<string> Path, string Text)> own =
-            [("title", ["title"], title), ("maker", ["maker", "name"], maker), ("language", ["language"], language)];
-        return
-        [
-            .. from file in Files
-               where sample || !file.Path.StartsWith("stages/", StringComparison.Ordinal)
-               select file.Path == "book.yaml" ? (file.Path, own.Aggregate(sample ? file.Text : Bare, With)) : file,
-        ];
+        var written = LanguageFor(language);
+        var headings = TierHeadings.Of(Spoken(language)).InOrder;
+        return from file in Embedded.In($"starter/{written}/")
+               let text = Embedded.Text(file.Resource)
+               select (file.Path, written == "en" ? Heading().Replace(text, heading => $"# {headings[TierOf(heading.Value)]}") : text);
     }
 
-    private static string With(string text, (string Key, ImmutableArray<string> Path, string Text) entry) =>
-        EntryEdit.Set(new("book.yaml", text), entry.Path, new EntryValue.Text(entry.Text)) is EditedEntry.Done done
-            ? done.Text
-            : throw new InvalidOperationException($"The new book has no room for its {entry.Key}.");
+    private static int TierOf(string heading) => TierHeadings.Of("en").InOrder.IndexOf(heading[2..]);
 
-    private static IEnumerable<(string Path, string Text)> Resources()
-    {
-        var assembly = Assembly.GetExecutingAssembly();
-        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
-        {
-            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-            yield return (name[Prefix.Length..], reader.ReadToEnd());
-        }
-    }
+    [GeneratedRegex("^# (Nudge|Clue|Answer|Reset)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+    private static partial Regex Heading();
 }
