@@ -43,7 +43,7 @@ internal static class Boundary
             default:
                 terminal.Say("Something happened that nobody expected: a mistake in HintBook, most likely, and not in your book.");
                 terminal.Say(FailureReport.Lay(terminal.Reports, verb, failure) is { } file
-                    ? $"A report lies in {file}. It says which verb, which version and where in the program, and nothing of your book."
+                    ? $"A report is in {file}. It says which verb, which version and where in the program, and nothing of your book."
                     : $"No report could be written into {terminal.Reports}.");
                 terminal.Say(Untouched);
                 return ExitCode.Unexpected;

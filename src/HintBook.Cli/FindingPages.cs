@@ -46,7 +46,7 @@ internal static class FindingPages
     {
         Severity.Error => "an error: nothing is published until it is mended.",
         Severity.Warning => "a warning: very likely a mistake. The book is published all the same.",
-        _ => "a note: worth knowing, and no mistake. It is told only with `--notes`.",
+        _ => "a note: worth knowing, and no mistake. You see it only with `--notes`.",
     };
 
     private static IEnumerable<string> ResourcesUnder(string prefix) => typeof(FindingPages).Assembly.GetManifestResourceNames()

@@ -12,6 +12,14 @@ internal static class Guide
         .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
         .ToImmutableSortedDictionary(name => name[Prefix.Length..], Read, StringComparer.Ordinal);
 
+    /// <summary>The names of the chapters, in reading order: they begin with their numbers.</summary>
+    public static ImmutableArray<string> Chapters { get; } = [.. Pages.Keys.Where(name => char.IsAsciiDigit(name[0]))];
+
+    /// <summary>The page that is asked for by its name or, a chapter, by its number; null if there is none.</summary>
+    public static string? Of(string asked) =>
+        Pages.GetValueOrDefault(asked)
+        ?? (Chapters.FirstOrDefault(name => name.Split('-')[0].TrimStart('0') == asked.TrimStart('0')) is { } chapter ? Pages[chapter] : null);
+
     /// <summary>A page's title: its first line.</summary>
     public static string TitleOf(string page) => page[..page.IndexOf('\n', StringComparison.Ordinal)].TrimStart('#', ' ');
 

@@ -75,7 +75,7 @@ internal static class CopiesVerb
         var file = Path.Combine(path, Copies.FileName);
         var text = File.Exists(file) ? File.ReadAllText(file) : null;
         if (text is null && !book.Copies.IsEmpty)
-            return Refuse($"The copies stand in book.yaml. Move them into {Copies.FileName} first, each one's codes under “own” there.", terminal);
+            return Refuse($"The copies are in book.yaml. Move them into {Copies.FileName} first, each one's codes under “own” there.", terminal);
         var drawing = FreshCopies.Draw(book, count, RandomNumberGenerator.GetInt32);
         if (drawing is Drawing.Refused { Why: var why })
             return Refuse(why, terminal);

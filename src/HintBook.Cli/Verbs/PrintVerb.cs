@@ -63,7 +63,7 @@ internal static class PrintVerb
 
     /// <summary>What the audit read of the printed files, and how much of it was read by an earlier run.</summary>
     public static string Audited(Report report) =>
-        $"{Words.Count(report.Print.Files, "printed file")} read back for what must not be told"
+        $"{Words.Count(report.Print.Files, "printed file")} checked again for spoilers"
         + (report.Print.Kept == 0 ? "" : $"; not read again, since an earlier run read the same bytes: {report.Print.Kept}");
 
     private static string Seen(FilterContrast filter) => string.Create(

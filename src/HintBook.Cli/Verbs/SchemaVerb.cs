@@ -31,19 +31,15 @@ internal static class SchemaVerb
             return ExitCode.Fine;
         }
 
-        (string Path, string Text)[] files = [.. Schemas.All.Select(schema => (Path.Combine(output, schema.Name), schema.Text))];
-        if (!replace && Array.Find(files, file => SingleFile.IsThere(file.Path) && !Holds(file.Path, file.Text)).Path is { } there)
+        (string Path, byte[] Bytes)[] files = [.. Schemas.All.Select(schema => (Path.Combine(output, schema.Name), Encoding.UTF8.GetBytes(schema.Text)))];
+        if (!replace && Array.Find(files, file => SingleFile.IsThere(file.Path) && !SingleFile.Holds(file.Path, file.Bytes)).Path is { } there)
         {
             terminal.Say($"“{there}” is there already and says something else, so nothing is written. Add --replace to write over it, or name another folder.");
             return ExitCode.WrongUsage;
         }
 
-        foreach (var (path, text) in files)
-            SingleFile.Write(path, text);
+        foreach (var (path, bytes) in files)
+            SingleFile.Write(path, bytes);
         return ExitCode.Fine;
     }
-
-    // A file of another length says something else; a pipe isn't waited for, since it has none.
-    private static bool Holds(string path, string text) =>
-        new FileInfo(path) is { Exists: true } file && file.Length == Encoding.UTF8.GetByteCount(text) && File.ReadAllText(path) == text;
 }

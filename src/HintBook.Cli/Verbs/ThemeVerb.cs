@@ -45,7 +45,7 @@ internal static class ThemeVerb
         OwnTheme.In(book, theme);
         terminal.Out.WriteLine(
             $"""
-            The theme {theme} lies in {folder}; the book uses this copy if book.yaml says “theme: {theme}”.
+            The theme {theme} is in {folder}; the book uses this copy if book.yaml says “theme: {theme}”.
               Colours and type   {Path.Combine(folder, "theme.css")}
               Every sentence     {Path.Combine(folder, "words.en.yaml")} and its neighbours
               What a page is     {Path.Combine(folder, "README.md")} says what the templates get

@@ -57,7 +57,7 @@ internal static class CardFindings
     /// <param name="letters">The letters that the fonts lack.</param>
     public static Finding LettersMissing(Span at, string what, ImmutableArray<string> letters) => MissingLetters.At(
         at,
-        $"{what} has signs that the printing fonts don't have, and they were left out: "
+        $"{what} has signs that the printing fonts don't have, so they are removed: "
             + string.Join(' ', letters.Take(LettersShown)) + (letters.Length > LettersShown ? " …" : "") + ".",
         "A text can be read without them: leave them out there too, or set this card in another program with its code from the folder qr.");
 

@@ -5,25 +5,25 @@ namespace HintBook.Pages;
 /// <summary>What can be wrong with the Markdown of a tier.</summary>
 internal static class MarkdownFindings
 {
-    public static readonly FindingCode LinkDropped = new("HB7201", Severity.Warning, "a link is left out");
-    public static readonly FindingCode ImageDropped = new("HB7202", Severity.Warning, "an image in the text is left out");
+    public static readonly FindingCode LinkDropped = new("HB7201", Severity.Warning, "a link is removed");
+    public static readonly FindingCode ImageDropped = new("HB7202", Severity.Warning, "an image in the text is removed");
     public static readonly FindingCode TooDeep = new("HB7203", Severity.Error, "text nested too deeply");
 
-    public static readonly FindingCode MarkupDropped = new("HB7204", Severity.Warning, "HTML in the text is left out");
+    public static readonly FindingCode MarkupDropped = new("HB7204", Severity.Warning, "HTML in the text is removed");
 
     public static Finding Markup(Span at, IReadOnlyList<string> leftOut) => MarkupDropped.At(
         at,
-        $"A page has no room for {Words.List(leftOut.Take(8))} in a text: HTML may set the text, but neither load, run, style nor ask for anything.",
+        $"Removed from this text: {Words.List(leftOut.Take(8))}. HTML may set the text, but neither load, run, style nor ask for anything.",
         "Take it away. Photos and films go under photos: and clip:, and looks into a theme of your own.");
 
     public static Finding Link(Span at, string address) => LinkDropped.At(
         at,
-        $"The link to “{Short(address)}” is left out and its text kept: pages link only to http, https and mailto addresses and to #places on the same page.",
+        $"The link to “{Short(address)}” is removed, and its text stays: pages link only to http, https and mailto addresses and to #places on the same page.",
         "Write the whole address, starting with https://, or take the link away.");
 
     public static Finding Image(Span at, string address) => ImageDropped.At(
         at,
-        $"The image “{Short(address)}” is left out and its description kept: "
+        $"The image “{Short(address)}” is removed, and its description stays: "
             + "a picture in the text could be neither cleaned of its metadata nor checked for secrets.",
         "Name it under photos: with the tier it belongs to, such as photos: { clue: card.jpg }.");
 

@@ -29,7 +29,8 @@ internal static class ProseHtml
     /// <param name="prose">The text.</param>
     /// <param name="working">What stands for <c>{{ working: code }}</c>; without it that is a text like any other.</param>
     /// <param name="html">Whether HTML in the text stays HTML.</param>
-    public static RenderedProse Render(Prose prose, Working? working = null, bool html = false)
+    /// <param name="inside">Where a link to another page of the site leads, null for none; an author's book has no such links.</param>
+    public static RenderedProse Render(Prose prose, Working? working = null, bool html = false, Func<string, string?>? inside = null)
     {
         var pipeline = html ? WithHtml : CommonMark;
         if (MarkdownBounds.Left(prose.Markdown) is { } left)
@@ -38,7 +39,7 @@ internal static class ProseHtml
         {
             var document = Markdig.Markdown.Parse(prose.Markdown, pipeline);
             var findings = ImmutableArray.CreateBuilder<Finding>();
-            Mend(document, prose, findings);
+            Mend(document, prose, inside, findings);
             if (working is not null && WorkingMark.IsIn(prose.Markdown))
                 PutWorkings(document, prose, working, findings);
             var text = html ? Fitting(document.ToHtml(pipeline), prose, findings) : new Html(document.ToHtml(pipeline));
@@ -60,7 +61,7 @@ internal static class ProseHtml
         return new Html(fit);
     }
 
-    private static void Mend(MarkdownDocument document, Prose prose, ImmutableArray<Finding>.Builder findings)
+    private static void Mend(MarkdownDocument document, Prose prose, Func<string, string?>? inside, ImmutableArray<Finding>.Builder findings)
     {
         // Listed first: taking a link out changes the tree that is walked.
         foreach (var node in document.Descendants().ToArray())
@@ -73,6 +74,9 @@ internal static class ProseHtml
                 case LinkInline { IsImage: true } image:
                     findings.Add(MarkdownFindings.Image(Place(prose, image), AddressOf(image)));
                     image.ReplaceBy(new LiteralInline(DescriptionOf(image)), copyChildren: false);
+                    break;
+                case LinkInline link when inside?.Invoke(AddressOf(link)) is { } page:
+                    link.Url = page;
                     break;
                 case LinkInline link when !Link.Leads(AddressOf(link)):
                     findings.Add(MarkdownFindings.Link(Place(prose, link), AddressOf(link)));

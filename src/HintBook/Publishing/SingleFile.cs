@@ -44,6 +44,10 @@ public static class SingleFile
     /// <summary>Whether something has that name already, be it a link that leads nowhere.</summary>
     public static bool IsThere(string path) => Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
 
+    /// <summary>Whether a file says just this. One of another length says something else; a pipe isn't waited for, since it has none.</summary>
+    public static bool Holds(string path, ReadOnlySpan<byte> bytes) =>
+        new FileInfo(path) is { Exists: true } file && file.Length == bytes.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(bytes);
+
     // A name that nobody else's file has.
     private static string Beside(string full)
     {

@@ -62,5 +62,7 @@ public sealed class ReadingRoom : IAsyncLifetime
 
     /// <summary>A page of a profile of its own, for what isn't a published site.</summary>
     /// <param name="size">The window.</param>
-    internal Task<IPage> Page(ViewportSize size) => browser!.NewPageAsync(new() { ViewportSize = size, ReducedMotion = ReducedMotion.Reduce });
+    /// <param name="script">Whether scripts run.</param>
+    internal Task<IPage> Page(ViewportSize size, bool script = true) =>
+        browser!.NewPageAsync(new() { ViewportSize = size, ReducedMotion = ReducedMotion.Reduce, JavaScriptEnabled = script });
 }

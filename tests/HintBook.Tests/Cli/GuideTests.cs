@@ -17,7 +17,8 @@ public sealed partial class GuideTests : IDisposable
 
     private const string Mark = "# the line that matters";
 
-    public static TheoryData<string> Pages => [.. Guide.Pages.Keys];
+    /// <summary>The pages with a whole book: all but chapters that need none.</summary>
+    public static TheoryData<string> Pages => [.. Guide.Pages.Where(page => HasBook(page.Value)).Select(page => page.Key)];
 
     public static TheoryData<string> MarkedPages => [.. Guide.Pages.Keys.Where(page => Guide.Pages[page].Contains(Mark, StringComparison.Ordinal))];
 
@@ -51,10 +52,14 @@ public sealed partial class GuideTests : IDisposable
     }
 
     [Fact]
-    public void Every_page_marks_the_line_that_matters_but_those_on_codes_on_who_may_read_and_on_the_workbench() =>
+    public void Every_page_but_a_chapter_has_a_book() =>
+        Assert.Empty(Guide.Pages.Where(page => !HasBook(page.Value)).Select(page => page.Key).Except(Guide.Chapters));
+
+    [Fact]
+    public void Every_page_but_a_chapter_marks_the_line_that_matters_but_those_on_codes_on_who_may_read_and_on_the_workbench() =>
         Assert.Equal(
             ["clues", "codes", "in-the-open", "sealed", "workbench"],
-            Guide.Pages.Where(page => !page.Value.Contains(Mark, StringComparison.Ordinal)).Select(page => page.Key));
+            Guide.Pages.Where(page => !page.Value.Contains(Mark, StringComparison.Ordinal)).Select(page => page.Key).Except(Guide.Chapters));
 
     // What the page says of its own book.
     [Fact]
@@ -75,8 +80,11 @@ public sealed partial class GuideTests : IDisposable
     {
         var said = Said.By("guide").Out.Split("\n\n");
 
-        Assert.Equal(Guide.Pages.Keys, said[0].Split('\n').Select(line => line.Split(' ')[0]));
-        Assert.Contains("“hintbook guide --findings”", said[1], StringComparison.Ordinal);
+        Assert.Equal(Guide.Chapters, Listed(said[0]));
+        Assert.Equal(Guide.Pages.Keys.Except(Guide.Chapters), Listed(said[1]));
+        Assert.Contains("“hintbook guide --findings”", said[2], StringComparison.Ordinal);
+
+        static IEnumerable<string> Listed(string part) => part.Split('\n').Skip(1).Select(line => line.TrimStart().Split(' ')[0]);
     }
 
     [Fact]
@@ -101,9 +109,11 @@ public sealed partial class GuideTests : IDisposable
         return folder;
     }
 
+    private static bool HasBook(string page) => FileInPage().Matches(page).Any(file => file.Groups["path"].Value == "book.yaml");
+
     private static IEnumerable<string> Quoted(string page) => Move().Matches(page).Select(line => line.Groups["says"].Value);
 
-    [GeneratedRegex("^```yaml (?<path>.+)\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline)]
+    [GeneratedRegex("^```(yaml|markdown) (?<path>\\S+)\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex FileInPage();
 
     [GeneratedRegex(@"^\d+  (?<says>.+)$", RegexOptions.Multiline)]

@@ -44,7 +44,7 @@ public sealed partial class GuideWaysBackTests
         return folder;
     }
 
-    [GeneratedRegex("^```yaml (?<path>.+)\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline)]
+    [GeneratedRegex("^```(yaml|markdown) (?<path>\\S+)\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex FileInPage();
 
     [GeneratedRegex("^```text reset.html\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline)]

@@ -1,33 +1,26 @@
 using System.Text.RegularExpressions;
+using HintBook.Cli;
 using HintBook.Tests.Cli;
 
 namespace HintBook.Tests.House;
 
 public partial class ReadmeTests
 {
-    [Fact]
-    public void What_it_quotes_of_solve_is_what_solve_says()
-    {
-        var quoted = Quoted().Match(File.ReadAllText(Path.Combine(Repository.Root, "README.md"))).Value
-            .Trim().Split('\n').Where(line => line.Trim() != "…").ToArray();
-        Assert.NotEmpty(quoted);
-        var said = Said.By("solve", Repository.Example).Out.Split('\n');
-        Assert.All(quoted, line => Assert.Contains(line, said));
-    }
+    private static readonly string Text = File.ReadAllText(Path.Combine(Repository.Root, "README.md")).ReplaceLineEndings("\n");
 
     [Fact]
-    public void What_it_quotes_of_a_mistake_is_what_check_says()
+    public void The_first_success_is_had_with_the_two_commands_that_it_names()
     {
         var root = Directory.CreateTempSubdirectory("hintbook-tests-").FullName;
         try
         {
+            var success = Success().Match(Text);
+            var commands = success.Groups["commands"].Value.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+            Assert.Equal(2, commands.Length);
             var book = Path.Combine(root, "my-box");
-            Assert.Equal(0, Said.By("begin", book).Exit);
-            var stage = Path.Combine(book, "stages", "03-the-lid.md");
-            File.WriteAllText(stage, File.ReadAllText(stage).Replace("[ steel-pin,", "[ steel-pim,", StringComparison.Ordinal));
-            var quoted = Mistake().Match(File.ReadAllText(Path.Combine(Repository.Root, "README.md"))).Groups["said"].Value;
-            Assert.NotEmpty(quoted);
-            Assert.StartsWith(quoted, Said.By("check", book).Out, StringComparison.Ordinal);
+            var last = commands.Select(command => Said.By(command.Replace("my-box", book, StringComparison.Ordinal).Split(' ')[1..])).ToArray()[^1];
+            Assert.Equal(ExitCode.Fine, last.Exit);
+            Assert.EndsWith(success.Groups["says"].Value, last.Out, StringComparison.Ordinal);
         }
         finally
         {
@@ -35,9 +28,37 @@ public partial class ReadmeTests
         }
     }
 
-    [GeneratedRegex("steel-pim.*\n\n```\n(?<said>(?s:.*?))^```", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
-    private static partial Regex Mistake();
+    [Fact]
+    public void Its_table_has_every_verb_and_no_other() => Assert.Equal(
+        VerbInHelp().Matches(Said.By("--help").Out).Select(verb => verb.Groups["name"].Value).Order(StringComparer.Ordinal),
+        VerbInTable().Matches(Text).Select(verb => verb.Groups["name"].Value).Order(StringComparer.Ordinal));
 
-    [GeneratedRegex("^proved(?s:.*?)^(?=```)", RegexOptions.Multiline)]
-    private static partial Regex Quoted();
+    [Fact]
+    public void It_leads_to_every_chapter_by_its_title() => Assert.Equal(
+        Guide.Chapters.Select((name, at) => $"{at + 1}. [{Guide.TitleOf(Guide.Pages[name])}](src/HintBook.Cli/Guide/{name}.md)"),
+        Text.Split('\n').Where(line => line.Contains("](src/HintBook.Cli/Guide/", StringComparison.Ordinal) && char.IsAsciiDigit(line[0])));
+
+    [Fact]
+    public void Every_file_that_it_leads_to_is_there() => Assert.All(
+        LinkedFile().Matches(Text).Select(link => link.Groups["path"].Value), path => Assert.True(File.Exists(Path.Combine(Repository.Root, path)), path));
+
+    [Fact]
+    public void It_names_the_command_that_runs_all_tests()
+    {
+        const string Command = "dotnet test HintBook.sln -c Release";
+        Assert.Contains(Command, Text, StringComparison.Ordinal);
+        Assert.Contains(Command, File.ReadAllText(Path.Combine(Repository.Root, ".ci", "run")), StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex("## A first success\n\n```\n(?<commands>(?s:.*?))```(?s:.*?)```\n(?<says>(?s:.*?))```")]
+    private static partial Regex Success();
+
+    [GeneratedRegex(@"^  (?<name>[a-z]+) .*\S {2,}\S", RegexOptions.Multiline)]
+    private static partial Regex VerbInHelp();
+
+    [GeneratedRegex(@"^\| `hintbook (?<name>[a-z]+)", RegexOptions.Multiline)]
+    private static partial Regex VerbInTable();
+
+    [GeneratedRegex(@"\]\((?<path>(?!https?:)[^)#]+)\)")]
+    private static partial Regex LinkedFile();
 }

@@ -51,7 +51,7 @@ internal static partial class FilmFindings
         {
             yield return WordsInside.At(
                 film.At,
-                $"“{film}” has captions or chapters inside, which nothing checks for secrets. They are left out.",
+                $"“{film}” has captions or chapters inside, which nothing checks for secrets. They are removed.",
                 "Put the captions beside the film, as WebVTT: one file for each language, such as “solution.en.vtt” for “solution.mp4”. "
                     + "The chapters are made from the clips.");
         }

@@ -8,10 +8,10 @@ namespace HintBook.Reading.Shapes;
 /// <summary>What can be wrong with keys and values that are good YAML, with examples in the words of the book.</summary>
 internal sealed partial class ShapeFindings(OwnWords own)
 {
-    public static readonly FindingCode UnknownKeyCode = new("HB1201", Severity.Error, "a key that nothing reads");
-    public static readonly FindingCode MissingCode = new("HB1202", Severity.Error, "a key is missing");
+    public static readonly FindingCode UnknownKeyCode = new("HB1201", Severity.Error, "an entry that nothing reads");
+    public static readonly FindingCode MissingCode = new("HB1202", Severity.Error, "an entry is missing");
     public static readonly FindingCode WrongKindCode = new("HB1203", Severity.Error, "a value of the wrong kind");
-    public static readonly FindingCode EmptyCode = new("HB1204", Severity.Error, "a key without a value");
+    public static readonly FindingCode EmptyCode = new("HB1204", Severity.Error, "an entry without a value");
     public static readonly FindingCode NotAllowedCode = new("HB1205", Severity.Error, "a word that isn't in the list");
     public static readonly FindingCode WrongLengthCode = new("HB1206", Severity.Error, "a list of the wrong length");
     public static readonly FindingCode BadNameCode = new("HB1207", Severity.Error, "a name with letters that names can't have");
@@ -23,7 +23,7 @@ internal sealed partial class ShapeFindings(OwnWords own)
     /// <param name="before">In braces, the entry whose text a comma has ended, or null.</param>
     public static Finding UnknownKey(YamlScalar key, FieldsShape shape, string? above, YamlEntry? before) => UnknownKeyCode.At(
         key.At,
-        $"Nothing reads the key “{key.Value}” here.",
+        $"“{key.Value}” is not an entry I know here.",
         above is not null ? $"If it belongs to “{above}” above it, begin this line and those below it two spaces further in."
         : before is { Value: YamlScalar { IsEmpty: false } text } ? "A comma ends a text here. "
             + $"Write instead: {before.Key.Value}: {Quoting.InQuotes($"{text.Value}, {key.Value}")}"
@@ -36,7 +36,7 @@ internal sealed partial class ShapeFindings(OwnWords own)
 
     public Finding Missing(Span at, Field field, FieldsShape shape) => MissingCode.At(
         at,
-        $"The key “{field.Key}” is missing.",
+        $"The entry “{field.Key}” is missing.",
         $"Write “{field.Key}: …” with {Wanted(field.Shape)}. {field.Says}");
 
     public Finding WrongKind(YamlNode node, string key, Shape shape) => WrongKindCode.At(
@@ -74,7 +74,7 @@ internal sealed partial class ShapeFindings(OwnWords own)
         IsRemark(at) ? "What follows a “#” after a space is a remark. If it is the text, put it in quotes."
         : shape is FieldsShape fields && !fields.Fields.Any(field => field.Required)
             ? $"Write {Wanted(shape)} below it; with nothing to add, write “{key}: {{}}”."
-            : $"Write {Wanted(shape)}, or take the key out.");
+            : $"Write {Wanted(shape)}, or take the entry out.");
 
     public Finding NotAllowed(YamlScalar word, string key, ChoiceShape choice) => NotAllowedCode.At(
         word.At,
