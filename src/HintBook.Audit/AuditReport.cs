@@ -16,6 +16,11 @@ public sealed record AuditFault(string File, int Line, int Column, string Messag
     public bool IsSure { get; init; } = true;
 }
 
+/// <summary>How many pairs of a key and a page that isn't its own were tried.</summary>
+/// <param name="Tried">The pairs that were tried.</param>
+/// <param name="All">All that there are.</param>
+public readonly record struct KeyTries(int Tried, int All);
+
 /// <summary>What an audit read, and what it found.</summary>
 /// <param name="Files">How many files the folder holds.</param>
 /// <param name="Pages">How many of them are HTML and were read.</param>
@@ -29,6 +34,9 @@ public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, 
 
     /// <summary>How many cards opened them, each its own slot.</summary>
     public int Cards { get; init; }
+
+    /// <summary>How often the key of one stage was tried on another page of a sealed site.</summary>
+    public KeyTries OnOthers { get; init; }
 
     /// <summary>Nothing was read.</summary>
     public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);

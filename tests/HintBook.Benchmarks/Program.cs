@@ -9,7 +9,7 @@ using HintBook.Benchmarks.Whole;
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
 // `leaks` the search for secrets, `draft` stages from two hours of captions,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
-// `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
+// `sealing` a sealed book of 500 copies and 40 stages and its audit, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
 return args switch
@@ -26,7 +26,9 @@ return args switch
     ["codes"] => CodeNumbers.Print(),
     ["again"] => AgainNumbers.Print(),
     ["paper"] => PaperNumbers.Print(2000),
-    ["paper", var cards] => PaperNumbers.Print(int.Parse(cards, System.Globalization.CultureInfo.InvariantCulture)),
+    ["paper", var cards] => PaperNumbers.Print(Number(cards)),
+    ["sealing"] => SealingNumbers.Print(500, 40),
+    ["sealing", var copies, var stages] => SealingNumbers.Print(Number(copies), Number(stages)),
     ["underload", .. var rest] => LoadRuns.Run(rest),
     [DamageWorker.Command, var kind, var from, var to, var seed] => DamageWorker.Run(kind, from, to, seed),
     [StepKill.Command, var book, var output, var step] => StepKill.Here(book, output, step),
@@ -34,10 +36,12 @@ return args switch
     _ => Usage(),
 };
 
+static int Number(string digits) => int.Parse(digits, System.Globalization.CultureInfo.InvariantCulture);
+
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | paper [CARDS] | underload [PART [COUNT [SEED]]] "
-        + "| draft | rooms [BenchmarkDotNet options]]");
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism | paper [CARDS] | sealing [COPIES STAGES] "
+        + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

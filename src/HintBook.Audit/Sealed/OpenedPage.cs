@@ -40,21 +40,6 @@ internal sealed record OpenedPage(SealedShell Shell, ImmutableArray<string>? Tex
         void Tell(string message) => faults.Add(new(shell.Path, 0, 0, message));
     }
 
-    /// <summary>What the key of one page must not open: the first pieces that belong to others, among the pages that follow it.</summary>
-    /// <param name="page">The page's name.</param>
-    /// <param name="key">The key that its cards find.</param>
-    /// <param name="shells">All pages in their order.</param>
-    /// <param name="most">How many others are tried.</param>
-    public static IEnumerable<AuditFault> Foreign(string page, byte[] key, ImmutableArray<SealedShell> shells, int most)
-    {
-        var at = Math.Max(0, shells.ToList().FindIndex(shell => shell.Name == page));
-        return
-            from shell in shells[at..].Concat(shells[..at]).Where(shell => shell.Pieces.Any(piece => shell.KeyNameOf(piece) != page)).Take(most)
-            let piece = shell.Pieces.First(piece => shell.KeyNameOf(piece) != page)
-            where Unsealing.Open(key, shell.ContextOf(piece), piece.Closed) is not null
-            select new AuditFault(shell.Path, 0, 0, $"The piece “{piece.Name}” opens with the cards of the page {page}, which isn't its own.");
-    }
-
     /// <summary>Pieces that the cards of one page must open, and don't.</summary>
     public static IEnumerable<AuditFault> Shut(string page, byte[] key, IEnumerable<SealedShell> shells) =>
         from shell in shells

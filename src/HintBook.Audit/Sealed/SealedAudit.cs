@@ -9,9 +9,6 @@ namespace HintBook.Audit.Sealed;
 /// </summary>
 public static class SealedAudit
 {
-    // All pairs of pages would be too many in a large book.
-    private const int MostOthersTried = 16;
-
     /// <summary>Audits a folder. What lies open is read by <see cref="SiteAudit"/> besides, with <see cref="AuditTable.Closed"/>.</summary>
     /// <param name="folder">The site: what would be uploaded.</param>
     /// <param name="table">Words that must not be seen where, once a page is open; null to check the rest alone.</param>
@@ -32,14 +29,17 @@ public static class SealedAudit
         OpenedPage[] opened = keys.Keys.TryGetValue(SlotTables.Box, out var boxKey)
             ? [.. shells.Where(shell => !shell.Pieces.IsEmpty).AsParallel().AsOrdered().Select(shell => OpenedPage.Of(shell, boxKey))]
             : [];
+        var ofStages = keys.Keys.Where(key => key.Key != SlotTables.Box).ToArray();
+        var foreign = ForeignPages.Of(ofStages, shells);
         return new(paths.Length, shells.Length, 0, 0,
         [
             .. tables.Faults,
+            .. tables.InClear(keys.Keys.Values, cards.InUse.SelectMany(card => card.Own).Select(own => own.Value)),
             .. ShellRules.Broken(shells, table),
             .. keys.Faults,
             .. opened.SelectMany(page => page.Faults),
-            .. keys.Keys.Where(key => key.Key != SlotTables.Box).OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered().SelectMany(key =>
-                OpenedPage.Shut(key.Key, key.Value, shells).Concat(OpenedPage.Foreign(key.Key, key.Value, shells, MostOthersTried))),
+            .. ofStages.OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered().SelectMany(key => OpenedPage.Shut(key.Key, key.Value, shells)),
+            .. foreign.Faults,
             .. OwnInSlot.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
             .. SaidWithin(folder, paths, opened, new(folder, paths, table), Secrets.Of(table)),
@@ -47,6 +47,7 @@ public static class SealedAudit
         {
             Opened = opened.Count(page => page.Texts is not null),
             Cards = keys.Opened,
+            OnOthers = foreign.Tries,
         };
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 
 namespace HintBook.Audit.Sealed;
 
@@ -9,7 +10,7 @@ internal sealed class SlotTables
     /// <summary>The table of the whole box.</summary>
     public const string Box = "box";
 
-    private const int InAFile = 128, Shortest = Unsealing.NonceLength + Unsealing.KeyLength + Unsealing.TagLength, StepOfOwn = 32;
+    private const int ShortestValue = 8, InAFile = 128, Shortest = Unsealing.NonceLength + Unsealing.KeyLength + Unsealing.TagLength, StepOfOwn = 32;
 
     private readonly Dictionary<string, byte[][]> tables;
 
@@ -23,6 +24,21 @@ internal sealed class SlotTables
 
     /// <summary>The slot with a number; null where there is none.</summary>
     public byte[]? At(string table, int number) => tables.TryGetValue(table, out var slots) && number < slots.Length ? slots[number] : null;
+
+    /// <summary>Slots, those of nobody too, in which something lies as it is that belongs to a card.</summary>
+    /// <param name="keys">What cards find in their slots.</param>
+    /// <param name="values">What copies have of their own.</param>
+    public IEnumerable<AuditFault> InClear(IEnumerable<byte[]> keys, IEnumerable<string> values)
+    {
+        // Fewer letters stand in noise by chance.
+        var texts = values.Distinct(StringComparer.Ordinal).Select(Encoding.UTF8.GetBytes).Where(text => text.Length >= ShortestValue);
+        byte[][] sought = [.. keys, .. texts];
+        return
+            from table in tables.AsParallel().AsOrdered()
+            from slot in table.Value.Index()
+            where sought.Any(each => slot.Item.AsSpan().IndexOf(each) >= 0)
+            select new AuditFault(FileOf(table.Key, slot.Index), 0, 0, "In a slot a key, or what a copy has of its own, lies in the clear.");
+    }
 
     /// <summary>The file in which a slot stands.</summary>
     public static string FileOf(string table, int number) => string.Create(CultureInfo.InvariantCulture, $"k/{table}-{number / InAFile}.js");

@@ -20,25 +20,22 @@ internal static class PrintVerb
         papers.AcceptOnlyFromAmong([.. PaperKinds.All.Select(kind => kind.Name), PaperKinds.Everything]);
         var copies = new Option<string[]>("--copy")
         {
-            Description = "The papers of this copy alone: its own clues, leaflet and reset sheet.",
+            Description = "The papers of this copy alone: its own cards, label, clues, leaflet and reset sheet.",
             HelpName = "SERIAL",
         };
         var asked = new HashSet<PaperKind>();
+        var ofSome = false;
         var verb = PublishingVerb.Make(
             "print",
             "Make what is printed: cards, booklet of hints, solution, reset sheet, box label, clues.",
             (book, options) => Pipeline.PrintPapers(book, asked, options, stop),
-            report => Told(report, asked),
+            report => Told(report, asked, ofSome),
             terminal,
             (Add, With));
         verb.Validators.Add(given =>
         {
-            if (given.GetValue(copies) is { Length: > 0 }
-                && (given.GetValue(papers) ?? []).Select(PaperKinds.Named).OfType<PaperKind>().Except(PaperKinds.OfOneCopy).ToArray() is [var other, ..])
-            {
-                given.AddError($"--copy goes with {Words.List([.. PaperKinds.OfOneCopy.Select(PaperKinds.NameOf)])}, "
-                    + $"and “{PaperKinds.NameOf(other)}” is printed for all copies together.");
-            }
+            if (given.GetValue(copies) is { Length: > 0 } && (given.GetValue(papers) ?? []).Contains(PaperKinds.NameOf(PaperKind.Booklet)))
+                given.AddError("The booklet says nothing of one copy: every box gets the same. Print it without --copy.");
         });
         return verb;
 
@@ -51,7 +48,8 @@ internal static class PrintVerb
         PublishOptions With(ParseResult parsed, PublishOptions options)
         {
             var serials = parsed.GetValue(copies) ?? [];
-            asked.UnionWith(Kinds(parsed.GetValue(papers) ?? [], serials.Length > 0));
+            ofSome = serials.Length > 0;
+            asked.UnionWith(Kinds(parsed.GetValue(papers) ?? [], ofSome));
             return options with { Copies = [.. serials] };
         }
     }
@@ -68,12 +66,14 @@ internal static class PrintVerb
 
     private static string Seen(FilterContrast filter) => string.Create(
         CultureInfo.InvariantCulture,
-        $"reckoned from the inks: through a red filter letters {filter.Letters:0.0} to 1 and the pattern {filter.Pattern:0.0} to 1, ")
-        + string.Create(CultureInfo.InvariantCulture, $"without it letters {filter.LettersBare:0.0} to 1 in a pattern of {filter.PatternBare:0.0} to 1");
+        $"reckoned from the inks: through a red filter letters {filter.Letters:0.0} to 1 with the pattern, at least {filter.Least:0.0}; ")
+        + string.Create(CultureInfo.InvariantCulture, $"without it at most {filter.Bare:0.0} in light and dark. ")
+        + "Colour isn't reckoned: who looks closely may make out a word.";
 
-    private static string Told(Report report, HashSet<PaperKind> asked) =>
+    // Of a book that lies open no copy has cards of its own.
+    private static string Told(Report report, HashSet<PaperKind> asked, bool ofSome) =>
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"
-        + (asked.Contains(PaperKind.Cards) ? $"  {CardsVerb.Told(report)}\n" : "")
+        + (asked.Contains(PaperKind.Cards) && !(ofSome && report.Cards.Cards == 0) ? $"  {CardsVerb.Told(report)}\n" : "")
         + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))
         + (report.Filter is { } filter ? $"  filter   {Seen(filter)}\n" : "")
         + $"  checked  {Audited(report)}\n"

@@ -69,7 +69,14 @@ internal static class PublishVerb
 
     private static string Opened(Report report) => report.Audit.Cards == 0
         ? ""
-        : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}";
+        : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}{OnOthers(report.Audit.OnOthers)}";
+
+    private static string OnOthers(KeyTries tries) => tries switch
+    {
+        { All: 0 } => "",
+        { Tried: var tried, All: var all } when tried == all => "; the key of each stage was tried on all other pages",
+        _ => $"; keys of stages were tried on other pages {Words.Grouped(tries.Tried)} times, spread over the {Words.Grouped(tries.All)} that are possible",
+    };
 
     private static string Printed(Report report) => report.Print.Files == 0 ? "" : $"\n           {PrintVerb.Audited(report)}";
 

@@ -16,6 +16,9 @@ namespace HintBook.Cards;
 /// <param name="ReadBack">What was read from these very files.</param>
 public sealed record CardSet(ImmutableArray<MadeFile> Files, ReadBack ReadBack)
 {
+    /// <summary>The files with the sheets.</summary>
+    public ImmutableArray<string> Sheets { get; init; } = ["cards.pdf"];
+
     /// <summary>No cards.</summary>
     public static CardSet None { get; } = new([], new(0, 0, 0));
 }

@@ -27,7 +27,11 @@ internal static class MarkDrawing
         graphics.Restore(state);
     }
 
-    private static void Add(XGraphicsPath path, Figure figure, Func<System.Numerics.Vector2, XPoint> place)
+    /// <summary>Adds an outline to a path.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="figure">The outline.</param>
+    /// <param name="place">Where its points come to lie.</param>
+    public static void Add(XGraphicsPath path, Figure figure, Func<System.Numerics.Vector2, XPoint> place)
     {
         path.StartFigure();
         var from = place(figure.Start);

@@ -42,6 +42,9 @@ internal sealed record PaperBook
     /// <summary>Whether leaflet and reset sheet are made for each of <see cref="Boxes"/>, and not one for all.</summary>
     public bool IsForEachBox { get; init; }
 
+    /// <summary>Whether papers of certain copies are asked for, and none that all have together.</summary>
+    public bool IsForSome { get; init; }
+
     /// <summary>The serial of the copy that a paper is for; null for a paper that is for all.</summary>
     public string? Serial { get; init; }
 

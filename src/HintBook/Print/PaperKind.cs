@@ -35,8 +35,8 @@ public static class PaperKinds
     public static ImmutableArray<(PaperKind Kind, string Name)> All { get; } =
         [.. Enum.GetValues<PaperKind>().Select(kind => (kind, NameOf(kind)))];
 
-    /// <summary>The papers that can be made for one copy by itself.</summary>
-    public static ImmutableArray<PaperKind> OfOneCopy { get; } = [PaperKind.Leaflet, PaperKind.Reset, PaperKind.Clues];
+    /// <summary>The papers that can be made for one copy by itself. Cards of its own has a copy of a sealed book alone.</summary>
+    public static ImmutableArray<PaperKind> OfOneCopy { get; } = [PaperKind.Cards, PaperKind.Leaflet, PaperKind.Reset, PaperKind.Label, PaperKind.Clues];
 
     /// <summary>The name of a kind.</summary>
     public static string NameOf(PaperKind kind) => kind.ToString().ToLowerInvariant();

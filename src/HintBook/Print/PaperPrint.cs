@@ -71,6 +71,7 @@ internal static class PaperPrint
             Copies = copies,
             Boxes = PaperCopy.In(site.Plan.Book, copies, only),
             IsForEachBox = !copies.IsEmpty || !only.IsEmpty,
+            IsForSome = !only.IsEmpty,
         }, kept ?? new(), work)).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (
@@ -112,10 +113,13 @@ internal static class PaperPrint
 
         if (Wanted(PaperKind.Label, "box label"))
         {
-            var (pages, whole) = BoxLabel.Layout(paper);
-            if (!whole)
-                findings.Add(PaperFindings.FullLabel(paper.Book.Title.At));
-            Add("label", paper.Book.Title.Value, pages);
+            foreach (var (name, one) in paper.IsForSome ? paper.EachCopy("label") : [("label", paper)])
+            {
+                var (pages, whole) = BoxLabel.Layout(one);
+                if (!whole)
+                    findings.Add(PaperFindings.FullLabel(paper.Book.Title.At));
+                Add(name, paper.Book.Title.Value, pages);
+            }
         }
 
         var clues = ImmutableArray.CreateBuilder<PrintedClue>();

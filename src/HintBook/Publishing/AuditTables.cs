@@ -46,7 +46,8 @@ internal static partial class AuditTables
             Language = source.Language.Value,
             Address = addresses.Base is { } site ? CardList.Ascii(site) : null,
             PrintedCodes = CodesOfCards(source, addresses, copies.IsDefault ? [] : copies),
-            PrintedPages = ImmutableDictionary<string, int>.Empty.Add("cards.pdf", int.MaxValue),
+            PrintedPages = (copies.IsDefault ? [] : copies).Select(CardsOfCopies.SheetsOf).Append("cards.pdf")
+                .ToImmutableDictionary(file => file, _ => int.MaxValue, StringComparer.Ordinal),
         };
     }
 
@@ -129,7 +130,7 @@ internal static partial class AuditTables
     }
 
     // Behind the sheets of cards come the pages that tell the maker which card is which.
-    // Every code as its own picture, and all of them on the sheets.
+    // Every code as its own picture, and all of them on the sheets; those of a copy on sheets of its own too, where it is printed alone.
     private static ImmutableDictionary<string, ImmutableArray<string>> CodesOfCards(
         Book book, Addresses addresses, ImmutableArray<CodedCopy> copies)
     {
@@ -139,6 +140,8 @@ internal static partial class AuditTables
         return cards
             .SelectMany(card => ((string[])[$"qr/{card.File}.png", $"qr/{card.File}.svg"]).Select(file => (File: file, Says: ImmutableArray.Create(card.Says))))
             .Append((File: "cards.pdf", Says: [.. cards.Select(card => card.Says)]))
+            .Concat(cards.GroupBy(card => card.Copy).Where(own => own.Key is not null)
+                .Select(own => (File: CardsOfCopies.SheetsOf(own.Key!), Says: own.Select(card => card.Says).ToImmutableArray())))
             .ToImmutableDictionary(file => file.File, file => file.Says, StringComparer.Ordinal);
     }
 

@@ -16,8 +16,9 @@ internal static class CardsPrinted
     /// </summary>
     /// <param name="book">The book.</param>
     /// <param name="kinds">What is printed.</param>
+    /// <param name="only">The serials of the copies for which it is printed; empty for all.</param>
     /// <param name="date">The maker's date; null where none was given.</param>
-    public static ImmutableArray<PrintedCards> Of(Examined book, IReadOnlySet<PaperKind> kinds, DateOnly? date)
+    public static ImmutableArray<PrintedCards> Of(Examined book, IReadOnlySet<PaperKind> kinds, ImmutableArray<string> only, DateOnly? date)
     {
         string[] cards =
         [
@@ -31,7 +32,7 @@ internal static class CardsPrinted
             return date is null ? [] : [new(null, 1, date, site, sorted)];
         return
         [
-            .. from copy in CodedCopies.Of(book)
+            .. from copy in CodedCopies.Of(book, only)
                let kept = sealing.Kept[copy.Serial]
                where kept is not null
                select new PrintedCards(copy.Serial, kept.Issue, date, site, sorted),

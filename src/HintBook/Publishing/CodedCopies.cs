@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
+using HintBook.Print;
 using HintBook.Sealing;
 using HintBook.Text;
 
@@ -11,10 +12,14 @@ namespace HintBook.Publishing;
 internal static class CodedCopies
 {
     /// <summary>Why papers can't be printed for the copies that are asked for; null if they can.</summary>
-    /// <param name="book">The book.</param>
+    /// <param name="examined">The book.</param>
+    /// <param name="kinds">The papers.</param>
     /// <param name="serials">The serials of the copies.</param>
-    public static string? WhyNotPrinted(Book book, ImmutableArray<string> serials)
+    public static string? WhyNotPrinted(Examined examined, IReadOnlySet<PaperKind> kinds, ImmutableArray<string> serials)
     {
+        var book = examined.Book;
+        if (!serials.IsEmpty && kinds.Contains(PaperKind.Cards) && examined.Sealing is null && !kinds.IsSupersetOf(PaperKinds.OfOneCopy))
+            return "The book isn't sealed, so all copies have the same cards: print them without --copy.";
         foreach (var serial in serials)
         {
             if (book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial) is not { } copy)
@@ -29,6 +34,10 @@ internal static class CodedCopies
 
         return null;
     }
+
+    /// <summary>Those that are asked for by their serials; all where none is named.</summary>
+    public static ImmutableArray<CodedCopy> Of(Examined book, ImmutableArray<string> only) =>
+        [.. Of(book).Where(copy => only.IsEmpty || only.Contains(copy.Serial))];
 
     /// <summary>Those that are in use, in the book's order; none of a book that lies open.</summary>
     public static ImmutableArray<CodedCopy> Of(Examined book)

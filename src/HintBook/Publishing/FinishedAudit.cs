@@ -51,7 +51,7 @@ public static class FinishedAudit
     private static AuditReport Sealed(string site, AuditTable table, SealedCards cards)
     {
         var (closed, opened) = (SiteAudit.Run(site, table.Closed), SealedAudit.Run(site, table, cards));
-        return closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards };
+        return closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards, OnOthers = opened.OnOthers };
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>

@@ -104,7 +104,7 @@ public static class Pipeline
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Copies, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
@@ -133,7 +133,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, CardsAlone, options.Date), options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, CardsAlone, options.Copies, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         folder.Swap(["print"], writer.Made.Keys);
@@ -149,8 +149,10 @@ public static class Pipeline
         Sound sound, IReadOnlySet<PaperKind> kinds, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
-        if (CodedCopies.WhyNotPrinted(book.Book, options.Copies) is { } why)
-            return new Failed(FailureKind.Usage, why, "“hintbook copies” lists them. Nothing was printed.");
+        if (CodedCopies.WhyNotPrinted(book, kinds, options.Copies) is { } why)
+            return new Failed(FailureKind.Usage, why, "“hintbook copies” lists the copies. Nothing was printed.");
+        if (!options.Copies.IsEmpty && book.Sealing is null)
+            kinds = kinds.Where(kind => kind != PaperKind.Cards).ToHashSet();
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
@@ -171,7 +173,7 @@ public static class Pipeline
             return new Rejected(findings);
 
         stop.ThrowIfCancellationRequested();
-        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Date), options.Disk);
+        var keptAddresses = AddressStore.Keep(book, folder.Root, CardsPrinted.Of(book, kinds, options.Copies, options.Date), options.Disk);
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
@@ -180,6 +182,7 @@ public static class Pipeline
         {
             Print = print,
             Filter = papers.Filter,
+            CardSheets = cards.Sheets,
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],
             Findings = findings.And(keptAddresses),
@@ -212,9 +215,9 @@ public static class Pipeline
         var (words, _) = book.Theme.WordsIn(book.Book.Language);
         var (look, wrong) = CardLook.Of(book.Theme);
         var (picture, coarse) = CardPhoto.Of(book, options.Paper, kept, options.Work);
-        var (cards, findings) = CardPrint.Print(
-            book.Book, book.Addresses, options.Paper, CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish), options.Work, look, picture, kept,
-            CodedCopies.Of(book));
+        var cardWords = CardWords.Of(words, book.Theme.InEnglish, Theme.ToolsEnglish);
+        var (cards, findings) = CardsOfCopies.Print(book, options.Copies, copies =>
+            CardPrint.Print(book.Book, book.Addresses, options.Paper, cardWords, options.Work, look, picture, kept, copies));
         return (cards, findings.And([.. wrong, .. coarse]));
     }
 

@@ -60,6 +60,9 @@ public sealed record Report
     /// <summary>The cards and how many codes were read back.</summary>
     public required ReadBack Cards { get; init; }
 
+    /// <summary>The files with the sheets of cards, relative to the print folder.</summary>
+    public ImmutableArray<string> CardSheets { get; init; } = ["cards.pdf"];
+
     /// <summary>The papers beside the cards, relative to the folder <c>print</c>.</summary>
     public ImmutableArray<string> Papers { get; init; } = [];
 

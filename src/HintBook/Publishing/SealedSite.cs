@@ -30,7 +30,7 @@ internal static class SealedSite
 
     private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures)
     {
-        var epoch = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value).Epoch(sealing.Kept.Epoch);
+        var epoch = KeysOf(book, sealing).Epoch(sealing.Kept.Epoch);
         var pages = book.Site.InPieces.AsParallel().AsOrdered().Select(page => (Page: page, Printed: WithPictures(page.Print(), pictures))).ToArray();
         var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece => (Kind: KindOf(each.Page, piece), piece.Html)))
             .GroupBy(each => each.Kind, each => Encoding.UTF8.GetByteCount(each.Html))
@@ -41,7 +41,7 @@ internal static class SealedSite
             .. book.Site.Files.Select(file => sealedPages.TryGetValue(file.Path, out var page)
                 ? new MadeFile(file.Path, () => Shell(epoch, page.Page, page.Printed, sizes))
                 : file),
-            .. Tables(book, sealing, epoch),
+            .. Tables(book, sealing),
         ];
     }
 
@@ -76,9 +76,13 @@ internal static class SealedSite
         }
     }
 
-    private static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, EpochKeys epoch)
+    private static BookKeys KeysOf(Examined book, SealingPlan sealing) => new(sealing.Secret, book.Book.Id!.Value.Value);
+
+    /// <summary>The files with the slots of the copies.</summary>
+    internal static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing)
     {
-        var keys = new BookKeys(sealing.Secret, book.Book.Id!.Value.Value);
+        var keys = KeysOf(book, sealing);
+        var epoch = keys.Epoch(sealing.Kept.Epoch);
         var retired = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var copies = sealing.Kept.Copies.Where(copy => !copy.Retired && !retired.Contains(copy.Serial)).ToArray();
         var owned = new OwnOfCopies(book);

@@ -32,13 +32,12 @@ internal static class LeakFindings
             $"{why.Mend} To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
             why.Related);
 
-    /// <summary>Words that give one copy's code to the owners of all.</summary>
+    /// <summary>Words that give one copy's code to the owners of all. The code itself is said by the maker's own words alone, which are shown.</summary>
     public static Finding OfCopy(Secret secret, Span at, string where) => OfCopyCode.At(
         at,
-        $"{Capital(where)} mentions {secret.Called}, the code of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
+        $"{Capital(where)} says what opens “{secret.Id}” of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
         "Say where owners find their own, such as “the number on the sheet of your copy”. "
-            + $"To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
-        new Related(secret.At, "This is the copy's code."));
+            + "To let it stand, write “allow: [ { mention: …, why: … } ]” with the code as it stands there.");
 
     public static Finding Shown(Secret secret, Span at, string where, Reason why) => ShownCode.At(
         at,

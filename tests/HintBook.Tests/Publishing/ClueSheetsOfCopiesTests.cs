@@ -133,16 +133,31 @@ public sealed class ClueSheetsOfCopiesTests : IDisposable
         Assert.False(Directory.Exists(Path.Combine(desk.Output, "print")));
     }
 
-    [Fact]
-    public void What_is_printed_for_all_copies_together_isn_t_printed_for_one()
+    [Theory]
+    [InlineData("booklet", "The booklet says nothing of one copy")]
+    [InlineData("cards", "The book isn't sealed, so all copies have the same cards")]
+    public void What_is_the_same_for_all_copies_isn_t_printed_for_one(string paper, string says)
     {
         Make("number-words");
         Copies("\"002\": { own: { lid-number: \"6284\" } }");
 
-        var refused = Said.By("print", desk.Book, "label", "--copy", "002");
+        var refused = Said.By("print", desk.Book, paper, "--copy", "002", "--out", desk.Output);
 
         Assert.Equal(2, refused.Exit);
-        Assert.Contains("“label” is printed for all copies together", refused.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(says, refused.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_papers_of_one_copy_are_made_together_with_its_own_label()
+    {
+        Make("number-words");
+        Copies("\"001\": { own: { lid-number: \"5173\" } }", "\"002\": { own: { lid-number: \"6284\" } }");
+
+        var printed = Said.By("print", desk.Book, "--copy", "002", "--out", desk.Output);
+
+        Assert.True(printed.Exit == 0, printed.Error);
+        Assert.True(File.Exists(Path.Combine(desk.Output, "print", "label", "002.pdf")));
+        Assert.False(Directory.Exists(Path.Combine(desk.Output, "print", "cards")));
     }
 
     private void Make(string way) => desk.Change("book.yaml", Clue, $"    clue: {{ make: {way} }}");

@@ -3,6 +3,7 @@ using HintBook.Audit;
 using HintBook.Publishing;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
+using HintBook.Tests.Cli;
 using HintBook.Text;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -151,6 +152,24 @@ public sealed partial class CodedCardsTests : IDisposable
         Assert.DoesNotMatch(Letters32(), finding.Message);
     }
 
+    [Fact]
+    public void Cards_and_label_of_one_copy_are_printed_by_themselves_and_leave_those_of_others_alone()
+    {
+        var pages = Pages(desk.Published());
+        var copy = Edition.Read().Kept!["A-2"]!;
+        var (sheets, label) = ($"cards/number-{copy.Number}.pdf", $"label/number-{copy.Number}.pdf");
+        var before = File.ReadAllBytes(Path.Combine(desk.Output, "print", "cards.pdf"));
+
+        var printed = Said.By("print", desk.Book, "cards", "label", "--copy", "A-2", "--out", desk.Output);
+
+        Assert.True(printed.Exit == 0, printed.Error);
+        Assert.Contains(Path.Combine("print", sheets), printed.Out.Replace('\\', '/'), StringComparison.Ordinal);
+        Assert.Equal(pages.Prepend(null).Select(page => $"{Address}{(page is null ? "" : page + ".html")}#{CodeOf(copy, page)}"), Read(sheets));
+        Assert.Contains(CodeOf(copy, null), TextOf(label), StringComparison.Ordinal);
+        Assert.DoesNotContain(CodeOf(Edition.Read().Kept!["001"]!, null), TextOf(label), StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(Path.Combine(desk.Output, "print", "cards.pdf")));
+    }
+
     private static BookSecret Secret { get; } = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);
 
     private SealedEdition Edition => new(desk.Book, Id);
@@ -161,9 +180,9 @@ public sealed partial class CodedCardsTests : IDisposable
         [.. published.Book!.Book.Stages.Select(stage => published.Book.Addresses.Names[stage.Id.Value][0])];
 
     // What the codes on the sheets of cards say, in their order.
-    private IEnumerable<string?> Read()
+    private IEnumerable<string?> Read(string file = "cards.pdf")
     {
-        using var document = PdfDocument.Open(Path.Combine(desk.Output, "print", "cards.pdf"));
+        using var document = PdfDocument.Open(Path.Combine(desk.Output, "print", file));
         return [.. document.GetPages().SelectMany(page => page.Paths).Where(DrawnCode.MayBe).Select(DrawnCode.Read)];
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using QRCoder;
 using QRCoder.Exceptions;
 
@@ -9,7 +10,21 @@ public sealed class QrMatrix
     /// <summary>Light modules on every side that belong to the symbol (ISO/IEC 18004).</summary>
     public const int QuietZone = 4;
 
+    // The signs of QR's alphanumeric mode besides figures and capitals (ISO/IEC 18004, table 5).
+    private const string Signs = " $%*+-./:";
+
+    // How large a code is follows from a text's length and kind, and so does its level: it is found once, and then each code is made once.
+    private static readonly ConcurrentDictionary<(int Length, Kind Kind), QRCodeGenerator.ECCLevel> Levels = new();
+
     private readonly bool[] dark;
+
+    private enum Kind
+    {
+        Numeric,
+        Alphanumeric,
+        Ascii,
+        Other,
+    }
 
     internal QrMatrix(int size, bool[] dark)
     {
@@ -33,13 +48,32 @@ public sealed class QrMatrix
     /// <param name="text">An address in ASCII.</param>
     public static QrMatrix? Encode(string text)
     {
+        var alike = (text.Length, KindOf(text));
+        if (Levels.TryGetValue(alike, out var level))
+            return Make(text, level);
+        if (EncodeBest(text) is not { } best)
+            return null;
+        // What isn't ASCII has letters of one, two or three bytes.
+        if (alike.Item2 != Kind.Other)
+            Levels.TryAdd(alike, best.Level);
+        return best.Code;
+    }
+
+    private static Kind KindOf(string text) =>
+        text.All(char.IsAsciiDigit) ? Kind.Numeric
+        : text.All(sign => char.IsAsciiDigit(sign) || char.IsAsciiLetterUpper(sign) || Signs.Contains(sign)) ? Kind.Alphanumeric
+        : text.All(char.IsAscii) ? Kind.Ascii
+        : Kind.Other;
+
+    private static (QrMatrix Code, QRCodeGenerator.ECCLevel Level)? EncodeBest(string text)
+    {
         if (Make(text, QRCodeGenerator.ECCLevel.M) is not { } least)
             return null;
         var better = Make(text, QRCodeGenerator.ECCLevel.Q);
         if (better?.Size != least.Size)
-            return least;
+            return (least, QRCodeGenerator.ECCLevel.M);
         var best = Make(text, QRCodeGenerator.ECCLevel.H);
-        return best?.Size == least.Size ? best : better;
+        return best?.Size == least.Size ? (best, QRCodeGenerator.ECCLevel.H) : (better, QRCodeGenerator.ECCLevel.Q);
     }
 
     private static QrMatrix? Make(string text, QRCodeGenerator.ECCLevel level)

@@ -136,12 +136,15 @@ public static class TextDrawing
         return letters;
     }
 
-    /// <summary>Packs the pages' instructions, whole with the checksum that RFC 1950 wants: PDFsharp's own packing leaves it out.</summary>
+    /// <summary>Packs the instructions of pages and forms, whole with the checksum that RFC 1950 wants: PDFsharp's own packing leaves it out.</summary>
     internal static void Pack(PdfDocument document)
     {
-        foreach (var content in document.Pages.Cast<PdfPage>().SelectMany(page => page.Contents.Elements.Cast<PdfItem>().OfType<PdfReference>().ToArray()))
+        var pages = document.Pages.Cast<PdfPage>().SelectMany(page => page.Contents.Elements.Cast<PdfItem>().OfType<PdfReference>().ToArray())
+            .Select(content => content.Value).OfType<PdfDictionary>();
+        var forms = document.Internals.GetAllObjects().OfType<PdfDictionary>().Where(each => each.Elements.GetName("/Subtype") == "/Form");
+        foreach (var dictionary in pages.Concat(forms).ToArray())
         {
-            if (content.Value is not PdfDictionary { Stream: { } stream } dictionary || dictionary.Elements.ContainsKey("/Filter"))
+            if (dictionary.Stream is not { } stream || dictionary.Elements.ContainsKey("/Filter"))
                 continue;
             using var packed = new MemoryStream();
             using (var zlib = new System.IO.Compression.ZLibStream(packed, System.IO.Compression.CompressionLevel.Fastest, leaveOpen: true))

@@ -1,45 +1,83 @@
 using System.Collections.Immutable;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
 
 namespace HintBook.Print.Flow;
 
-/// <summary>How well an answer under a red filter is seen: contrasts with the paper, from 1 to 21 (WCAG 2.2), worked out from the inks.</summary>
-/// <param name="Letters">The letters, through the filter.</param>
-/// <param name="Pattern">The pattern over them, through the filter.</param>
-/// <param name="LettersBare">The letters, with bare eyes.</param>
-/// <param name="PatternBare">The pattern, with bare eyes.</param>
-public sealed record FilterContrast(double Letters, double Pattern, double LettersBare, double PatternBare);
+/// <summary>How well an answer under a red filter is seen: contrasts from 1 to 21 (WCAG 2.2), worked out from the inks.</summary>
+/// <param name="Letters">The letters with the pattern around them, through the filter, on the average of all its inks.</param>
+/// <param name="Least">The same for the lightest letter beside the darkest ink.</param>
+/// <param name="Bare">The letters with the same ink of the pattern around them, in grey, where that is most; 1 where they can't be told apart.</param>
+public sealed record FilterContrast(double Letters, double Least, double Bare);
 
 /// <summary>
 /// The inks of an answer under a red filter, and how well they are seen. A filter is reckoned to let all red through and <see cref="Leak"/> of the rest
 /// (a common acetate; from memory). Contrasts are WCAG 2.2's, of the relative luminances of the light that reaches the eye.
 /// </summary>
+/// <remarks>
+/// Letters have no red in them, the pattern has much. Without a filter they are as light as the pattern on which they lie, since their ink is blended with it
+/// (“hard light”, ISO 32000-1, 11.3.5.2): its red is taken away, its green and blue are raised by about as much. So grey shows decoys alone, and colour a
+/// mixture of hues. A viewer that can't blend shows them in one pale blue.
+/// </remarks>
 internal static class FilterInk
 {
-    /// <summary>The ink of the letters: pale without a filter, nearly black through it.</summary>
-    public static readonly (byte R, byte G, byte B) Letters = (0, 195, 210);
+    /// <summary>The ink of the letters.</summary>
+    public static readonly (byte R, byte G, byte B) Letters = (0, 176, 182);
 
-    /// <summary>The inks of the pattern, lighter and darker than the letters: they hide the letters without a filter, and aren't seen through it.</summary>
-    public static readonly ImmutableArray<(byte R, byte G, byte B)> Patterns = [(255, 90, 90), (255, 175, 70), (255, 125, 215), (255, 215, 130)];
+    /// <summary>What lies under the pattern.</summary>
+    public static readonly (byte R, byte G, byte B) Ground = (210, 170, 50);
+
+    /// <summary>
+    /// The inks of the pattern: red, orange and pink, and beside them violet, blue, green and olive with less red, in which bare eyes meet the letters' hues.
+    /// </summary>
+    public static readonly ImmutableArray<(byte R, byte G, byte B)> Patterns =
+    [
+        (255, 60, 60), (235, 80, 190), (255, 130, 50), (210, 170, 50), (185, 140, 255), (170, 195, 170), (170, 190, 80), (165, 175, 240), (165, 185, 130),
+    ];
 
     /// <summary>How much green and blue light the filter lets through.</summary>
     public const double Leak = 0.03;
 
-    private static readonly (byte R, byte G, byte B) Paper = (255, 255, 255);
+    // PDFsharp can't blend. What is drawn with this transparency, which nothing else has, is made to by Blend.
+    private const int Marked = 254;
 
-    /// <summary>The contrast of the letters with the paper, seen with bare eyes.</summary>
-    public static double Bare => Contrast(Luminance(Letters, 1), Luminance(Paper, 1));
+    /// <summary>Draws the letters. The document has to go through <see cref="Blend"/>.</summary>
+    public static XBrush Brush { get; } = new XSolidBrush(XColor.FromArgb(Marked, Letters.R, Letters.G, Letters.B));
 
-    /// <summary>The contrast of the pattern's darkest ink with the paper, seen with bare eyes: above that of the letters, which are lost in it.</summary>
-    public static double PatternBare => Patterns.Max(ink => Contrast(Luminance(ink, 1), Luminance(Paper, 1)));
+    /// <summary>How well the letters are seen.</summary>
+    public static FilterContrast Contrasts
+    {
+        get
+        {
+            var letters = Patterns.Select(Blended).ToArray();
+            return new(
+                Contrast(letters.Average(ink => Luminance(ink, Leak)), Patterns.Average(ink => Luminance(ink, Leak))),
+                Contrast(letters.Max(ink => Luminance(ink, Leak)), Patterns.Min(ink => Luminance(ink, Leak))),
+                Patterns.Zip(letters).Max(pair => Contrast(Luminance(pair.First, 1), Luminance(pair.Second, 1))));
+        }
+    }
 
-    /// <summary>The contrast of the letters with the paper through the filter.</summary>
-    public static double Filtered => Contrast(Luminance(Letters, Leak), Luminance(Paper, Leak));
+    /// <summary>Makes the ink of the letters blend with what lies under it.</summary>
+    public static void Blend(PdfDocument document)
+    {
+        foreach (var state in document.Internals.GetAllObjects().OfType<PdfDictionary>().Where(IsMarked))
+        {
+            state.Elements.SetReal("/ca", 1);
+            state.Elements.SetName("/BM", "/HardLight");
+        }
+    }
 
-    /// <summary>The contrast of the pattern's darkest ink with the paper through the filter.</summary>
-    public static double PatternFiltered => Patterns.Max(ink => Contrast(Luminance(ink, Leak), Luminance(Paper, Leak)));
+    private static bool IsMarked(PdfDictionary state) =>
+        state.Elements.GetName("/Type") == "/ExtGState" && state.Elements.ContainsKey("/ca") && state.Elements.GetReal("/ca") is > 0.99 and < 1;
 
-    /// <summary>All four.</summary>
-    public static FilterContrast Contrasts => new(Filtered, PatternFiltered, Bare, PatternBare);
+    // Hard light: a source darker than half multiplies, a lighter one screens.
+    private static (byte R, byte G, byte B) Blended((byte R, byte G, byte B) under)
+    {
+        return (Part(under.R, Letters.R), Part(under.G, Letters.G), Part(under.B, Letters.B));
+
+        static byte Part(double below, double above) => (byte)Math.Round(
+            above <= 127.5 ? 2 * below * above / 255 : 255 - ((255 - below) * (255 - ((2 * above) - 255)) / 255));
+    }
 
     private static double Luminance((byte R, byte G, byte B) ink, double greenAndBlue) =>
         (0.2126 * Linear(ink.R)) + (greenAndBlue * ((0.7152 * Linear(ink.G)) + (0.0722 * Linear(ink.B))));

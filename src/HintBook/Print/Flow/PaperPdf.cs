@@ -9,11 +9,6 @@ namespace HintBook.Print.Flow;
 /// <summary>Writes the pages of a paper as one PDF: tagged in reading order, with the title, the language and bookmarks.</summary>
 internal static class PaperPdf
 {
-    // The pattern over an answer under a filter: strokes as wide as letters, in rows closer than lines.
-    private const double StrokeStep = 0.8;
-    private const double StrokeWidth = 0.32;
-    private const int Layers = 6;
-
     /// <summary>The file.</summary>
     /// <param name="title">The document's title.</param>
     /// <param name="language">Its language as a BCP 47 tag.</param>
@@ -21,13 +16,15 @@ internal static class PaperPdf
     /// <param name="look">Its colours; null for black on white.</param>
     public static byte[] Write(string title, string language, IEnumerable<PaperPage> pages, CardLook? look = null) => StablePdf.Make(title, document =>
     {
-        var drawn = new Drawn(look ?? CardLook.Plain);
+        PaperPage[] all = [.. pages];
+        var drawn = new Drawn(look ?? CardLook.Plain, new Decoys(document, all));
         var tags = new PaperTags(UAManager.ForDocument(document).StructureBuilder);
         document.Language = language;
         document.ViewerPreferences.DisplayDocTitle = true;
-        foreach (var page in pages)
+        foreach (var page in all)
             Add(document, tags, page, drawn);
         tags.End();
+        FilterInk.Blend(document);
     });
 
     private static void Add(PdfDocument document, PaperTags tags, PaperPage page, Drawn drawn)
@@ -81,7 +78,7 @@ internal static class PaperPdf
                 graphics.Restore(state);
                 break;
             case PrintedUnderFilter filtered:
-                Pattern(graphics, filtered.Place);
+                drawn.Decoys.Draw(graphics, filtered);
                 foreach (var each in filtered.Things)
                     DrawPale(graphics, each, drawn);
                 break;
@@ -91,48 +88,15 @@ internal static class PaperPdf
         }
     }
 
-    // Strokes whose angle, length and ink follow from their place alone.
-    private static void Pattern(XGraphics graphics, Rect place)
-    {
-        var paths = Enumerable.Range(0, Layers * FilterInk.Patterns.Length).Select(_ => new XGraphicsPath()).ToArray();
-        var (rows, columns) = ((int)(place.Height / StrokeStep), (int)(place.Width / StrokeStep));
-        for (var row = 0; row <= rows; row++)
-        {
-            for (var column = 0; column <= columns; column++)
-            {
-                var mixed = Mixed(row, column);
-                var (x, y) = (place.X + (column * StrokeStep), place.Y + (row * StrokeStep));
-                var (angle, length) = (mixed % 16 * Math.PI / 16, StrokeStep * (0.4 + (mixed / 16 % 4 * 0.2)));
-                var (dx, dy) = (Math.Cos(angle) * length, Math.Sin(angle) * length);
-                var path = paths[mixed / 64 % paths.Length];
-                path.StartFigure();
-                path.AddLines([new XPoint(x - dx, y - dy), new XPoint(x + dx, y + dy)]);
-            }
-        }
-
-        // Each ink lies over the others as often as under them.
-        foreach (var (layer, path) in paths.Index())
-        {
-            var ink = ColourOf(FilterInk.Patterns[layer % FilterInk.Patterns.Length]);
-            graphics.DrawPath(new XPen(ink, StrokeWidth) { LineCap = XLineCap.Round, LineJoin = XLineJoin.Round }, path);
-        }
-    }
-
-    // A small hash of two numbers: products of large primes, whose upper bits are well mixed and are brought down to the lower ones.
-    private static uint Mixed(int row, int column)
-    {
-        var mixed = unchecked((((uint)row * 73_856_093) ^ ((uint)column * 19_349_663)) * 2_654_435_761);
-        mixed = unchecked((mixed ^ (mixed >> 15)) * 2_246_822_519);
-        return mixed ^ (mixed >> 13);
-    }
-
     private static void DrawPale(XGraphics graphics, Printed thing, Drawn drawn)
     {
         if (thing is PrintedText text)
         {
             var width = text.FromRight ? Letters.Width(text.Text, text.Face, text.Size) : 0;
-            var brush = new XSolidBrush(ColourOf(FilterInk.Letters));
-            TextDrawing.Draw(graphics, text.Text, text.Face, text.Size, brush, text.X - width, text.Baseline, text.RightToLeft);
+            // Nothing that is drawn afterwards may blend.
+            var state = graphics.Save();
+            TextDrawing.Draw(graphics, text.Text, text.Face, text.Size, FilterInk.Brush, text.X - width, text.Baseline, text.RightToLeft);
+            graphics.Restore(state);
         }
         else
         {
@@ -140,12 +104,12 @@ internal static class PaperPdf
         }
     }
 
-    private static XColor ColourOf((byte R, byte G, byte B) ink) => XColor.FromArgb(ink.R, ink.G, ink.B);
-
     // A photo that stands on several pages is in the file once.
-    private sealed class Drawn(CardLook look)
+    private sealed class Drawn(CardLook look, Decoys decoys)
     {
         public CardLook Look => look;
+
+        public Decoys Decoys => decoys;
 
         private readonly Dictionary<byte[], XImage> images = new(ReferenceEqualityComparer.Instance);
 

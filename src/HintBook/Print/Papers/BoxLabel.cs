@@ -7,8 +7,8 @@ using HintBook.Print.Flow;
 namespace HintBook.Print.Papers;
 
 /// <summary>
-/// The label for the underside of the box, or for its carton: A6 across, one for each copy if there are copies. It tells what anyone may see. Which marks
-/// the law wants on it depends on the place and on the box: there is room for them, and they are left to the maker.
+/// The label for the underside of the box, or for its carton: A6 across, one for each copy if there are copies, or that of one copy. It tells what anyone
+/// may see. Which marks the law wants on it depends on the place and on the box: there is room for them, and they are left to the maker.
 /// </summary>
 internal static class BoxLabel
 {
@@ -33,7 +33,9 @@ internal static class BoxLabel
             : (first, second);
         var sizes = Sizes.Select(size => new PaperStyle(size, paper.Look.Title)).ToArray();
         var style = Array.Find(sizes, each => Fits(paper, Left(paper, each), left)) ?? sizes[^1];
-        (string? Serial, string? Secret)[] copies = !paper.Copies.IsEmpty ? [.. paper.Copies.Select(copy => (copy.Serial, copy.CodeOf(null)))]
+        (string? Serial, string? Secret)[] copies = paper.Serial is { } only
+            ? [(only, paper.Copies.FirstOrDefault(copy => copy.Serial == only)?.CodeOf(null))]
+            : !paper.Copies.IsEmpty ? [.. paper.Copies.Select(copy => (copy.Serial, copy.CodeOf(null)))]
             : paper.Book.Copies.IsEmpty ? [(null, null)]
             : [.. paper.Book.Copies.Select(copy => (copy.Serial.Value, (string?)null))];
         ImmutableArray<PaperPage> pages =

@@ -65,6 +65,32 @@ public sealed partial class SealedAuditTests(SmallSealedSite site) : IClassFixtu
         folder => Rewrite(Path.Combine(folder, "k", "box-0.js"), text => Bytes().Replace(text, bytes => Turned(bytes.Value))));
 
     [Fact]
+    public void A_key_that_lies_in_a_slot_of_nobody_is_found() => Found(
+        "lies in the clear",
+        folder => Rewrite(Path.Combine(folder, "k", "box-0.js"), text =>
+        {
+            const int size = 44;
+            var used = site.Cards.InUse.Select(card => SealedCode.Read(card.Code)?.Number).ToHashSet();
+            var free = Enumerable.Range(0, 64).First(number => !used.Contains(number));
+            var bytes = Convert.FromBase64String(Bytes().Match(text).Value);
+            site.Epoch.BoxKey.CopyTo(bytes, (free * size) + 12);
+            return Bytes().Replace(text, Convert.ToBase64String(bytes));
+        }));
+
+    [Fact]
+    public void A_page_that_opens_with_the_key_of_any_other_is_found()
+    {
+        var (first, last) = (site.Stages[0], site.Stages[^1]);
+
+        var faults = site.Changed(folder => site.SealWith(folder, last, Of(first))).Faults;
+
+        Assert.Contains(
+            faults, fault => fault.File == last + ".html" && fault.Message.Contains($"with the cards of the page {first}", StringComparison.Ordinal));
+
+        byte[] Of(string page) => site.Epoch.PageKey(page);
+    }
+
+    [Fact]
     public void A_shell_that_is_longer_than_others_is_found() => Found(
         "differs from others of its kind",
         folder => Change(folder, site.Stages[1], html => html.Replace("</main>", " </main>", StringComparison.Ordinal)));

@@ -69,15 +69,20 @@ public sealed class SmallSealedSite : IDisposable
     }
 
     /// <summary>Seals a page anew, with another nudge.</summary>
-    internal void WriteNudge(string site, string page, string nudge)
+    internal void WriteNudge(string site, string page, string nudge) => Write(site, page, nudge, Epoch.PageKey(page));
+
+    /// <summary>Seals a page anew, with the key of another.</summary>
+    internal void SealWith(string site, string page, byte[] key) => Write(site, page, null, key);
+
+    private void Write(string site, string page, string? nudge, byte[] key)
     {
         var file = Path.Combine(site, page + ".html");
         var shell = SealedShell.Read(page + ".html", File.ReadAllText(file)) ?? throw new InvalidOperationException("The page is sealed.");
         var texts = OpenedPage.Of(shell, Epoch.BoxKey).Texts ?? [];
         var pieces = shell.Pieces.Zip(texts).Select(piece => new Piece(
             piece.First.Name,
-            Padding.Pad(piece.First.Name == "nudge" ? nudge : piece.Second, piece.First.Closed.Length - 28),
-            Epoch.PageKey(page)));
+            Padding.Pad(nudge is not null && piece.First.Name == "nudge" ? nudge : piece.Second, piece.First.Closed.Length - 28),
+            key));
         var made = SealedPage.Of(Epoch, shell.Language, page, [.. pieces]);
         var html = new StringBuilder(shell.Text).Replace(Convert.ToHexStringLower(shell.Version), Convert.ToHexStringLower(made.Version));
         foreach (var (before, after) in shell.Pieces.Zip(made.Pieces))
