@@ -9,6 +9,7 @@ using HintBook.Benchmarks.Whole;
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
 // `leaks` the search for secrets,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
+// `sittings` what people who tried a box tell,
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
@@ -26,6 +27,7 @@ return args switch
     ["again"] => AgainNumbers.Print(),
     ["paper"] => PaperNumbers.Print(2000),
     ["paper", var cards] => PaperNumbers.Print(int.Parse(cards, System.Globalization.CultureInfo.InvariantCulture)),
+    ["sittings"] => SittingNumbers.Print(),
     ["underload", .. var rest] => LoadRuns.Run(rest),
     [DamageWorker.Command, var kind, var from, var to, var seed] => DamageWorker.Run(kind, from, to, seed),
     [StepKill.Command, var book, var output, var step] => StepKill.Here(book, output, step),
@@ -36,7 +38,7 @@ return args switch
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | paper [CARDS] | underload [PART [COUNT [SEED]]] "
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | mechanism | paper [CARDS] | sittings | underload [PART [COUNT [SEED]]] "
         + "| rooms [BenchmarkDotNet options]]");
     return 2;
 }
