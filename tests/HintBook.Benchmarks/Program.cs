@@ -9,7 +9,8 @@ using HintBook.Benchmarks.Whole;
 // Without an argument: whole processes, ours beside the floor. `mechanism` measures the explorers, `boxes` boxes as they are built,
 // `leaks` the search for secrets, `draft` stages from two hours of captions,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
-// `sealing` a sealed book of 500 copies and 40 stages and its audit, `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
+// `sittings` what people who tried a box tell, `sealing` a sealed book of 500 copies and 40 stages and its audit,
+// `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
 return args switch
@@ -29,6 +30,7 @@ return args switch
     ["paper", var cards] => PaperNumbers.Print(Number(cards)),
     ["sealing"] => SealingNumbers.Print(500, 40),
     ["sealing", var copies, var stages] => SealingNumbers.Print(Number(copies), Number(stages)),
+    ["sittings"] => SittingNumbers.Print(),
     ["underload", .. var rest] => LoadRuns.Run(rest),
     [DamageWorker.Command, var kind, var from, var to, var seed] => DamageWorker.Run(kind, from, to, seed),
     [StepKill.Command, var book, var output, var step] => StepKill.Here(book, output, step),
@@ -41,7 +43,7 @@ static int Number(string digits) => int.Parse(digits, System.Globalization.Cultu
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism | paper [CARDS] | sealing [COPIES STAGES] "
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism | paper [CARDS] | sealing [COPIES STAGES] | sittings "
         + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

@@ -107,6 +107,9 @@ public sealed record Book
     /// <summary>The ways through the box that the author keeps.</summary>
     public ImmutableArray<KeptRehearsal> Rehearsals { get; init; } = [];
 
+    /// <summary>Where the author asks that minutes of stages come from sittings (<c>minutes: sittings</c>); null where they are the author's own.</summary>
+    public Span? MinutesFromSittings { get; init; }
+
     /// <summary>What was noted of people who tried the box.</summary>
     public ImmutableArray<SatStage> Sittings { get; init; } = [];
 

@@ -51,6 +51,9 @@ public sealed record Stage
     /// <summary>How long a solver usually takes, in minutes.</summary>
     public int? Minutes { get; init; }
 
+    /// <summary>Where the author wrote them; null where they weren't written.</summary>
+    public Span? MinutesAt { get; init; }
+
     /// <summary>A push in the right direction.</summary>
     public required Prose Nudge { get; init; }
 

@@ -8,6 +8,7 @@ using HintBook.Mechanism;
 using HintBook.Pages;
 using HintBook.Reading;
 using HintBook.Reading.Folder;
+using HintBook.Sittings;
 using HintBook.Spoilers;
 using HintBook.Text;
 
@@ -52,13 +53,13 @@ public static class Check
         return (findings.AnyError ? null : book, findings);
     }
 
-    // Clues that the author leaves to the program are made before anything looks at the codes.
+    // Clues that the author leaves to the program are made before anything looks at the codes, and minutes are known before anything is said of time.
     private static ReadBook Made(ReadBook read)
     {
         if (read.Book is not { } written)
             return read;
         var (book, findings) = CluesOnPaper.In(written);
-        return read with { Book = book, Findings = read.Findings.And(findings) };
+        return read with { Book = SatMinutes.In(book), Findings = read.Findings.And([.. findings, .. SittingNotes.In(book)]) };
     }
 
     private static Checked Examine(BookFolder folder, Book book, Findings read, CheckOptions given)
@@ -117,7 +118,9 @@ public static class Check
         var keys = book.Stages.SelectMany(stage => new[] { stage.File.Path, FrontMatter.KeysOf(stage.File) });
         // Of a photo that isn't there, what it shows isn't read either.
         var photos = book.AllPhotos.Select(photo => photo.File.Value);
-        return RunResults.KeyOf([$"{whole} {book.KnowsAllStages}", book.File.Text, .. keys, .. photos]);
+        // Those that come from sittings stand in no key.
+        var minutes = string.Join(' ', book.Stages.Select(stage => stage.Minutes));
+        return RunResults.KeyOf([$"{whole} {book.KnowsAllStages} {minutes}", book.File.Text, .. keys, .. photos]);
     }
 
     private static (Survey? Survey, Findings Findings) SurveyOf(Book book, bool whole, string? content, CheckOptions given)

@@ -6,8 +6,20 @@ namespace HintBook.Publishing;
 /// <param name="Print">What is printed; it may be missing.</param>
 public sealed record PublishedSite(string Output, string Site, string Print)
 {
+    private const string Own = ".hintbook";
+
     /// <summary>Where the records of its pictures lie; they may be missing.</summary>
-    public string Cache { get; init; } = Path.Combine(Output, ".hintbook", "cache");
+    public string Cache { get; init; } = Path.Combine(Output, Own, "cache");
+
+    /// <summary>Whether a file would lie in a folder that a publish has written, so that it might be uploaded with the site.</summary>
+    /// <param name="path">The file; it need not be there.</param>
+    public static bool IsAround(string path)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path));
+        while (folder is not null && !Directory.Exists(Path.Combine(folder, Own)))
+            folder = Path.GetDirectoryName(folder);
+        return folder is not null;
+    }
 
     /// <summary>A book that stands alone.</summary>
     /// <param name="output">Its output folder.</param>

@@ -95,6 +95,7 @@ public static class Reader
             Stages = stages.All,
             KnowsAllStages = stages.AllKnown,
             Rehearsals = Rehearsals.In(folder, own, findings),
+            MinutesFromSittings = keys.Text("minutes")?.At,
         };
         book = book with { Sittings = SittingFiles.In(folder, book, findings) };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };

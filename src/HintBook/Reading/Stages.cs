@@ -134,6 +134,7 @@ internal static partial class Stages
             Clip = keys["clip"] is YamlMap clip ? Clips.Read(folder, clip, findings) : null,
             Allow = keys.Allowances(),
             Minutes = keys.WholeNumber("minutes", 1, 10_000),
+            MinutesAt = keys["minutes"]?.At,
             Nudge = tiers.Nudge ?? none,
             Clue = tiers.Clue ?? none,
             Answer = tiers.Answer ?? none,

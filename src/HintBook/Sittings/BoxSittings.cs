@@ -4,6 +4,12 @@ using HintBook.Mechanism;
 
 namespace HintBook.Sittings;
 
+/// <summary>A step of help that most of those who read it needed more than.</summary>
+/// <param name="Stage">The stage.</param>
+/// <param name="Step">The step.</param>
+/// <param name="WentOn">Of those who read it, those who needed the next one, or gave up.</param>
+public sealed record Rewrite(Stage Stage, HelpTaken Step, Proportion WentOn);
+
 /// <summary>What sittings tell of a book: of each stage, and of the whole box.</summary>
 /// <param name="People">How many people sat at it.</param>
 /// <param name="Stages">Each stage, in the author's order.</param>
@@ -13,6 +19,9 @@ public sealed record BoxSittings(int People, ImmutableArray<StageSittings> Stage
 {
     /// <summary>How often the box is opened by chance where nothing else is asked for.</summary>
     public const int UsualRuns = 10_000;
+
+    /// <summary>The steps of help to rewrite, the most surely useless first.</summary>
+    public ImmutableArray<Rewrite> Rewrites { get; } = RewritesOf(Stages);
 
     // What a stage takes of which nobody knows anything, in minutes.
     private const double Unknown = 10;
@@ -36,6 +45,17 @@ public sealed record BoxSittings(int People, ImmutableArray<StageSittings> Stage
         var people = book.Sittings.Select(row => row.Who).Distinct().Count();
         return new(people, stages, way, people == 0 ? null : WholeBox.Of(TasksOf(way, survey), [.. way.Select(TimeOf)], runs));
     }
+
+    /// <summary>The steps of help to rewrite, the most surely useless first.</summary>
+    /// <param name="stages">What sittings tell of each stage.</param>
+    public static ImmutableArray<Rewrite> RewritesOf(ImmutableArray<StageSittings> stages) =>
+    [
+        .. from each in stages
+           let rewrite = each.Rewrite
+           where rewrite is not null
+           orderby rewrite.Value.WentOn.Bounds.Low descending
+           select new Rewrite(each.Stage, rewrite.Value.Step, rewrite.Value.WentOn),
+    ];
 
     private static ImmutableArray<Timed> TasksOf(ImmutableArray<StageSittings> way, Survey survey)
     {

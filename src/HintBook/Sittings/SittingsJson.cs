@@ -8,7 +8,8 @@ public static class SittingsJson
 {
     /// <summary>
     /// <c>{"people", "stages":[{"id","title","people","minutes":{"count","median","quarter","threeQuarters","low","high"},"nudge","clue","answer","gaveUp":
-    /// {"did","of","low","high"},"remarks"}], "whole":{"seed","runs","alone","together":{"tenth","half","nineTenths"},"mean","deviation","chain"}}</c>.
+    /// {"did","of","low","high"},"remarks"}], "whole":{"seed","runs","alone","together":{"tenth","half","nineTenths"},"mean","deviation","chain",
+    /// "critical":[{"id","share"}]}}</c>.
     /// Minutes are minutes, shares lie between 0 and 1; what isn't known is null.
     /// </summary>
     /// <param name="sittings">What the sittings of a book tell.</param>
@@ -77,6 +78,16 @@ public static class SittingsJson
         json.WriteStartArray("chain");
         foreach (var number in whole.Chain)
             json.WriteStringValue(sittings.Way[number].Stage.Id.Value);
+        json.WriteEndArray();
+        json.WriteStartArray("critical");
+        foreach (var (stage, share) in sittings.Way.Zip(whole.Critical))
+        {
+            json.WriteStartObject();
+            json.WriteString("id", stage.Stage.Id.Value);
+            json.WriteNumber("share", share);
+            json.WriteEndObject();
+        }
+
         json.WriteEndArray();
         json.WriteEndObject();
     }

@@ -27,26 +27,21 @@ public static class SittingsText
         return text.ToString();
     }
 
-    /// <summary>How sure it is that most people would do the same, in words.</summary>
-    /// <param name="proportion">Who did it.</param>
-    public static string Say(Proportion proportion)
-    {
-        var (low, high) = proportion.Bounds;
-        return string.Create(CultureInfo.InvariantCulture, $"{proportion.Did} of {proportion.Of}; of all people between {low:P0} and {high:P0}")
-            .Replace(" %", " %", StringComparison.Ordinal);
-    }
-
     private static void Stages(StringBuilder text, BoxSittings sittings)
     {
         var width = sittings.Stages.Max(each => each.Stage.Title.Value.Length);
         text.Append($"{"".PadRight(width)}  people  minutes  half of them  nudge  clue  answer  gave up\n");
         foreach (var each in sittings.Stages)
         {
-            var spread = each.Minutes is { } minutes ? $"{Number(minutes.Quarter)}–{Number(minutes.ThreeQuarters)}" : "";
+            var spread = each.Minutes is { } minutes ? SittingWords.Between(minutes.Quarter, minutes.ThreeQuarters) : "";
+            var middle = each.Minutes is { } known ? SittingWords.Number(known.Median) : "";
             text.Append(CultureInfo.InvariantCulture,
-                $"{each.Stage.Title.Value.PadRight(width)}  {each.People,6}  {(each.Minutes is { } known ? Number(known.Median) : ""),7}  {spread,12}  "
+                $"{each.Stage.Title.Value.PadRight(width)}  {each.People,6}  {middle,7}  {spread,12}  "
                 + $"{each.TookNudge.Did,5}  {each.WentOnToClue.Did,4}  {each.WentOnToAnswer.Did,6}  {each.GaveUp.Did,7}\n");
         }
+
+        if (sittings.Stages.Any(each => each.Minutes is { Bounds: null }))
+            text.Append($"{SittingWords.FewTimes}\n");
     }
 
     private static void Whole(StringBuilder text, BoxSittings sittings, WholeBox whole)
@@ -57,35 +52,34 @@ public static class SittingsText
         var chain = whole.Chain.Select(number => $"“{sittings.Way[number].Stage.Title}”");
         text.Append(CultureInfo.InvariantCulture,
             $"The longest chain: {Words.List(chain)}; {whole.Expected.Mean:0} minutes on average, give or take {whole.Expected.Deviation:0}.\n");
+        Critical(text, sittings, whole);
+    }
+
+    // Where there is one way alone, every stage is on the chain each time.
+    private static void Critical(StringBuilder text, BoxSittings sittings, WholeBox whole)
+    {
+        if (whole.Critical.All(share => share is 1))
+        {
+            text.Append("There is one way, so several solvers wait for every stage of it.\n");
+            return;
+        }
+
+        var width = sittings.Way.Max(each => each.Stage.Title.Value.Length);
+        text.Append("How often each stage is on the longest chain, for which all others wait:\n");
+        foreach (var (stage, share) in sittings.Way.Zip(whole.Critical))
+            text.Append($"  {stage.Stage.Title.Value.PadRight(width)}  {SittingWords.PerCent(share),5}\n");
     }
 
     private static void Rewrites(StringBuilder text, BoxSittings sittings)
     {
-        var rewrites =
-            (from each in sittings.Stages
-             let rewrite = each.Rewrite
-             where rewrite is not null
-             orderby rewrite.Value.WentOn.Bounds.Low descending
-             select (each.Stage, rewrite.Value.Step, rewrite.Value.WentOn)).ToArray();
-        if (rewrites.Length == 0)
+        if (sittings.Rewrites.IsEmpty)
             return;
         text.Append("\nRewrite first:\n");
-        foreach (var (stage, step, wentOn) in rewrites)
-            text.Append($"  “{stage.Title}”: {Advice(step)} ({Say(wentOn)}).\n");
+        foreach (var rewrite in sittings.Rewrites)
+            text.Append($"  “{rewrite.Stage.Title}”: {SittingWords.Advice(rewrite.Step)} ({SittingWords.Say(rewrite.WentOn)}).\n");
     }
 
-    private static string Advice(HelpTaken step) => step switch
-    {
-        HelpTaken.Nudge => "the nudge doesn't help, since most of those who read it went on to the clue",
-        HelpTaken.Clue => "the clue doesn't help, since most of those who read it went on to the answer",
-        _ => "the answer doesn't help, since most gave up here",
-    };
-
     private static string Spread((double Tenth, double Half, double NineTenths) minutes) =>
-        $"half within {Length(minutes.Half)}, nine of ten within {Length(minutes.NineTenths)}, one of ten within {Length(minutes.Tenth)}";
-
-    private static string Length(double minutes) =>
-        minutes < 90 ? $"{Number(minutes)} min" : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(minutes / 60)} h {Math.Floor(minutes % 60):00}");
-
-    private static string Number(double minutes) => minutes.ToString("0.#", CultureInfo.InvariantCulture);
+        $"half within {SittingWords.Length(minutes.Half)}, nine of ten within {SittingWords.Length(minutes.NineTenths)}, "
+        + $"one of ten within {SittingWords.Length(minutes.Tenth)}";
 }

@@ -31,6 +31,9 @@ public sealed record StageSittings
     /// <summary>Of those who read the clue, those who went on to the answer.</summary>
     public required Proportion WentOnToAnswer { get; init; }
 
+    /// <summary>Of all, those who read the answer.</summary>
+    public Proportion ReadAnswer => WentOnToAnswer with { Of = People };
+
     /// <summary>Of all, those who gave up here.</summary>
     public required Proportion GaveUp { get; init; }
 

@@ -236,6 +236,7 @@ internal static partial class BookShapes
         new("theme", Name, "How the pages look."),
         new("goal", Conditions with { Least = 1 }, "What the solver has or what is open at the end.", Required: true),
         new("patience", Span, "How long a solver tries a lock's settings one by one."),
+        new("minutes", new ChoiceShape(["sittings"]), "“sittings” takes the minutes of a stage from sittings/*.csv where enough people were at it."),
         new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
         new("print", Print, "How the papers are printed."),
         new("addresses", new ChoiceShape(["short", "whole"]), "“short” prints addresses without .html, where your host answers them so."),

@@ -18,8 +18,8 @@ public static class SittingFiles
     private static readonly string[][] Columns =
     [
         ["who", "name", "player", "group", "wer", "gruppe", "qui", "groupe", "quién", "quien", "nombre", "誰", "名前", "من", "الاسم"],
-        ["stage", "step", "schritt", "stufe", "étape", "etape", "etapa", "paso", "段階", "ステップ", "الخطوة", "المرحلة"],
-        ["minutes", "min", "time", "minuten", "zeit", "durée", "temps", "minutos", "tiempo", "分", "時間", "الدقائق", "الوقت"],
+        ["stage", "step", "schritt", "stufe", "abschnitt", "étape", "etape", "etapa", "paso", "段階", "ステップ", "الخطوة", "المرحلة"],
+        ["minutes", "min", "time", "minuten", "zeit", "durée", "durée en minutes", "temps", "minutos", "tiempo", "分", "時間", "الدقائق", "الوقت"],
         ["help", "help used", "hint", "hilfe", "aide", "ayuda", "ヒント", "المساعدة"],
         ["remarks", "remark", "notes", "note", "bemerkung", "bemerkungen", "notizen", "remarques", "notas", "observaciones",
             "メモ", "備考", "ملاحظات"],
@@ -28,7 +28,7 @@ public static class SittingFiles
     private static readonly (HelpTaken Help, bool GaveUp, string[] Words)[] Helps =
     [
         (HelpTaken.Nothing, false, ["", "none", "nothing", "no", "0", "keine", "nichts", "aucune", "rien", "ninguna", "nada", "-", "なし", "لا"]),
-        (HelpTaken.Nudge, false, ["nudge", "1", "anstoß", "anstoss", "coup de pouce", "empujón", "一押し", "دفعة"]),
+        (HelpTaken.Nudge, false, ["nudge", "1", "anstoß", "anstoss", "coup de pouce", "empujón", "empujoncito", "一押し", "ひと押し", "دفعة", "إشارة خفيفة"]),
         (HelpTaken.Clue, false, ["clue", "2", "hinweis", "indice", "pista", "手がかり", "دليل"]),
         (HelpTaken.Answer, false, ["answer", "3", "all", "auflösung", "lösung", "réponse", "solution", "respuesta", "答え", "الجواب"]),
         (HelpTaken.Answer, true, ["gave up", "given up", "gave-up", "4", "aufgegeben", "abandon", "abandonné", "abandonó", "あきらめた", "استسلم"]),
