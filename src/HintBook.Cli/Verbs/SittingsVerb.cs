@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HintBook.Reading.Sittings;
 using HintBook.Sittings;
 using HintBook.Text;
 
@@ -30,10 +31,14 @@ internal static class SittingsVerb
             var looked = CheckedBook.At(parsed.GetValue(book)!, null, terminal, stop);
             if (looked.Known is not { } known)
                 return OutcomePrinter.NotReady("Nothing can be told of its sittings yet", looked.Findings, terminal);
-            var rows = looked.Findings.All.Where(finding => finding.At.File.Path.StartsWith("sittings/", StringComparison.Ordinal));
+            var rows = looked.Findings.All.Where(finding => finding.At.File.Path.StartsWith("sittings/", StringComparison.Ordinal)
+                || finding.At.File.Path == LetterFile.FileName);
             terminal.Say(Findings.Of([.. rows]), withNotes: false);
             var told = BoxSittings.Of(known.Book, known.Survey, parsed.GetValue(runs) ?? BoxSittings.UsualRuns);
-            terminal.Out.Write(parsed.GetValue(format) == "json" ? SittingsJson.Write(told) : SittingsText.Write(known.Book, told));
+            var letters = BoxLetters.Of(known.Book, known.Addresses);
+            terminal.Out.Write(parsed.GetValue(format) == "json"
+                ? SittingsJson.Write(told, letters)
+                : SittingsText.Write(known.Book, told) + letters.ToText());
             return ExitCode.Fine;
         });
         return verb;

@@ -96,6 +96,7 @@ public static class Reader
             KnowsAllStages = stages.AllKnown,
             Rehearsals = Rehearsals.In(folder, own, findings),
             Sittings = SittingFiles.In(folder, stages.All, findings),
+            Letters = LetterFile.In(folder, findings),
         };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(CopyFindings.OtherLanguages(book));
