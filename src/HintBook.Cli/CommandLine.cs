@@ -32,6 +32,7 @@ internal static class CommandLine
             ResetVerb.Make(terminal, stop),
             ProveVerb.Make(terminal),
             ClueVerb.Make(terminal),
+            LetterVerb.Make(terminal, stop),
             SittingsVerb.Make(terminal, stop),
             SchemaVerb.Make(terminal),
             ThemeVerb.Make(terminal),

@@ -4,6 +4,7 @@ using HintBook.Workbench.Guarding;
 using HintBook.Workbench.Looking;
 using HintBook.Workbench.Making;
 using HintBook.Workbench.Phone;
+using HintBook.Workbench.Replying;
 using HintBook.Workbench.Showing;
 using HintBook.Workbench.Understanding;
 using HintBook.Workbench.Writing;
@@ -71,6 +72,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
                 new ShowAnswers(files, live.Root).AnswerTo,
                 new MakeAnswers(live, makes).AnswerTo,
                 new UnderstandAnswers(live).AnswerTo,
+                new LetterAnswers(live).AnswerTo,
                 new HouseAnswers(live, ours.IsTaken, phones).AnswerTo,
             ]);
             LocalServer.Answer(made, door, guests ?? Guests.Unwatched, answers.Answer);

@@ -98,8 +98,8 @@ internal static class CopiesVerb
 
     private static int Retire(Book book, string path, string serial, SealedCopies numbers, Terminal terminal)
     {
-        if (SealedCopies.In(book, serial) is not { } copy)
-            return Refuse(SealedCopies.Unknown(book, serial), terminal);
+        if (Copies.WithSerial(book, serial) is not { } copy)
+            return Refuse(Copies.Unknown(book, serial), terminal);
         if (copy.Retired)
             return Refuse($"Copy {serial} is out of use already.", terminal);
         var file = Path.Combine(path, Copies.FileName);

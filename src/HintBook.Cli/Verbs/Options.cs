@@ -23,13 +23,14 @@ internal static class Options
     }
 
     /// <summary>The maker's date. No clock is asked: the same input gives the same bytes.</summary>
-    public static Option<string?> Date()
+    public static Option<string?> Date() =>
+        Date($"Today, as {PrintedCards.DateForm}: {AddressList.FileName} keeps it for the cards that are printed.");
+
+    /// <summary>A date of the maker's.</summary>
+    /// <param name="what">What it is for.</param>
+    public static Option<string?> Date(string what)
     {
-        var date = new Option<string?>("--date")
-        {
-            Description = $"Today, as {PrintedCards.DateForm}: {AddressList.FileName} keeps it for the cards that are printed.",
-            HelpName = "DATE",
-        };
+        var date = new Option<string?>("--date") { Description = what, HelpName = "DATE" };
         date.Validators.Add(given =>
         {
             if (given.Tokens is [var token] && DateOf(token.Value) is null)

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using HintBook.Books;
 using HintBook.Print.Papers;
 using HintBook.Publishing;
+using HintBook.Reading;
 using HintBook.Sealing;
 using HintBook.Starting.Edition;
 using HintBook.Text;
@@ -16,16 +17,6 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
     private const string UntilPublished = "Publish, and upload the whole site with the old files deleted.";
 
     private readonly SealedEdition? edition = book.Sealed is not null && book.Id is { } id ? new(path, id.Value) : null;
-
-    /// <summary>The copy with a serial; null for none.</summary>
-    public static Copy? In(Book book, string serial) => book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial);
-
-    /// <summary>That no copy has a serial, with a near one.</summary>
-    public static string Unknown(Book book, string serial)
-    {
-        var near = Nearest.To(serial, book.Copies.Select(copy => copy.Serial.Value));
-        return $"No copy has the serial “{serial}”." + (near is null ? "" : $" Did you mean “{near}”?");
-    }
 
     /// <summary>Why the numbers of a sealed book can't be changed; null where they can, or where there are none.</summary>
     public string? WhyNot() => book.Sealed is null ? null
@@ -68,8 +59,8 @@ internal sealed class SealedCopies(Book book, string path, Terminal terminal)
     /// <summary>Another card for a copy.</summary>
     public int Reissue(string serial)
     {
-        if (In(book, serial) is null)
-            return Refuse(Unknown(book, serial));
+        if (Copies.WithSerial(book, serial) is null)
+            return Refuse(Copies.Unknown(book, serial));
         return Change(kept => kept[serial] switch
         {
             null => (null, $"Copy {serial} has no number yet: run “hintbook copies BOOK --seal” first."),

@@ -2,6 +2,7 @@ using System.CommandLine;
 using HintBook.Checking;
 using HintBook.Print.Papers;
 using HintBook.Publishing;
+using HintBook.Reading.Sittings;
 using HintBook.Sittings;
 using HintBook.Sittings.Page;
 using HintBook.Text;
@@ -49,7 +50,8 @@ internal static class SittingsVerb
             var looked = CheckedBook.At(parsed.GetValue(book)!, null, terminal, stop);
             if (looked.Known is not { } known)
                 return OutcomePrinter.NotReady("Nothing can be told of its sittings yet", looked.Findings, terminal);
-            var rows = looked.Findings.All.Where(finding => finding.At.File.Path.StartsWith("sittings/", StringComparison.Ordinal));
+            var rows = looked.Findings.All.Where(finding => finding.At.File.Path.StartsWith("sittings/", StringComparison.Ordinal)
+                || finding.At.File.Path == LetterFile.FileName);
             terminal.Say(Findings.Of([.. rows]), withNotes: false);
             if (parsed.GetValue(sheet) is { } pdf)
                 Written(pdf, "print it at 100 %, one for each person or group", terminal, () => SingleFile.Write(pdf, Sheet(known, parsed.GetValue(paper)!)));
@@ -57,10 +59,13 @@ internal static class SittingsVerb
                 return ExitCode.Fine;
 
             var told = BoxSittings.Of(known.Book, known.Survey, parsed.GetValue(runs) ?? BoxSittings.UsualRuns);
+            var letters = BoxLetters.Of(known.Book, known.Addresses);
             if (parsed.GetValue(output) is { } page)
                 Written(page, "it names every stage, so keep it to yourself", terminal, () => SingleFile.Write(page, SittingsPage.Write(known.Book, told)));
+            else if (parsed.GetValue(format) == "json")
+                terminal.Out.Write(SittingsJson.Write(told, letters));
             else
-                terminal.Out.Write(parsed.GetValue(format) == "json" ? SittingsJson.Write(told) : SittingsText.Write(known.Book, told));
+                terminal.Out.Write(SittingsText.Write(known.Book, told) + letters.ToText());
             return ExitCode.Fine;
         });
         return verb;

@@ -329,7 +329,7 @@ function showRehearsals() {
   ]);
 }
 
-const sides = { write: "to-write", play: "to-play", proofs: "to-proofs", make: "to-make" };
+const sides = { write: "to-write", play: "to-play", proofs: "to-proofs", make: "to-make", letter: "to-letter" };
 for (const [side, id] of Object.entries(sides)) {
   $(id).onclick = async () => {
     for (const [other, press] of Object.entries(sides)) {

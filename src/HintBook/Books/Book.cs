@@ -113,6 +113,9 @@ public sealed record Book
     /// <summary>What was noted of people who tried the box.</summary>
     public ImmutableArray<SatStage> Sittings { get; init; } = [];
 
+    /// <summary>The letters of owners that were noted.</summary>
+    public ImmutableArray<NotedLetter> Letters { get; init; } = [];
+
     /// <summary>
     /// The same book in other languages, each whole: what isn't translated stands in the book's own language. They differ in
     /// their texts alone, so whatever is true of the box is true of all of them.

@@ -30,6 +30,9 @@ internal sealed record Html(string Text)
         _ => "\ufffd",
     };
 
+    /// <summary>A text with everything escaped that means something in HTML.</summary>
+    public static string Escaped(string text) => string.Concat(text.Select(letter => Special.Contains(letter) ? Entity(letter) : $"{letter}"));
+
     /// <inheritdoc/>
     public override string ToString() => Text;
 }

@@ -25,7 +25,7 @@ internal sealed class OwnValues
     /// <param name="prose">The text.</param>
     /// <param name="made">What was made of it.</param>
     public RenderedProse In(Prose prose, RenderedProse made) => new(
-        new Html(OwnMark.ReplaceInHtml(made.Html.Text, name => $"<span data-own=\"{Escaped(name)}\" dir=\"auto\">{Escaped(instead)}</span>")),
+        new Html(OwnMark.ReplaceInHtml(made.Html.Text, name => $"<span data-own=\"{Html.Escaped(name)}\" dir=\"auto\">{Html.Escaped(instead)}</span>")),
         [.. made.Findings, .. OwnMark.In(prose.Markdown).Select(mark => Wrong(prose, mark)).OfType<Finding>()]);
 
     private Finding? Wrong(Prose prose, OwnMark mark)
@@ -41,6 +41,4 @@ internal sealed class OwnValues
 
     private static IReadOnlyCollection<string> NamesOf(Book book) =>
         [.. book.Copies.SelectMany(copy => copy.Values).Select(value => value.Name.Value).Distinct(StringComparer.Ordinal)];
-
-    private static string Escaped(string text) => string.Concat(text.Select(letter => Html.Special.Contains(letter) ? Html.Entity(letter) : $"{letter}"));
 }

@@ -15,6 +15,16 @@ public static class Copies
 
     private const string Key = "copies";
 
+    /// <summary>The copy with a serial; null for none.</summary>
+    public static Copy? WithSerial(Book book, string serial) => book.Copies.FirstOrDefault(copy => copy.Serial.Value == serial);
+
+    /// <summary>That no copy has a serial, with a near one.</summary>
+    public static string Unknown(Book book, string serial)
+    {
+        var near = Nearest.To(serial, book.Copies.Select(copy => copy.Serial.Value));
+        return $"No copy has the serial “{TerminalText.Shown(serial)}”." + (near is null ? "" : $" Did you mean “{TerminalText.Shown(near)}”?");
+    }
+
     /// <summary>The name in <c>{ copy: name }</c>, or null for anything else.</summary>
     internal static Located<string>? NameIn(YamlNode? node) => (node as YamlMap)?.Text("copy");
 

@@ -96,6 +96,7 @@ public static class Reader
             KnowsAllStages = stages.AllKnown,
             Rehearsals = Rehearsals.In(folder, own, findings),
             MinutesFromSittings = keys.Text("minutes")?.At,
+            Letters = LetterFile.In(folder, findings),
         };
         book = book with { Sittings = SittingFiles.In(folder, book, findings) };
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };

@@ -9,11 +9,12 @@ public static class SittingsJson
     /// <summary>
     /// <c>{"people", "stages":[{"id","title","people","minutes":{"count","median","quarter","threeQuarters","low","high"},"nudge","clue","answer","gaveUp":
     /// {"did","of","low","high"},"remarks"}], "whole":{"seed","runs","alone","together":{"tenth","half","nineTenths"},"mean","deviation","chain",
-    /// "critical":[{"id","share"}]}}</c>.
+    /// "critical":[{"id","share"}]}, "letters"}</c>, the last as <see cref="BoxLetters"/> writes it.
     /// Minutes are minutes, shares lie between 0 and 1; what isn't known is null.
     /// </summary>
     /// <param name="sittings">What the sittings of a book tell.</param>
-    public static string Write(BoxSittings sittings) => JsonText.Write(json =>
+    /// <param name="letters">What its letters tell.</param>
+    public static string Write(BoxSittings sittings, BoxLetters letters) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteNumber("people", sittings.People);
@@ -23,6 +24,8 @@ public static class SittingsJson
         json.WriteEndArray();
         json.WritePropertyName("whole");
         Whole(json, sittings);
+        json.WritePropertyName("letters");
+        letters.WriteTo(json);
         json.WriteEndObject();
     });
 

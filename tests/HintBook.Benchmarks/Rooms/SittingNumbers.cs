@@ -60,7 +60,7 @@ internal static class SittingNumbers
         {
             var findings = new List<Finding>();
             var with = book;
-            read[round] = Took(() => with = book with { Sittings = SittingFiles.In(file, book.Stages, findings) });
+            read[round] = Took(() => with = book with { Sittings = SittingFiles.In(file, book, AddressList.Nothing, findings) });
             if (with.Sittings.Length != Sittings * FewStages || findings.Count > 0)
                 throw new InvalidOperationException("Not all rows were read.");
             BoxSittings? box = null;

@@ -79,7 +79,7 @@ public sealed class SittingSheetTests
 
         var rows = new[] { words["nudge"], words["clue"], words["answer"], words["print_sitting_gave_up"] }
             .SelectMany(help => SittingFiles.In(
-                new SourceFile("sittings/a.csv", $"{string.Join(',', heads)}\nAnn,lid,7,{help},slow\n"), [A.Stage("lid")], findings)).ToArray();
+                new SourceFile("sittings/a.csv", $"{string.Join(',', heads)}\nAnn,lid,7,{help},slow\n"), A.Book(A.Stage("lid")), AddressList.Nothing, findings)).ToArray();
 
         Assert.Empty(findings);
         Assert.Equal(

@@ -7,6 +7,7 @@ internal static class SittingFindings
 {
     public static readonly FindingCode OtherColumnsCode = new("HB1801", Severity.Warning, "a table of sittings with other columns");
     public static readonly FindingCode RowCode = new("HB1802", Severity.Warning, "a row of sittings that can't be used");
+    public static readonly FindingCode LettersCode = new("HB7411", Severity.Warning, "a row of letters that can't be used");
 
     /// <summary>No column says which stage a row is about.</summary>
     public static Finding NoStageColumn(Span at, string[] columns) => OtherColumnsCode.At(
@@ -33,4 +34,19 @@ internal static class SittingFindings
         written.At,
         $"“{written}” isn't a kind of help.",
         "Write one of: none, nudge, clue, answer, gave up.");
+
+    /// <summary>No column says which page a letter is about.</summary>
+    public static Finding NoPageColumn(Span at) => LettersCode.At(
+        at,
+        "The first row names no column “page”, so it can't be told what the letters are about.",
+        $"Write as the first row: {LetterFile.Heading}");
+
+    /// <summary>A letter about no page.</summary>
+    public static Finding NoPage(Span at) => LettersCode.At(at, "This row names no page.", "Write the eight letters of the page's name, or take the row out.");
+
+    /// <summary>A day that is none; the letter counts all the same.</summary>
+    public static Finding NoDate(Located<string> written) => LettersCode.At(
+        written.At,
+        $"“{written}” isn't a day.",
+        "Write year, month and day, such as 2026-11-28, or leave the cell empty.");
 }

@@ -1,0 +1,115 @@
+using System.Text.Json;
+using HintBook.Cli;
+using HintBook.Tests.Publishing;
+
+namespace HintBook.Tests.Cli;
+
+/// <summary>Answers to owners, on the command line.</summary>
+public sealed class LetterVerbTests : IDisposable
+{
+    private const StringComparison Sensitive = StringComparison.Ordinal;
+    private readonly BookAndOutput desk = new();
+
+    public void Dispose() => desk.Dispose();
+
+    [Fact]
+    public void A_letter_says_the_sign_one_step_and_the_way_to_more()
+    {
+        var said = Said.By("letter", desk.Book, "the-number");
+
+        Assert.Equal((ExitCode.Fine, ""), (said.Exit, said.Error));
+        Assert.Contains("Nudge\n", said.Out, Sensitive);
+        Assert.Contains("For more, open “Clue”", said.Out, Sensitive);
+        Assert.DoesNotContain("0420", said.Out, Sensitive);
+        Assert.Contains("0420", Said.By("letter", desk.Book, "the-number", "--step", "answer").Out, Sensitive);
+        Assert.False(File.Exists(Path.Combine(desk.Book, "letters.csv")));
+    }
+
+    [Fact]
+    public void Json_has_the_pieces_and_what_was_read_from_the_letter()
+    {
+        var page = Page();
+
+        var said = Said.By("letter", desk.Book, "--subject", $"AW: Stuck: My First Box, page {page}", "--format", "json");
+
+        using var json = JsonDocument.Parse(said.Out);
+        Assert.Equal("the-number", json.RootElement.GetProperty("stage").GetString());
+        Assert.Equal(page, json.RootElement.GetProperty("page").GetString());
+        Assert.Equal("nudge", json.RootElement.GetProperty("step").GetString());
+        Assert.Contains(json.RootElement.GetProperty("parts").EnumerateArray(), part => part.GetProperty("kind").GetString() == "help");
+    }
+
+    [Fact]
+    public void A_noted_letter_is_counted_by_sittings()
+    {
+        var said = Said.By("letter", desk.Book, "the-number", "--note", "--date", "2026-11-28");
+
+        Assert.Equal((ExitCode.Fine, "Noted in letters.csv.\n"), (said.Exit, said.Error));
+        Assert.Equal($"page,date\n{Page()},2026-11-28\n", File.ReadAllText(Path.Combine(desk.Book, "letters.csv")));
+        Assert.Contains("1 letter of owners noted", Said.By("sittings", desk.Book).Out, Sensitive);
+        using var json = JsonDocument.Parse(Said.By("sittings", desk.Book, "--format", "json").Out);
+        Assert.Equal(1, json.RootElement.GetProperty("letters").GetProperty("count").GetInt32());
+    }
+
+    [Fact]
+    public void An_owner_gets_the_values_of_their_own_copy_and_of_no_other()
+    {
+        desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
+        desk.Change("book.yaml", "clue: \"zero fish, four crows, two cats, zero dogs\"", "clue: { copy: verse }");
+        desk.Change("stages/02-the-number.md", "*zero fish, four crows, two cats, zero dogs*", "a verse about animals");
+        desk.Change("stages/02-the-number.md", "Zero fish, four crows, two cats, zero dogs. The number is **0420**.", "The number is **{{ copy: number }}**.");
+        desk.Change("stages/03-the-lid.md", "Set **0420** on", "Set your number on");
+        File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), "\nid: practice-box\nsealed: true\n");
+        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), """
+            copies:
+              "001": { own: { number: "2846", verse: "two fish, eight crows, four cats, six dogs" } }
+              "002": { own: { number: "5173", verse: "five fish, one crow, seven cats, three dogs" } }
+              "003": { retired: true, own: { number: "6284", verse: "six fish, two crows, eight cats, four dogs" } }
+
+            """);
+        Assert.Equal(ExitCode.Fine, Said.By("copies", desk.Book, "--seal").Exit);
+
+        string[] numbers = ["2846", "5173", "6284"];
+        Assert.Equal(["2846"], In("--step", "answer", "--copy", "001"));
+        Assert.Equal(["5173"], In("--step", "answer", "--subject", "stuck, copy 002"));
+        Assert.Equal([], In("--step", "answer"));
+        Assert.Equal([], In("--copy", "001"));
+        Assert.Equal([], In("--step", "clue", "--copy", "001"));
+        var mistyped = Said.By("letter", desk.Book, "the-number", "--step", "answer", "--subject", "stuck, copy 009");
+        Assert.Contains("the answer says nothing of any copy", mistyped.Error, Sensitive);
+        Assert.Contains("(what belongs to your own box)", mistyped.Out, Sensitive);
+        Assert.Contains("Copy 003 is out of use.", Refused("--copy", "003"), Sensitive);
+        Assert.Contains("No copy has the serial “01”. Did you mean “001”?", Refused("--copy", "01"), Sensitive);
+
+        string[] In(params string[] more)
+        {
+            var said = Said.By(["letter", desk.Book, "the-number", .. more]);
+            Assert.Equal(ExitCode.Fine, said.Exit);
+            return [.. numbers.Where(number => said.Out.Contains(number, Sensitive))];
+        }
+
+        string Refused(params string[] more)
+        {
+            var said = Said.By(["letter", desk.Book, "the-number", .. more]);
+            Assert.Equal((ExitCode.WrongUsage, ""), (said.Exit, said.Out));
+            return said.Error;
+        }
+    }
+
+    [Fact]
+    public void A_book_with_errors_answers_no_letter()
+    {
+        desk.Change("stages/02-the-number.md", "# Clue", "# Clew");
+
+        var said = Said.By("letter", desk.Book, "the-number", "--step", "clue");
+
+        Assert.Equal((ExitCode.BookHasErrors, ""), (said.Exit, said.Out));
+        Assert.Contains("No letter can be answered yet", said.Error, Sensitive);
+    }
+
+    private string Page()
+    {
+        using var json = JsonDocument.Parse(Said.By("letter", desk.Book, "the-number", "--format", "json").Out);
+        return json.RootElement.GetProperty("page").GetString()!;
+    }
+}

@@ -1,0 +1,222 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using AngleSharp.Html.Dom;
+using CsCheck;
+using HintBook.Books;
+using HintBook.Checking;
+using HintBook.Pages;
+using HintBook.Replying;
+using HintBook.Spoilers;
+using HintBook.Tests.Books;
+using HintBook.Tests.Pages;
+using HintBook.Tests.Reading;
+using HintBook.Text;
+
+namespace HintBook.Tests.Replying;
+
+/// <summary>An answer to an owner says what the page of the stage says at that step, and the way to more.</summary>
+public sealed class LetterTests
+{
+    private static readonly string[] SixLanguages = ["en", "de", "fr", "es", "ja", "ar"];
+    private static readonly Lazy<Examined> Example = new(() => Assert.IsType<Sound>(HintBook.Checking.Check.Run(Where.Example)).Examined);
+
+    private static readonly string[] Pieces =
+    [
+        "Turn ", "*it*", "\n\n", "\n- a pin", "\n1. the lid", "`code`", "\n    kept\n", "[a link](https://made.example/x)", "> said\n", "## Head\n", "<b>",
+        "&amp;", "  \nnew",
+    ];
+
+    public static TheoryData<string, LetterStep> LanguagesAndSteps => new MatrixTheoryData<string, LetterStep>(SixLanguages, Enum.GetValues<LetterStep>());
+
+    [Theory]
+    [MemberData(nameof(LanguagesAndSteps))]
+    public void Every_piece_of_a_letter_stands_on_the_page_at_that_step_or_is_a_word_of_the_theme(string language, LetterStep step)
+    {
+        var known = In(language);
+        var words = known.Theme.Words[language];
+        string[] own = [.. words.Entries.Values.Select(Shape)];
+        var pages = Site.Build(known.Site.Plan, known.Theme).Site.Files.ToDictionary(file => file.Path);
+
+        Assert.All(known.Book.Stages, stage =>
+        {
+            var letter = Letter(known, stage.Id.Value, step);
+            var page = Sites.Parse(Encoding.UTF8.GetString(pages[known.Addresses.PageOf(stage.Id.Value)].Content().Span));
+            var (opened, help) = (UpTo(page, step), Bare(Of(page, step)));
+            Assert.All(letter.Parts, part =>
+            {
+                switch (part.Kind)
+                {
+                    case LetterPartKind.Words or LetterPartKind.Heading:
+                        Assert.Contains(own, shape => Regex.IsMatch(part.Text, shape, RegexOptions.None, TimeSpan.FromSeconds(5)));
+                        break;
+                    case LetterPartKind.Help:
+                        Assert.All(Unnumbered(part.Text).Split('\n'), line => Assert.Contains(Bare(line), help, StringComparison.Ordinal));
+                        break;
+                    case LetterPartKind.Address:
+                        Assert.Equal(known.Addresses.Base + known.Addresses.PageOf(stage.Id.Value), part.Text);
+                        break;
+                    default:
+                        Assert.All(part.Text.Split('\n'), line => Assert.Contains(Bare(line), opened, StringComparison.Ordinal));
+                        break;
+                }
+            });
+            // In the page's order, from its first word; pictures come after the text.
+            Assert.StartsWith(Bare(Unnumbered(letter.Parts.Single(part => part.Kind == LetterPartKind.Help).Text)), help, StringComparison.Ordinal);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(LanguagesAndSteps))]
+    public void A_letter_in_the_place_of_its_step_gives_the_leak_check_nothing_more_to_find(string language, LetterStep step)
+    {
+        var known = In(language);
+        var with = known.Book with { Stages = [.. known.Book.Stages.Select(stage => With(stage, step, Letter(known, stage.Id.Value, step).Text))] };
+
+        Assert.Empty(Told(with).Except(Told(known.Book)));
+
+        string[] Told(Book book) => [.. Leaks.In(book, known.Survey).Findings.All
+            .Where(finding => finding.IsError && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal)).Select(finding => finding.Message)];
+    }
+
+    [Fact]
+    public void The_leak_check_would_find_the_help_of_the_next_step()
+    {
+        var known = In("en");
+        var stage = known.Book.Stages.First(stage => stage.Id.Value == "five-wheels");
+        var tooMuch = With(stage, LetterStep.Nudge, Letter(known, "five-wheels", LetterStep.Answer).Text);
+        var with = known.Book with { Stages = known.Book.Stages.Replace(stage, tooMuch) };
+
+        Assert.Contains(Leaks.In(with, known.Survey).Findings.All, finding => finding.IsError);
+    }
+
+    [Fact]
+    public void Cautions_stand_before_the_help_that_leads_to_the_danger() => Assert.All(
+        from stage in Example.Value.Book.Stages where !stage.Cautions.IsEmpty from step in Enum.GetValues<LetterStep>() select (stage, step),
+        each =>
+        {
+            var kinds = Letter(Example.Value, each.stage.Id.Value, each.step).Parts.Select(part => part.Kind).ToList();
+            Assert.Equal(each.stage.Cautions.Length, kinds.Count(kind => kind == LetterPartKind.Caution));
+            Assert.True(kinds.LastIndexOf(LetterPartKind.Caution) < kinds.IndexOf(LetterPartKind.Help));
+        });
+
+    [Theory]
+    [InlineData("83wf3vhk", "five-wheels")]
+    [InlineData("83WF3VHK", "five-wheels")]
+    [InlineData("83wf-3vhk", "five-wheels")]
+    [InlineData("https://alder-row.example/beekeeper/83wf3vhk.html#clue", "five-wheels")]
+    [InlineData("<83wf3vhk.html>.", "five-wheels")]
+    [InlineData("OOpwgqyz", "the-honey")]
+    [InlineData("five-wheels", "five-wheels")]
+    [InlineData("11-five-wheels", "five-wheels")]
+    [InlineData("stages/11-five-wheels.md", "five-wheels")]
+    [InlineData("a row of five wheels", "five-wheels")]
+    public void A_page_is_known_by_any_name_that_it_ever_had_and_by_its_stage(string named, string stage) =>
+        Assert.Equal(stage, Assert.IsType<LetterPage.OfStage>(LetterPage.Find(named, Example.Value)).Id);
+
+    [Fact]
+    public void A_name_that_never_was_is_answered_with_the_nearest()
+    {
+        var unknown = Assert.IsType<LetterPage.Unknown>(LetterPage.Find("83wf3vhx", Example.Value));
+
+        Assert.Equal("83wf3vhk", unknown.Near[0].Name);
+        Assert.Contains("Did you mean 83wf3vhk (“A row of five wheels”)?", unknown.Says, StringComparison.Ordinal);
+        Assert.Contains("eight letters", Assert.IsType<LetterPage.Unknown>(LetterPage.Find("umbrella-stand-9", Example.Value)).Says, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("index.html")]
+    [InlineData("where.html")]
+    [InlineData("solution")]
+    public void A_page_of_no_stage_leads_to_where_am_I(string page)
+    {
+        var written = Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(Example.Value, new() { Page = page }));
+
+        Assert.Contains("https://alder-row.example/beekeeper/where.html", written.Letter.Text, StringComparison.Ordinal);
+        Assert.Null(written.Letter.Stage);
+        Assert.NotEmpty(written.Remarks);
+    }
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    [InlineData("ja")]
+    [InlineData("ar")]
+    public void A_stage_that_is_gone_is_said_to_be_gone_and_leads_to_where_am_I(string language)
+    {
+        var known = In(language);
+        known = known with
+        {
+            Addresses = known.Addresses with { Gone = ["7m5x9r4t"] },
+            Site = known.Site with { Plan = known.Site.Plan with { Addresses = known.Addresses with { Gone = ["7m5x9r4t"] } } },
+        };
+
+        var letter = Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(known, new() { Page = "7m5x9r4t" })).Letter;
+
+        Assert.Contains(known.Theme.Words[language]["gone_how"], letter.Text, StringComparison.Ordinal);
+        Assert.Contains(known.Theme.Words[language]["where"], letter.Text, StringComparison.Ordinal);
+        Assert.Contains("/where.html", letter.Text, StringComparison.Ordinal);
+        Assert.Null(letter.Step);
+    }
+
+    [Fact]
+    public void A_language_that_the_book_has_not_is_told()
+    {
+        var refused = Assert.IsType<LetterAnswer.Refused>(LetterDesk.Answer(Example.Value, new() { Page = "83wf3vhk", Language = "fr" }));
+
+        Assert.Contains("isn't written in “fr”: it is in en", refused.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Any_Markdown_becomes_plain_text_with_the_words_that_the_page_shows_and_no_others() =>
+        Gen.Int[0, Pieces.Length - 1].Select(piece => Pieces[piece]).Array[0, 25]
+            .Sample(pieces =>
+            {
+                var html = ProseHtml.Render(A.Prose(string.Concat(pieces))).Html;
+                var shown = Sites.Fragment(html.Text).Body!.TextContent;
+                var text = LetterProse.TextOf(html).Replace(" (https://made.example/x)", "", StringComparison.Ordinal);
+                Assert.Equal(Bare(shown), Bare(Unnumbered(text)));
+                Assert.DoesNotContain("\n\n\n", text, StringComparison.Ordinal);
+            });
+
+    private static Letter Letter(Examined known, string stage, LetterStep step) =>
+        Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(known, new() { Page = stage, Step = step })).Letter;
+
+    // The example with its words in another language: the author's own stay as they are.
+    private static Examined In(string language)
+    {
+        var known = Example.Value;
+        var book = known.Book with { Language = A.Value(language) };
+        return known with { Book = book, Site = known.Site with { Plan = known.Site.Plan with { Book = book } } };
+    }
+
+    private static Stage With(Stage stage, LetterStep step, string text) => step switch
+    {
+        LetterStep.Nudge => stage with { Nudge = A.Prose(text) },
+        LetterStep.Clue => stage with { Clue = A.Prose(text) },
+        _ => stage with { Answer = A.Prose(text) },
+    };
+
+    private static string Of(IHtmlDocument page, LetterStep step)
+    {
+        var tier = page.QuerySelector($"details[data-keep='{LetterSteps.NameOf(step)}']")!;
+        return string.Concat(tier.QuerySelectorAll(".prose").Where(prose => prose.Closest("details.tier") == tier).Select(prose => prose.TextContent));
+    }
+
+    private static string UpTo(IHtmlDocument page, LetterStep step)
+    {
+        foreach (var later in Enum.GetValues<LetterStep>().Where(each => each > step))
+            page.QuerySelector($"details[data-keep='{LetterSteps.NameOf(later)}']")?.Remove();
+        page.QuerySelector("details[data-done]")?.Remove();
+        return Bare(page.Body!.TextContent);
+    }
+
+    // A sentence of the theme with anything in its gaps.
+    private static string Shape(string words) => $"^{Regex.Replace(Regex.Escape(words), @"\\\{\w+}", ".*", RegexOptions.None, TimeSpan.FromSeconds(5))}$";
+
+    private static string Unnumbered(string text) =>
+        Regex.Replace(text, @"^\d+\. ", "", RegexOptions.Multiline, TimeSpan.FromSeconds(5));
+
+    private static string Bare(string text) => string.Concat(text.Where(char.IsLetterOrDigit));
+}
