@@ -19,6 +19,7 @@ internal static class Examples
         ["prove"] = "hintbook prove my-box --notes",
         ["clue"] = "hintbook clue 0420 --as number-words",
         ["sittings"] = "hintbook sittings my-box",
+        ["letter"] = "hintbook letter my-box 83wf3vhk --step clue --copy 007",
         ["schema"] = "hintbook schema --out my-box/schemas --replace",
         ["theme"] = "hintbook theme my-box parlour",
         ["audit"] = "hintbook audit my-box/published --book my-box",

@@ -2,6 +2,7 @@ using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Print.Flow;
 using HintBook.Print.Papers;
+using HintBook.Reading;
 using HintBook.Reading.Sittings;
 using HintBook.Tests.Books;
 using HintBook.Tests.Cards;
