@@ -23,7 +23,8 @@ public static partial class SpeechFile
     public static ReadSpeech Read(string text)
     {
         var (said, passed) = (new List<Said>(), ImmutableArray.CreateBuilder<int>());
-        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        // W3C WebVTT, section 6.1: a form feed, which .NET takes for the end of a line, is white space.
+        var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
         for (var at = 0; at < lines.Length; at++)
         {
             if (!IsTiming(lines[at]))

@@ -8,8 +8,9 @@ namespace HintBook.Tests.Starting.Drafting;
 
 /// <summary>
 /// Captions that others have collected, with what others read in them. npm brings them, once, into the build folder; where it can't, these tests are
-/// skipped and say so. vtt.js 0.10.0 carries 264 files for each rule of the W3C's chapter on parsing, each with its cues (Apache-2.0); its later versions,
-/// and other packages, carry none. @aj-archipelago/subvibe 1.0.12 carries SubRip and WebVTT as programs of transcription write them, and a parser (MIT).
+/// skipped and say so. vtt.js 0.10.0 carries 264 files for each rule of the W3C's chapter on parsing, each with its cues (Apache-2.0); its later versions
+/// carry none, and of fifteen packages none carries the W3C's own tests. @aj-archipelago/subvibe 1.0.12 carries SubRip and WebVTT as programs of
+/// transcription write them, and a parser (MIT).
 /// </summary>
 public partial class PublishedCaptionsTests
 {

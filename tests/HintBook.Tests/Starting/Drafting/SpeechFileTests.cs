@@ -13,6 +13,10 @@ public sealed class SpeechFileTests
     // W3C WebVTT, section 1.5, comments; 1.6, styling.
     [InlineData("WEBVTT\n\nNOTE not said\n\n00:01.000 --> 00:02.000\nsaid\n\nNOTE\nnor\nthis\n", "1 2 said")]
     [InlineData("WEBVTT\n\nSTYLE\n::cue { color: lime }\n\n00:01.000 --> 00:02.000\nsaid &amp; done\n", "1 2 said & done")]
+    // W3C WebVTT, section 6.1 and 6.3: any white space of ASCII around the times; a caption that lasts no time; carriage returns alone.
+    [InlineData("WEBVTT\n\nname\n\t\f00:01.000 \t-->\f 00:02.000\f\nsaid\n", "1 2 said")]
+    [InlineData("WEBVTT\n\n00:01.000 --> 00:01.000\nsaid\n", "1 1 said")]
+    [InlineData("WEBVTT\r\r00:01.000 --> 00:02.000\rsaid\r\r00:02.000 --> 00:03.000\ron", "1 2 said|2 3 on")]
     // SubRip.
     [InlineData("1\n00:00:01,000 --> 00:00:02,500\nOne\n\n2\n00:00:03,000 --> 00:00:04,000\nTwo\n", "1 2.5 One|3 4 Two")]
     [InlineData("00:00:01,000 --> 00:00:02,500\nOne\n\n00:00:03,000 --> 00:00:04,000\nTwo\n", "1 2.5 One|3 4 Two")]
