@@ -88,7 +88,7 @@ internal static class BeginVerb
 
     private static void TellOfLanguage(string? language, Terminal terminal)
     {
-        if (language is not null && NewBook.LanguageFor(language) != language.Split('-')[0].ToLowerInvariant())
+        if (language is not null && !string.Equals(NewBook.LanguageFor(language), language.Split('-')[0], StringComparison.OrdinalIgnoreCase))
             terminal.Say($"The small box that teaches is described in English. Write your own texts in “{language}”.");
     }
 

@@ -40,7 +40,7 @@ public static partial class FoundBooks
         try
         {
             return [.. folder.EnumerateDirectories()
-                .Where(each => each.LinkTarget is null && !each.Name.StartsWith('.') && (each.Attributes & FileAttributes.Hidden) == 0)
+                .Where(each => each.LinkTarget is null && !each.Name.StartsWith('.') && !each.Attributes.HasFlag(FileAttributes.Hidden))
                 .OrderBy(each => each.Name, StringComparer.Ordinal)];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

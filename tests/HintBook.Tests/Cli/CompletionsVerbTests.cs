@@ -12,6 +12,7 @@ public sealed class CompletionsVerbTests : IDisposable
         using var restore = Process.Start(new ProcessStartInfo("dotnet", ["tool", "restore"])
         {
             WorkingDirectory = Repository.Root,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;
@@ -77,7 +78,7 @@ public sealed class CompletionsVerbTests : IDisposable
         var script = Path.Combine(root, "script");
         File.WriteAllText(script, Said.By("completions", shell).Out);
 
-        using var process = Process.Start(new ProcessStartInfo(shell, [option, script]) { RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(shell, [option, script]) { UseShellExecute = false, RedirectStandardError = true })!;
         Assert.Equal("", process.StandardError.ReadToEnd());
         process.WaitForExit();
         Assert.Equal(0, process.ExitCode);

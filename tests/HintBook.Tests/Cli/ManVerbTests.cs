@@ -16,7 +16,12 @@ public sealed class ManVerbTests : IDisposable
     public async Task Man_shows_it_without_a_warning()
     {
         DebianProgram.Have("man", "man-db groff", () => DebianProgram.IsThere("man") && DebianProgram.IsThere("groff"));
-        var start = new ProcessStartInfo("man", ["--warnings", "-E", "UTF-8", "-l", page]) { RedirectStandardError = true, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("man", ["--warnings", "-E", "UTF-8", "-l", page])
+        {
+            UseShellExecute = false,
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        };
         start.Environment["MANWIDTH"] = "100";
         start.Environment["LC_ALL"] = "C.UTF-8";
         using var man = Process.Start(start)!;

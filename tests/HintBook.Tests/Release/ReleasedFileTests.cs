@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 using HintBook.Tests.House;
 
 namespace HintBook.Tests.Release;
@@ -23,7 +24,12 @@ public sealed class ReleasedFileTests : IDisposable
     [Fact]
     public void It_starts_where_nothing_else_is()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux(), "The file for Linux starts on Linux.");
+        if (!OperatingSystem.IsLinux())
+        {
+            Assert.Skip("The file for Linux starts on Linux.");
+            return;
+        }
+
         Directory.CreateDirectory(Desk);
         File.Copy(Released(), Path.Combine(Desk, "hintbook"));
         const UnixFileMode ForAllToStart = UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute;
@@ -67,12 +73,18 @@ public sealed class ReleasedFileTests : IDisposable
 
     private static void Dotnet(string[] words)
     {
-        using var process = Process.Start(new ProcessStartInfo("dotnet", words) { WorkingDirectory = Repository.Root, RedirectStandardOutput = true })!;
+        using var process = Process.Start(new ProcessStartInfo("dotnet", words)
+        {
+            WorkingDirectory = Repository.Root,
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+        })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, said);
     }
 
+    [SupportedOSPlatform("linux")]
     private void GiveAway()
     {
         File.SetUnixFileMode(root, File.GetUnixFileMode(root) | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
@@ -96,6 +108,7 @@ public sealed class ReleasedFileTests : IDisposable
             ? new ProcessStartInfo("/usr/bin/setpriv", [$"--reuid={Nobody}", $"--regid={Nobody}", "--clear-groups", program, .. words])
             : new ProcessStartInfo(program, words);
         start.WorkingDirectory = Desk;
+        start.UseShellExecute = false;
         start.RedirectStandardOutput = start.RedirectStandardError = true;
         // Not even a home, so that nothing can be unpacked there.
         start.Environment.Clear();
