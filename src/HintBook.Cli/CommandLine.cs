@@ -33,6 +33,7 @@ internal static class CommandLine
             ProveVerb.Make(terminal),
             ClueVerb.Make(terminal),
             LetterVerb.Make(terminal, stop),
+            ListingVerb.Make(terminal, stop),
             SittingsVerb.Make(terminal, stop),
             SchemaVerb.Make(terminal),
             ThemeVerb.Make(terminal),

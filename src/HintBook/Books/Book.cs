@@ -54,6 +54,12 @@ public sealed record Book
     /// <summary>A picture of the closed box, for the front page.</summary>
     public ImmutableArray<Photo> Photos { get; init; } = [];
 
+    /// <summary>Width, depth and height of the closed box with their unit, as the author wrote them; null where they say nothing.</summary>
+    public Located<string>? Size { get; init; }
+
+    /// <summary>The weight of the box with its unit, as the author wrote it; null where they say nothing.</summary>
+    public Located<string>? Weight { get; init; }
+
     /// <summary>
     /// The address of a film that lies elsewhere; <c>{seconds}</c> in it stands for the moment. Clips that name no file are parts of it.
     /// </summary>

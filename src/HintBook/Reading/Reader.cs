@@ -82,6 +82,8 @@ public static class Reader
             ShortAddresses = keys.Text("addresses")?.Value == "short",
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
+            Size = keys.Text("size"),
+            Weight = keys.Text("weight"),
             FilmAddress = Clips.AddressOf(keys),
             Welcome = keys.Prose("welcome"),
             Care = keys.Care(),

@@ -53,7 +53,7 @@ public static class LetterDesk
         var read = asked.Text is { } text ? LetterReader.Read(text, known.Theme.Words.Values, PagesOf(known)) : new(null, null, null);
         var languages = LetterWriter.LanguagesOf(known.Book);
         if (asked.Language is { } language && !languages.Any(each => LetterWriter.Same(each, language)))
-            return new LetterAnswer.Refused($"The book isn't written in “{TerminalText.Shown(language)}”: it is in {Words.List(languages)}.");
+            return new LetterAnswer.Refused(LetterWriter.NotIn(languages, language));
         var remarks = ImmutableArray.CreateBuilder<string>();
         var (copy, why) = CopyFor(known, asked, read, remarks);
         if (why is not null)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Pages;
+using HintBook.Text;
 
 namespace HintBook.Replying;
 
@@ -29,6 +30,10 @@ public sealed class LetterWriter
 
     /// <summary>The languages in which a book can answer, its own first.</summary>
     public static ImmutableArray<string> LanguagesOf(Book book) => [.. book.Translations.Prepend(book).Select(each => each.Language.Value)];
+
+    /// <summary>That a book isn't written in a language.</summary>
+    public static string NotIn(ImmutableArray<string> languages, string language) =>
+        $"The book isn't written in “{TerminalText.Shown(language)}”: it is in {Words.List(languages)}.";
 
     /// <summary>Whether two language tags are the same.</summary>
     public static bool Same(string one, string? other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);

@@ -66,6 +66,21 @@ internal static class Leaks
         return (mayBeSaid, Findings.Of(findings));
     }
 
+    /// <summary>The same for a text that isn't the author's alone, and that anyone reads before the box is open.</summary>
+    /// <param name="book">The book, in the text's language.</param>
+    /// <param name="survey">What is proved of its box.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="where">What findings call it.</param>
+    public static IEnumerable<Finding> Outside(Book book, Survey survey, string text, string where)
+    {
+        var secrets = Secret.Collect(book);
+        var finders = Finders.Build(book, secrets);
+        var knowledge = new Knowledge(book, survey, secrets);
+        var search = new Search(
+            secrets, finders, new(book, secrets), new(book, survey, knowledge), knowledge, new KnownTitles(survey, secrets), survey);
+        return search.In(new Passage(text, book.File.Top, Tier.Outside, where), null, knowledge.Outside);
+    }
+
     private sealed record Search(
         ImmutableArray<Secret> Secrets,
         Finders Finders,

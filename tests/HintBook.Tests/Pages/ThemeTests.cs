@@ -223,7 +223,7 @@ public class ThemeTests
             "card_", "map_", "working_", "own_value", "care_", "shelf", "which_box", "language_name", "mail_",
             "where_as_it_came", "where_moved", "where_position",
             "where_out_of_sight", "where_in_hand", "where_not_in_hand", "moved",
-            "list_comma", "list_and", "list_or", "print_", "letter_",
+            "list_comma", "list_and", "list_or", "print_", "letter_", "listing_",
         ];
         var words = Theme.BuiltIn(Theme.Default).Theme.Words["en"].Entries.Keys;
 

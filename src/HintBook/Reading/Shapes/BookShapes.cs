@@ -242,6 +242,9 @@ internal static partial class BookShapes
         new("addresses", new ChoiceShape(["short", "whole"]), "“short” prints addresses without .html, where your host answers them so."),
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
+        new("size", new TextShape("width, depth and height with mm or cm", SizePattern(), "220 x 150 x 180 mm", Bare.Never),
+            "How large the closed box is: width, depth, height."),
+        new("weight", new TextShape("a weight with g or kg", WeightPattern(), "6 kg", Bare.Never), "How heavy the box is."),
         new("film", Film, "A film that lives elsewhere: a link leads to its part where a clip names no file."),
         new("welcome", Text, "A few words for the front page, in Markdown."),
         new("care", Care, "How an owner looks after the box, in Markdown: one text, or one for each thing."),
@@ -424,6 +427,12 @@ internal static partial class BookShapes
 
     [GeneratedRegex(@"^(european|american|japanese|id-1|a7|[0-9]+(\.[0-9]+)? ?[x×] ?[0-9]+(\.[0-9]+)?( ?mm)?)$")]
     private static partial Regex CardPattern();
+
+    [GeneratedRegex(@"^[0-9]+(\.[0-9]+)? ?[x×] ?[0-9]+(\.[0-9]+)? ?[x×] ?[0-9]+(\.[0-9]+)? ?(mm|cm)$")]
+    private static partial Regex SizePattern();
+
+    [GeneratedRegex(@"^[0-9]+(\.[0-9]+)? ?(g|kg)$")]
+    private static partial Regex WeightPattern();
 
     [GeneratedRegex(@"^[0-9]+ ?[-–] ?[0-9]+$")]
     private static partial Regex RangePattern();

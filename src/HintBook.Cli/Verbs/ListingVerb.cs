@@ -1,0 +1,48 @@
+using System.CommandLine;
+using HintBook.Checking;
+using HintBook.Listing;
+using HintBook.Publishing;
+using HintBook.Replying;
+using HintBook.Text;
+
+namespace HintBook.Cli.Verbs;
+
+/// <summary><c>listing BOOK</c>: describes the box for a shop or a fair, without spoiling anything.</summary>
+internal static class ListingVerb
+{
+    private const string UsualFolder = "listing";
+
+    public static Command Make(Terminal terminal, CancellationToken stop)
+    {
+        var book = Options.Book();
+        var output = Options.Out($"The folder to write to (default: {UsualFolder} in the book's folder). Files that an earlier run wrote there are replaced.");
+        var language = new Option<string?>("--language") { Description = "In this language alone.", HelpName = "TAG" };
+        var verb = new Command("listing", "Describe the box for a shop or a fair, spoiling nothing.") { book, output, language };
+        verb.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(book)!;
+            var looked = CheckedBook.At(path, null, terminal, stop);
+            if (looked is not Sound { Examined: var known })
+                return OutcomePrinter.NotReady("The box can't be described yet", looked.Findings, terminal);
+            var languages = LetterWriter.LanguagesOf(known.Book);
+            if (parsed.GetValue(language) is { } tag && !languages.Any(each => LetterWriter.Same(each, tag)))
+            {
+                terminal.Say(LetterWriter.NotIn(languages, tag));
+                return ExitCode.WrongUsage;
+            }
+
+            var made = ListingFolder.Make(known, parsed.GetValue(language));
+            if (made.Files.IsEmpty)
+                return OutcomePrinter.NotReady("Nothing was written, since the description would spoil something", made.Findings, terminal);
+            var folder = parsed.GetValue(output) ?? Path.Combine(path, UsualFolder);
+            foreach (var (name, content) in made.Files)
+            {
+                SingleFile.Write(Path.Combine(folder, name), content.Span);
+                terminal.Out.WriteLine(TerminalText.Shown(Path.Combine(folder, name)));
+            }
+
+            return ExitCode.Fine;
+        });
+        return verb;
+    }
+}
