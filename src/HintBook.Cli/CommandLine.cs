@@ -23,6 +23,8 @@ internal static class CommandLine
             ProveVerb.Make(terminal),
             ClueVerb.Make(terminal),
             SittingsVerb.Make(terminal, stop),
+            TestWalkVerb.Make(terminal, stop),
+            PackingVerb.Make(terminal, stop),
             SchemaVerb.Make(terminal),
             ThemeVerb.Make(terminal),
             AuditVerb.Make(terminal, stop),
