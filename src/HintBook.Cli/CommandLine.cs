@@ -35,6 +35,8 @@ internal static class CommandLine
             LetterVerb.Make(terminal, stop),
             ListingVerb.Make(terminal, stop),
             SittingsVerb.Make(terminal, stop),
+            TestWalkVerb.Make(terminal, stop),
+            PackingVerb.Make(terminal, stop),
             SchemaVerb.Make(terminal),
             ThemeVerb.Make(terminal),
             AuditVerb.Make(terminal, stop),

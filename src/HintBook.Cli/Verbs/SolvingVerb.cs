@@ -39,10 +39,7 @@ internal static class SolvingVerb
         var book = Options.Book();
         var format = new Option<string>("--format") { Description = "How to print it.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
-        var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
-        var time = new Option<double?>("--time") { Description = "How long it may take; without it as long as it takes.", HelpName = "SECONDS" };
-        memory.Validators.Add(result => Between(1, MostMebibytes, result));
-        time.Validators.Add(result => Between(0.001, MostSeconds, result));
+        var (memory, time) = (Memory(), Time());
         var notes = Options.Notes();
         var verb = new Command(name, description) { book, format, memory, time, notes };
         verb.SetAction(parsed =>
@@ -52,8 +49,7 @@ internal static class SolvingVerb
                 return OutcomePrinter.NotReady("The mechanism can't be looked at yet", read.Findings, terminal);
 
             using var progress = new Progress(terminal);
-            var longest = parsed.GetValue(time) is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue;
-            var limits = SolveLimits.Of(parsed.GetValue(memory), longest);
+            var limits = LimitsOf(parsed.GetValue(memory), parsed.GetValue(time));
             var answer = ask(read.Book, limits, progress);
             progress.Clear();
             var all = Findings.Of(findings(answer));
@@ -63,6 +59,26 @@ internal static class SolvingVerb
         });
         return verb;
     }
+
+    /// <summary>How much memory may be taken.</summary>
+    public static Option<int> Memory()
+    {
+        var memory = new Option<int>("--memory") { Description = "How much memory the states may take.", HelpName = "MIB", DefaultValueFactory = _ => 1024 };
+        memory.Validators.Add(result => Between(1, MostMebibytes, result));
+        return memory;
+    }
+
+    /// <summary>How long it may take.</summary>
+    public static Option<double?> Time()
+    {
+        var time = new Option<double?>("--time") { Description = "How long it may take; without it as long as it takes.", HelpName = "SECONDS" };
+        time.Validators.Add(result => Between(0.001, MostSeconds, result));
+        return time;
+    }
+
+    /// <summary>The limits that these options set.</summary>
+    public static SolveLimits LimitsOf(int memory, double? time) =>
+        SolveLimits.Of(memory, time is { } seconds ? TimeSpan.FromSeconds(seconds) : TimeSpan.MaxValue);
 
     // What is no number at all has been told already.
     private static void Between(double least, double most, OptionResult result)

@@ -48,6 +48,9 @@ public sealed record Book
     /// <summary>Whether addresses are printed without <c>.html</c>, because the host answers them so (<c>addresses: short</c>).</summary>
     public bool ShortAddresses { get; init; }
 
+    /// <summary>What is wrapped or locked for the journey, for the packing list; nobody else reads it.</summary>
+    public ImmutableArray<Located<string>> ForThePost { get; init; } = [];
+
     /// <summary>Cautions that hold for the whole box.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

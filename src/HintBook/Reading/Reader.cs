@@ -80,6 +80,7 @@ public static class Reader
             },
             Print = keys.PrintWishes(),
             ShortAddresses = keys.Text("addresses")?.Value == "short",
+            ForThePost = keys.Texts("for-the-post"),
             Cautions = keys.CautionList("cautions"),
             Photos = Pictures.OfBook(folder, keys, findings),
             Size = keys.Text("size"),

@@ -36,7 +36,7 @@ public sealed partial class GuideWaysBackTests
         Assert.Equal(PrintedPage().Match(Guide.Pages["putting-back"]).Groups["text"].Value.TrimEnd('\n').Split('\n'), printed);
     }
 
-    private static BookOnDisk Unfolded(string page)
+    internal static BookOnDisk Unfolded(string page)
     {
         var folder = new BookOnDisk().Without("stages/01-the-lid.md");
         foreach (Match file in FileInPage().Matches(Guide.Pages[page]))

@@ -10,7 +10,7 @@ public partial class DesignRulesTests
     private static readonly string[] RoomsFromBelow =
     [
         "Text", "Books", "Reading", "Mechanism", "Sittings", "Ciphers", "Spoilers", "Photos", "Maps", "Pages", "Cards", "Print", "Sealing",
-        "Checking", "Publishing", "Replying", "Listing", "Starting", "Handbook",
+        "Checking", "Publishing", "Bench", "Replying", "Listing", "Starting", "Handbook",
     ];
 
     [Fact]

@@ -112,7 +112,12 @@ internal readonly record struct Effect(int Variable, int Position, ulong From = 
 /// <param name="When">The alternatives.</param>
 /// <param name="Effects">What changes, one effect a variable.</param>
 /// <param name="Stage">The number of the stage that it is a move of, or -1.</param>
-internal sealed record Act(Step Step, ImmutableArray<Clause> When, ImmutableArray<Effect> Effects, int Stage);
+internal sealed record Act(Step Step, ImmutableArray<Clause> When, ImmutableArray<Effect> Effects, int Stage)
+{
+    /// <summary>Whether a hand moves a free part to a position by it.</summary>
+    public bool Puts(int variable, int position) =>
+        Step.Kind == StepKind.FreeMove && Effects is [var only] && only.Variable == variable && only.Position == position;
+}
 
 /// <summary>Something that the box does by itself.</summary>
 /// <param name="Number">Its place in the book, from 0.</param>

@@ -32,11 +32,14 @@ internal sealed class Stepper(Machine machine)
     public int[]? Start() => Settle([.. machine.Start]);
 
     /// <summary>What an act that is possible makes of a state; null if the box never rests after it.</summary>
-    public int[]? After(int act, int[] state)
+    /// <param name="act">The act.</param>
+    /// <param name="state">The state, which stays as it is.</param>
+    /// <param name="happened">Takes the numbers of the reactions that follow, in their order; null where nobody asks.</param>
+    public int[]? After(int act, int[] state, ICollection<int>? happened = null)
     {
         var next = (int[])state.Clone();
         Put(machine.Acts[act].Effects, next);
-        return Settle(next);
+        return Settle(next, happened);
     }
 
     /// <summary>Makes an act that is possible in the state itself; false if the box never rests after it.</summary>
@@ -46,7 +49,7 @@ internal sealed class Stepper(Machine machine)
         return Settle(state) is not null;
     }
 
-    private int[]? Settle(int[] state)
+    private int[]? Settle(int[] state, ICollection<int>? happened = null)
     {
         for (var turns = 0; turns < MostReactions; turns++)
         {
@@ -55,6 +58,7 @@ internal sealed class Stepper(Machine machine)
             {
                 if (!Holds(rule.When, state) || !Put(rule.Effects, state))
                     continue;
+                happened?.Add(rule.Number);
                 still = false;
                 break;
             }

@@ -127,6 +127,15 @@ internal sealed record CautionBlock(string Sign, string Name, string Text, TextS
 /// <param name="Style">How they are set.</param>
 internal sealed record TableBlock((string Read, string Gives) Head, ImmutableArray<(string Read, string Gives)> Rows, TextStyle Style) : Block;
 
+/// <summary>A line to be ticked: a number, what is done, and squares in columns at the right edge. Without a number it names the columns.</summary>
+/// <param name="Number">The number; empty in the row that names the columns.</param>
+/// <param name="Lines">What is done, one paragraph below the other.</param>
+/// <param name="Columns">By column, from the left: its name in the row that names them; otherwise empty for a square, and null for none.</param>
+/// <param name="ColumnWidth">How wide a column is, in millimetres.</param>
+/// <param name="Style">How number and names are set.</param>
+internal sealed record TickRowBlock(
+    string Number, ImmutableArray<(string Text, TextStyle Style)> Lines, ImmutableArray<string?> Columns, double ColumnWidth, TextStyle Style) : Block;
+
 /// <summary>A QR code at the left edge.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="Side">Its side with the quiet zone, in millimetres.</param>

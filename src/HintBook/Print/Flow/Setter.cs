@@ -69,6 +69,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             PhotoBlock photo => Photo(photo),
             CautionBlock caution => [Caution(caution)],
             TableBlock table => Table(table),
+            TickRowBlock row => [TickRow(row)],
             CodeBlock code => [Code(code)],
             MarkBlock mark => [Mark(mark)],
             FieldBlock field => [Field(field)],
@@ -247,6 +248,47 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             {
                 Parts = [new(cell, cells[0].Length), new(cell, cells[1].Length), new(PartRole.Artifact, 1)],
             };
+        }
+    }
+
+    private Piece TickRow(TickRowBlock block)
+    {
+        const double number = 9;
+        const double above = 0.8;
+        var right = Width - (block.Columns.Length * block.ColumnWidth);
+        var (words, height) = (ImmutableArray.CreateBuilder<Printed>(), above);
+        foreach (var (text, style) in block.Lines)
+        {
+            var lines = LineBreaker.Break([new Run(text)], style, right - number - 3);
+            words.AddRange(Lines(lines, style, number, height));
+            height += lines.Length * style.LineHeight;
+        }
+
+        height = Math.Max(height, above + block.Style.LineHeight) + above;
+        var baseline = above + (FirstBaseline * block.Style.Size);
+        var top = baseline - (HalfCapital * block.Style.Size) - (TickBoxSide / 2);
+        Printed[][] cells =
+        [
+            block.Number.Length == 0 ? []
+                : [new PrintedText(number - 2.5, baseline, block.Number, Typeface.SemiBold, block.Style.Size, block.Style.Tone, FromRight: true)],
+            [.. words],
+            .. block.Columns.Select((column, i) => Cell(column, right + ((i + 0.5) * block.ColumnWidth))),
+        ];
+        var role = block.Number.Length == 0 ? PartRole.HeadCell : PartRole.Cell;
+        return new(height, [.. cells.SelectMany(cell => cell), new PrintedBox(new(0, height - 0.1, Width, 0.1), Tone.Rule)])
+        {
+            Parts = [.. cells.Select(cell => new PiecePart(role, cell.Length)), new(PartRole.Artifact, 1)],
+        };
+
+        Printed[] Cell(string? column, double middle)
+        {
+            if (column is null)
+                return [];
+            if (column.Length == 0)
+                return [.. Frame(new(middle - (TickBoxSide / 2), top, TickBoxSide, TickBoxSide))];
+            var name = LineBreaker.Break([new Run(column)], block.Style, block.ColumnWidth - 1);
+            var width = name.Max(line => line.Parts.Sum(part => Letters.Width(part.Text, part.Face, block.Style.Size)));
+            return [.. Lines(name, block.Style, middle - (width / 2), above)];
         }
     }
 

@@ -240,6 +240,7 @@ internal static partial class BookShapes
         new("cards", new ChoiceShape(["both", "box", "stages"]), "Which cards are printed."),
         new("print", Print, "How the papers are printed."),
         new("addresses", new ChoiceShape(["short", "whole"]), "“short” prints addresses without .html, where your host answers them so."),
+        new("for-the-post", new ListShape(Text, "[ Wedge the drawer with card. ]"), "What is wrapped or locked for the journey, for “hintbook packing”."),
         new("cautions", CautionList, "Dangers of the whole box."),
         new("photo", PhotoOrPhotos, "The closed box, for the front page."),
         new("size", new TextShape("width, depth and height with mm or cm", SizePattern(), "220 x 150 x 180 mm", Bare.Never),
