@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
 using HintBook.Books;
 using HintBook.Publishing;
+using HintBook.Reading;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
@@ -29,9 +30,9 @@ internal static class BenchVerb
     /// <returns>False for a copy that isn't there or is out of use, with a sentence.</returns>
     public static bool Find(Book book, string? serial, out Copy? copy, [NotNullWhen(false)] out string? why)
     {
-        copy = serial is null ? null : SealedCopies.In(book, serial);
+        copy = serial is null ? null : Copies.WithSerial(book, serial);
         why = serial is null || copy is { Retired: false } ? null
-            : copy is null ? SealedCopies.Unknown(book, serial)
+            : copy is null ? Copies.Unknown(book, serial)
             : $"Copy {serial} is out of use, so there is nothing to test or to pack. “hintbook copies” lists the others.";
         return why is null;
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using HintBook.Benchmarks.Books;
@@ -60,17 +59,21 @@ internal static class SittingNumbers
         {
             var findings = new List<Finding>();
             var with = book;
+<<<<<<< HEAD
             read[round] = Took(() => with = book with { Sittings = SittingFiles.In(file, book, AddressList.Nothing, findings) });
+=======
+            read[round] = ProcessorTime.Of(() => with = book with { Sittings = SittingFiles.In(file, book.Stages, findings) });
+>>>>>>> sit19
             if (with.Sittings.Length != Sittings * FewStages || findings.Count > 0)
                 throw new InvalidOperationException("Not all rows were read.");
             BoxSittings? box = null;
-            told[round] = Took(() =>
+            told[round] = ProcessorTime.Of(() =>
             {
                 box = BoxSittings.Of(with, survey);
                 SittingsText.Write(with, box);
                 SittingsJson.Write(box);
             });
-            page[round] = Took(() => SittingsPage.Write(with, box!));
+            page[round] = ProcessorTime.Of(() => SittingsPage.Write(with, box!));
         }
 
         Console.WriteLine($"{Sittings} sittings, {Sittings * FewStages} rows: read {Said(read)}");
@@ -91,21 +94,11 @@ internal static class SittingNumbers
         ];
         ImmutableArray<StageTime> times =
             [.. tasks.Select(_ => new StageTime([.. Enumerable.Range(0, 20).Select(_ => 1 + (40 * dice.Share()))], new(5, 10, 20)))];
-        var took = Enumerable.Range(0, Rounds).Select(_ => Took(() => WholeBox.Of(tasks, times, Runs))).ToArray();
+        var took = Enumerable.Range(0, Rounds).Select(_ => ProcessorTime.Of(() => WholeBox.Of(tasks, times, Runs))).ToArray();
         ImmutableArray<StageTime> guesses = [.. times.Select(time => time with { Minutes = [] })];
-        var guessed = Enumerable.Range(0, Rounds).Select(_ => Took(() => WholeBox.Of(tasks, guesses, Runs))).ToArray();
+        var guessed = Enumerable.Range(0, Rounds).Select(_ => ProcessorTime.Of(() => WholeBox.Of(tasks, guesses, Runs))).ToArray();
         Console.WriteLine($"{Runs} runs of {ManyStages} stages: with times {Said(took)}, with guesses {Said(guessed)}");
     }
 
     private static string Said(double[] seconds) => string.Create(CultureInfo.InvariantCulture, $"{seconds[0]:0.00} s first, {seconds.Min():0.00} s at best");
-
-    private static double Took(Action action)
-    {
-        using var process = Process.GetCurrentProcess();
-        process.Refresh();
-        var start = process.TotalProcessorTime;
-        action();
-        process.Refresh();
-        return (process.TotalProcessorTime - start).TotalSeconds;
-    }
 }

@@ -40,7 +40,7 @@ public sealed class SittingsPageTests
         var page = XDocument.Parse(text);
 
         string[] forbidden = ["script", "link", "img", "a", "iframe"];
-        Assert.Empty(page.Descendants().Where(element => forbidden.Contains(element.Name.LocalName)));
+        Assert.DoesNotContain(page.Descendants(), element => forbidden.Contains(element.Name.LocalName));
         Assert.DoesNotContain("url(", text, Sensitive);
         Assert.DoesNotContain("@import", text, Sensitive);
         Assert.Equal(4, page.Descendants().Count(element => element.Name.LocalName == "svg"));
@@ -153,6 +153,14 @@ public sealed class SittingsPageTests
         Assert.Contains(page.Descendants("li"), item => item.Value == "stiff <b>");
         Assert.Contains(page.Descendants("li"), item => item.Value == "a \uFFFD lone half ");
         Assert.Contains(page.Descendants("th"), head => head.Value == "Gail<i>");
+    }
+
+    [Fact]
+    public void What_several_people_remarked_in_the_same_words_stands_once()
+    {
+        var page = XDocument.Parse(Page([Row("Ann", "lid", 5, remark: "stiff"), Row("Ben", "lid", 5, remark: "dark"), Row("Cleo", "lid", 5, remark: "stiff")]));
+
+        Assert.Equal(["stiff (2 times)", "dark"], page.Descendants("ul").Last().Elements("li").Select(item => item.Value));
     }
 
     [Fact]

@@ -15,12 +15,16 @@ internal sealed record SittingLine(string Who, ImmutableArray<(int Stage, double
     /// <summary>The minutes of all of it.</summary>
     public double Minutes => Steps.IsEmpty ? 0 : Steps[^1].Minutes;
 
-    /// <summary>The sittings of a book, in the order of its files. Rows that name nobody can't be told apart, and are no sitting.</summary>
+    /// <summary>
+    /// The first sittings of a book, in the order of its files, and how many there are. Rows that name nobody can't be told apart, and are no sitting.
+    /// </summary>
     /// <param name="book">The book.</param>
-    public static ImmutableArray<SittingLine> Of(Book book)
+    /// <param name="most">How many are wanted.</param>
+    public static (ImmutableArray<SittingLine> First, int All) Of(Book book, int most)
     {
         var numbers = book.Stages.Index().ToDictionary(each => each.Item.Id.Value, each => each.Index + 1);
-        return [.. book.Sittings.Where(row => row.Who.Length > 0).GroupBy(row => row.Who).Select(rows => Of(rows.Key, [.. rows], numbers))];
+        var sittings = book.Sittings.Where(row => row.Who.Length > 0).ToLookup(row => row.Who);
+        return ([.. sittings.Take(most).Select(rows => Of(rows.Key, [.. rows], numbers))], sittings.Count);
     }
 
     private static SittingLine Of(string who, ImmutableArray<SatStage> rows, Dictionary<string, int> numbers)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Xml.Linq;
 using HintBook.Books;
@@ -156,8 +155,7 @@ public static class SittingsPage
 
     private static IEnumerable<XElement> Lines(Book book)
     {
-        var all = SittingLine.Of(book);
-        ImmutableArray<SittingLine> lines = [.. all.Take(LinesPlot.MostLines)];
+        var (lines, all) = SittingLine.Of(book, LinesPlot.MostLines);
         yield return new("h2", "Each sitting over time");
         if (lines.IsEmpty)
         {
@@ -170,7 +168,7 @@ public static class SittingsPage
             LinesPlot.Draw(lines),
             "A line for each sitting goes up with every stage that is done, in the order of the rows; a cross stands where somebody gave up. "
             + (lines.Any(line => line.Untimed > 0) ? "A stage without a time adds nothing to a line’s minutes. " : "")
-            + (all.Length > lines.Length ? $"Of {Words.Grouped(all.Length)} sittings the first {lines.Length} are drawn and listed." : ""));
+            + (all > lines.Length ? $"Of {Words.Grouped(all)} sittings the first {lines.Length} are drawn and listed." : ""));
         yield return Table(
             "The sittings",
             [new("who", false), new("stages done"), new("minutes"), new("without a time"), new("stage, at which minute", false)],
@@ -189,7 +187,9 @@ public static class SittingsPage
         foreach (var each in sittings.Stages.Where(each => !each.Remarks.IsEmpty))
         {
             yield return new("h3", titles.Numbered(each.Stage));
-            yield return new("ul", each.Remarks.Select(remark => new XElement("li", new XAttribute("dir", "auto"), remark)));
+            yield return new("ul", each.Remarks.CountBy(remark => remark, StringComparer.Ordinal).Select(remark => new XElement("li",
+                new XElement("span", new XAttribute("dir", "auto"), remark.Key),
+                remark.Value > 1 ? $" ({Words.Count(remark.Value, "time")})" : null)));
         }
     }
 
