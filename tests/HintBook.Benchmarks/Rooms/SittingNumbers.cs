@@ -59,11 +59,7 @@ internal static class SittingNumbers
         {
             var findings = new List<Finding>();
             var with = book;
-<<<<<<< HEAD
-            read[round] = Took(() => with = book with { Sittings = SittingFiles.In(file, book, AddressList.Nothing, findings) });
-=======
-            read[round] = ProcessorTime.Of(() => with = book with { Sittings = SittingFiles.In(file, book.Stages, findings) });
->>>>>>> sit19
+            read[round] = ProcessorTime.Of(() => with = book with { Sittings = SittingFiles.In(file, book, AddressList.Nothing, findings) });
             if (with.Sittings.Length != Sittings * FewStages || findings.Count > 0)
                 throw new InvalidOperationException("Not all rows were read.");
             BoxSittings? box = null;
@@ -71,7 +67,7 @@ internal static class SittingNumbers
             {
                 box = BoxSittings.Of(with, survey);
                 SittingsText.Write(with, box);
-                SittingsJson.Write(box);
+                SittingsJson.Write(box, new BoxLetters(0, [], 0));
             });
             page[round] = ProcessorTime.Of(() => SittingsPage.Write(with, box!));
         }
