@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using HintBook.Benchmarks.Books;
 using HintBook.Checking;
 using HintBook.Pages;
@@ -51,13 +50,5 @@ internal static class AuditNumbers
         }
     }
 
-    private static double Best(Action action) => Enumerable.Range(0, Rounds).Min(_ =>
-    {
-        using var process = Process.GetCurrentProcess();
-        process.Refresh();
-        var start = process.TotalProcessorTime;
-        action();
-        process.Refresh();
-        return (process.TotalProcessorTime - start).TotalSeconds;
-    });
+    private static double Best(Action action) => ProcessorTime.Best(Rounds, action);
 }
