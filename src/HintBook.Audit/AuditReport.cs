@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace HintBook.Audit;
 
@@ -19,6 +20,7 @@ public sealed record AuditFault(string File, int Line, int Column, string Messag
 /// <summary>How many pairs of a key and a page that isn't its own were tried.</summary>
 /// <param name="Tried">The pairs that were tried.</param>
 /// <param name="All">All that there are.</param>
+[StructLayout(LayoutKind.Auto)]
 public readonly record struct KeyTries(int Tried, int All);
 
 /// <summary>What an audit read, and what it found.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
 using HintBook.Print;

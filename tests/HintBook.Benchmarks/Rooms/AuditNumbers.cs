@@ -50,5 +50,5 @@ internal static class AuditNumbers
         }
     }
 
-    private static double Best(Action action) => Enumerable.Range(0, Rounds).Min(_ => ProcessorTime.Of(action));
+    private static double Best(Action action) => ProcessorTime.Best(Rounds, action);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -94,13 +93,5 @@ internal static class SealingNumbers
             throw new InvalidOperationException(why);
     }
 
-    private static double Best(Action action) => Enumerable.Range(0, Rounds).Min(_ =>
-    {
-        using var process = Process.GetCurrentProcess();
-        process.Refresh();
-        var start = process.TotalProcessorTime;
-        action();
-        process.Refresh();
-        return (process.TotalProcessorTime - start).TotalSeconds;
-    });
+    private static double Best(Action action) => ProcessorTime.Best(Rounds, action);
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
-using HintBook.Photos.Drawings;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
