@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using HintBook.Books;
 using HintBook.Pages;
 using HintBook.Text;
 

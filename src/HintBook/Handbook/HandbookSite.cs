@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Reflection;
-using System.Text;
 using HintBook.Books;
 using HintBook.Pages;
-using HintBook.Text;
 using Scriban.Runtime;
 
 namespace HintBook.Handbook;

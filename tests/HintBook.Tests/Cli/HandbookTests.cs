@@ -5,7 +5,6 @@ using AngleSharp.Html.Parser;
 using HintBook.Cli;
 using HintBook.Reading.Shapes;
 using HintBook.Spoilers.ReadingLevels;
-using HintBook.Tests.House;
 using HintBook.Text;
 
 namespace HintBook.Tests.Cli;
@@ -152,6 +151,21 @@ public sealed partial class HandbookTests(HandbookTests.Written handbook) : ICla
         }
     }
 
+    // All but the workbench, which stays open.
+    [Fact]
+    public void Whoever_types_what_chapter_three_shows_meets_no_error()
+    {
+        using var desk = new Written(write: false);
+        string[] commands =
+        [
+            .. CommandLineInListing().Matches(Guide.Of("3")!).Select(line => line.Groups["rest"].Value)
+                .Where(line => !line.StartsWith("workbench", StringComparison.Ordinal)),
+        ];
+        Assert.Equal(["begin", "publish", "check", "check", "solve"], commands.Select(line => line.Split(' ')[0]));
+        Assert.All(commands, line =>
+            Assert.Equal(ExitCode.Fine, Said.By(line.Replace("my-box", desk.PathOf("my-box"), StringComparison.Ordinal).Split(' ')).Exit));
+    }
+
     [Fact]
     public void What_chapter_three_lists_is_what_begin_writes()
     {
@@ -211,6 +225,9 @@ public sealed partial class HandbookTests(HandbookTests.Written handbook) : ICla
 
     [GeneratedRegex("(^|`)hintbook (?<rest>[^`\n]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex Command();
+
+    [GeneratedRegex("^hintbook (?<rest>.+)$", RegexOptions.Multiline)]
+    private static partial Regex CommandLineInListing();
 
     [GeneratedRegex("^```[a-z]+ from (?<path>\\S+)\n(?<text>(?s:.*?))^```$", RegexOptions.Multiline)]
     private static partial Regex PartOfFile();

@@ -63,6 +63,8 @@ public partial class SpellingTests
     }
 
     // Listings, code, addresses, codes of findings and the names of files are no prose.
-    [GeneratedRegex(@"^```(?s:.*?)^```$|`[^`\n]+`|https?:[^ )]+|\]\([^)]*\)|\bHB\d{4}\b|\S*\.(yaml|md|txt|vtt|srt)\b", RegexOptions.Multiline)]
+    [GeneratedRegex(
+        @"^```(?s:.*?)^```$|`[^`\n]+`|https?:[^ )]+|\]\([^)]*\)|\bHB\d{4}\b|\S*\.(yaml|md|txt|vtt|srt)\b",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex NotRead();
 }
