@@ -24,7 +24,8 @@ internal static class WalkLaws
                 return $"{step.Step} isn't possible: {why}";
             if (!step.MustHold && step.Step.Kind is StepKind.StageMove or StepKind.BookMove && Moves(book, step.Step, box))
                 made.Add(NameOf(step.Step));
-            else if (!step.MustHold && step.Step is { Kind: StepKind.FreeMove, Leaves: [var leaves] } && box.ByHand.GetValueOrDefault(leaves.Name) == leaves.Position)
+            else if (!step.MustHold && step.Step is { Kind: StepKind.FreeMove, Leaves: [var leaves] }
+                && box.ByHand.GetValueOrDefault(leaves.Name) == leaves.Position)
                 stood.Add(leaves);
         }
 

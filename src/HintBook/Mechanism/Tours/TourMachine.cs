@@ -147,7 +147,8 @@ internal sealed class TourMachine
         {
             var (step, effects) = (Back.Acts[act].Step, Back.Acts[act].Effects);
             if (step.Kind == StepKind.FreeMove && effects[0].Variable == duty.Variable && effects[0].Position != state[duty.Variable]
-                && (Back.Acts[act].When.IsEmpty || Back.Acts[act].When.Any(clause => clause.Literals.All(each => each.Variable != duty.Variable || each.Takes(state[duty.Variable])))))
+                && (Back.Acts[act].When.IsEmpty || Back.Acts[act].When.Any(clause =>
+                    clause.Literals.All(each => each.Variable != duty.Variable || each.Takes(state[duty.Variable])))))
                 return new(new(act, number), state, number, []);
         }
 
