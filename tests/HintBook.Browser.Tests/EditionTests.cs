@@ -39,7 +39,7 @@ public sealed class EditionTests(ReadingRoom room) : IAsyncLifetime
         if (book is null)
             await page.GetByText("No box here has that number.").WaitForAsync();
         else
-            await page.WaitForURLAsync($"**/{book}/index.html");
+            await page.Arrive($"{book}/index.html");
         Complaint.None(await AccessTests.Broken(page));
     }
 
@@ -48,7 +48,7 @@ public sealed class EditionTests(ReadingRoom room) : IAsyncLifetime
     {
         await page.GetByText("Brass hinges.").ClickAsync();
 
-        await page.WaitForURLAsync("**/second/index.html");
+        await page.Arrive("second/index.html");
     }
 
     private void Edition(string name, string line, params string[] serials)

@@ -10,13 +10,13 @@ internal static class Wait
     /// <summary>Asks again and again until it is so.</summary>
     /// <param name="isSo">What is asked.</param>
     /// <param name="what">What is waited for, for the failure.</param>
-    /// <param name="patience">How long; 30 seconds where nothing is said.</param>
+    /// <param name="patience">how long; a minute where nothing is said.</param>
     /// <exception cref="TimeoutException">It hasn't come about.</exception>
     public static async Task Until(Func<Task<bool>> isSo, string what, TimeSpan? patience = null)
     {
         for (var waited = Stopwatch.StartNew(); !await isSo(); await Task.Delay(Pause))
         {
-            if (waited.Elapsed > (patience ?? TimeSpan.FromSeconds(30)))
+            if (waited.Elapsed > (patience ?? TimeSpan.FromMinutes(1)))
                 throw new TimeoutException($"Waited in vain: {what}.");
         }
     }

@@ -6,9 +6,6 @@ namespace HintBook.Browser.Tests.Reading;
 /// <summary>Someone who reads a site in a browser: what they do, and what they see, hear and meet with the Tab key.</summary>
 internal sealed class Reader : IAsyncDisposable
 {
-    // In milliseconds.
-    private const int Patience = 20_000;
-
     private readonly IBrowserContext context;
     private readonly PublishedSite site;
     private readonly Circumstances circumstances;
@@ -43,7 +40,7 @@ internal sealed class Reader : IAsyncDisposable
             Locale = circumstances.Locale,
             Proxy = circumstances.Proxy is { } port ? new() { Server = $"http://127.0.0.1:{port}" } : null,
         });
-        profile.SetDefaultTimeout(Patience);
+        profile.SetDefaultTimeout(Arrival.Patience);
         var reader = new Reader(profile, site, circumstances);
         await reader.TakeNewPage();
         return reader;
@@ -96,17 +93,7 @@ internal sealed class Reader : IAsyncDisposable
     }
 
     /// <summary>Waits until a page of the site that the reader is on the way to is there as a whole.</summary>
-    /// <remarks>
-    /// Not by <c>WaitForURLAsync</c>: it looks at the address first and listens for the arrival only then, while another thread
-    /// receives the browser's events. An arrival between the two is missed, and it waits in vain (playwright-dotnet, issue 3364).
-    /// Here the driver is asked for the address, and the load state is looked at and listened for under one lock.
-    /// </remarks>
-    public async Task Arrive(string page)
-    {
-        // Only its end: a browser writes the letters of a file's address in a way of its own.
-        await Assertions.Expect(Page).ToHaveURLAsync(new Regex($"/{Regex.Escape(page)}$"), new() { Timeout = Patience });
-        await Page.WaitForLoadStateAsync();
-    }
+    public Task Arrive(string page) => Page.Arrive(page);
 
     /// <summary>Opens by hand whatever can be seen and is closed, until nothing is left.</summary>
     /// <param name="kind">Only these, and what is in them, as a CSS selector.</param>

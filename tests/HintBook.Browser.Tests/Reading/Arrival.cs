@@ -1,0 +1,24 @@
+using System.Text.RegularExpressions;
+
+namespace HintBook.Browser.Tests.Reading;
+
+/// <summary>How a test waits for the page that a reader is on the way to.</summary>
+internal static class Arrival
+{
+    /// <summary>How long a test waits for what must happen, in milliseconds. Only a test that fails waits so long; a busy machine takes some of it.</summary>
+    public const int Patience = 60_000;
+
+    /// <summary>Waits until a page is there as a whole.</summary>
+    /// <remarks>
+    /// Not by <c>WaitForURLAsync</c>: it looks at the address first and listens for the arrival only then, while another thread
+    /// receives the browser's events. An arrival between the two is missed, and it waits in vain (playwright-dotnet, issue 3364).
+    /// Here the driver is asked for the address, and the load state is looked at and listened for under one lock.
+    /// </remarks>
+    /// <param name="page">The window.</param>
+    /// <param name="address">The end of the page's address. Only its end: a browser writes the letters of a file's address in a way of its own.</param>
+    public static async Task Arrive(this IPage page, string address)
+    {
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/{Regex.Escape(address)}$"), new() { Timeout = Patience });
+        await page.WaitForLoadStateAsync();
+    }
+}
