@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using HintBook.Browser.Tests.Reading;
 using HintBook.Browser.Tests.Sites;
 using HintBook.Starting;
@@ -36,11 +37,6 @@ public sealed class WorkbenchLetterTests(ReadingRoom room)
         await bench.Wait("() => document.querySelector('#letter-said').textContent === 'Noted.'");
         Assert.Matches("^page,date\n[0-9a-z]{8},2026-11-28\n$", bench.Text("letters.csv"));
 
-        await page.GetByLabel("Page, if it isn’t in the letter").FillAsync("umbrella");
-        await Answer();
-        await bench.Wait("() => document.querySelector('#letter-said').textContent.includes('ever called “umbrella”')");
-        Assert.True(await page.Locator("#letter-reply").IsHiddenAsync());
-
         Task Answer() => page.GetByRole(AriaRole.Button, new() { Name = "Write the answer" }).ClickAsync();
     }
 
@@ -49,7 +45,7 @@ public sealed class WorkbenchLetterTests(ReadingRoom room)
     {
         await using var bench = await OpenBench.On(room, folder => NewBook.In(folder));
         bench.Elsewhere("stages/02-the-number.md", text => text.Replace("# Clue", "# Clew", StringComparison.Ordinal));
-        await bench.Wait("() => document.querySelector('#state').textContent.includes('error') || document.querySelector('#count').textContent.includes('error')");
+        await Assertions.Expect(bench.Page.Locator("#count")).ToContainTextAsync(new Regex("[1-9][0-9]* errors", RegexOptions.None, TimeSpan.FromSeconds(5)));
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Answer a letter" }).ClickAsync();
 
         await bench.Page.GetByLabel("Page, if it isn’t in the letter").FillAsync("the-number");
