@@ -50,7 +50,7 @@ public sealed class WorkbenchLetterTests(ReadingRoom room)
     {
         await using var bench = await OpenBench.On(room, folder => NewBook.In(folder));
         bench.Elsewhere("stages/02-the-number.md", text => text.Replace("# Clue", "# Clew", StringComparison.Ordinal));
-        await Assertions.Expect(bench.Page.Locator("#count")).ToContainTextAsync(new Regex("[1-9][0-9]* errors"));
+        await Assertions.Expect(bench.Page.Locator("#count")).ToContainTextAsync(new Regex("[1-9][0-9]* errors", RegexOptions.None, TimeSpan.FromSeconds(5)));
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Answer a letter" }).ClickAsync();
 
         await bench.Page.GetByLabel("Page, if it isn’t in the letter").FillAsync("the-number");

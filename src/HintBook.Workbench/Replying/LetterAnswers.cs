@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Globalization;
 using HintBook.Reading.Sittings;
 using HintBook.Replying;
 using HintBook.Workbench.Looking;
@@ -60,7 +60,8 @@ internal sealed class LetterAnswers(LiveBook book)
 
         try
         {
-            var why = LetterNotes.Append(book.Root, page, DateOnly.TryParseExact(asked.Date, LetterFile.DateForm, out var date) ? date : null);
+            var isDay = DateOnly.TryParseExact(asked.Date, LetterFile.DateForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day);
+            var why = LetterNotes.Append(book.Root, page, isDay ? day : null);
             if (why is not null)
                 await Refuse(context, why).ConfigureAwait(false);
             else

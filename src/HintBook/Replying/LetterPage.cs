@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using HintBook.Books;
 using HintBook.Checking;
-using HintBook.Pages;
 using HintBook.Text;
 
 namespace HintBook.Replying;

@@ -10,7 +10,6 @@ using HintBook.Spoilers;
 using HintBook.Tests.Books;
 using HintBook.Tests.Pages;
 using HintBook.Tests.Reading;
-using HintBook.Text;
 
 namespace HintBook.Tests.Replying;
 
