@@ -1,4 +1,3 @@
-using HintBook.Books;
 using HintBook.Pages;
 using HintBook.Photos.Films;
 
