@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Pages;
 using HintBook.Replying;
 
@@ -7,7 +8,7 @@ namespace HintBook.Tests.Replying;
 public sealed class LetterReaderTests
 {
     private static readonly HashSet<string> Pages = ["83wf3vhk", "mn8h4cjx"];
-    private static readonly IReadOnlyDictionary<string, ThemeWords> Words = Theme.BuiltIn(Theme.Default).Theme.Words;
+    private static readonly ImmutableSortedDictionary<string, ThemeWords> Words = Theme.BuiltIn(Theme.Default).Theme.Words;
 
     private static readonly string[] Before =
         ["", "Re: ", "RE: Re: ", "AW: ", "Fwd: ", "TR : ", "RV: ", "رد: ", "Re[2]: ", "[box-help] Re: ", "Subject: Re: ", "返信："];
