@@ -53,7 +53,7 @@ public partial class ReadmeTests
     [GeneratedRegex("## A first success\n\n```\n(?<commands>(?s:.*?))```(?s:.*?)```\n(?<says>(?s:.*?))```")]
     private static partial Regex Success();
 
-    [GeneratedRegex(@"^  (?<name>[a-z]+) .*\S {2,}\S", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^  (?<name>[a-z]+)(?: .*\S)? {2,}\S", RegexOptions.Multiline)]
     private static partial Regex VerbInHelp();
 
     [GeneratedRegex(@"^\| `hintbook (?<name>[a-z]+)", RegexOptions.Multiline)]

@@ -77,10 +77,12 @@ public sealed class SittingSheetTests
             words["print_sitting_who"], words["card_sheet_stage"], words["print_sitting_minutes"], "help", words["print_sitting_remarks"],
         ];
         var findings = new List<Finding>();
+        var book = A.Book(A.Stage("lid"));
 
         var rows = new[] { words["nudge"], words["clue"], words["answer"], words["print_sitting_gave_up"] }
-            .SelectMany(help => SittingFiles.In(
-                new SourceFile("sittings/a.csv", $"{string.Join(',', heads)}\nAnn,lid,7,{help},slow\n"), A.Book(A.Stage("lid")), AddressList.Nothing, findings)).ToArray();
+            .Select(help => new SourceFile("sittings/a.csv", $"{string.Join(',', heads)}\nAnn,lid,7,{help},slow\n"))
+            .SelectMany(file => SittingFiles.In(file, book, AddressList.Nothing, findings))
+            .ToArray();
 
         Assert.Empty(findings);
         Assert.Equal(
