@@ -1,4 +1,6 @@
+using System.Security.Cryptography;
 using System.Text;
+using HintBook.Publishing;
 using HintBook.Reading.Folder;
 using HintBook.Reading.Sittings;
 using HintBook.Text;
@@ -8,9 +10,7 @@ namespace HintBook.Replying;
 /// <summary>Notes in the book which pages owners ask about: the page and the day, nothing of the owner.</summary>
 public static class LetterNotes
 {
-    // Two at once wait for each other; a program that keeps the file open for longer is told.
-    private const int Tries = 100;
-    private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(20);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
     private static readonly UTF8Encoding Encoding = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>
@@ -27,8 +27,23 @@ public static class LetterNotes
         var path = Path.Combine(book, LetterFile.FileName);
         if (new FileInfo(path).LinkTarget is not null || SpecialFile.Is(path))
             return $"{LetterFile.FileName} is no file of this folder, so nothing was noted.";
-        using var file = Open(path);
-        var before = ReadAll(file);
+        // Two at once wait for each other. Nobody holds the file itself: who reads the book meanwhile finds it as it was, or with the row.
+        using var turn = new Mutex(initiallyOwned: false, NameOf(path));
+        if (!Take(turn))
+            return $"Another program is writing {LetterFile.FileName}, so nothing was noted. Try again.";
+        try
+        {
+            return AppendAlone(path, page, date);
+        }
+        finally
+        {
+            turn.ReleaseMutex();
+        }
+    }
+
+    private static string? AppendAlone(string path, string page, DateOnly? date)
+    {
+        var before = File.Exists(path) ? File.ReadAllBytes(path) : [];
         var text = Encoding.GetString(before).TrimStart('\uFEFF');
         var heading = string.IsNullOrWhiteSpace(text) ? LetterFile.Heading + "\n" : "";
         var row = LetterFile.RowFor(new SourceFile(LetterFile.FileName, heading + text), page, date);
@@ -36,45 +51,23 @@ public static class LetterNotes
             return $"The first row of {LetterFile.FileName} names no column “page”, so nothing was noted. Write as the first row: {LetterFile.Heading}";
         var end = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
         var lineIsOpen = heading.Length == 0 && text[^1] is not ('\n' or '\r');
-        Write(file, Encoding.GetBytes($"{heading}{(lineIsOpen ? end : "")}{row}{end}"));
+        SingleFile.Write(path, [.. before, .. Encoding.GetBytes($"{heading}{(lineIsOpen ? end : "")}{row}{end}")]);
         return null;
     }
 
-    private static FileStream Open(string path)
+    // A program that ended while it was writing has left the file as it was.
+    private static bool Take(Mutex turn)
     {
-        for (var tried = 1; ; tried++)
-        {
-            try
-            {
-                return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            }
-            catch (IOException) when (tried < Tries && File.Exists(path))
-            {
-                Thread.Sleep(Between);
-            }
-        }
-    }
-
-    private static byte[] ReadAll(FileStream file)
-    {
-        var bytes = new byte[file.Length];
-        file.ReadExactly(bytes);
-        return bytes;
-    }
-
-    private static void Write(FileStream file, byte[] more)
-    {
-        var length = file.Length;
         try
         {
-            file.Seek(0, SeekOrigin.End);
-            file.Write(more);
-            file.Flush(flushToDisk: true);
+            return turn.WaitOne(Patience);
         }
-        catch
+        catch (AbandonedMutexException)
         {
-            file.SetLength(length);
-            throw;
+            return true;
         }
     }
+
+    private static string NameOf(string path) =>
+        $"hintbook-letters-{Convert.ToHexStringLower(SHA256.HashData(Encoding.GetBytes(Path.GetFullPath(path))).AsSpan(0, 16))}";
 }
