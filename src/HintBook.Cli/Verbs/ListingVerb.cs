@@ -15,9 +15,10 @@ internal static class ListingVerb
     public static Command Make(Terminal terminal, CancellationToken stop)
     {
         var book = Options.Book();
-        var output = Options.Out($"The folder to write to (default: {UsualFolder} in the book's folder). Files that an earlier run wrote there are replaced.");
+        var output = Options.Out($"The folder to write to (default: {UsualFolder} in the book's folder).");
+        var replace = Options.Replace();
         var language = new Option<string?>("--language") { Description = "In this language alone.", HelpName = "TAG" };
-        var verb = new Command("listing", "Describe the box for a shop or a fair, spoiling nothing.") { book, output, language };
+        var verb = new Command("listing", "Describe the box for a shop or a fair, spoiling nothing.") { book, output, language, replace };
         verb.SetAction(parsed =>
         {
             var path = parsed.GetValue(book)!;
@@ -35,6 +36,13 @@ internal static class ListingVerb
             if (made.Files.IsEmpty)
                 return OutcomePrinter.NotReady("Nothing was written, since the description would spoil something", made.Findings, terminal);
             var folder = parsed.GetValue(output) ?? Path.Combine(path, UsualFolder);
+            if (!parsed.GetValue(replace) && made.Files.FirstOrDefault(file => IsAnother(Path.Combine(folder, file.Name), file.Content)).Name is { } other)
+            {
+                var file = TerminalText.Shown(Path.Combine(folder, other));
+                terminal.Say($"“{file}” is there already and says something else, so nothing is written. Add --replace, or name another folder.");
+                return ExitCode.WrongUsage;
+            }
+
             foreach (var (name, content) in made.Files)
             {
                 SingleFile.Write(Path.Combine(folder, name), content.Span);
@@ -45,4 +53,6 @@ internal static class ListingVerb
         });
         return verb;
     }
+
+    private static bool IsAnother(string path, ReadOnlyMemory<byte> content) => SingleFile.IsThere(path) && !SingleFile.Holds(path, content.Span);
 }

@@ -3,7 +3,10 @@ namespace HintBook.Browser.Tests.Sites;
 /// <summary>What other programs write below a folder.</summary>
 internal static class Disk
 {
-    /// <summary>Waits until something holds, asking whenever a file below a folder has changed; a minute at most.</summary>
+    // What is written into a folder below while the watch is being set up may be told by nobody: then it is found by looking again.
+    private static readonly TimeSpan Untold = TimeSpan.FromMilliseconds(500);
+
+    /// <summary>Waits until something holds, asking whenever a file below a folder has changed, and now and then; a minute at most.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="holds">What is waited for.</param>
     public static async Task Until(string folder, Func<bool> holds)
@@ -16,6 +19,6 @@ internal static class Disk
         watch.Renamed += (_, _) => told.Release();
         watch.EnableRaisingEvents = true;
         while (!holds())
-            await told.WaitAsync(patience.Token);
+            await told.WaitAsync(Untold, patience.Token);
     }
 }

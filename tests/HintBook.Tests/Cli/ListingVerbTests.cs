@@ -57,6 +57,24 @@ public sealed class ListingVerbTests
     }
 
     [Fact]
+    public void A_text_that_the_maker_changed_is_written_over_only_where_that_is_asked_for()
+    {
+        using var desk = new BookAndOutput();
+        Said.By("listing", desk.Book, "--out", desk.Output);
+        var text = Path.Combine(desk.Output, "listing.md");
+        var made = File.ReadAllText(text);
+        File.AppendAllText(text, "Mine.\n");
+
+        var refused = Said.By("listing", desk.Book, "--out", desk.Output);
+
+        Assert.Equal(ExitCode.WrongUsage, refused.Exit);
+        Assert.Contains("Add --replace", refused.Error, Sensitive);
+        Assert.EndsWith("Mine.\n", File.ReadAllText(text), Sensitive);
+        Assert.Equal(ExitCode.Fine, Said.By("listing", desk.Book, "--out", desk.Output, "--replace").Exit);
+        Assert.Equal(made, File.ReadAllText(text));
+    }
+
+    [Fact]
     public void Time_and_difficulty_come_from_sittings_alone()
     {
         using var desk = new BookAndOutput();
@@ -98,7 +116,7 @@ public sealed class ListingVerbTests
 
     private static string Listing(BookAndOutput desk)
     {
-        Assert.Equal(ExitCode.Fine, Said.By("listing", desk.Book, "--out", desk.Output).Exit);
+        Assert.Equal(ExitCode.Fine, Said.By("listing", desk.Book, "--out", desk.Output, "--replace").Exit);
         return File.ReadAllText(Path.Combine(desk.Output, "listing.txt"));
     }
 }
