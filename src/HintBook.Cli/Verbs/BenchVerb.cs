@@ -23,8 +23,7 @@ internal static class BenchVerb
     /// <summary>Why a sheet can't be written; null where it can, or none is asked for.</summary>
     public static string? WhyNotWritten(string? file, bool replace) => file is null ? null
         : !file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase) ? $"“{file}” doesn't end in .pdf: the sheet is a PDF."
-        : SingleFile.IsThere(file) && !replace ? $"“{file}” is there already, so nothing is written. Add --replace to write over it, or name another file."
-        : null;
+        : OwnFile.WhyNotWritten(file, replace);
 
     /// <summary>Finds a copy; null as a copy where none is asked for.</summary>
     /// <returns>False for a copy that isn't there or is out of use, with a sentence.</returns>

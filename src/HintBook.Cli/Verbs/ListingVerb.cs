@@ -36,6 +36,12 @@ internal static class ListingVerb
             if (made.Files.IsEmpty)
                 return OutcomePrinter.NotReady("Nothing was written, since the description would spoil something", made.Findings, terminal);
             var folder = parsed.GetValue(output) ?? Path.Combine(path, UsualFolder);
+            if (OwnFile.BesideSite(Path.Combine(folder, made.Files[0].Name)) is { } why)
+            {
+                terminal.Say(why);
+                return ExitCode.WrongUsage;
+            }
+
             if (!parsed.GetValue(replace) && made.Files.FirstOrDefault(file => IsAnother(Path.Combine(folder, file.Name), file.Content)).Name is { } other)
             {
                 var file = TerminalText.Shown(Path.Combine(folder, other));

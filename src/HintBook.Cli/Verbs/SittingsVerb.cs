@@ -41,7 +41,7 @@ internal static class SittingsVerb
         verb.SetAction(parsed =>
         {
             string[] files = [.. new[] { parsed.GetValue(output), parsed.GetValue(sheet) }.OfType<string>()];
-            if (files.Select(file => Refused(file, parsed.GetValue(replace))).OfType<string>().FirstOrDefault() is { } why)
+            if (files.Select(file => OwnFile.WhyNotWritten(file, parsed.GetValue(replace))).OfType<string>().FirstOrDefault() is { } why)
             {
                 terminal.Say(why);
                 return ExitCode.WrongUsage;
@@ -81,13 +81,6 @@ internal static class SittingsVerb
         });
         return option;
     }
-
-    private static string? Refused(string file, bool replaces) =>
-        PublishedSite.IsAround(file)
-            ? $"“{TerminalText.Shown(file)}” would lie beside the site, where readers might find it. Name a file in another folder."
-        : !replaces && SingleFile.IsThere(file)
-            ? $"“{TerminalText.Shown(file)}” is there already, so it stays as it is. Add --replace to write over it, or name another file."
-        : null;
 
     private static byte[] Sheet(Examined known, string paper) =>
         SittingSheet.Write(known.Book, known.Theme.WordsIn(known.Book.Language).Words, Options.PaperOf(paper));

@@ -17,7 +17,8 @@ internal sealed record ChosenFolder(string Path, string? Why)
             return new("", "Which folder? Write its path or its name.");
         if (typed == "~" || typed.StartsWith("~/", StringComparison.Ordinal))
             typed = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) + typed[1..];
-        var path = System.IO.Path.GetFullPath(typed, System.IO.Path.GetFullPath(documents));
+        documents = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(documents));
+        var path = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(typed, documents));
         if (System.IO.Path.GetFileName(path) == "book.yaml" && File.Exists(path))
             path = System.IO.Path.GetDirectoryName(path)!;
         if (File.Exists(System.IO.Path.Combine(path, "book.yaml")))
@@ -25,7 +26,7 @@ internal sealed record ChosenFolder(string Path, string? Why)
         if (!BookBeginning.IsPossible(path))
             return new("", $"“{path}” has no book in it (no file book.yaml) and isn't empty. For a new book name a folder that is empty or not there yet.");
         var parent = System.IO.Path.GetDirectoryName(path);
-        return Directory.Exists(path) || Directory.Exists(parent) || parent == System.IO.Path.GetFullPath(documents)
+        return Directory.Exists(path) || Directory.Exists(parent) || parent == documents
             ? new(path, null)
             : new("", $"There is no folder “{parent}” to begin a book in.");
     }

@@ -20,6 +20,7 @@ internal sealed class BookLock : IDisposable
     /// <param name="root">The book's folder, as a full path.</param>
     public static BookLock Take(string root)
     {
+        root = Path.TrimEndingDirectorySeparator(root);
         var real = Directory.Exists(root) ? new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root : root;
         var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(real)).AsSpan(0, 16));
         var path = Path.Combine(Path.GetTempPath(), $"hintbook-workbench-{name}.lock");

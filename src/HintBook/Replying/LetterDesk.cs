@@ -82,6 +82,8 @@ public static class LetterDesk
             return (null, null);
         var copy = Copies.WithSerial(known.Book, serial);
         var why = copy is null ? Unknown(known, serial) : copy.Retired ? $"Copy {TerminalText.Shown(serial)} is out of use." : null;
+        if (why is null && asked.Serial is null)
+            remarks.Add($"Written for copy {TerminalText.Shown(serial)}, which the letter names.");
         if (why is null)
             return (copy, null);
         if (asked.Serial is not null)

@@ -66,6 +66,8 @@ public abstract partial record LetterPage
             return new OfStage(known.Addresses.Names[stage][0], stage);
         if (known.Kept.Stages.TryGetValue(named.Trim(), out var gone) && gone is [var first, ..])
             return new Gone(first.Value);
+        if (name.Length == 0)
+            return named.Contains('/', StringComparison.Ordinal) ? new OfNoStage("index.html") : new Unknown(named.Trim(), []);
         return IsOther(name, known) ? new OfNoStage($"{name}.html") : new Unknown(named.Trim(), NearestTo(name, named.Trim(), known));
     }
 
@@ -93,7 +95,7 @@ public abstract partial record LetterPage
     }
 
     private static bool IsOther(string name, Examined known) =>
-        name is "" or "index" or "solution" or "reset" or "care" || known.Site.Where.Pages.Any(page => page.File == $"{name}.html") || name == "where";
+        name is "index" or "solution" or "reset" or "care" || known.Site.Where.Pages.Any(page => page.File == $"{name}.html") || name == "where";
 
     private static ImmutableArray<(string Name, string Title)> NearestTo(string name, string named, Examined known)
     {

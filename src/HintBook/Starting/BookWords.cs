@@ -35,6 +35,6 @@ public sealed partial record BookWords(string? Title = null, string? Maker = nul
     [GeneratedRegex("^address:", RegexOptions.Multiline)]
     private static partial Regex Address();
 
-    [GeneratedRegex("^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*\z", RegexOptions.ExplicitCapture)]
     private static partial Regex Tag();
 }

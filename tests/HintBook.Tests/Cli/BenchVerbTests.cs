@@ -45,6 +45,20 @@ public sealed class BenchVerbTests : IDisposable
     }
 
     [Theory]
+    [InlineData("testwalk", "walk.pdf")]
+    [InlineData("packing", "packing.pdf")]
+    [InlineData("listing", "")]
+    public void Nothing_is_written_beside_a_published_site(string verb, string file)
+    {
+        Said.By("publish", desk.Book, "--out", desk.Output);
+
+        var said = Said.By(verb, desk.Book, "--out", Path.Combine(desk.Output, "site", file));
+
+        Assert.Equal(ExitCode.WrongUsage, said.Exit);
+        Assert.Contains("would lie beside the site", said.Error, Sensitive);
+    }
+
+    [Theory]
     [InlineData("testwalk")]
     [InlineData("packing")]
     public void A_sheet_is_written_once_and_over_itself_only_when_asked(string verb)

@@ -46,6 +46,7 @@ public sealed class SittingFilesTests
     [Theory]
     [InlineData("who,place\nAnn,the-lid\n", "HB1801 1:1")]
     [InlineData("who,stage,minutes\nAnn,the-lit,3\nBen,the-lid,-3\nCid,the-lid,many\nDan,the-lid,3\n", "HB1802 2:5|HB1802 3:13|HB1802 4:13")]
+    [InlineData("stage,minutes\nthe-lid,-Infinity\nthe-lid,NaN\nthe-lid,Infinity\n", "HB1802 2:9|HB1802 3:9|HB1802 4:9")]
     [InlineData("who,stage,help\nAnn,the-lid,shouting\nBen\n", "HB1802 2:13|HB1802 3:1")]
     [InlineData("stage\nce11arrr\n", "HB1802 2:1")]
     public void What_can_not_be_used_is_told_with_row_and_column(string text, string told)

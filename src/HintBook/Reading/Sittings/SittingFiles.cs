@@ -128,7 +128,7 @@ public static class SittingFiles
             minutes = (minutes * 60) + value;
         }
 
-        if (isRead && minutes <= MostMinutes)
+        if (isRead && minutes is >= 0 and <= MostMinutes)
             return (true, minutes);
         findings.Add(SittingFindings.NoMinutes(written));
         return (false, null);
