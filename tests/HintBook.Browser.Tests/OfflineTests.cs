@@ -55,8 +55,11 @@ public class OfflineTests(ReadingRoom room)
             await using var reader = await room.Seat(site, new Circumstances());
             var before = site.Server.Answered.Count;
             await reader.Open(first);
-            await IsKept(reader, "incomplete");
+            var state = await HowItIsKept(reader);
             var pages = site.Server.Answered.Skip(before).SkipWhile(file => file != Worker).Where(site.Pages.Contains).Distinct().ToArray();
+            // What the page itself asks for late is counted in one reading and not in another: the last cut may come when everything is there.
+            if (state == "kept")
+                Assert.Equal(site.Pages.Order(StringComparer.Ordinal), pages.Append(first).Distinct().Order(StringComparer.Ordinal));
             await reader.GoOffline();
             foreach (var page in pages)
             {
@@ -228,6 +231,12 @@ public class OfflineTests(ReadingRoom room)
         reader.Page.EvaluateAsync<bool[]>("() => [...document.querySelectorAll('[data-tick]')].map(box => box.checked)");
 
     // The worker says so to the page, which notes it down.
+    private static async Task<string> HowItIsKept(Reader reader)
+    {
+        const string Ended = "() => ['kept', 'incomplete'].find(state => state === document.documentElement.dataset.kept)";
+        return await (await reader.Page.WaitForFunctionAsync(Ended)).JsonValueAsync<string>();
+    }
+
     private static Task<IJSHandle> IsKept(Reader reader, string state = "kept") =>
         reader.Page.WaitForFunctionAsync("state => document.documentElement.dataset.kept === state", state);
 }
