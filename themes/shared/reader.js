@@ -365,8 +365,10 @@
     function saveNotes() {
       var file = document.createElement("a");
       file.href = URL.createObjectURL(new Blob(["\uFEFF" + notes()], { type: "text/csv" }));
-      file.download = "sitting-" + new Date().toISOString().slice(0, 10) + ".csv";
+      var now = new Date();
+      file.download = "sitting-" + new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10) + ".csv";
       file.click();
+      setTimeout(URL.revokeObjectURL, 60000, file.href);
       say("saved");
     }
 

@@ -114,15 +114,31 @@ internal static class BeginVerb
         if (steps.Items.IsEmpty)
             return ExitCode.WrongUsage;
         var (files, stages, things) = FilmBook.Of(Path.GetFileName(film), LanguageOf(captions), spoken.Items, steps.Items);
+        CopyFilm(film, Path.Combine(folder, "clips"));
         foreach (var (path, text) in files)
             SingleFile.Write(Path.Combine(folder, path), text);
-        File.Copy(film, Path.Combine(folder, "clips", Path.GetFileName(film)));
         terminal.Out.Write($"Created a new book in {folder}.\n{DraftVerb.Told(stages, things)}");
         return ExitCode.Fine;
     }
 
+    // Before the texts: it may not fit on the disk, and then the folder stays empty and can be begun again.
+    private static void CopyFilm(string film, string clips)
+    {
+        Directory.CreateDirectory(clips);
+        try
+        {
+            File.Copy(film, Path.Combine(clips, Path.GetFileName(film)));
+        }
+        catch
+        {
+            Directory.Delete(clips, recursive: true);
+            throw;
+        }
+    }
+
     private static string? CaptionsBeside(string film) =>
-        Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(film))!, Path.GetFileNameWithoutExtension(film) + ".*")
+        Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(film))!)
+            .Where(file => Path.GetFileName(file).StartsWith(Path.GetFileNameWithoutExtension(film) + ".", StringComparison.Ordinal))
             .Where(file => Path.GetExtension(file).ToLowerInvariant() is ".vtt" or ".srt")
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();

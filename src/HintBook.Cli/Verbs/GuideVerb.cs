@@ -67,9 +67,9 @@ internal static class GuideVerb
 
         (string Path, ReadOnlyMemory<byte> Bytes)[] files =
             [.. HandbookSite.Make(Texts(), Scratch(folder)).Select(file => (Path.Combine(folder, file.Path), file.Content()))];
-        if (!replace && Array.Find(files, file => SingleFile.IsThere(file.Path) && !SingleFile.Holds(file.Path, file.Bytes.Span)).Path is { } there)
+        if (OwnFile.WhyAllKept(files, replace) is { } why)
         {
-            terminal.Say($"“{there}” is there already and says something else, so nothing is written. Add --replace to write over it, or name another folder.");
+            terminal.Say(why);
             return ExitCode.WrongUsage;
         }
 

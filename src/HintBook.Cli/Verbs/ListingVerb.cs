@@ -11,6 +11,7 @@ namespace HintBook.Cli.Verbs;
 internal static class ListingVerb
 {
     private const string UsualFolder = "listing";
+    private const string AnyName = "listing.md";
 
     public static Command Make(Terminal terminal, CancellationToken stop)
     {
@@ -22,6 +23,13 @@ internal static class ListingVerb
         verb.SetAction(parsed =>
         {
             var path = parsed.GetValue(book)!;
+            var folder = parsed.GetValue(output) ?? Path.Combine(path, UsualFolder);
+            if (OwnFile.BesideSite(Path.Combine(folder, AnyName)) is { } beside)
+            {
+                terminal.Say(beside);
+                return ExitCode.WrongUsage;
+            }
+
             var looked = CheckedBook.At(path, null, terminal, stop);
             if (looked is not Sound { Examined: var known })
                 return OutcomePrinter.NotReady("The box can't be described yet", looked.Findings, terminal);
@@ -35,30 +43,21 @@ internal static class ListingVerb
             var made = ListingFolder.Make(known, parsed.GetValue(language));
             if (made.Files.IsEmpty)
                 return OutcomePrinter.NotReady("Nothing was written, since the description would spoil something", made.Findings, terminal);
-            var folder = parsed.GetValue(output) ?? Path.Combine(path, UsualFolder);
-            if (OwnFile.BesideSite(Path.Combine(folder, made.Files[0].Name)) is { } why)
+            (string Path, ReadOnlyMemory<byte> Bytes)[] files = [.. made.Files.Select(file => (Path.Combine(folder, file.Name), file.Content))];
+            if (OwnFile.WhyAllKept(files, parsed.GetValue(replace)) is { } why)
             {
                 terminal.Say(why);
                 return ExitCode.WrongUsage;
             }
 
-            if (!parsed.GetValue(replace) && made.Files.FirstOrDefault(file => IsAnother(Path.Combine(folder, file.Name), file.Content)).Name is { } other)
+            foreach (var (file, bytes) in files)
             {
-                var file = TerminalText.Shown(Path.Combine(folder, other));
-                terminal.Say($"“{file}” is there already and says something else, so nothing is written. Add --replace, or name another folder.");
-                return ExitCode.WrongUsage;
-            }
-
-            foreach (var (name, content) in made.Files)
-            {
-                SingleFile.Write(Path.Combine(folder, name), content.Span);
-                terminal.Out.WriteLine(TerminalText.Shown(Path.Combine(folder, name)));
+                SingleFile.Write(file, bytes.Span);
+                terminal.Out.WriteLine(TerminalText.Shown(file));
             }
 
             return ExitCode.Fine;
         });
         return verb;
     }
-
-    private static bool IsAnother(string path, ReadOnlyMemory<byte> content) => SingleFile.IsThere(path) && !SingleFile.Holds(path, content.Span);
 }

@@ -27,9 +27,9 @@ internal static class MapVerb
         verb.SetAction(parsed =>
         {
             var file = parsed.GetValue(output);
-            if (file is not null && SingleFile.IsThere(file) && !parsed.GetValue(replace))
+            if (file is not null && OwnFile.WhyKept(file, parsed.GetValue(replace)) is { } why)
             {
-                terminal.Say($"“{file}” is there already, so it stays as it is. Add --replace to write over it, or name another file.");
+                terminal.Say(why);
                 return ExitCode.WrongUsage;
             }
 

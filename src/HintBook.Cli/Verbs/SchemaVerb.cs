@@ -31,15 +31,16 @@ internal static class SchemaVerb
             return ExitCode.Fine;
         }
 
-        (string Path, byte[] Bytes)[] files = [.. Schemas.All.Select(schema => (Path.Combine(output, schema.Name), Encoding.UTF8.GetBytes(schema.Text)))];
-        if (!replace && Array.Find(files, file => SingleFile.IsThere(file.Path) && !SingleFile.Holds(file.Path, file.Bytes)).Path is { } there)
+        (string Path, ReadOnlyMemory<byte> Bytes)[] files =
+            [.. Schemas.All.Select(schema => (Path.Combine(output, schema.Name), (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(schema.Text)))];
+        if (OwnFile.WhyAllKept(files, replace) is { } why)
         {
-            terminal.Say($"“{there}” is there already and says something else, so nothing is written. Add --replace to write over it, or name another folder.");
+            terminal.Say(why);
             return ExitCode.WrongUsage;
         }
 
         foreach (var (path, bytes) in files)
-            SingleFile.Write(path, bytes);
+            SingleFile.Write(path, bytes.Span);
         return ExitCode.Fine;
     }
 }

@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Net.Sockets;
 using HintBook.Workbench;
 using HintBook.Workbench.Choosing;
 using HintBook.Workbench.Phone;
+using Microsoft.AspNetCore.Connections;
 
 namespace HintBook.Cli.Verbs;
 
@@ -65,9 +67,10 @@ internal static class WorkbenchVerb
             await Task.WhenAny(chooser.Closed, guests.Left, Task.Delay(Timeout.Infinite, stop)).ConfigureAwait(false);
             return ExitCode.Fine;
         }
-        catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        catch (Exception failure) when (WhyNotOpened(port, failure) is { } why)
         {
-            return InUse(port, terminal);
+            terminal.Say(why);
+            return ExitCode.WrongUsage;
         }
     }
 
@@ -79,11 +82,14 @@ internal static class WorkbenchVerb
                 ? own
                 : Environment.CurrentDirectory;
 
-    private static int InUse(int port, Terminal terminal)
+    // Systems keep low ports for their own programs.
+    private static string? WhyNotOpened(int port, Exception failure) => failure switch
     {
-        terminal.Say($"Port {port} is in use. Leave --port out, and a free one is taken.");
-        return ExitCode.WrongUsage;
-    }
+        IOException { InnerException: AddressInUseException } => $"Port {port} is in use. Leave --port out, and a free one is taken.",
+        SocketException { SocketErrorCode: SocketError.AccessDenied } =>
+            $"This system doesn't let you open port {port}. Leave --port out, and a free one is taken, or name one above 1023.",
+        _ => null,
+    };
 
     private static async Task<int> Run(string path, int port, bool alone, bool onPhones, Terminal terminal, CancellationToken stop)
     {
@@ -118,9 +124,10 @@ internal static class WorkbenchVerb
                 .ConfigureAwait(bench.Ended.IsFaulted ? ConfigureAwaitOptions.None : ConfigureAwaitOptions.SuppressThrowing);
             return ExitCode.Fine;
         }
-        catch (IOException failure) when (failure.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        catch (Exception failure) when (WhyNotOpened(port, failure) is { } why)
         {
-            return InUse(port, terminal);
+            terminal.Say(why);
+            return ExitCode.WrongUsage;
         }
     }
 

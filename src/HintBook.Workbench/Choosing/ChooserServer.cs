@@ -100,7 +100,17 @@ public sealed class ChooserServer : IAsyncDisposable
             return;
         }
 
-        var bench = await BenchOf(folder).ConfigureAwait(false);
+        WorkbenchServer bench;
+        try
+        {
+            bench = await BenchOf(folder).ConfigureAwait(false);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            await Refuse(context, $"“{folder}” can't be opened: {failure.Message}").ConfigureAwait(false);
+            return;
+        }
+
         var isShown = show(bench.Address);
         await Send(context, JsonLists.Document(json =>
         {

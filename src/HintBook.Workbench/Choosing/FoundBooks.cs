@@ -53,8 +53,11 @@ public static partial class FoundBooks
     {
         try
         {
-            return File.ReadLines(path).Take(MostLines).Select(line => Title().Match(line)).FirstOrDefault(match => match.Success)?
-                .Groups["title"].Value.Trim(' ', '"', '\'');
+            // A pipe has no length. Reading one would wait for whoever writes into it.
+            return new FileInfo(path).Length == 0
+                ? null
+                : File.ReadLines(path).Take(MostLines).Select(line => Title().Match(line)).FirstOrDefault(match => match.Success)?
+                    .Groups["title"].Value.Trim(' ', '"', '\'');
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

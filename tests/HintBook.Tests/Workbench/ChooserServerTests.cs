@@ -2,6 +2,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using HintBook.Starting;
+using HintBook.Tests.House;
 using HintBook.Workbench;
 using HintBook.Workbench.Choosing;
 
@@ -41,6 +42,14 @@ public sealed class ChooserServerTests : IDisposable
 
     [Fact]
     public void A_folder_of_documents_that_is_not_there_has_no_books() => Assert.Empty(FoundBooks.In(Path.Combine(documents, "nowhere")));
+
+    [Fact]
+    public void A_pipe_in_a_books_place_is_listed_by_its_folder_and_not_waited_for()
+    {
+        Pipes.Make(Path.Combine(Directory.CreateDirectory(Path.Combine(documents, "odd")).FullName, "book.yaml"));
+
+        Assert.Equal("odd", Assert.Single(FoundBooks.In(documents)).Title);
+    }
 
     [Fact]
     public async Task A_book_that_is_chosen_is_opened_once_and_shown_each_time()
