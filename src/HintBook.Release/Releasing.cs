@@ -22,9 +22,7 @@ internal static class Releasing
         {
             var name = $"hintbook-{version}-{Path.GetFileName(folder)}";
             var (files, bill) = Download.Of(version, Path.GetFileName(folder), folder, assets, licences);
-            using var zip = new MemoryStream();
-            StableZip.Write(zip, files);
-            foreach (var (file, bytes) in new[] { ($"{name}.cdx.json", Encoding.UTF8.GetBytes(bill)), ($"{name}.zip", zip.ToArray()) })
+            foreach (var (file, bytes) in new[] { ($"{name}.cdx.json", Encoding.UTF8.GetBytes(bill)), ($"{name}.zip", StableZip.Write(files)) })
             {
                 File.WriteAllBytes(Path.Combine(output, file), bytes);
                 sums.Append($"{Convert.ToHexStringLower(SHA256.HashData(bytes))}  {file}\n");

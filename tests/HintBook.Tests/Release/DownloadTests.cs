@@ -130,7 +130,24 @@ public sealed class DownloadTests : IDisposable
     {
         PackedFile[] files = [new("b", new byte[] { 1 }), new("a", new byte[] { 2 }, IsProgram: true)];
 
-        Assert.Equal(Zip(files), Zip(files.Reverse()));
+        Assert.Equal(StableZip.Write(files), StableZip.Write(files.Reverse()));
+    }
+
+    // A zip that is made on Windows says 0 where Unix says 3 (APPNOTE.TXT 6.3.10, 4.4.2.2), and then nobody may start what is in it.
+    [Fact]
+    public void A_program_that_was_packed_on_Windows_can_be_started_on_Unix()
+    {
+        var zip = StableZip.Write([new("a", new byte[] { 1 }, IsProgram: true), new("a longer name", new byte[] { 2 })]);
+        var made = (byte[])zip.Clone();
+        var headers = Enumerable.Range(0, zip.Length - 4).Where(at => zip.AsSpan(at, 4).SequenceEqual("PK\u0001\u0002"u8)).ToArray();
+        Assert.Equal(2, headers.Length);
+        foreach (var header in headers)
+            zip[header + 5] = 0;
+
+        StableZip.SayMadeOnUnix(zip);
+
+        Assert.All(headers, header => Assert.Equal(3, zip[header + 5]));
+        Assert.Equal(made, zip);
     }
 
     [Fact]
@@ -155,14 +172,7 @@ public sealed class DownloadTests : IDisposable
         ["HintBook.Audit/0.1.0"] = new { type = "project" },
     };
 
-    private static byte[] Zip(IEnumerable<PackedFile> files)
-    {
-        using var zip = new MemoryStream();
-        StableZip.Write(zip, files);
-        return zip.ToArray();
-    }
-
-    private byte[] Made(string system) => Zip(Download.Of("0.1.0", system, Published, Assets, Path.Combine(root, "licences")).Files);
+    private byte[] Made(string system) => StableZip.Write(Download.Of("0.1.0", system, Published, Assets, Path.Combine(root, "licences")).Files);
 
     private void Package(string name, string version, string about, params (string Name, string Text)[] texts)
     {
