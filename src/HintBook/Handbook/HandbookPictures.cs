@@ -6,6 +6,7 @@ using HintBook.Cards.Codes;
 using HintBook.Checking;
 using HintBook.Ciphers.Making;
 using HintBook.Maps;
+using HintBook.Pages;
 using HintBook.Print.Clues;
 using HintBook.Starting;
 
@@ -13,7 +14,7 @@ namespace HintBook.Handbook;
 
 /// <summary>
 /// What the handbook shows, made as a maker would have it made: the small book that “begin” writes is checked, its map drawn, its site built, and a
-/// clue for its lock is set.
+/// clue for its lock and a sheet of cards are set.
 /// </summary>
 internal static class HandbookPictures
 {
@@ -23,6 +24,7 @@ internal static class HandbookPictures
     // The one of the chapter on addresses.
     private const string Address = "https://boxes.my-workshop.example/first-box/";
 
+    private const string Cards = "cards.pdf";
     private const double Module = 1;
 
     /// <summary>Every picture, by its path in the handbook.</summary>
@@ -52,6 +54,7 @@ internal static class HandbookPictures
             Text("map-without-spoilers.svg", SvgMap.Write(map, words, spoilerFree: true)),
             Whole("code-to-scan.svg", QrImages.Svg(code, "A code to scan", Module)),
             Whole("clue-on-paper.svg", Clue()),
+            Whole(Cards, CardsOf(examined)),
             .. examined.Site.Files.Select(file => Whole($"{Site}/{file.Path}", file.Content())),
         ];
     }
@@ -59,6 +62,19 @@ internal static class HandbookPictures
     private static ReadOnlyMemory<byte> Clue() => Clues.For("4253", "dice", []) is Attempt.Made made
         ? CluePrint.Make(made.Clue, "clue.svg", Paper.A4).Files[0].Content()
         : throw new InvalidOperationException("No clue of dice can be made for 4253.");
+
+    // The address is one for examples, so each card says that it is a proof.
+    private static ReadOnlyMemory<byte> CardsOf(Examined examined)
+    {
+        var (words, _) = examined.Theme.WordsIn(examined.Book.Language);
+        var (set, _) = CardPrint.Print(
+            examined.Book,
+            examined.Addresses with { Base = Address },
+            Paper.A4,
+            CardWords.Of(words, examined.Theme.InEnglish, Theme.ToolsEnglish),
+            look: CardLook.Of(examined.Theme).Look);
+        return set.Files.Single(file => file.Path == Cards).Content();
+    }
 
     private static MadeFile Text(string path, string text) => Whole(path, Encoding.UTF8.GetBytes(text));
 
