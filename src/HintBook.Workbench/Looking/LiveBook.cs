@@ -18,8 +18,7 @@ public sealed class LiveBook : IAsyncDisposable
     private readonly RunResults results = new();
     private readonly FolderWatch watch;
     private readonly Task looking;
-    private volatile Look now = Look.None;
-    private volatile TaskCompletionSource next = NextLook();
+    private readonly Newest<Look> looks = new(Look.None, look => look.Number);
 
     /// <summary>Begins to look at a book.</summary>
     /// <param name="root">The book's folder.</param>
@@ -38,7 +37,7 @@ public sealed class LiveBook : IAsyncDisposable
     public Task Ended => looking;
 
     /// <summary>The newest look.</summary>
-    public Look Now => now;
+    public Look Now => looks.Now;
 
     /// <summary>Has the book looked at again although nobody told of a change.</summary>
     public void LookAgain() => changes.Writer.TryWrite(true);
@@ -47,16 +46,7 @@ public sealed class LiveBook : IAsyncDisposable
     /// <param name="number">The number of the look that is known already.</param>
     /// <param name="ended">Ends the waiting.</param>
     /// <exception cref="OperationCanceledException">The waiting was ended, or the book is looked at no more.</exception>
-    public async Task<Look> After(int number, CancellationToken ended)
-    {
-        while (true)
-        {
-            var waiting = next.Task;
-            if (now is var look && look.Number > number)
-                return look;
-            await waiting.WaitAsync(ended).ConfigureAwait(false);
-        }
-    }
+    public Task<Look> After(int number, CancellationToken ended) => looks.After(number, ended);
 
     /// <summary>Ends the looking.</summary>
     public async ValueTask DisposeAsync()
@@ -65,21 +55,19 @@ public sealed class LiveBook : IAsyncDisposable
         await stop.CancelAsync().ConfigureAwait(false);
         changes.Writer.TryComplete();
         await looking.ConfigureAwait(false);
-        next.TrySetCanceled();
+        looks.End();
         stop.Dispose();
     }
-
-    private static TaskCompletionSource NextLook() => new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     private async Task KeepLooking()
     {
         while (await changes.Reader.WaitToReadAsync().ConfigureAwait(false))
         {
-            if (now.Number > 0)
+            if (Now.Number > 0)
                 await Task.Delay(Settling).ConfigureAwait(false);
             changes.Reader.TryRead(out _);
             if (Found() is { } found)
-                Tell(now.Next(found));
+                looks.Tell(look => look.Next(found));
         }
     }
 
@@ -95,13 +83,5 @@ public sealed class LiveBook : IAsyncDisposable
         {
             return null;
         }
-    }
-
-    private void Tell(Look look)
-    {
-        now = look;
-        var told = next;
-        next = NextLook();
-        told.SetResult();
     }
 }

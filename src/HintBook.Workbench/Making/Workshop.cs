@@ -12,13 +12,13 @@ internal sealed class Workshop(string root) : IAsyncDisposable
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
 
     private readonly Lock gate = new();
+    private readonly Newest<MakeState> states = new(new(0, false, ""), state => state.Number);
     private CancellationTokenSource stop = new();
     private Task work = Task.CompletedTask;
-    private TaskCompletionSource next = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private long lastTold;
 
     /// <summary>Where it is.</summary>
-    public MakeState Now { get; private set; } = new(0, false, "");
+    public MakeState Now => states.Now;
 
     /// <summary>Begins; false where something is being made already.</summary>
     /// <param name="asked">What.</param>
@@ -49,29 +49,14 @@ internal sealed class Workshop(string root) : IAsyncDisposable
     /// <param name="number">The number of the state that is known.</param>
     /// <param name="ended">Ends the waiting.</param>
     /// <exception cref="OperationCanceledException">The waiting was ended, or the workbench is.</exception>
-    public async Task<MakeState> After(int number, CancellationToken ended)
-    {
-        while (true)
-        {
-            Task waiting;
-            lock (gate)
-            {
-                if (Now.Number != number)
-                    return Now;
-                waiting = next.Task;
-            }
-
-            await waiting.WaitAsync(ended).ConfigureAwait(false);
-        }
-    }
+    public Task<MakeState> After(int number, CancellationToken ended) => states.After(number, ended);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
         Stop();
         await work.ConfigureAwait(false);
-        lock (gate)
-            next.TrySetCanceled();
+        states.End();
         stop.Dispose();
     }
 
@@ -128,14 +113,5 @@ internal sealed class Workshop(string root) : IAsyncDisposable
         }
     }
 
-    private void Tell(MakeState state)
-    {
-        lock (gate)
-        {
-            Now = state with { Number = Now.Number + 1 };
-            var told = next;
-            next = new(TaskCreationOptions.RunContinuationsAsynchronously);
-            told.SetResult();
-        }
-    }
+    private void Tell(MakeState state) => states.Tell(before => state with { Number = before.Number + 1 });
 }
