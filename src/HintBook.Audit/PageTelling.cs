@@ -269,7 +269,8 @@ internal sealed class PageTelling
             Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
     }
 
-    private void Remark(IComment comment, IElement near) => Hear(near, comment.Data, "in a comment", Manner.Prose, secrets.Outside);
+    private void Remark(IComment comment, IElement around) =>
+        Hear(ElementPlace.Of(comment, around), comment.Data, "in a comment", Manner.Prose, secrets.Outside);
 
     // The times at which a part of the film begins and ends are no codes.
     private static string Film(IElement element, string text) => element.LocalName == "video" ? PageWords.WithoutTimes(text) : text;
@@ -278,9 +279,11 @@ internal sealed class PageTelling
     {
         if (element.LocalName == "figcaption" && element.ParentElement?.Children.Any(child => child.LocalName == "video") == true)
             text = PageWords.WithoutTimes(text);
-        var (at, column) = ElementPlace.Of(element);
-        faults.AddRange(listener.Hear(new(text, at, column, where, manner, scope)));
+        Hear(ElementPlace.Of(element), text, where, manner, scope);
     }
+
+    private void Hear((int Line, int Column) at, string text, string where, Manner manner, Scope scope) =>
+        faults.AddRange(listener.Hear(new(text, at.Line, at.Column, where, manner, scope)));
 
     private void See(IElement element, string address, Scope scope)
     {

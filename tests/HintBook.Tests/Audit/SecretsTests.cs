@@ -46,6 +46,16 @@ public class SecretsTests
             && fault.Message.Contains(where, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_secret_in_a_comment_is_found_on_its_own_line()
+    {
+        using var site = Site.Good().Write("b.html", Site.Page("<p>x</p>\n<p>y</p>\n  <!-- the queen clip -->"));
+
+        var fault = Assert.Single(site.Audit(Three).Faults, fault => fault.Secret is not null);
+        var line = File.ReadLines(Path.Combine(site.Folder, "b.html")).Index().First(each => each.Item.Contains("<!--", StringComparison.Ordinal));
+        Assert.Equal((line.Index + 1, 3), (fault.Line, fault.Column));
+    }
+
     [Theory]
     [InlineData("""<details class="clue"><summary>Clue</summary><p>The queen clip</p></details>""")]
     [InlineData(
