@@ -11,6 +11,21 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
 {
     private const string Id = "bird-table";
 
+    // The tables of slots and sealed pictures that are kept on the device.
+    private const string KeptFiles =
+        """
+        async () => {
+          const kept = [];
+          for (const name of await caches.keys()) for (const file of await (await caches.open(name)).keys()) {
+            const found = /\/([kp]\/[^/]+)$/.exec(new URL(file.url).pathname);
+            if (found) kept.push(found[1]);
+          }
+          return kept.sort();
+        }
+        """;
+
+    private const string SealedCaches = "async () => (await caches.keys()).filter(name => name.startsWith('hintbook-sealed:'))";
+
     private static readonly BookSecret Secret = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);
 
     private readonly List<PublishedSite> sites = [];
@@ -167,6 +182,46 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         await reader.OpenStage("heron");
         await Opened(reader);
         Assert.Equal(SmallBook.TitleOf("heron"), await reader.Page.Locator("h1").TextContentAsync());
+    }
+
+    [Fact]
+    public async Task A_device_keeps_the_tables_and_pictures_that_it_used_and_no_others_until_they_are_forgotten()
+    {
+        var site = Sealed("kept files");
+        await using var reader = await room.Seat(site, new());
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+        await Assertions.Expect(reader.Page.Locator("html[data-kept=kept]")).ToBeAttachedAsync();
+        await reader.Page.WaitForFunctionAsync($"async () => {{ const kept = await ({KeptFiles})(); return kept[0] === 'k/box-0.js' && kept[1]; }}");
+
+        var kept = await reader.Page.EvaluateAsync<string[]>(KeptFiles);
+        Assert.Single(kept, file => file.StartsWith("k/", StringComparison.Ordinal));
+        Assert.InRange(kept.Length - 1, 1, Directory.GetFiles(Path.Combine(site.Folder, "p")).Length - 1);
+
+        site.Server.CutAfter(0);
+        await reader.OpenStage("plover");
+        await Opened(reader);
+        await Assertions.Expect(reader.Page.Locator("[data-sealed=head] img[src^='blob:']").First).ToBeAttachedAsync();
+        await reader.Page.Locator("[data-forget]").ClickAsync();
+        await reader.Page.WaitForFunctionAsync($"async () => (await ({KeptFiles})()).length === 0");
+    }
+
+    [Fact]
+    public async Task A_new_version_of_the_site_fetches_anew_what_was_used()
+    {
+        var site = Sealed("kept files, corrected");
+        await using var reader = await room.Seat(site, new());
+        await Scan(reader, site.PageOf("plover"), BoxCode());
+        await reader.Page.WaitForFunctionAsync($"async () => (await ({KeptFiles})())[0] === 'k/box-0.js'");
+        var before = await reader.Page.EvaluateAsync<string[]>(SealedCaches);
+        var stage = Path.Combine(edition.Folder, "stages", "01-plover.md");
+        File.WriteAllText(stage, File.ReadAllText(stage).Replace(SmallBook.Nudge("plover"), "Look below.", StringComparison.Ordinal));
+        Published("kept files, corrected");
+
+        await reader.OpenStage("plover");
+        await reader.Page.WaitForFunctionAsync(
+            $"async before => {{ const now = await ({SealedCaches})(); return now.length === 1 && now[0] !== before; }}", Assert.Single(before));
+
+        Assert.Contains("k/box-0.js", await reader.Page.EvaluateAsync<string[]>(KeptFiles));
     }
 
     [Fact]

@@ -87,7 +87,10 @@
   function ask(name, fresh) {
     var asked = {};
     asked.answer = new Promise(function (done) {
-      asked.done = done;
+      asked.done = function (came) {
+        if (came) used(name);
+        done(came);
+      };
       var script = document.createElement("script");
       script.src = root.dataset.root + name + ".js" + (fresh ? "?fresh=" + Date.now() : "");
       script.onload = script.onerror = function () {
@@ -98,6 +101,13 @@
       document.head.appendChild(script);
     });
     return asked.answer;
+  }
+
+  // The worker keeps what was used; on the first visit it wasn't there yet when this was asked for.
+  function used(name) {
+    if (navigator.serviceWorker && /^http/.test(location.protocol)) navigator.serviceWorker.ready.then(function (site) {
+      site.active.postMessage({ used: [name + ".js"] });
+    });
   }
 
   // The code in what somebody typed: its kind, number and key; or the name of the sentence that says what is wrong.

@@ -47,7 +47,7 @@ public static class Offline
                 const files = [{string.Join(", ", first.Select(Text))}];
                 const pictures = [{string.Join(", ", then.Select(Text))}];
 
-                """ + worker)),
+                """ + (book.Sealed is null ? "" : theme.SealedWorker) + worker)),
         ];
     }
 

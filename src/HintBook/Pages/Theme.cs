@@ -21,6 +21,8 @@ public sealed record Theme
     /// <summary>The file that keeps a site on the reader's device, in a theme and in the site; it must stand above all that it keeps.</summary>
     internal const string WorkerFile = "sw.js";
 
+    private const string SealedWorkerFile = "sw-sealed.js";
+
     /// <summary>What the pages of a sealed book are opened with; a book that lies open hasn't got it.</summary>
     internal static bool IsOpener(string asset) => asset is "open.js" or "open.css";
 
@@ -62,6 +64,9 @@ public sealed record Theme
 
     /// <summary>What keeps the site on the reader's device, before it is told which files there are; null where the theme has none.</summary>
     internal string? Worker { get; init; }
+
+    /// <summary>What the worker of a sealed book does besides: it keeps those files that were opened with a card.</summary>
+    internal string SealedWorker { get; init; } = "";
 
     /// <summary>The templates by their name in the theme, such as <c>stage.html</c> or <c>parts/head.html</c>; only those that parse.</summary>
     internal ImmutableSortedDictionary<string, ThemeTemplate> Templates { get; init; } = ImmutableSortedDictionary<string, ThemeTemplate>.Empty;
@@ -140,6 +145,7 @@ public sealed record Theme
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
             Worker = texts.GetValueOrDefault(WorkerFile),
+            SealedWorker = texts.GetValueOrDefault(SealedWorkerFile) ?? BuiltInThemes.Texts[Default][SealedWorkerFile],
             CardsLook = WordsFile.Read(new SourceFile(
                 $"themes/{name}/{CardsFile}", texts.GetValueOrDefault(CardsFile) ?? BuiltInThemes.Texts[Default][CardsFile])),
             Assets = files
@@ -174,7 +180,8 @@ public sealed record Theme
     public string NameOf(string tag) => Words.GetValueOrDefault(tag)?["language_name"] ?? tag;
 
     // A theme may explain itself to whoever changes it; readers don't get that.
-    private static bool IsAsset(string name) => !IsWords(name) && name is not (WorkerFile or CardsFile) && Path.GetExtension(name) is not (".html" or ".md");
+    private static bool IsAsset(string name) =>
+        !IsWords(name) && name is not (WorkerFile or SealedWorkerFile or CardsFile) && Path.GetExtension(name) is not (".html" or ".md");
 
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using HintBook.Books;
 using HintBook.Checking;
@@ -25,6 +26,8 @@ internal static class SealedSite
     {
         var pictures = new SealedPictures(book, sealing, writer);
         writer.WriteAll("pages", "site", Build(book, sealing, pictures));
+        // A device keeps the tables that it used, and the list of what it keeps says nothing of steps and copies.
+        writer.ForEach("keys", [.. Tables(book, sealing)], table => writer.WriteUnkept(Path.Combine("site", table.Path), table.Content()));
         pictures.DropHidden();
     }
 
@@ -32,16 +35,17 @@ internal static class SealedSite
     {
         var epoch = KeysOf(book, sealing).Epoch(sealing.Kept.Epoch);
         var pages = book.Site.InPieces.AsParallel().AsOrdered().Select(page => (Page: page, Printed: WithPictures(page.Print(), pictures))).ToArray();
-        var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece => (Kind: KindOf(each.Page, piece), piece.Html)))
-            .GroupBy(each => each.Kind, each => Encoding.UTF8.GetByteCount(each.Html))
-            .ToDictionary(kind => kind.Key, kind => Padding.SizeFor(kind.Max()) ?? throw TooLong(kind.Key));
+        var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece =>
+                (Kind: KindOf(each.Page, piece), Key: KeyOf(each.Page, piece), Bytes: Encoding.UTF8.GetByteCount(piece.Html))))
+            .GroupBy(each => each.Kind, StringComparer.Ordinal)
+            .Select(kind => kind.MaxBy(each => each.Bytes))
+            .ToDictionary(longest => longest.Kind, longest => Padding.SizeFor(longest.Bytes) ?? throw TooLong(book, longest.Kind, longest.Key, longest.Bytes));
         var sealedPages = pages.ToDictionary(each => each.Page.Path, each => each);
         return
         [
             .. book.Site.Files.Select(file => sealedPages.TryGetValue(file.Path, out var page)
                 ? new MadeFile(file.Path, () => Shell(epoch, page.Page, page.Printed, sizes))
                 : file),
-            .. Tables(book, sealing),
         ];
     }
 
@@ -104,8 +108,15 @@ internal static class SealedSite
 
     private static string KeyOf(SealablePage page, PieceOfPage piece) => Lists.Contains(page.Name) ? piece.Of : page.Name;
 
-    private static MachineFailure TooLong(string kind) => new(
-        FailureKind.Machine,
-        $"A piece of the pages (“{kind}”) has more than {Padding.Largest / 1024} KiB, which is more than sealed pages hold.",
-        "Make that text shorter, or divide the stage.");
+    private static MachineFailure TooLong(Examined book, string kind, string page, int bytes)
+    {
+        var stage = book.Book.Stages.FirstOrDefault(each => book.Addresses.Names[each.Id.Value].Contains(page));
+        return new(
+            FailureKind.Machine,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"What is sealed as “{kind}” of {(stage is null ? page : $"“{stage.Title.Value}”")} has {(bytes + 1023) / 1024} KiB with all "
+                    + $"that stands around it, and a sealed piece holds {Padding.Largest / 1024} KiB."),
+            $"Make that text shorter{(stage is null ? "" : $" in {stage.File.Path}")}, or divide the stage. What was published before is untouched.");
+    }
 }

@@ -31,8 +31,8 @@ internal static class Gate
 
     internal static byte[] SaltOf(byte[] pageKey) => Derivation.Derive(pageKey, 16, "gate salt");
 
-    internal static byte[] Stretch(string word, byte[] salt) =>
-        Rfc2898DeriveBytes.Pbkdf2(Encoding.UTF8.GetBytes(Plain(word)), salt, Rounds, HashAlgorithmName.SHA256, 32);
+    internal static byte[] Stretch(string word, byte[] salt, int rounds = Rounds) =>
+        Rfc2898DeriveBytes.Pbkdf2(Encoding.UTF8.GetBytes(Plain(word)), salt, rounds, HashAlgorithmName.SHA256, 32);
 
     private static byte[] ContextOf(EpochKeys epoch, string page, int? number) => number is { } own
         ? Field.Join("gate", epoch.BookTag, epoch.Tag, page, own)

@@ -109,8 +109,8 @@ public sealed partial class SealedSiteTests : IDisposable
         var after = BookAndOutput.Tree(desk.Site);
         var changed = after.Where(file => before[file.Key] != file.Value).Select(file => file.Key).ToArray();
         Assert.Equal(before.Keys, after.Keys);
-        Assert.All(changed, file => Assert.True(file.StartsWith("k/", StringComparison.Ordinal) || file == "sw.js", file));
-        Assert.All(changed.Where(file => file != "sw.js"), file =>
+        Assert.All(changed, file => Assert.StartsWith("k/", file, StringComparison.Ordinal));
+        Assert.All(changed, file =>
             Assert.Equal(1, SlotsIn(before[file]).Zip(SlotsIn(after[file])).Count(pair => pair.First != pair.Second)));
     }
 
@@ -127,6 +127,43 @@ public sealed partial class SealedSiteTests : IDisposable
             Assert.Contains("<noscript><p>The key of your card isn’t carried along", WebUtility.HtmlDecode(page), StringComparison.Ordinal);
             Assert.DoesNotContain("http-equiv=\"refresh\"", page, StringComparison.Ordinal);
         });
+    }
+
+    [Fact]
+    public void What_a_device_is_told_to_keep_says_nothing_of_steps_and_copies()
+    {
+        desk.Published();
+        var lists = File.ReadLines(Path.Combine(desk.Site, "sw.js")).Where(line => line.StartsWith("const files", StringComparison.Ordinal)
+            || line.StartsWith("const pictures", StringComparison.Ordinal)).ToArray();
+
+        Assert.Equal(2, lists.Length);
+        Assert.All(lists, list => Assert.DoesNotMatch("\"[kp]/", list.Replace("\\u002F", "/", StringComparison.OrdinalIgnoreCase)));
+        Assert.Contains("sealedCache", File.ReadAllText(Path.Combine(desk.Site, "sw.js")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_that_no_sealed_piece_holds_is_told_with_its_step_and_nothing_is_published()
+    {
+        File.WriteAllText(desk.StageFile, File.ReadAllText(desk.StageFile) + string.Concat(Enumerable.Repeat("\nTurn it a little further.\n", 3_000)));
+
+        var failed = Assert.IsType<Failed>(desk.Publish());
+
+        Assert.Contains("a sealed piece holds 64 KiB", failed.Message, StringComparison.Ordinal);
+        Assert.Contains("stages/", failed.Help, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(desk.Site));
+    }
+
+    [Fact]
+    public void The_parts_of_a_film_that_lives_elsewhere_name_no_step_in_the_open()
+    {
+        var told = File.ReadAllText(desk.StageFile);
+        File.WriteAllText(desk.StageFile, told.Replace("\n---\n", "\nclip: { from: 0:02, to: 0:09 }\n---\n", StringComparison.Ordinal));
+        desk.Change("book.yaml", $"\nid: {Id}\n", $"\nid: {Id}\nfilm: {{ address: https://films.home.arpa/box }}\n");
+        var title = desk.Published().Book!.Book.Stages.Single(stage => stage.Clip is not null).Title.Value;
+
+        var solution = File.ReadAllText(Path.Combine(desk.Site, "solution.html"));
+        Assert.DoesNotContain(title, WebUtility.HtmlDecode(solution), StringComparison.Ordinal);
+        Assert.DoesNotContain("films.home.arpa", solution, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -51,6 +51,12 @@ public class PublishedVectorsTests
         Assert.Equal(one["OKM"], Derivation.Derive(one["IKM"], one["OKM"].Length, one["info"]));
     }
 
+    // RFC 7914, section 11, the first block of the first case; from memory. No package that we know carries it as a file.
+    [Fact]
+    public void A_word_is_stretched_as_RFC_7914_publishes_it() => Assert.Equal(
+        "55AC046E56E3089FEC1691C22544B605F94185216DDE0465E68B9D57C20DACBC",
+        Convert.ToHexString(Gate.Stretch("passwd", "salt"u8.ToArray(), rounds: 1)));
+
     private static bool IsOurs(Vector one) => Ours.All(length => one.Lengths.GetValueOrDefault(length.Name) == length.Value);
 
     // "[Name = value]" holds for all cases below; "Name = hex" belongs to a case, and "Count = n" begins one. Case is as the file has it.
