@@ -12,7 +12,7 @@ internal sealed partial class CaselessCodes
     private const int Around = 24, MostApart = 24, KanaApart = 'ァ' - 'ぁ';
 
     private static readonly string[] Speaking =
-        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち"];
+        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
 
     private readonly List<(int Secret, string Letters)> codes = [];
     private readonly List<(int Secret, string Word)> written = [];
@@ -111,7 +111,7 @@ internal sealed partial class CaselessCodes
 
     // 「し」, し・ぐ・れ, and what is said of a place: 一文字目はし.
     [GeneratedRegex(
-        @"(?<=[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[、。・]|です|$)|(?<=^|[。\n])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[・、，])"
+        @"(?<=[\u3041-\u9FFF]の)(?<said>[\u3041-\u309F])(?=[、。，]|です|$)|(?<=[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[、。・]|です|$)|(?<=^|[。\n])(?<said>[\u3041-\u309F\u30FC]{1,2})(?=[・、，])"
         + @"|(?<=・)(?<said>[\u3041-\u309F\u30FC])(?=[とをのにで])"
         + @"|[「『“""・、，](?![^「」『』、。]{0,6}[目め字次後初頭番端左右間中][はが])(?<said>[\u3041-\u309F\u30FC\u4E00-\u9FFF]{1,12})(?=[」』”""・、，。]|$)",
         RegexOptions.ExplicitCapture,

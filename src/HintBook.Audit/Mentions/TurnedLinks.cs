@@ -3,7 +3,7 @@ namespace HintBook.Audit.Mentions;
 /// <summary>What may stand between the words of a name that stand apart. Shared by all threads.</summary>
 internal sealed class TurnedLinks
 {
-    private const int MostBetween = 14, MostInAll = 34, MostStops = 2;
+    private const int MostBetween = 14, MostInAll = 34, MostStops = 2, MostBrief = 4, NearBracket = 4;
     private readonly WordNumbers numbers;
     private readonly HashSet<string> coordinators, anaphora, negations;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> anaphoraBySpan, negationsBySpan, coordinatorsBySpan;
@@ -21,24 +21,25 @@ internal sealed class TurnedLinks
 
     /// <summary>Whether what stands between words can hold them together.</summary>
     /// <param name="text">The text.</param>
+    /// <param name="source">The text as it is written.</param>
     /// <param name="places">The words, in their order in the text.</param>
     /// <param name="inOrder">Whether that is also their order in the name.</param>
-    public bool Hold(FoldedText text, List<int> places, bool inOrder)
+    public bool Hold(FoldedText text, string source, List<int> places, bool inOrder)
     {
         if (places[^1] - places[0] > MostInAll)
             return false;
         for (var i = 1; i < places.Count; i++)
         {
-            if (!Hold(text, places[i - 1], places[i], inOrder, places.Count))
+            if (!Hold(text, source, places[i - 1], places[i], inOrder, places.Count))
                 return false;
         }
 
         return true;
     }
 
-    private bool Hold(FoldedText text, int from, int to, bool inOrder, int count)
+    private bool Hold(FoldedText text, string source, int from, int to, bool inOrder, int count)
     {
-        if (from == to)
+        if (from == to || AreBrief(text, from, to) || (to - from < NearBracket && IsBracketed(source, text.Words[from].End, text.Words[to].Start)))
             return true;
         var (stops, strongest, lastStop) = (0, Parting.Nothing, from);
         for (var i = from + 1; i <= to; i++)
@@ -60,7 +61,39 @@ internal sealed class TurnedLinks
             return false;
         if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
             return IsOfIt(text, from, to);
-        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || GoesBack(text, from, clause, to);
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from) || GoesBack(text, from, clause, to);
+    }
+
+    // "Needle. Bone. Left-hand pocket."
+    private bool AreBrief(FoldedText text, int from, int to)
+    {
+        if (numbers.Language.IsUnspaced || to - from > MostBrief || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
+            return false;
+        for (var i = from + 1; i < to; i++)
+        {
+            if (IsTelling(text, i))
+                return false;
+        }
+
+        return to > from + (text.Words[to].Parting >= Parting.Stop ? 0 : 1) && text.Words[from + 1].Parting >= Parting.Stop
+            && (to + 1 >= text.Words.Length || text.Words[to + 1].Parting >= Parting.Comma);
+    }
+
+    private bool IsTelling(FoldedText text, int at) =>
+        (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain;
+
+    // "mallet (beech!)"
+    private static bool IsBracketed(string source, int from, int to) =>
+        to > from && source.AsSpan(from, to - from) is var between && between.ContainsAny('(', '（') && !between.ContainsAny('.', '。');
+
+    // "Of bone, and thin as a hair: your needle."
+    private bool IsInFront(FoldedText text, int from)
+    {
+        var at = from - 1;
+        while (at > 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return at >= 0 && (at == 0 || text.Words[at].Parting >= Parting.Stop)
+            && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Preposition) != WordUse.Plain;
     }
 
     // "Ivory it is, and a comb it is too": what is said of one thing.

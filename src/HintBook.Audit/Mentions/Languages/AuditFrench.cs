@@ -13,7 +13,7 @@ internal static class AuditFrench
         Determiners = "le la les l un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs",
         Prepositions = "de en dans sous sur à avec sans pour derrière devant contre",
         Between = "et puis ensuite",
-        Same = ["de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
+        Same = ["clé clef clés clefs", "de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
         Forms = static (word, _) => Forms(word),
         Numbers = Numbers,
         Diminutives = ["ette", "ettes"],
