@@ -166,7 +166,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         if (role != NumberRole.Code || (isBySymbol && last > first))
             return role;
         var isOne = first == last && char.IsAsciiDigit(text.Of(text.Words[first])[0]);
-        return Counts(text, ids, source, last) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
+        return Counts(text, ids, source, last) || IsCounted(source, text.Words[last].End) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
             ? NumberRole.Doubtful
             : role;
     }
@@ -178,6 +178,10 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         && char.IsWhiteSpace(source[text.Words[last].End])
         && numbers.UseOf(ids[last + 1]) == WordUse.Plain
         && numbers.Language.Grammar.Length > 0 && char.IsLetter(text.Of(text.Words[last + 1])[0]);
+
+    // 五百八十四箱: how many there are.
+    private bool IsCounted(string source, int end) =>
+        numbers.Language.IsUnspaced && end < source.Length && "箱個枚本人台冊軒匹羽頭件通名組袋俵石両歩段室社部杯着足粒".Contains(source[end], StringComparison.Ordinal);
 
     private static bool IsAcrossItems(FoldedText text, int first, int last)
     {

@@ -166,7 +166,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (language.IsUnspaced)
         {
             foreach (var name in UnspacedParts.InBothKana(string.Concat(words)))
-                turned.AddStretches(secret, UnspacedParts.Of(name));
+                turned.AddStretches(secret, UnspacedParts.Of(name), areWords: true);
+            if (UnspacedParts.Singly(string.Concat(words)) is { Length: > 2 } single)
+                turned.AddStretches(secret, single, areWords: false);
             return;
         }
 

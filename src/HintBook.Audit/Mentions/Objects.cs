@@ -134,7 +134,21 @@ internal sealed class Objects
         var at = first - 1;
         while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
             at--;
-        return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString());
+        return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString())
+            && (text.Of(text.Words[at]) is not "que" || IsCompared(text, at));
+    }
+
+    // "Plus léger que la plume"; "laissez que la bille roule" likens nothing.
+    private static bool IsCompared(FoldedText text, int at)
+    {
+        for (var i = at - 1; i >= Math.Max(0, at - 4); i--)
+        {
+            if (text.Of(text.Words[i]) is "mas" or "menos" or "tan" or "igual" or "mayor" or "menor" or "mejor" or "peor" or "plus" or "moins" or "aussi"
+                or "tel" or "telle" or "meme" or "mieux" or "autre" or "mismo" or "misma")
+                return true;
+        }
+
+        return false;
     }
 
     private bool IsIdiom(FoldedText text, int first, int last)
@@ -244,6 +258,7 @@ internal sealed class Objects
         if (article < 0 || !IsKnown(text, article) || text.Words[article + 1].Parting >= Parting.Comma)
             return false;
         if (IsFirst(text, article) || (!addressed.Contains(text.Of(text.Words[article - 1]).ToString())
+            && !acts.Contains(text.Of(text.Words[article - 1]).ToString())
             && (numbers.UseOf(ids[article - 1]) & WordUse.Grammar) != WordUse.Plain))
             return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
                 && (isOwner || acts.Contains(text.Of(text.Words[at + 1]).ToString())

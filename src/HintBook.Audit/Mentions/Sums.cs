@@ -52,6 +52,8 @@ internal sealed class Sums
         var before = Before(text, tokens, first);
         if (before != Reckoned.None)
             Report(tokens, first, last, (before & Reckoned.Squared) != Reckoned.None ? (long)value * value : Times(before, value), found);
+        if (isUnspaced)
+            ReportUnspaced(tokens, source, text.Words[tokens[last].Last].End, first, last, value, found);
         for (var total = (long)value; total is > 0 and < Most;)
         {
             if (SquaredBehind(text, tokens, last) is { } square)
@@ -100,6 +102,20 @@ internal sealed class Sums
         }
     }
 
+    // 1168の半分: what is done stands behind the number.
+    private void ReportUnspaced(ReadOnlySpan<Token> tokens, string source, int end, int first, int last, int value, List<FoundSecret> found)
+    {
+        var behind = source.AsSpan(end);
+        if (behind.StartsWith("の半分") && value % 2 == 0)
+            Report(tokens, first, last, value / 2, found);
+        if (behind.StartsWith("の倍") || behind.StartsWith("の二倍") || behind.StartsWith("の2倍"))
+            Report(tokens, first, last, 2L * value, found);
+        if (behind.StartsWith("の三倍") || behind.StartsWith("の3倍"))
+            Report(tokens, first, last, 3L * value, found);
+        if (behind.StartsWith("を二回掛け") || behind.StartsWith("を2回掛け") || behind.StartsWith("同士を掛け"))
+            Report(tokens, first, last, (long)value * value, found);
+    }
+
     // "27 squared", "27 zum Quadrat", 27の二乗.
     private int? SquaredBehind(FoldedText text, ReadOnlySpan<Token> tokens, int last)
     {
@@ -133,7 +149,7 @@ internal sealed class Sums
                 return Reckoned.None;
             if (Of(text, tokens[at]) is not Reckoned.None and var operation)
                 return operation;
-            if (!tokens[at].Is(Sign.Article | Sign.Grammar))
+            if (!tokens[at].Is(Sign.Article | Sign.Grammar) && text.Of(text.Words[tokens[at].First]) is not ("number" or "zahl" or "nombre" or "numero" or "العدد"))
                 return Reckoned.None;
         }
 

@@ -5,7 +5,7 @@ internal sealed class TurnedLinks
 {
     private const int MostBetween = 14, MostInAll = 34, MostStops = 2, MostBrief = 4, NearBracket = 4;
     private readonly WordNumbers numbers;
-    private readonly HashSet<string> coordinators, anaphora, negations;
+    private readonly HashSet<string> coordinators, anaphora, negations, copulas;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> anaphoraBySpan, negationsBySpan, coordinatorsBySpan;
 
     public TurnedLinks(WordNumbers numbers)
@@ -14,6 +14,7 @@ internal sealed class TurnedLinks
         coordinators = Set(numbers.Language.Coordinators);
         anaphora = Set(numbers.Language.Anaphora);
         negations = Set(numbers.Language.Negations);
+        copulas = Set(Languages.RemarksIn.Of(numbers.Language.Code).Copulas);
         anaphoraBySpan = anaphora.GetAlternateLookup<ReadOnlySpan<char>>();
         negationsBySpan = negations.GetAlternateLookup<ReadOnlySpan<char>>();
         coordinatorsBySpan = coordinators.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -61,7 +62,7 @@ internal sealed class TurnedLinks
             return false;
         if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
             return IsOfIt(text, from, to);
-        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from) || GoesBack(text, from, clause, to);
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from) || IsSaidOfTheSame(text, clause) || GoesBack(text, from, clause, to);
     }
 
     // "Needle. Bone. Left-hand pocket."
@@ -85,6 +86,11 @@ internal sealed class TurnedLinks
     // "mallet (beech!)"
     private static bool IsBracketed(string source, int from, int to) =>
         to > from && source.AsSpan(from, to - from) is var between && between.ContainsAny('(', '（') && !between.ContainsAny('.', '。');
+
+    // "Es una redoma, y es de cobre": no other subject.
+    private bool IsSaidOfTheSame(FoldedText text, int clause) =>
+        clause + 2 < text.Words.Length && copulas.Contains(text.Of(text.Words[clause + 1]).ToString())
+        && (numbers.UseOf(numbers.Of(text.Of(text.Words[clause + 2]))) & WordUse.Preposition) != WordUse.Plain;
 
     // "Of bone, and thin as a hair: your needle."
     private bool IsInFront(FoldedText text, int from)

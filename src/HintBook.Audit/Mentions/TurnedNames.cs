@@ -18,7 +18,7 @@ internal sealed class TurnedNames
     private readonly ConcurrentDictionary<string, PartHit[]> kept = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]>.AlternateLookup<ReadOnlySpan<char>> keptBySpan;
     private readonly Dictionary<char, (string Written, int Part)[]> stretches = [];
-    private readonly HashSet<string> stuffs;
+    private readonly HashSet<string> stuffs, words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
     private readonly List<Turned> names = [];
     private List<int>[] byPart = [];
@@ -50,8 +50,13 @@ internal sealed class TurnedNames
     }
 
     /// <summary>Adds a name of a language without spaces, as stretches of bare letters.</summary>
-    public void AddStretches(int secret, IReadOnlyList<string> all)
+    /// <param name="secret">Its place in the table.</param>
+    /// <param name="all">The stretches.</param>
+    /// <param name="areWords">Whether they are words of the name, for which others may stand.</param>
+    public void AddStretches(int secret, IReadOnlyList<string> all, bool areWords)
     {
+        if (areWords)
+            words.UnionWith(all);
         foreach (var stretch in all)
         {
             if (parts.TryAdd(stretch, parts.Count))
@@ -72,16 +77,20 @@ internal sealed class TurnedNames
         {
             if (language.IsUnspaced)
             {
-                if (group.Where(parts.ContainsKey).ToArray() is not [var own])
+                if (group.Where(words.Contains).ToArray() is not [var only])
                     continue;
-                foreach (var other in group.Where(word => word != own))
-                    AddStretch(other, parts[own]);
+                foreach (var other in group.Where(word => word != only))
+                    AddStretch(other, parts[only]);
                 continue;
             }
 
             string[] stemmed = [.. FoldedText.BareWords(string.Join(' ', group)).Select(word => stems.Of(word)).Distinct()];
             string[] known = [.. stemmed.Where(hits.ContainsKey)];
-            if (known is not [var one] || hits[one] is not [var hit])
+            if (known is not [var one])
+                continue;
+            // Where a word stands whole in one name, the halves that others may be cut into count for nothing.
+            PartHit[] own = [.. hits[one].Where(each => each.Cut == 0)];
+            if ((own.Length > 0 ? own : [.. hits[one]]) is not [var hit])
                 continue;
             foreach (var other in stemmed)
             {

@@ -216,7 +216,7 @@ internal static class CodesIn
         + "x ixe z zède",
         "de" => "b be c ce d de f ef g ge h ha j jot k ka l el m em n en p pe q ku r er s es t te v vau w we x ix y ypsilon z zett",
         "ar" => "ا ألف ب باء ت تاء ث ثاء ج جيم ح حاء خ خاء د دال ذ ذال ر راء ز زاي س سين ش شين ص صاد ض ضاد ط طاء ظ ظاء ع عين غ غين ف فاء ق قاف ك كاف ل لام "
-            + "م ميم ن نون ه هاء و واو ي ياء",
+            + "م ميم ن نون ه هاء ه تاء-مربوطة ه التاء-المربوطة و واو ي ياء",
         _ => "",
     };
 
