@@ -120,7 +120,7 @@ internal sealed class LooseCodes
             times = 2;
         // 前の二つは48: how many, not which.
         var isHowMany = isUnspaced && i + 1 < tokens.Length && text.Of(text.Words[tokens[i + 1].First]) is "つ" or "桁" or "字" or "文";
-        var isDoubtful = behind || isHowMany || token.Is(Sign.Unsure) || IsPhrase(token);
+        var isDoubtful = behind || isHowMany || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
         parts.Add(new(
             string.Concat(Enumerable.Repeat(token.Symbols, times)),
             token.Value,
@@ -128,6 +128,18 @@ internal sealed class LooseCodes
             token.Last,
             isDoubtful || kind == Sign.Letter,
             IsValue: kind != Sign.Letter));
+    }
+
+    // "Behind the zero comes a two": said before.
+    private bool IsNamedAgain(FoldedText text, ReadOnlySpan<Token> tokens, int i)
+    {
+        var at = i - 1;
+        while (at >= 0 && at > i - 3 && tokens[at].Is(Sign.Article) && !tokens[at].Is(Sign.Number))
+            at--;
+        var said = tokens[i].Symbols;
+        return at >= 0 && parts.Exists(part => part.IsValue && part.Symbols == said)
+            && text.Of(text.Words[tokens[at].Last]) is "after" or "behind" or "beside" or "nach" or "hinter" or "neben" or "apres" or "derriere" or "tras" or "despues"
+                or "del" or "du" or "dem" or "der" or "بعد" or "وبعد" or "قبل" or "وقبل";
     }
 
     // "Twice the seven", "zweimal die Sieben".

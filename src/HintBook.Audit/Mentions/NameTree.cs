@@ -63,6 +63,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 Insert([.. other.Select(letter => $"{letter}")], ending with { Sure = false, Written = other, IsReading = true }, language);
         }
 
+        if (language.IsUnspaced && spelling.As is SpelledAs.Words or SpelledAs.Thing)
+        {
+            foreach (var other in KanaOf.WordsFor(string.Concat(words)))
+                Insert([.. other.Select(letter => $"{letter}")], ending with { Sure = false, Written = other, IsReading = true }, language);
+        }
+
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)

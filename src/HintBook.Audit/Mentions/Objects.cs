@@ -36,7 +36,7 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
-        if (unmeant.Is(text, source, first, last))
+        if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
         if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
@@ -50,7 +50,7 @@ internal sealed class Objects
             return false;
         return !IsIdiom(text, first, last)
             && !(numbers.Language.HasVerbsAlike
-                && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
+                && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
 
     // "Toute personne aimant les énigmes".
@@ -58,6 +58,10 @@ internal sealed class Objects
         text.Of(text.Words[at]).EndsWith("ant") && at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
         && (numbers.UseOf(ids[at + 1]) & WordUse.Determiner) != WordUse.Plain
         && (at == 0 || (numbers.UseOf(ids[at - 1]) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain);
+
+    // 磁石のように, 鏡みたいな.
+    private static bool IsLikenessBehind(ReadOnlySpan<char> behind) =>
+        behind.StartsWith("のよう") || behind.StartsWith("みたい") || behind.StartsWith("のごと") || behind.StartsWith("ほど") || behind.StartsWith("並み");
 
     // "Je balance encore", "que te alumbre".
     private bool IsSubject(ReadOnlySpan<char> word) => numbers.Language.Code switch
@@ -197,6 +201,11 @@ internal sealed class Objects
         && (first == 0 || text.Words[first].Parting >= Parting.Comma || (numbers.UseOf(ids[first - 1]) & WordUse.Determiner) == WordUse.Plain)
         && !IsAfterDeterminer(text, ids, first);
 
+    // "My wife needles me."
+    private static bool IsDoneToSomebody(FoldedText text, int first, int last) =>
+        first == last && first > 0 && last + 1 < text.Words.Length && text.Words[first].Parting == Parting.Space && text.Words[last + 1].Parting == Parting.Space
+        && text.Of(text.Words[last]).EndsWith("s") && text.Of(text.Words[last + 1]) is "me" or "you" or "him" or "us" or "them";
+
     // "Your energy flags", "the frame hooks neatly": a noun with its article is the subject, and it is the first verb of its clause.
     private bool IsWhatSomethingDoes(FoldedText text, ReadOnlySpan<int> ids, int first, int last, string name)
     {
@@ -261,8 +270,7 @@ internal sealed class Objects
             && !acts.Contains(text.Of(text.Words[article - 1]).ToString())
             && (numbers.UseOf(ids[article - 1]) & WordUse.Grammar) != WordUse.Plain))
             return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
-                && (isOwner || acts.Contains(text.Of(text.Words[at + 1]).ToString())
-                    || (article == at - 1 && text.Of(text.Words[at + 1]) is "is" or "isnt" or "isn" or "ist" or "est" or "es" or "esta"));
+                && (isOwner || acts.Contains(text.Of(text.Words[at + 1]).ToString()));
         var verb = article - 1;
         if (verb > 0 && addressed.Contains(text.Of(text.Words[verb]).ToString()))
             verb--;

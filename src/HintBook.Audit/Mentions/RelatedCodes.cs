@@ -19,6 +19,8 @@ internal sealed class RelatedCodes
     private readonly CodeTable codes;
     private readonly bool isUnspaced, hasPrefixes;
     private readonly (string[] Words, Relation Relation)[] phrases;
+    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> firstWords;
+    private readonly HashSet<char> firstLetters;
     private readonly List<Element> elements = [];
     private readonly List<int?> values = [];
     private readonly StringBuilder said = new();
@@ -40,12 +42,14 @@ internal sealed class RelatedCodes
                orderby words.Length descending, phrase.Length descending
                select (words, list.Item2),
         ];
+        firstWords = phrases.Select(phrase => phrase.Words[0]).ToHashSet(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+        firstLetters = [.. phrases.Select(phrase => phrase.Words[0][0])];
     }
 
     /// <summary>Adds every mention in a text to a list.</summary>
     public void In(FoldedText text, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
     {
-        if (codes.Longest < Fewest || phrases.Length == 0)
+        if (codes.Longest < Fewest || phrases.Length == 0 || !MayRelate(text))
             return;
         Gather(text, tokens);
         if (!elements.Exists(one => one.Relation != Relation.None))
@@ -60,6 +64,19 @@ internal sealed class RelatedCodes
                     found.Add(new(secret, elements[start].First, elements[end].Last, Sure: false, Words: 1, IsCode: true));
             }
         }
+    }
+
+    // Most texts have no such word.
+    private bool MayRelate(FoldedText text)
+    {
+        foreach (var word in text.Words)
+        {
+            var bare = text.Of(word);
+            if (isUnspaced ? firstLetters.Contains(bare[0]) : firstWords.Contains(bare) || (hasPrefixes && bare.Length > 3 && firstWords.Contains(bare[1..])))
+                return true;
+        }
+
+        return false;
     }
 
     private void Gather(FoldedText text, ReadOnlySpan<Token> tokens)

@@ -68,7 +68,7 @@ internal sealed class TurnedLinks
     // "Needle. Bone. Left-hand pocket."
     private bool AreBrief(FoldedText text, int from, int to)
     {
-        if (numbers.Language.IsUnspaced || to - from > MostBrief || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
+        if (numbers.Language.IsUnspaced || to - from > MostBrief || to + 1 >= text.Words.Length || HasItems(text, from, to) || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
             return false;
         for (var i = from + 1; i < to; i++)
         {
@@ -77,7 +77,18 @@ internal sealed class TurnedLinks
         }
 
         return to > from + (text.Words[to].Parting >= Parting.Stop ? 0 : 1) && text.Words[from + 1].Parting >= Parting.Stop
-            && (to + 1 >= text.Words.Length || text.Words[to + 1].Parting >= Parting.Comma);
+            && text.Words[to + 1].Parting >= Parting.Comma;
+    }
+
+    private static bool HasItems(FoldedText text, int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if (text.Words[i].Parting >= Parting.Item)
+                return true;
+        }
+
+        return false;
     }
 
     private bool IsTelling(FoldedText text, int at) =>

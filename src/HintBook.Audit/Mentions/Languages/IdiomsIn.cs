@@ -7,7 +7,8 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "on my wick, little acorns, by a whisker, "
+        "say cheese, chalk and cheese, big cheese, big cheeses, "
+        + "on my wick, little acorns, by a whisker, "
         + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, ball in your court, set the ball rolling, on the ball, "
         + "jack of all, weight off, corners of the globe, across the globe, around the globe, tube map, tube station, scales fell, scales fall, before "
         + "the horse, "
@@ -41,7 +42,7 @@ internal static class IdiomsIn
         + "lose the thread, lost the thread, thread of the story, hang by a thread, hangs by a thread, hanging by a thread, common thread, pick up "
         + "the thread, "
         + "house of cards, play your cards, on the cards, in the cards, lay your cards, put your cards, card up, wild card, trump card, cards on the table, "
-        + "off the hook, by hook or by crook, hook line and sinker, on the hook, sling your hook, "
+        + "off the hook, by hook or by crook, hook line and sinker, on the hook for, off the hook, sling your hook, "
         + "under the hammer, hammer and tongs, hammer it home, hammer home, hit the nail, nail on the head, nail biting, hard as nails, fight tooth "
         + "and nail, tooth and nail, "
         + "kill two birds with one stone, leave no stone, stone's throw, stones throw, set in stone, carved in stone, stone cold, stone deaf, rolling "
@@ -84,7 +85,7 @@ internal static class IdiomsIn
         + "crown jewels, crowning, crown it all, "
         + "anchor man, anchor point, weigh anchor, at anchor, drop anchor, "
         + "beat the drum, drum up, drum roll, march to the beat, "
-        + "blow the whistle, clean as a whistle, wet your whistle, whistle for it, whistle while, bells and whistles, "
+        + "blow the whistle on, blew the whistle on, whistle blower, clean as a whistle, wet your whistle, whistle for it, whistle while, bells and whistles, "
         + "blow your own trumpet, blow his own trumpet, blow your own horn, horns of a dilemma, "
         + "fan the flames, fan of, a fan of, fans of, "
         + "ladder of success, social ladder, career ladder, corporate ladder, up the ladder, "
@@ -323,7 +324,8 @@ internal static class IdiomsIn
         + "財布の紐, 紐解, 将棋の駒, 駒を進, 白羽の矢, 矢面, 矢先, 矢印, 弓なり, 後ろ盾, 矛盾, 乾杯, 一杯, 蝉しぐれ, 腐っても, 大風呂敷, 風呂敷を広げ";
 
     public const string Arabic =
-        "لا يساوي هذا فتيلا, لا يساوي فتيلا, "
+        "في قالب واحد, على طبق من, "
+        + "لا يساوي هذا فتيلا, لا يساوي فتيلا, "
         + "الكرة في ملعبك, الكرة الآن في ملعبك, خاتم المسك, هذا خاتم المسك, ختامه مسك, "
         + "عدسة الصحافة, عدسات الصحافة, عدسة المصور, مفتاح الخريطة, مفتاح الرسم, برج الميزان, برج الحمل, "
         + "مفتاح الفرج, مفتاح النجاح, مفتاح الحل, مفتاح السر, مفتاح كل, مفتاح القلوب, مفتاح الصبر, مفتاح اللغز, مفتاح الجنة, مفتاح السعادة, المفتاح هو "

@@ -10,7 +10,7 @@ internal sealed record RemarksIn
     {
         Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap "
             + "taps chime chimes hole holes",
-        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
+        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear followed straight directly stop pause "
             + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
         Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
@@ -58,7 +58,7 @@ internal sealed record RemarksIn
         Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer rille rillen ritze ritzen loch löcher kommt steht folgt gehört "
             + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
-            + "hintendran voran links "
+            + "hintendran voran weiter hintereinander anschließend direkt abzusetzen anschluss links "
             + "rechts außen innen rand daneben",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
         Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
@@ -96,7 +96,7 @@ internal sealed record RemarksIn
     public static RemarksIn French { get; } = new()
     {
         Tallies = "trait traits encoche encoches marque marques point points coup coups cran crans entaille entailles trou trous",
-        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
+        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout suite enchaînez enchaîner collés gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
         Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
         Initials = "initiales, premières lettres, initiale",
         Doubles = "double",
@@ -119,7 +119,7 @@ internal sealed record RemarksIn
         Copulas = "est sont était",
         Certain = "du au le la les l son sa ses ton ta votre vos ce cet cette",
         Possible = "un une",
-        Belongs = "de d du des",
+        Belongs = "de d du des gauche droit droite supérieur inférieur supérieure inférieure",
         Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre "
             + "livre page image pièce "
             + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère "
@@ -133,7 +133,7 @@ internal sealed record RemarksIn
     public static RemarksIn Spanish { get; } = new()
     {
         Tallies = "raya rayas muesca muescas marca marcas punto puntos golpe golpes corte cortes línea líneas agujero agujeros",
-        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo izquierda derecha precede mezcla primero último",
+        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo seguido seguidos seguidas pegado izquierda derecha precede mezcla primero último",
         Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
         Initials = "iniciales, primeras letras, inicial",
         Doubles = "doble",
@@ -156,7 +156,7 @@ internal sealed record RemarksIn
         Copulas = "es son era",
         Certain = "del al el la los las su sus tu este esta ese esa",
         Possible = "un una",
-        Belongs = "de del",
+        Belongs = "de del izquierdo derecho izquierda derecha superior inferior",
         Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen "
             + "moneda botón gancho clavija "
             + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza "
@@ -169,7 +169,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Japanese { get; } = new()
     {
-        Rows = "次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
+        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
         Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
         Added = "大 多 足",
         Taken = "小 少 引",
