@@ -91,6 +91,16 @@ internal sealed class TurnedLinks
         return false;
     }
 
+    /// <summary>Whether one word is said to be what another is made of, or stands in brackets behind it.</summary>
+    public bool IsOfStuff(FoldedText text, string source, int stuff, int thing)
+    {
+        var at = stuff - 1;
+        while (at > 0 && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return (at >= 0 && text.Of(text.Words[at]) is "aus" or "von")
+            || (thing < stuff && stuff - thing < NearBracket && IsBracketed(source, text.Words[thing].End, text.Words[stuff].Start));
+    }
+
     private bool IsTelling(FoldedText text, int at) =>
         (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain;
 

@@ -32,6 +32,9 @@ internal sealed class TurnedNames
         hitsBySpan = hits.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
+    /// <summary>Whether nouns are written as one with others.</summary>
+    public bool HasCompounds => language.HasCompounds;
+
     /// <summary>Whether there are none.</summary>
     public bool IsEmpty => names.Count == 0;
 

@@ -71,8 +71,11 @@ internal sealed class TurnedSearch
             if (places.Count < 2 || (name.Parts.Length == 1 && !isOnlyHalved))
                 continue;
             var inOrder = IsInOrder();
+            var isOfStuff = links.IsOfStuff(text, source, places[0], places[^1]);
             places.Sort();
-            if (name.Parts.Length == 1 && places[^1] - places[0] > MostOfCompound)
+            // "Die Münze aus Zinn" is a Zinnmünze; "Honig, Topf" needn't be a Honigtopf.
+            if (name.Parts.Length == 1 && places.Count == 2 && isOnlyHalved && names.HasCompounds
+                && (!isOfStuff || places[^1] - places[0] > MostOfCompound))
                 continue;
             if ((links.Hold(text, source, places, inOrder) || IsOneIdentifier(text)) && (name.IsNegative || !links.AreDenied(text, places)))
             {

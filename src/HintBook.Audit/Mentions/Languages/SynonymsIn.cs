@@ -7,7 +7,7 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class SynonymsIn
 {
     private const string English =
-        "flask bottle phial vial flagon ampoule, coin token disc disk medal medallion penny counter, rod stick bar staff baton wand cane pole, "
+        "flask bottle phial vial flagon ampoule, coin token disc disk medal penny counter, rod stick bar staff baton wand cane pole, "
         + "ball marble bead sphere orb globe, card note slip ticket, map chart plan, lens loupe magnifier, string cord thread twine lace rope cordage, "
         + "hammer mallet gavel, case tin box casket chest coffer canister caddy, ring hoop, pin peg dowel, bell gong chime, cup goblet beaker mug tumbler chalice, "
         + "bowl dish basin saucer, bag pouch sack purse satchel, knife blade dagger, lamp lantern, candle taper, stone pebble rock, feather quill plume, "
