@@ -12,7 +12,7 @@ internal sealed partial class CaselessCodes
     private const int Around = 24, MostApart = 24, KanaApart = 'ァ' - 'ぁ';
 
     private static readonly string[] Speaking =
-        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち"];
+        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
 
     private readonly List<(int Secret, string Letters)> codes = [];
     private readonly List<(int Secret, string Word)> written = [];
@@ -36,6 +36,7 @@ internal sealed partial class CaselessCodes
             return;
         var folded = Hiragana(source);
         var quoted = Quoted().Matches(folded).Select(match => match.Groups["said"]).ToArray();
+        var examples = Example().Matches(folded).Select(match => match.Groups["said"]).ToArray();
         foreach (var (secret, letters) in codes)
         {
             for (var at = folded.IndexOf(letters, StringComparison.Ordinal); at >= 0; at = folded.IndexOf(letters, at + 1, StringComparison.Ordinal))
@@ -47,6 +48,8 @@ internal sealed partial class CaselessCodes
 
             for (var first = 0; first < quoted.Length; first++)
                 OneByOne(text, secret, letters, quoted, first, found);
+            for (var first = 0; first < examples.Length; first++)
+                OneByOne(text, secret, letters, examples, first, found);
         }
 
         foreach (var (secret, word) in written)
@@ -80,6 +83,9 @@ internal sealed partial class CaselessCodes
 
     private static bool IsSpokenOf(string source, int start, int end)
     {
+        // A word that is a sentence by itself.
+        if ((start == 0 || source[start - 1] is '。' or '？' or '?' or '！' or '\n') && end < source.Length && source[end] == '。')
+            return true;
         var from = Math.Max(source.LastIndexOf('。', start) + 1, start - Around);
         var stop = source.IndexOf('。', end);
         var to = Math.Min(stop < 0 ? source.Length : stop, end + Around);
@@ -108,6 +114,10 @@ internal sealed partial class CaselessCodes
 
     [GeneratedRegex(@"^[\u3041-\u309F\u30FC\u4E00-\u9FFF]{2,12}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Japanese();
+
+    // 月のつ、箸のば: the letter of a word.
+    [GeneratedRegex(@"(?<=[\u3041-\u9FFF]の)(?<said>[\u3041-\u309F])(?=[、。，]|です|$)", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Example();
 
     // 「し」, し・ぐ・れ, and what is said of a place: 一文字目はし.
     [GeneratedRegex(

@@ -150,7 +150,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
                     var role = RoleOf(text, ids, source, first, last, j - i + 1 == to - from);
                     if (role == NumberRole.Ordinary)
                         continue;
-                    var isSure = sure && role == NumberRole.Code && (isWhole || to - from >= SurelyInARow);
+                    var isSure = sure && role == NumberRole.Code && !(j == i + 1 && IsPair(j, to) && pieces[j].First - pieces[i].Last > 1) && (isWhole || to - from >= SurelyInARow);
                     found.Add(new(secret, first, last, isSure, Words: 1, IsCode: true));
                 }
             }
@@ -166,7 +166,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         if (role != NumberRole.Code || (isBySymbol && last > first))
             return role;
         var isOne = first == last && char.IsAsciiDigit(text.Of(text.Words[first])[0]);
-        return Counts(text, ids, source, last) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
+        return Counts(text, ids, source, last) || IsCounted(source, text.Words[last].End) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
             ? NumberRole.Doubtful
             : role;
     }
@@ -178,6 +178,10 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         && char.IsWhiteSpace(source[text.Words[last].End])
         && numbers.UseOf(ids[last + 1]) == WordUse.Plain
         && numbers.Language.Grammar.Length > 0 && char.IsLetter(text.Of(text.Words[last + 1])[0]);
+
+    // 五百八十四箱: how many there are.
+    private bool IsCounted(string source, int end) =>
+        numbers.Language.IsUnspaced && end < source.Length && "箱個枚本人台冊軒匹羽頭件通名組袋俵石両歩段室社部杯着足粒".Contains(source[end], StringComparison.Ordinal);
 
     private static bool IsAcrossItems(FoldedText text, int first, int last)
     {
@@ -215,7 +219,12 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
 
     // "325 and 14" are two numbers; "5, 1, 7 and 3" are one.
     private bool IsAnother(int piece, int to) =>
-        pieces[piece].First - pieces[piece - 1].Last > 1 && to - pieces[piece].From > 1 && pieces[piece].From - pieces[piece - 1].From > 1;
+        pieces[piece].First - pieces[piece - 1].Last > 1 && to - pieces[piece].From > 1 && pieces[piece].From - pieces[piece - 1].From > 1
+        && !IsPair(piece, to);
+
+    // "Sixty-one and forty-seven" may be a code of four figures.
+    private bool IsPair(int piece, int to) =>
+        pieces.Count == 2 && piece == 1 && to - pieces[piece].From == 2 && pieces[piece].From == 2;
 
     [StructLayout(LayoutKind.Auto)]
     private readonly record struct Piece(int From, int First, int Last);

@@ -249,6 +249,8 @@ internal sealed class FoldedText(AuditLanguage language)
         var digit = CharUnicodeInfo.GetDigitValue(text, at);
         if (digit >= 0)
             letters[used++] = (char)('0' + digit);
+        else if (IsRomanNumeral(letter))
+            used += ((int)CharUnicodeInfo.GetNumericValue(letter)).TryFormat(letters.AsSpan(used), out var written, default, CultureInfo.InvariantCulture) ? written : 0;
         else
             used += Accents.Bare(rune, letters.AsSpan(used));
     }
@@ -273,7 +275,7 @@ internal sealed class FoldedText(AuditLanguage language)
             // The tatweel only stretches an Arabic word.
             0x0640 => Kind.Unheard,
             >= 0xFF01 and <= 0xFF5E => Ascii[rune.Value - 0xFEE0],
-            _ when CharUnicodeInfo.GetDigitValue(text, at) >= 0 => Kind.Letter,
+            _ when CharUnicodeInfo.GetDigitValue(text, at) >= 0 || IsRomanNumeral(letter) => Kind.Letter,
             _ when IsWrittenWithoutSpaces(rune.Value) => Kind.Alone,
             _ => Rune.GetUnicodeCategory(rune) switch
             {
@@ -285,6 +287,9 @@ internal sealed class FoldedText(AuditLanguage language)
             },
         };
     }
+
+    // Ⅵ is one letter, and means a number.
+    private static bool IsRomanNumeral(char letter) => letter is (>= '\u2160' and <= '\u216B') or (>= '\u2170' and <= '\u217B');
 
     // Thai, Lao, Khmer, Burmese, Chinese and Japanese are written without spaces: every letter counts as a word.
     private static bool IsWrittenWithoutSpaces(int letter) => letter is 0x3007 or (>= 0x0E01 and <= 0x0EFF) or (>= 0x1000 and <= 0x109F)

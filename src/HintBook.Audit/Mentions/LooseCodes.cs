@@ -16,6 +16,7 @@ internal sealed class LooseCodes
     private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
+    private readonly bool isUnspaced;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
     private readonly HashSet<string> doubles, tallies;
     private readonly string[] mirrored, initials;
@@ -28,6 +29,10 @@ internal sealed class LooseCodes
         this.codes = codes;
         var remarks = RemarksIn.Of(language.Code);
         rows = [.. FoldedText.BareWords(remarks.Rows)];
+        // The article and "and" are written as one with the word.
+        if (language.BeforeNumbers.Length > 0)
+            rows.UnionWith([.. from word in rows from before in language.BeforeNumbers.Append("وب") select before + word]);
+        isUnspaced = language.IsUnspaced;
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
         doubles = [.. FoldedText.BareWords(remarks.Doubles)];
         tallies = [.. FoldedText.BareWords(remarks.Tallies)];
@@ -113,7 +118,9 @@ internal sealed class LooseCodes
         var times = i > 0 && tokens[i].Is(Sign.Figures) && tokens[i - 1].Is(Sign.Number) && tokens[i - 1].Value is > 1 and < 7 ? tokens[i - 1].Value : 1;
         if (times == 1 && IsDoubled(text, tokens, i))
             times = 2;
-        var isDoubtful = behind || token.Is(Sign.Unsure) || IsPhrase(token);
+        // 前の二つは48: how many, not which.
+        var isHowMany = isUnspaced && i + 1 < tokens.Length && text.Of(text.Words[tokens[i + 1].First]) is "つ" or "桁" or "字" or "文";
+        var isDoubtful = behind || isHowMany || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
         parts.Add(new(
             string.Concat(Enumerable.Repeat(token.Symbols, times)),
             token.Value,
@@ -121,6 +128,18 @@ internal sealed class LooseCodes
             token.Last,
             isDoubtful || kind == Sign.Letter,
             IsValue: kind != Sign.Letter));
+    }
+
+    // "Behind the zero comes a two": said before.
+    private bool IsNamedAgain(FoldedText text, ReadOnlySpan<Token> tokens, int i)
+    {
+        var at = i - 1;
+        while (at >= 0 && at > i - 3 && tokens[at].Is(Sign.Article) && !tokens[at].Is(Sign.Number))
+            at--;
+        var said = tokens[i].Symbols;
+        return at >= 0 && parts.Exists(part => part.IsValue && part.Symbols == said)
+            && text.Of(text.Words[tokens[at].Last]) is "after" or "behind" or "beside" or "nach" or "hinter" or "neben" or "apres" or "derriere" or "tras" or "despues"
+                or "del" or "du" or "dem" or "der" or "بعد" or "وبعد" or "قبل" or "وقبل";
     }
 
     // "Twice the seven", "zweimal die Sieben".
@@ -148,11 +167,14 @@ internal sealed class LooseCodes
     private string LettersOf(FoldedText text, ReadOnlySpan<Token> tokens, string source, int i)
     {
         var token = tokens[i];
-        if (token.Is(Sign.Letter) && token.Symbols.Length == 1)
+        var word = text.Of(text.Words[token.First]);
+        // "EM first" is two letters of a code, though letters have such names.
+        var isCapital = word.Length > 1 && token.First == token.Last && source.AsSpan(text.Words[token.First].Start) is var own && own.Length >= word.Length
+            && !own[..word.Length].ContainsAnyExceptInRange('A', 'Z') && codes.HasWithin(word.ToString());
+        if (token.Is(Sign.Letter) && token.Symbols.Length == 1 && !isCapital)
             return token.Symbols;
         if (token.Last > token.First)
             return "";
-        var word = text.Of(text.Words[token.First]);
         if (token.Is(Sign.Number))
             return word is "oh" ? "o" : word is "الف" ? "ا" : "";
         var written = source.AsSpan(text.Words[token.First].Start, Math.Min(word.Length, source.Length - text.Words[token.First].Start));

@@ -34,7 +34,7 @@ internal static partial class Measures
         + "grammes litres livre livres ans année années mois jour jours heure heures semaine degré degrés pourcent janvier février mars avril juin "
         + "juillet août septembre octobre novembre décembre metro metros centímetro centímetros milímetro milímetros gramo gramos litro litros libra "
         + "libras página páginas año años meses día días hora horas grado grados enero febrero marzo abril mayo junio julio agosto septiembre octubre "
-        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم سنة عاما صفحة يوما ساعة دقيقة");
+        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما ساعة دقيقة");
 
     private static readonly string[] BehindUnspaced =
         ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "ヶ月", "か月", "週"];
@@ -86,6 +86,8 @@ internal static partial class Measures
         }
 
         var range = source.AsSpan(start, end - start);
+        if (Decimal().IsMatch(range) && Price().IsMatch(source))
+            return NumberRole.Ordinary;
         if (Decimal().IsMatch(range) || (Year().IsMatch(range) && BeforeYears.Contains(WordBefore(source, start))))
             return NumberRole.Doubtful;
         return NumberRole.Code;
@@ -149,6 +151,14 @@ internal static partial class Measures
 
     [GeneratedRegex(@"^[0-9]+[.,][0-9]+$(?<![.,][0-9]{3})", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Decimal();
+
+    // What costs something: "postage is 30.71".
+    [GeneratedRegex(
+        @"\b(prices?|costs?|postage|cheques?|pay|paid|fee|bill|invoice|deposit|preis|kostet|kosten|versand|porto|zahlen|überweisen|prix|coûtent|coûte|payer|payez"
+        + @"|réglez|facture|precio|cuestan?|envío|pague|pagar)\b|送料|料金|代金|ثمن|سعر|أجرة|دفع|يكلف",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Price();
 
     [GeneratedRegex("^(1[4-9]|20)[0-9]{2}$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Year();

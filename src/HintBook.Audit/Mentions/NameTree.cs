@@ -12,6 +12,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
     private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
+    private readonly HashSet<string> beforeNouns = [.. FoldedText.BareWords(SynonymsIn.BeforeNouns(numbers.Language.Code))];
     private readonly Dictionary<string, SortedSet<int>> ends = new(StringComparer.Ordinal);
     private readonly UnspacedNouns unspaced = new();
 
@@ -62,6 +63,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 Insert([.. other.Select(letter => $"{letter}")], ending with { Sure = false, Written = other, IsReading = true }, language);
         }
 
+        if (language.IsUnspaced && spelling.As is SpelledAs.Words or SpelledAs.Thing)
+        {
+            foreach (var other in KanaOf.WordsFor(string.Concat(words)))
+                Insert([.. other.Select(letter => $"{letter}")], ending with { Sure = false, Written = other, IsReading = true }, language);
+        }
+
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
@@ -89,7 +96,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             return;
         var tie = words.FindIndex(word => (numbers.UseOf(numbers.Of(word)) & WordUse.Preposition) != WordUse.Plain);
         var isTied = tie > 0 && tie < words.Count - 1;
-        var noun = words[owner > 0 ? owner - 1 : isTied ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? 0 : words.Count - 1];
+        var first = Math.Max(0, words.FindIndex(word => !beforeNouns.Contains(word)));
+        var noun = words[owner > 0 ? owner - 1 : isTied ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? first : words.Count - 1];
         if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || fixtures.Contains(noun))
             return;
         if (!nouns.TryGetValue(noun, out var owners))
@@ -164,7 +172,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (language.IsUnspaced)
         {
             foreach (var name in UnspacedParts.InBothKana(string.Concat(words)))
-                turned.AddStretches(secret, UnspacedParts.Of(name));
+                turned.AddStretches(secret, UnspacedParts.Of(name), areWords: true);
+            if (UnspacedParts.Singly(string.Concat(words)) is { Length: > 2 } single)
+                turned.AddStretches(secret, single, areWords: false);
             return;
         }
 
@@ -172,7 +182,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             (i == 0 && language.Code == "es") || (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
         var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
             || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));
-        if (telling.Length > 1)
+        if (telling.Length > 1 || (language.HasCompounds && words is [{ Length: >= 2 * ShortestEnd }]))
             turned.Add(secret, telling, isNegative);
     }
 

@@ -36,7 +36,7 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
-        if (unmeant.Is(text, source, first, last))
+        if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
         if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
             return false;
@@ -44,12 +44,24 @@ internal sealed class Objects
             return false;
         if (numbers.Language.HasVerbsAlike && (IsName(text, source, first, last, name) || IsOfWhich(text, ids, source, first, last)))
             return false;
+        if (numbers.Language.Code == "fr" && first == last && IsParticiple(text, ids, first))
+            return false;
         if (first > 0 && text.Words[first].Parting < Parting.Comma && IsSubject(text.Of(text.Words[first - 1])))
             return false;
         return !IsIdiom(text, first, last)
             && !(numbers.Language.HasVerbsAlike
-                && (IsVerb(text, ids, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
+                && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
+
+    // "Toute personne aimant les énigmes".
+    private bool IsParticiple(FoldedText text, ReadOnlySpan<int> ids, int at) =>
+        text.Of(text.Words[at]).EndsWith("ant") && at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
+        && (numbers.UseOf(ids[at + 1]) & WordUse.Determiner) != WordUse.Plain
+        && (at == 0 || (numbers.UseOf(ids[at - 1]) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain);
+
+    // 磁石のように, 鏡みたいな.
+    private static bool IsLikenessBehind(ReadOnlySpan<char> behind) =>
+        behind.StartsWith("のよう") || behind.StartsWith("みたい") || behind.StartsWith("のごと") || behind.StartsWith("ほど") || behind.StartsWith("並み");
 
     // "Je balance encore", "que te alumbre".
     private bool IsSubject(ReadOnlySpan<char> word) => numbers.Language.Code switch
@@ -126,7 +138,21 @@ internal sealed class Objects
         var at = first - 1;
         while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
             at--;
-        return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString());
+        return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString())
+            && (text.Of(text.Words[at]) is not "que" || IsCompared(text, at));
+    }
+
+    // "Plus léger que la plume"; "laissez que la bille roule" likens nothing.
+    private static bool IsCompared(FoldedText text, int at)
+    {
+        for (var i = at - 1; i >= Math.Max(0, at - 4); i--)
+        {
+            if (text.Of(text.Words[i]) is "mas" or "menos" or "tan" or "igual" or "mayor" or "menor" or "mejor" or "peor" or "plus" or "moins" or "aussi"
+                or "tel" or "telle" or "meme" or "mieux" or "autre" or "mismo" or "misma")
+                return true;
+        }
+
+        return false;
     }
 
     private bool IsIdiom(FoldedText text, int first, int last)
@@ -175,6 +201,11 @@ internal sealed class Objects
         && (first == 0 || text.Words[first].Parting >= Parting.Comma || (numbers.UseOf(ids[first - 1]) & WordUse.Determiner) == WordUse.Plain)
         && !IsAfterDeterminer(text, ids, first);
 
+    // "My wife needles me."
+    private static bool IsDoneToSomebody(FoldedText text, int first, int last) =>
+        first == last && first > 0 && last + 1 < text.Words.Length && text.Words[first].Parting == Parting.Space && text.Words[last + 1].Parting == Parting.Space
+        && text.Of(text.Words[last]).EndsWith("s") && text.Of(text.Words[last + 1]) is "me" or "you" or "him" or "us" or "them";
+
     // "Your energy flags", "the frame hooks neatly": a noun with its article is the subject, and it is the first verb of its clause.
     private bool IsWhatSomethingDoes(FoldedText text, ReadOnlySpan<int> ids, int first, int last, string name)
     {
@@ -222,7 +253,9 @@ internal sealed class Objects
     {
         if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
             return false;
-        if (!Stand(text, ids, source, at, at, name) || GoesOn(text, ids, at))
+        // "The owl's eyes unscrew."
+        var isOwner = source[text.Words[at].End - 1] is 's' && source[text.Words[at].End - 2] is '\'' or '’';
+        if (!Stand(text, ids, source, at, at, name) || (!isOwner && GoesOn(text, ids, at)))
             return false;
         if (numbers.Language.Code == "ar")
             return (at > 0 ? text.Words[at].Parting < Parting.Comma : at + 1 < ids.Length && acts.Contains(text.Of(text.Words[1]).ToString()))
@@ -234,14 +267,33 @@ internal sealed class Objects
         if (article < 0 || !IsKnown(text, article) || text.Words[article + 1].Parting >= Parting.Comma)
             return false;
         if (IsFirst(text, article) || (!addressed.Contains(text.Of(text.Words[article - 1]).ToString())
+            && !acts.Contains(text.Of(text.Words[article - 1]).ToString())
             && (numbers.UseOf(ids[article - 1]) & WordUse.Grammar) != WordUse.Plain))
-            return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && acts.Contains(text.Of(text.Words[at + 1]).ToString());
+            return at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
+                && (isOwner || acts.Contains(text.Of(text.Words[at + 1]).ToString()));
         var verb = article - 1;
         if (verb > 0 && addressed.Contains(text.Of(text.Words[verb]).ToString()))
             verb--;
-        return acts.Contains(text.Of(text.Words[verb]).ToString())
+        return acts.Contains(text.Of(text.Words[verb]).ToString()) || IsDone(text, ids, verb, verb < article - 1)
             // The word that a sentence begins with is what is to be done.
             || (IsFirst(text, verb) && (numbers.UseOf(ids[verb]) & (WordUse.Determiner | WordUse.Grammar | WordUse.Between)) == WordUse.Plain);
+    }
+
+    // What somebody is told to do, whichever verb it is: "and polish", "polissez", "polieren Sie".
+    private bool IsDone(FoldedText text, ReadOnlySpan<int> ids, int verb, bool isAddressed)
+    {
+        if (verb < 0 || (numbers.UseOf(ids[verb]) & (WordUse.Determiner | WordUse.Grammar | WordUse.Between | WordUse.Preposition)) != WordUse.Plain)
+            return false;
+        var word = text.Of(text.Words[verb]);
+        return numbers.Language.Code switch
+        {
+            "de" => isAddressed && word.EndsWith("en"),
+            "fr" => word.Length > 4 && (word.EndsWith("ez") || word.EndsWith("er")),
+            "es" => word.Length > 4 && (word.EndsWith("ar") || word.EndsWith("er") || word.EndsWith("ir")),
+            "en" => verb > 0 && text.Words[verb].Parting < Parting.Stop && text.Of(text.Words[verb - 1]) is "and" or "then" or "to" or "you" or "must" or "can"
+                or "should" or "now" or "please" or "dont" or "don’t" or "never" or "just" or "ll" or "you’ll" or "youll",
+            _ => false,
+        };
     }
 
     /// <summary>Whether a word alone is surely a name there: behind an article or a number, or with nothing beside it.</summary>
@@ -272,7 +324,7 @@ internal sealed class Objects
         if (numbers.Language.HasCompounds || numbers.UseOf(ids[at + 1]) != WordUse.Plain || acts.Contains(next))
             return false;
         if (numbers.Language.HasVerbsAlike)
-            return !IsLikeVerb(next) && !shortVerbs.Contains(next) && next is not ("upside" or "back" or "free" or "round" or "again");
+            return !IsLikeVerb(next) && !shortVerbs.Contains(next) && next is not ("upside" or "back" or "free" or "round" or "again" or "sideways" or "home" or "clockwise" or "anticlockwise" or "once" or "twice" or "first");
         return numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal) && !next.EndsWith("mente", StringComparison.Ordinal);
     }
 
@@ -296,7 +348,20 @@ internal sealed class Objects
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
         return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
-            && !shortVerbs.Contains(next.ToString());
+            && !shortVerbs.Contains(next.ToString()) && !IsLetGo(text, last)
+            && next is not ("upside" or "sideways" or "clockwise" or "anticlockwise" or "home" or "again" or "first");
+    }
+
+    // "Let the ball run": what it is let to do.
+    private static bool IsLetGo(FoldedText text, int last)
+    {
+        for (var at = last - 1; at >= Math.Max(0, last - 3) && text.Words[at + 1].Parting < Parting.Comma; at--)
+        {
+            if (text.Of(text.Words[at]) is "let" or "lets" or "make" or "makes" or "watch" or "hear" or "help")
+                return true;
+        }
+
+        return false;
     }
 
     private static bool IsLikeVerb(ReadOnlySpan<char> word) =>

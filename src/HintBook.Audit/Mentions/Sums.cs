@@ -9,6 +9,8 @@ internal sealed class Sums
 {
     private const int MostBetween = 4, Least = 100, Most = 9_999_999;
     private readonly CodeTable codes;
+    private readonly bool isUnspaced;
+    private readonly HashSet<string> itself;
     private readonly Dictionary<string, Reckoned> operations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Reckoned>.AlternateLookup<ReadOnlySpan<char>> bySpan;
 
@@ -29,6 +31,7 @@ internal sealed class Sums
                 operations[word] = operations.GetValueOrDefault(word) | operation;
         }
 
+        (isUnspaced, itself) = (language.IsUnspaced, [.. FoldedText.BareWords(remarks.Itself)]);
         bySpan = operations.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
@@ -48,28 +51,36 @@ internal sealed class Sums
     {
         var before = Before(text, tokens, first);
         if (before != Reckoned.None)
-            Report(tokens, first, last, Times(before, value), found);
+            Report(tokens, first, last, (before & Reckoned.Squared) != Reckoned.None ? (long)value * value : Times(before, value), found);
+        if (isUnspaced)
+            ReportUnspaced(tokens, source, text.Words[tokens[last].Last].End, first, last, value, found);
         for (var total = (long)value; total is > 0 and < Most;)
         {
-            if (last + 1 < tokens.Length && (Of(text, tokens[last + 1]) & Reckoned.Squared) != Reckoned.None)
+            if (SquaredBehind(text, tokens, last) is { } square)
             {
                 total *= total;
-                Report(tokens, first, ++last, total, found);
+                Report(tokens, first, last = square, total, found);
             }
 
             var operation = Reckoned.None;
             var next = last + 1;
             (int Value, int Last)? number = null;
+            var isByItself = false;
             for (; next < tokens.Length && next <= last + MostBetween && text.Words[tokens[next].First].Parting < Parting.Stop; next++)
             {
                 number = NumberAt(text, tokens, next);
                 if (number is not null)
                     break;
                 operation |= Of(text, tokens[next]);
+                isByItself |= itself.Contains(text.Of(text.Words[tokens[next].First]).ToString());
             }
 
+            if (isByItself && (operation & Reckoned.Multiplied) != Reckoned.None)
+                Report(tokens, first, next - 1, total * total, found);
             if (number is not var (other, end))
                 return;
+            if (operation == Reckoned.None && IsUnspacedProduct(text, tokens, end))
+                operation = Reckoned.Multiplied;
             operation |= Written(source, text.Words[tokens[last].Last].End, text.Words[tokens[next].First].Start);
             var behind = Times(operation & (Reckoned.Doubled | Reckoned.Trebled | Reckoned.Halved), other);
             if (behind > 0)
@@ -91,6 +102,39 @@ internal sealed class Sums
         }
     }
 
+    // 1168の半分: what is done stands behind the number.
+    private void ReportUnspaced(ReadOnlySpan<Token> tokens, string source, int end, int first, int last, int value, List<FoundSecret> found)
+    {
+        var behind = source.AsSpan(end);
+        if (behind.StartsWith("の半分") && value % 2 == 0)
+            Report(tokens, first, last, value / 2, found);
+        if (behind.StartsWith("の倍") || behind.StartsWith("の二倍") || behind.StartsWith("の2倍"))
+            Report(tokens, first, last, 2L * value, found);
+        if (behind.StartsWith("の三倍") || behind.StartsWith("の3倍"))
+            Report(tokens, first, last, 3L * value, found);
+        if (behind.StartsWith("を二回掛け") || behind.StartsWith("を2回掛け") || behind.StartsWith("同士を掛け"))
+            Report(tokens, first, last, (long)value * value, found);
+    }
+
+    // "27 squared", "27 zum Quadrat", 27の二乗.
+    private int? SquaredBehind(FoldedText text, ReadOnlySpan<Token> tokens, int last)
+    {
+        for (var at = last + 1; at < Math.Min(tokens.Length, last + MostBetween) && text.Words[tokens[at].First].Parting < Parting.Comma; at++)
+        {
+            if ((Of(text, tokens[at]) & Reckoned.Squared) != Reckoned.None)
+                return at;
+            if (!tokens[at].Is(Sign.Article | Sign.Grammar) && !(isUnspaced && (tokens[at].Value == 2 || text.Of(text.Words[tokens[at].First]) is "の")))
+                return null;
+        }
+
+        return null;
+    }
+
+    // 27に27を掛ける: what is done stands behind both.
+    private bool IsUnspacedProduct(FoldedText text, ReadOnlySpan<Token> tokens, int end) =>
+        isUnspaced && end + 2 < tokens.Length && text.Of(text.Words[tokens[end + 1].First]) is "を"
+        && (Of(text, tokens[end + 2]) & Reckoned.Multiplied) != Reckoned.None;
+
     private static long Times(Reckoned operation, int value) =>
         (operation & Reckoned.Doubled) != Reckoned.None ? 2L * value
         : (operation & Reckoned.Trebled) != Reckoned.None ? 3L * value
@@ -105,7 +149,7 @@ internal sealed class Sums
                 return Reckoned.None;
             if (Of(text, tokens[at]) is not Reckoned.None and var operation)
                 return operation;
-            if (!tokens[at].Is(Sign.Article | Sign.Grammar))
+            if (!tokens[at].Is(Sign.Article | Sign.Grammar) && text.Of(text.Words[tokens[at].First]) is not ("number" or "zahl" or "nombre" or "numero" or "العدد"))
                 return Reckoned.None;
         }
 

@@ -55,6 +55,13 @@ internal sealed class TimeRemarks
             return (30, at);
         if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Minute))
             return (token.Value, at + 1);
+        // "Five minutes short of it": read as one phrase.
+        if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 1 < tokens.Length && text.Of(text.Words[tokens[at + 1].First]) is "minutes" or "minute")
+            return (token.Value, at + 1);
+        // "Five more minutes".
+        if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 2 < tokens.Length && tokens[at + 2].Is(Sign.Minute)
+            && text.Of(text.Words[tokens[at + 1].First]) is "more" or "further" or "weitere" or "autres" or "otros")
+            return (token.Value, at + 2);
         return token.Is(Sign.Ordinal) && token.Value == 3 && at + 3 < tokens.Length && tokens[at + 3].Is(Sign.Length)
             && text.Of(text.Words[token.First]) is "third" or "drittel" or "tiers" or "tercio" ? (20, at + 3) : null;
     }

@@ -95,7 +95,9 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
                 if ((first <= end && i <= last) || Math.Max(first - end, i - last) > 2 * LongestSearch)
                     continue;
                 var (from, to) = (Math.Min(i, first), Math.Max(end, last));
-                if (remarks.IsSince(text, tokens, from, to))
+                // "Half past nine and five minutes".
+                var isAdded = hour % 60 != 0 && i > last && i - last < 3 && (i == last + 1 || IsAnd(tokens[i - 1]));
+                if (isAdded || remarks.IsSince(text, tokens, from, to))
                     Report((OnDial(0, hour + minutes), to), from, isSure: false, tokens, found);
                 if (remarks.IsUntil(text, tokens, from, to))
                     Report((OnDial(0, hour - minutes), to), from, isSure: false, tokens, found);

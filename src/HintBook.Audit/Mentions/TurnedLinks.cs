@@ -3,9 +3,9 @@ namespace HintBook.Audit.Mentions;
 /// <summary>What may stand between the words of a name that stand apart. Shared by all threads.</summary>
 internal sealed class TurnedLinks
 {
-    private const int MostBetween = 14, MostInAll = 34, MostStops = 2;
+    private const int MostBetween = 14, MostInAll = 34, MostStops = 2, MostBrief = 4, NearBracket = 4;
     private readonly WordNumbers numbers;
-    private readonly HashSet<string> coordinators, anaphora, negations;
+    private readonly HashSet<string> coordinators, anaphora, negations, copulas;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> anaphoraBySpan, negationsBySpan, coordinatorsBySpan;
 
     public TurnedLinks(WordNumbers numbers)
@@ -14,6 +14,7 @@ internal sealed class TurnedLinks
         coordinators = Set(numbers.Language.Coordinators);
         anaphora = Set(numbers.Language.Anaphora);
         negations = Set(numbers.Language.Negations);
+        copulas = Set(Languages.RemarksIn.Of(numbers.Language.Code).Copulas);
         anaphoraBySpan = anaphora.GetAlternateLookup<ReadOnlySpan<char>>();
         negationsBySpan = negations.GetAlternateLookup<ReadOnlySpan<char>>();
         coordinatorsBySpan = coordinators.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -21,24 +22,25 @@ internal sealed class TurnedLinks
 
     /// <summary>Whether what stands between words can hold them together.</summary>
     /// <param name="text">The text.</param>
+    /// <param name="source">The text as it is written.</param>
     /// <param name="places">The words, in their order in the text.</param>
     /// <param name="inOrder">Whether that is also their order in the name.</param>
-    public bool Hold(FoldedText text, List<int> places, bool inOrder)
+    public bool Hold(FoldedText text, string source, List<int> places, bool inOrder)
     {
         if (places[^1] - places[0] > MostInAll)
             return false;
         for (var i = 1; i < places.Count; i++)
         {
-            if (!Hold(text, places[i - 1], places[i], inOrder, places.Count))
+            if (!Hold(text, source, places[i - 1], places[i], inOrder, places.Count))
                 return false;
         }
 
         return true;
     }
 
-    private bool Hold(FoldedText text, int from, int to, bool inOrder, int count)
+    private bool Hold(FoldedText text, string source, int from, int to, bool inOrder, int count)
     {
-        if (from == to)
+        if (from == to || AreBrief(text, from, to) || (to - from < NearBracket && IsBracketed(source, text.Words[from].End, text.Words[to].Start)))
             return true;
         var (stops, strongest, lastStop) = (0, Parting.Nothing, from);
         for (var i = from + 1; i <= to; i++)
@@ -60,7 +62,65 @@ internal sealed class TurnedLinks
             return false;
         if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
             return IsOfIt(text, from, to);
-        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || GoesBack(text, from, clause, to);
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from) || IsSaidOfTheSame(text, clause) || GoesBack(text, from, clause, to);
+    }
+
+    // "Needle. Bone. Left-hand pocket."
+    private bool AreBrief(FoldedText text, int from, int to)
+    {
+        if (numbers.Language.IsUnspaced || to - from > MostBrief || to + 1 >= text.Words.Length || HasItems(text, from, to) || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
+            return false;
+        for (var i = from + 1; i < to; i++)
+        {
+            if (IsTelling(text, i))
+                return false;
+        }
+
+        return to > from + (text.Words[to].Parting >= Parting.Stop ? 0 : 1) && text.Words[from + 1].Parting >= Parting.Stop
+            && text.Words[to + 1].Parting >= Parting.Comma;
+    }
+
+    private static bool HasItems(FoldedText text, int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if (text.Words[i].Parting >= Parting.Item)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether one word is said to be what another is made of, or stands in brackets behind it.</summary>
+    public bool IsOfStuff(FoldedText text, string source, int stuff, int thing)
+    {
+        var at = stuff - 1;
+        while (at > 0 && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return (at >= 0 && text.Of(text.Words[at]) is "aus" or "von")
+            || (thing < stuff && stuff - thing < NearBracket && IsBracketed(source, text.Words[thing].End, text.Words[stuff].Start));
+    }
+
+    private bool IsTelling(FoldedText text, int at) =>
+        (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain;
+
+    // "mallet (beech!)"
+    private static bool IsBracketed(string source, int from, int to) =>
+        to > from && source.AsSpan(from, to - from) is var between && between.ContainsAny('(', '（') && !between.ContainsAny('.', '。');
+
+    // "Es una redoma, y es de cobre": no other subject.
+    private bool IsSaidOfTheSame(FoldedText text, int clause) =>
+        clause + 2 < text.Words.Length && copulas.Contains(text.Of(text.Words[clause + 1]).ToString())
+        && (numbers.UseOf(numbers.Of(text.Of(text.Words[clause + 2]))) & WordUse.Preposition) != WordUse.Plain;
+
+    // "Of bone, and thin as a hair: your needle."
+    private bool IsInFront(FoldedText text, int from)
+    {
+        var at = from - 1;
+        while (at > 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+            at--;
+        return at >= 0 && (at == 0 || text.Words[at].Parting >= Parting.Stop)
+            && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Preposition) != WordUse.Plain;
     }
 
     // "Ivory it is, and a comb it is too": what is said of one thing.

@@ -17,7 +17,8 @@ internal sealed class TurnedNames
     private readonly Dictionary<string, List<PartHit>> hits = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]> kept = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PartHit[]>.AlternateLookup<ReadOnlySpan<char>> keptBySpan;
-    private readonly Dictionary<char, string[]> stretches = [];
+    private readonly Dictionary<char, (string Written, int Part)[]> stretches = [];
+    private readonly HashSet<string> stuffs, words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
     private readonly List<Turned> names = [];
     private List<int>[] byPart = [];
@@ -26,9 +27,13 @@ internal sealed class TurnedNames
     {
         this.language = language;
         stems = new(language.Kinship);
+        stuffs = [.. FoldedText.BareWords(SynonymsIn.Stuffs(language.Code))];
         keptBySpan = kept.GetAlternateLookup<ReadOnlySpan<char>>();
         hitsBySpan = hits.GetAlternateLookup<ReadOnlySpan<char>>();
     }
+
+    /// <summary>Whether nouns are written as one with others.</summary>
+    public bool HasCompounds => language.HasCompounds;
 
     /// <summary>Whether there are none.</summary>
     public bool IsEmpty => names.Count == 0;
@@ -40,17 +45,25 @@ internal sealed class TurnedNames
     public void Add(int secret, IReadOnlyList<string> words, bool isNegative)
     {
         int[] all = [.. words.Select(PartOf)];
-        if (all.Distinct().Count() == all.Length && (all.Length > 1 || Halves(words[0]) > 0))
-            names.Add(new(secret, all, isNegative));
+        if (all.Distinct().Count() != all.Length || (all.Length == 1 && Halves(words[0]) == 0))
+            return;
+        names.Add(new(secret, all, isNegative));
+        if (all.Length > 2 && words.Any(stuffs.Contains))
+            names.Add(new(secret, [.. all.Where((_, i) => !stuffs.Contains(words[i]))], isNegative));
     }
 
     /// <summary>Adds a name of a language without spaces, as stretches of bare letters.</summary>
-    public void AddStretches(int secret, IReadOnlyList<string> all)
+    /// <param name="secret">Its place in the table.</param>
+    /// <param name="all">The stretches.</param>
+    /// <param name="areWords">Whether they are words of the name, for which others may stand.</param>
+    public void AddStretches(int secret, IReadOnlyList<string> all, bool areWords)
     {
+        if (areWords)
+            words.UnionWith(all);
         foreach (var stretch in all)
         {
             if (parts.TryAdd(stretch, parts.Count))
-                stretches[stretch[0]] = [.. stretches.GetValueOrDefault(stretch[0], []), stretch];
+                AddStretch(stretch, parts[stretch]);
         }
 
         int[] own = [.. all.Select(stretch => parts[stretch])];
@@ -58,9 +71,42 @@ internal sealed class TurnedNames
             names.Add(new(secret, own, IsNegative: false));
     }
 
+    private void AddStretch(string stretch, int part) => stretches[stretch[0]] = [.. stretches.GetValueOrDefault(stretch[0], []), (stretch, part)];
+
+    // A word of a group stands for the only one of it that names have.
+    private void AddOtherWords()
+    {
+        foreach (var group in SynonymsIn.Of(language.Code))
+        {
+            if (language.IsUnspaced)
+            {
+                if (group.Where(words.Contains).ToArray() is not [var only])
+                    continue;
+                foreach (var other in group.Where(word => word != only))
+                    AddStretch(other, parts[only]);
+                continue;
+            }
+
+            string[] stemmed = [.. FoldedText.BareWords(string.Join(' ', group)).Select(word => stems.Of(word)).Distinct()];
+            string[] known = [.. stemmed.Where(hits.ContainsKey)];
+            if (known is not [var one])
+                continue;
+            // Where a word stands whole in one name, the halves that others may be cut into count for nothing.
+            PartHit[] own = [.. hits[one].Where(each => each.Cut == 0)];
+            if ((own.Length > 0 ? own : [.. hits[one]]) is not [var hit])
+                continue;
+            foreach (var other in stemmed)
+            {
+                if (other != one)
+                    Hit(other, hit);
+            }
+        }
+    }
+
     /// <summary>Orders the names for searching; called once behind the last of them.</summary>
     public void Freeze()
     {
+        AddOtherWords();
         var common = new int[parts.Count];
         foreach (var part in names.SelectMany(name => name.Parts))
             common[part]++;
@@ -82,7 +128,7 @@ internal sealed class TurnedNames
         if (!language.IsUnspaced)
             return HitsOf(word);
         return stretches.TryGetValue(word[0], out var all)
-            ? [.. all.Where(stretch => text.Says(at, stretch)).Select(stretch => new PartHit(parts[stretch], 0, IsFirst: false))]
+            ? [.. all.Where(stretch => text.Says(at, stretch.Written)).Select(stretch => new PartHit(stretch.Part, 0, IsFirst: false)).Distinct()]
             : [];
     }
 

@@ -3,6 +3,7 @@ namespace HintBook.Audit.Mentions;
 /// <summary>Finds names whose words stand apart. All of it is a doubt. Reuses its buffers for the next text; not thread-safe.</summary>
 internal sealed class TurnedSearch
 {
+    private const int MostOfCompound = 6;
     private readonly TurnedNames names;
     private readonly TurnedLinks links;
     private readonly List<(int Part, int Word)> wholes = [];
@@ -16,7 +17,7 @@ internal sealed class TurnedSearch
     public TurnedSearch(TurnedNames names, TurnedLinks links) => (this.names, this.links) = (names, links);
 
     /// <summary>Adds every mention in a text to a list.</summary>
-    public void In(FoldedText text, List<FoundSecret> found)
+    public void In(FoldedText text, string source, List<FoundSecret> found)
     {
         if (names.IsEmpty)
             return;
@@ -43,11 +44,11 @@ internal sealed class TurnedSearch
         foreach (var part in parts)
         {
             foreach (var name in names.RarestIn(part))
-                Look(text, names[name], part, found);
+                Look(text, source, names[name], part, found);
         }
     }
 
-    private void Look(FoldedText text, TurnedNames.Turned name, int rarest, List<FoundSecret> found)
+    private void Look(FoldedText text, string source, TurnedNames.Turned name, int rarest, List<FoundSecret> found)
     {
         foreach (var (first, second) in Occurrences(rarest))
         {
@@ -70,8 +71,13 @@ internal sealed class TurnedSearch
             if (places.Count < 2 || (name.Parts.Length == 1 && !isOnlyHalved))
                 continue;
             var inOrder = IsInOrder();
+            var isOfStuff = links.IsOfStuff(text, source, places[0], places[^1]);
             places.Sort();
-            if ((links.Hold(text, places, inOrder) || IsOneIdentifier(text)) && (name.IsNegative || !links.AreDenied(text, places)))
+            // "Die Münze aus Zinn" is a Zinnmünze; "Honig, Topf" needn't be a Honigtopf.
+            if (name.Parts.Length == 1 && places.Count == 2 && isOnlyHalved && names.HasCompounds
+                && (!isOfStuff || places[^1] - places[0] > MostOfCompound))
+                continue;
+            if ((links.Hold(text, source, places, inOrder) || IsOneIdentifier(text)) && (name.IsNegative || !links.AreDenied(text, places)))
             {
                 found.Add(new(name.Secret, places[0], places[^1], Sure: false, Words: Math.Max(2, places.Count), IsCode: false));
                 return;

@@ -8,6 +8,8 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class UnspacedNouns
 {
+    // Letters that are a noun by themselves, and of which every box has several or every text has many.
+    private const string Fixtures = "箱紙板木石水火手目口蓋戸棚本鍵錠札字数絵穴底横上下中人子日月年時所物事方回線点面図色形角端裏表心音声名道家店車力気間前後右左内外部";
     private const int Shortest = 2, ShortestKana = 3;
     private readonly List<(int Secret, string Noun)> all = [];
     private readonly List<(int Secret, string Written)> alone = [];
@@ -23,7 +25,7 @@ internal sealed class UnspacedNouns
         }
 
         var noun = name[(cut + 1)..].Trim();
-        if (cut > 0 && noun.Length >= Shortest && !noun.StartsWith('引'))
+        if (cut > 0 && noun.Length >= (Fixtures.Contains(noun, StringComparison.Ordinal) ? Shortest : 1) && !noun.StartsWith('引'))
             all.Add((secret, noun));
     }
 
@@ -58,6 +60,9 @@ internal sealed class UnspacedNouns
         if ((source[start] >= '\u4E00' && before is >= '\u4E00' and <= '\u9FFF') || !WordBoundary.IsApart(source, start, end))
             return false;
         var behind = source.AsSpan(end);
+        // 笛を吹く, 針の裏: one letter may be many things.
+        if (end - start == 1)
+            return source[start] >= '\u4E00' && (behind is ['を', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の底"));
         return behind is ['を' or 'が' or 'だ', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の下") || behind.StartsWith("の底")
             || behind.StartsWith("のふた") || behind.StartsWith("だけ") || behind.StartsWith("にも") || behind.StartsWith("」");
     }

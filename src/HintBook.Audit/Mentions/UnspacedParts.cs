@@ -14,6 +14,12 @@ internal static partial class UnspacedParts
            select isTold ? match.Groups["root"].Value : match.Value,
     ];
 
+    /// <summary>The letters of a name each by itself, what is written in kana as words: 馬, 毛 and ふるい of 馬毛のふるい.</summary>
+    public static string[] Singly(string name) => [.. Single().Matches(name).Select(match => match.Value).Distinct()];
+
+    [GeneratedRegex(@"[\u4E00-\u9FFF]|[\u30A1-\u30FE]{2,}|(?<=の)[\u3041-\u3096]{2,}$", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Single();
+
     /// <summary>A name as it is written, in hiragana and in katakana.</summary>
     public static IEnumerable<string> InBothKana(string name) => new[]
     {

@@ -84,6 +84,7 @@ internal sealed class Vocabulary
         private readonly FigureColumns columns = new(all.codes);
         private readonly KanaLetters kanaLetters = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
+        private readonly RelatedCodes related = new(all.codes, all.numbers.Language);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -109,7 +110,7 @@ internal sealed class Vocabulary
             if (all.numbers.Language.IsUnspaced)
                 kanaLetters.In(text, source, found);
             if (manner is not (Manner.Items or Manner.Lines or Manner.Remark))
-                turned.In(text, found);
+                turned.In(text, source, found);
             if (MayTellByPieces(numbered, source))
             {
                 signs.Read(text, numbered, source);
@@ -120,6 +121,7 @@ internal sealed class Vocabulary
                     loose.In(text, signs.Tokens, source, found);
                     columns.In(text, signs.Tokens, source, found);
                     all.sums.In(text, signs.Tokens, source, found);
+                    related.In(text, signs.Tokens, found);
                 }
             }
 

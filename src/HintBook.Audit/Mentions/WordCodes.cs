@@ -41,7 +41,35 @@ internal sealed class WordCodes(WordNumbers numbers)
             || IsSmallAtStart(source, at == 0, word.Start)
             || IsQuoted(source, word.Start, word.End)
             || IsCapitalWithin(text, source, at)
-            || IsNearSetting(text, source, at);
+            || IsNearSetting(text, source, at)
+            || IsAloneBesideSetting(text, at);
+    }
+
+    // "What glows when the fire is out? Ember. Set it."
+    private bool IsAloneBesideSetting(FoldedText text, int at)
+    {
+        var first = at;
+        while (first > 0 && text.Words[first].Parting < Parting.Stop && (numbers.UseOf(numbers.Of(text.Of(text.Words[first - 1]))) & WordUse.Determiner) != WordUse.Plain)
+            first--;
+        if (numbers.Language.IsUnspaced || (first > 0 && text.Words[first].Parting < Parting.Stop)
+            || (at + 1 < text.Words.Length && text.Words[at + 1].Parting < Parting.Stop))
+            return false;
+        var stops = 0;
+        for (var i = at + 1; i < text.Words.Length && (stops += text.Words[i].Parting >= Parting.Stop ? 1 : 0) < 2; i++)
+        {
+            if (setting.Contains(text.Of(text.Words[i]).ToString()))
+                return true;
+        }
+
+        stops = 0;
+        for (var i = first - 1; i >= 0 && stops < 1; i--)
+        {
+            if (setting.Contains(text.Of(text.Words[i]).ToString()))
+                return true;
+            stops += text.Words[i].Parting >= Parting.Stop ? 1 : 0;
+        }
+
+        return false;
     }
 
     // Sentences begin with a capital: "harbor, without the u" is no sentence about a harbor.

@@ -25,33 +25,52 @@ public static class FinishedAudit
     /// <param name="told">What the author has been told of the book.</param>
     public static (AuditReport Report, IEnumerable<Finding> Findings) Run(PublishedSite published, Examined book, Findings told)
     {
-        var (site, _, findings) = Run(published, book, told, PapersIn(published, book), KeptAudits.None);
+        var papers = PapersIn(published, book);
+        var (site, _, findings) = Begin(published, book, papers).End(told, KeptAudits.None);
         return (site, findings);
     }
 
-    /// <summary>The same just after they were made.</summary>
-    /// <param name="published">Where they lie.</param>
-    /// <param name="book">The book they were made from.</param>
-    /// <param name="told">What the author has been told of the book.</param>
-    /// <param name="papers">The papers that were printed beside the cards.</param>
-    /// <param name="kept">What earlier audits read of printed files.</param>
-    internal static (AuditReport Site, PrintReport Print, IEnumerable<Finding> Findings) Run(
-        PublishedSite published, Examined book, Findings told, PrintedPapers papers, KeptAudits kept)
+    /// <summary>Begins the same before the site is finished, once its pictures and papers are made: its files can be read while later ones are written.</summary>
+    /// <param name="published">Where they will lie.</param>
+    /// <param name="book">The book they are made from.</param>
+    /// <param name="papers">The papers that are printed beside the cards.</param>
+    internal static BegunAudit Begin(PublishedSite published, Examined book, PrintedPapers papers)
     {
         var table = TableOf(book, papers) with
         {
             Digests = PhotoWork.DigestsIn(published.Cache, book.Media.Photos).ToImmutableDictionary(picture => picture.Path, picture => picture.Digest),
         };
-        var report = SealedCardTable.Of(book) is { } cards ? Sealed(published.Site, table, cards) : SiteAudit.Run(published.Site, table);
-        var print = PrintAudit.Run(published.Print, published.Site, table, kept);
-        return (report, print, FindingsOf([.. report.Faults, .. print.Faults], book, told));
+        return new(published, book, table, SealedCardTable.Of(book));
     }
 
-    // A sealed site is read as a stranger would without a card, then as each reader would with one.
-    private static AuditReport Sealed(string site, AuditTable table, SealedCards cards)
+    /// <summary>An audit that has begun.</summary>
+    internal sealed class BegunAudit(PublishedSite published, Examined book, AuditTable table, SealedCards? cards)
     {
-        var (closed, opened) = (SiteAudit.Run(site, table.Closed), SealedAudit.Run(site, table, cards));
-        return closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards, OnOthers = opened.OnOthers };
+        private const string Within = "site/";
+
+        // A sealed site is read as a stranger would without a card, then as each reader would with one.
+        private readonly SiteReading reading = new(published.Site, cards is null ? table : table.Closed);
+
+        /// <summary>Reads a file that is finished, if it is one of the site; on any thread.</summary>
+        /// <param name="path">In the output folder, with forward slashes.</param>
+        public void Read(string path)
+        {
+            if (path.StartsWith(Within, StringComparison.Ordinal))
+                reading.Read(path[Within.Length..]);
+        }
+
+        /// <summary>Reads all that is left, and what was printed.</summary>
+        /// <param name="told">What the author has been told of the book.</param>
+        /// <param name="kept">What earlier audits read of printed files.</param>
+        public (AuditReport Site, PrintReport Print, IEnumerable<Finding> Findings) End(Findings told, KeptAudits kept)
+        {
+            var report = cards is null ? reading.End() : WithOpened(reading.End(), SealedAudit.Run(published.Site, table, cards));
+            var print = PrintAudit.Run(published.Print, published.Site, table, kept);
+            return (report, print, FindingsOf([.. report.Faults, .. print.Faults], book, told));
+        }
+
+        private static AuditReport WithOpened(AuditReport closed, AuditReport opened) =>
+            closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards, OnOthers = opened.OnOthers };
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>

@@ -24,6 +24,9 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
     /// <summary>Does the steps.</summary>
     public Disk Disk => disk;
 
+    /// <summary>Told of each file as soon as it is finished, by its path in the output folder with forward slashes; on the thread that wrote it.</summary>
+    public Action<string>? Finished { get; set; }
+
     /// <summary>Every file written so far, relative to the output folder, with its size in bytes.</summary>
     public IReadOnlyDictionary<string, long> Made => made;
 
@@ -50,6 +53,7 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
         stop.ThrowIfCancellationRequested();
         disk.Write(Place(relative), content);
         made[Slashed(relative)] = content.Length;
+        Finished?.Invoke(Slashed(relative));
     }
 
     /// <summary>Takes back a file that was written.</summary>
@@ -67,6 +71,7 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
         var target = Place(relative);
         disk.Copy(source, target, change);
         made[Slashed(relative)] = new FileInfo(target).Length;
+        Finished?.Invoke(Slashed(relative));
     }
 
     public void Copy(string source, string relative)
@@ -75,6 +80,7 @@ internal sealed class OutputWriter(string folder, Disk disk, Action<PublishProgr
         var target = Place(relative);
         disk.Copy(source, target);
         made[Slashed(relative)] = new FileInfo(target).Length;
+        Finished?.Invoke(Slashed(relative));
     }
 
     /// <summary>Makes and writes files on all cores.</summary>

@@ -80,17 +80,19 @@ public static class Pipeline
         if (findings.AnyError)
             return new Rejected(findings);
 
+        var begun = FinishedAudit.Begin(PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, papers);
+        writer.Finished = begun.Read;
         if (book.Sealing is { } sealing)
             SealedSite.Write(book, sealing, writer);
         else
             writer.WriteAll("pages", "site", book.Site.Files);
         writer.WriteAll("offline", "site", Offline.Build(book.Book, book.Theme, writer.Kept("site/"), writer.Kept(book.Media.Pictures.Values)));
+        writer.Finished = null;
         writer.WriteAll("cards", "print", cards.Files);
         writer.WriteAll("papers", "print", papers.Files);
         writer.WriteAll("moved", "moved", MovedPages.Build(book));
         var keptAudits = PrintCache.Open(folder.Cache, PrintCache.Audits);
-        var (audit, print, faults) = FinishedAudit.Run(
-            PublishedSite.OfBook(folder.Next) with { Cache = folder.Cache }, book, findings, papers, PrintCache.ForAudit(keptAudits));
+        var (audit, print, faults) = begun.End(findings, PrintCache.ForAudit(keptAudits));
         findings = findings.And(faults);
         if (findings.AnyError)
             return new Rejected(findings);

@@ -24,7 +24,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "reib reibe reiben klopf klopfe klopfen löse lösen stoß stoße stoßen blas blase blasen zünde wärme tauche fühle fühlen greif greife greifen "
         + "bewege bewegen stecke stecken führe führen brauche brauchen brauchst hinter unter in auf mit ohne über vor an aus verbirgt enthält trägt "
         + "hält steckt ab "
-        + "heraus hinein",
+        + "heraus hinein durch",
         "sie du ihr wir",
         "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "
         + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz");

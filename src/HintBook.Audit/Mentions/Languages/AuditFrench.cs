@@ -13,7 +13,7 @@ internal static class AuditFrench
         Determiners = "le la les l un une ce cet cette ces mon ma mes ton ta tes son sa ses notre nos votre vos leur leurs",
         Prepositions = "de en dans sous sur à avec sans pour derrière devant contre",
         Between = "et puis ensuite",
-        Same = ["de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
+        Same = ["clé clef clés clefs", "de du des d", "à au aux", "un une", "cent cents", "mille mil milles", "vingt vingts", "huitante octante"],
         Forms = static (word, _) => Forms(word),
         Numbers = Numbers,
         Diminutives = ["ette", "ettes"],
@@ -22,7 +22,7 @@ internal static class AuditFrench
         Anaphora = "c il elle ils elles en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",
         Negations = "pas ni non jamais sans aucun aucune",
         Likenesses = "comme que tel telle",
-        Setting = "mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme tapez entrez saisissez "
+        Setting = "composez composez-la réglez tournez mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme tapez entrez saisissez "
             + "composez réponse code solution lisez lit tambour "
             + "bagues anneaux molettes s’écrit mettez anneau majuscules minuscules cadenas serrure disques tambours donne donnent",
         Times = TimesIn.French,

@@ -7,7 +7,10 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "jack of all, weight off, corners of the globe, across the globe, around the globe, tube map, tube station, scales fell, scales fall, before "
+        "say cheese, chalk and cheese, big cheese, big cheeses, "
+        + "on my wick, little acorns, by a whisker, "
+        + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, ball in your court, set the ball rolling, on the ball, "
+        + "jack of all, weight off, corners of the globe, across the globe, around the globe, tube map, tube station, scales fell, scales fall, before "
         + "the horse, "
         + "gift horse, "
         + "spur of the moment, spur you on, sling your hook, forum thread, thread your way, thread his way, key is key, off the chart, "
@@ -39,7 +42,7 @@ internal static class IdiomsIn
         + "lose the thread, lost the thread, thread of the story, hang by a thread, hangs by a thread, hanging by a thread, common thread, pick up "
         + "the thread, "
         + "house of cards, play your cards, on the cards, in the cards, lay your cards, put your cards, card up, wild card, trump card, cards on the table, "
-        + "off the hook, by hook or by crook, hook line and sinker, on the hook, sling your hook, "
+        + "off the hook, by hook or by crook, hook line and sinker, on the hook for, off the hook, sling your hook, "
         + "under the hammer, hammer and tongs, hammer it home, hammer home, hit the nail, nail on the head, nail biting, hard as nails, fight tooth "
         + "and nail, tooth and nail, "
         + "kill two birds with one stone, leave no stone, stone's throw, stones throw, set in stone, carved in stone, stone cold, stone deaf, rolling "
@@ -82,7 +85,7 @@ internal static class IdiomsIn
         + "crown jewels, crowning, crown it all, "
         + "anchor man, anchor point, weigh anchor, at anchor, drop anchor, "
         + "beat the drum, drum up, drum roll, march to the beat, "
-        + "blow the whistle, clean as a whistle, wet your whistle, whistle for it, whistle while, bells and whistles, "
+        + "blow the whistle on, blew the whistle on, whistle blower, clean as a whistle, wet your whistle, whistle for it, whistle while, bells and whistles, "
         + "blow your own trumpet, blow his own trumpet, blow your own horn, horns of a dilemma, "
         + "fan the flames, fan of, a fan of, fans of, "
         + "ladder of success, social ladder, career ladder, corporate ladder, up the ladder, "
@@ -148,7 +151,9 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "flöten gegangen, flöten geht, flöten ging, erste stock, ersten stock, zweiten stock, dritten stock, vierten stock, pferde scheu, "
+        "meiner pfeife, seiner pfeife, deiner pfeife, "
+        + "ruhige kugel, zwei linke hände, an den nagel gehängt, nägel mit köpfen, "
+        + "flöten gegangen, flöten geht, flöten ging, erste stock, ersten stock, zweiten stock, dritten stock, vierten stock, pferde scheu, "
         + "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, "
         + "schlüssel zum erfolg, schlüssel zum glück, schlüssel zu allem, schlüssel dazu, schlüssel liegt in, "
             + "schlüssel liegt darin, schlüssel zur "
@@ -204,7 +209,9 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "
+        "vendre la mèche, vendu la mèche, vend la mèche, "
+        + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, question clé, poste clé, bille de clown, bille en tête, "
+        + "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "
         + "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, "
         + "coup de pinceau, coups de pinceau, mot clé, sous clé, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, "
         + "clé de tous, clé du succès, clé de la réussite, clé du mystère, clé de "
@@ -258,7 +265,9 @@ internal static class IdiomsIn
         + "trop sur la corde, entend qu une cloche";
 
     public const string Spanish =
-        "menos da una piedra, de piedra cuando, tirar la piedra, a caballo, gato encerrado, "
+        "aguantar mecha, aguanta mecha, a toda mecha, "
+        + "palabra clave, palabras clave, punto clave, corre la bola, corrió la bola, anillo al dedo, "
+        + "menos da una piedra, de piedra cuando, tirar la piedra, a caballo, gato encerrado, "
         + "mucho gancho, tiene gancho, con gancho, pico y pala, sello personal, sello propio, sello de calidad, sellos van por, echamos el ancla, "
         + "echar el ancla, echó el ancla, llave de todo, llave de todos, llave de todas, clave del éxito, llave de paso, llave "
             + "maestra, llave inglesa, llave de judo, llave del éxito, llave de la felicidad, bajo llave, bajo siete "
@@ -301,7 +310,9 @@ internal static class IdiomsIn
         + "las campanas al vuelo, campanas al vuelo";
 
     public const string Japanese =
-        "鍵になり, 鍵となり, こそが鍵, が鍵です, は鍵です, 鈴木, 鏡台, 心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, "
+        "芯の強い, 芯が強い, どんぐりの背, "
+        + "目の玉, 玉にきず, 玉に瑕, "
+        + "鍵になり, 鍵となり, こそが鍵, が鍵です, は鍵です, 鈴木, 鏡台, 心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, "
         + "鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "
         + "一糸, 糸を引, "
         + "石の上, 石橋, 玉石, 一石二鳥, 鈴なり, 猫に鈴, 鈴虫, 釘を刺, 釘付, 匙を投げ, さじを投げ, 縄張, 傘下, 船頭, 扇動, 筆まめ, 筆舌, 筆不精, 弘法にも筆, 筆の誤り, 舵を取, 帆を上げ, "
@@ -313,7 +324,10 @@ internal static class IdiomsIn
         + "財布の紐, 紐解, 将棋の駒, 駒を進, 白羽の矢, 矢面, 矢先, 矢印, 弓なり, 後ろ盾, 矛盾, 乾杯, 一杯, 蝉しぐれ, 腐っても, 大風呂敷, 風呂敷を広げ";
 
     public const string Arabic =
-        "عدسة الصحافة, عدسات الصحافة, عدسة المصور, مفتاح الخريطة, مفتاح الرسم, برج الميزان, برج الحمل, "
+        "في قالب واحد, على طبق من, "
+        + "لا يساوي هذا فتيلا, لا يساوي فتيلا, "
+        + "الكرة في ملعبك, الكرة الآن في ملعبك, خاتم المسك, هذا خاتم المسك, ختامه مسك, "
+        + "عدسة الصحافة, عدسات الصحافة, عدسة المصور, مفتاح الخريطة, مفتاح الرسم, برج الميزان, برج الحمل, "
         + "مفتاح الفرج, مفتاح النجاح, مفتاح الحل, مفتاح السر, مفتاح كل, مفتاح القلوب, مفتاح الصبر, مفتاح اللغز, مفتاح الجنة, مفتاح السعادة, المفتاح هو "
         + "الصبر, مفتاحها الصبر, مفتاح هذه, "
         + "مرآة القلب, مرآة النفس, مرآة الروح, مرآة العصر, مرآة أخيه, مرآة المؤمن, مرآة العقل, مرآة المجتمع, "

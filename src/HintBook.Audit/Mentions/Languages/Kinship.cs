@@ -20,6 +20,9 @@ internal sealed record Kinship
     /// <summary>Whether "ae" may stand for "ä".</summary>
     public bool HasDots { get; init; }
 
+    /// <summary>Whether a stressed vowel is two: "remiendo" of "remendar".</summary>
+    public bool HasDiphthongs { get; init; }
+
     /// <summary>Whether a word's family is in its consonants.</summary>
     public bool HasRoots { get; init; }
 
@@ -87,6 +90,7 @@ internal sealed record Kinship
     /// <summary>Of Spanish.</summary>
     public static Kinship Spanish { get; } = new()
     {
+        HasDiphthongs = true,
         Endings = "s es a o as os e ito ita itos itas cito cita illo illa ado ada ados adas ido ida idos idas ar er ir an en aba aban ia ian io iendo "
             + "ando ero era eria al oso osa ino ina on ote ura adura ecido",
         Beginnings = "des re en",

@@ -10,7 +10,7 @@ internal sealed record RemarksIn
     {
         Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap "
             + "taps chime chimes hole holes",
-        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
+        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear followed straight directly stop pause "
             + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
         Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
@@ -23,9 +23,10 @@ internal sealed record RemarksIn
         Taken = "minus less fewer below under short shy smaller",
         Joined = "add sum total adding",
         Parted = "subtract take difference deduct",
-        Squared = "squared",
+        Squared = "squared square",
+        Itself = "itself",
         Dozens = "dozen",
-        Since = "wait waiting more late after past since on later passed gone elapsed ago forward plus",
+        Since = "wait waiting more late after past since on later passed gone elapsed ago forward plus go by add passes pass further ahead advance",
         Until = "early in until till before to left remaining wanting wants lacking short earlier back less minus from",
         Other = "other fellow companion partner mate twin",
         Lower = "down",
@@ -57,21 +58,22 @@ internal sealed record RemarksIn
         Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer rille rillen ritze ritzen loch löcher kommt steht folgt gehört "
             + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
-            + "hintendran voran links "
+            + "hintendran voran weiter hintereinander anschließend direkt abzusetzen anschluss links "
             + "rechts außen innen rand daneben",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
         Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
         Doubles = "doppelte doppelt doppel verdopple zweimal",
         Trebles = "dreifache",
         Halves = "hälfte",
-        Multiplied = "mal",
+        Multiplied = "mal malgenommen multipliziert",
         Added = "plus mehr größer",
         Taken = "minus weniger kleiner",
         Joined = "addiere summe",
         Parted = "differenz",
         Squared = "quadrat",
+        Itself = "selbst",
         Dozens = "dutzend",
-        Since = "warten warte wartet nach vergangen später vorbei seit weiter plus",
+        Since = "warten warte wartet nach vergangen später vorbei seit weiter plus vergehen verstreichen verstrichen dazu weiterdrehen vorrücken",
         Until = "in noch bis fehlen fehlt vor ehe zurück minus weniger",
         Other = "andere anderer",
         Lower = "unten",
@@ -94,20 +96,21 @@ internal sealed record RemarksIn
     public static RemarksIn French { get; } = new()
     {
         Tallies = "trait traits encoche encoches marque marques point points coup coups cran crans entaille entailles trou trous",
-        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
+        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout suite enchaînez enchaîner collés gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
         Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
         Initials = "initiales, premières lettres, initiale",
         Doubles = "double",
         Trebles = "triple",
         Halves = "moitié",
-        Multiplied = "fois multiplié",
+        Multiplied = "fois multiplié multipliés",
         Added = "plus",
         Taken = "moins",
         Joined = "somme ajoutez",
         Parted = "différence",
         Squared = "carré",
+        Itself = "même",
         Dozens = "douzaine",
-        Since = "attendez attends attendre après passé passées depuis plus tard écoulées",
+        Since = "attendez attends attendre après passé passées depuis plus tard écoulées avancez avance avancer passer laissez ajoutez",
         Until = "dans avant encore manque reste moins",
         Other = "autre",
         Lower = "bas",
@@ -116,7 +119,7 @@ internal sealed record RemarksIn
         Copulas = "est sont était",
         Certain = "du au le la les l son sa ses ton ta votre vos ce cet cette",
         Possible = "un une",
-        Belongs = "de d du des",
+        Belongs = "de d du des gauche droit droite supérieur inférieur supérieure inférieure",
         Ordinary = "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche barre anneau chaîne clé serrure carte papier lettre "
             + "livre page image pièce "
             + "bouton crochet cheville vis clou roue ressort aimant miroir verre loupe lampe bougie cloche corne horloge aiguille balance cuillère "
@@ -130,20 +133,21 @@ internal sealed record RemarksIn
     public static RemarksIn Spanish { get; } = new()
     {
         Tallies = "raya rayas muesca muescas marca marcas punto puntos golpe golpes corte cortes línea líneas agujero agujeros",
-        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo izquierda derecha precede mezcla primero último",
+        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo seguido seguidos seguidas pegado izquierda derecha precede mezcla primero último",
         Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
         Initials = "iniciales, primeras letras, inicial",
         Doubles = "doble",
         Trebles = "triple",
         Halves = "mitad",
-        Multiplied = "veces por",
+        Multiplied = "veces por multiplicado",
         Added = "más",
         Taken = "menos",
         Joined = "suma sume",
         Parted = "diferencia",
         Squared = "cuadrado",
+        Itself = "mismo",
         Dozens = "docena",
-        Since = "espera espere esperar pasaban pasan pasaron después pasado pasados tarde transcurridos más",
+        Since = "espera espere esperar pasaban pasan pasaron después pasado pasados tarde transcurridos más pasar adelante avance añada deje",
         Until = "dentro faltan falta quedan antes menos para",
         Other = "otra",
         Lower = "abajo",
@@ -152,7 +156,7 @@ internal sealed record RemarksIn
         Copulas = "es son era",
         Certain = "del al el la los las su sus tu este esta ese esa",
         Possible = "un una",
-        Belongs = "de del",
+        Belongs = "de del izquierdo derecho izquierda derecha superior inferior",
         Ordinary = "caja cofre baúl cajón puerta tapa panel placa tabla barra anillo cadena llave cerradura carta papel nota libro página imagen "
             + "moneda botón gancho clavija "
             + "tornillo clavo rueda muelle imán espejo vidrio lupa lámpara vela campana cuerno reloj aguja balanza cuchara cuchillo herramienta pieza "
@@ -165,29 +169,32 @@ internal sealed record RemarksIn
 
     public static RemarksIn Japanese { get; } = new()
     {
-        Rows = "次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
+        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
         Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
         Added = "大 多 足",
         Taken = "小 少 引",
         Multiplied = "倍 掛",
-        Since = "足 待 過 後 経 ら",
+        Squared = "乗",
+        Since = "足 待 過 後 経 ら 進",
         NoTimes = "縮 尺 対 敗",
-        Until = "前 あ で",
+        Until = "前 あ で 後",
     };
 
     public static RemarksIn Arabic { get; } = new()
     {
         Tallies = "خط خطوط شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
-        Rows = "قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها",
+        Rows = "بينهما تبدأ يبدأ تنتهي ينتهي طرفين طرفيها أعلى أسفل قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها",
         Mirrored = "بالعكس, من اليسار إلى اليمين, من النهاية, معكوس",
         Doubles = "ضعف",
         Halves = "نصف",
-        Multiplied = "ضرب مضروبا",
+        Squared = "مربع تربيع",
+        Itself = "نفسها نفسه",
+        Multiplied = "ضرب مضروبا مضروبة مضروب",
         Added = "زائد أكثر أكبر",
         Taken = "ناقص أقل أصغر",
         Joined = "مجموع",
         Parted = "فرق",
-        Since = "انتظر بعد مضى مضت مر مرت",
+        Since = "انتظر بعد مضى مضت مر مرت تمر يمر تمضي دع أضف قدم",
         NoTimes = "مقياس بمقياس المقياس",
         Until = "بعد قبل بقي بقيت إلا باق",
         Copulas = "هو هي",
@@ -237,6 +244,9 @@ internal sealed record RemarksIn
     public string Parted { get; init; } = "";
 
     public string Squared { get; init; } = "";
+
+    /// <summary>What makes a number the one that it is multiplied by.</summary>
+    public string Itself { get; init; } = "";
 
     public string Dozens { get; init; } = "";
 

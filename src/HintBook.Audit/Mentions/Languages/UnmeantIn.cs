@@ -21,7 +21,7 @@ internal sealed record UnmeantIn(
         + "another hint, internet, connection, e-mail, email, download, scroll",
         "mr mrs ms miss dr sir madam",
         "",
-        "opening hours, opening times, open from, we are open, office hours, by appointment",
+        "opening hours, opening times, open from, we are open, office hours, by appointment, call us, ring us, phone us",
         "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday");
 
     private static UnmeantIn German { get; } = new(
@@ -32,7 +32,7 @@ internal sealed record UnmeantIn(
         + "verbindung, e-mail, herunterladen, scrollen",
         "herr herrn frau familie dr fräulein",
         "",
-        "öffnungszeit, geöffnet, sprechzeit, nach vereinbarung, sprechstunde, besuchszeit",
+        "öffnungszeit, geöffnet, sprechzeit, nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
         "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag");
 
     private static UnmeantIn French { get; } = new(
@@ -42,7 +42,7 @@ internal sealed record UnmeantIn(
         + "courriel, ci-dessous",
         "m monsieur madame mme mademoiselle maître",
         "",
-        "heures d'ouverture, heures d’ouverture, horaires, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous",
+        "heures d'ouverture, heures d’ouverture, horaires, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous, appelez, téléphone",
         "lundi mardi mercredi jeudi vendredi samedi dimanche");
 
     private static UnmeantIn Spanish { get; } = new(
@@ -52,7 +52,7 @@ internal sealed record UnmeantIn(
         + "correo electrónico",
         "señor señora don doña sr sra",
         "",
-        "horario, abierto de, abierta de, abre de, abrimos, cita previa",
+        "horario, abierto de, abierta de, abre de, abrimos, cita previa, no llame, llámenos, llame a, teléfono",
         "lunes martes miércoles jueves viernes sábado domingo");
 
     private static UnmeantIn Arabic { get; } = new(
@@ -61,7 +61,7 @@ internal sealed record UnmeantIn(
         "هذه الصفحة, الشاشة, الموقع, المتصفح, انقر, التلميح التالي, الإنترنت",
         "السيد السيدة الشيخ الأستاذ",
         "بن ابن بنت",
-        "ساعات العمل, مفتوح من, أوقات الدوام, يفتح من",
+        "ساعات العمل, مفتوح من, أوقات الدوام, يفتح من, تتصل, اتصل",
         "الأحد الاثنين الثلاثاء الأربعاء الخميس الجمعة السبت");
 
     private static UnmeantIn Japanese { get; } = new(
@@ -70,7 +70,7 @@ internal sealed record UnmeantIn(
         "画面, ページ, サイト, クリック, タップ, ブラウザ, 次のヒント, リンク",
         "",
         "",
-        "営業, 開館, 定休, 受付時間, 開店",
+        "営業, 開館, 定休, 受付時間, 開店, 開いて, 開けて, 時に開き, 時に閉ま, 分に閉ま, お待たせ, 店を閉め, 電話",
         "");
 
     private static UnmeantIn None { get; } = new("", "", "", "", "", "", "");

@@ -16,11 +16,13 @@ namespace HintBook.Tests.Audit.Elsewhere;
 internal sealed record BookOfSentences(
     string Name, string Language, ImmutableArray<Hidden> Secrets, ImmutableArray<(string[] Told, string Text)> Sentences)
 {
-    /// <summary>The books of one half; none if the folder isn't there.</summary>
-    public static ImmutableArray<BookOfSentences> Of(string half)
+    /// <summary>The books of one half, those that the source is measured with as well first; none if no folder is there.</summary>
+    public static ImmutableArray<BookOfSentences> Of(string half) => [.. In("Spoilers", half), .. In("Audit", half)];
+
+    private static IEnumerable<BookOfSentences> In(string room, string half)
     {
-        var folder = Path.Combine(Where.Tests, "Spoilers", "Elsewhere", half);
-        return Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.*.txt").Where(IsBook).Order(StringComparer.Ordinal).Select(Read)] : [];
+        var folder = Path.Combine(Where.Tests, room, "Elsewhere", half);
+        return Directory.Exists(folder) ? Directory.GetFiles(folder, "*.*.txt").Where(IsBook).Order(StringComparer.Ordinal).Select(Read) : [];
     }
 
     private static bool IsBook(string file) => !Path.GetFileName(file).StartsWith("fragments", StringComparison.Ordinal);
