@@ -20,7 +20,7 @@ internal enum Veil
     /// <summary>Upside down.</summary>
     UpsideDown,
 
-    /// <summary>In pale blue under a red pattern.</summary>
+    /// <summary>Over a red pattern, for a red filter.</summary>
     RedFilter,
 }
 
@@ -72,7 +72,7 @@ internal static class Booklet
         var room = frame.Text;
         var setter = new Setter(room.Width, room.Height, paper.RightToLeft);
         var entries = new EntryTexts(paper, style, room.Width).All();
-        var measured = entries.Select(entry => Pieces(entry, Widest, Widest(""), setter, style)).ToArray();
+        var measured = entries.Select(entry => Pieces(entry, Widest, Widest(""), setter, style, frame)).ToArray();
         var apart = Apart.Of(entries, paper.Plan.Survey);
         var order = Shuffle.Order(
             [.. measured.Select(pieces => Paginator.HeightOf(pieces) + BetweenEntries)],
@@ -131,7 +131,8 @@ internal static class Booklet
         return [.. numbers];
     }
 
-    private static ImmutableArray<Piece> Pieces(Entry entry, Func<string, string> numbers, string number, Setter setter, PaperStyle style)
+    private static ImmutableArray<Piece> Pieces(
+        Entry entry, Func<string, string> numbers, string number, Setter setter, PaperStyle style, PageFrame frame)
     {
         var text = entry.Text(numbers);
         var veiled = setter.Set(text.Veiled);
@@ -144,7 +145,10 @@ internal static class Booklet
         ];
         // Where an entry goes on is said on the page on which it ends.
         var last = pieces.Length - 2;
-        return last > 0 ? pieces.SetItem(last, pieces[last] with { WithNext = true }) : pieces;
+        if (last > 0)
+            pieces = pieces.SetItem(last, pieces[last] with { WithNext = true });
+        // With lower photos it may fit one page.
+        return Paginator.Fill(pieces, frame) is [var only] ? [.. only.Pieces.Select(placed => placed.Piece)] : pieces;
     }
 
     private static IEnumerable<PaperPage> Pages(
@@ -160,7 +164,7 @@ internal static class Booklet
     {
         if (group.Entries.IsEmpty)
             return [LeftEmpty(paper, frame, style)];
-        var set = group.Entries.Select(entry => Pieces(entries[entry], numbers, Said(numberOf[entry]), setter, style)).ToArray();
+        var set = group.Entries.Select(entry => Pieces(entries[entry], numbers, Said(numberOf[entry]), setter, style, frame)).ToArray();
         var foot = Foot(frame, group.Entries.Select(entry => numberOf[entry]), style);
         if (group.Pages > 1)
         {
@@ -246,6 +250,8 @@ internal static class Booklet
             yield return TextBlock.Of(paper.Words[key], style.Body) with { Before = style.Gap };
         }
 
+        foreach (var block in paper.AgeLimit(style))
+            yield return block;
         foreach (var caution in paper.ShortCautions(style))
             yield return caution;
         yield return TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap };
@@ -267,6 +273,18 @@ internal static class Booklet
                 ? [new CodeBlock(code, CodeSide, CardList.Ascii(address)) { Before = 2 * style.Gap }]
                 : (Block[])[],
         ];
-        return new(frame, Paginator.Place(setter.Set(blocks), frame.Text), []);
+        return new(frame, Paginator.Place(setter.Set(blocks), frame.Text), Ornament(paper, frame));
+    }
+
+    // The border and the emblem of the theme's cards, clear of what printers can't reach.
+    private static ImmutableArray<Printed> Ornament(PaperBook paper, PageFrame frame)
+    {
+        const double inset = 5, side = 9;
+        var x = paper.RightToLeft ? frame.Text.Right - side : frame.Text.X;
+        return
+        [
+            .. CardOrnaments.Border(paper.Look, frame.Page, inset),
+            .. CardOrnaments.Emblem(paper.Look, x, frame.Page.Height - (2 * inset) - 1 - side, side),
+        ];
     }
 }

@@ -136,7 +136,7 @@ internal sealed record TableBlock((string Read, string Gives) Head, ImmutableArr
 internal sealed record TickRowBlock(
     string Number, ImmutableArray<(string Text, TextStyle Style)> Lines, ImmutableArray<string?> Columns, double ColumnWidth, TextStyle Style) : Block;
 
-/// <summary>A QR code at the left edge.</summary>
+/// <summary>A QR code: its dark modules begin at the left edge, and the margin beside it is at least as wide as its quiet zone.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="Side">Its side with the quiet zone, in millimetres.</param>
 /// <param name="Says">What it says, for those who don't see it.</param>

@@ -17,6 +17,9 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
     /// <summary>Whether it begins a page.</summary>
     public bool OnNewPage { get; init; }
 
+    /// <summary>The same in lower heights, the highest first, for a page that has no room for it as it is; empty for all but photos.</summary>
+    public ImmutableArray<(double Height, ImmutableArray<Printed> Things)> Lower { get; init; } = [];
+
     /// <summary>What it is.</summary>
     public Role Role { get; init; } = Role.Paragraph;
 

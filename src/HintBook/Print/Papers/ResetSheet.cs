@@ -102,7 +102,8 @@ internal static class ResetSheet
         ImmutableArray<Piece> pieces, Rect room, double column, ImmutableArray<PlacedPiece> head, double used, Size page, bool rightToLeft)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
-        var left = pieces.AsEnumerable().ToImmutableArray();
+        // Photos stay as high as they are: with lower ones a column could be made shorter and shorter.
+        ImmutableArray<Piece> left = [.. pieces.Select(piece => piece with { Lower = [] })];
         while (pages.Count == 0 || !left.IsEmpty)
         {
             var isFirst = pages.Count == 0;
