@@ -45,7 +45,8 @@ static int Number(string digits) => int.Parse(digits, System.Globalization.Cultu
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism | paper [CARDS | example | booklet | cards CARDS] | sealing [COPIES STAGES] | sittings "
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism "
+        + "| paper [CARDS | example | booklet | cards CARDS] | sealing [COPIES STAGES] | sittings "
         + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

@@ -55,12 +55,24 @@ internal static class Booklet
     private const double BetweenEntries = 5;
     private const double CodeSide = 26;
 
+    // How much of the cover's height its photo may have.
+    private const double CoverShare = 0.45;
+
     // ISO 216 A6 and A5.
     private static readonly PageFrame A6 = new(new Size(105, 148), new Rect(10, 10, 85, 124));
     private static readonly PageFrame A5 = new(new Size(148, 210), new Rect(15, 15, 118, 178));
 
     /// <summary>The booklet as the author wants it.</summary>
-    public static SetBooklet Set(PaperBook paper) => Set(paper, paper.Book.Print.Booklet?.Value == "a5", VeilOf(paper.Book.Print.Answers?.Value));
+    public static SetBooklet Set(PaperBook paper) => Set(paper, IsLarge(paper), VeilOf(paper.Book.Print.Answers?.Value));
+
+    /// <summary>How large a photo of a place may be.</summary>
+    public static Size RoomForPhoto(PaperBook paper, Place place)
+    {
+        var room = (IsLarge(paper) ? A5 : A6).Text;
+        return new(room.Width, place == Place.Front ? room.Height * CoverShare : EntryTexts.MostPhoto);
+    }
+
+    private static bool IsLarge(PaperBook paper) => paper.Book.Print.Booklet?.Value == "a5";
 
     /// <summary>The booklet in a size.</summary>
     /// <param name="paper">The book.</param>
@@ -218,7 +230,7 @@ internal static class Booklet
     {
         var says = Letters.Printable(paper.Words["print_empty"]).Text;
         var x = frame.Text.X + ((frame.Text.Width - Letters.Width(says, Typeface.Regular, style.Size)) / 2);
-        return new(frame, [], [new PrintedText(x, frame.Page.Height / 2, says, Typeface.Regular, style.Size, Tone.Quiet)]);
+        return new(frame, [], [new PrintedText(x, frame.Page.Height / 2, says, Typeface.Regular, style.Size, Tone.Quiet, RightToLeft: paper.RightToLeft)]);
     }
 
     // The first and the last number of the page, where a thumb looks for them.
@@ -259,7 +271,7 @@ internal static class Booklet
 
     private static PaperPage Cover(PaperBook paper, PageFrame frame, Setter setter, PaperStyle style)
     {
-        var front = paper.Photos(paper.Book.Photos, Place.Front, frame.Text.Width, frame.Text.Height * 0.45, style).Take(1);
+        var front = paper.Photos(paper.Book.Photos, Place.Front, frame.Text.Width, frame.Text.Height * CoverShare, style).Take(1);
         ImmutableArray<Block> blocks =
         [
             TextBlock.Of(paper.Book.Title.Value, style.Title with { Size = style.Size * 2.3 }) with { Role = Role.Title, Bookmark = 1 },

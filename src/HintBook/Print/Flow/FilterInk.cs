@@ -17,8 +17,8 @@ public sealed record FilterContrast(double Letters, double Least, double Bare);
 /// <remarks>
 /// Letters have no red in them, the pattern has all of it: through the filter it is one light ground. Without a filter letters are about as light as the
 /// pattern on which they lie, since their ink is blended with it (“hard light”, ISO 32000-1, 11.3.5.2): its red is taken away, its green is raised by about as
-/// much, its blue is kept. So grey shows decoys alone. In colour the pattern goes from dark red to pale yellow, far more than the letters differ from it, and
-/// they change from green to blue with it. A viewer that can't blend shows them in one green.
+/// much, its blue is kept. So grey shows decoys alone. In colour the pattern goes from dark red to pale yellow, and the letters from green to blue with it.
+/// A viewer that can't blend shows them in one green.
 /// </remarks>
 internal static class FilterInk
 {

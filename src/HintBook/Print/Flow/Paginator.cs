@@ -55,7 +55,7 @@ internal static class Paginator
         return placed.ToImmutable();
     }
 
-    // Makes the photos lower of what is tied together behind a page's end, if all of that comes onto the page then: all of them alike, and as little as will do.
+    // Makes the photos lower of what is tied together behind a page's end, if all of that comes onto the page then: all alike, and as little as will do.
     private static bool LowersPhotos(Piece[] pieces, int first, int end, double room)
     {
         var after = end + 1;
@@ -78,7 +78,11 @@ internal static class Paginator
 
     private static Piece Lowered(Piece piece, int step) => piece.Lower.IsEmpty
         ? piece
-        : piece with { Height = piece.Lower[step].Height, Things = piece.Lower[step].Things, Lower = [] };
+        : piece with { Height = At(piece.Lower, step).Height, Things = At(piece.Lower, step).Things, Lower = [] };
+
+    // One that can't be made so much lower is as low as it can be.
+    private static (double Height, ImmutableArray<Printed> Things) At(ImmutableArray<(double Height, ImmutableArray<Printed> Things)> lower, int step) =>
+        lower[Math.Min(step, lower.Length - 1)];
 
     private static int EndOfPage(IReadOnlyList<Piece> pieces, int first, double room)
     {

@@ -26,8 +26,9 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     private const double CautionInside = 2.2;
     private const double PointsPerInch = 25.4;
 
-    // How much lower a photo may be where a page has too little room: what it shows is still made out.
-    private static readonly double[] Lower = [0.9, 0.8, 0.7];
+    // How much lower a photo may be where a page has too little room, and the height in millimetres under which it would no longer be made out.
+    private static readonly double[] Lower = [0.9, 0.8, 0.7, 0.6];
+    private const double LeastPhoto = 31;
 
     /// <summary>The least dots to the inch at which a photo is printed; smaller ones are set smaller.</summary>
     public const double LeastResolution = 150;
@@ -190,7 +191,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         [
             new Piece(height, Scaled(1))
             {
-                Lower = [.. Lower.Select(scale => (height * scale, Scaled(scale)))],
+                Lower = [.. Lower.Where(scale => height * scale >= LeastPhoto).Select(scale => (height * scale, Scaled(scale)))],
                 Role = Role.Figure,
                 Shows = block.Shows,
                 WithNext = !photo.Marks.IsEmpty,
