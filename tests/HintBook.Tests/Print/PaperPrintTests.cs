@@ -64,6 +64,23 @@ public class PaperPrintTests
         HintBook.Books.Copy Copy(string serial) => new(paper.Book.Title with { Value = serial }, []);
     }
 
+    // In a line that runs from right to left the slashes and hyphens of an address would change places.
+    [Fact]
+    public void The_address_on_a_label_reads_from_left_to_right_where_all_else_reads_from_right_to_left()
+    {
+        var paper = PrintedBooks.Example;
+        var arabic = paper with
+        {
+            Plan = paper.Plan with { Book = paper.Book with { Language = paper.Book.Language with { Value = "ar" } } },
+            Words = PrintedBooks.Examined.Theme.Words["ar"],
+        };
+        var texts = BoxLabel.Layout(arabic).Pages[0].Pieces.SelectMany(placed => placed.Piece.Things).OfType<HintBook.Cards.PrintedText>().ToArray();
+
+        Assert.All(texts.Where(text => text.Text.StartsWith("https://", StringComparison.Ordinal)), text => Assert.False(text.RightToLeft));
+        Assert.Contains(texts, text => text.Text.StartsWith("https://", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.RightToLeft);
+    }
+
     [Fact]
     public void The_code_on_the_label_is_as_large_as_phones_need()
     {

@@ -83,6 +83,9 @@ internal sealed record TextBlock(ImmutableArray<Run> Runs, TextStyle Style) : Bl
     /// <summary>What stands in that room beside its first line.</summary>
     public Marker? Marker { get; init; }
 
+    /// <summary>Whether its lines run from left to right in every language, as those of an address do.</summary>
+    public bool ReadsLeftToRight { get; init; }
+
     /// <summary>Whether a rule runs down its left side, as beside what is quoted.</summary>
     public bool IsQuoted { get; init; }
 

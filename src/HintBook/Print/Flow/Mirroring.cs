@@ -17,7 +17,7 @@ internal static class Mirroring
     {
         return piece with
         {
-            Things = Of(piece.Things, width),
+            Things = piece.ReadsLeftToRight ? [.. Of(piece.Things, width).Select(LeftToRight)] : Of(piece.Things, width),
             Lower = [.. piece.Lower.Select(lower => (lower.Height, Of(lower.Things, width)))],
         };
     }
@@ -26,6 +26,8 @@ internal static class Mirroring
         things.OfType<PrintedPhoto>().FirstOrDefault() is { } picture
             ? Moving.By(things, width - picture.Place.Width, 0)
             : [.. things.Select(thing => Of(thing, width))];
+
+    private static Printed LeftToRight(Printed thing) => thing is PrintedText text ? text with { RightToLeft = false } : thing;
 
     private static Printed Of(Printed thing, double width) => thing switch
     {

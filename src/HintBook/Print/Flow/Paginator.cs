@@ -84,10 +84,10 @@ internal static class Paginator
     private static (double Height, ImmutableArray<Printed> Things) At(ImmutableArray<(double Height, ImmutableArray<Printed> Things)> lower, int step) =>
         lower[Math.Min(step, lower.Length - 1)];
 
-    private static int EndOfPage(IReadOnlyList<Piece> pieces, int first, double room)
+    private static int EndOfPage(Piece[] pieces, int first, double room)
     {
         var (height, breakable) = (0.0, -1);
-        for (var i = first; i < pieces.Count; i++)
+        for (var i = first; i < pieces.Length; i++)
         {
             if (i > first && !pieces[i - 1].WithNext)
                 breakable = i;
@@ -99,6 +99,6 @@ internal static class Paginator
             return breakable > first ? breakable : Math.Max(first + 1, i);
         }
 
-        return pieces.Count;
+        return pieces.Length;
     }
 }

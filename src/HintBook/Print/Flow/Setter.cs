@@ -107,6 +107,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
                 Role = text.Role,
                 Parts = text.Marker is null ? [] : PartsOf(text, lines, group.First, group.Count),
                 Continues = i > 0,
+                ReadsLeftToRight = text.ReadsLeftToRight,
                 WithNext = text.Role is Role.Title or Role.Heading or Role.Subheading,
                 Bookmark = i == 0 && text.Bookmark > 0 ? (text.Bookmark, words) : null,
             }),

@@ -79,9 +79,9 @@ internal static class BoxLabel
         {
             yield return TextBlock.Of(paper.Words["card_stuck"], style.Heading);
             yield return new CodeBlock(code, CodeSide, says) { Before = 1 };
-            yield return TextBlock.Of(address, style.Body) with { Before = 1 };
+            yield return TextBlock.Of(address, style.Body) with { Before = 1, ReadsLeftToRight = true };
             if (secret is not null)
-                yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1 };
+                yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1, ReadsLeftToRight = true };
         }
 
         if (serial is not null)
