@@ -11,12 +11,12 @@ namespace HintBook.Print.Papers;
 /// </summary>
 internal static class BoxLabel
 {
-    private const double Margin = 7.5;
+    private const double Margin = 6;
     private const double RightColumn = 42;
     private const double Gutter = 5;
     private const double CodeSide = 32;
     private const double LeastField = 18;
-    private const double BorderInset = 2.6;
+    private const double BorderInset = 2.2;
 
     // ISO 216 A6, across.
     private static readonly Size Page = new(148, 105);
