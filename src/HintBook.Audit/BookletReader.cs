@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 using HintBook.Audit.Mentions;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -66,10 +67,11 @@ internal static class BookletReader
         return [.. pages];
     }
 
-    // Blanks are not written as letters everywhere.
-    private static bool IsLeftEmpty(string text, AuditBooklet booklet) => WithoutBlanks(text) == WithoutBlanks(booklet.SaidOfEmpty);
+    private static bool IsLeftEmpty(string text, AuditBooklet booklet) => LettersOf(text) == LettersOf(booklet.SaidOfEmpty);
 
-    private static string WithoutBlanks(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
+    // Blanks are not written as letters everywhere; what runs from right to left may be written from its left end, and two of its letters as one.
+    private static string LettersOf(string text) =>
+        string.Concat(text.Normalize(NormalizationForm.FormKC).Where(letter => !char.IsWhiteSpace(letter)).Order());
 
     private static IEnumerable<(int? Head, List<Letter> Letters)> Split(IReadOnlyList<Letter> letters, double size)
     {

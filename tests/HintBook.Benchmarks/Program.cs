@@ -27,6 +27,8 @@ return args switch
     ["codes"] => CodeNumbers.Print(),
     ["again"] => AgainNumbers.Print(),
     ["paper"] => PaperNumbers.Print(2000),
+    ["paper", "example" or "booklet"] => PaperNumbers.Print(0, args[1]),
+    ["paper", "cards", var cards] => PaperNumbers.Print(Number(cards), "cards"),
     ["paper", var cards] => PaperNumbers.Print(Number(cards)),
     ["sealing"] => SealingNumbers.Print(500, 40),
     ["sealing", var copies, var stages] => SealingNumbers.Print(Number(copies), Number(stages)),
@@ -43,7 +45,8 @@ static int Number(string digits) => int.Parse(digits, System.Globalization.Cultu
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism | paper [CARDS] | sealing [COPIES STAGES] | sittings "
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism "
+        + "| paper [CARDS | example | booklet | cards CARDS] | sealing [COPIES STAGES] | sittings "
         + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

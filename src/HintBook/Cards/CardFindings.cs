@@ -102,6 +102,18 @@ internal static class CardFindings
             $"“{photo.Value}” has {dots} dots to the inch on the card, and {wanted} are needed: it can be printed up to {bears:0} mm wide."),
         "Use the photo as the camera took it, or one with more pixels.");
 
+    /// <summary>A photo with too few pixels for the room that it has on papers.</summary>
+    /// <param name="photo">The photo.</param>
+    /// <param name="room">The width that it would have, in millimetres.</param>
+    /// <param name="dots">The least dots to the inch.</param>
+    /// <param name="bears">The width that its pixels bear at that, in millimetres.</param>
+    public static Finding TooCoarseForPapers(Located<string> photo, double room, int dots, double bears) => CoarsePhoto.At(
+        photo.At,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"“{photo.Value}” has room for {room:0} mm on paper, but at {dots} dots to the inch its pixels bear {bears:0} mm: it is printed that small."),
+        "Use the photo as the camera took it, or one with more pixels.");
+
     /// <summary>A code in which nothing was found.</summary>
     /// <param name="at">Where the card's page comes from.</param>
     /// <param name="card">The card's name.</param>

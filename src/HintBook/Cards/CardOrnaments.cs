@@ -17,19 +17,31 @@ internal static class CardOrnaments
         switch (look.Ornament)
         {
             case Ornament.Keyhole:
-                yield return Frame(card, Inset, 0.35, notch: 2.2);
-                yield return Frame(card, Inset + 0.8, 0.12, notch: 2.2);
+                foreach (var line in Border(look, card, Inset))
+                    yield return line;
                 break;
             case Ornament.Drawing:
                 foreach (var line in Grid(-Bleed, card.Width + Bleed, card.Height))
                     yield return line;
-                yield return Frame(card, Inset, 0.35, notch: 0);
+                foreach (var line in Border(look, card, Inset))
+                    yield return line;
                 break;
             default:
                 yield return new PrintedBox(new(-Bleed, -Bleed, card.Width + (2 * Bleed), Bleed + 1.8), Tone.Accent);
                 break;
         }
     }
+
+    /// <summary>The border of a paper that belongs to the cards, without their ground: printers at home reach neither its edge nor beyond.</summary>
+    /// <param name="look">The theme's look.</param>
+    /// <param name="page">The paper.</param>
+    /// <param name="inset">How far the border stands from its edges, in millimetres.</param>
+    public static IEnumerable<Printed> Border(CardLook look, Size page, double inset) => look.Ornament switch
+    {
+        Ornament.Keyhole => [Frame(page, inset, 0.35, notch: 2.2), Frame(page, inset + 0.8, 0.12, notch: 2.2)],
+        Ornament.Drawing => [Frame(page, inset, 0.35, notch: 0)],
+        _ => [new PrintedBox(new(inset, inset, page.Width - (2 * inset), 1.2), Tone.Accent)],
+    };
 
     /// <summary>The ground beside the code and what is drawn on it.</summary>
     /// <param name="look">The theme's look.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Pages;
@@ -118,6 +119,11 @@ internal sealed record PaperBook
     {
         Before = style.Gap,
     });
+
+    /// <summary>Below which age the box is for no child, where its maker says so.</summary>
+    public IEnumerable<TextBlock> AgeLimit(PaperStyle style) => Age is { } age
+        ? [TextBlock.Of(Words.Say("care_children_age", ("age", age.ToString(CultureInfo.InvariantCulture))), style.Subheading) with { Before = style.Gap }]
+        : [];
 
     /// <summary>The dangers of the box in few words, for where there is little room: what every card says, and what the maker adds.</summary>
     public IEnumerable<CautionBlock> ShortCautions(PaperStyle style) => Book.Cautions.Select(caution => new CautionBlock(

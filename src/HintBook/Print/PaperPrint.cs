@@ -88,7 +88,7 @@ internal static class PaperPrint
         if (Wanted(PaperKind.Booklet, "booklet of hints"))
         {
             var booklet = Booklet.Set(paper);
-            if (booklet.LeftEmpty * 4 > booklet.Pages.Length)
+            if (booklet.LeftEmpty * 4 > booklet.Pages.Length || paper.Book.Stages.Length == 1)
                 findings.Add(PaperFindings.FewToMix(paper.Book.Title.At, paper.Book.Stages.Length, booklet.LeftEmpty));
             booklets.Add(new($"{folder}booklet.pdf", paper.Book.Language.Value, booklet));
             Add("booklet", paper.Words["print_booklet"], booklet.Pages);
@@ -121,6 +121,9 @@ internal static class PaperPrint
                 Add(name, paper.Book.Title.Value, pages);
             }
         }
+
+        if (folder.Length == 0)
+            findings.AddRange(Coarse(paper, kinds));
 
         var clues = ImmutableArray.CreateBuilder<PrintedClue>();
         // A clue has no language of its own, or that of the book.
@@ -167,6 +170,28 @@ internal static class PaperPrint
             findings.Add(finding);
             return false;
         }
+    }
+
+    // Photos that are set smaller than they have room, since they have too few pixels; each is told once.
+    private static IEnumerable<Finding> Coarse(PaperBook paper, IReadOnlySet<PaperKind> kinds) =>
+        (from photo in paper.Book.Photos.Concat(paper.Book.Stages.SelectMany(stage => stage.Photos))
+         let largest = paper.Plan.Pictures.GetValueOrDefault(photo.File.Value)?.Largest
+         where largest is not null
+         let room = Rooms(paper, kinds, photo.Place).Select(most => Math.Min(most.Width, most.Height * largest.Width / largest.Height)).DefaultIfEmpty().Max()
+         let bears = Photos.PrintedPhoto.Bears(largest.Width)
+         where bears < room
+         select CardFindings.TooCoarseForPapers(photo.File, room, Photos.PrintedPhoto.LeastResolution, bears))
+        .DistinctBy(finding => finding.Message);
+
+    // The room that papers have for photos of a place.
+    private static IEnumerable<Size> Rooms(PaperBook paper, IReadOnlySet<PaperKind> kinds, Place place)
+    {
+        if (kinds.Contains(PaperKind.Booklet) && place is (Place.Front or Place.Nudge or Place.Clue or Place.Answer))
+            yield return Booklet.RoomForPhoto(paper, place);
+        if (kinds.Contains(PaperKind.Leaflet) && place == Place.Answer)
+            yield return SolutionLeaflet.RoomForPhoto;
+        if (kinds.Contains(PaperKind.Reset) && place == Place.Reset)
+            yield return ResetSheet.RoomForPhoto(paper.Paper);
     }
 
     // The words of a language that nobody can print; the author's own texts are looked at when they are set.

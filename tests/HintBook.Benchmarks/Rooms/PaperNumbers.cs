@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using HintBook.Benchmarks.Books;
 using HintBook.Benchmarks.UnderLoad;
+using HintBook.Benchmarks.Whole;
 using HintBook.Cards;
 using HintBook.Checking;
 using HintBook.Print;
@@ -16,24 +17,65 @@ namespace HintBook.Benchmarks.Rooms;
 
 /// <summary>
 /// What is printed: cards beside what their codes alone cost (QRCoder makes each and its picture, ZXing decodes each picture twice, as often as the
-/// cards are read back), and a booklet of 300 entries with 100 photos. Processor time of one process, so that a busy machine counts less.
+/// cards are read back), a booklet of 300 entries with 100 photos, and all papers of the example. Processor time of one process, so that a busy machine
+/// counts less.
 /// </summary>
 internal static class PaperNumbers
 {
     private const int PixelsPerModule = 20;
 
-    public static int Print(int cards)
+    /// <summary>Measures what is printed.</summary>
+    /// <param name="cards">How many cards.</param>
+    /// <param name="part"><c>example</c>, <c>booklet</c> or <c>cards</c>; null for all of them.</param>
+    public static int Print(int cards, string? part = null)
     {
         var root = Directory.CreateTempSubdirectory("hintbook-bench-").FullName;
         try
         {
-            OfBooklet(Path.Combine(root, "booklet"), Path.Combine(root, "out"));
-            OfCards(Path.Combine(root, "cards"), cards);
+            if (part is null or "example")
+                OfExample(Path.Combine(root, "example"));
+            if (part is null or "booklet")
+                OfBooklet(Path.Combine(root, "booklet"), Path.Combine(root, "out"));
+            if (part is null or "cards")
+                OfCards(Path.Combine(root, "cards"), cards);
             return 0;
         }
         finally
         {
             Directory.Delete(root, recursive: true);
+        }
+    }
+
+    // The photos are developed and the process is warm. The check of the book is part of a print, and said by itself too.
+    private static void OfExample(string output)
+    {
+        const int rounds = 12;
+        var source = Path.Combine(Checkout.Root, "content-example");
+        var options = new PublishOptions { Output = output };
+        HashSet<PaperKind> all = [.. Enum.GetValues<PaperKind>()];
+        Say("the first time, photos developed", [Took(Print)]);
+        Say("everything printed anew", Enumerable.Range(0, rounds).Select(_ =>
+        {
+            foreach (var file in Directory.EnumerateFiles(output, "*.kept", SearchOption.AllDirectories).ToArray())
+                File.Delete(file);
+            return Took(Print);
+        }));
+        Say("nothing changed", Enumerable.Range(0, rounds).Select(_ => Took(Print)));
+        Say("of it the check of the book", Enumerable.Range(0, rounds).Select(_ => Took(() => Check.Run(source))));
+
+        void Print()
+        {
+            if (Pipeline.PrintPapers(source, all, options) is not Published)
+                throw new InvalidOperationException("The example wasn't printed.");
+        }
+
+        static void Say(string what, IEnumerable<(double Processor, double Clock)> took)
+        {
+            var all = took.ToArray();
+            Console.WriteLine($"all papers of the example, {what}: at best {all.Min(each => each.Processor):0.00} s of processor time, "
+                + $"{all.Min(each => each.Clock):0.00} s by the clock; median {Median(each => each.Processor):0.00} s and {Median(each => each.Clock):0.00} s");
+
+            double Median(Func<(double Processor, double Clock), double> part) => all.Select(part).Order().ElementAt(all.Length / 2);
         }
     }
 

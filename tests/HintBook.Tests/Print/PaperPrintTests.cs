@@ -5,6 +5,7 @@ using HintBook.Print.Flow;
 using HintBook.Print.Papers;
 using HintBook.Tests.Cards;
 using HintBook.Tests.Cli;
+using HintBook.Tests.Photos;
 using HintBook.Tests.Publishing;
 using UglyToad.PdfPig;
 
@@ -63,6 +64,23 @@ public class PaperPrintTests
         HintBook.Books.Copy Copy(string serial) => new(paper.Book.Title with { Value = serial }, []);
     }
 
+    // In a line that runs from right to left the slashes and hyphens of an address would change places.
+    [Fact]
+    public void The_address_on_a_label_reads_from_left_to_right_where_all_else_reads_from_right_to_left()
+    {
+        var paper = PrintedBooks.Example;
+        var arabic = paper with
+        {
+            Plan = paper.Plan with { Book = paper.Book with { Language = paper.Book.Language with { Value = "ar" } } },
+            Words = PrintedBooks.Examined.Theme.Words["ar"],
+        };
+        var texts = BoxLabel.Layout(arabic).Pages[0].Pieces.SelectMany(placed => placed.Piece.Things).OfType<HintBook.Cards.PrintedText>().ToArray();
+
+        Assert.All(texts.Where(text => text.Text.StartsWith("https://", StringComparison.Ordinal)), text => Assert.False(text.RightToLeft));
+        Assert.Contains(texts, text => text.Text.StartsWith("https://", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.RightToLeft);
+    }
+
     [Fact]
     public void The_code_on_the_label_is_as_large_as_phones_need()
     {
@@ -107,6 +125,90 @@ public class PaperPrintTests
         Assert.Equal(HintBook.Cli.ExitCode.BookHasErrors, said.Exit);
         Assert.Contains("HB6301", said.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(Path.Combine(desk.Output, "print", "leaflet.pdf")));
+    }
+
+    // Three stages leave pages empty, which the audit tells from entries by what stands on them.
+    [Theory]
+    [InlineData("ar")]
+    [InlineData("ja")]
+    [InlineData("de")]
+    public void A_booklet_with_empty_pages_is_printed_in_other_scripts_too(string language)
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", "language: en", $"language: {language}");
+
+        var said = Said.By("print", desk.Book, "booklet", "--out", desk.Output);
+
+        Assert.True(said.Exit == 0, said.Error);
+    }
+
+    // 200 pixels at 150 dots to the inch are 34 mm.
+    [Theory]
+    [InlineData("booklet", "60 mm")]
+    [InlineData("leaflet", "72 mm")]
+    public void A_photo_with_too_few_pixels_is_told_with_the_size_that_it_bears(string paper, string room)
+    {
+        using var desk = new BookAndOutput();
+        OneStage(desk);
+        File.WriteAllBytes(Path.Combine(desk.Book, "photos", "lid.jpg"), Shots.Jpeg(200, 150));
+
+        var said = Said.By("print", desk.Book, paper, "--out", desk.Output);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("HB6113", said.Error, StringComparison.Ordinal);
+        var words = string.Join(' ', said.Error.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains($"“photos/lid.jpg” has room for {room} on paper, but at 150 dots to the inch its pixels bear 34 mm", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_booklet_of_one_stage_is_told()
+    {
+        using var desk = new BookAndOutput();
+        OneStage(desk);
+        File.WriteAllBytes(Path.Combine(desk.Book, "photos", "lid.jpg"), Shots.Jpeg(1600, 1200));
+
+        var said = Said.By("print", desk.Book, "booklet", "--out", desk.Output);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains("HB6303", said.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("HB6113", said.Error, StringComparison.Ordinal);
+    }
+
+    private static void OneStage(BookAndOutput desk)
+    {
+        Directory.Delete(desk.Book, recursive: true);
+        Directory.CreateDirectory(Path.Combine(desk.Book, "stages"));
+        Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
+        File.WriteAllText(
+            Path.Combine(desk.Book, "book.yaml"),
+            """
+            format: 2
+            title: One Pin
+            goal: [ heart ]
+            parts:
+              lid: { positions: [ shut, open ], name: the lid }
+            things:
+              heart: { name: heart, place: under the lid, behind: { lid: open } }
+            """);
+        File.WriteAllText(
+            Path.Combine(desk.Book, "stages", "01-lid.md"),
+            """
+            ---
+            title: The lid
+            sign: The box is shut.
+            does: { lid: open }
+            gives: [ heart ]
+            photos: { answer: { file: lid.jpg, alt: The open lid. } }
+            ---
+            # Nudge
+            Look at it.
+            # Clue
+            Look at its edge.
+            # Answer
+            Lift the lid and take the heart.
+            # Reset
+            Put the heart back and shut the lid.
+            """);
     }
 
     [Fact]

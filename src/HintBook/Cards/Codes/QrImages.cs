@@ -1,10 +1,6 @@
 using System.Globalization;
 using System.Security;
 using System.Text;
-using SixLabors.ImageSharp;
-using SixLabors.ImageSharp.Formats.Png;
-using SixLabors.ImageSharp.Metadata;
-using SixLabors.ImageSharp.PixelFormats;
 
 namespace HintBook.Cards.Codes;
 
@@ -48,30 +44,6 @@ internal static class QrImages
     public static byte[] Png(QrMatrix code, double module)
     {
         var pixels = (int)Math.Ceiling(module / MillimetresPerInch * Resolution);
-        var side = code.SizeWithQuietZone * pixels;
-        var light = new byte[side * side];
-        Array.Fill(light, byte.MaxValue);
-        for (var y = 0; y < code.Size * pixels; y++)
-        {
-            var row = light.AsSpan((((QrMatrix.QuietZone * pixels) + y) * side) + (QrMatrix.QuietZone * pixels), code.Size * pixels);
-            for (var x = 0; x < code.Size; x++)
-            {
-                if (code[x, y / pixels])
-                    row.Slice(x * pixels, pixels).Clear();
-            }
-        }
-
-        using var image = Image.LoadPixelData<L8>(light, side, side);
-        image.Metadata.ResolutionUnits = PixelResolutionUnit.PixelsPerMeter;
-        image.Metadata.HorizontalResolution = image.Metadata.VerticalResolution = Math.Round(Resolution / MillimetresPerInch * 1000);
-        using var file = new MemoryStream();
-        image.SaveAsPng(file, new PngEncoder
-        {
-            ColorType = PngColorType.Grayscale,
-            BitDepth = PngBitDepth.Bit1,
-            FilterMethod = PngFilterMethod.None,
-            CompressionLevel = PngCompressionLevel.BestSpeed,
-        });
-        return file.ToArray();
+        return BitPng.Write(code, pixels, (int)Math.Round(Resolution / MillimetresPerInch * 1000));
     }
 }

@@ -24,12 +24,18 @@ internal static class WorkKey
     /// <param name="input">Writes all that it follows from.</param>
     public static string Of(string kind, Action<BinaryWriter> input)
     {
-        using var all = new MemoryStream();
-        using var writer = new BinaryWriter(all);
-        foreach (var build in Builds)
-            writer.Write(build.ToByteArray());
-        input(writer);
-        return $"{kind} {Convert.ToHexStringLower(SHA256.HashData(all.GetBuffer().AsSpan(0, (int)all.Length)))}";
+        using var digest = SHA256.Create();
+        using (var digesting = new CryptoStream(Stream.Null, digest, CryptoStreamMode.Write))
+        // Numbers are gathered before they are digested; pictures and pages, which are large, are never held a second time.
+        using (var gathered = new BufferedStream(digesting, 16_384))
+        using (var writer = new BinaryWriter(gathered))
+        {
+            foreach (var build in Builds)
+                writer.Write(build.ToByteArray());
+            input(writer);
+        }
+
+        return $"{kind} {Convert.ToHexStringLower(digest.Hash!)}";
     }
 
     /// <summary>The digest of a code in a picture whose modules have some size.</summary>

@@ -86,11 +86,13 @@ internal sealed class Readings(KeptWork kept)
 
         var (pixels, width, height) = page.Cut(place);
         var (around, aroundWidth, aroundHeight) = page.Cut(place.Grown(Around));
+        // The code lies in it, as far from its edges as pixels allow.
         var key = WorkKey.Of("read code", input =>
         {
             input.Write(width);
             input.Write(height);
-            input.Write(pixels);
+            input.Write(Inside(place.X));
+            input.Write(Inside(place.Y));
             input.Write(aroundWidth);
             input.Write(aroundHeight);
             input.Write(around);
@@ -101,6 +103,9 @@ internal sealed class Readings(KeptWork kept)
             return new(CodeReader.Read(pixels, width, height), CodeFigures.In(around, aroundWidth, aroundHeight, Raster.PixelsPerMillimetre));
         }));
     }
+
+    private static int Inside(double at) =>
+        (int)Math.Round(at * Raster.PixelsPerMillimetre) - (int)Math.Round((at - Around) * Raster.PixelsPerMillimetre);
 
     private ReadCode Take(string key, Func<ReadCode> read)
     {

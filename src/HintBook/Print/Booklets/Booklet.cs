@@ -20,7 +20,7 @@ internal enum Veil
     /// <summary>Upside down.</summary>
     UpsideDown,
 
-    /// <summary>In pale blue under a red pattern.</summary>
+    /// <summary>Over a red pattern, for a red filter.</summary>
     RedFilter,
 }
 
@@ -55,12 +55,24 @@ internal static class Booklet
     private const double BetweenEntries = 5;
     private const double CodeSide = 26;
 
+    // How much of the cover's height its photo may have.
+    private const double CoverShare = 0.45;
+
     // ISO 216 A6 and A5.
     private static readonly PageFrame A6 = new(new Size(105, 148), new Rect(10, 10, 85, 124));
     private static readonly PageFrame A5 = new(new Size(148, 210), new Rect(15, 15, 118, 178));
 
     /// <summary>The booklet as the author wants it.</summary>
-    public static SetBooklet Set(PaperBook paper) => Set(paper, paper.Book.Print.Booklet?.Value == "a5", VeilOf(paper.Book.Print.Answers?.Value));
+    public static SetBooklet Set(PaperBook paper) => Set(paper, IsLarge(paper), VeilOf(paper.Book.Print.Answers?.Value));
+
+    /// <summary>How large a photo of a place may be.</summary>
+    public static Size RoomForPhoto(PaperBook paper, Place place)
+    {
+        var room = (IsLarge(paper) ? A5 : A6).Text;
+        return new(room.Width, place == Place.Front ? room.Height * CoverShare : EntryTexts.MostPhoto);
+    }
+
+    private static bool IsLarge(PaperBook paper) => paper.Book.Print.Booklet?.Value == "a5";
 
     /// <summary>The booklet in a size.</summary>
     /// <param name="paper">The book.</param>
@@ -72,7 +84,7 @@ internal static class Booklet
         var room = frame.Text;
         var setter = new Setter(room.Width, room.Height, paper.RightToLeft);
         var entries = new EntryTexts(paper, style, room.Width).All();
-        var measured = entries.Select(entry => Pieces(entry, Widest, Widest(""), setter, style)).ToArray();
+        var measured = entries.Select(entry => Pieces(entry, Widest, Widest(""), setter, style, frame)).ToArray();
         var apart = Apart.Of(entries, paper.Plan.Survey);
         var order = Shuffle.Order(
             [.. measured.Select(pieces => Paginator.HeightOf(pieces) + BetweenEntries)],
@@ -131,7 +143,8 @@ internal static class Booklet
         return [.. numbers];
     }
 
-    private static ImmutableArray<Piece> Pieces(Entry entry, Func<string, string> numbers, string number, Setter setter, PaperStyle style)
+    private static ImmutableArray<Piece> Pieces(
+        Entry entry, Func<string, string> numbers, string number, Setter setter, PaperStyle style, PageFrame frame)
     {
         var text = entry.Text(numbers);
         var veiled = setter.Set(text.Veiled);
@@ -144,7 +157,10 @@ internal static class Booklet
         ];
         // Where an entry goes on is said on the page on which it ends.
         var last = pieces.Length - 2;
-        return last > 0 ? pieces.SetItem(last, pieces[last] with { WithNext = true }) : pieces;
+        if (last > 0)
+            pieces = pieces.SetItem(last, pieces[last] with { WithNext = true });
+        // With lower photos it may fit one page.
+        return Paginator.Fill(pieces, frame) is [var only] ? [.. only.Pieces.Select(placed => placed.Piece)] : pieces;
     }
 
     private static IEnumerable<PaperPage> Pages(
@@ -160,7 +176,7 @@ internal static class Booklet
     {
         if (group.Entries.IsEmpty)
             return [LeftEmpty(paper, frame, style)];
-        var set = group.Entries.Select(entry => Pieces(entries[entry], numbers, Said(numberOf[entry]), setter, style)).ToArray();
+        var set = group.Entries.Select(entry => Pieces(entries[entry], numbers, Said(numberOf[entry]), setter, style, frame)).ToArray();
         var foot = Foot(frame, group.Entries.Select(entry => numberOf[entry]), style);
         if (group.Pages > 1)
         {
@@ -214,7 +230,7 @@ internal static class Booklet
     {
         var says = Letters.Printable(paper.Words["print_empty"]).Text;
         var x = frame.Text.X + ((frame.Text.Width - Letters.Width(says, Typeface.Regular, style.Size)) / 2);
-        return new(frame, [], [new PrintedText(x, frame.Page.Height / 2, says, Typeface.Regular, style.Size, Tone.Quiet)]);
+        return new(frame, [], [new PrintedText(x, frame.Page.Height / 2, says, Typeface.Regular, style.Size, Tone.Quiet, RightToLeft: paper.RightToLeft)]);
     }
 
     // The first and the last number of the page, where a thumb looks for them.
@@ -246,6 +262,8 @@ internal static class Booklet
             yield return TextBlock.Of(paper.Words[key], style.Body) with { Before = style.Gap };
         }
 
+        foreach (var block in paper.AgeLimit(style))
+            yield return block;
         foreach (var caution in paper.ShortCautions(style))
             yield return caution;
         yield return TextBlock.Of(paper.Words.LocalRules, style.Quiet) with { Before = style.Gap };
@@ -253,7 +271,7 @@ internal static class Booklet
 
     private static PaperPage Cover(PaperBook paper, PageFrame frame, Setter setter, PaperStyle style)
     {
-        var front = paper.Photos(paper.Book.Photos, Place.Front, frame.Text.Width, frame.Text.Height * 0.45, style).Take(1);
+        var front = paper.Photos(paper.Book.Photos, Place.Front, frame.Text.Width, frame.Text.Height * CoverShare, style).Take(1);
         ImmutableArray<Block> blocks =
         [
             TextBlock.Of(paper.Book.Title.Value, style.Title with { Size = style.Size * 2.3 }) with { Role = Role.Title, Bookmark = 1 },
@@ -267,6 +285,18 @@ internal static class Booklet
                 ? [new CodeBlock(code, CodeSide, CardList.Ascii(address)) { Before = 2 * style.Gap }]
                 : (Block[])[],
         ];
-        return new(frame, Paginator.Place(setter.Set(blocks), frame.Text), []);
+        return new(frame, Paginator.Place(setter.Set(blocks), frame.Text), Ornament(paper, frame));
+    }
+
+    // The border and the emblem of the theme's cards, clear of what printers can't reach.
+    private static ImmutableArray<Printed> Ornament(PaperBook paper, PageFrame frame)
+    {
+        const double inset = 5, side = 9;
+        var x = paper.RightToLeft ? frame.Text.Right - side : frame.Text.X;
+        return
+        [
+            .. CardOrnaments.Border(paper.Look, frame.Page, inset),
+            .. CardOrnaments.Emblem(paper.Look, x, frame.Page.Height - (2 * inset) - 1 - side, side),
+        ];
     }
 }

@@ -9,7 +9,9 @@ namespace HintBook.Print.Booklets;
 /// <summary>Writes the entries of a booklet: three for each stage, and one for each question of the finder.</summary>
 internal sealed class EntryTexts
 {
-    private const double MostPhoto = 45;
+    /// <summary>How high a photo may be, in millimetres.</summary>
+    public const double MostPhoto = 45;
+
     private const double SignRoom = 4;
 
     private readonly PaperBook paper;

@@ -83,6 +83,9 @@ internal sealed record TextBlock(ImmutableArray<Run> Runs, TextStyle Style) : Bl
     /// <summary>What stands in that room beside its first line.</summary>
     public Marker? Marker { get; init; }
 
+    /// <summary>Whether its lines run from left to right in every language, as those of an address do.</summary>
+    public bool ReadsLeftToRight { get; init; }
+
     /// <summary>Whether a rule runs down its left side, as beside what is quoted.</summary>
     public bool IsQuoted { get; init; }
 
@@ -136,7 +139,7 @@ internal sealed record TableBlock((string Read, string Gives) Head, ImmutableArr
 internal sealed record TickRowBlock(
     string Number, ImmutableArray<(string Text, TextStyle Style)> Lines, ImmutableArray<string?> Columns, double ColumnWidth, TextStyle Style) : Block;
 
-/// <summary>A QR code at the left edge.</summary>
+/// <summary>A QR code: its dark modules begin at the left edge, and the margin beside it is at least as wide as its quiet zone.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="Side">Its side with the quiet zone, in millimetres.</param>
 /// <param name="Says">What it says, for those who don't see it.</param>

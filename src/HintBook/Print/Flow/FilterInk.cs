@@ -15,24 +15,23 @@ public sealed record FilterContrast(double Letters, double Least, double Bare);
 /// (a common acetate; from memory). Contrasts are WCAG 2.2's, of the relative luminances of the light that reaches the eye.
 /// </summary>
 /// <remarks>
-/// Letters have no red in them, the pattern has much. Without a filter they are as light as the pattern on which they lie, since their ink is blended with it
-/// (“hard light”, ISO 32000-1, 11.3.5.2): its red is taken away, its green and blue are raised by about as much. So grey shows decoys alone, and colour a
-/// mixture of hues. A viewer that can't blend shows them in one pale blue.
+/// Letters have no red in them, the pattern has all of it: through the filter it is one light ground. Without a filter letters are about as light as the
+/// pattern on which they lie, since their ink is blended with it (“hard light”, ISO 32000-1, 11.3.5.2): its red is taken away, its green is raised by about as
+/// much, its blue is kept. So grey shows decoys alone. In colour the pattern goes from dark red to pale yellow, and the letters from green to blue with it.
+/// A viewer that can't blend shows them in one green.
 /// </remarks>
 internal static class FilterInk
 {
     /// <summary>The ink of the letters.</summary>
-    public static readonly (byte R, byte G, byte B) Letters = (0, 176, 182);
+    public static readonly (byte R, byte G, byte B) Letters = (0, 193, 128);
 
     /// <summary>What lies under the pattern.</summary>
-    public static readonly (byte R, byte G, byte B) Ground = (210, 170, 50);
+    public static readonly (byte R, byte G, byte B) Ground = (255, 50, 40);
 
-    /// <summary>
-    /// The inks of the pattern: red, orange and pink, and beside them violet, blue, green and olive with less red, in which bare eyes meet the letters' hues.
-    /// </summary>
+    /// <summary>The inks of the pattern, as different in lightness as full red lets them be: eyes follow lightness before hue.</summary>
     public static readonly ImmutableArray<(byte R, byte G, byte B)> Patterns =
     [
-        (255, 60, 60), (235, 80, 190), (255, 130, 50), (210, 170, 50), (185, 140, 255), (170, 195, 170), (170, 190, 80), (165, 175, 240), (165, 185, 130),
+        (255, 0, 0), (255, 0, 40), (255, 0, 80), (255, 0, 150), (255, 0, 255), (255, 60, 0), (255, 150, 0), (255, 110, 255), (255, 225, 150),
     ];
 
     /// <summary>How much green and blue light the filter lets through.</summary>

@@ -11,11 +11,14 @@ internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface F
 
 /// <summary>
 /// Breaks words in two weights into lines, ragged at the right, where <see cref="LineBreaks"/> lets a line end. A word that is longer than a line is
-/// broken where it must be.
+/// broken where it must be. A short word that would be a paragraph's last line by itself gets the word before it for company.
 /// </summary>
 internal static class LineBreaker
 {
     private const string BreaksAfter = " -–—/";
+
+    // In parts of a line: the longest word that may not stand alone at the end, and how long the line above it must stay.
+    private const double Lonely = 0.16, LeastAbove = 0.6;
 
     private enum After
     {
@@ -31,23 +34,34 @@ internal static class LineBreaker
     /// <param name="width">The length of a line, in millimetres.</param>
     public static ImmutableArray<SetLine> Break(IEnumerable<Run> runs, TextStyle style, double width)
     {
-        var lines = ImmutableArray.CreateBuilder<SetLine>();
-        var line = new List<Atom>();
+        var lines = new List<List<Atom[]>> { new() };
         foreach (var word in Words(Atoms(runs, style.Face)).SelectMany(word => Fitting(word, style.Size, width)))
         {
-            if (line.Count > 0 && (line[^1].After == After.MustEnd || Width([.. line, .. word], style.Size) > width))
-                End();
-            line.AddRange(word);
+            if (lines[^1].Count > 0 && (MustEnd(lines[^1]) || Width([.. lines[^1].SelectMany(each => each), .. word], style.Size) > width))
+                lines.Add([]);
+            lines[^1].Add(word);
         }
 
-        End();
-        return lines.ToImmutable();
-
-        void End()
+        for (var i = 1; i < lines.Count; i++)
         {
-            lines.Add(Set(line, style.Size));
-            line.Clear();
+            if (i + 1 == lines.Count || MustEnd(lines[i]))
+                GiveCompany(lines[i - 1], lines[i], style.Size, width);
         }
+
+        return [.. lines.Select(line => Set([.. line.SelectMany(word => word)], style.Size))];
+    }
+
+    private static bool MustEnd(List<Atom[]> line) => line[^1][^1].After == After.MustEnd;
+
+    private static void GiveCompany(List<Atom[]> above, List<Atom[]> last, double size, double width)
+    {
+        if (MustEnd(above) || above.Count < 3 || last.Count > 1 || Width(last[0], size) > width * Lonely)
+            return;
+        Atom[] left = [.. above[..^1].SelectMany(word => word)];
+        if (Width(left, size) < width * LeastAbove)
+            return;
+        last.Insert(0, above[^1]);
+        above.RemoveAt(above.Count - 1);
     }
 
     // Letters that nothing separates, one after the other.
@@ -175,20 +189,20 @@ internal static class LineBreaker
         return width;
     }
 
-    private static SetLine Set(List<Atom> atoms, double size)
+    private static SetLine Set(Atom[] atoms, double size)
     {
         var parts = ImmutableArray.CreateBuilder<(double, string, Typeface)>();
         var (x, start, text) = (0.0, 0.0, new StringBuilder());
-        for (var i = 0; i < atoms.Count; i++)
+        for (var i = 0; i < atoms.Length; i++)
         {
             text.Append(atoms[i].Text);
             // The blank at a line's end isn't seen; who has the text read aloud hears the words apart.
-            if (atoms[i].After == After.Space || (atoms[i].After == After.MustEnd && i + 1 == atoms.Count))
+            if (atoms[i].After == After.Space || (atoms[i].After == After.MustEnd && i + 1 == atoms.Length))
                 text.Append(' ');
-            if (i + 1 < atoms.Count && atoms[i + 1].Face == atoms[i].Face)
+            if (i + 1 < atoms.Length && atoms[i + 1].Face == atoms[i].Face)
                 continue;
             parts.Add((start, text.ToString(), atoms[i].Face));
-            x = start + Letters.Width(i + 1 < atoms.Count ? text.ToString() : text.ToString().TrimEnd(' '), atoms[i].Face, size);
+            x = start + Letters.Width(i + 1 < atoms.Length ? text.ToString() : text.ToString().TrimEnd(' '), atoms[i].Face, size);
             start = x;
             text.Clear();
         }

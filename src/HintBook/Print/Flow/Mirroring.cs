@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Cards.Typesetting;
 
@@ -14,14 +15,19 @@ internal static class Mirroring
     /// <param name="width">The column's width, in millimetres.</param>
     public static Piece Of(Piece piece, double width)
     {
-        var picture = piece.Things.OfType<PrintedPhoto>().FirstOrDefault();
         return piece with
         {
-            Things = picture is null
-                ? [.. piece.Things.Select(thing => Of(thing, width))]
-                : Moving.By(piece.Things, width - picture.Place.Width, 0),
+            Things = piece.ReadsLeftToRight ? [.. Of(piece.Things, width).Select(LeftToRight)] : Of(piece.Things, width),
+            Lower = [.. piece.Lower.Select(lower => (lower.Height, Of(lower.Things, width)))],
         };
     }
+
+    private static ImmutableArray<Printed> Of(ImmutableArray<Printed> things, double width) =>
+        things.OfType<PrintedPhoto>().FirstOrDefault() is { } picture
+            ? Moving.By(things, width - picture.Place.Width, 0)
+            : [.. things.Select(thing => Of(thing, width))];
+
+    private static Printed LeftToRight(Printed thing) => thing is PrintedText text ? text with { RightToLeft = false } : thing;
 
     private static Printed Of(Printed thing, double width) => thing switch
     {

@@ -4,7 +4,8 @@ using HintBook.Cards;
 namespace HintBook.Print.Flow;
 
 /// <summary>
-/// Fills pages with pieces. A page ends as late as it can: before a piece that no <see cref="Piece.WithNext"/> ties to the one above it. What is tied
+/// Fills pages with pieces. A page ends as late as it can: before a piece that no <see cref="Piece.WithNext"/> ties to the one above it. What would be left
+/// for the next page and fits with its photos made lower stands there with lower ones, so that no half of a page is left empty before a photo. What is tied
 /// together and higher than a page is split all the same.
 /// </summary>
 internal static class Paginator
@@ -17,10 +18,13 @@ internal static class Paginator
     public static ImmutableArray<PaperPage> Fill(IReadOnlyList<Piece> pieces, PageFrame frame)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
-        for (var first = 0; first < pieces.Count;)
+        Piece[] set = [.. pieces];
+        for (var first = 0; first < set.Length;)
         {
-            var end = EndOfPage(pieces, first, frame.Text.Height);
-            pages.Add(new(frame, Place(pieces.Skip(first).Take(end - first), frame.Text), []));
+            var end = EndOfPage(set, first, frame.Text.Height);
+            while (end < set.Length && LowersPhotos(set, first, end, frame.Text.Height))
+                end = EndOfPage(set, first, frame.Text.Height);
+            pages.Add(new(frame, Place(set[first..end], frame.Text), []));
             first = end;
         }
 
@@ -51,10 +55,39 @@ internal static class Paginator
         return placed.ToImmutable();
     }
 
-    private static int EndOfPage(IReadOnlyList<Piece> pieces, int first, double room)
+    // Makes the photos lower of what is tied together behind a page's end, if all of that comes onto the page then: all alike, and as little as will do.
+    private static bool LowersPhotos(Piece[] pieces, int first, int end, double room)
+    {
+        var after = end + 1;
+        while (after < pieces.Length && pieces[after - 1].WithNext)
+            after++;
+        var (above, tied) = (pieces[first..end], pieces[end..after]);
+        if (above[^1].WithNext || tied.Any(piece => piece.OnNewPage))
+            return false;
+        for (var step = 0; step < tied.Max(piece => piece.Lower.Length); step++)
+        {
+            Piece[] lower = [.. tied.Select(piece => Lowered(piece, step))];
+            if (HeightOf(above.Concat(lower)) > room + Tolerance)
+                continue;
+            lower.CopyTo(pieces, end);
+            return true;
+        }
+
+        return false;
+    }
+
+    private static Piece Lowered(Piece piece, int step) => piece.Lower.IsEmpty
+        ? piece
+        : piece with { Height = At(piece.Lower, step).Height, Things = At(piece.Lower, step).Things, Lower = [] };
+
+    // One that can't be made so much lower is as low as it can be.
+    private static (double Height, ImmutableArray<Printed> Things) At(ImmutableArray<(double Height, ImmutableArray<Printed> Things)> lower, int step) =>
+        lower[Math.Min(step, lower.Length - 1)];
+
+    private static int EndOfPage(Piece[] pieces, int first, double room)
     {
         var (height, breakable) = (0.0, -1);
-        for (var i = first; i < pieces.Count; i++)
+        for (var i = first; i < pieces.Length; i++)
         {
             if (i > first && !pieces[i - 1].WithNext)
                 breakable = i;
@@ -66,6 +99,6 @@ internal static class Paginator
             return breakable > first ? breakable : Math.Max(first + 1, i);
         }
 
-        return pieces.Count;
+        return pieces.Length;
     }
 }

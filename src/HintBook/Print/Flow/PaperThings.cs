@@ -12,7 +12,7 @@ internal sealed record PrintedPhoto(Rect Place, byte[] Jpeg) : Printed;
 /// <param name="Place">Where it lies.</param>
 internal sealed record PrintedWhite(Rect Place) : Printed;
 
-/// <summary>Things to be read through a red filter alone: pale blue over a red pattern, in which they are lost without it.</summary>
+/// <summary>Things to be read through a red filter alone: letters without red over a red pattern, in which they are lost without it.</summary>
 /// <param name="Place">What the pattern fills.</param>
 /// <param name="Things">The things.</param>
 internal sealed record PrintedUnderFilter(Rect Place, ImmutableArray<Printed> Things) : Printed;

@@ -17,6 +17,9 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
     /// <summary>Whether it begins a page.</summary>
     public bool OnNewPage { get; init; }
 
+    /// <summary>The same in lower heights, the highest first, for a page that has no room for it as it is; empty for all but photos.</summary>
+    public ImmutableArray<(double Height, ImmutableArray<Printed> Things)> Lower { get; init; } = [];
+
     /// <summary>What it is.</summary>
     public Role Role { get; init; } = Role.Paragraph;
 
@@ -28,6 +31,9 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
 
     /// <summary>The parts of an item of a list or of a row of a table, which have tags of their own; empty for all else.</summary>
     public ImmutableArray<PiecePart> Parts { get; init; } = [];
+
+    /// <summary>Whether its lines run from left to right in every language, as those of an address do.</summary>
+    public bool ReadsLeftToRight { get; init; }
 
     /// <summary>Whether it is turned or tinted, so that nobody reads it in passing.</summary>
     public bool IsVeiled { get; init; }

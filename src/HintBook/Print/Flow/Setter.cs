@@ -26,6 +26,10 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     private const double CautionInside = 2.2;
     private const double PointsPerInch = 25.4;
 
+    // How much lower a photo may be where a page has too little room, and the height in millimetres under which it would no longer be made out.
+    private static readonly double[] Lower = [0.9, 0.8, 0.7, 0.6];
+    private const double LeastPhoto = 31;
+
     /// <summary>The least dots to the inch at which a photo is printed; smaller ones are set smaller.</summary>
     public const double LeastResolution = 150;
 
@@ -103,6 +107,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
                 Role = text.Role,
                 Parts = text.Marker is null ? [] : PartsOf(text, lines, group.First, group.Count),
                 Continues = i > 0,
+                ReadsLeftToRight = text.ReadsLeftToRight,
                 WithNext = text.Role is Role.Title or Role.Heading or Role.Subheading,
                 Bookmark = i == 0 && text.Bookmark > 0 ? (text.Bookmark, words) : null,
             }),
@@ -178,11 +183,6 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var most = Math.Min(block.MostHeight, Height * 0.8);
         var width = Math.Min(Math.Min(Width, photo.Width / LeastResolution * PointsPerInch), most * photo.Width / photo.Height);
         var height = width * photo.Height / photo.Width;
-        ImmutableArray<Printed> picture =
-        [
-            new PrintedPhoto(new(0, 0, width, height), photo.Jpeg),
-            .. photo.Marks.SelectMany((mark, i) => Mark(width * mark.X / 100, height * mark.Y / 100, $"{i + 1}")),
-        ];
         var keys = photo.Marks.SelectMany((mark, i) => Text(new TextBlock([new Run(mark.Says)], block.Style)
         {
             Indent = 6,
@@ -190,8 +190,20 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         }));
         return
         [
-            new Piece(height, picture) { Role = Role.Figure, Shows = block.Shows, WithNext = !photo.Marks.IsEmpty },
+            new Piece(height, Scaled(1))
+            {
+                Lower = [.. Lower.Where(scale => height * scale >= LeastPhoto).Select(scale => (height * scale, Scaled(scale)))],
+                Role = Role.Figure,
+                Shows = block.Shows,
+                WithNext = !photo.Marks.IsEmpty,
+            },
             .. keys.Select(key => key with { Before = 1 }),
+        ];
+
+        ImmutableArray<Printed> Scaled(double scale) =>
+        [
+            new PrintedPhoto(new(0, 0, width * scale, height * scale), photo.Jpeg),
+            .. photo.Marks.SelectMany((mark, i) => Mark(width * scale * mark.X / 100, height * scale * mark.Y / 100, $"{i + 1}")),
         ];
     }
 
@@ -210,14 +222,17 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         var left = CautionInside + side + 2;
         ImmutableArray<SetLine> lines = block.Name.Length == 0 ? [] : LineBreaker.Break([new Run($"{block.Name} ")], name, Width - left - CautionInside);
         var says = LineBreaker.Break([new Run(block.Text)], text, Width - left - CautionInside);
-        var height = Math.Max(side, (lines.Length + says.Length) * text.LineHeight) + (2 * CautionInside) - 0.6;
+        var letters = (lines.Length + says.Length) * text.LineHeight;
+        var height = Math.Max(side, letters) + (2 * CautionInside) - 0.6;
+        // A single line stands beside the middle of the sign.
+        var top = CautionInside - 0.3 + Math.Max(0, (side - letters) / 2);
         ImmutableArray<Printed> things =
         [
             new PrintedBox(new(0, 0, CautionRule, height), Tone.Warning),
             .. Frame(new(0, 0, Width, height), Tone.Warning),
             new PrintedSign(new(CautionInside + 0.4, CautionInside, side, side), block.Sign),
-            .. Lines(lines, name, left, CautionInside - 0.3),
-            .. Lines(says, text, left, CautionInside - 0.3 + (lines.Length * text.LineHeight)),
+            .. Lines(lines, name, left, top),
+            .. Lines(says, text, left, top + (lines.Length * text.LineHeight)),
         ];
         return new(height, things) { Role = Role.Paragraph };
     }
@@ -231,7 +246,8 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     private ImmutableArray<Piece> Table(TableBlock table)
     {
         var gives = table.Rows.Append(table.Head).Max(row => Letters.Width(Letters.Printable(row.Gives).Text, Typeface.SemiBold, table.Style.Size));
-        var right = Math.Min(gives, Width / 2);
+        // Words that are added up are a little wider than those that are measured as one.
+        var right = Math.Min(gives + 0.5, Width / 2);
         var left = Width - right - 4;
         return
         [
@@ -295,10 +311,8 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     private static Piece Code(CodeBlock block)
     {
         var module = block.Side / block.Code.SizeWithQuietZone;
-        var quiet = QrMatrix.QuietZone * module;
-        var things = ImmutableArray.CreateBuilder<Printed>();
-        things.Add(new PrintedCode(quiet, quiet, module, block.Code));
-        return new(block.Side, things.ToImmutable()) { Role = Role.Figure, Shows = block.Says };
+        // What is dark stands flush with the words above and below; the quiet zone at its side lies in the margin.
+        return new(block.Side, [new PrintedCode(0, QrMatrix.QuietZone * module, module, block.Code)]) { Role = Role.Figure, Shows = block.Says };
     }
 
     private static Piece Mark(MarkBlock block)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using HintBook.Cards;
 using HintBook.Cards.Codes;
 using HintBook.Print.Flow;
@@ -17,6 +16,7 @@ internal static class BoxLabel
     private const double Gutter = 5;
     private const double CodeSide = 32;
     private const double LeastField = 18;
+    private const double BorderInset = 2.2;
 
     // ISO 216 A6, across.
     private static readonly Size Page = new(148, 105);
@@ -43,7 +43,7 @@ internal static class BoxLabel
             .. copies.Select(copy => new PaperPage(
                 new(Page, room),
                 [.. Placed(paper, Left(paper, style), left), .. Placed(paper, WithField(paper, Right(paper, copy), right), right)],
-                [.. Setter.Frame(new(0.5, 0.5, Page.Width - 1, Page.Height - 1), Tone.Rule)])),
+                [.. Setter.Frame(new(0.5, 0.5, Page.Width - 1, Page.Height - 1), Tone.Rule), .. CardOrnaments.Border(paper.Look, Page, BorderInset)])),
         ];
         return (pages, Fits(paper, Left(paper, style), left) && Fits(paper, WithField(paper, Right(paper, copies[0]), right), right));
     }
@@ -61,12 +61,8 @@ internal static class BoxLabel
         yield return TextBlock.Of(paper.Book.Title.Value, style.Title with { Size = style.Size * 1.7 }) with { Role = Role.Title, Bookmark = 1 };
         if (paper.Book.Maker is { } maker)
             yield return TextBlock.Of(paper.Words.Say("made_by", ("maker", maker.Name.Value)), style.Body) with { Before = style.Gap * 0.4 };
-        if (paper.Age is { } age)
-        {
-            var says = paper.Words.Say("care_children_age", ("age", age.ToString(CultureInfo.InvariantCulture)));
-            yield return TextBlock.Of(says, style.Subheading) with { Before = style.Gap };
-        }
-
+        foreach (var age in paper.AgeLimit(style))
+            yield return age;
         foreach (var caution in paper.ShortCautions(style))
             yield return caution;
         if (!paper.Book.Cautions.IsEmpty)
@@ -83,9 +79,9 @@ internal static class BoxLabel
         {
             yield return TextBlock.Of(paper.Words["card_stuck"], style.Heading);
             yield return new CodeBlock(code, CodeSide, says) { Before = 1 };
-            yield return TextBlock.Of(address, style.Body) with { Before = 1 };
+            yield return TextBlock.Of(address, style.Body) with { Before = 1, ReadsLeftToRight = true };
             if (secret is not null)
-                yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1 };
+                yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1, ReadsLeftToRight = true };
         }
 
         if (serial is not null)

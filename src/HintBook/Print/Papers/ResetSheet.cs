@@ -14,7 +14,10 @@ internal static class ResetSheet
     private const double Bottom = 18;
     private const double Gutter = 9;
     private const double TickRoom = 6.5;
+    private const double MostPhoto = 40;
 
+    /// <summary>How large a photo may be.</summary>
+    public static Size RoomForPhoto(Paper paper) => new((Size.Of(paper).Width - (2 * MarginX) - Gutter) / 2, MostPhoto);
 
     /// <summary>Its pages: two columns below a head.</summary>
     public static ImmutableArray<PaperPage> Layout(PaperBook paper)
@@ -86,7 +89,7 @@ internal static class ResetSheet
                 .. prose.Of(note.Text)
                     .Select(block => block is TextBlock text ? text with { Indent = text.Indent + TickRoom, Before = style.Gap * 0.7 } : block),
             ],
-            note.HasPhotos ? [.. paper.Photos(note.Stage.Photos, Place.Reset, column, 40, style)] : []),
+            note.HasPhotos ? [.. paper.Photos(note.Stage.Photos, Place.Reset, column, MostPhoto, style)] : []),
         _ => [],
     };
 
@@ -102,7 +105,8 @@ internal static class ResetSheet
         ImmutableArray<Piece> pieces, Rect room, double column, ImmutableArray<PlacedPiece> head, double used, Size page, bool rightToLeft)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
-        var left = pieces.AsEnumerable().ToImmutableArray();
+        // Photos stay as high as they are: with lower ones a column could be made shorter and shorter.
+        ImmutableArray<Piece> left = [.. pieces.Select(piece => piece with { Lower = [] })];
         while (pages.Count == 0 || !left.IsEmpty)
         {
             var isFirst = pages.Count == 0;

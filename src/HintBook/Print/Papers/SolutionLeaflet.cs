@@ -14,6 +14,9 @@ internal static class SolutionLeaflet
     // ISO 216 A5.
     private static readonly PageFrame Frame = new(new Size(148, 210), new Rect(15, 14, 118, 178));
 
+    /// <summary>How large a photo may be.</summary>
+    public static Size RoomForPhoto => new(Frame.Text.Width, MostPhoto);
+
     /// <summary>Its pages.</summary>
     public static ImmutableArray<PaperPage> Layout(PaperBook paper)
     {
