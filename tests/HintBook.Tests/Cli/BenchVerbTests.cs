@@ -88,6 +88,21 @@ public sealed class BenchVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_box_without_moves_gets_no_sheet()
+    {
+        var book = Path.Combine(desk.Root, "still");
+        Directory.CreateDirectory(Path.Combine(book, "stages"));
+        File.WriteAllText(Path.Combine(book, "book.yaml"), "format: 2\ntitle: Still\nlanguage: en\ngoal: [ { lid: open } ]\nparts:\n  lid: [ shut, open ]\n");
+        var sheet = Path.Combine(desk.Root, "still.pdf");
+
+        var said = Said.By("testwalk", book, "--out", sheet);
+
+        Assert.Equal(ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("No sheet is written", said.Error, Sensitive);
+        Assert.False(File.Exists(sheet));
+    }
+
+    [Fact]
     public void A_copy_has_its_own_code()
     {
         File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), TwoCopies);

@@ -14,13 +14,15 @@ internal static class Paginator
     /// <summary>The pages, without what stands on every page.</summary>
     /// <param name="pieces">What is set, in order.</param>
     /// <param name="frame">The pages' size and margins.</param>
-    public static ImmutableArray<PaperPage> Fill(IReadOnlyList<Piece> pieces, PageFrame frame)
+    /// <param name="headFor">What stands once more at the top of a page that begins with the piece of a number; null for nothing.</param>
+    public static ImmutableArray<PaperPage> Fill(IReadOnlyList<Piece> pieces, PageFrame frame, Func<int, Piece?>? headFor = null)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
         for (var first = 0; first < pieces.Count;)
         {
-            var end = EndOfPage(pieces, first, frame.Text.Height);
-            pages.Add(new(frame, Place(pieces.Skip(first).Take(end - first), frame.Text), []));
+            Piece[] head = headFor?.Invoke(first) is { } again ? [again] : [];
+            var end = EndOfPage(pieces, first, frame.Text.Height - head.Sum(piece => piece.Height + pieces[first].Before));
+            pages.Add(new(frame, Place([.. head, .. pieces.Skip(first).Take(end - first)], frame.Text), []));
             first = end;
         }
 
