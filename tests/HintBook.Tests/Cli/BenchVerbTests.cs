@@ -88,14 +88,14 @@ public sealed class BenchVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_box_without_moves_gets_no_sheet()
+    public void A_box_that_can_not_be_walked_through_gets_no_sheet()
     {
-        var book = Path.Combine(desk.Root, "still");
-        Directory.CreateDirectory(Path.Combine(book, "stages"));
-        File.WriteAllText(Path.Combine(book, "book.yaml"), "format: 2\ntitle: Still\nlanguage: en\ngoal: [ { lid: open } ]\nparts:\n  lid: [ shut, open ]\n");
-        var sheet = Path.Combine(desk.Root, "still.pdf");
+        File.AppendAllText(
+            Path.Combine(desk.Book, "book.yaml"),
+            "\nreactions:\n  - { when: [ { lid: shut } ], does: { lid: open } }\n  - { when: [ { lid: open } ], does: { lid: shut } }\n");
+        var sheet = Path.Combine(desk.Root, "walk.pdf");
 
-        var said = Said.By("testwalk", book, "--out", sheet);
+        var said = Said.By("testwalk", desk.Book, "--out", sheet);
 
         Assert.Equal(ExitCode.BookHasErrors, said.Exit);
         Assert.Contains("No sheet is written", said.Error, Sensitive);

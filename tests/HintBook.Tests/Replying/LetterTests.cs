@@ -134,7 +134,8 @@ public sealed class LetterTests
 
         // The example's own texts are English: what the search of another language only suspects in them isn't compared.
         string[] Told(Book book) => [.. Leaks.In(book, known.Survey).Findings.All
-            .Where(finding => (finding.IsError || language == "en") && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal)).Select(finding => finding.Message)];
+            .Where(finding => (finding.IsError || language == "en") && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal))
+            .Select(finding => finding.Message)];
     }
 
     [Fact]

@@ -78,8 +78,10 @@ internal sealed class TourPlanner(Book book, Budget budget)
             Duty.Make make => relaxed.Happens(make.Act),
             Duty.Stand stand => machine.Back.Acts.Index().Any(act => relaxed.Happens(act.Index) && act.Item.Puts(stand.Variable, stand.Position)),
             Duty.See see => relaxed.Happens(machine.Back.Acts.Length + see.Rule),
-            Duty.Refuse refuse => !refuse.Never && refuse.Others.Any(clause => clause.Literals.All(each => (relaxed.Attained[each.Variable] & each.Accepts) != 0))
-                && (refuse.Moves.IsEmpty || refuse.Moves.Any(moved => (relaxed.Attained[moved.Variable] & moved.From & ~(1UL << moved.Position)) != 0))
+            Duty.Refuse refuse => !refuse.Never
+                && refuse.Others.Any(clause => clause.Literals.All(each => (relaxed.Attained[each.Variable] & each.Accepts) != 0))
+                && (refuse.Moves.IsEmpty
+                    || refuse.Moves.Any(moved => (relaxed.Attained[moved.Variable] & moved.From & ~(1UL << moved.Position)) != 0))
                 && refuse.Needs.All(clause => clause.Literals.Any(each => (relaxed.Attained[each.Variable] & ~each.Accepts) != 0)),
             _ => false,
         }).ToArray();

@@ -2,7 +2,7 @@ using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Tours;
 
-/// <summary>The states of a box that a planner of walks has met, by number, with what can be done in each: worked out once, when it is first asked for.</summary>
+/// <summary>The states of a box that a planner of walks has met, by number, with what can be done in each: worked out once, when it is asked for.</summary>
 /// <param name="machine">The box.</param>
 internal sealed class TourStates(TourMachine machine)
 {
