@@ -92,7 +92,7 @@ public sealed class BenchVerbTests : IDisposable
     {
         File.AppendAllText(
             Path.Combine(desk.Book, "book.yaml"),
-            "\nreactions:\n  - { when: [ { lid: shut } ], does: { lid: open } }\n  - { when: [ { lid: open } ], does: { lid: shut } }\n");
+            "\nreactions:\n  - { when: [ { lid: locked } ], does: { lid: open } }\n  - { when: [ { lid: open } ], does: { lid: locked } }\n");
         var sheet = Path.Combine(desk.Root, "walk.pdf");
 
         var said = Said.By("testwalk", desk.Book, "--out", sheet);
