@@ -78,8 +78,8 @@ internal static class LetterVerb
 
         if (LetterNotes.Append(book, page, date) is { } why)
         {
-            terminal.Say(why);
-            return ExitCode.WrongUsage;
+            terminal.Say(why.Why);
+            return why.IsOfTheMachine ? ExitCode.MachineFailed : ExitCode.BookHasErrors;
         }
 
         terminal.Say($"Noted in {LetterFile.FileName}.");

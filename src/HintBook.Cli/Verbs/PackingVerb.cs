@@ -1,7 +1,6 @@
 using System.CommandLine;
 using HintBook.Bench;
 using HintBook.Books;
-using HintBook.Publishing;
 
 namespace HintBook.Cli.Verbs;
 
@@ -28,7 +27,7 @@ internal static class PackingVerb
 
             var list = PackingSheet.List(known, of);
             if (file is not null)
-                BenchVerb.Write(file, PackingSheet.Write(known, Options.PaperOf(parsed.GetValue(paper)!), of, Published(path)), terminal);
+                BenchVerb.Write(file, PackingSheet.Write(known, Options.PaperOf(parsed.GetValue(paper)!), of), terminal);
             terminal.Out.Write(parsed.GetValue(format) == "json"
                 ? PackingText.WriteJson(list, of?.Serial.Value)
                 : PackingText.Write(of is null ? known.Book : known.Book.As(of), list, of?.Serial.Value));
@@ -38,12 +37,5 @@ internal static class PackingVerb
             return ExitCode.BookHasErrors;
         });
         return verb;
-    }
-
-    // Pictures are those of the last publish.
-    private static Func<string, byte[]?> Published(string path)
-    {
-        var site = Path.Combine(new PublishOptions().OutputFor(path), "site");
-        return picture => File.Exists(Path.Combine(site, picture)) ? File.ReadAllBytes(Path.Combine(site, picture)) : null;
     }
 }

@@ -33,7 +33,9 @@ internal static class TestWalkVerb
             found = of is null ? found : found.As(of);
 
             var walk = TestWalk.Plan(found, SolvingVerb.LimitsOf(parsed.GetValue(memory), parsed.GetValue(time)), stop);
-            if (file is not null)
+            if (file is not null && walk.Steps.IsEmpty)
+                terminal.Say("No sheet is written, since there is nothing to walk through.");
+            else if (file is not null)
             {
                 var looked = CheckedBook.At(path, null, terminal, stop);
                 if (looked.Known is not { } known)

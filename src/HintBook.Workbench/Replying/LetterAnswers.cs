@@ -52,7 +52,7 @@ internal sealed class LetterAnswers(LiveBook book)
     {
         if (await Asked<NotedPage>(context).ConfigureAwait(false) is not { } asked)
             return;
-        if (Written(asked.Page) is not { } page || book.Now.Shown is not { } known || LetterPage.Find(page, known) is LetterPage.Unknown)
+        if (Written(asked.Page) is not { } named || book.Now.Shown is not { } known || LetterPage.Find(named, known).Name is not { } page)
         {
             await Refuse(context, "No page of this book has that name.").ConfigureAwait(false);
             return;
@@ -63,7 +63,7 @@ internal sealed class LetterAnswers(LiveBook book)
             var isDay = DateOnly.TryParseExact(asked.Date, LetterFile.DateForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day);
             var why = LetterNotes.Append(book.Root, page, isDay ? day : null);
             if (why is not null)
-                await Refuse(context, why).ConfigureAwait(false);
+                await Refuse(context, why.Why).ConfigureAwait(false);
             else
                 context.Response.StatusCode = StatusCodes.Status204NoContent;
         }

@@ -51,11 +51,25 @@ internal static class BenchPaper
     }
 
     /// <summary>A sheet's pages.</summary>
-    public static ImmutableArray<PaperPage> Set(PaperBook paper, string what, IEnumerable<Block> blocks)
+    /// <param name="paper">The book.</param>
+    /// <param name="what">What the sheet is.</param>
+    /// <param name="above">What stands before a table.</param>
+    /// <param name="head">The head of the table's columns, which every page has that goes on with it; null where there is no table.</param>
+    /// <param name="rows">The table's rows and what stands between them.</param>
+    /// <param name="below">What stands behind it.</param>
+    public static ImmutableArray<PaperPage> Set(
+        PaperBook paper, string what, IEnumerable<Block> above, Block? head = null, IEnumerable<Block>? rows = null, IEnumerable<Block>? below = null)
     {
         var page = Size.Of(paper.Paper);
         var room = new Rect(MarginX, Top, page.Width - (2 * MarginX), page.Height - Top - Bottom);
-        var pages = Paginator.Fill(new Setter(room.Width, room.Height, paper.RightToLeft).Set(blocks), new(page, room));
+        var setter = new Setter(room.Width, room.Height, paper.RightToLeft);
+        ImmutableArray<Piece> before = [.. setter.Set(above)], table = [.. setter.Set(rows ?? [])];
+        ImmutableArray<Piece> columns = head is null ? [] : [.. setter.Set([head])];
+        var first = before.Length + columns.Length;
+        var pages = Paginator.Fill(
+            [.. before, .. columns, .. table, .. setter.Set(below ?? [])],
+            new(page, room),
+            piece => columns is [var again] && piece >= first && piece < first + table.Length ? again : null);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {what}");
     }
 

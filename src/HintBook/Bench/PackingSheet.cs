@@ -3,6 +3,7 @@ using System.Globalization;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
+using HintBook.Photos;
 using HintBook.Print;
 using HintBook.Print.Flow;
 
@@ -23,10 +24,9 @@ public static class PackingSheet
     /// <param name="book">The book as it was checked.</param>
     /// <param name="paper">The sheets.</param>
     /// <param name="copy">The copy that it is for; null for all.</param>
-    /// <param name="picture">Gives a developed picture by its path in the site; null where it isn't there.</param>
-    public static byte[] Write(Examined book, Paper paper, Copy? copy, Func<string, byte[]?> picture)
+    public static byte[] Write(Examined book, Paper paper, Copy? copy)
     {
-        var of = Paper(book, paper, copy, picture);
+        var of = Paper(book, paper, copy, path => Developed(book, path));
         return BenchPaper.Write(of, of.Words["print_packing"], Layout(of, PackingList.Of(of)));
     }
 
@@ -52,6 +52,18 @@ public static class PackingSheet
         IEnumerable<Block> Ticked(string heading, IEnumerable<string> lines) => Part(heading, [.. lines.Select(line => BenchPaper.Tick(Capital(line), style))]);
 
         IEnumerable<Block> Part(string heading, ImmutableArray<Block> lines) => lines.IsEmpty ? [] : [BenchPaper.Heading(heading, style), .. lines];
+    }
+
+    // From the book's own photo, as a publish develops it: upright, in sRGB, without a word of metadata.
+    private static byte[]? Developed(Examined book, string path)
+    {
+        var planned = book.Media.Photos.FirstOrDefault(photo => IsOf(book.Site.Plan.Pictures.GetValueOrDefault(photo.File.File.Value), path));
+        if (planned is null)
+            return null;
+        var bytes = book.Folder.ReadBytes(planned.File.File.Value, planned.File.File.At, PhotoSettings.Standard.MaxFileBytes, []);
+        return bytes is null ? null : PhotoPipeline.ForPaper(bytes, planned.Plan, PictureWidth, PictureHeight, whole: true)?.Jpeg.ToArray();
+
+        static bool IsOf(Picture? picture, string path) => picture is not null && picture.Files.Any(file => file.Path == path);
     }
 
     // The copies for which clues are made are those in use; without one that is asked for only what all have in common is listed.

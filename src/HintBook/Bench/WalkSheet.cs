@@ -29,7 +29,7 @@ public static class WalkSheet
     internal static ImmutableArray<PaperPage> Layout(PaperBook paper, TestWalk walk)
     {
         var (style, words) = (BenchPaper.StyleOf(paper), new WalkWords(paper.Book, paper.Words));
-        Block[] blocks =
+        Block[] above =
         [
             .. BenchPaper.Head(paper, paper.Words["print_walk"]),
             TextBlock.Of(paper.Words["print_walk_how"], style.Body) with { Before = style.Gap },
@@ -40,13 +40,14 @@ public static class WalkSheet
                 BenchPaper.Heading(paper.Words["print_fresh"], style),
                 .. walk.Fresh.Select(thing => BenchPaper.Tick(words.NameOf(thing), style)),
             ],
-            Columns(paper, style),
-            .. Rows(paper, walk, words, style),
+        ];
+        Block[] below =
+        [
             .. walk.EndsOpen is null ? Array.Empty<Block>() : [TextBlock.Of(paper.Words["print_walk_open"], style.Subheading) with { Before = style.Gap }],
             .. walk.LeftOut.IsEmpty ? Array.Empty<Block>() : [BenchPaper.Heading(paper.Words["print_walk_left_out"], style)],
             .. walk.LeftOut.Select(left => TextBlock.Of(words.Of(left), style.Body) with { Before = style.Gap * 0.5 }),
         ];
-        return BenchPaper.Set(paper, paper.Words["print_walk"], blocks);
+        return BenchPaper.Set(paper, paper.Words["print_walk"], above, Columns(paper, style), Rows(paper, walk, words, style), below);
     }
 
     private static TickRowBlock Columns(PaperBook paper, PaperStyle style) => new(

@@ -51,9 +51,10 @@ internal static class ListingContent
         ];
     }
 
+    // How the whole box lies is a part too, which moves freely and has no place on the box: nobody sees it there.
     private static IEnumerable<ListingBlock> Visible(Book book, ThemeWords words)
     {
-        ImmutableArray<string> seen = [.. book.Box.Parts.Where(part => part.Seen).Select(part => part.Name)];
+        ImmutableArray<string> seen = [.. book.Box.Parts.Where(part => part.Seen && !(part.Free && part.Place is null)).Select(part => part.Name)];
         return seen.IsEmpty ? [] : [new ListingBlock.Heading(words["listing_visible"]), new ListingBlock.Items(seen)];
     }
 

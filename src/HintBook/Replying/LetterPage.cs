@@ -17,6 +17,15 @@ public abstract partial record LetterPage
     {
     }
 
+    /// <summary>The name of the page as the book has it, whatever it was called in the letter; null where there is none.</summary>
+    public string? Name => this switch
+    {
+        OfStage stage => stage.Page,
+        Gone gone => gone.Page,
+        OfNoStage other => other.Page,
+        _ => null,
+    };
+
     /// <summary>The page of a stage.</summary>
     /// <param name="Page">The page's name that was found: one of the names of the stage, the one in use where the stage itself was named.</param>
     /// <param name="Id">The stage.</param>
@@ -66,6 +75,8 @@ public abstract partial record LetterPage
             return new OfStage(known.Addresses.Names[stage][0], stage);
         if (known.Kept.Stages.TryGetValue(named.Trim(), out var gone) && gone is [var first, ..])
             return new Gone(first.Value);
+        if (IsFront(named, known))
+            return new OfNoStage("index.html");
         if (name.Length == 0)
             return named.Contains('/', StringComparison.Ordinal) ? new OfNoStage("index.html") : new Unknown(named.Trim(), []);
         return IsOther(name, known) ? new OfNoStage($"{name}.html") : new Unknown(named.Trim(), NearestTo(name, named.Trim(), known));
@@ -97,6 +108,18 @@ public abstract partial record LetterPage
     private static bool IsOther(string name, Examined known) =>
         name is "index" or "solution" or "reset" or "care" || known.Site.Where.Pages.Any(page => page.File == $"{name}.html") || name == "where";
 
+    // The site's own address, in any of its languages, as browsers and people write it: with or without https:// and the stroke at its end.
+    private static bool IsFront(string named, Examined known)
+    {
+        if (known.Addresses.Base is not { } site)
+            return false;
+        var front = Bare(site);
+        var folders = known.Site.Plan.Languages.Select(language => language.Folder).Append("");
+        return folders.Any(folder => Bare(named).Equals($"{front}/{folder}".TrimEnd('/'), StringComparison.OrdinalIgnoreCase));
+
+        static string Bare(string address) => Scheme().Replace(Around().Replace(address, "").Split('#', '?')[0], "").TrimEnd('/');
+    }
+
     private static ImmutableArray<(string Name, string Title)> NearestTo(string name, string named, Examined known)
     {
         var titles = known.Book.Stages.ToDictionary(stage => stage.Id.Value, stage => stage.Title.Value);
@@ -113,6 +136,9 @@ public abstract partial record LetterPage
 
     [GeneratedRegex(@"^[\s<>""'“”„«»(\[]+|[\s<>""'“”„«».,;:!?)\]]+$", RegexOptions.CultureInvariant)]
     private static partial Regex Around();
+
+    [GeneratedRegex(@"^https?://", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Scheme();
 
     [GeneratedRegex(@"^\d+-", RegexOptions.CultureInvariant)]
     private static partial Regex FileNumber();

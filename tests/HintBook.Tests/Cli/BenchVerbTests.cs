@@ -88,6 +88,21 @@ public sealed class BenchVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_box_that_can_not_be_walked_through_gets_no_sheet()
+    {
+        File.AppendAllText(
+            Path.Combine(desk.Book, "book.yaml"),
+            "\nreactions:\n  - { when: [ { lid: locked } ], does: { lid: open } }\n  - { when: [ { lid: open } ], does: { lid: locked } }\n");
+        var sheet = Path.Combine(desk.Root, "walk.pdf");
+
+        var said = Said.By("testwalk", desk.Book, "--out", sheet);
+
+        Assert.Equal(ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("No sheet is written", said.Error, Sensitive);
+        Assert.False(File.Exists(sheet));
+    }
+
+    [Fact]
     public void A_copy_has_its_own_code()
     {
         File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), TwoCopies);

@@ -52,6 +52,25 @@ public sealed class LetterVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_file_of_letters_that_can_not_take_a_note_is_a_mistake_of_the_book()
+    {
+        File.WriteAllText(Path.Combine(desk.Book, "letters.csv"), "who,what\nAnn,help\n");
+
+        var said = Said.By("letter", desk.Book, "the-number", "--note");
+
+        Assert.Equal(ExitCode.BookHasErrors, said.Exit);
+        Assert.Contains("names no column “page”", said.Error, Sensitive);
+    }
+
+    [Fact]
+    public void A_note_that_can_not_be_written_is_a_failure_of_the_machine()
+    {
+        Directory.CreateDirectory(Path.Combine(desk.Book, "letters.csv"));
+
+        Assert.Equal(ExitCode.MachineFailed, Said.By("letter", desk.Book, "the-number", "--note").Exit);
+    }
+
+    [Fact]
     public void An_owner_gets_the_values_of_their_own_copy_and_of_no_other()
     {
         desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");

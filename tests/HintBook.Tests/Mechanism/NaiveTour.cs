@@ -162,9 +162,16 @@ internal sealed partial class NaiveExplorer
         if (!follows || !moved.Any(each => named[each] is Part or Thing))
             return [];
         return Tests(state, name, [.. move.Needs], moved, needs =>
-            All(state, needs)
+            All(state, needs) && WouldMove()
             && move.Changes.All(c => c.Position.Value != Thing.UsedUp || state.At[c.Name.Value] is not (Thing.Hidden or Thing.UsedUp))
             && (move.FromOutside || CanReach(state.At, Made(state.At, move.Changes, needs))));
+
+        // Where all that it moves is there already, trying it tells nothing.
+        bool WouldMove()
+        {
+            var made = Made(state.At, move.Changes, move.Needs);
+            return moved.Any(each => named[each] is Part or Thing && made[each] != state.At[each]);
+        }
     }
 
     private IEnumerable<string> Tests(State state, string name, List<Condition> needs, HashSet<string> moved, Func<List<Condition>, bool> rest)

@@ -71,10 +71,11 @@ public class TestWalkTests
         Assert.Null(WalkLaws.Broken(book, walk));
         Assert.Null(walk.EndsOpen);
         Assert.InRange(walk.LeftOut.Length, 0, 6);
+        Assert.InRange(walk.LeftOut.Count(left => !left.IsProved), 0, 1);
         Assert.Equal(["wax-pellet"], walk.Fresh);
         Assert.Equal(book.Box.Moves.Length + book.Stages.Sum(stage => stage.Moves.Length), walk.Moves);
         Assert.Equal(book.Box.Reactions.Length, walk.Reactions);
-        Assert.InRange(Ratio(walk), 1, 1.33);
+        Assert.InRange(Ratio(walk), 1, 1.3);
     }
 
     [Theory]

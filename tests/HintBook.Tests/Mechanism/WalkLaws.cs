@@ -20,6 +20,8 @@ internal static class WalkLaws
             var why = box.Make(step.Step);
             if (step.MustHold && (why is null || !box.Positions.SequenceEqual(before)))
                 return $"it gives way: {step.Step}";
+            if (step.MustHold && step.Step.Kind is StepKind.StageMove or StepKind.BookMove && IsMadeAlready(book, step.Step, box))
+                return $"it is tried where it would move nothing: {step.Step}";
             if (!step.MustHold && why is not null)
                 return $"{step.Step} isn't possible: {why}";
             if (!step.MustHold && step.Step.Kind is StepKind.StageMove or StepKind.BookMove && Moves(book, step.Step, box))
@@ -62,6 +64,13 @@ internal static class WalkLaws
         var move = step.Stage is { } id ? book.Stages.First(stage => stage.Id.Value == id).Moves[step.Move] : book.Box.Moves[step.Move];
         var moved = book.Box.Parts.Select(part => part.Id.Value).Concat(book.Box.Things.Select(thing => thing.Id.Value)).ToHashSet();
         return !move.Changes.Any(change => moved.Contains(change.Name.Value)) || box.ByHand.Keys.Any(moved.Contains);
+    }
+
+    private static bool IsMadeAlready(Book book, Step step, Replayer box)
+    {
+        var move = step.Stage is { } id ? book.Stages.First(stage => stage.Id.Value == id).Moves[step.Move] : book.Box.Moves[step.Move];
+        return !move.Changes.Any(change => box.Positions.TryGetValue(change.Name.Value, out var at) && at != change.Position.Value
+            && book.Box.Parts.Select(part => part.Id.Value).Concat(book.Box.Things.Select(thing => thing.Id.Value)).Contains(change.Name.Value));
     }
 
     private static string NameOf(Step step) => $"{step.Kind}/{step.Stage}/{step.Move}";

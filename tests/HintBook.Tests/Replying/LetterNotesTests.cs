@@ -44,7 +44,7 @@ public sealed class LetterNotesTests : IDisposable
     {
         book.With(LetterFile.FileName, "who,what\nAnn,help\n");
 
-        Assert.Contains("names no column “page”", LetterNotes.Append(book.Path, "mn8h4cjx", Day), StringComparison.Ordinal);
+        Assert.Contains("names no column “page”", LetterNotes.Append(book.Path, "mn8h4cjx", Day)?.Why, StringComparison.Ordinal);
         Assert.Equal("who,what\nAnn,help\n", Text);
     }
 
@@ -54,10 +54,21 @@ public sealed class LetterNotesTests : IDisposable
         var elsewhere = Path.GetTempFileName();
         book.WithLink(LetterFile.FileName, elsewhere);
 
-        Assert.Contains("nothing was noted", LetterNotes.Append(book.Path, "mn8h4cjx", Day), StringComparison.Ordinal);
+        Assert.Contains("nothing was noted", LetterNotes.Append(book.Path, "mn8h4cjx", Day)?.Why, StringComparison.Ordinal);
 
         Assert.Equal("", File.ReadAllText(elsewhere));
         File.Delete(elsewhere);
+    }
+
+    [Fact]
+    public void Nobody_but_its_owner_may_read_it()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such mode.");
+
+        Append("83wf3vhk", Day);
+        Append("mn8h4cjx", Day);
+
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(Where));
     }
 
     [Fact]

@@ -4,11 +4,14 @@ using AngleSharp.Html.Dom;
 using CsCheck;
 using HintBook.Books;
 using HintBook.Checking;
+using HintBook.Cli;
 using HintBook.Pages;
 using HintBook.Replying;
 using HintBook.Spoilers;
 using HintBook.Tests.Books;
+using HintBook.Tests.Cli;
 using HintBook.Tests.Pages;
+using HintBook.Tests.Publishing;
 using HintBook.Tests.Reading;
 
 namespace HintBook.Tests.Replying;
@@ -31,56 +34,114 @@ public sealed class LetterTests
     [MemberData(nameof(LanguagesAndSteps))]
     public void Every_piece_of_a_letter_stands_on_the_page_at_that_step_or_is_a_word_of_the_theme(string language, LetterStep step)
     {
-        var known = In(language);
-        var words = known.Theme.Words[language];
-        string[] own = [.. words.Entries.Values.Select(Shape)];
-        var pages = Site.Build(known.Site.Plan, known.Theme).Site.Files.ToDictionary(file => file.Path);
+        var known = In(Example.Value, language);
+        var pages = PagesOf(known);
 
-        Assert.All(known.Book.Stages, stage =>
-        {
-            var letter = Letter(known, stage.Id.Value, step);
-            var page = Sites.Parse(Encoding.UTF8.GetString(pages[known.Addresses.PageOf(stage.Id.Value)].Content().Span));
-            var (opened, help) = (UpTo(page, step), Bare(Of(page, step)));
-            Assert.All(letter.Parts, part =>
+        Assert.All(known.Book.Stages, stage => SaysNoMoreThanItsPage(known, pages, stage.Id.Value, step, copy: null));
+    }
+
+    [Fact]
+    public void Whatever_stage_step_copy_and_language_a_letter_says_nothing_that_its_page_at_that_step_does_not()
+    {
+        using var desk = new BookAndOutput();
+        var known = WithCopies(desk);
+        var languages = SixLanguages.ToDictionary(language => language, language => In(known, language));
+        var pages = languages.ToDictionary(each => each.Key, each => PagesOf(each.Value));
+        var own = 0;
+        Gen.Select(
+            Gen.Int[0, known.Book.Stages.Length - 1],
+            Gen.Int[0, 2],
+            Gen.Int[0, 2],
+            Gen.Int[0, SixLanguages.Length - 1]).Sample(
+            (stageNumber, stepNumber, copyNumber, languageNumber) =>
             {
-                switch (part.Kind)
-                {
-                    case LetterPartKind.Words or LetterPartKind.Heading:
-                        Assert.Contains(own, shape => Regex.IsMatch(part.Text, shape, RegexOptions.None, TimeSpan.FromSeconds(5)));
-                        break;
-                    case LetterPartKind.Help:
-                        Assert.All(Unnumbered(part.Text).Split('\n'), line => Assert.Contains(Bare(line), help, StringComparison.Ordinal));
-                        break;
-                    case LetterPartKind.Address:
-                        Assert.Equal(known.Addresses.Base + known.Addresses.PageOf(stage.Id.Value), part.Text);
-                        break;
-                    default:
-                        Assert.All(part.Text.Split('\n'), line => Assert.Contains(Bare(line), opened, StringComparison.Ordinal));
-                        break;
-                }
-            });
-            // In the page's order, from its first word; pictures come after the text.
-            Assert.StartsWith(Bare(Unnumbered(letter.Parts.Single(part => part.Kind == LetterPartKind.Help).Text)), help, StringComparison.Ordinal);
+                var (stage, step, language) = (known.Book.Stages[stageNumber].Id.Value, (LetterStep)stepNumber, SixLanguages[languageNumber]);
+                var serial = new[] { "001", "002", null }[copyNumber];
+                var copy = known.Book.Copies.FirstOrDefault(each => each.Serial.Value == serial);
+                var text = SaysNoMoreThanItsPage(languages[language], pages[language], stage, step, copy);
+                string[] said = [.. new[] { "2846", "5173", "6284" }.Where(number => text.Contains(number, StringComparison.Ordinal))];
+                Assert.Equal(copy is not null && stage == "the-number" && step == LetterStep.Answer ? [copy["number"]!.Value.Value] : [], said);
+                Interlocked.Add(ref own, said.Length);
+            },
+            iter: 300);
+        Assert.InRange(own, 5, int.MaxValue);
+    }
+
+    // Two copies in use and one that isn't, each with a number of its own.
+    private static Examined WithCopies(BookAndOutput desk)
+    {
+        desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
+        desk.Change("book.yaml", "clue: \"zero fish, four crows, two cats, zero dogs\"", "clue: { copy: verse }");
+        desk.Change("stages/02-the-number.md", "*zero fish, four crows, two cats, zero dogs*", "a verse about animals");
+        desk.Change("stages/02-the-number.md", "Zero fish, four crows, two cats, zero dogs. The number is **0420**.", "The number is **{{ copy: number }}**.");
+        desk.Change("stages/03-the-lid.md", "Set **0420** on", "Set your number on");
+        File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), "\nid: practice-box\nsealed: true\n");
+        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), """
+            copies:
+              "001": { own: { number: "2846", verse: "two fish, eight crows, four cats, six dogs" } }
+              "002": { own: { number: "5173", verse: "five fish, one crow, seven cats, three dogs" } }
+              "003": { retired: true, own: { number: "6284", verse: "six fish, two crows, eight cats, four dogs" } }
+
+            """);
+        Assert.Equal(ExitCode.Fine, Said.By("copies", desk.Book, "--seal").Exit);
+        return Assert.IsType<Sound>(HintBook.Checking.Check.Run(desk.Book)).Examined;
+    }
+
+    private static Dictionary<string, MadeFile> PagesOf(Examined known) =>
+        Site.Build(known.Site.Plan, known.Theme).Site.Files.ToDictionary(file => file.Path);
+
+    // A card fills in on the page what is its copy's own.
+    private static string SaysNoMoreThanItsPage(Examined known, Dictionary<string, MadeFile> pages, string stage, LetterStep step, Copy? copy)
+    {
+        var words = known.Theme.Words[known.Book.Language.Value];
+        string[] shapes = [.. words.Entries.Values.Select(Shape)];
+        var letter = Letter(known, stage, step, copy?.Serial.Value);
+        var page = Sites.Parse(Encoding.UTF8.GetString(pages[known.Addresses.PageOf(stage)].Content().Span));
+        foreach (var value in page.QuerySelectorAll("[data-own]").Where(_ => copy is not null))
+            value.TextContent = copy![value.GetAttribute("data-own")!]!.Value.Value;
+        var (opened, help) = (UpTo(page, step), Bare(Of(page, step)));
+        Assert.All(letter.Parts, part =>
+        {
+            switch (part.Kind)
+            {
+                case LetterPartKind.Words or LetterPartKind.Heading:
+                    Assert.Contains(shapes, shape => Regex.IsMatch(part.Text, shape, RegexOptions.None, TimeSpan.FromSeconds(5)));
+                    break;
+                case LetterPartKind.Help:
+                    Assert.All(Unnumbered(part.Text).Split('\n'), line => Assert.Contains(Bare(line), help, StringComparison.Ordinal));
+                    break;
+                case LetterPartKind.Address:
+                    Assert.Equal(known.Addresses.Base + known.Addresses.PageOf(stage), part.Text);
+                    break;
+                default:
+                    Assert.All(part.Text.Split('\n'), line => Assert.Contains(Bare(line), opened, StringComparison.Ordinal));
+                    break;
+            }
         });
+        // In the page's order, from its first word; pictures come after the text.
+        Assert.StartsWith(Bare(Unnumbered(letter.Parts.Single(part => part.Kind == LetterPartKind.Help).Text)), help, StringComparison.Ordinal);
+        return letter.Text;
     }
 
     [Theory]
     [MemberData(nameof(LanguagesAndSteps))]
     public void A_letter_in_the_place_of_its_step_gives_the_leak_check_nothing_more_to_find(string language, LetterStep step)
     {
-        var known = In(language);
+        var known = In(Example.Value, language);
         var with = known.Book with { Stages = [.. known.Book.Stages.Select(stage => With(stage, step, Letter(known, stage.Id.Value, step).Text))] };
 
         Assert.Empty(Told(with).Except(Told(known.Book)));
 
+        // The example's own texts are English: what the search of another language only suspects in them isn't compared.
         string[] Told(Book book) => [.. Leaks.In(book, known.Survey).Findings.All
-            .Where(finding => finding.IsError && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal)).Select(finding => finding.Message)];
+            .Where(finding => (finding.IsError || language == "en") && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal))
+            .Select(finding => finding.Message)];
     }
 
     [Fact]
     public void The_leak_check_would_find_the_help_of_the_next_step()
     {
-        var known = In("en");
+        var known = In(Example.Value, "en");
         var stage = known.Book.Stages.First(stage => stage.Id.Value == "five-wheels");
         var tooMuch = With(stage, LetterStep.Nudge, Letter(known, "five-wheels", LetterStep.Answer).Text);
         var with = known.Book with { Stages = known.Book.Stages.Replace(stage, tooMuch) };
@@ -126,6 +187,9 @@ public sealed class LetterTests
     [InlineData("index.html")]
     [InlineData("where.html")]
     [InlineData("solution")]
+    [InlineData("https://alder-row.example/beekeeper/")]
+    [InlineData("HTTPS://Alder-Row.example/beekeeper")]
+    [InlineData("<alder-row.example/beekeeper/#top>.")]
     public void A_page_of_no_stage_leads_to_where_am_I(string page)
     {
         var written = Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(Example.Value, new() { Page = page }));
@@ -144,7 +208,7 @@ public sealed class LetterTests
     [InlineData("ar")]
     public void A_stage_that_is_gone_is_said_to_be_gone_and_leads_to_where_am_I(string language)
     {
-        var known = In(language);
+        var known = In(Example.Value, language);
         known = known with
         {
             Addresses = known.Addresses with { Gone = ["7m5x9r4t"] },
@@ -157,6 +221,16 @@ public sealed class LetterTests
         Assert.Contains(known.Theme.Words[language]["where"], letter.Text, StringComparison.Ordinal);
         Assert.Contains("/where.html", letter.Text, StringComparison.Ordinal);
         Assert.Null(letter.Step);
+    }
+
+    [Fact]
+    public void A_letter_that_quotes_the_site_itself_is_about_its_front_page()
+    {
+        var written = Assert.IsType<LetterAnswer.Written>(
+            LetterDesk.Answer(Example.Value, new() { Text = "Stuck: The Beekeeper's Cabinet, page https://alder-row.example/beekeeper/" }));
+
+        Assert.Equal("index.html", written.Letter.Page);
+        Assert.Contains("/where.html", written.Letter.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -179,13 +253,12 @@ public sealed class LetterTests
                 Assert.DoesNotContain("\n\n\n", text, StringComparison.Ordinal);
             });
 
-    private static Letter Letter(Examined known, string stage, LetterStep step) =>
-        Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(known, new() { Page = stage, Step = step })).Letter;
+    private static Letter Letter(Examined known, string stage, LetterStep step, string? serial = null) =>
+        Assert.IsType<LetterAnswer.Written>(LetterDesk.Answer(known, new() { Page = stage, Step = step, Serial = serial })).Letter;
 
-    // The example with its words in another language: the author's own stay as they are.
-    private static Examined In(string language)
+    // A book with its words in another language: the author's own stay as they are.
+    private static Examined In(Examined known, string language)
     {
-        var known = Example.Value;
         var book = known.Book with { Language = A.Value(language) };
         return known with { Book = book, Site = known.Site with { Plan = known.Site.Plan with { Book = book } } };
     }

@@ -40,6 +40,12 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         return shortest;
     }
 
+    /// <summary>The first plan that is found in the same way, or null: whoever asks makes it shorter.</summary>
+    /// <param name="solved">The state.</param>
+    /// <param name="soon">Whether to give up soon.</param>
+    public List<int>? AnyPlan(int[] solved, bool soon) =>
+        orders.Select(ranked => Way(solved, ranked, soon ? MostTriedForMany : MostTried)?.Acts).FirstOrDefault(plan => plan is not null);
+
     /// <summary>
     /// Whether a plan is found in the same way from another state. States from which one was found are remembered, as far as what they
     /// have in common with other states decides.
@@ -64,7 +70,11 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     });
 
     // Tried: how many states its hardest step took.
-    private (List<int> Acts, int Tried)? Plan(int[] solved, int[] ranked, int mostTried)
+    private (List<int> Acts, int Tried)? Plan(int[] solved, int[] ranked, int mostTried) => Way(solved, ranked, mostTried) is { } found
+        ? (PlanShortening.Shorten(back with { Start = [.. solved] }, found.Acts, back.Goal, thorough: true), found.Tried)
+        : null;
+
+    private (List<int> Acts, int Tried)? Way(int[] solved, int[] ranked, int mostTried)
     {
         var (plan, tried) = (new List<int>(), 0);
         var state = solved;
@@ -76,7 +86,7 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
             (state, tried) = (found.State, Math.Max(tried, found.Tried));
         }
 
-        return (PlanShortening.Shorten(back with { Start = [.. solved] }, plan, back.Goal, thorough: true), tried);
+        return (plan, tried);
     }
 
     /// <summary>No plan has fewer steps: so many things are out of place that no two of them are put right by the same act.</summary>

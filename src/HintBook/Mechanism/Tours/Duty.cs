@@ -28,7 +28,20 @@ internal abstract record Duty
     /// <param name="Lacks">The need as it is written; null where any of them will do.</param>
     public sealed record Refuse(int Act, int Variable, ImmutableArray<Clause> Others, ImmutableArray<Clause> Needs, Condition? Lacks) : Duty
     {
+        /// <summary>What it would move; one of it must be elsewhere, or trying would tell nothing. Empty for a free part.</summary>
+        public ImmutableArray<Effect> Moves { get; init; } = [];
+
+        /// <summary>Whether all else that it asks for is never so without what mustn't hold: it can't be tried at all.</summary>
+        public bool Never => Others.All(other => Implies(other, Needs) || (!Moves.IsEmpty && Moves.All(moved => Keeps(other, moved))));
+
         /// <summary>Whether this is the time to try it.</summary>
-        public bool Holds(int[] state) => Stepper.Holds(Others, state) && !Stepper.Holds(Needs, state);
+        public bool Holds(int[] state) => Stepper.Holds(Others, state) && !Stepper.Holds(Needs, state)
+            && (Moves.IsEmpty || Moves.Any(effect => state[effect.Variable] != effect.Position && effect.Applies(state[effect.Variable])));
+
+        private static bool Implies(Clause clause, ImmutableArray<Clause> needs) => needs.Any(need => need.Literals.All(asked =>
+            clause.Literals.Any(each => each.Variable == asked.Variable && (each.Accepts & ~asked.Accepts) == 0)));
+
+        private static bool Keeps(Clause clause, Effect effect) => clause.Literals.Any(each =>
+            each.Variable == effect.Variable && (each.Accepts & effect.From & ~(1UL << effect.Position)) == 0);
     }
 }

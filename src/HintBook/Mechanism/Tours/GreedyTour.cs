@@ -1,5 +1,4 @@
 using HintBook.Books;
-using HintBook.Mechanism.Model;
 
 namespace HintBook.Mechanism.Tours;
 
@@ -8,10 +7,11 @@ namespace HintBook.Mechanism.Tours;
 /// hasn't been tried yet is put off, and what uses something up longer still.
 /// </summary>
 /// <param name="machine">The box.</param>
+/// <param name="states">Its states.</param>
 /// <param name="wanted">By duty: whether it is to be done.</param>
 /// <param name="mayGoTo">Whether a state may be gone to.</param>
 /// <param name="budget">What may be used.</param>
-internal sealed class GreedyTour(TourMachine machine, bool[] wanted, Func<int[], bool> mayGoTo, Budget budget)
+internal sealed class GreedyTour(TourMachine machine, TourStates states, bool[] wanted, Func<int[], bool> mayGoTo, Budget budget)
 {
     private const int MostNearby = 600;
     private const int MostGuided = 1_000;
@@ -55,16 +55,16 @@ internal sealed class GreedyTour(TourMachine machine, bool[] wanted, Func<int[],
 
     private List<Deed>? Nearby(Patience patience)
     {
-        var seen = new HashSet<Positions> { new(state) };
-        var open = new Queue<Node>([new Node(state, null, default)]);
+        var seen = new HashSet<int> { states.NumberOf(state) };
+        var open = new Queue<Node>([new Node(states.NumberOf(state), null, default)]);
         while (open.TryDequeue(out var at) && seen.Count < MostNearby)
         {
-            foreach (var deed in machine.Deeds(at.State).Where(deed => !IsPutOff(deed, at.State, patience)))
+            foreach (var edge in states.From(at.State).Where(edge => !IsPutOff(edge.Deed, states[at.State], patience)))
             {
-                if (IsWanted(deed) && mayGoTo(deed.Next))
-                    return at.Then(deed);
-                if (seen.Add(new Positions(deed.Next)))
-                    open.Enqueue(new Node(deed.Next, at, deed));
+                if (IsWanted(edge.Deed) && mayGoTo(edge.Deed.Next))
+                    return at.Then(edge.Deed);
+                if (seen.Add(edge.To))
+                    open.Enqueue(new Node(edge.To, at, edge.Deed));
             }
         }
 
@@ -101,19 +101,19 @@ internal sealed class GreedyTour(TourMachine machine, bool[] wanted, Func<int[],
     // What a state costs is worked out when its turn has come; until then it counts as the one before it.
     private List<Deed>? Guided(int[] from, Func<RelaxedCosts, int> costOf, Func<Deed, bool> isEnd)
     {
-        var seen = new HashSet<Positions> { new(from) };
-        var open = new PriorityQueue<Node, (int, int)>([(new Node(from, null, default), (0, 0))]);
+        var seen = new HashSet<int> { states.NumberOf(from) };
+        var open = new PriorityQueue<Node, (int, int)>([(new Node(states.NumberOf(from), null, default), (0, 0))]);
         for (var looked = 0; looked < MostGuided && open.TryDequeue(out var at, out _); looked++)
         {
-            var cost = costOf(new RelaxedCosts(machine.Back, at.State));
+            var cost = costOf(new RelaxedCosts(machine.Back, states[at.State]));
             if (cost >= RelaxedCosts.Never)
                 continue;
-            foreach (var deed in machine.Deeds(at.State).Where(deed => isEnd(deed) || !deed.Handling.MustHold))
+            foreach (var edge in states.From(at.State).Where(edge => isEnd(edge.Deed) || !edge.Deed.Handling.MustHold))
             {
-                if (isEnd(deed))
-                    return at.Then(deed);
-                if (seen.Add(new Positions(deed.Next)))
-                    open.Enqueue(new Node(deed.Next, at, deed), (cost, seen.Count));
+                if (isEnd(edge.Deed))
+                    return at.Then(edge.Deed);
+                if (seen.Add(edge.To))
+                    open.Enqueue(new Node(edge.To, at, edge.Deed), (cost, seen.Count));
             }
         }
 
@@ -167,7 +167,7 @@ internal sealed class GreedyTour(TourMachine machine, bool[] wanted, Func<int[],
          where machine.Back.Variables[literal.Variable].Named is Code
          select (literal.Variable, duty.Index)).Distinct().ToLookup(each => each.Variable, each => each.Index);
 
-    private sealed record Node(int[] State, Node? Before, Deed By)
+    private sealed record Node(int State, Node? Before, Deed By)
     {
         public List<Deed> Then(Deed last)
         {

@@ -67,6 +67,8 @@ internal sealed class LeastHandlings
                 break;
             case Duty.Refuse refuse:
                 Enter(refuse.Others);
+                if (refuse.Moves is [var moved])
+                    Enter(moved.Variable, machine.Back.Variables[moved.Variable].All & moved.From & ~(1UL << moved.Position));
                 if (refuse.Needs is [{ Literals: [var need] }])
                     Enter(need.Variable, machine.Back.Variables[need.Variable].All & ~need.Accepts);
                 break;

@@ -1,127 +1,155 @@
-using HintBook.Mechanism.Model;
-
 namespace HintBook.Mechanism.Tours;
 
-/// <summary>Changes a walk step by step: makes it shorter, as long as it does all that it did, and has it try what must hold.</summary>
+/// <summary>
+/// Changes a walk step by step: makes it shorter, as long as it does all that it did, and has it come by where something can be tried that must hold. Such
+/// tries are left out of it while it is changed: each costs one handling wherever it is made, so it only matters that the walk comes by.
+/// </summary>
 internal sealed class TourEditing
 {
     private const int LongestPiece = 12;
-    private const int MostNearby = 120;
-    private const int MostAround = 1_500;
-    private const int MostBack = 600;
+    private const int MovesTried = 2_000;
+    private const int LongestMoved = 5;
+    private const int FarthestMoved = 40;
+    private const int MostAround = 8_000;
+    private const int MostBack = 2_000;
     private const int MostAttempts = 10;
     private readonly TourMachine machine;
-    private readonly List<int> wanted;
+    private readonly TourStates states;
+    private readonly DutySet wanted;
     private readonly bool home;
     private readonly Budget budget;
+    private readonly List<DutySet?> tries = [];
     private List<Handling> walk;
-    private List<int[]> states = [];
+    private List<int> at = [];
 
-    // What the handlings before each place do, and those from it on.
-    private List<bool[]> before = [];
-    private List<bool[]> behind = [];
+    // What is done until the walk comes to each place, and what from there on; tries at the place belong to both.
+    private List<DutySet> before = [];
+    private List<DutySet> behind = [];
 
     /// <summary>Begins with a walk.</summary>
     /// <param name="machine">The box.</param>
+    /// <param name="states">Its states.</param>
     /// <param name="walk">A walk that is possible.</param>
     /// <param name="wanted">The duties that it does and must still do afterwards.</param>
     /// <param name="home">Whether it ends as shipped and must still do so.</param>
     /// <param name="budget">What may be used.</param>
-    public TourEditing(TourMachine machine, List<Handling> walk, IReadOnlyList<int> wanted, bool home, Budget budget)
+    public TourEditing(TourMachine machine, TourStates states, List<Handling> walk, IReadOnlyList<int> wanted, bool home, Budget budget)
     {
-        (this.machine, this.walk, this.wanted, this.home, this.budget) = (machine, walk, [.. wanted], home, budget);
-        Keep(walk);
+        (this.machine, this.states, this.home, this.budget) = (machine, states, home, budget);
+        this.walk = [.. walk.Where(handling => !handling.MustHold)];
+        this.wanted = DutySet.Of(machine.Duties.Length, wanted);
+        Keep(this.walk);
     }
 
-    /// <summary>A walk that is at most as long: no piece of it can be left out, or made shorter by another way between the same states.</summary>
-    public List<Handling> Shorten()
+    /// <summary>The walk with its tries, each at the first place where it is possible.</summary>
+    public List<Handling> Walk
+    {
+        get
+        {
+            var (all, left) = (new List<Handling>(), wanted.Copy());
+            for (var i = 0; i < at.Count; i++)
+            {
+                foreach (var deed in machine.Tries(states[at[i]]).Where(deed => left.Remove(deed.Own)))
+                    all.Add(deed.Handling);
+                if (i < walk.Count)
+                    all.Add(walk[i]);
+            }
+
+            return all;
+        }
+    }
+
+    /// <summary>Makes the walk at most as long: no piece of it can be left out, done at another time, or done by a shorter way.</summary>
+    public void Shorten()
     {
         for (var count = int.MaxValue; walk.Count < count && !budget.Spent(0, 0, 0);)
         {
             count = walk.Count;
             LeaveOutPieces();
-            TakeShortWays();
+            MovePieces();
         }
-
-        return walk;
     }
 
-    /// <summary>Has the walk try what must hold, wherever that takes the fewest handlings more.</summary>
+    /// <summary>Has the walk come by where something can be tried that must hold, wherever that takes the fewest handlings more.</summary>
     /// <param name="duties">What is to be tried; what no short way around leads to stays undone.</param>
     public void Try(IEnumerable<int> duties)
     {
         var left = duties.ToDictionary(duty => duty, _ => MostAttempts);
         do
         {
-            TryOnTheWay(left);
+            foreach (var duty in left.Keys.Where(behind[0].Has).ToList())
+            {
+                left.Remove(duty);
+                wanted.Add(duty);
+            }
         }
         while (left.Count > 0 && !budget.Spent(0, 0, 0) && GoAround(left));
     }
 
-    private void TryOnTheWay(Dictionary<int, int> left)
-    {
-        var tried = new List<Handling>();
-        for (var i = 0; i < states.Count; i++)
-        {
-            foreach (var deed in machine.Tries(states[i]).Where(deed => left.Remove(deed.Own)))
-            {
-                tried.Add(deed.Handling);
-                wanted.Add(deed.Own);
-            }
-
-            if (i < walk.Count)
-                tried.Add(walk[i]);
-        }
-
-        Keep(tried);
-    }
-
-    // From all states of the walk at once to the nearest one in which something can be tried, and back to the walk.
+    // From all states of the walk at once to the nearest ones in which something can be tried, and back to the walk.
     private bool GoAround(Dictionary<int, int> left)
     {
-        var seen = new HashSet<Positions>();
-        var open = new Queue<(int[] State, int From, List<Handling> Way)>();
-        for (var i = 0; i < states.Count; i++)
+        var (seen, ends) = (new HashSet<int>(), new List<(int Duty, int End)>());
+        var open = new List<(int State, int From, Handling By)>();
+        foreach (var state in at.Where(seen.Add))
+            open.Add((state, -1, default));
+        var most = seen.Count + MostAround;
+        for (var here = 0; here < open.Count && seen.Count < most && left.Values.Any(attempts => attempts > 0); here++)
         {
-            if (seen.Add(new(states[i])))
-                open.Enqueue((states[i], i, []));
-        }
-
-        for (var most = seen.Count + MostAround; seen.Count < most && open.TryDequeue(out var at);)
-        {
-            foreach (var deed in machine.Tries(at.State).Where(deed => left.ContainsKey(deed.Own)))
+            foreach (var duty in left.Keys.Where(duty => left[duty] > 0 && TriesAt(open[here].State).Has(duty)).ToList())
             {
-                if (Back(deed.Next, at.From) is (var back, var to) && Instead(at.From, to, [.. at.Way, deed.Handling, .. back]))
-                {
-                    left.Remove(deed.Own);
-                    wanted.Add(deed.Own);
-                    return true;
-                }
-
-                if (--left[deed.Own] == 0)
-                    left.Remove(deed.Own);
+                ends.Add((duty, here));
+                left[duty]--;
             }
 
-            foreach (var deed in machine.Deeds(at.State).Where(deed => !deed.Handling.MustHold && seen.Add(new(deed.Next))))
-                open.Enqueue((deed.Next, at.From, [.. at.Way, deed.Handling]));
+            foreach (var edge in states.From(open[here].State))
+            {
+                if (!edge.Deed.Handling.MustHold && seen.Add(edge.To))
+                    open.Add((edge.To, here, edge.Deed.Handling));
+            }
         }
 
-        return false;
+        var tried = false;
+        foreach (var (duty, end) in ends)
+        {
+            if (!left.ContainsKey(duty) || !Around(duty, end, open))
+                continue;
+            left.Remove(duty);
+            wanted.Add(duty);
+            tried = true;
+        }
+
+        foreach (var duty in left.Keys.ToList())
+            left[duty] = MostAttempts;
+        return tried;
     }
 
-    private (List<Handling> Way, int To)? Back(int[] from, int at)
+    private bool Around(int duty, int end, List<(int State, int From, Handling By)> open)
     {
-        var goals = new Dictionary<Positions, int>();
-        for (var i = Math.Min(states.Count - 1, at + LongestPiece); i >= at; i--)
-            goals[new(states[i])] = i;
-        var seen = new HashSet<Positions> { new(from) };
-        var open = new Queue<(int[] State, List<Handling> Way)>([(from, [])]);
+        if (behind[0].Has(duty))
+            return true;
+        var (way, first) = (new List<Handling>(), end);
+        for (; open[first].From >= 0; first = open[first].From)
+            way.Add(open[first].By);
+        way.Reverse();
+        var place = at.IndexOf(open[first].State);
+        return place >= 0 && Back(open[end].State, place) is (var back, var to)
+            && Instead(place, to, [.. way, .. back], walk.Count + way.Count + back.Count, duty);
+    }
+
+    private (List<Handling> Way, int To)? Back(int from, int place)
+    {
+        var goals = new Dictionary<int, int>();
+        for (var i = Math.Min(at.Count - 1, place + LongestPiece); i >= place; i--)
+            goals[at[i]] = i;
+        var seen = new HashSet<int> { from };
+        var open = new Queue<(int State, List<Handling> Way)>([(from, [])]);
         while (open.TryDequeue(out var here) && seen.Count < MostBack)
         {
-            if (goals.TryGetValue(new(here.State), out var to))
+            if (goals.TryGetValue(here.State, out var to))
                 return (here.Way, to);
-            foreach (var deed in machine.Deeds(here.State).Where(deed => !deed.Handling.MustHold && seen.Add(new(deed.Next))))
-                open.Enqueue((deed.Next, [.. here.Way, deed.Handling]));
+            foreach (var edge in states.From(here.State).Where(edge => !edge.Deed.Handling.MustHold && seen.Add(edge.To)))
+                open.Enqueue((edge.To, [.. here.Way, edge.Deed.Handling]));
         }
 
         return null;
@@ -133,98 +161,96 @@ internal sealed class TourEditing
         {
             for (var i = 0; i + length <= walk.Count && !budget.Spent(0, 0, 0);)
             {
-                if (!Instead(i, i + length, []))
+                if (!Instead(i, i + length, [], walk.Count - 1))
                     i++;
             }
         }
     }
 
-    private void TakeShortWays()
+    // Pieces are done earlier or later, here and there, and stay there unless the walk gets longer: sooner or later that makes something needless. Where
+    // comes from numbers that are the same each time (a linear congruential generator; its constants as Numerical Recipes has them, from memory).
+    private void MovePieces()
     {
-        for (var i = 0; i < walk.Count && !budget.Spent(0, 0, 0); i++)
+        var number = 1u;
+        for (var moved = 0; moved < MovesTried && !budget.Spent(0, 0, 0); moved++)
         {
-            var last = new Dictionary<Positions, int>();
-            for (var j = i + 2; j < states.Count && j <= i + LongestPiece; j++)
-                last[new Positions(states[j])] = j;
-            foreach (var (way, to) in Nearby(states[i], last, i))
-            {
-                if (Instead(i, to, way))
-                    break;
-            }
+            var length = 1 + Next(LongestMoved);
+            var (first, by) = (Next(walk.Count), 1 + Next(FarthestMoved));
+            var middle = Next(2) == 0 ? first + length : first + by;
+            var end = first + length + by;
+            if (end <= walk.Count)
+                Instead(first, end, [.. walk[middle..end], .. walk[first..middle]], walk.Count);
+        }
+
+        int Next(int below)
+        {
+            number = unchecked((number * 1_664_525) + 1_013_904_223);
+            return (int)((ulong)number * (ulong)below >> 32);
         }
     }
 
-    // Whether a piece of the walk can be replaced; then it is.
-    private bool Instead(int from, int to, List<Handling> way)
+    private bool IsEnd(int state) => !home || machine.IsHome(states[state]);
+
+    // Whether a piece of the walk can be replaced; then it is. What isn't possible any more, there and behind it, is left out.
+    private bool Instead(int from, int to, List<Handling> way, int most, int? duty = null)
     {
-        var (state, done) = (states[from], (bool[])before[from].Clone());
+        var (state, done, kept) = (at[from], before[from].Copy(), walk[..from]);
         foreach (var handling in way)
-        {
-            if (!Do(handling))
-                return false;
-        }
+            Do(handling);
 
         // As soon as the box stands as it did on the way before, all that follows is possible.
         var on = to;
-        for (; on < walk.Count && !state.AsSpan().SequenceEqual(states[on]); on++)
-        {
-            if (!Do(walk[on]))
-                return false;
-        }
-
-        if ((home && on == walk.Count && !machine.IsHome(state)) || wanted.Any(duty => !done[duty] && !behind[on][duty]))
+        for (; on < walk.Count && state != at[on]; on++)
+            Do(walk[on]);
+        if (on < walk.Count || state == at[on])
+            done.Add(behind[on]);
+        if (kept.Count + walk.Count - on > most || !IsEnd(on < walk.Count ? at[^1] : state) || !done.Covers(wanted) || (duty is { } also && !done.Has(also)))
             return false;
-        Keep([.. walk[..from], .. way, .. walk[to..]]);
+        Keep([.. kept, .. walk[on..]]);
         return true;
 
-        bool Do(Handling handling)
+        void Do(Handling handling)
         {
-            if (machine.Do(handling, state) is not { } deed)
-                return false;
-            TourMachine.Mark(deed, done);
-            state = deed.Next;
-            return true;
+            if (states.Do(state, handling) is not { } edge || (edge.To == state && (edge.Deed.Own < 0 || done.Has(edge.Deed.Own))))
+                return;
+            done.Add(edge.Deed);
+            done.Add(TriesAt(edge.To));
+            state = edge.To;
+            kept.Add(handling);
         }
+    }
+
+    private DutySet TriesAt(int state)
+    {
+        while (tries.Count <= state)
+            tries.Add(null);
+        return tries[state] ??= DutySet.Of(machine.Duties.Length, machine.Tries(states[state]).Select(deed => deed.Own));
     }
 
     private void Keep(List<Handling> kept)
     {
         walk = kept;
-        (states, before, behind) = ([machine.Start], [new bool[machine.Duties.Length]], [new bool[machine.Duties.Length]]);
+        at = [states.NumberOf(machine.Start)];
+        before = [TriesAt(at[0]).Copy()];
         var deeds = new List<Deed>();
         foreach (var handling in walk)
         {
-            var deed = machine.Do(handling, states[^1]) ?? throw new InvalidOperationException("a walk that was possible isn't any more");
-            deeds.Add(deed);
-            states.Add(deed.Next);
-            before.Add((bool[])before[^1].Clone());
-            TourMachine.Mark(deed, before[^1]);
+            var edge = states.Do(at[^1], handling) ?? throw new InvalidOperationException("a walk that was possible isn't any more");
+            deeds.Add(edge.Deed);
+            at.Add(edge.To);
+            before.Add(before[^1].Copy());
+            before[^1].Add(edge.Deed);
+            before[^1].Add(TriesAt(edge.To));
         }
 
+        behind = [TriesAt(at[^1]).Copy()];
         for (var i = walk.Count - 1; i >= 0; i--)
         {
-            behind.Add((bool[])behind[^1].Clone());
-            TourMachine.Mark(deeds[i], behind[^1]);
+            behind.Add(behind[^1].Copy());
+            behind[^1].Add(deeds[i]);
+            behind[^1].Add(TriesAt(at[i]));
         }
 
         behind.Reverse();
-    }
-
-    private IEnumerable<(List<Handling> Way, int To)> Nearby(int[] from, Dictionary<Positions, int> last, int at)
-    {
-        var ways = new Dictionary<Positions, List<Handling>> { [new(from)] = [] };
-        var open = new Queue<int[]>([from]);
-        while (open.TryDequeue(out var state) && ways.Count < MostNearby)
-        {
-            foreach (var deed in machine.Deeds(state).Where(deed => !deed.Handling.MustHold))
-            {
-                List<Handling> way = [.. ways[new(state)], deed.Handling];
-                if (!ways.TryAdd(new(deed.Next), way))
-                    continue;
-                open.Enqueue(deed.Next);
-                if (last.TryGetValue(new(deed.Next), out var to) && to - at > way.Count)
-                    yield return (way, to);
-            }
-        }
     }
 }

@@ -1,46 +1,38 @@
-using HintBook.Mechanism.Model;
-
 namespace HintBook.Mechanism.Tours;
 
 /// <summary>Every state of a small box that a test walk can come to, with all that can be done there.</summary>
 internal sealed class TourGraph
 {
-    private readonly List<int[]> states = [];
-    private readonly Dictionary<Positions, int> numbers = [];
-    private readonly List<Edge[]> edges = [];
+    private readonly TourStates states;
+    private readonly List<TourStates.Edge[]> edges = [];
     private List<(int From, bool Own)>[]? backwards;
 
-    private TourGraph()
-    {
-    }
-
-    /// <summary>Something that can be done in a state.</summary>
-    /// <param name="Deed">What is done.</param>
-    /// <param name="To">The number of the state after it.</param>
-    public readonly record struct Edge(Deed Deed, int To);
+    private TourGraph(TourStates states) => this.states = states;
 
     /// <summary>How many states there are.</summary>
     public int Count => states.Count;
 
     /// <summary>What can be done in each state, by its number; 0 is the box as shipped.</summary>
-    public IReadOnlyList<Edge[]> Edges => edges;
+    public IReadOnlyList<TourStates.Edge[]> Edges => edges;
 
     /// <summary>A state.</summary>
     public int[] this[int number] => states[number];
 
     /// <summary>The number of a state.</summary>
-    public int NumberOf(int[] state) => numbers[new Positions(state)];
+    public int NumberOf(int[] state) => states.NumberOf(state);
 
     /// <summary>Looks at every state; null where there are more than some number, or no time is left.</summary>
-    public static TourGraph? Of(TourMachine machine, int most, Budget budget)
+    /// <param name="states">Those of the box, none of which but the one as shipped has been met yet.</param>
+    /// <param name="most">The most states.</param>
+    /// <param name="budget">What may be used.</param>
+    public static TourGraph? Of(TourStates states, int most, Budget budget)
     {
-        var graph = new TourGraph();
-        graph.Add(machine.Start);
-        for (var i = 0; i < graph.states.Count; i++)
+        var graph = new TourGraph(states);
+        for (var i = 0; i < states.Count; i++)
         {
-            if (graph.states.Count > most || budget.Spent(graph.states.Count, 0, 0))
+            if (states.Count > most || budget.Spent(states.Count, 0, 0))
                 return null;
-            graph.edges.Add([.. machine.Deeds(graph.states[i]).Select(deed => new Edge(deed, graph.Add(deed.Next)))]);
+            graph.edges.Add(states.From(i));
         }
 
         budget.Add(graph.Count);
@@ -93,17 +85,5 @@ internal sealed class TourGraph
         }
 
         return backwards;
-    }
-
-    private int Add(int[] state)
-    {
-        var key = new Positions(state);
-        if (!numbers.TryGetValue(key, out var number))
-        {
-            numbers[key] = number = states.Count;
-            states.Add(state);
-        }
-
-        return number;
     }
 }

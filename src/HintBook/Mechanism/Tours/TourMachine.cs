@@ -54,7 +54,7 @@ internal sealed class TourMachine
         }
 
         sees = [.. Back.Rules.Select((_, r) => Add(new Duty.See(r)))];
-        refusals = [.. Latches.Of(book, machine).Select(latch => (Add(latch), latch))];
+        refusals = [.. Latches.Of(book, machine).Select(Moving).Select(latch => (Add(latch), latch))];
         Duties = duties.ToImmutable();
 
         int Add(Duty duty)
@@ -62,6 +62,8 @@ internal sealed class TourMachine
             duties.Add(duty);
             return duties.Count - 1;
         }
+
+        Duty.Refuse Moving(Duty.Refuse latch) => latch.Variable >= 0 ? latch : latch with { Moves = MovedBy(latch.Act) };
     }
 
     /// <summary>The machine of putting back: all moves, free parts, ways back, undos, and replacing what is used up.</summary>
@@ -81,6 +83,9 @@ internal sealed class TourMachine
 
     /// <summary>Whether an act uses something up.</summary>
     public bool UsesUp(int act) => Back.Acts[act].Effects.Any(effect => effect.Position == Back.Variables[effect.Variable].Gone);
+
+    /// <summary>What an act moves, apart from what somebody learns.</summary>
+    public ImmutableArray<Effect> MovedBy(int act) => [.. Back.Acts[act].Effects.Where(effect => !Back.Variables[effect.Variable].IsKnowledge)];
 
     /// <summary>All that can be tried now, those that must hold first; what changes nothing and does no duty is left out.</summary>
     /// <param name="state">How the box stands.</param>

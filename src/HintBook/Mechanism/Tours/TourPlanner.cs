@@ -15,6 +15,7 @@ internal sealed class TourPlanner(Book book, Budget budget)
     private const int MostStates = 4_000;
     private const int MostPairs = 400_000;
     private const string Never = "nothing in the book ever makes that possible";
+    private const string NeverAlone = "what else the move needs, or what lies before it, is never so without that, so it is never alone in the way";
 
     /// <summary>The walk.</summary>
     public TestWalk Plan()
@@ -29,9 +30,11 @@ internal sealed class TourPlanner(Book book, Budget budget)
         var machine = new TourMachine(book, compiled, shipped);
         if (machine.Back.Refused is { } why)
             return Nothing($"Putting back can't be looked at: {why}.");
-        var graph = TourGraph.Of(machine, MostStates, budget);
+        var states = new TourStates(machine);
+        states.NumberOf(machine.Start);
+        var graph = TourGraph.Of(states, MostStates, budget);
         budget.Forgive();
-        return graph is null ? OfLarge(machine) : OfSmall(machine, graph);
+        return graph is null ? OfLarge(machine, states) : OfSmall(machine, states, graph);
     }
 
     private bool SettlesAlways(Machine compiled)
@@ -41,7 +44,7 @@ internal sealed class TourPlanner(Book book, Budget budget)
         return graph is { Stopped: null, Unrest: null };
     }
 
-    private TestWalk OfSmall(TourMachine machine, TourGraph graph)
+    private TestWalk OfSmall(TourMachine machine, TourStates states, TourGraph graph)
     {
         var toHome = graph.FewestBesides(s => machine.IsHome(graph[s]) ? 0 : int.MaxValue);
         var (possible, goesHome) = (new bool[machine.Duties.Length], new bool[machine.Duties.Length]);
@@ -61,13 +64,13 @@ internal sealed class TourPlanner(Book book, Budget budget)
             if (walk is not null)
                 return Told(machine, walk, wanted, possible, closed, walk.Count);
             if (bound < int.MaxValue)
-                return Greedy(machine, wanted, possible, s => toHome[graph.NumberOf(s)] < int.MaxValue, bound);
+                return Greedy(machine, states, wanted, possible, s => toHome[graph.NumberOf(s)] < int.MaxValue, bound);
         }
 
-        return Greedy(machine, wanted, possible, s => toHome[graph.NumberOf(s)] < int.MaxValue, 0);
+        return Greedy(machine, states, wanted, possible, s => toHome[graph.NumberOf(s)] < int.MaxValue, 0);
     }
 
-    private TestWalk OfLarge(TourMachine machine)
+    private TestWalk OfLarge(TourMachine machine, TourStates states)
     {
         var relaxed = new DeleteRelaxation(machine.Back with { Start = [.. machine.Start] });
         var possible = machine.Duties.Select(duty => duty switch
@@ -75,11 +78,14 @@ internal sealed class TourPlanner(Book book, Budget budget)
             Duty.Make make => relaxed.Happens(make.Act),
             Duty.Stand stand => machine.Back.Acts.Index().Any(act => relaxed.Happens(act.Index) && act.Item.Puts(stand.Variable, stand.Position)),
             Duty.See see => relaxed.Happens(machine.Back.Acts.Length + see.Rule),
-            Duty.Refuse refuse => refuse.Others.Any(clause => clause.Literals.All(each => (relaxed.Attained[each.Variable] & each.Accepts) != 0))
+            Duty.Refuse refuse => !refuse.Never
+                && refuse.Others.Any(clause => clause.Literals.All(each => (relaxed.Attained[each.Variable] & each.Accepts) != 0))
+                && (refuse.Moves.IsEmpty
+                    || refuse.Moves.Any(moved => (relaxed.Attained[moved.Variable] & moved.From & ~(1UL << moved.Position)) != 0))
                 && refuse.Needs.All(clause => clause.Literals.Any(each => (relaxed.Attained[each.Variable] & ~each.Accepts) != 0)),
             _ => false,
         }).ToArray();
-        return Greedy(machine, Wanted(machine, possible), possible, GoesHome, 0);
+        return Greedy(machine, states, Wanted(machine, possible), possible, GoesHome, 0);
 
         bool GoesHome(int[] state)
         {
@@ -101,29 +107,34 @@ internal sealed class TourPlanner(Book book, Budget budget)
         ];
     }
 
-    private TestWalk Greedy(TourMachine machine, List<int> wanted, bool[] possible, Func<int[], bool> mayGoTo, int bound)
+    private TestWalk Greedy(TourMachine machine, TourStates states, List<int> wanted, bool[] possible, Func<int[], bool> mayGoTo, int bound)
     {
         var asked = new bool[machine.Duties.Length];
-        List<int> tries = [.. wanted.Where(duty => machine.Duties[duty] is Duty.Refuse refuse && !TellsCode(machine, refuse))];
-        foreach (var duty in wanted.Except(tries))
+        List<int> tries = [.. wanted.Where(duty => machine.Duties[duty] is Duty.Refuse)];
+        foreach (var duty in wanted.Where(duty => machine.Duties[duty] is not Duty.Refuse refuse || TellsCode(machine, refuse)))
             asked[duty] = true;
-        var tour = new GreedyTour(machine, asked, mayGoTo, budget);
+        var tour = new GreedyTour(machine, states, asked, mayGoTo, budget);
         tour.Go();
         List<Handling> walk = [.. tour.Walk];
         ImmutableArray<Step> opening = [.. walk.Where(handling => !handling.MustHold).Select(handling => machine.Back.Acts[handling.Act].Step)];
-        var home = new GreedyReset(machine.Back, opening).Plan(tour.State);
-        var back = home?.Select(act => new Handling(act)) ?? tour.Home()?.Select(deed => deed.Handling);
+        var reset = new GreedyReset(machine.Back, opening);
+        var back = Made(reset.AnyPlan(tour.State, soon: true)) ?? tour.Home()?.Select(deed => deed.Handling) ?? Made(reset.AnyPlan(tour.State, soon: false));
         if (back is not null)
             walk.AddRange(back);
         var did = machine.Follow(walk)!.Value.Done;
         List<int> done = [.. wanted.Where(duty => did[duty])];
-        var editing = new TourEditing(machine, walk, done, back is not null, budget);
+        var editing = new TourEditing(machine, states, walk, done, back is not null, budget);
         editing.Shorten();
-        editing.Try(wanted.Except(done));
-        walk = editing.Shorten();
+        editing.Try(tries);
+        editing.Shorten();
+        editing.Try(tries);
+        editing.Shorten();
+        walk = editing.Walk;
         did = machine.Follow(walk)!.Value.Done;
         var least = Math.Max(bound, LeastHandlings.Of(machine, [.. wanted.Where(duty => did[duty])], back is not null));
         return Told(machine, walk, wanted, possible, back is not null, least);
+
+        static IEnumerable<Handling>? Made(List<int>? acts) => acts?.Select(act => new Handling(act));
     }
 
     // Before a code is told its lock can be tried; other locks and latches are tried later, wherever it takes the fewest handlings more.
@@ -160,7 +171,8 @@ internal sealed class TourPlanner(Book book, Budget budget)
                 continue;
             if (duty is Duty.Refuse { Lacks: not null } one && !possible[number] && TriedAnyway(one.Act))
                 continue;
-            var why = possible[number] ? "no way to it was found that leaves the rest of the walk possible" : Never;
+            var why = possible[number] ? "no way to it was found that leaves the rest of the walk possible"
+                : duty is Duty.Refuse { Never: true } ? NeverAlone : Never;
             yield return Described(machine, duty, why, !possible[number]);
         }
 

@@ -15,16 +15,19 @@ internal static class Paginator
     /// <summary>The pages, without what stands on every page.</summary>
     /// <param name="pieces">What is set, in order.</param>
     /// <param name="frame">The pages' size and margins.</param>
-    public static ImmutableArray<PaperPage> Fill(IReadOnlyList<Piece> pieces, PageFrame frame)
+    /// <param name="headFor">What stands once more at the top of a page that begins with the piece of a number; null for nothing.</param>
+    public static ImmutableArray<PaperPage> Fill(IReadOnlyList<Piece> pieces, PageFrame frame, Func<int, Piece?>? headFor = null)
     {
         var pages = ImmutableArray.CreateBuilder<PaperPage>();
         Piece[] set = [.. pieces];
         for (var first = 0; first < set.Length;)
         {
-            var end = EndOfPage(set, first, frame.Text.Height);
-            while (end < set.Length && LowersPhotos(set, first, end, frame.Text.Height))
-                end = EndOfPage(set, first, frame.Text.Height);
-            pages.Add(new(frame, Place(set[first..end], frame.Text), []));
+            Piece[] head = headFor?.Invoke(first) is { } again ? [again] : [];
+            var room = frame.Text.Height - head.Sum(piece => piece.Height + set[first].Before);
+            var end = EndOfPage(set, first, room);
+            while (end < set.Length && LowersPhotos(set, first, end, room))
+                end = EndOfPage(set, first, room);
+            pages.Add(new(frame, Place([.. head, .. set[first..end]], frame.Text), []));
             first = end;
         }
 
