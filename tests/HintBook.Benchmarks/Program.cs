@@ -10,6 +10,7 @@ using HintBook.Benchmarks.Whole;
 // `leaks` the search for secrets, `draft` stages from two hours of captions,
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
 // `sittings` what people who tried a box tell, `sealing` a sealed book of 500 copies and 40 stages and its audit,
+// `pages` and `photos` large books by whole processes beside their floors: so many stages or photos, each so many times; `make-book` writes such a book.
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
@@ -18,6 +19,9 @@ return args switch
     [] => WholeRuns.Run(),
     ["floor-pages", var book, var output] => PagesFloor.Run(book, output),
     ["floor-photos", var book, var output] => PhotosFloor.Run(book, output),
+    ["pages", var stages, var rounds] => SpeedNumbers.Pages(Number(stages), Number(rounds)),
+    ["photos", var photos, var rounds] => SpeedNumbers.Photos(Number(photos), Number(rounds)),
+    ["make-book", var folder, var stages, var photos, var cards] => Made(folder, Number(stages), Number(photos), cards == "cards"),
     ["leaks"] => LeakNumbers.Print(),
     ["audit"] => AuditNumbers.Print(),
     ["draft"] => DraftNumbers.Print(),
@@ -42,11 +46,17 @@ return args switch
 
 static int Number(string digits) => int.Parse(digits, System.Globalization.CultureInfo.InvariantCulture);
 
+static int Made(string folder, int stages, int photos, bool cards)
+{
+    HintBook.Benchmarks.Books.MadeBook.Write(folder, stages, photos, cards);
+    return 0;
+}
+
 static int Usage()
 {
     Console.Error.WriteLine(
-        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | mechanism "
-        + "| paper [CARDS | example | booklet | cards CARDS] | sealing [COPIES STAGES] | sittings "
+        "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | make-book FOLDER STAGES PHOTOS cards/none | mechanism "
+        + "| pages STAGES ROUNDS | paper [CARDS | example | booklet | cards CARDS] | photos PHOTOS ROUNDS | sealing [COPIES STAGES] | sittings "
         + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }
