@@ -12,7 +12,8 @@ internal sealed partial class CaselessCodes
     private const int Around = 24, MostApart = 24, KanaApart = 'ァ' - 'ぁ';
 
     private static readonly string[] Speaking =
-        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
+        ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力",
+        "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
 
     private readonly List<(int Secret, string Letters)> codes = [];
     private readonly List<(int Secret, string Word)> written = [];

@@ -150,7 +150,8 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
                     var role = RoleOf(text, ids, source, first, last, j - i + 1 == to - from);
                     if (role == NumberRole.Ordinary)
                         continue;
-                    var isSure = sure && role == NumberRole.Code && !(j == i + 1 && IsPair(j, to) && pieces[j].First - pieces[i].Last > 1) && (isWhole || to - from >= SurelyInARow);
+                    var isPair = j == i + 1 && IsPair(j, to) && pieces[j].First - pieces[i].Last > 1;
+                    var isSure = sure && role == NumberRole.Code && !isPair && (isWhole || to - from >= SurelyInARow);
                     found.Add(new(secret, first, last, isSure, Words: 1, IsCode: true));
                 }
             }
@@ -166,7 +167,8 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
         if (role != NumberRole.Code || (isBySymbol && last > first))
             return role;
         var isOne = first == last && char.IsAsciiDigit(text.Of(text.Words[first])[0]);
-        return Counts(text, ids, source, last) || IsCounted(source, text.Words[last].End) || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
+        return Counts(text, ids, source, last) || IsCounted(source, text.Words[last].End)
+            || (!isOne && !IsGrouped(text, first, last) && HasFigures(text, first, last))
             ? NumberRole.Doubtful
             : role;
     }

@@ -250,7 +250,9 @@ internal sealed class FoldedText(AuditLanguage language)
         if (digit >= 0)
             letters[used++] = (char)('0' + digit);
         else if (IsRomanNumeral(letter))
-            used += ((int)CharUnicodeInfo.GetNumericValue(letter)).TryFormat(letters.AsSpan(used), out var written, default, CultureInfo.InvariantCulture) ? written : 0;
+            used += ((int)CharUnicodeInfo.GetNumericValue(letter)).TryFormat(letters.AsSpan(used), out var written, default, CultureInfo.InvariantCulture)
+                ? written
+                : 0;
         else
             used += Accents.Bare(rune, letters.AsSpan(used));
     }

@@ -138,7 +138,8 @@ internal sealed class LooseCodes
             at--;
         var said = tokens[i].Symbols;
         return at >= 0 && parts.Exists(part => part.IsValue && part.Symbols == said)
-            && text.Of(text.Words[tokens[at].Last]) is "after" or "behind" or "beside" or "nach" or "hinter" or "neben" or "apres" or "derriere" or "tras" or "despues"
+            && text.Of(text.Words[tokens[at].Last]) is "after" or "behind" or "beside" or "nach" or "hinter" or "neben"
+                or "apres" or "derriere" or "tras" or "despues"
                 or "del" or "du" or "dem" or "der" or "بعد" or "وبعد" or "قبل" or "وقبل";
     }
 

@@ -34,7 +34,8 @@ internal static partial class Measures
         + "grammes litres livre livres ans année années mois jour jours heure heures semaine degré degrés pourcent janvier février mars avril juin "
         + "juillet août septembre octobre novembre décembre metro metros centímetro centímetros milímetro milímetros gramo gramos litro litros libra "
         + "libras página páginas año años meses día días hora horas grado grados enero febrero marzo abril mayo junio julio agosto septiembre octubre "
-        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما ساعة دقيقة");
+        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما "
+        + "ساعة دقيقة");
 
     private static readonly string[] BehindUnspaced =
         ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "ヶ月", "か月", "週"];
@@ -154,8 +155,8 @@ internal static partial class Measures
 
     // What costs something: "postage is 30.71".
     [GeneratedRegex(
-        @"\b(prices?|costs?|postage|cheques?|pay|paid|fee|bill|invoice|deposit|preis|kostet|kosten|versand|porto|zahlen|überweisen|prix|coûtent|coûte|payer|payez"
-        + @"|réglez|facture|precio|cuestan?|envío|pague|pagar)\b|送料|料金|代金|ثمن|سعر|أجرة|دفع|يكلف",
+        @"\b(prices?|costs?|postage|cheques?|pay|paid|fee|bill|invoice|deposit|preis|kostet|kosten|versand|porto|zahlen|überweisen|prix|coûtent|coûte"
+        + @"|payer|payez|réglez|facture|precio|cuestan?|envío|pague|pagar)\b|送料|料金|代金|ثمن|سعر|أجرة|دفع|يكلف",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Price();

@@ -50,7 +50,8 @@ internal sealed class Objects
             return false;
         return !IsIdiom(text, first, last)
             && !(numbers.Language.HasVerbsAlike
-                && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last) || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
+                && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last)
+                    || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
 
     // "Toute personne aimant les énigmes".
@@ -203,7 +204,8 @@ internal sealed class Objects
 
     // "My wife needles me."
     private static bool IsDoneToSomebody(FoldedText text, int first, int last) =>
-        first == last && first > 0 && last + 1 < text.Words.Length && text.Words[first].Parting == Parting.Space && text.Words[last + 1].Parting == Parting.Space
+        first == last && first > 0 && last + 1 < text.Words.Length
+        && text.Words[first].Parting == Parting.Space && text.Words[last + 1].Parting == Parting.Space
         && text.Of(text.Words[last]).EndsWith("s") && text.Of(text.Words[last + 1]) is "me" or "you" or "him" or "us" or "them";
 
     // "Your energy flags", "the frame hooks neatly": a noun with its article is the subject, and it is the first verb of its clause.
@@ -324,7 +326,9 @@ internal sealed class Objects
         if (numbers.Language.HasCompounds || numbers.UseOf(ids[at + 1]) != WordUse.Plain || acts.Contains(next))
             return false;
         if (numbers.Language.HasVerbsAlike)
-            return !IsLikeVerb(next) && !shortVerbs.Contains(next) && next is not ("upside" or "back" or "free" or "round" or "again" or "sideways" or "home" or "clockwise" or "anticlockwise" or "once" or "twice" or "first");
+            return !IsLikeVerb(next) && !shortVerbs.Contains(next)
+                && next is not ("upside" or "back" or "free" or "round" or "again" or "sideways" or "home" or "clockwise"
+                    or "anticlockwise" or "once" or "twice" or "first");
         return numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal) && !next.EndsWith("mente", StringComparison.Ordinal);
     }
 

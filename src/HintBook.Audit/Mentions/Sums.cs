@@ -149,7 +149,8 @@ internal sealed class Sums
                 return Reckoned.None;
             if (Of(text, tokens[at]) is not Reckoned.None and var operation)
                 return operation;
-            if (!tokens[at].Is(Sign.Article | Sign.Grammar) && text.Of(text.Words[tokens[at].First]) is not ("number" or "zahl" or "nombre" or "numero" or "العدد"))
+            if (!tokens[at].Is(Sign.Article | Sign.Grammar)
+                && text.Of(text.Words[tokens[at].First]) is not ("number" or "zahl" or "nombre" or "numero" or "العدد"))
                 return Reckoned.None;
         }
 

@@ -56,7 +56,8 @@ internal sealed class TimeRemarks
         if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 1 < tokens.Length && tokens[at + 1].Is(Sign.Minute))
             return (token.Value, at + 1);
         // "Five minutes short of it": read as one phrase.
-        if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 1 < tokens.Length && text.Of(text.Words[tokens[at + 1].First]) is "minutes" or "minute")
+        if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 1 < tokens.Length
+            && text.Of(text.Words[tokens[at + 1].First]) is "minutes" or "minute")
             return (token.Value, at + 1);
         // "Five more minutes".
         if (token.Is(Sign.Number) && token.Value is > 0 and < 60 && at + 2 < tokens.Length && tokens[at + 2].Is(Sign.Minute)

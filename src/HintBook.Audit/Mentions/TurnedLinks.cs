@@ -62,13 +62,15 @@ internal sealed class TurnedLinks
             return false;
         if (IsNewTopic(text, strongest, to) || IsDirectlyCoordinated(text, from, to))
             return IsOfIt(text, from, to);
-        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from) || IsSaidOfTheSame(text, clause) || GoesBack(text, from, clause, to);
+        return ClauseBetween(text, from, to) is not { } clause || stops > 0 || IsInFront(text, from)
+            || IsSaidOfTheSame(text, clause) || GoesBack(text, from, clause, to);
     }
 
     // "Needle. Bone. Left-hand pocket."
     private bool AreBrief(FoldedText text, int from, int to)
     {
-        if (numbers.Language.IsUnspaced || to - from > MostBrief || to + 1 >= text.Words.Length || HasItems(text, from, to) || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
+        if (numbers.Language.IsUnspaced || to - from > MostBrief || to + 1 >= text.Words.Length || HasItems(text, from, to)
+            || (from > 0 && text.Words[from].Parting < Parting.Stop && IsTelling(text, from - 1)))
             return false;
         for (var i = from + 1; i < to; i++)
         {
@@ -117,7 +119,8 @@ internal sealed class TurnedLinks
     private bool IsInFront(FoldedText text, int from)
     {
         var at = from - 1;
-        while (at > 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
+        while (at > 0 && text.Words[at + 1].Parting < Parting.Comma
+            && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain)
             at--;
         return at >= 0 && (at == 0 || text.Words[at].Parting >= Parting.Stop)
             && (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Preposition) != WordUse.Plain;

@@ -49,7 +49,8 @@ internal sealed class WordCodes(WordNumbers numbers)
     private bool IsAloneBesideSetting(FoldedText text, int at)
     {
         var first = at;
-        while (first > 0 && text.Words[first].Parting < Parting.Stop && (numbers.UseOf(numbers.Of(text.Of(text.Words[first - 1]))) & WordUse.Determiner) != WordUse.Plain)
+        while (first > 0 && text.Words[first].Parting < Parting.Stop
+            && (numbers.UseOf(numbers.Of(text.Of(text.Words[first - 1]))) & WordUse.Determiner) != WordUse.Plain)
             first--;
         if (numbers.Language.IsUnspaced || (first > 0 && text.Words[first].Parting < Parting.Stop)
             || (at + 1 < text.Words.Length && text.Words[at + 1].Parting < Parting.Stop))

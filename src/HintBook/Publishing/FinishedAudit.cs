@@ -30,7 +30,9 @@ public static class FinishedAudit
         return (site, findings);
     }
 
-    /// <summary>Begins the same before the site is finished, once its pictures and papers are made: its files can be read while later ones are written.</summary>
+    /// <summary>
+    /// Begins the same before the site is finished, once its pictures and papers are made: its files can be read while later ones are written.
+    /// </summary>
     /// <param name="published">Where they will lie.</param>
     /// <param name="book">The book they are made from.</param>
     /// <param name="papers">The papers that are printed beside the cards.</param>

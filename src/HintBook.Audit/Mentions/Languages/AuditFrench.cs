@@ -22,7 +22,8 @@ internal static class AuditFrench
         Anaphora = "c il elle ils elles en y lui leur son sa ses celui celle ceux celles ceci cela ça ce cet cette qui que dont où chose",
         Negations = "pas ni non jamais sans aucun aucune",
         Likenesses = "comme que tel telle",
-        Setting = "composez composez-la réglez tournez mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme tapez entrez saisissez "
+        Setting = "composez composez-la réglez tournez mot mots lettre lettres écrivez écris écrire écrit dit dites épelez épeler formez former formé forme "
+            + "tapez entrez saisissez "
             + "composez réponse code solution lisez lit tambour "
             + "bagues anneaux molettes s’écrit mettez anneau majuscules minuscules cadenas serrure disques tambours donne donnent",
         Times = TimesIn.French,

@@ -9,7 +9,8 @@ internal static class IdiomsIn
     public const string English =
         "say cheese, chalk and cheese, big cheese, big cheeses, "
         + "on my wick, little acorns, by a whisker, "
-        + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, ball in your court, set the ball rolling, on the ball, "
+        + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, "
+        + "ball in your court, set the ball rolling, on the ball, "
         + "jack of all, weight off, corners of the globe, across the globe, around the globe, tube map, tube station, scales fell, scales fall, before "
         + "the horse, "
         + "gift horse, "
@@ -210,7 +211,8 @@ internal static class IdiomsIn
 
     public const string French =
         "vendre la mèche, vendu la mèche, vend la mèche, "
-        + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, question clé, poste clé, bille de clown, bille en tête, "
+        + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, "
+        + "question clé, poste clé, bille de clown, bille en tête, "
         + "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "
         + "aux crochets, en cheville avec, arrive à la cheville, arrivent pas à la cheville, arrive pas à la cheville, cheville ouvrière, "
         + "coup de pinceau, coups de pinceau, mot clé, sous clé, jeté l ancre, jeta l ancre, à clé, à clef, clé de tout, clé de toutes, "

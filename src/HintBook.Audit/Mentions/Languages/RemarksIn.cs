@@ -10,7 +10,8 @@ internal sealed record RemarksIn
     {
         Tallies = "stroke strokes notch notches scratch scratches mark marks tick ticks dot dots line lines bar bars dash dashes knock knocks tap "
             + "taps chime chimes hole holes",
-        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear followed straight directly stop pause "
+        Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
+            + "followed straight directly stop pause "
             + "head tail "
             + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
         Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
@@ -96,7 +97,8 @@ internal sealed record RemarksIn
     public static RemarksIn French { get; } = new()
     {
         Tallies = "trait traits encoche encoches marque marques point points coup coups cran crans entaille entailles trou trous",
-        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout suite enchaînez enchaîner collés gauche droite précède mélangez désordre abord ouvre ferme premier dernier",
+        Rows = "ordre avant devant derrière entre milieu tête queue fin début bout suite enchaînez enchaîner collés gauche droite précède "
+            + "mélangez désordre abord ouvre ferme premier dernier",
         Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
         Initials = "initiales, premières lettres, initiale",
         Doubles = "double",
@@ -133,7 +135,8 @@ internal sealed record RemarksIn
     public static RemarksIn Spanish { get; } = new()
     {
         Tallies = "raya rayas muesca muescas marca marcas punto puntos golpe golpes corte cortes línea líneas agujero agujeros",
-        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo seguido seguidos seguidas pegado izquierda derecha precede mezcla primero último",
+        Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo seguido seguidos seguidas "
+            + "pegado izquierda derecha precede mezcla primero último",
         Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
         Initials = "iniciales, primeras letras, inicial",
         Doubles = "doble",

@@ -9,10 +9,12 @@ internal static class SynonymsIn
     private const string English =
         "flask bottle phial vial flagon ampoule, coin token disc disk medal penny counter, rod stick bar staff baton wand cane pole, "
         + "ball marble bead sphere orb globe, card note slip ticket, map chart plan, lens loupe magnifier, string cord thread twine lace rope cordage, "
-        + "hammer mallet gavel, case tin box casket chest coffer canister caddy, ring hoop, pin peg dowel, bell gong chime, cup goblet beaker mug tumbler chalice, "
+        + "hammer mallet gavel, case tin box casket chest coffer canister caddy, ring hoop, pin peg dowel, bell gong chime, "
+        + "cup goblet beaker mug tumbler chalice, "
         + "bowl dish basin saucer, bag pouch sack purse satchel, knife blade dagger, lamp lantern, candle taper, stone pebble rock, feather quill plume, "
         + "book booklet notebook ledger logbook diary, picture portrait painting engraving, statue figure figurine statuette doll puppet, watch timepiece, "
-        + "scoop ladle spoon, jar pot urn, plug stopper cork bung, spool reel bobbin, wheel cog gear, whistle pipe flute, belt strap, hat cap bonnet, boat ship, "
+        + "scoop ladle spoon, jar pot urn, plug stopper cork bung, spool reel bobbin, wheel cog gear, whistle pipe flute, belt strap, hat cap bonnet, "
+        + "boat ship, "
         + "tongs tweezers pincers pliers, awl bodkin, badge brooch, conductor bandmaster, carpet rug, shears scissors";
 
     private const string German =
@@ -20,12 +22,14 @@ internal static class SynonymsIn
         + "karte zettel billett kärtchen, plan landkarte, linse lupe, schnur faden kordel garn seil strick bindfaden, hammer schlegel klöpfel, "
         + "kästchen kiste dose schatulle büchse schachtel truhe kasten etui kassette, ring reif, stift bolzen dübel zapfen, glocke glöckchen schelle, "
         + "becher kelch pokal, schale schüssel napf, beutel sack säckchen, messer klinge dolch, lampe laterne leuchte, stein kiesel, feder federkiel, "
-        + "buch heft büchlein, bild bildnis gemälde, figur puppe statue figürchen, löffel kelle, krug topf kanne, korken stöpsel pfropfen stopfen, spule rolle, "
+        + "buch heft büchlein, bild bildnis gemälde, figur puppe statue figürchen, löffel kelle, krug topf kanne, korken stöpsel pfropfen stopfen, "
+        + "spule rolle, "
         + "pfeife flöte, riemen gurt gürtel, hut mütze kappe, boot schiff kahn, zange pinzette, ahle pfriem, dirigent kapellmeister, nadel ahle";
 
     private const string French =
         "flacon fiole bouteille ampoule flasque, jeton pièce médaille disque monnaie, bâton tige baguette canne barre, bille boule sphère perle, "
-        + "carte billet fiche, loupe lentille, cordon ficelle fil corde cordelette lacet, marteau maillet, boîte coffret écrin cassette étui caisse, anneau bague, "
+        + "carte billet fiche, loupe lentille, cordon ficelle fil corde cordelette lacet, marteau maillet, boîte coffret écrin cassette étui caisse, "
+        + "anneau bague, "
         + "cheville goupille, cloche clochette grelot, gobelet coupe timbale, bol écuelle, sac sachet bourse besace, couteau lame canif, lampe lanterne, "
         + "pierre caillou galet, livre carnet cahier registre, portrait tableau gravure, figurine statue statuette poupée, cuillère cuiller louche, "
         + "pot cruche bocal vase, bobine fuseau, roue rouage, sifflet flûte, sangle courroie lanière ceinture, chapeau casquette bonnet, bateau navire barque, "
@@ -33,7 +37,8 @@ internal static class SynonymsIn
 
     private const string Spanish =
         "frasco botella redoma ampolla, moneda ficha disco medalla, palo vara bastón varilla barra, bola canica esfera cuenta, tarjeta nota papelito billete, "
-        + "mapa plano, lupa lente, cuerda cordel hilo cordón bramante, martillo mazo, caja cofre estuche arqueta lata, anillo aro argolla sortija, clavija pasador, "
+        + "mapa plano, lupa lente, cuerda cordel hilo cordón bramante, martillo mazo, caja cofre estuche arqueta lata, anillo aro argolla sortija, "
+        + "clavija pasador, "
         + "campana campanilla cascabel, copa vaso cáliz, cuenco tazón, bolsa saco saquito, cuchillo navaja, lámpara farol linterna candil, piedra guijarro, "
         + "libro cuaderno libreta, cuadro retrato, figura estatuilla muñeco muñeca, cuchara cucharón cazo, jarra tarro vasija, corcho tapón, carrete bobina, "
         + "rueda engranaje, silbato pito flauta, correa cinturón, sombrero gorra, barco barca, pinza tenazas alicates, punzón lezna";
@@ -78,7 +83,8 @@ internal static class SynonymsIn
     /// <summary>Adjectives that stand before the noun where most stand behind it.</summary>
     public static string BeforeNouns(string language) => language switch
     {
-        "fr" => "vieux vieil vieille petit petite grand grande gros grosse beau bel belle bon bonne nouveau nouvelle jeune long longue premier première autre faux "
+        "fr" => "vieux vieil vieille petit petite grand grande gros grosse beau bel belle bon bonne nouveau nouvelle jeune long longue "
+            + "premier première autre faux "
             + "fausse haut haute double demi demie ancien ancienne joli jolie",
         "es" => "viejo vieja pequeño pequeña gran grande buen bueno buena nuevo nueva primer primera falso falsa medio media doble antiguo antigua",
         _ => "",
