@@ -12,6 +12,9 @@ internal sealed class Vocabulary
     private const int LongestKept = 300, MostKept = 100_000;
 
     private readonly ConcurrentDictionary<(string Text, Manner Manner), bool> silent = new();
+
+    // The dictionary's own count stops all threads that are adding to it.
+    private int kept;
     private readonly ConcurrentDictionary<int, Search> searches = new();
     private readonly TurnedLinks links;
     private readonly WordNumbers numbers;
@@ -65,8 +68,8 @@ internal sealed class Vocabulary
 
     private void KeepAsSayingNothing(string text, Manner manner)
     {
-        if (text.Length <= LongestKept && silent.Count < MostKept)
-            silent.TryAdd((text, manner), true);
+        if (text.Length <= LongestKept && kept < MostKept && silent.TryAdd((text, manner), true))
+            Interlocked.Increment(ref kept);
     }
 
     /// <summary>Looks texts through, one after the other.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using HintBook.Text;
 using Scriban.Runtime;
 
@@ -40,6 +41,7 @@ internal sealed class LanguageSite
             foreign = SayingLanguage(source.Language.Value);
 
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
+        Surveyed = [.. plan.Book.Stages.Select(stage => (stage.Id.Value, plan.Survey.Stages.GetValueOrDefault(stage.Id.Value)))];
         Opened = NextStages.OpenedBy(plan);
         Ends = NextStages.Ends(plan, Opened);
         Where = where;
@@ -73,6 +75,9 @@ internal sealed class LanguageSite
 
     /// <summary>The stages by id.</summary>
     public FrozenDictionary<string, Stage> Stages { get; }
+
+    /// <summary>What is known of each stage, in the author's order.</summary>
+    public ImmutableArray<(string Id, StageSurvey? Known)> Surveyed { get; }
 
     /// <summary>The stages that each stage helps to open, in the author's order.</summary>
     public FrozenDictionary<string, ImmutableArray<string>> Opened { get; }

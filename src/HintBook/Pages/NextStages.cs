@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 
 namespace HintBook.Pages;
 
@@ -25,7 +26,10 @@ internal static class NextStages
     /// <param name="stage">The stage.</param>
     /// <param name="done">What is done.</param>
     public static bool OpensAfter(SitePlan plan, string stage, IReadOnlySet<string> done) =>
-        OpensAfter(plan, stage).All(group => group.Any(done.Contains));
+        !plan.Survey.Stages.TryGetValue(stage, out var known) || OpensAfter(known, done);
+
+    /// <inheritdoc cref="OpensAfter(SitePlan, string, IReadOnlySet{string})"/>
+    public static bool OpensAfter(StageSurvey stage, IReadOnlySet<string> done) => stage.OpensAfter.All(group => group.Any(done.Contains));
 
     /// <summary>
     /// When a stage opens, for the script: alternatives joined by commas, groups by spaces, in page names, which say nothing.

@@ -29,12 +29,9 @@ internal sealed record WayOn(
         var next = opened.Where(each => NextStages.OpensAfter(site.Plan, each, done)).ToImmutableArray();
         var at = site.Book.Stages.IndexOf(stage);
         var besides =
-            from other in site.Book.Stages.Skip(at + 1).Concat(site.Book.Stages.Take(at))
-            let otherId = other.Id.Value
-            where !done.Contains(otherId) && !opened.Contains(otherId)
-                && site.Plan.Survey.Stages.GetValueOrDefault(otherId) is { Reachable: true }
-                && NextStages.OpensAfter(site.Plan, otherId, done)
-            select otherId;
+            from other in site.Surveyed.Skip(at + 1).Concat(site.Surveyed.Take(at))
+            where other.Known is { Reachable: true } && !done.Contains(other.Id) && !opened.Contains(other.Id) && NextStages.OpensAfter(other.Known, done)
+            select other.Id;
         return new(before, next, [.. opened.Except(next, StringComparer.Ordinal)], [.. besides.Take(MostBesides)], site.Ends.Contains(id));
     }
 

@@ -115,9 +115,10 @@ internal static class SolutionFindings
             yield break;
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
+        var numbers = book.Stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
         // A stage that is only drafted changes nothing yet, so everything goes round it.
-        foreach (var shortcut in solution.Shortcuts.Where(each => !Draft.IsOpen(book.Stages.First(stage => stage.Id.Value == each.Without).Sign.Value)))
-            yield return Shortcut(book, shortcut);
+        foreach (var shortcut in solution.Shortcuts.Where(each => !Draft.IsOpen(book.Stages[numbers[each.Without]].Sign.Value)))
+            yield return Shortcut(book, numbers, shortcut);
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
         {
@@ -135,10 +136,10 @@ internal static class SolutionFindings
     public static string Say(IReadOnlyCollection<Step> way) =>
         way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
 
-    private static Finding Shortcut(Book book, Shortcut shortcut)
+    private static Finding Shortcut(Book book, Dictionary<string, int> numbers, Shortcut shortcut)
     {
-        var stage = book.Stages.First(s => s.Id.Value == shortcut.Without);
-        var number = RoundIt(book, stage, shortcut.Path);
+        var stage = book.Stages[numbers[shortcut.Without]];
+        var number = RoundIt(book, numbers, stage, shortcut.Path);
         var round = shortcut.Path[number];
         // The move that goes round the stage stands at the end, where a long way isn't cut.
         var way = number + 1 < shortcut.Path.Length ? $"{Say(shortcut.Path[..(number + 1)])}; and so on to the goal" : Say(shortcut.Path);
@@ -149,19 +150,21 @@ internal static class SolutionFindings
             new Related(PlaceOf(book, round), "This move goes round it."));
     }
 
-    // The move that brings about what the stage is for; else the first of a later stage; else the last.
-    private static int RoundIt(Book book, Stage stage, ImmutableArray<Step> way)
+    // The move that brings about what the stage is for; else the first of a later stage; else the last. Ways are long, and a large book has many.
+    private static int RoundIt(Book book, Dictionary<string, int> numbers, Stage stage, ImmutableArray<Step> way)
     {
         var gives = stage.Moves.SelectMany(move => move.Changes).Select(change => (change.Name.Value, change.Position.Value)).ToHashSet();
-        var later = book.Stages.SkipWhile(each => each != stage).Skip(1).Select(each => each.Id.Value).ToHashSet();
         var steps = way.ToList();
         var instead = steps.FindIndex(step => Does(step).Any(gives.Contains));
-        var next = steps.FindIndex(step => step.Stage is { } id && later.Contains(id));
-        return instead >= 0 ? instead : next >= 0 ? next : steps.Count - 1;
+        if (instead >= 0)
+            return instead;
+        var next = steps.FindIndex(step => step.Stage is { } id && numbers[id] > numbers[stage.Id.Value]);
+        return next >= 0 ? next : steps.Count - 1;
 
-        IEnumerable<(string, string)> Does(Step step) => MoveOf(book, step) is { } move && step.Kind is StepKind.StageMove or StepKind.BookMove
-            ? move.Changes.Select(change => (change.Name.Value, change.Position.Value))
-            : step.Leaves.Select(placed => (placed.Name, placed.Position));
+        IEnumerable<(string, string)> Does(Step step) =>
+            step.Kind is StepKind.StageMove or StepKind.BookMove && MoveOf(book, step, id => book.Stages[numbers[id]]) is { } move
+                ? move.Changes.Select(change => (change.Name.Value, change.Position.Value))
+                : step.Leaves.Select(placed => (placed.Name, placed.Position));
     }
 
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
@@ -176,8 +179,10 @@ internal static class SolutionFindings
                 : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
     }
 
-    private static Move? MoveOf(Book book, Step step) =>
-        step.Move < 0 ? null : step.Stage is null ? book.Box.Moves[step.Move] : book.Stages.First(s => s.Id.Value == step.Stage).Moves[step.Move];
+    private static Move? MoveOf(Book book, Step step) => MoveOf(book, step, id => book.Stages.First(stage => stage.Id.Value == id));
+
+    private static Move? MoveOf(Book book, Step step, Func<string, Stage> stageOf) =>
+        step.Move < 0 ? null : step.Stage is null ? book.Box.Moves[step.Move] : stageOf(step.Stage).Moves[step.Move];
 
     /// <summary>Where a step of a way is written.</summary>
     public static Span PlaceOf(Book book, Step step) =>
