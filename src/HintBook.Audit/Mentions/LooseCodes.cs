@@ -136,8 +136,8 @@ internal sealed class LooseCodes
         var at = i - 1;
         while (at >= 0 && at > i - 3 && tokens[at].Is(Sign.Article) && !tokens[at].Is(Sign.Number))
             at--;
-        var said = tokens[i].Symbols;
-        return at >= 0 && parts.Exists(part => part.IsValue && part.Symbols == said)
+        var symbols = tokens[i].Symbols;
+        return at >= 0 && parts.Exists(part => part.IsValue && part.Symbols == symbols)
             && text.Of(text.Words[tokens[at].Last]) is "after" or "behind" or "beside" or "nach" or "hinter" or "neben"
                 or "apres" or "derriere" or "tras" or "despues"
                 or "del" or "du" or "dem" or "der" or "بعد" or "وبعد" or "قبل" or "وقبل";
