@@ -181,7 +181,9 @@ internal sealed class ClockTimes(WordList words)
             next++;
         if (!Hour(text, ref next, out var hour, out var hasMark))
             return;
-        Use(first, next - 1);
+        // مضى ربع ساعة على الثالثة: a length of time, whatever stands behind it.
+        if (!isMarked || !(isFraction || hasPrefixes))
+            Use(first, next - 1);
         Tell(text, first, next - 1, (hour * 60) - half + (sign * minutes), isFraction || isMarked || hasMark, found);
     }
 
@@ -245,7 +247,8 @@ internal sealed class ClockTimes(WordList words)
         if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
             Tell(text, first, after, (hour * 60) - minutes, isSure: true, found);
         var whole = (hour * 60) + minutes;
-        if (isFraction && !hasMinute)
+        // "In einer Viertelstunde" is no hour and a quarter.
+        if (isFraction && !hasMinute && (and || hasMark))
             Use(first, after - 1);
         Tell(text, first, after - 1, whole, isFraction || hasMark || hasMinute, found);
         if (!isFraction || !hasMinutesBehind)

@@ -15,6 +15,11 @@ internal sealed class NumbersAround
     private const int ShortestAbbreviated = 4;
     private const int ShortYear = 4;
     private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
+
+    // Parts of number words from ten upwards.
+    private static readonly string[] InWords =
+        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "ألف"];
+
     private readonly Regex? years;
     private readonly Regex? maybeYears;
     private readonly Regex? afterYears;
@@ -58,7 +63,7 @@ internal sealed class NumbersAround
     {
         var number = text.AsSpan(mention.Start, mention.End - mention.Start);
         var isFigures = IsFigures(number, out var figures, out var value);
-        if (!isFigures && !IsYearInWords(number))
+        if (!isFigures && !IsInWords(number))
             return Measured.No;
         var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
@@ -66,21 +71,19 @@ internal sealed class NumbersAround
             return Measured.No;
         if (isFigures && Has(phones, left) && IsGrouped(left))
             return Measured.Surely;
-        var isYear = !isFigures || (figures == ShortYear && value is >= 1000 and < 2200);
+        var isYear = isFigures ? (figures == ShortYear && value is >= 1000 and < 2200) : !number.Contains("hundred", StringComparison.OrdinalIgnoreCase);
         // "Anno 240".
         if (Has(years, left) && (isYear || (isFigures && IsEra(left))))
             return Measured.Likely;
         var isSet = IsSet(text, mention);
-        if (isFigures && (Has(symbols, right) || Has(units, right)))
-            return figures < ShortYear && !isSet ? Measured.Surely : Measured.Likely;
+        if (Has(symbols, right) || Has(units, right))
+            return isFigures && figures < ShortYear && !isSet ? Measured.Surely : Measured.Likely;
         if (isFigures && Has(standards, left))
             return Measured.Likely;
         if (isSet)
             return Measured.No;
         if (isYear && (Has(maybeYears, left) || Has(afterYears, right)))
             return Measured.Likely;
-        if (!isFigures)
-            return Measured.No;
         return Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
             || ((isCounted || Has(beforeCounted, left)) && Has(counted, right))
             ? Measured.Likely : Measured.No;
@@ -109,8 +112,8 @@ internal sealed class NumbersAround
         return figures > 0 && (figures == group || group == 3);
     }
 
-    // "Nineteen twenty-three", but not "two four zero": years have words for tens or more.
-    private static bool IsYearInWords(ReadOnlySpan<char> number)
+    // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
+    private static bool IsInWords(ReadOnlySpan<char> number)
     {
         foreach (var letter in number)
         {
@@ -118,7 +121,7 @@ internal sealed class NumbersAround
                 return false;
         }
 
-        foreach (var part in (ReadOnlySpan<string>)["teen ", "teen-", "twenty ", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "ألف"])
+        foreach (var part in InWords)
         {
             if (number.Contains(part, StringComparison.OrdinalIgnoreCase))
                 return true;

@@ -78,6 +78,9 @@ public class OrdinaryNumbersTests
     [InlineData("240", "We made 240 of them.")]
     [InlineData("240", "Over 240 were sold.")]
     [InlineData("714", "There are 714 bees.")]
+    [InlineData("240", "We made two hundred and forty of them.")]
+    [InlineData("240", "There are two hundred and forty bees.")]
+    [InlineData("240", "It has two hundred and forty volts.")]
     [InlineData("2215", "Room for 2,215 bees.")]
     [InlineData("628", "The map is 1 : 628.")]
     public void An_ordinary_number_is_no_error(string code, string text) => Assert.False(IsError("en", code, text));
@@ -191,6 +194,8 @@ public class OrdinaryNumbersTests
     [InlineData("714", "714, said the bees.")]
     [InlineData("1923", "It is opened by 1923.")]
     [InlineData("1923", "Try the 1923.")]
+    [InlineData("240", "Set two hundred and forty on the wheels.")]
+    [InlineData("240", "The number is two hundred and forty.")]
     public void A_code_that_is_told_as_one_stays_an_error(string code, string text) => Assert.True(IsError("en", code, text));
 
     [Theory]
