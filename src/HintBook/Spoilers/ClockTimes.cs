@@ -22,6 +22,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly bool hasHours = words.Language.Clock.Hours.Length > 0;
     private readonly List<(int Minutes, int First, int Last)> hours = [];
     private readonly List<(int Minutes, int First, int Last)> spans = [];
+    private readonly List<(int First, int Last)> used = [];
     private int begin;
     private string read = "";
 
@@ -55,6 +56,7 @@ internal sealed class ClockTimes(WordList words)
         read = source;
         hours.Clear();
         spans.Clear();
+        used.Clear();
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
@@ -132,12 +134,16 @@ internal sealed class ClockTimes(WordList words)
         var count = hours.Count;
         foreach (var (minutes, first, last) in spans)
         {
+            if (IsUsed(first, last))
+                continue;
             for (var i = 0; i < count; i++)
             {
                 var (hour, begins, ends) = hours[i];
                 if ((begins <= last && first <= ends) || Math.Max(begins - last, first - ends) > MostApart)
                     continue;
                 var (from, to) = (Math.Min(first, begins), Math.Max(last, ends));
+                if (IsParted(text, from, to))
+                    continue;
                 if (HasCue(text, from, to, static (signs, word) => signs.IsLater(word)))
                     Tell(text, from, to, hour + minutes, isSure: false, found);
                 if (HasCue(text, from, to, static (signs, word) => signs.IsEarlier(word)))
@@ -173,8 +179,28 @@ internal sealed class ClockTimes(WordList words)
             next++;
         while (half < 0 && Has(text, next, WordRole.After | WordRole.Preposition))
             next++;
-        if (Hour(text, ref next, out var hour, out var hasMark))
-            Tell(text, first, next - 1, (hour * 60) - half + (sign * minutes), isFraction || isMarked || hasMark, found);
+        if (!Hour(text, ref next, out var hour, out var hasMark))
+            return;
+        // مضى ربع ساعة على الثالثة: a length of time, whatever stands behind it.
+        if (!isMarked || !(isFraction || hasPrefixes))
+            Use(first, next - 1);
+        Tell(text, first, next - 1, (hour * 60) - half + (sign * minutes), isFraction || isMarked || hasMark, found);
+    }
+
+    // The quarter of "a quarter past ten" is no length of time that is added to another hour.
+    private void Use(int first, int last) => used.Add((first, last));
+
+    private bool IsUsed(int first, int last) => used.Exists(one => one.First <= first && last <= one.Last);
+
+    private static bool IsParted(WordReader text, int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if ((text.Words[i].Gap & Gap.Paragraph) != Gap.None)
+                return true;
+        }
+
+        return false;
     }
 
     // "Half ten" is 10:30 in English, "halb elf" in German; "viertel elf" is 10:15, "drei viertel elf" 10:45.
@@ -192,7 +218,11 @@ internal sealed class ClockTimes(WordList words)
         var after = next;
         if (hasMinutesBehind && Has(text, after, WordRole.Before) && ++after < text.Words.Length
             && Minutes(text, ref after, out var off, out var isPart, out var isMarked))
+        {
+            if (isPart && !isMarked)
+                Use(first, after - 1);
             Tell(text, first, after - 1, (hour * 60) - off, isPart || isMarked || hasMark, found);
+        }
 
         var and = Has(text, next, WordRole.And);
         after = and ? next + 1 : next;
@@ -200,7 +230,9 @@ internal sealed class ClockTimes(WordList words)
         // 七時を二十分まわったころ.
         if (words.Language.HasNoSpaces && hasMark && after + 1 < text.Words.Length && text.Bare(text.Words[after]) is "を" && numbers.IsNumber(text, after + 1))
             after++;
-        if (after >= text.Words.Length || !Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
+        if (after >= text.Words.Length || (text.Words[after].Gap & Gap.Paragraph) != Gap.None)
+            return;
+        if (!Minutes(text, ref after, out var minutes, out var isFraction, out var hasMinute) || HasLasting(text, after))
             return;
         var isSeparated = IsSeparated(text, next);
         // "Trois heures, cinq si vous êtes musicien": a comma parts hours from what is no minutes of theirs.
@@ -215,6 +247,9 @@ internal sealed class ClockTimes(WordList words)
         if (hasMinutesBehind && !and && Has(text, after, WordRole.Before) && hasMinute)
             Tell(text, first, after, (hour * 60) - minutes, isSure: true, found);
         var whole = (hour * 60) + minutes;
+        // "In einer Viertelstunde" is no hour and a quarter.
+        if (isFraction && !hasMinute && (and || hasMark))
+            Use(first, after - 1);
         Tell(text, first, after - 1, whole, isFraction || hasMark || hasMinute, found);
         if (!isFraction || !hasMinutesBehind)
             return;
@@ -245,7 +280,7 @@ internal sealed class ClockTimes(WordList words)
                 at++;
         }
 
-        if (at >= text.Words.Length)
+        if (at >= text.Words.Length || (at > begin && (text.Words[at].Gap & Gap.Paragraph) != Gap.None))
             return false;
         var id = text.Words[at].Id;
         if (Has(text, at, WordRole.Twelve))

@@ -11,6 +11,7 @@ internal sealed class Finder
     private const int ShortestWordCode = 4;
     private const int SureCode = 3;
     private const int ShortestPhrase = 6;
+    private const int Nobody = -2;
     private readonly WordList words;
     private readonly WordReader reader;
     private readonly Phrases phrases;
@@ -27,6 +28,8 @@ internal sealed class Finder
     private readonly HashSet<int> settings = [];
     private readonly OpeningHours opening;
     private readonly OrdinaryNumbers ordinary = new();
+    private readonly NumbersAround numbers;
+    private readonly UndoneThings undone;
     private readonly List<Mention> found = [];
     private readonly Dictionary<int, int> lastKept = [];
     private readonly List<NotSought> unlooked = [];
@@ -58,6 +61,7 @@ internal sealed class Finder
         (letters, placed, related) = (new(words), new(words), new(words));
         times = new ClockTimes(words);
         opening = new(language);
+        numbers = NumbersAround.For(language);
         string[] open = [.. openTexts, .. secrets.Where(secret => secret.Open).SelectMany(secret => secret.Spellings)];
         phrases.AddWords([.. open, .. secrets.SelectMany(secret => secret.Spellings)]);
         own = new NameJudge(words, phrases, open);
@@ -70,6 +74,7 @@ internal sealed class Finder
                 AddReadings(secret);
         }
 
+        undone = new(language, secrets);
         phrases.AddHeads(number => secrets[number] is { Open: false, IsHeld: true }, own.IsOpen);
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
@@ -100,6 +105,7 @@ internal sealed class Finder
         placed.In(reader, text, found);
         related.In(reader, text, found);
         times.In(reader, text, found);
+        undone.In(reader, found);
         if (found.Count > 0)
         {
             if (found.Exists(mention => codes.Contains(mention.Secret)))
@@ -223,6 +229,22 @@ internal sealed class Finder
         ordinary.Read(text);
         found.RemoveAll(mention => codes.Contains(mention.Secret)
             && (ordinary.Holds(mention) || (settings.Contains(mention.Secret) && opening.Has(text, mention.Start))));
+        var isDoubted = false;
+        for (var i = 0; i < found.Count; i++)
+        {
+            var mention = found[i];
+            if (mention.Sureness != Sureness.Sure || !codes.Contains(mention.Secret))
+                continue;
+            var measured = numbers.Of(text, mention);
+            isDoubted |= measured == Measured.Surely;
+            if (measured != Measured.No)
+                found[i] = mention with { Sureness = Sureness.Likely };
+            if (measured == Measured.Surely)
+                found[i] = mention with { Secret = Nobody };
+        }
+
+        if (isDoubted)
+            found.RemoveAll(static mention => mention.Secret == Nobody);
     }
 
     private static int InOrder(Mention left, Mention right) =>
@@ -250,9 +272,9 @@ internal sealed class Finder
             var mention = found[i];
             if (mention.Secret == Phrases.Idiom || idiom.Exists(one => IsSilenced(mention, one)))
                 continue;
-            // Of two that only overlap each says something of its own.
+            // Of two that only overlap each says something of its own, but for times, of which each part is told again in others.
             if (lastKept.TryGetValue(mention.Secret, out var at) && mention.Start < found[at].End
-                && (found[at].Sureness == mention.Sureness || found[at].Covers(mention) || mention.Covers(found[at])))
+                && (found[at].Sureness == mention.Sureness || settings.Contains(mention.Secret) || found[at].Covers(mention) || mention.Covers(found[at])))
             {
                 if (found[at].Sureness < mention.Sureness)
                 {

@@ -67,6 +67,34 @@ public class ClockTimesTests
         Assert.Equal(sureness, Assert.Single(new Finder(secrets).In("a quarter to eleven")).Sureness);
     }
 
+    [Theory]
+    [InlineData("quarter past ten in the evening.\n\nquarter past ten in the evening.\n\nquarter past ten in the evening.", 3)]
+    [InlineData("It is quarter past ten in the evening. The bell rings at quarter past ten in the evening.", 2)]
+    [InlineData("- quarter past ten in the evening\n- quarter past ten in the evening\n- quarter past ten in the evening", 3)]
+    [InlineData("quarter past ten in the evening.\n\n10:15 pm.\n\n22:15", 3)]
+    public void Every_time_is_told_by_itself(string text, int times) => Assert.Equal(times, Mentions("en", "2215", text).Count);
+
+    [Theory]
+    [InlineData("en", "1945", "It is quarter past ten in the evening. The bell rings at half past seven.")]
+    [InlineData("en", "1945", "quarter past ten in the evening.\n\nThe bell rings at half past seven.")]
+    [InlineData("en", "2230", "A quarter to eleven. The keeper comes. At 10h45 he leaves.")]
+    [InlineData("de", "2230", "Viertel vor elf. Dann kommt der Wärter. Um 10h45 geht er wieder.")]
+    [InlineData("fr", "2230", "Onze heures moins le quart. Le gardien vient. À 10h45 il part.")]
+    [InlineData("es", "2230", "Las once menos cuarto. Viene el guarda. A las 10h45 se va.")]
+    public void Two_times_make_no_third(string language, string code, string text) => Assert.Empty(Mentions(language, code, text));
+
+    [Theory]
+    [InlineData("quarter of eleven")]
+    [InlineData("The clock says quarter of eleven.")]
+    [InlineData("Set the hands to quarter of eleven.")]
+    [InlineData("It is a quarter of eleven now.")]
+    [InlineData("Set it to a quarter to eleven.")]
+    [InlineData("Set it to 10:45.")]
+    public void A_time_at_one_place_is_told_once(string text) => Assert.Equal(Sureness.Sure, Assert.Single(Mentions("en", "10:45", text)).Sureness);
+
+    private static IReadOnlyList<Mention> Mentions(string language, string code, string text) =>
+        new Finder(Hidden.Of(("clock", SecretKind.Answer, [code])), language).In(text);
+
     private static string[] In(string language, string code, string text) =>
         Hidden.In(text, Hidden.Of(("clock", SecretKind.Answer, [code])), language);
 }

@@ -1,0 +1,182 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Tells years, measures, numbers of things and counts from codes by what stands around them. A number that is set ("turn it to 240") stays a code: most of
+/// what stands around says nothing in a sentence that speaks of a lock.
+/// </summary>
+internal sealed class NumbersAround
+{
+    private const int Around = 120;
+    private const int ShortestAbbreviated = 4;
+    private const int ShortYear = 4;
+    private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
+
+    // Parts of number words from ten upwards.
+    private static readonly string[] InWords =
+        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "ألف"];
+
+    private readonly Regex? years;
+    private readonly Regex? maybeYears;
+    private readonly Regex? afterYears;
+    private readonly Regex? symbols;
+    private readonly Regex? units;
+    private readonly Regex? things;
+    private readonly Regex? counted;
+    private readonly Regex? beforeCounted;
+    private readonly Regex? before;
+    private readonly Regex? after;
+    private readonly Regex? standards;
+    private readonly Regex? phones;
+    private readonly Regex? setting;
+    private readonly Regex? never;
+    private readonly bool isCounted;
+
+    private NumbersAround(CommonNumbers? known)
+    {
+        symbols = Begins(@"[\s\u00A0\u202F-]?(?:" + CommonNumbers.Symbols + @")(?![\p{L}\d])", RegexOptions.None);
+        standards = Ends(CommonNumbers.Numbering, RegexOptions.None);
+        if (known is null)
+            return;
+        (years, maybeYears, afterYears) = (Ends(known.Years), Ends(known.MaybeYears), Begins(known.AfterYears));
+        units = Begins(@"[\s\u00A0\u202F-]?(?:" + known.Units + @")(?![a-zà-ÿ\d])");
+        things = Begins(@"[\s\u00A0\u202F-]?(?:" + known.Things + @")(?![a-zà-ÿ\d])");
+        (counted, beforeCounted) = (Begins(known.Counted), Ends(known.BeforeCounted));
+        isCounted = known.BeforeCounted.Length == 0;
+        before = Ends(Either(known.Numbers, known.Counts));
+        after = Begins(Either(known.AfterNumbers, known.AfterCounts));
+        phones = Ends(known.Phones);
+        setting = Of(known.Setting);
+        never = Ends(known.Never);
+    }
+
+    /// <summary>What is known of numbers in a language.</summary>
+    public static NumbersAround For(SearchLanguage language) =>
+        Made.GetOrAdd(language.Code, static code => new(CommonNumbers.Of(code)));
+
+    /// <summary>What a number is by what stands around it.</summary>
+    public Measured Of(string text, in Mention mention)
+    {
+        var number = text.AsSpan(mention.Start, mention.End - mention.Start);
+        var isFigures = IsFigures(number, out var figures, out var value);
+        if (!isFigures && !IsInWords(number))
+            return Measured.No;
+        var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
+        var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
+        if (Has(never, left))
+            return Measured.No;
+        if (isFigures && Has(phones, left) && IsGrouped(left))
+            return Measured.Surely;
+        var isYear = isFigures ? (figures == ShortYear && value is >= 1000 and < 2200) : !number.Contains("hundred", StringComparison.OrdinalIgnoreCase);
+        // "Anno 240".
+        if (Has(years, left) && (isYear || (isFigures && IsEra(left))))
+            return Measured.Likely;
+        var isSet = IsSet(text, mention);
+        if (Has(symbols, right) || Has(units, right))
+            return isFigures && figures < ShortYear && !isSet ? Measured.Surely : Measured.Likely;
+        if (isFigures && Has(standards, left))
+            return Measured.Likely;
+        if (isSet)
+            return Measured.No;
+        if (isYear && (Has(maybeYears, left) || Has(afterYears, right)))
+            return Measured.Likely;
+        return Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
+            || ((isCounted || Has(beforeCounted, left)) && Has(counted, right))
+            ? Measured.Likely : Measured.No;
+    }
+
+    // Figures of one number: "2,215" and "1 923" as well, but not "2-4-0".
+    private static bool IsFigures(ReadOnlySpan<char> number, out int figures, out int value)
+    {
+        (figures, value) = (0, 0);
+        var group = 0;
+        for (var i = 0; i < number.Length; i++)
+        {
+            if (char.IsDigit(number[i]))
+            {
+                (figures, group) = (figures + 1, group + 1);
+                value = unchecked((value * 10) + CharUnicodeInfo.GetDecimalDigitValue(number[i]));
+                continue;
+            }
+
+            if (number[i] is not (',' or '.' or '\'' or '’' or ' ' or '\u00A0' or '\u202F') || (group != 3 && figures > group) || group is 0 or > 3
+                || number.Length - i < 4)
+                return false;
+            group = 0;
+        }
+
+        return figures > 0 && (figures == group || group == 3);
+    }
+
+    // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
+    private static bool IsInWords(ReadOnlySpan<char> number)
+    {
+        foreach (var letter in number)
+        {
+            if (!char.IsLetter(letter) && letter is not (' ' or '-'))
+                return false;
+        }
+
+        foreach (var part in InWords)
+        {
+            if (number.Contains(part, StringComparison.OrdinalIgnoreCase))
+                return true;
+        }
+
+        return false;
+    }
+
+    // "AD 240", "anno 240", "© 240".
+    private static bool IsEra(ReadOnlySpan<char> left)
+    {
+        var word = left.TrimEnd();
+        return word.EndsWith("AD") || word.EndsWith("A.D.") || word.EndsWith("CE") || word.EndsWith("anno", StringComparison.OrdinalIgnoreCase)
+            || word.EndsWith("Domini", StringComparison.OrdinalIgnoreCase) || word.EndsWith("©") || word.EndsWith("circa", StringComparison.OrdinalIgnoreCase);
+    }
+
+    // "555 0628".
+    private static bool IsGrouped(ReadOnlySpan<char> left) =>
+        left.Length > 3 && left[^1] is ' ' or '-' or '/' && char.IsDigit(left[^2]) && char.IsDigit(left[^3]) && char.IsDigit(left[^4]);
+
+    private bool IsSet(string text, in Mention mention)
+    {
+        if (setting is null)
+            return false;
+        var (start, end) = (mention.Start, mention.End);
+        while (start > 0 && !IsEnd(text, start - 1))
+            start--;
+        while (end < text.Length && !IsEnd(text, end))
+            end++;
+        return setting.IsMatch(text.AsSpan(start, mention.Start - start)) || setting.IsMatch(text.AsSpan(mention.End, end - mention.End));
+    }
+
+    // A stop behind a short word is one of an abbreviation: "Apt. 240".
+    private static bool IsEnd(string text, int at)
+    {
+        if (text[at] is '!' or '?' or '\n' or '。' or '！' or '？' or '؟')
+            return true;
+        if (text[at] != '.' || (at + 1 < text.Length && !char.IsWhiteSpace(text[at + 1])))
+            return false;
+        var letters = 0;
+        while (letters < at && char.IsLetter(text[at - 1 - letters]))
+            letters++;
+        return letters == 0 || letters >= ShortestAbbreviated;
+    }
+
+    private static bool Has(Regex? one, ReadOnlySpan<char> text) => one?.IsMatch(text) == true;
+
+    private static string Either(string one, string other) => one.Length == 0 ? other : other.Length == 0 ? one : $"{one}|{other}";
+
+    private static Regex? Ends(string pattern, RegexOptions options = RegexOptions.IgnoreCase) =>
+        pattern.Length == 0 ? null : Of($"(?:{pattern})$", options);
+
+    private static Regex? Begins(string pattern, RegexOptions options = RegexOptions.IgnoreCase) =>
+        pattern.Length == 0 ? null : Of($"^(?:{pattern})", options);
+
+    private static Regex? Of(string pattern, RegexOptions options = RegexOptions.IgnoreCase) =>
+        pattern.Length == 0 ? null : new(pattern, options | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10));
+}
