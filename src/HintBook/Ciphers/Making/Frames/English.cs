@@ -157,7 +157,7 @@ internal static class English
         ("manner", """
             also almost already bravely boldly calmly carefully cleverly deliberately eagerly easily finally fondly fearlessly gladly gently happily hastily
             instantly idly immediately joyfully justly kindly lovingly later merrily never neatly nearly nobly openly only proudly patiently quickly quietly
-            readily really recklessly slowly secretly soon suddenly then tenderly tirelessly unwillingly unexpectedly vainly wisely willingly zealously
+            readily really slowly secretly soon suddenly then tenderly unwillingly unexpectedly vainly wisely willingly zealously
             courageously
             """),
         ("took", """

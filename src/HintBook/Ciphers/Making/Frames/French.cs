@@ -136,7 +136,7 @@ internal static class French
             nage obéis patiente pars parle pleure recule reste ris rêve ronfle sors saute souris travaille trotte tremble viens veille voyage zigzague
             """),
         ("adv", """
-            aussitôt bientôt calmement doucement ensemble enfin encore facilement finalement gaiement hardiment ici joyeusement lentement longtemps
+            aussitôt bientôt calmement doucement ensemble enfin encore facilement finalement gaiement hardiment ici joyeusement lentement
             maintenant naturellement ouvertement partout parfois quelquefois rapidement rarement souvent sagement tard toujours tranquillement vite
             volontiers
             """),
@@ -145,7 +145,7 @@ internal static class French
             aussitôt calmement doucement encore enfin gaiement hardiment ici joyeusement lentement maintenant ouvertement partout rapidement souvent
             sagement toujours tranquillement vite
             """),
-        ("prep", "devant derrière entre parmi vers"),
+        ("prep", "devant derrière entre parmi"),
         ("lieux", """
             arbres arcades bancs bateaux buissons châteaux champs collines chênes dunes fermes fontaines granges grottes haies hôtels jardins kiosques lacs
             maisons murs moulins montagnes navires nids oliviers ponts ports palais portes quais rivières ruines rochers roses saules statues temples tentes

@@ -141,7 +141,7 @@ internal static class German
         ("fetched", "bringen brauchen erben finden haben holen kaufen lieben mögen nehmen suchen sammeln stehlen tauschen teilen verkaufen wollen"),
         ("greeted", """
             begleiten begrüßen besuchen bewundern ehren erkennen finden fangen fragen grüßen holen hören ignorieren kennen küssen lieben loben malen mögen
-            meiden necken pflegen quälen retten rufen sehen suchen stören treffen trösten umarmen verlassen vergessen verstehen warnen wecken zeichnen
+            meiden necken pflegen retten rufen sehen suchen stören treffen trösten umarmen verlassen vergessen verstehen warnen wecken zeichnen
             """),
         ("opened", "öffnen prüfen suchen finden leeren wählen nehmen untersuchen zeigen verriegeln"),
         ("slept", """
