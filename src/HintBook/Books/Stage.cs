@@ -144,6 +144,12 @@ public sealed record Mark(double X, double Y, Located<string> Says);
 /// <param name="At">Where it is written.</param>
 public sealed record Clip(Located<string>? File, TimeSpan From, TimeSpan? To, Span At)
 {
+    /// <summary>What stands in the address of a film elsewhere for the moment, in seconds.</summary>
+    public const string Moment = "{seconds}";
+
+    /// <summary>Whether the address of a film elsewhere has a place for the moment. Otherwise every link leads to the film's start.</summary>
+    public static bool HasMoment(string address) => address.Contains(Moment, StringComparison.Ordinal);
+
     /// <summary>The part by itself: two clips of one film that show the same are one.</summary>
     public FilmPart Part => new(From, To);
 }

@@ -35,13 +35,12 @@ internal static class Chain
                 case ReadingResult.Gave gave:
                     worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text)
                     {
-                        Story = gave.Story,
                         Block = Transpositions.BlockOf(step.Way.Value, text, [.. step.With.Select(told => told.Value)]),
                     });
                     text = gave.Text;
                     break;
                 case ReadingResult.Unread unread:
-                    return (worked.ToImmutable(), text, CipherFindings.Unread(step, unread.Words, worked.Count == 0));
+                    return (worked.ToImmutable(), text, CipherFindings.Unread(step, unread, worked.Count == 0));
                 case ReadingResult.Stuck stuck:
                     return (worked.ToImmutable(), text, CipherFindings.Stuck(step, text, stuck.Why));
                 case ReadingResult.BadArgument bad:

@@ -87,12 +87,16 @@ internal static class CipherFindings
         $"“{step.Way}” doesn't apply here: {why}.",
         $"It was given {TextPieces.Quoted(got)}. Correct the clue, or take another way at this step.");
 
-    public static Finding Unread(ReadingStep step, ImmutableArray<string> words, bool isFirst) => UnreadCode.At(
+    public static Finding Unread(ReadingStep step, ReadingResult.Unread unread, bool isFirst) => UnreadCode.At(
         step.At,
-        $"“{step.Way}” can't read {Words.List(words.Take(MostUnread).Select(TextPieces.Quoted))}{(words.Length > MostUnread ? " and more" : "")}.",
-        isFirst
-            ? $"Correct the clue. If they don't count, leave them out by name: “skip: [ {string.Join(", ", words.Select(Scalar))} ]”."
-            : "Correct the clue, or the step before this one.");
+        $"“{step.Way}” can't read {Words.List(unread.Words.Take(MostUnread).Select(TextPieces.Quoted))}"
+            + $"{(unread.Words.Length > MostUnread ? " and more" : "")}.",
+        string.Concat(unread.Meant.Take(MostUnread).Select(word => $"For {TextPieces.Quoted(word.Read)} perhaps write {TextPieces.Quoted(word.Gives)}. "))
+            + (isFirst ? $"Correct the clue. {LeaveOut(unread.Words)}" : "Correct the clue, or the step before this one."));
+
+    private static string LeaveOut(ImmutableArray<string> words) =>
+        $"If {(words.Length == 1 ? "it doesn't count, leave it" : "they don't count, leave them")} out by name: "
+        + $"“skip: [ {string.Join(", ", words.Select(Scalar))} ]”.";
 
     public static Finding NotThere(Code code, Located<string> word) => NotThereCode.At(
         word.At,
@@ -170,7 +174,7 @@ internal static class CipherFindings
     private static string Scalar(string word) =>
         word.All(char.IsLetter) && word.ToLowerInvariant() is not ("true" or "false" or "null" or "yes" or "no" or "on" or "off" or "y" or "n")
             ? word
-            : $"\"{word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+            : $"\"{word.ReplaceLineEndings(" ").Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     private static string Told(IEnumerable<OtherReading> others) => Words.List(others.Select(other => $"{other.Setting} ({other.How})"), "or");
 }

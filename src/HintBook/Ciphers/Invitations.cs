@@ -11,6 +11,20 @@ internal static partial class Invitations
     /// <summary>Whether it says to put in order: “in order”, “from the smallest”, “rising”.</summary>
     public static bool ToSort(string clue) => Sorting().IsMatch(clue);
 
+    /// <summary>Whether it says to put in order with the smallest first, or doesn't say which comes first.</summary>
+    public static bool ToSortUp(string clue) => ToSort(clue) && First(Up(), clue) <= First(Down(), clue);
+
+    /// <summary>Whether it says to put in order with the greatest first, or doesn't say which comes first.</summary>
+    public static bool ToSortDown(string clue) => ToSort(clue) && First(Down(), clue) <= First(Up(), clue);
+
+    /// <summary>
+    /// Whether the lengths of its words come to mind: words on one line. Where figures stand among them, or somebody's title and name, they are a message and
+    /// not a row of words.
+    /// </summary>
+    public static bool ToMeasureWords(string clue) =>
+        TextPieces.Lines(clue).Count() == 1 && TextPieces.Words(clue).Any(word => word.End - word.Start > 2)
+        && !clue.Any(char.IsAsciiDigit) && !Naming().IsMatch(clue);
+
     /// <summary>Whether it says to add up.</summary>
     public static bool ToAdd(string clue) => Adding().IsMatch(clue);
 
@@ -41,10 +55,27 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\b(?:in (?:good |the right |proper |due |rising |falling )?order|in (?:a )?rank|order of|ordered|sort\w*|ascending|descending|rising"
-        + "|smallest|largest|biggest"
+        + "|smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest"
         + @"|lowest|highest|shortest|tallest|youngest|eldest|oldest|by (?:size|age|height|rank)|line up|lined up)\b",
         Options)]
     private static partial Regex Sorting();
+
+    // Where several are named, the first is where one begins: “from the smallest to the greatest”.
+    private static int First(Regex words, string clue) => words.Match(clue) is { Success: true, Index: var at } ? at : int.MaxValue;
+
+    [GeneratedRegex(@"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|up the \w+)\b", Options)]
+    private static partial Regex Up();
+
+    [GeneratedRegex(@"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most)\b", Options)]
+    private static partial Regex Down();
+
+    // A title and a name, or a first name and a family name within a sentence.
+    [GeneratedRegex(
+        @"\b(?:Captain|Miss|Mrs|Mr|Ms|Lady|Lord|Sir|Dame|Doctor|Dr|Professor|Uncle|Aunt|Queen|King|Prince|Princess|Saint|St|Sister|Brother|Father|Mother)"
+        + @"\.? \p{Lu}"
+        + @"|(?<=\p{Ll},? )\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+",
+        RegexOptions.CultureInvariant)]
+    private static partial Regex Naming();
 
     [GeneratedRegex(@"\+|\b(?:sum|sums|add|adds|added|plus|total|altogether|all told|together|in all)\b", Options)]
     private static partial Regex Adding();

@@ -1,8 +1,12 @@
+using HintBook.Text;
+
 namespace HintBook.Ciphers;
 
 /// <summary>A table of words or symbols and what each stands for. Case doesn't matter, nor whether words are parted by a space or a hyphen.</summary>
 internal sealed class Lookup
 {
+    private const int ShortestNamed = 4;
+
     private readonly Dictionary<string, string> byWords;
     private readonly Dictionary<string, string> bySymbol;
     private readonly int mostWords;
@@ -21,14 +25,30 @@ internal sealed class Lookup
         .Select(row => (row[..row.LastIndexOf(' ')], row[(row.LastIndexOf(' ') + 1)..])));
 
     /// <summary>
-    /// Reads a text: every word of it must be in the table or in <paramref name="besides"/>, but for the <see cref="Story"/> around them. A text without any
-    /// word of the table is read symbol by symbol.
+    /// Reads a text: every word of it must be in the table or in <paramref name="besides"/>. A text without any word of the table is
+    /// read symbol by symbol.
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="nothing">Why nothing could be read, where that is so.</param>
     /// <param name="besides">Words that are known and stand for nothing, in small letters.</param>
     public ReadingResult Read(string text, string nothing, IReadOnlySet<string>? besides = null) =>
-        Story.Read(text, InWords(text).Rows.Count > 0 ? part => Without(InWords(part), besides) : part => Without(InSymbols(part), besides), nothing);
+        Meant(EveryWord.Read(
+            text, InWords(text).Rows.Count > 0 ? part => Without(InWords(part), besides) : part => Without(InSymbols(part), besides), nothing));
+
+    // Short words are near to too many others.
+    private ReadingResult Meant(ReadingResult read) => read is ReadingResult.Unread unread
+        ? unread with
+        {
+            Meant =
+            [
+                .. from word in unread.Words.SelectMany(TextPieces.Words)
+                   where word.Value.Length >= ShortestNamed
+                   let near = Nearest.To(word.Value, byWords.Keys)
+                   where near is not null
+                   select new Row(word.Value, near),
+            ],
+        }
+        : read;
 
     private static (IReadOnlyCollection<Row> Rows, IReadOnlyCollection<string> Unread) Without(
         (List<Row> Rows, List<string> Unread) read, IReadOnlySet<string>? besides) =>

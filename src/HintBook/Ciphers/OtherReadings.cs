@@ -23,12 +23,12 @@ internal static class OtherReadings
     {
         [NumberWords.Read.Name] = _ => true,
         [Figures.InText.Name] = _ => true,
-        [Figures.WordLengths.Name] = clue => TextPieces.Lines(clue).Count() == 1 && TextPieces.Words(clue).Any(word => word.End - word.Start > 2),
+        [Figures.WordLengths.Name] = Invitations.ToMeasureWords,
         [Figures.WordsInLines.Name] = Invitations.ToCount,
         [NumberWords.Count.Name] = Invitations.ToCount,
         [Places.Acrostic.Name] = _ => true,
         [Places.FirstLetters.Name] = _ => true,
-        [Figures.Capitals.Name] = clue => TextPieces.Lines(clue).Any(line => line.Skip(1).Any(char.IsUpper)),
+        [Figures.Capitals.Name] = clue => clue.Any(char.IsLower) && TextPieces.Lines(clue).Any(line => line.Skip(1).Any(char.IsUpper)),
         [RomanNumerals.ToFigures.Name] = clue => TextPieces.Words(clue).Any(word => word.End - word.Start > 1 && RomanNumerals.Value(word.Value) is not null),
         [Alphabet.ToNumbers.Name] = _ => true,
         [Alphabet.ToLetters.Name] = _ => true,
@@ -56,8 +56,8 @@ internal static class OtherReadings
     private static readonly (string Way, string Says, Func<string, bool> Invited)[] Rearranged =
     [
         (Rearrangements.Reverse.Name, "read from the right", Invitations.ToReverse),
-        (Rearrangements.Sort.Name, "put in ascending order", Invitations.ToSort),
-        (Rearrangements.SortDown.Name, "put in descending order", Invitations.ToSort),
+        (Rearrangements.Sort.Name, "put in ascending order", Invitations.ToSortUp),
+        (Rearrangements.SortDown.Name, "put in descending order", Invitations.ToSortDown),
         (Arithmetic.Sum.Name, "added up", Invitations.ToAdd),
     ];
 
@@ -72,6 +72,7 @@ internal static class OtherReadings
         // A solver sees the words that don't count as well.
         var clue = code.Clue is { } written ? TextPieces.Plain(written.Value) : start;
         var lettered = held is WheelLock { Symbols: var symbols } && symbols.All(char.IsLetter);
+        var ciphered = Ciphered(start, steps, sources).Select(text => Fit.Setting(text, held)).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var read =
             from candidate in Chains(code, start, clue, steps, sources, lettered)
             let text = Chain.End(candidate.Start, candidate.Steps, sources, picking: true)
@@ -80,10 +81,20 @@ internal static class OtherReadings
         return read.Concat(StandingThere.In(clue, held))
             .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
             .Select(one => (one.How, Setting: Fit.Setting(one.Text, held), one.Likely))
-            .Select(one => new OtherReading(one.Setting, one.How, one.Likely && (!lettered || Sayable.Is(one.Setting)), Reason(code, one.Setting)))
+            .Select(one => new OtherReading(one.Setting, one.How, one.Likely && (!lettered || IsMeant(one.Setting, one.How)), Reason(code, one.Setting)))
             .OrderByDescending(other => other.Likely)
             .DistinctBy(other => other.Setting);
+
+        // The text of a cipher itself and what it gives the other way round are letters in a heap, unless they happen to be a word.
+        bool IsMeant(string setting, string how) =>
+            ciphered.Contains(setting) || how == Shifts.OtherWay ? EverydayWords.Has(setting) : Sayable.Is(setting);
     }
+
+    // What the author's ciphers are given.
+    private static IEnumerable<string> Ciphered(string start, ImmutableArray<ReadingStep> steps, ReadingSources sources) =>
+        Chain.Read(start, steps, sources).Worked.Zip(steps, (worked, step) => (worked.From, Way: step.Way.Value))
+            .Where(step => step.Way == Shifts.Caesar.Name || step.Way == Shifts.Vigenere.Name)
+            .Select(step => step.From);
 
     /// <summary>The one change to one step that makes the chain give the answer, or null: which step, and what to write there.</summary>
     public static (ReadingStep Step, string Instead)? Mending(Code code, string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)

@@ -11,9 +11,6 @@ namespace HintBook.Ciphers;
 /// <param name="To">What it gave.</param>
 public sealed record WorkedStep(string Way, string From, ImmutableArray<Row> Rows, string To)
 {
-    /// <summary>Sentences that it passed over as the story around what it read.</summary>
-    public ImmutableArray<string> Story { get; init; } = [];
-
     /// <summary>The block of letters that a mask was laid on, or null.</summary>
     public MaskedBlock? Block { get; init; }
 }

@@ -53,10 +53,6 @@ public static class ProofJson
             }
 
             json.WriteEndArray();
-            json.WriteStartArray("story");
-            foreach (var story in step.Story)
-                json.WriteStringValue(JsonText.Whole(story));
-            json.WriteEndArray();
             Text(json, "to", step.To);
             json.WriteEndObject();
         }

@@ -95,8 +95,6 @@ public static class ProofText
 
         if (step.Rows.Length > MostRows)
             text.Append(CultureInfo.InvariantCulture, $"              … and {step.Rows.Length - MostRows} more\n");
-        foreach (var story in step.Story)
-            text.Append(CultureInfo.InvariantCulture, $"              passed over as story: {Cut(story)}\n");
     }
 
     // A letter under a hole stands in brackets.

@@ -17,20 +17,20 @@ internal abstract record ReadingResult
     /// <summary>It could be read.</summary>
     /// <param name="Text">What was read, for the next way.</param>
     /// <param name="Rows">Piece by piece; empty where the text is read as a whole.</param>
-    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult
-    {
-        /// <summary>Sentences that were passed over as the story around what was read.</summary>
-        public ImmutableArray<string> Story { get; init; } = [];
-    }
+    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult;
 
     /// <summary>The way doesn't apply to this text.</summary>
     /// <param name="Why">A sentence that says what it met.</param>
     public sealed record Stuck(string Why) : ReadingResult;
 
     /// <summary>Some of the text could be read and some couldn't. Nothing is skipped in silence: the author leaves words out by name.</summary>
-    /// <param name="Words">What couldn't be read, each once, in order.</param>
+    /// <param name="Words">What couldn't be read, each word or sentence once, in order.</param>
     /// <param name="Rest">What would be read without them.</param>
-    public sealed record Unread(ImmutableArray<string> Words, Gave Rest) : ReadingResult;
+    public sealed record Unread(ImmutableArray<string> Words, Gave Rest) : ReadingResult
+    {
+        /// <summary>Words of them that look misspelt, each with the one that may be meant.</summary>
+        public ImmutableArray<Row> Meant { get; init; } = [];
+    }
 
     /// <summary>The way was told something that it can't work with.</summary>
     /// <param name="Why">A sentence.</param>

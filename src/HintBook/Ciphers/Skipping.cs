@@ -17,7 +17,11 @@ internal static class Skipping
         var words = TextPieces.Words(text).ToArray();
         var left = new bool[words.Length];
         var notThere = skipped.Where(name => !Mark(words, WordsOf(name.Value), left)).ToImmutableArray();
-        return (Kept(text, words, left), notThere);
+        var kept = Kept(text, words, left);
+        // Pictures are left out as well, one by one.
+        foreach (var picture in notThere.Select(name => name.Value.Trim()).Where(name => TextPieces.Pictures(name).Any() && WordsOf(name).Length == 0))
+            kept = kept.Replace(picture, " ", StringComparison.Ordinal);
+        return (kept, [.. notThere.Where(name => WordsOf(name.Value).Length > 0 || !text.Contains(name.Value.Trim(), StringComparison.Ordinal))]);
     }
 
     private static bool Mark(TextPiece[] words, string[] name, bool[] left)

@@ -8,8 +8,6 @@ namespace HintBook.Pages;
 /// <summary>Films as templates get them.</summary>
 internal static class FilmView
 {
-    private const string Moment = "{seconds}";
-
     /// <summary>
     /// The part of the film that shows a stage: a film of its own, or a media fragment of the whole (W3C Media Fragments URI 1.0, section
     /// 4.2.1: normal play time in seconds). Where the film lives elsewhere, a link to the moment at which the part starts.
@@ -22,7 +20,13 @@ internal static class FilmView
             ? site.Words.Say("film_part", ("from", Chapters.Clock(clip.From)), ("to", Chapters.Clock(to)), ("title", stage.Title.Value))
             : site.Words.Say("film_from", ("from", Chapters.Clock(clip.From)), ("title", stage.Title.Value));
         if (clip.File is not { } file)
-            return site.Book.FilmAddress is { } address ? Elsewhere(address.Value, clip.From, says, site) : null;
+        {
+            // A link that leads to the film's start doesn't promise a moment.
+            return site.Book.FilmAddress is { } address
+                ? Elsewhere(address.Value, clip.From, Clip.HasMoment(address.Value) ? says : site.Words["film_whole"], site)
+                : null;
+        }
+
         if (site.Plan.Films.GetValueOrDefault(file.Value) is not { } film)
             return null;
         var part = film.Parts.GetValueOrDefault(clip.Part, film);
@@ -67,7 +71,7 @@ internal static class FilmView
 
     /// <summary>A moment of a film that lives elsewhere: whole seconds, before the moment rather than after it.</summary>
     public static string MomentOf(string address, TimeSpan from) =>
-        address.Replace(Moment, ((long)from.TotalSeconds).ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+        address.Replace(Clip.Moment, ((long)from.TotalSeconds).ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
 
     /// <summary>A film that lives elsewhere. Nothing of it is loaded before the reader follows the link.</summary>
     public static ScriptObject Elsewhere(string address, TimeSpan from, string says, LanguageSite site) => View.Of(

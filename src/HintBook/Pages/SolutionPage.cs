@@ -48,9 +48,9 @@ internal static class SolutionPage
             ("transcript", null),
             ("address", FilmView.MomentOf(address, TimeSpan.Zero)),
             ("elsewhere", FilmView.HostOf(address, site)),
-            ("chapters", Links(site, chapters, chapter => FilmView.MomentOf(address, chapter.From))));
+            ("chapters", Links(site, chapters, chapter => Clip.HasMoment(address) ? FilmView.MomentOf(address, chapter.From) : null)));
 
-    private static ScriptArray Links(LanguageSite site, IEnumerable<Chapter> chapters, Func<Chapter, string> address) =>
+    private static ScriptArray Links(LanguageSite site, IEnumerable<Chapter> chapters, Func<Chapter, string?> address) =>
         View.List(chapters.Select(chapter => View.Of(
             ("href", address(chapter)),
             ("time", Chapters.Clock(chapter.From)),

@@ -41,6 +41,17 @@ internal static class Clips
             .Distinct()
             .Select(StageFindings.ClipWithoutFilm);
 
+    /// <summary>Addresses of films elsewhere that have no place for the moment, though clips begin at one.</summary>
+    /// <param name="book">The book, in all its languages.</param>
+    public static IEnumerable<Finding> WithoutMoment(Book book) =>
+        book.Translations.Prepend(book)
+            .Where(each => each.Stages.Any(stage => stage.Clip is { File: null } clip && clip.From > TimeSpan.Zero))
+            .Select(each => each.FilmAddress)
+            .OfType<Located<string>>()
+            .Where(address => !Clip.HasMoment(address.Value))
+            .DistinctBy(address => address.At)
+            .Select(StageFindings.FilmWithoutMoment);
+
     /// <summary>Reads <c>1:02:16.5</c>, <c>2:16</c>, <c>136</c> or <c>136 s</c>; null for anything else.</summary>
     internal static TimeSpan? TimeIn(string written)
     {

@@ -105,6 +105,7 @@ public static class Reader
         book = book with { Translations = [.. languages.Select(language => Translations.Read(folder, book, language, own, results, findings))] };
         findings.AddRange(CopyFindings.OtherLanguages(book));
         findings.AddRange(Clips.WithoutFilm(book));
+        findings.AddRange(Clips.WithoutMoment(book));
         book = WithCaptions(book, folder, findings);
         findings.AddRange(stages.All.Select(stage => stage.Translates).OfType<Located<string>>().Select(TranslationFindings.TranslatesNothing));
         findings.AddRange(CautionFindings.OnlyAtAStage(book));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HintBook.Books;
 using HintBook.Text;
 
 namespace HintBook.Reading;
@@ -24,6 +25,7 @@ internal static class StageFindings
     public static readonly FindingCode MovesAndDoesCode = new("HB1315", Severity.Error, "a stage with “moves” and with “does” beside them");
 
     public static readonly FindingCode EntryInTextCode = new("HB1317", Severity.Warning, "an entry among the text");
+    public static readonly FindingCode FilmWithoutMomentCode = new("HB1320", Severity.Warning, "a film elsewhere whose links lead to its start");
     public static readonly FindingCode ClipWithoutFilmCode = new("HB1318", Severity.Error, "a clip without a film");
 
     public static Finding NoFrontMatter(SourceFile file) => NoFrontMatterCode.At(file.Top,
@@ -139,6 +141,16 @@ internal static class StageFindings
         "The clip names no film, and book.yaml names none that lives elsewhere.",
         "Write the film's file from the folder “clips”, as in “clip: { file: solution.mp4, from: 2:16 }”, or where it lives into book.yaml: "
             + "“film: { address: \"https://…?t={seconds}\" }”.");
+
+    public static Finding FilmWithoutMoment(Located<string> address) => FilmWithoutMomentCode.At(address.At,
+        "Every link to the film leads to its start, since its address doesn't say where the moment goes.",
+        $"If that page can start at a moment, write “{{seconds}}” where its number of seconds goes, often like this: \"{WithMoment(address.Value)}\".");
+
+    private static string WithMoment(string address)
+    {
+        var (page, fragment) = address.IndexOf('#', StringComparison.Ordinal) is >= 0 and var at ? (address[..at], address[at..]) : (address, "");
+        return $"{page}{(page.Contains('?', StringComparison.Ordinal) ? '&' : '?')}t={Clip.Moment}{fragment}";
+    }
 
     public static Finding TierInKeys(Span at, string key) => TierInKeysCode.At(at,
         $"In a .md stage the {key} stands in the text, not among the keys.", $"Move it under a heading “# {char.ToUpperInvariant(key[0])}{key[1..]}”.");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using HintBook.Books;
 using HintBook.Ciphers;
+using HintBook.Tests.Books;
 using HintBook.Tests.Reading;
 using YamlDotNet.RepresentationModel;
 
@@ -65,7 +66,8 @@ public class ElsewhereTests(ITestOutputHelper output)
                 Text(held["symbols"]),
                 [.. ((YamlSequenceNode)entry["reads"]).Select(Step)],
                 Text(entry["answer"]),
-                [.. ((YamlSequenceNode)entry["other"]).Select(Text)]);
+                [.. ((YamlSequenceNode)entry["other"]).Select(Text)],
+                entry.Children.TryGetValue("skip", out var skip) ? [.. ((YamlSequenceNode)skip).Select(Text)] : []);
         }
     }
 
@@ -75,8 +77,12 @@ public class ElsewhereTests(ITestOutputHelper output)
 
     private static string Text(YamlNode node) => ((YamlScalarNode)node).Value!;
 
-    private sealed record Clue(string Id, string Text, int Wheels, string Symbols, ReadingStep[] Reads, string Answer, string[] Other)
+    private sealed record Clue(string Id, string Text, int Wheels, string Symbols, ReadingStep[] Reads, string Answer, string[] Other, string[] Skip)
     {
-        public Proof Prove() => CodeBooks.Prove(CodeBooks.Code(Answer, Text, Wheels, HintBook.Reading.WheelSymbols.WrittenOut(Symbols), Reads)).Codes[0];
+        public Proof Prove() => CodeBooks.Prove(
+            CodeBooks.Code(Answer, Text, Wheels, HintBook.Reading.WheelSymbols.WrittenOut(Symbols), Reads) with
+            {
+                Skip = [.. Skip.Select(A.Value)],
+            }).Codes[0];
     }
 }

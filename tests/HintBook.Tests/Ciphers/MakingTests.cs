@@ -74,6 +74,31 @@ public class MakingTests
         Assert.All(made, text => Assert.Matches(@"^(?:\p{Lu}[\p{L}]*(?:,? [\p{L}]+)*\. ?)+$", text));
     }
 
+    // What can be held of their grammar: commas, no clause of another tense behind a request, no dangling particle, an article that fits.
+    [Theory]
+    [InlineData("en", @"(?<!,) (?:but|so|yet) |\b(?:up|with|from|into|of)\.|\ba [aeiou]|\ban (?![aeiou])|\b(?:this|each|every|another) \w+(?:men|mice|oxen)\b")]
+    [InlineData("de", @"(?<!,) (?:denn|aber|doch) |\b(?:und|aber|denn|doch|bei|hinter|neben|vor|zwischen)\.|\b(?:alle|die|diese|jene) \p{Ll}+[^n] \p{Lu}")]
+    [InlineData("fr", @"(?<!,) (?:mais|car|puis) |\b(?:et|mais|car|avec|chez|pour|sans|des|les|quand)\.|\b[dljmtsn]['’]")]
+    public void Made_sentences_keep_to_the_rules_that_can_be_checked(string language, string never)
+    {
+        var answers = "HONEY QUARTZ XENON JAZZ WAX ZOE IGLOO CLOVER HIVE KEYS LANTERN MOTH BEES AUTUMN VIOLET ORCHID UNICORN YACHT WHISKY DRONE MIEL RUCHE ABEILLE "
+            + "REINE CADRE LICORNE PORTE NUIT JARDIN NOIX HONIG QUARZ WABE BIENE MOTTE HERBST KAMM EINHORN TOR NACHT FUCHS RAHMEN";
+        var made = (from answer in answers.Split(' ')
+                    from way in new[] { "first-letters", "acrostic" }
+                    from attempt in Clues.Several(answer, way, [], 0, language, 3)
+                    select attempt.Attempt).OfType<Attempt.Made>().Select(each => each.Clue.Text).ToArray();
+
+        Assert.InRange(made.Length, 200, 252);
+        Assert.All(made, text => Assert.DoesNotMatch(never, text));
+    }
+
+    [Theory]
+    [InlineData("en", "HONEY QUARTZ XENON JAZZ WAX ZOE IGLOO")]
+    [InlineData("de", "HONIG QUARZ XENON JAZZ WAX ZOE IGLU")]
+    [InlineData("fr", "MIEL QUARTZ XENON JAZZ CIRE ZOE IGLOO")]
+    public void Words_with_rare_letters_have_sentences(string language, string answers) =>
+        Assert.All(answers.Split(' '), answer => Assert.IsType<Attempt.Made>(Clues.For(answer, "first-letters", [], 0, language)));
+
     // Measured here: how many of the codes of four figures without a nought a sentence can say.
     [Theory]
     [InlineData("en", 0.9)]

@@ -35,8 +35,45 @@ public class OtherReadingsTests
     [InlineData("Five hives, one queen, seven drones, three swarms ←", "3715")]
     [InlineData("Turn it round: five hives, one queen, seven drones, three swarms", "3715")]
     [InlineData("In rising order: five hives, one queen, seven drones, three swarms", "1357")]
+    [InlineData("From the smallest to the greatest: five hives, one queen, seven drones, three swarms", "1357")]
+    [InlineData("In order, the highest first: five hives, one queen, seven drones, three swarms", "7531")]
     public void An_order_that_the_clue_speaks_of_is_likely(string clue, string setting) =>
         Assert.Contains(Others(Number("5173", clue, "number-words")), other => other.Setting == setting && other.Likely);
+
+    [Theory]
+    [InlineData("From the smallest to the greatest: five hives, one queen, seven drones, three swarms", "7531")]
+    [InlineData("Sort them, ascending: five hives, one queen, seven drones, three swarms", "7531")]
+    [InlineData("In order, the highest first: five hives, one queen, seven drones, three swarms", "1357")]
+    public void The_order_that_the_clue_rules_out_is_a_long_shot(string clue, string setting) =>
+        Assert.Contains(Others(Number("5173", clue, "number-words")), other => other.Setting == setting && !other.Likely);
+
+    // Any letters give something that could be said: only a word is a warning.
+    [Theory]
+    [InlineData("HONEY", "KRQHB", "NUTKE", false)]
+    [InlineData("HIVE", "KLYH", "KLYH", false)]
+    [InlineData("HIVE", "KLYH", "NOBK", false)]
+    [InlineData("LION", "OLRQ", "ROUT", true)]
+    public void A_shift_the_other_way_and_the_cipher_itself_are_warned_of_only_as_words(string answer, string clue, string setting, bool likely)
+    {
+        var others = Others(Code(answer, clue, answer.Length, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", Step("caesar", "3")));
+
+        Assert.Equal(likely, others.Any(other => other.Setting == setting && other.Likely));
+        Assert.DoesNotContain(others, other => other.Likely && other.Setting != setting);
+    }
+
+    [Theory]
+    [InlineData("Tea is at 3:30 pm", "1530", "24-hour", "3222")]
+    [InlineData("Captain Moss, born 12 May 1871", "1871", "dates", "7443")]
+    public void Nobody_counts_the_letters_of_a_message_with_figures(string clue, string answer, string way, string setting) => Assert.DoesNotContain(
+        Others(way == "dates" ? Code(answer, clue, 4, "0123456789", Step(way, "yyyy")) : Number(answer, clue, way)),
+        other => other.Setting == setting && other.Likely);
+
+    [Theory]
+    [InlineData("Miss Pym saw the moth", false)]
+    [InlineData("here lies Ada Brown", false)]
+    [InlineData("Bees and flowers dance.", true)]
+    [InlineData("Alle Hunde bellen immer.", true)]
+    public void The_lengths_of_words_come_to_mind_where_nobody_is_named(string clue, bool likely) => Assert.Equal(likely, Invitations.ToMeasureWords(clue));
 
     // Dates as people read them: common practice, no source.
     [Theory]

@@ -35,11 +35,32 @@ public class FilmPagesTests
     public void A_part_of_a_second_is_before_the_moment_and_not_after_it() =>
         Assert.Equal("https://films.example/0/?t=59", FilmView.MomentOf("https://films.example/0/?t={seconds}", TimeSpan.FromSeconds(59.9)));
 
-    private static SitePlan Elsewhere()
+    [Theory]
+    [MemberData(nameof(Sites.Themes), MemberType = typeof(Sites))]
+    public void A_link_that_leads_to_the_start_of_a_film_promises_no_moment(string theme)
+    {
+        const string address = "https://films.example/box";
+
+        var link = Assert.Single(Sites.StagePage(Elsewhere(address), "lid", theme)
+            .QuerySelectorAll("details.answer .elsewhere a, details[data-keep=answer] .elsewhere a").DistinctBy(each => each));
+
+        Assert.Equal((address, "The whole film"), (link.GetAttribute("href"), link.TextContent));
+    }
+
+    [Fact]
+    public void The_chapters_of_such_a_film_are_told_without_links()
+    {
+        var page = Sites.Parse(Sites.Pages(Elsewhere("https://films.example/box"))["solution.html"]);
+
+        Assert.Equal("2:16 lid-title", page.QuerySelector(".chapters li")!.TextContent);
+        Assert.Empty(page.QuerySelectorAll(".chapters a"));
+    }
+
+    private static SitePlan Elsewhere(string address = "https://films.example/box?t={seconds}")
     {
         var book = A.Book(A.Stage("lid") with { Clip = A.Clip(null, 136, 183) }, A.Stage("jar", A.Gives("jar"))) with
         {
-            FilmAddress = A.Value("https://films.example/box?t={seconds}"),
+            FilmAddress = A.Value(address),
         };
         return Sites.Plan(book);
     }

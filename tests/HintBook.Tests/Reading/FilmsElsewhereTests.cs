@@ -22,6 +22,29 @@ public class FilmsElsewhereTests
     }
 
     [Fact]
+    public void HB1320_an_address_without_a_place_for_the_moment_is_a_warning_with_what_to_write()
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", "theme: parlour", "theme: parlour\nfilm: { address: \"https://films.example/box?list=2#top\" }");
+        desk.Change("stages/02-the-number.md", "minutes: 10", "minutes: 10\nclip: { from: 2:16 }");
+
+        var finding = Assert.Single(HintBook.Reading.Reader.Read(desk.Book).Findings.All);
+
+        Assert.Equal(("HB1320", false), (finding.Code.Id, finding.IsError));
+        Assert.EndsWith("often like this: \"https://films.example/box?list=2&t={seconds}#top\".", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clip_from_the_start_needs_no_moment()
+    {
+        using var desk = new BookAndOutput();
+        desk.Change("book.yaml", "theme: parlour", "theme: parlour\nfilm: { address: \"https://films.example/box\" }");
+        desk.Change("stages/02-the-number.md", "minutes: 10", "minutes: 10\nclip: { from: 0:00 }");
+
+        Assert.Empty(HintBook.Reading.Reader.Read(desk.Book).Findings.All);
+    }
+
+    [Fact]
     public void Without_it_such_a_clip_is_an_error()
     {
         using var desk = new BookAndOutput();

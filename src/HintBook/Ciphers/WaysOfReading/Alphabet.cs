@@ -38,7 +38,7 @@ internal static class Alphabet
             ? BadArgument(told)
             : TextPieces.Numbers(text).FirstOrDefault(number => LetterAt(number, first) is null) is { } strange
                 ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the numbers {first} to {25 + first}")
-                : Story.BesideFigures(
+                : EveryWord.BesideFigures(
                     text,
                     TextPieces.Numbers(text).Select(number => new Row(number, LetterAt(number, first)!)),
                     $"no number stands in {TextPieces.Quoted(text)}"),

@@ -20,9 +20,14 @@ internal static class EnglishNumbers
     /// <summary>Every number, in order.</summary>
     public static IEnumerable<Row> In(string text) => Pieces(text).Where(piece => piece.Number is not null).Select(piece => new Row(piece.Read, piece.Number!));
 
-    /// <summary>Number words that are no part of a number from zero to 999,999: <c>million</c>, <c>dozen</c>, <c>hundreds</c>.</summary>
-    public static IEnumerable<string> Strange(string text) =>
-        Pieces(text).Where(piece => piece.Number is null && Others.Contains(piece.Read.ToLowerInvariant())).Select(piece => piece.Read);
+    /// <summary>The words that numbers are made of.</summary>
+    public static IEnumerable<string> Names => [.. Small.Keys, .. Tens.Keys, "hundred", "thousand"];
+
+    /// <summary>Words that are no part of a number, in order.</summary>
+    public static IEnumerable<string> Rest(string text) => Pieces(text).Where(piece => piece.Number is null).Select(piece => piece.Read);
+
+    /// <summary>Whether a word speaks of a number, but is no part of one from zero to 999,999: <c>million</c>, <c>dozen</c>, <c>hundreds</c>.</summary>
+    public static bool IsStrange(string word) => Others.Contains(word.ToLowerInvariant());
 
     // The text word by word, words of one number together.
     private static IEnumerable<(string Read, string? Number)> Pieces(string text)

@@ -33,7 +33,7 @@ internal static class Keypad
         Source,
         text => TextPieces.Figures(text).FirstOrDefault(run => LetterOf(run) is null) is { } strange
             ? new ReadingResult.Stuck($"no letter comes from pressing {TextPieces.Quoted(strange)}")
-            : Story.BesideFigures(
+            : EveryWord.BesideFigures(
                 text, TextPieces.Figures(text).Select(run => new Row(run, LetterOf(run)!)), $"no figure stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>The letters on a key, 2 to 9.</summary>

@@ -67,6 +67,9 @@ internal sealed class NumberNames
         }
     }
 
+    /// <summary>The words that numbers are made of.</summary>
+    public IEnumerable<string> Names => numbers.Keys.SelectMany(name => name.Split(' ')).Distinct();
+
     // Words of one number are parted by spaces and hyphens alone.
     private static string? Joined(string text, TextPiece[] words, int at, int count) =>
         Enumerable.Range(at + 1, count - 1).All(next => text.AsSpan(words[next - 1].End..words[next].Start).Trim() is "" or "-" or "‐" or "‑" or "–")

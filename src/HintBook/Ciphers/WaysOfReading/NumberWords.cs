@@ -16,12 +16,26 @@ internal static class NumberWords
         Told = Language,
         Read = (text, told) => told switch
         {
-            [] or ["en"] => ReadingResult.Of(In(text), EnglishNumbers.Strange(text), $"no English number word stands in {TextPieces.Quoted(text)}"),
-            ["de"] => ReadingResult.Of(NumberNames.German.In(text), $"no German number word stands in {TextPieces.Quoted(text)}"),
-            ["fr"] => ReadingResult.Of(NumberNames.French.In(text), $"no French number word stands in {TextPieces.Quoted(text)}"),
+            [] or ["en"] => Found(In(text), EnglishNumbers.Rest(text), Misspelt.English, $"no English number word stands in {TextPieces.Quoted(text)}"),
+            ["de"] => Found(NumberNames.German.In(text), WordsOf(text), Misspelt.German, $"no German number word stands in {TextPieces.Quoted(text)}"),
+            ["fr"] => Found(NumberNames.French.In(text), WordsOf(text), Misspelt.French, $"no French number word stands in {TextPieces.Quoted(text)}"),
             _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is none of “en”, “de” and “fr”"),
         },
     };
+
+    // Other words are the story, but for those that speak of numbers and those that look like a slip of the pen.
+    private static ReadingResult Found(IEnumerable<Row> numbers, IEnumerable<string> others, Misspelt misspelt, string nothing)
+    {
+        var strange = others.Select(word => (Word: word, Meant: misspelt.Meant(word)))
+            .Where(word => word.Meant is not null || EnglishNumbers.IsStrange(word.Word));
+        var words = strange.DistinctBy(word => word.Word.ToLowerInvariant()).ToArray();
+        var read = ReadingResult.Of(numbers, words.Select(word => word.Word), nothing);
+        return read is ReadingResult.Unread unread
+            ? unread with { Meant = [.. words.Where(word => word.Meant is not null).Select(word => new Row(word.Word, word.Meant!))] }
+            : read;
+    }
+
+    private static IEnumerable<string> WordsOf(string text) => TextPieces.Words(text).Select(word => word.Value);
 
     public static Way Count { get; } = Way.Bare(
         "count-number-words",

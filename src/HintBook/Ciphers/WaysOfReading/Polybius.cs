@@ -37,7 +37,7 @@ internal static class Polybius
         var figures = string.Concat(TextPieces.Figures(text));
         if (figures.Length % 2 != 0 || figures.Any(figure => figure is < '1' or > '5'))
             return new ReadingResult.Stuck($"{TextPieces.Quoted(text)} isn't made of pairs of the figures 1 to 5");
-        return Story.BesideFigures(
+        return EveryWord.BesideFigures(
             text,
             figures.Chunk(2).Select(pair => new Row(new string(pair), grid[CellOf(pair[0] - '1', pair[1] - '1', columnFirst)][..1])),
             $"no figure stands in {TextPieces.Quoted(text)}");

@@ -2,44 +2,67 @@ namespace HintBook.Ciphers.Making.Frames;
 
 /// <summary>
 /// French sentences with subjects in the plural, and requests. All adjectives have one form for both genders and stand behind their nouns. No word begins
-/// with a letter that has an accent, and none is elided.
+/// with a letter that has an accent, and none is elided. Only people and animals do something; each kind of verb has the objects that go with it.
 /// </summary>
 internal static class French
 {
     private const string Steps = """
-        start det determined
-        start pron subject
-        start call object
-        start go done
-        start addressed asked
-        asked ,call object
-        asked ,go done
-        determined noun described
-        described adj described
-        described took object
-        described slept done
-        subject took object
-        subject slept done
-        object det object-determined
-        object name done
-        object article labelled-noun
-        object-determined noun object-described
-        object-described adj object-described
-        object-described prep object
-        object-described adv described-done
-        object-described conj clause
-        object-described ,name spoken-to
+        start|clause det determined
+        start|clause pron subject
+        determined gens described
+        described adjp subject
+        described|subject took object
+        described|subject greeted whom
+        described|subject opened openable
+        described|subject slept slept
+        object advt object-adv
+        object|object-adv det object-det
+        object-det choses object-thing
+        object-thing adj done
+        whom advt whom-adv
+        whom|whom-adv name done
+        whom|whom-adv det whom-det
+        whom-det gens whom-who
+        whom-who adjp done
+        openable article labelled-noun
         labelled-noun lab labelled
         labelled letter done
-        done adv described-done
-        done prep object
-        done conj clause
-        done ,name spoken-to
-        described-done prep object
-        described-done conj clause
-        described-done ,name spoken-to
-        clause det determined
-        clause pron subject
+        slept adv slept-adv
+        done|object-thing|whom-who|slept|slept-adv prep where
+        where det where-det
+        where-det lieux placed
+        slept|slept-adv comme like
+        like det like-det
+        like-det gens placed
+        done|object-thing|whom-who|slept|slept-adv|placed et clause
+        done|object-thing|whom-who|slept|slept-adv|placed ,mais clause
+        start call order
+        start hail hailed
+        start try opening
+        start go ordered
+        start addressed asked
+        asked ,call order
+        asked ,hail hailed
+        asked ,try opening
+        asked ,go ordered
+        order advc order-adv
+        order|order-adv det order-det
+        order-det choses order-thing
+        order-thing adj ordered-all
+        hailed name ordered-end
+        hailed det hailed-det
+        hailed-det gens ordered-all
+        opening article opening-noun
+        opening-noun lab opening-lab
+        opening-lab letter ordered-all
+        ordered advc ordered-all
+        ordered|ordered-all|order-thing prep order-where
+        order-where det order-where-det
+        order-where-det lieux ordered-placed
+        ordered comme ordered-like
+        ordered-like det ordered-like-det
+        ordered-like-det gens ordered-placed
+        ordered|ordered-all|ordered-placed|order-thing ,name ordered-end
         """;
 
     private const string Names =
@@ -51,52 +74,86 @@ internal static class French
 
     private static readonly Grammar Sentences = new(
         Steps,
-        "done object-described described-done spoken-to",
+        "done object-thing whom-who slept slept-adv placed ordered ordered-all order-thing ordered-placed ordered-end",
         ("det", "des les mes tes ses nos vos leurs ces plusieurs quelques"),
-        ("noun", """
-            abeilles amis arbres ailes bougies boutons bois clefs cloches cadres dames dards enfants fleurs feuilles fruits gardiens guêpes grilles
-            haies herbes iris insectes images jardins joies jours kiwis lampes lanternes lunes maisons murs miels mites nids nuits noix oiseaux
-            ormes ombres papillons portes poires quais quilles reines roses ruches rois secrets saules soirs tours tilleuls tonneaux usines univers
-            verres voisins vents wagons xylophones yeux yuccas zèbres zones ans as champs chats
+        ("gens", """
+            abeilles amis artistes bergers bouchers chats chiens cousins chevaux dames danseurs docteurs enfants elfes fermiers filles femmes fourmis
+            garçons gardiens gens guêpes hommes hiboux insectes jardiniers jumeaux juges koalas lapins lions loups lutins moines musiciens neveux nains
+            nageurs ours oncles oiseaux ogres pirates princes poètes peintres papillons reines rois renards souris sœurs tigres tantes voisins vaches
+            voleurs yacks zèbres apiculteurs
+            """),
+        ("choses", """
+            assiettes anneaux bagues bougies boîtes bouteilles cartes chaises chapeaux clefs cloches coffres drapeaux dessins disques enveloppes fleurs
+            fruits feuilles flûtes gants gâteaux graines herbes horloges images instruments jarres jouets journaux joyaux kiwis kimonos lampes lanternes
+            lettres livres lunettes miroirs montres meubles noix nappes oranges olives outils oignons pommes poires perles paniers pots quilles roses rubans
+            robes ruches sacs savons tasses tables tambours timbres tonneaux ustensiles urnes vases valises violons verres wagons xylophones yaourts yuccas
+            zestes os
+            """),
+        ("adjp", """
+            agiles aimables bizarres calmes célèbres drôles dociles fragiles fidèles graves honnêtes humbles imprévisibles jeunes libres modestes malades
+            magnifiques nobles optimistes pauvres paisibles pâles rapides riches rares sages solides solitaires tristes timides tranquilles terribles utiles
+            volontaires
             """),
         ("adj", """
-            agiles aimables bizarres calmes célèbres drôles dociles fragiles faciles fidèles graves honnêtes humides immenses incroyables jaunes
-            jeunes larges libres minces modestes magiques nobles notables obliques opaques pauvres pâles paisibles rapides rares rouges roses sages
-            sombres solides tristes timides tranquilles uniques utiles vastes vides
+            antiques bizarres célèbres fragiles faciles humides immenses inutiles jaunes larges lisibles magiques magnifiques modernes moches notables
+            ovales opaques pâles propres quelconques rares rouges roses rustiques sales simples solides sombres souples superbes uniques utiles vides vastes
             """),
         ("name", Names),
         ("addressed", Names),
         ("pron", "ils elles"),
-        ("article", "le ce mon ton son notre votre leur un"),
-        ("lab", "tiroir coffre casier verrou panneau rang"),
+        ("article", "le ce mon ton son notre votre leur"),
+        ("lab", "tiroir coffre casier placard panneau"),
         ("letter", Letters),
         ("took", """
-            admirent aiment apportent brisent bâtissent cachent cherchent choisissent dessinent donnent emportent examinent ferment fixent gardent
-            goûtent habitent honorent imitent ignorent inventent jettent jugent kidnappent lavent lisent mangent montrent nomment notent nettoient
-            ouvrent oublient portent poussent quittent remplissent regardent suivent sauvent trouvent tiennent touchent tirent unissent utilisent
-            visitent voient vendent ont
+            admirent aiment apportent achètent brisent cachent cherchent choisissent comptent cassent dessinent décorent emportent examinent empilent
+            fabriquent gardent garnissent imitent inventent ignorent inspectent jettent lavent laissent montrent mesurent nettoient notent observent
+            oublient portent prennent posent peignent ramassent regardent rangent retrouvent sauvent sculptent tiennent touchent trouvent trient utilisent
+            vendent voient
             """),
+        ("greeted", """
+            admirent aident aiment accueillent appellent cherchent consolent connaissent défendent entendent embrassent félicitent guident honorent ignorent
+            imitent interrogent invitent jugent louent nourrissent observent oublient protègent questionnent quittent regardent remercient retrouvent
+            saluent suivent surveillent taquinent trouvent visitent voient
+            """),
+        ("opened", "ouvrent vident ferment inspectent nettoient verrouillent examinent choisissent trouvent"),
         ("slept", """
-            arrivent attendent brillent bougent chantent courent dansent dorment entrent existent fleurissent flottent grandissent glissent hésitent
-            hurlent jouent jubilent luisent marchent mentent nagent naissent obéissent partent pleurent parlent quêtent rient restent sortent
-            sautent tombent tremblent travaillent volent vivent veillent zigzaguent vont
+            arrivent attendent bavardent bougent chantent courent dansent dorment discutent entrent fuient flottent grimpent grandissent hésitent hurlent
+            improvisent jouent jubilent jeûnent luttent lisent marchent mangent mentent nagent obéissent partent pleurent parlent patientent rient restent
+            rêvent ronflent sortent sautent sourient tombent tremblent travaillent trottent voyagent veillent vivent zigzaguent
             """),
         ("call", """
-            apporte admire brise bois cherche cache compte choisis dessine donne emporte examine ferme fixe garde goûte honore imite ignore invite
-            jette juge lave lis mange montre mesure nomme note nettoie ouvre oublie porte pousse quitte remplis regarde sauve trouve tiens touche
-            tire unis utilise visite vois vends
+            admire apporte achète brise cache cherche choisis compte dessine décore emporte examine empile fabrique garde garnis imite invente ignore
+            inspecte jette lave laisse montre mesure nettoie note observe oublie porte prends pose peins ramasse regarde range sauve sculpte tiens touche
+            trouve trie utilise vends
             """),
+        ("hail", """
+            admire aide accueille appelle cherche console défends embrasse félicite guide honore imite ignore invite interroge juge loue nourris observe
+            oublie protège quitte questionne regarde remercie retrouve salue suis surveille taquine trouve visite
+            """),
+        ("try", "ouvre vide ferme inspecte nettoie verrouille examine choisis trouve"),
         ("go", """
-            attends avance bouge bois chante cours danse dors entre fuis flotte glisse grandis grimpe hurle joue jubile marche mens nage pars pleure
-            parle quête ris recule reste sors saute tremble travaille vole viens veille zigzague va
+            attends avance bavarde bouge chante cours danse dors discute entre fuis grimpe grandis hurle improvise joue jubile jeûne lis lutte marche mange
+            nage obéis patiente pars parle pleure recule reste ris rêve ronfle sors saute souris travaille trotte tremble viens veille voyage zigzague
             """),
         ("adv", """
-            alors aussi bien beaucoup calmement demain dehors doucement encore enfin facilement finalement gaiement hier ici joyeusement lentement
-            longtemps loin maintenant mieux mal naturellement partout parfois quelquefois rapidement rarement souvent seulement toujours tard
-            utilement vite vraiment
+            aussitôt bientôt calmement doucement ensemble enfin encore facilement finalement gaiement hardiment ici joyeusement lentement
+            maintenant naturellement ouvertement partout parfois quelquefois rapidement rarement souvent sagement tard toujours tranquillement vite
+            volontiers
             """),
-        ("prep", "avec avant chez contre dans depuis devant malgré pour sans sur sous selon vers"),
-        ("conj", "et mais car quand puis"));
+        ("advt", "aussitôt bientôt encore enfin finalement ici maintenant naturellement parfois quelquefois rarement souvent toujours vite volontiers"),
+        ("advc", """
+            aussitôt calmement doucement encore enfin gaiement hardiment ici joyeusement lentement maintenant ouvertement partout rapidement souvent
+            sagement toujours tranquillement vite
+            """),
+        ("prep", "devant derrière entre parmi"),
+        ("lieux", """
+            arbres arcades bancs bateaux buissons châteaux champs collines chênes dunes fermes fontaines granges grottes haies hôtels jardins kiosques lacs
+            maisons murs moulins montagnes navires nids oliviers ponts ports palais portes quais rivières ruines rochers roses saules statues temples tentes
+            tours tilleuls usines vergers villas vignes wagons yuccas zoos
+            """),
+        ("comme", "avec chez comme pour sans"),
+        ("et", "et quand"),
+        ("mais", "mais car puis"));
 
     /// <summary>Everything for clues in French.</summary>
     public static Language Language { get; } = new(

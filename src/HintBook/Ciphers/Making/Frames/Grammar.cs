@@ -25,7 +25,8 @@ internal sealed class Grammar
 
     /// <summary>Reads a grammar.</summary>
     /// <param name="steps">
-    /// Lines such as <c>start adj described</c>: from which place, by which kind of word, to which place; <c>,name</c> has a comma before it.
+    /// Lines such as <c>start adj described</c>: from which place, by which kind of word, to which place; <c>,name</c> has a comma before it, and
+    /// <c>|</c> parts several places or kinds.
     /// </param>
     /// <param name="ends">The places where a sentence may end.</param>
     /// <param name="words">Words by their kind, parted by spaces.</param>
@@ -33,7 +34,9 @@ internal sealed class Grammar
     {
         this.steps = [.. from line in steps.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
                          let parts = line.Split(' ')
-                         select new Step(parts[0], parts[1].TrimStart(','), parts[2], parts[1][0] == ',')];
+                         from place in parts[0].Split('|')
+                         from kind in parts[1].TrimStart(',').Split('|')
+                         select new Step(place, kind, parts[2], parts[1][0] == ',')];
         this.ends = [.. ends.Split(' ')];
         this.words = words.ToArray().ToImmutableSortedDictionary(
             kind => kind.Kind, kind => kind.Words.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToImmutableArray(), StringComparer.Ordinal);
@@ -73,7 +76,7 @@ internal sealed class Grammar
     private static int CostOf(Step step, string place, Path path) =>
         (step.From == Start && place != Start ? NewSentence : 0)
         + (step.Comma ? Aside : 0)
-        + (step is { From: Start, Kind: "call" or "go" } ? Bare : 0)
+        + (step is { From: Start, Kind: "call" or "hail" or "try" or "go" } ? Bare : 0)
         + (path.Step?.Kind == step.Kind ? Repeat : 0);
 
     // One word of each kind; those of one kind take turns.
