@@ -27,10 +27,10 @@ internal sealed class Misspelt
     public static Misspelt English { get; } = new(
         EnglishNumbers.Names,
         """
-        there thirsty mighty weighty nicety seventh sevenths eighth eighths weight weights height heights freight sleight even tree thee fort sevens eights threes
-        fives fours nines zeros zeroes twelves elevens eighties nineties thirties twenties fifties sixties forties seventies eleventh twelfth sixteenth sixteens
-        fifteens seventeens fourteens thousandth hundredth thousands hundreds naught noughts severn steven ninth fifth sixth fifths sixths ninths fourth fourths
-        righty nighty bought sought fought nougat
+        there thirsty mighty weighty nicety seventh sevenths eighth eighths weight weights height heights freight sleight even tree thee fort sevens
+        eights threes fives fours nines zeros zeroes twelves elevens eighties nineties thirties twenties fifties sixties forties seventies eleventh
+        twelfth sixteenth sixteens fifteens seventeens fourteens thousandth hundredth thousands hundreds naught noughts severn steven ninth fifth
+        sixth fifths sixths ninths fourth fourths righty nighty bought sought fought nougat
         """,
         6);
 
