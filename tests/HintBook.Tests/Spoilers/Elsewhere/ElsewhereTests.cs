@@ -20,7 +20,7 @@ public class ElsewhereTests(ITestOutputHelper output)
         // Written by us before the classes were mended that they stand for.
         ["ours"] = ([0.96, 0.98, 0.95, 0.99, 0.97], 0.97, 0.96, 0),
         // What the first run gave; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
-        ["held-out"] = ([0.89, 0.94, 0.82, 0.96, 0.75], 0.87, 0.94, 1),
+        ["held-out"] = ([0.88, 0.98, 0.96, 0.87, 0.83], 0.90, 0.96, 2),
     };
 
     [Theory]
