@@ -75,6 +75,15 @@ internal static class Laws
 
     public static void Sample<T1, T2, T3, T4>(
         this Gen<(T1, T2, T3, T4)> gen,
+        Action<T1, T2, T3, T4> law,
+        string? seed = null,
+        int iter = Cases,
+        int threads = 0,
+        Func<(T1, T2, T3, T4), string>? print = null) =>
+        gen.Sample(all => law(all.Item1, all.Item2, all.Item3, all.Item4), seed, iter, threads, print);
+
+    public static void Sample<T1, T2, T3, T4>(
+        this Gen<(T1, T2, T3, T4)> gen,
         Func<T1, T2, T3, T4, bool> law,
         string? seed = null,
         int iter = Cases,
