@@ -9,6 +9,7 @@ internal sealed class Newest<T>(T first, Func<T, int> numberOf)
     private readonly Lock gate = new();
     private T now = first;
     private TaskCompletionSource next = Waiting();
+    private bool isOver;
 
     /// <summary>The newest.</summary>
     public T Now
@@ -27,14 +28,15 @@ internal sealed class Newest<T>(T first, Func<T, int> numberOf)
         lock (gate)
         {
             now = after(now);
-            var told = next;
+            if (isOver)
+                return;
+            next.SetResult();
             next = Waiting();
-            told.SetResult();
         }
     }
 
-    /// <summary>Waits for a state that is newer than one.</summary>
-    /// <param name="number">The number of the state that is known already.</param>
+    /// <summary>Waits for another state than the one that is known.</summary>
+    /// <param name="number">Its number; a page that was open before the program was started again knows a greater one than there is.</param>
     /// <param name="ended">Ends the waiting.</param>
     /// <exception cref="OperationCanceledException">The waiting was ended, or there will be no more states.</exception>
     public async Task<T> After(int number, CancellationToken ended)
@@ -44,7 +46,7 @@ internal sealed class Newest<T>(T first, Func<T, int> numberOf)
             Task waiting;
             lock (gate)
             {
-                if (numberOf(now) > number)
+                if (numberOf(now) != number)
                     return now;
                 waiting = next.Task;
             }
@@ -57,7 +59,10 @@ internal sealed class Newest<T>(T first, Func<T, int> numberOf)
     public void End()
     {
         lock (gate)
+        {
+            isOver = true;
             next.TrySetCanceled();
+        }
     }
 
     // Whoever waits goes on elsewhere than under the lock.

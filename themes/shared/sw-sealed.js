@@ -60,11 +60,12 @@ async function olderSealed() {
   return (await caches.keys()).filter(name => name.startsWith(sealedCaches) && name !== sealedCache).reverse();
 }
 
-// What was used of an older version, as the new one has it. Where there is no network the older files stay for the next time.
+// What was used of an older version, as the new one has it. The older files stay for the next time unless each was answered: the host has another one,
+// or has none any more. Where there is no network, or the host is busy, that isn't known.
 async function renew() {
   for (const name of await olderSealed()) {
     const files = await (await caches.open(name)).keys();
     const came = await Promise.allSettled(files.map(file => fetchSealed(file.url, "no-cache")));
-    if (came.every(each => each.status === "fulfilled")) await caches.delete(name);
+    if (came.every(({ value }) => value && (value.ok || value.status === 404 || value.status === 410))) await caches.delete(name);
   }
 }

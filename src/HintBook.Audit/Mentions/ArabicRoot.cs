@@ -10,7 +10,7 @@ internal static class ArabicRoot
     private static readonly string[] Articles = ["وال", "فال", "بال", "كال", "ولل", "لل", "ال"];
     private static readonly string[] Forms = ["است", "ان", "م", "ت", "ي", "ن", "ا"];
     private static readonly string[] Endings =
-        ["اتها", "اته", "تان", "تين", "تاه", "تيه", "ات", "ان", "ين", "ون", "يه", "ها", "هم", "تان", "تين", "ه", "ت", "ي", "ا"];
+        ["اتها", "اته", "تان", "تين", "تاه", "تيه", "ات", "ان", "ين", "ون", "يه", "ها", "هم", "ه", "ت", "ي", "ا"];
 
     /// <summary>The consonants of a word of bare letters.</summary>
     public static string Of(ReadOnlySpan<char> word)

@@ -15,7 +15,7 @@ internal sealed class RelatedCodes
     private const int MostApart = 14, Fewest = 3, MostBetween = 3, MostFigure = 99;
 
     // What stands before the place at which the result is set: "double it for the second wheel".
-    private static readonly HashSet<string> ForPlaces = ["for", "on", "at", "pour", "sur", "para", "en", "fur", "auf", "an", "bei", "at"];
+    private static readonly HashSet<string> ForPlaces = ["for", "on", "at", "pour", "sur", "para", "en", "fur", "auf", "an", "bei"];
     private readonly CodeTable codes;
     private readonly bool isUnspaced, hasPrefixes;
     private readonly (string[] Words, Relation Relation)[] phrases;
@@ -92,11 +92,7 @@ internal sealed class RelatedCodes
                 elements.Add(new(-1, relation, PlaceBehind(text, tokens, i, last), tokens[i].First, last));
                 taken = last;
             }
-            else if (tokens[i].Is(Sign.Number) && !tokens[i].Is(Sign.Unsure | Sign.Ordinal) && tokens[i].Value is >= 0 and <= MostFigure)
-            {
-                elements.Add(new(tokens[i].Value, Relation.None, 0, tokens[i].First, tokens[i].Last));
-            }
-            else if (isUnspaced && tokens[i].Is(Sign.Number) && tokens[i].Value is >= 0 and <= MostFigure)
+            else if (tokens[i].Is(Sign.Number) && (isUnspaced || !tokens[i].Is(Sign.Unsure | Sign.Ordinal)) && tokens[i].Value is >= 0 and <= MostFigure)
             {
                 elements.Add(new(tokens[i].Value, Relation.None, 0, tokens[i].First, tokens[i].Last));
             }

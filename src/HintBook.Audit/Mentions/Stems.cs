@@ -52,10 +52,10 @@ internal sealed partial class Stems
         }
 
         var single = Single(stem.Length > ShortestStem && stem[^1] is 'e' or 'y' or 'i' ? stem[..^1] : stem);
-        // "Muehlstein" for "Mühlstein"; "neu" and "bauen" have an e of their own.
         // "Remiendo" for "remendado".
         if (kinship.HasDiphthongs)
             single = single.Replace("ie", "e", StringComparison.Ordinal);
+        // "Muehlstein" for "Mühlstein"; "neu" and "bauen" have an e of their own.
         return kinship.HasDots ? Dotted().Replace(single, "${vowel}") : single;
     }
 

@@ -12,9 +12,6 @@ internal sealed class Vocabulary
     private const int LongestKept = 300, MostKept = 100_000;
 
     private readonly ConcurrentDictionary<(string Text, Manner Manner), bool> silent = new();
-
-    // The dictionary's own count stops all threads that are adding to it.
-    private int kept;
     private readonly ConcurrentDictionary<int, Search> searches = new();
     private readonly TurnedLinks links;
     private readonly WordNumbers numbers;
@@ -25,6 +22,9 @@ internal sealed class Vocabulary
     private readonly TimeTable times = new();
     private readonly SignTree signs;
     private readonly Sums sums;
+
+    // How many texts are silent. Counted here, since the dictionary's own count takes all of its locks.
+    private int kept;
 
     public Vocabulary(ImmutableArray<AuditSecret> secrets, AuditLanguage language)
     {

@@ -121,7 +121,7 @@ internal static class BeginVerb
         return ExitCode.Fine;
     }
 
-    // Before the texts: it may not fit on the disk, and then the folder stays empty and can be begun again.
+    // Before the texts: if it doesn't fit on the disk, the folder stays empty and can be begun again.
     private static void CopyFilm(string film, string clips)
     {
         Directory.CreateDirectory(clips);
@@ -136,12 +136,17 @@ internal static class BeginVerb
         }
     }
 
-    private static string? CaptionsBeside(string film) =>
-        Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(film))!)
-            .Where(file => Path.GetFileName(file).StartsWith(Path.GetFileNameWithoutExtension(film) + ".", StringComparison.Ordinal))
+    // Some systems don't tell “Film” from “film”. Where both lie there, that of just this name is meant.
+    private static string? CaptionsBeside(string film)
+    {
+        var start = Path.GetFileNameWithoutExtension(film) + ".";
+        return Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(film))!)
+            .Where(file => Path.GetFileName(file).StartsWith(start, StringComparison.OrdinalIgnoreCase))
             .Where(file => Path.GetExtension(file).ToLowerInvariant() is ".vtt" or ".srt")
-            .Order(StringComparer.Ordinal)
+            .OrderByDescending(file => Path.GetFileName(file).StartsWith(start, StringComparison.Ordinal))
+            .ThenBy(file => file, StringComparer.Ordinal)
             .FirstOrDefault();
+    }
 
     // “solution.de.vtt” is German; English where nothing is said.
     private static string LanguageOf(string captions) =>

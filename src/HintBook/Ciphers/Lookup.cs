@@ -35,17 +35,19 @@ internal sealed class Lookup
         Meant(EveryWord.Read(
             text, InWords(text).Rows.Count > 0 ? part => Without(InWords(part), besides) : part => Without(InSymbols(part), besides), nothing));
 
-    // Short words are near to too many others.
+    // Short words are near to too many others, and in a sentence of prose nobody meant a word of the way.
     private ReadingResult Meant(ReadingResult read) => read is ReadingResult.Unread unread
         ? unread with
         {
             Meant =
             [
-                .. from word in unread.Words.SelectMany(TextPieces.Words)
-                   where word.Value.Length >= ShortestNamed
-                   let near = Nearest.To(word.Value, byWords.Keys)
+                .. from words in unread.Words.Select(each => TextPieces.Words(each).ToArray()).Where(words => words.Length == 1)
+                       .DistinctBy(words => words[0].Value, StringComparer.OrdinalIgnoreCase)
+                   let word = words[0].Value
+                   where word.Length >= ShortestNamed
+                   let near = Nearest.To(word, byWords.Keys)
                    where near is not null
-                   select new Row(word.Value, near),
+                   select new Row(word, near),
             ],
         }
         : read;

@@ -19,10 +19,13 @@ internal static class Skipping
         var notThere = skipped.Where(name => !Mark(words, WordsOf(name.Value), left)).ToImmutableArray();
         var kept = Kept(text, words, left);
         // Pictures are left out as well, one by one.
-        foreach (var picture in notThere.Select(name => name.Value.Trim()).Where(name => TextPieces.Pictures(name).Any() && WordsOf(name).Length == 0))
-            kept = kept.Replace(picture, " ", StringComparison.Ordinal);
-        return (kept, [.. notThere.Where(name => WordsOf(name.Value).Length > 0 || !text.Contains(name.Value.Trim(), StringComparison.Ordinal))]);
+        var pictures = notThere.Where(name => IsPicture(name.Value) && text.Contains(name.Value.Trim(), StringComparison.Ordinal)).ToImmutableArray();
+        foreach (var picture in pictures)
+            kept = kept.Replace(picture.Value.Trim(), " ", StringComparison.Ordinal);
+        return (kept, [.. notThere.Except(pictures)]);
     }
+
+    private static bool IsPicture(string name) => TextPieces.Pictures(name).Any() && WordsOf(name).Length == 0;
 
     private static bool Mark(TextPiece[] words, string[] name, bool[] left)
     {

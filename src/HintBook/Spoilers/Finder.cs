@@ -237,10 +237,12 @@ internal sealed class Finder
                 continue;
             var measured = numbers.Of(text, mention);
             isDoubted |= measured == Measured.Surely;
-            if (measured != Measured.No)
-                found[i] = mention with { Sureness = Sureness.Likely };
-            if (measured == Measured.Surely)
-                found[i] = mention with { Secret = Nobody };
+            found[i] = measured switch
+            {
+                Measured.No => mention,
+                Measured.Surely => mention with { Secret = Nobody },
+                _ => mention with { Sureness = Sureness.Likely },
+            };
         }
 
         if (isDoubted)

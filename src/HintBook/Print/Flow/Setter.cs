@@ -30,9 +30,6 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     private static readonly double[] Lower = [0.9, 0.8, 0.7, 0.6];
     private const double LeastPhoto = 31;
 
-    /// <summary>The least dots to the inch at which a photo is printed; smaller ones are set smaller.</summary>
-    public const double LeastResolution = 150;
-
     /// <summary>The pieces of some blocks, in order.</summary>
     public ImmutableArray<Piece> Set(IEnumerable<Block> blocks)
     {
@@ -181,7 +178,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
     {
         var photo = block.Photo;
         var most = Math.Min(block.MostHeight, Height * 0.8);
-        var width = Math.Min(Math.Min(Width, photo.Width / LeastResolution * PointsPerInch), most * photo.Width / photo.Height);
+        var width = Math.Min(Math.Min(Width, (double)photo.Width / Photos.PrintedPhoto.LeastResolution * PointsPerInch), most * photo.Width / photo.Height);
         var height = width * photo.Height / photo.Width;
         var keys = photo.Marks.SelectMany((mark, i) => Text(new TextBlock([new Run(mark.Says)], block.Style)
         {
