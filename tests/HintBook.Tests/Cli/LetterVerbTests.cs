@@ -1,6 +1,7 @@
 using System.Text.Json;
 using HintBook.Cli;
 using HintBook.Tests.Publishing;
+using HintBook.Tests.Replying;
 
 namespace HintBook.Tests.Cli;
 
@@ -73,20 +74,7 @@ public sealed class LetterVerbTests : IDisposable
     [Fact]
     public void An_owner_gets_the_values_of_their_own_copy_and_of_no_other()
     {
-        desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
-        desk.Change("book.yaml", "clue: \"zero fish, four crows, two cats, zero dogs\"", "clue: { copy: verse }");
-        desk.Change("stages/02-the-number.md", "*zero fish, four crows, two cats, zero dogs*", "a verse about animals");
-        desk.Change("stages/02-the-number.md", "Zero fish, four crows, two cats, zero dogs. The number is **0420**.", "The number is **{{ copy: number }}**.");
-        desk.Change("stages/03-the-lid.md", "Set **0420** on", "Set your number on");
-        File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), "\nid: practice-box\nsealed: true\n");
-        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), """
-            copies:
-              "001": { own: { number: "2846", verse: "two fish, eight crows, four cats, six dogs" } }
-              "002": { own: { number: "5173", verse: "five fish, one crow, seven cats, three dogs" } }
-              "003": { retired: true, own: { number: "6284", verse: "six fish, two crows, eight cats, four dogs" } }
-
-            """);
-        Assert.Equal(ExitCode.Fine, Said.By("copies", desk.Book, "--seal").Exit);
+        LetterTests.WithCopies(desk);
 
         string[] numbers = ["2846", "5173", "6284"];
         Assert.Equal(["2846"], In("--step", "answer", "--copy", "001"));

@@ -67,8 +67,8 @@ public sealed class LetterTests
         Assert.InRange(own, 5, int.MaxValue);
     }
 
-    // Two copies in use and one that isn't, each with a number of its own.
-    private static Examined WithCopies(BookAndOutput desk)
+    /// <summary>The book with two copies in use and one that isn't, each with a number of its own.</summary>
+    internal static Examined WithCopies(BookAndOutput desk)
     {
         desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
         desk.Change("book.yaml", "clue: \"zero fish, four crows, two cats, zero dogs\"", "clue: { copy: verse }");
