@@ -66,12 +66,12 @@ internal static class BeginVerb
 
         if (likeExample)
         {
-            ExampleBook.In(folder, words);
+            AllOrNothing(folder, () => ExampleBook.In(folder, words));
         }
         else
         {
             words = BookQuestions.Ask(words, terminal);
-            NewBook.In(folder, NewBook.Of(words, sample: true));
+            AllOrNothing(folder, () => NewBook.In(folder, NewBook.Of(words, sample: true)));
             TellOfLanguage(words.Language, terminal);
         }
 
@@ -114,26 +114,41 @@ internal static class BeginVerb
         if (steps.Items.IsEmpty)
             return ExitCode.WrongUsage;
         var (files, stages, things) = FilmBook.Of(Path.GetFileName(film), LanguageOf(captions), spoken.Items, steps.Items);
-        CopyFilm(film, Path.Combine(folder, "clips"));
-        foreach (var (path, text) in files)
-            SingleFile.Write(Path.Combine(folder, path), text);
+        AllOrNothing(folder, () =>
+        {
+            NewBook.In(folder, files);
+            Directory.CreateDirectory(Path.Combine(folder, "clips"));
+            File.Copy(film, Path.Combine(folder, "clips", Path.GetFileName(film)));
+        });
         terminal.Out.Write($"Created a new book in {folder}.\n{DraftVerb.Told(stages, things)}");
         return ExitCode.Fine;
     }
 
-    // Before the texts: if it doesn't fit on the disk, the folder stays empty and can be begun again.
-    private static void CopyFilm(string film, string clips)
+    // A full disk leaves no half of a book: what was written is deleted, since the folder held nothing before.
+    private static void AllOrNothing(string folder, Action write)
     {
-        Directory.CreateDirectory(clips);
+        var wasThere = Directory.Exists(folder);
         try
         {
-            File.Copy(film, Path.Combine(clips, Path.GetFileName(film)));
+            write();
         }
         catch
         {
-            Directory.Delete(clips, recursive: true);
+            if (!wasThere)
+                DeleteIfThere(folder);
+            else
+                foreach (var entry in Directory.GetFileSystemEntries(folder))
+                    DeleteIfThere(entry);
             throw;
         }
+    }
+
+    private static void DeleteIfThere(string path)
+    {
+        if (Directory.Exists(path))
+            Directory.Delete(path, recursive: true);
+        else
+            File.Delete(path);
     }
 
     // Some systems don't tell “Film” from “film”. Where both lie there, that of just this name is meant.

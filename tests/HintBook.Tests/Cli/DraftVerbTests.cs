@@ -57,6 +57,20 @@ public sealed class DraftVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_film_that_cannot_be_copied_leaves_no_half_of_a_book()
+    {
+        Film();
+        Directory.CreateDirectory(Book);
+        int exit;
+        using (File.Open(Path.Combine(root, "sewing-box.mp4"), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+            exit = Said.By("begin", Book, "--from", Path.Combine(root, "sewing-box.mp4")).Exit;
+
+        Assert.Equal(ExitCode.MachineFailed, exit);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Book));
+        Assert.Equal(ExitCode.Fine, Said.By("begin", Book, "--from", Path.Combine(root, "sewing-box.mp4")).Exit);
+    }
+
+    [Fact]
     public void What_was_drafted_has_no_other_finding_than_that_it_is_still_to_write()
     {
         Film();
