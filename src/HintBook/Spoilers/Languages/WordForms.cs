@@ -37,7 +37,8 @@ internal static class WordForms
                 yield return word[..^american.Length] + british;
         }
 
-        if (!isModifier)
+        // The E of a "key of E" has no forms.
+        if (!isModifier || word.Length == 1)
             yield break;
         foreach (var family in Strong.Where(family => family.Contains(word)))
         {
