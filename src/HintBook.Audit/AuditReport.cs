@@ -40,6 +40,9 @@ public sealed record AuditReport(int Files, int Pages, int Links, int Outgoing, 
     /// <summary>How often the key of one stage was tried on another page of a sealed site.</summary>
     public KeyTries OnOthers { get; init; }
 
+    /// <summary>How many words were typed at the gates of pages: each opened its gate.</summary>
+    public KeyTries Gates { get; init; }
+
     /// <summary>Nothing was read.</summary>
     public static AuditReport Nothing { get; } = new(0, 0, 0, 0, []);
 

@@ -25,7 +25,17 @@
     // Set by the page's own script: what it does once there is something to read.
     start: null,
     fill: fillIn,
+    // What the script of gates needs, and what it puts here in turn.
+    tools: {
+      all: all, derive: derive, fields: fields, hex: hex, unhex: unhex, unbase64: unbase64, join: join, open: open,
+      kept: kept, keep: keep, read: read, slot: slot, ownIn: ownIn, keyOf: keyOf, keyPage: keyPage, contextOf: contextOf, tag: tag, epoch: epoch,
+    },
+    gate: { behind: nothing, keeps: nothing, look: nothing },
   };
+
+  function nothing() {
+    return null;
+  }
 
   function all(selector, within) {
     return [].slice.call((within || document).querySelectorAll(selector));
@@ -232,12 +242,16 @@
     return /^(solution|reset)$/.test(root.dataset.name) ? piece.dataset.sealed.split("-")[0] : root.dataset.name;
   }
 
-  // Puts a piece's text in its place: true where it is there.
+  function contextOf(piece) {
+    return fields(["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed]);
+  }
+
+  // Puts a piece's text in its place: true where it is there, or waits behind a gate.
   async function fill(piece) {
     if ("filled" in piece.dataset) return true;
     var key = await keyOf(keyPage(piece));
-    var context = ["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed];
-    var bytes = key && await open(key, fields(context), unbase64(piece.dataset.text));
+    var bytes = key && (await open(key, contextOf(piece), unbase64(piece.dataset.text)) || await hintbook.gate.behind(key, piece));
+    if (key && !bytes && hintbook.gate.keeps(piece)) return true;
     if (!bytes) return false;
     piece.innerHTML = unpad(bytes);
     piece.dataset.filled = "";
@@ -319,6 +333,7 @@
     say("open");
     all("form, p:not([role])", locked).forEach(function (each) { each.hidden = true; });
     await number();
+    await hintbook.gate.look();
     root.dataset.opened = "";
     if (hintbook.start) {
       hintbook.start();

@@ -8,6 +8,9 @@ namespace HintBook.Audit.Sealed;
 /// <param name="Faults">Cards that open nothing, or more than they may.</param>
 internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Opened, ImmutableArray<AuditFault> Faults)
 {
+    /// <summary>What they found there.</summary>
+    public ImmutableArray<OpenedSlot> Slots { get; private init; } = [];
+
     /// <summary>Tries every card.</summary>
     /// <param name="tag">The tag of the book.</param>
     /// <param name="epoch">The tag of the epoch.</param>
@@ -31,13 +34,16 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
                    where each.Key is { } key && !key.AsSpan().SequenceEqual(keys[TableOf(each.Card)])
                    select Fault(each.Card, $"{Named(each.Card)} gives another key than the cards of other copies."),
                 .. from each in tried
-                   where each.Slot is not null && !OwnInSlot.Matches(each.Slot[Unsealing.KeyLength..], each.Card.Own)
+                   where each.Slot is not null && !OwnInSlot.Matches(each.Slot[Unsealing.KeyLength..], each.Card)
                    select Fault(each.Card, $"{Named(each.Card)} shows other values of a copy's own than it must."),
                 .. cards.InUse.AsParallel().AsOrdered().Where(card => NextTo(card) != TableOf(card) && Open(card, NextTo(card)) is not null)
                     .Select(card => Fault(card, $"{Named(card)} opens the table “{NextTo(card)}”, which isn't its own.")),
                 .. cards.Retired.AsParallel().AsOrdered().Where(card => Open(card, TableOf(card)) is not null)
                     .Select(card => Fault(card, $"{Named(card)} is retired or was replaced, and still opens its slot.")),
-            ]);
+            ])
+        {
+            Slots = [.. from each in tried where each.Slot is not null select new OpenedSlot(each.Card, FileOf(each.Card), each.Slot[Unsealing.KeyLength..])],
+        };
 
         // Each card is tried at one table that isn't its own.
         string NextTo(SealedCard card) => names.Length == 0 ? TableOf(card) : names[(Array.IndexOf(names, TableOf(card)) + 1) % names.Length];
@@ -55,7 +61,15 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
     private static string TableOf(SealedCard card) => card.Page ?? SlotTables.Box;
 
     private static AuditFault Fault(SealedCard card, string message) =>
-        new(SlotTables.FileOf(TableOf(card), SealedCode.Read(card.Code)?.Number ?? 0), 0, 0, message);
+        new(FileOf(card), 0, 0, message);
+
+    private static string FileOf(SealedCard card) => SlotTables.FileOf(TableOf(card), SealedCode.Read(card.Code)?.Number ?? 0);
 
     private static string Named(SealedCard card) => $"The card of copy {card.Serial}{(card.Page is null ? "" : $" for the page {card.Page}")}";
 }
+
+/// <summary>A slot that was opened with its card.</summary>
+/// <param name="Card">The card.</param>
+/// <param name="File">The file in which the slot stands.</param>
+/// <param name="Bytes">What stands in it behind the key.</param>
+internal sealed record OpenedSlot(SealedCard Card, string File, byte[] Bytes);

@@ -10,14 +10,17 @@ namespace HintBook.Audit.Sealed;
 internal sealed record OpenedPage(SealedShell Shell, ImmutableArray<string>? Texts, ImmutableArray<AuditFault> Faults)
 {
     /// <summary>Opens a page with the key of the box.</summary>
-    public static OpenedPage Of(SealedShell shell, byte[] boxKey)
+    /// <param name="shell">The page.</param>
+    /// <param name="boxKey">The key.</param>
+    /// <param name="gates">The keys of gates, which their words gave.</param>
+    public static OpenedPage Of(SealedShell shell, byte[] boxKey, GateKeys gates)
     {
         var faults = new List<AuditFault>();
         var texts = ImmutableArray.CreateBuilder<string>();
         var said = new List<byte>();
         foreach (var piece in shell.Pieces)
         {
-            var (key, context) = (PageKey(boxKey, shell.KeyNameOf(piece)), shell.ContextOf(piece));
+            var (key, context) = (gates.KeyOf(PageKey(boxKey, shell.KeyNameOf(piece)), shell, piece), shell.ContextOf(piece));
             if (Unsealing.Open(key, context, piece.Closed) is not { } padded)
                 Tell($"The piece “{piece.Name}” doesn't open with the key of its page: it is damaged, or was sealed for another place.");
             else if (Unsealing.Unpadded(padded) is not { } text)
@@ -41,10 +44,10 @@ internal sealed record OpenedPage(SealedShell Shell, ImmutableArray<string>? Tex
     }
 
     /// <summary>Pieces that the cards of one page must open, and don't.</summary>
-    public static IEnumerable<AuditFault> Shut(string page, byte[] key, IEnumerable<SealedShell> shells) =>
+    public static IEnumerable<AuditFault> Shut(string page, byte[] key, IEnumerable<SealedShell> shells, GateKeys gates) =>
         from shell in shells
         from piece in shell.Pieces
-        where shell.KeyNameOf(piece) == page && Unsealing.Open(key, shell.ContextOf(piece), piece.Closed) is null
+        where shell.KeyNameOf(piece) == page && Unsealing.Open(gates.KeyOf(key, shell, piece), shell.ContextOf(piece), piece.Closed) is null
         select new AuditFault(shell.Path, 0, 0, $"The piece “{piece.Name}” doesn't open with the cards of the page {page}.");
 
     private static byte[] PageKey(byte[] boxKey, string name) => Unsealing.Derive(boxKey, Unsealing.KeyLength, "page", name);

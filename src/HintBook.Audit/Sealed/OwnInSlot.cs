@@ -11,11 +11,11 @@ internal static class OwnInSlot
 
     /// <summary>Whether a slot holds these values and no others. A table in which no copy has any holds nothing.</summary>
     /// <param name="rest">What follows the key.</param>
-    /// <param name="own">What the card must show.</param>
-    public static bool Matches(byte[] rest, ImmutableArray<(string Name, string Value)> own)
+    /// <param name="card">What the card must show, and which gates it has a record for.</param>
+    public static bool Matches(byte[] rest, SealedCard card)
     {
         if (rest.Length == 0)
-            return own.IsEmpty;
+            return card.Own.IsEmpty && card.Gates.IsEmpty;
         if (Unsealing.Unpadded(rest) is not { } text)
             return false;
         try
@@ -23,13 +23,37 @@ internal static class OwnInSlot
             using var said = JsonDocument.Parse(text);
             return said.RootElement.ValueKind == JsonValueKind.Object
                 && said.RootElement.EnumerateObject().All(value => value.Value.ValueKind == JsonValueKind.String)
-                && said.RootElement.EnumerateObject().Select(value => (value.Name, value.Value.GetString() ?? "")).Order().SequenceEqual(own.Order());
+                && said.RootElement.EnumerateObject().Where(value => !IsOfGate(value)).Select(value => (value.Name, value.Value.GetString() ?? ""))
+                    .Order().SequenceEqual(card.Own.Order())
+                && said.RootElement.EnumerateObject().Where(IsOfGate).Select(value => value.Name[GateKeys.InSlot.Length..])
+                    .Order(StringComparer.Ordinal).SequenceEqual(card.Gates.Select(gate => gate.Page).Order(StringComparer.Ordinal));
         }
         catch (JsonException)
         {
             return false;
         }
     }
+
+    /// <summary>One value in a slot; null where it isn't there.</summary>
+    /// <param name="rest">What follows the key.</param>
+    /// <param name="name">Its name.</param>
+    public static string? ValueIn(byte[] rest, string name)
+    {
+        if (rest.Length == 0 || Unsealing.Unpadded(rest) is not { } text)
+            return null;
+        try
+        {
+            using var said = JsonDocument.Parse(text);
+            return said.RootElement.ValueKind == JsonValueKind.Object
+                && said.RootElement.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    private static bool IsOfGate(JsonProperty value) => value.Name.StartsWith(GateKeys.InSlot, StringComparison.Ordinal);
 
     /// <summary>Places on opened pages for which a card that opens them has no value.</summary>
     public static IEnumerable<AuditFault> Unfilled(IEnumerable<OpenedPage> opened, ImmutableArray<SealedCard> cards)

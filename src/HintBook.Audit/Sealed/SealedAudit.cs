@@ -26,9 +26,11 @@ public static class SealedAudit
         var tables = SlotTables.Read(folder, paths);
         var (tag, epoch) = shells.FirstOrDefault(shell => !shell.Pieces.IsEmpty) is { } one ? (one.Tag, one.Epoch) : ([], []);
         var keys = CardKeys.Of(tag, epoch, tables, cards);
-        OpenedPage[] opened = keys.Keys.TryGetValue(SlotTables.Box, out var boxKey)
-            ? [.. shells.Where(shell => !shell.Pieces.IsEmpty).AsParallel().AsOrdered().Select(shell => OpenedPage.Of(shell, boxKey))]
-            : [];
+        var boxKey = keys.Keys.GetValueOrDefault(SlotTables.Box);
+        var gates = boxKey is null ? GateKeys.None : GateKeys.Of(shells, boxKey, cards, keys.Slots);
+        OpenedPage[] opened = boxKey is null
+            ? []
+            : [.. shells.Where(shell => !shell.Pieces.IsEmpty).AsParallel().AsOrdered().Select(shell => OpenedPage.Of(shell, boxKey, gates))];
         var ofStages = keys.Keys.Where(key => key.Key != SlotTables.Box).ToArray();
         var foreign = ForeignPages.Of(ofStages, shells);
         return new(paths.Length, shells.Length, 0, 0,
@@ -38,7 +40,10 @@ public static class SealedAudit
             .. ShellRules.Broken(shells, table),
             .. keys.Faults,
             .. opened.SelectMany(page => page.Faults),
-            .. ofStages.OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered().SelectMany(key => OpenedPage.Shut(key.Key, key.Value, shells)),
+            .. ofStages.OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered()
+                .SelectMany(key => OpenedPage.Shut(key.Key, key.Value, shells, gates)),
+            .. gates.Faults,
+            .. KeysInOpen.Faults(folder, paths, keys.Keys.Values.Concat(boxKey is null ? [] : gates.Secret(boxKey))),
             .. foreign.Faults,
             .. OwnInSlot.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
@@ -48,6 +53,7 @@ public static class SealedAudit
             Opened = opened.Count(page => page.Texts is not null),
             Cards = keys.Opened,
             OnOthers = foreign.Tries,
+            Gates = gates.Typed,
         };
     }
 
@@ -57,7 +63,7 @@ public static class SealedAudit
     {
         var whole = opened.Where(page => page.Texts is not null).ToArray();
         var pages = whole.AsParallel().AsOrdered()
-            .Select(page => PageReader.Read(page.Shell.Path, files.In(page.Shell.With(page.Texts ?? []), page.Shell), secrets)).ToArray();
+            .Select(page => PageReader.Read(page.Shell.Path, files.In(GateKeys.Blank(page.Shell.With(page.Texts ?? [])), page.Shell), secrets)).ToArray();
         var shells = whole.AsParallel().AsOrdered().Select(page => PageReader.Read(page.Shell.Path, page.Shell.Text, Secrets.Of(null))).ToArray();
         var read = pages.Select(page => page.Path).ToHashSet(StringComparer.Ordinal);
         var others = paths.Union(files.Pictures, StringComparer.Ordinal).Where(path => !read.Contains(path)).Select(path => IsPage(path)

@@ -9,6 +9,18 @@ public sealed record SealedCards(ImmutableArray<SealedCard> InUse, ImmutableArra
 {
     /// <summary>Texts that may stand in no file in the open, besides the secrets: titles and signs of stages, names of photos.</summary>
     public ImmutableArray<SealedText> Texts { get; init; } = [];
+
+    /// <summary>The gates that all readers open with one word.</summary>
+    public ImmutableArray<SealedGate> Gates { get; init; } = [];
+}
+
+/// <summary>The gate of a page.</summary>
+/// <param name="Page">The name of the page.</param>
+/// <param name="Word">What is typed there.</param>
+public sealed record SealedGate(string Page, string Word)
+{
+    /// <summary>The gate without its word, which belongs into no message.</summary>
+    public override string ToString() => $"the gate of {Page}";
 }
 
 /// <summary>A card.</summary>
@@ -19,6 +31,9 @@ public sealed record SealedCard(string Serial, string Code, string? Page)
 {
     /// <summary>What its copy has of its own and the card shows, by names; nothing else may be in its slot.</summary>
     public ImmutableArray<(string Name, string Value)> Own { get; init; } = [];
+
+    /// <summary>The gates that the owner of its copy opens with codes of its own; their records are in its slot.</summary>
+    public ImmutableArray<SealedGate> Gates { get; init; } = [];
 
     /// <summary>The card without its code, which belongs into no message.</summary>
     public override string ToString() => Page is null ? $"the card of copy {Serial}" : $"the card of copy {Serial} for {Page}";

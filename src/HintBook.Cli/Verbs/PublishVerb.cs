@@ -69,13 +69,21 @@ internal static class PublishVerb
 
     private static string Opened(Report report) => report.Audit.Cards == 0
         ? ""
-        : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}{OnOthers(report.Audit.OnOthers)}";
+        : $"\n  opened   {Words.Count(report.Audit.Opened, "page")} with {Words.Count(report.Audit.Cards, "card")}{OnOthers(report.Audit.OnOthers)}"
+            + Gates(report.Audit.Gates);
 
     private static string OnOthers(KeyTries tries) => tries switch
     {
         { All: 0 } => "",
         { Tried: var tried, All: var all } when tried == all => "; the key of each stage was tried on all other pages",
         _ => $"; keys of stages were tried on other pages {Words.Grouped(tries.Tried)} times, spread over the {Words.Grouped(tries.All)} that are possible",
+    };
+
+    private static string Gates(KeyTries words) => words switch
+    {
+        { All: 0 } => "",
+        { Tried: var tried, All: var all } when tried == all => $"\n  gates    opened with {Words.Count(all, "word")}, and shut without",
+        _ => $"\n  gates    opened with {Words.Grouped(words.Tried)} of {Words.Grouped(words.All)} words, and shut without",
     };
 
     private static string Printed(Report report) => report.Print.Files == 0 ? "" : $"\n           {PrintVerb.Audited(report)}";

@@ -54,6 +54,9 @@ public sealed record Stage
     /// <summary>Where the author wrote them; null where they weren't written.</summary>
     public Span? MinutesAt { get; init; }
 
+    /// <summary>What a reader of a sealed book types before its help opens; null where a card is enough.</summary>
+    public StageGate? Gate { get; init; }
+
     /// <summary>A push in the right direction.</summary>
     public required Prose Nudge { get; init; }
 

@@ -106,7 +106,10 @@ public static class Check
             Sealing = sealing,
         };
         findings = findings.And(
-            [.. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All, .. RehearsalCheck.Run(book), .. DraftCheck.Run(book)]);
+        [
+            .. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All,
+            .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book), .. DraftCheck.Run(book),
+        ]);
         return findings.AnyError
             ? new Faulty { Book = book, Examined = examined, Findings = findings }
             : new Sound { Examined = examined, Findings = findings };

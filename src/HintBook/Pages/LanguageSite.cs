@@ -123,6 +123,10 @@ internal sealed class LanguageSite
     public Html LanguageOfMove(int move, bool says) =>
         says || Book.Source?.Box.Moves[move].Name.At == Book.Box.Moves[move].Name.At ? foreign : Html.Empty;
 
+    /// <summary>The same for the name of a code: one that is as in the book's own language isn't translated.</summary>
+    public Html LanguageOfCode(Code code) =>
+        Book.Source?.Box.Codes.FirstOrDefault(each => each.Id.Value == code.Id.Value)?.Name == code.Name ? foreign : Html.Empty;
+
     /// <summary>Whether a picture in a step of help waits to be asked for: see <see cref="Veils"/>.</summary>
     public bool IsVeiled(Photo photo) => !unveiled.Contains(photo);
 

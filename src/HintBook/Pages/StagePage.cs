@@ -30,6 +30,7 @@ internal static class StagePage
                 ("lang", site.LanguageOf(stage)),
                 ("minutes", stage.Minutes is { } minutes ? site.Words.SayNumber("minutes", "minutes", minutes) : null),
                 ("cautions", CautionView.List(stage.Cautions, site)),
+                ("gate", Gate(site, stage)),
                 ("sign_photos", PhotoView.Build(stage.Photos, Place.Sign, site)),
                 ("nudge", Tier(site, stage, stage.Nudge, Place.Nudge)),
                 ("clue", Tier(site, stage, stage.Clue, Place.Clue)),
@@ -38,11 +39,23 @@ internal static class StagePage
             ("next", wayOn.View(site, stage)));
     }
 
+    // A word has no name: the sign of the stage says where readers find it.
+    private static ScriptObject? Gate(LanguageSite site, Stage stage)
+    {
+        if (site.Plan.Seal is null || stage.Gate is not { } gate)
+            return null;
+        var code = gate.CodeIn(site.Book.Box);
+        return View.Of(("name", code?.Name), ("lang", code is null ? Html.Empty : site.LanguageOfCode(code)));
+    }
+
     private static ScriptObject Tier(LanguageSite site, Stage stage, Prose prose, Place place) => View.Of(
         ("text", site.Prose.Of(prose)),
         ("photos", PhotoView.Build(stage.Photos, place, site)));
 
     private static string FilmShape(Stage stage) => stage.Clip is not { } clip ? "" : clip.File is null ? "elsewhere" : "film";
+
+    private static string GateShape(LanguageSite site, Stage stage) =>
+        site.Plan.Seal is null || stage.Gate is not { } gate ? "" : gate.CodeIn(site.Book.Box) is null ? "word" : "code";
 
     // Which parts of the template a stage makes use of.
     private static string Shape(LanguageSite site, Stage stage, WayOn wayOn)
@@ -52,6 +65,6 @@ internal static class StagePage
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal));
         return $"stage {photos} {!stage.Cautions.IsEmpty} {stage.Cautions.Any(c => c.Note is not null)} {FilmShape(stage)} "
-            + $"{stage.Minutes is not null} {wayOn.Shape}";
+            + $"{stage.Minutes is not null} {GateShape(site, stage)} {wayOn.Shape}";
     }
 }

@@ -72,7 +72,14 @@ public static class FinishedAudit
         }
 
         private static AuditReport WithOpened(AuditReport closed, AuditReport opened) =>
-            closed with { Faults = [.. closed.Faults, .. opened.Faults], Opened = opened.Opened, Cards = opened.Cards, OnOthers = opened.OnOthers };
+            closed with
+            {
+                Faults = [.. closed.Faults, .. opened.Faults],
+                Opened = opened.Opened,
+                Cards = opened.Cards,
+                OnOthers = opened.OnOthers,
+                Gates = opened.Gates,
+            };
     }
 
     /// <summary>Audits printed cards that were made by themselves.</summary>

@@ -18,17 +18,32 @@ internal static class SealedCardTable
             return null;
         var codes = new CopyCodes(sealing.Secret, id.Value);
         var owned = new OwnOfCopies(book);
+        var gates = SealedSite.GatesOf(book, sealing);
         var pages = StageCards.PagesOf(book);
         var gone = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var retired = sealing.Kept.Copies.ToLookup(copy => copy.Retired || gone.Contains(copy.Serial));
         var replaced = sealing.Kept.Copies.SelectMany(copy => Enumerable.Range(1, copy.Issue - 1).Select(issue => copy with { Issue = issue }));
-        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)]) { Texts = TextsOf(book.Book) };
+        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)]) 
+        {
+            Texts = [.. TextsOf(book.Book), .. WordsOf(book.Book)],
+            Gates = [.. gates.WordsOfAll.Select(gate => new SealedGate(gate.Page, gate.Word))],
+        };
 
         IEnumerable<SealedCard> CardsOf(KeptCopy copy) =>
             from page in pages.Prepend<string?>(null)
             let code = page is null ? codes.OfBox(copy) : codes.OfPage(copy, page)
-            select new SealedCard(copy.Serial, code.ToString(), page) { Own = owned.Of(copy.Serial, page) };
+            select new SealedCard(copy.Serial, code.ToString(), page) 
+            {
+                Own = owned.Of(copy.Serial, page),
+                Gates = [.. gates.WordsOf(copy.Serial, page).Select(gate => new SealedGate(gate.Page, gate.Word))],
+            };
     }
+
+    // Codes are looked for in any spelling, with the other secrets.
+    private static IEnumerable<SealedText> WordsOf(Book book) =>
+        from gate in book.Stages.Select(stage => stage.Gate).OfType<StageGate>()
+        where gate.CodeIn(book.Box) is null
+        select new SealedText(gate.Written.Value, Sure: false);
 
     // A title may be an everyday word, which may stand anywhere, and a short sign too.
     private static ImmutableArray<SealedText> TextsOf(Book source)

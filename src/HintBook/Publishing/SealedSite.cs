@@ -25,16 +25,18 @@ internal static class SealedSite
     public static void Write(Examined book, SealingPlan sealing, OutputWriter writer)
     {
         var pictures = new SealedPictures(book, sealing, writer);
-        writer.WriteAll("pages", "site", Build(book, sealing, pictures));
+        var gates = GatesOf(book, sealing);
+        writer.WriteAll("pages", "site", Build(book, sealing, pictures, gates));
         // A device keeps the tables that it used, and the list of what it keeps says nothing of steps and copies.
-        writer.ForEach("keys", [.. Tables(book, sealing)], table => writer.WriteUnkept(Path.Combine("site", table.Path), table.Content()));
+        writer.ForEach("keys", [.. Tables(book, sealing, gates)], table => writer.WriteUnkept(Path.Combine("site", table.Path), table.Content()));
         pictures.DropHidden();
     }
 
-    private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures)
+    private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures, SealedGates gates)
     {
         var epoch = KeysOf(book, sealing).Epoch(sealing.Kept.Epoch);
-        var pages = book.Site.InPieces.AsParallel().AsOrdered().Select(page => (Page: page, Printed: WithPictures(page.Print(), pictures))).ToArray();
+        var pages = book.Site.InPieces.AsParallel().AsOrdered()
+            .Select(page => (Page: page, Printed: gates.With(page.Name, WithPictures(page.Print(), pictures)))).ToArray();
         var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece =>
                 (Kind: KindOf(each.Page, piece), Key: KeyOf(each.Page, piece), Bytes: Encoding.UTF8.GetByteCount(piece.Html))))
             .GroupBy(each => each.Kind, StringComparer.Ordinal)
@@ -44,7 +46,7 @@ internal static class SealedSite
         return
         [
             .. book.Site.Files.Select(file => sealedPages.TryGetValue(file.Path, out var page)
-                ? new MadeFile(file.Path, () => Shell(epoch, page.Page, page.Printed, sizes))
+                ? new MadeFile(file.Path, () => Shell(epoch, gates, page.Page, page.Printed, sizes))
                 : file),
         ];
     }
@@ -56,12 +58,12 @@ internal static class SealedSite
     }
 
     // The page with its pieces sealed, as base64 where they belong.
-    private static ReadOnlyMemory<byte> Shell(EpochKeys epoch, SealablePage page, PageInPieces printed, Dictionary<string, int> sizes)
+    private static ReadOnlyMemory<byte> Shell(EpochKeys epoch, SealedGates gates, SealablePage page, PageInPieces printed, Dictionary<string, int> sizes)
     {
         if (printed.Pieces.IsEmpty)
             return printed.Html;
         var pieces = printed.Pieces
-            .Select(piece => new Piece(piece.Name, Padding.Pad(piece.Html, sizes[KindOf(page, piece)]), epoch.PageKey(KeyOf(page, piece))))
+            .Select(piece => new Piece(piece.Name, Padding.Pad(piece.Html, sizes[KindOf(page, piece)]), gates.KeyOf(KeyOf(page, piece), piece)))
             .ToImmutableArray();
         var made = SealedPage.Of(epoch, page.Language, page.Name, pieces);
         using var shell = new MemoryStream();
@@ -82,8 +84,11 @@ internal static class SealedSite
 
     private static BookKeys KeysOf(Examined book, SealingPlan sealing) => new(sealing.Secret, book.Book.Id!.Value.Value);
 
+    /// <summary>The gates of a sealed book.</summary>
+    internal static SealedGates GatesOf(Examined book, SealingPlan sealing) => new(book, KeysOf(book, sealing).Epoch(sealing.Kept.Epoch));
+
     /// <summary>The files with the slots of the copies.</summary>
-    internal static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing)
+    internal static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, SealedGates gates)
     {
         var keys = KeysOf(book, sealing);
         var epoch = keys.Epoch(sealing.Kept.Epoch);
@@ -99,7 +104,8 @@ internal static class SealedSite
 
         IEnumerable<SlotHolder> HoldersOf(string table)
         {
-            var own = OwnValue.Padded([.. copies.Select(copy => owned.Of(copy.Serial, table.Length == 0 ? null : table))]);
+            var page = table.Length == 0 ? null : table;
+            var own = OwnValue.Padded([.. copies.Select(copy => owned.Of(copy.Serial, page).AddRange(gates.Of(copy, page)))]);
             return copies.Select((copy, i) => new SlotHolder(copy.Number, cardKeys[i], own[i]));
         }
     }

@@ -109,6 +109,11 @@ internal static class Keys
            select new Allowance(mention.Value, item.Text("why")?.Value ?? ""),
     ];
 
+    /// <summary>The gate of a stage: the id of a code, or a word; null where there is none.</summary>
+    public static StageGate? Gate(this YamlMap map) => map["gate"] is YamlMap keys
+        ? keys.Text("word") is { } word ? new StageGate(word, IsWord: true) : null
+        : map.Text("gate") is { } written ? new StageGate(written, IsWord: false) : null;
+
     /// <summary>A text of Markdown, or null.</summary>
     public static Prose? Prose(this YamlMap map, string key) =>
         map.Text(key) is { } text ? new Prose(text.Value, text.At) : null;

@@ -135,6 +135,7 @@ internal static partial class Stages
             Allow = keys.Allowances(),
             Minutes = keys.WholeNumber("minutes", 1, 10_000),
             MinutesAt = keys["minutes"]?.At,
+            Gate = keys.Gate(),
             Nudge = tiers.Nudge ?? none,
             Clue = tiers.Clue ?? none,
             Answer = tiers.Answer ?? none,

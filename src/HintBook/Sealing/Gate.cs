@@ -18,7 +18,15 @@ internal static class Gate
     /// <param name="word">The word as the author wrote it.</param>
     /// <param name="number">The copy's number where the word is the copy's own; else null.</param>
     public static byte[] Record(EpochKeys epoch, string page, string word, int? number = null) =>
-        Seal.Close(Stretch(word, SaltOf(epoch.PageKey(page))), ContextOf(epoch, page, number), epoch.GateKey(page));
+        Record(epoch, page, Stretch(word, SaltOf(epoch.PageKey(page))), number);
+
+    /// <summary>The same for a word that is stretched already: copies with the same code share that.</summary>
+    /// <param name="epoch">The epoch's keys.</param>
+    /// <param name="page">The page's name.</param>
+    /// <param name="stretched">From <see cref="Stretch"/>, with the page's salt.</param>
+    /// <param name="number">The copy's number where the word is the copy's own; else null.</param>
+    public static byte[] Record(EpochKeys epoch, string page, byte[] stretched, int? number) =>
+        Seal.Close(stretched, ContextOf(epoch, page, number), epoch.GateKey(page));
 
     /// <summary>The gate key out of a record; null for another word.</summary>
     public static byte[]? Open(EpochKeys epoch, string page, string word, byte[] record, int? number = null) =>

@@ -36,7 +36,7 @@ internal static class SealingNumbers
             });
             var tables = Best(() =>
             {
-                foreach (var file in SealedSite.Tables(book, plan))
+                foreach (var file in SealedSite.Tables(book, plan, SealedSite.GatesOf(book, plan)))
                     file.Content();
             });
             var written = 0;

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
@@ -12,20 +13,46 @@ namespace HintBook.Tests.Publishing;
 internal sealed partial record CardInHand(string Site, CardCode Code)
 {
     /// <summary>The head of a page; null where the card doesn't fit.</summary>
-    public string? Head(string page)
+    public string? Head(string page) => Piece(page, "head");
+
+    /// <summary>A piece of a page; null where what is in hand doesn't open it.</summary>
+    /// <param name="page">The page whose key opens it.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="gate">The key of the page's gate; null for one who only has the card.</param>
+    /// <param name="on">The page on which it stands, if that is another one.</param>
+    public string? Piece(string page, string piece, byte[]? gate = null, string? on = null)
     {
-        var html = PageOf(page);
-        var root = html.DocumentElement;
-        if (Slot(page) is not { } opened)
+        if (KeyOf(page) is not { } key)
             return null;
-        var key = Code.Kind == CardKind.WholeBox ? EpochKeys.PageKey(opened[..BookKeys.KeyLength], page) : opened[..BookKeys.KeyLength];
-        var context = Field.Join("piece", Hex(root, "data-tag"), Hex(root, "data-epoch"), root.GetAttribute("lang")!, page, Hex(root, "data-version"), "head");
-        var piece = Convert.FromBase64String(html.QuerySelector("[data-sealed=head]")!.GetAttribute("data-text")!);
-        return Seal.Open(key, context, piece) is { } padded ? Padding.Unpad(padded) : null;
+        var html = PageOf(on ?? page);
+        var root = html.DocumentElement;
+        var context = Field.Join(
+            "piece", Hex(root, "data-tag"), Hex(root, "data-epoch"), root.GetAttribute("lang")!, on ?? page, Hex(root, "data-version"), piece);
+        var text = Convert.FromBase64String(html.QuerySelector($"[data-sealed='{piece}']")!.GetAttribute("data-text")!);
+        return Seal.Open(gate is null ? key : EpochKeys.GatedPageKey(key, gate), context, text) is { } padded ? Padding.Unpad(padded) : null;
+    }
+
+    /// <summary>The key of a page's gate that a word gives; null for another word, or where there is no gate.</summary>
+    public byte[]? GateKey(string page, string word)
+    {
+        var root = PageOf(page).DocumentElement;
+        var record = new HtmlParser().ParseDocument(Head(page) ?? "").QuerySelector("[data-gate]")?.GetAttribute("data-gate");
+        var isOwn = record == "own";
+        if (isOwn)
+            record = JsonDocument.Parse(Own(page)!).RootElement.GetProperty($"gate:{page}").GetString();
+        if (record is null || KeyOf(page) is not { } key)
+            return null;
+        var context = Field.Join("gate", Hex(root, "data-tag"), Hex(root, "data-epoch"), page);
+        return Seal.Open(
+            Gate.Stretch(word, Gate.SaltOf(key)), isOwn ? [.. context, .. Field.Join(Code.Number)] : context, Convert.FromBase64String(record));
     }
 
     /// <summary>What the card knows of its copy's own on a page, as it stands in the slot: JSON. Empty where there is nothing.</summary>
     public string? Own(string page) => Slot(page) is { } opened ? Padding.Unpad(opened.AsSpan(BookKeys.KeyLength)) ?? "" : null;
+
+    private byte[]? KeyOf(string page) => Slot(page)?[..BookKeys.KeyLength] is not { } key ? null
+        : Code.Kind == CardKind.WholeBox ? EpochKeys.PageKey(key, page)
+        : key;
 
     private byte[]? Slot(string page)
     {

@@ -63,6 +63,13 @@ internal static partial class BookShapes
             new("variant", new NumberShape(0, MostVariants, Whole: true), "Another number chooses other words, filler letters and holes."),
         ]));
 
+    private static readonly EitherShape Gate = new(
+        Word: OneLine,
+        Keys: new FieldsShape("“word” with a word",
+        [
+            new("word", OneLine, "A word that looks like the name of a code and isn't one.", Required: true),
+        ]));
+
     private static readonly ChoiceShape CautionKinds = new([.. Cautions.Names]);
 
     private static readonly NumberShape ChildsAge = new(Cautions.LeastAge, Cautions.MostAge, Whole: true);
@@ -414,6 +421,7 @@ internal static partial class BookShapes
         ]), "The part of the film that shows it."),
         new("allow", Allowances, "Secrets that may be mentioned in this stage before they are known, and why."),
         new("minutes", new NumberShape(1, 10_000, Whole: true), "How long a solver usually takes."),
+        new("gate", Gate, "In a sealed book: the code, or the word, that readers type before the help of this stage opens."),
         new("nudge", Text, "A push in the right direction. In a .md stage: under “# Nudge”."),
         new("clue", Text, "What to look at, and why. In a .md stage: under “# Clue”."),
         new("answer", Text, "Everything. In a .md stage: under “# Answer”."),

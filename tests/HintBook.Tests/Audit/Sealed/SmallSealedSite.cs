@@ -78,7 +78,7 @@ public sealed class SmallSealedSite : IDisposable
     {
         var file = Path.Combine(site, page + ".html");
         var shell = SealedShell.Read(page + ".html", File.ReadAllText(file)) ?? throw new InvalidOperationException("The page is sealed.");
-        var texts = OpenedPage.Of(shell, Epoch.BoxKey).Texts ?? [];
+        var texts = OpenedPage.Of(shell, Epoch.BoxKey, GateKeys.None).Texts ?? [];
         var pieces = shell.Pieces.Zip(texts).Select(piece => new Piece(
             piece.First.Name,
             Padding.Pad(nudge is not null && piece.First.Name == "nudge" ? nudge : piece.Second, piece.First.Closed.Length - 28),
