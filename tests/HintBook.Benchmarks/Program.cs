@@ -32,6 +32,7 @@ return args switch
     ["again"] => AgainNumbers.Print(),
     ["paper"] => PaperNumbers.Print(2000),
     ["paper", "example" or "booklet"] => PaperNumbers.Print(0, args[1]),
+    ["paper", "example", var rounds] => PaperNumbers.Print(0, "example", Number(rounds)),
     ["paper", "cards", var cards] => PaperNumbers.Print(Number(cards), "cards"),
     ["paper", var cards] => PaperNumbers.Print(Number(cards)),
     ["sealing"] => SealingNumbers.Print(500, 40),
@@ -56,7 +57,7 @@ static int Usage()
 {
     Console.Error.WriteLine(
         "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | make-book FOLDER STAGES PHOTOS cards/none | mechanism "
-        + "| pages STAGES ROUNDS | paper [CARDS | example | booklet | cards CARDS] | photos PHOTOS ROUNDS | sealing [COPIES STAGES] | sittings "
+        + "| pages STAGES ROUNDS | paper [CARDS | example [ROUNDS] | booklet | cards CARDS] | photos PHOTOS ROUNDS | sealing [COPIES STAGES] | sittings "
         + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

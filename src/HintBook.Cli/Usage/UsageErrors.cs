@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using HintBook.Text;
 
 namespace HintBook.Cli.Usage;
@@ -97,7 +98,24 @@ internal static class UsageErrors
         from error in parsed.Errors
         where !error.Message.StartsWith("Unrecognized command or argument", StringComparison.Ordinal)
             && !error.Message.StartsWith("Required argument", StringComparison.Ordinal)
-        select error.Message;
+        select NotAmong(error) ?? error.Message;
+
+    // The library's sentence lists what is allowed in lines of its own, each in single quotes.
+    private static string? NotAmong(ParseError error)
+    {
+        var lines = error.Message.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        if (lines.Length < 2 || !lines[0].EndsWith("Must be one of:", StringComparison.Ordinal) || error.SymbolResult is not { Tokens: [.., var word] })
+            return null;
+        var name = error.SymbolResult switch
+        {
+            OptionResult option => option.Option.Name,
+            ArgumentResult argument => argument.Argument.Name,
+            _ => "This",
+        };
+        string[] allowed = [.. lines[1..].Select(line => line.Trim('\''))];
+        var wrong = allowed.Contains(word.Value) ? error.SymbolResult.Tokens.First(token => !allowed.Contains(token.Value)).Value : word.Value;
+        return $"{name} can't be “{wrong}”. It can be {Words.List(allowed, "or")}.";
+    }
 
     private static string Command(string[] words) => string.Join(' ', words.Select(Quoted).Prepend("hintbook"));
 

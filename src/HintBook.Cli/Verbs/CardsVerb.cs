@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using HintBook.Cards.ReadingBack;
+using HintBook.Print;
 using HintBook.Publishing;
 using HintBook.Text;
 
@@ -30,6 +31,13 @@ internal static class CardsVerb
     private static string Kept(ReadBack cards) => cards is { KeptFromPictures: 0, KeptFromPdf: 0 }
         ? ""
         : $"\n           not read again, since an earlier run read the same bytes: {cards.KeptFromPictures} of the pictures, {cards.KeptFromPdf} of the PDF";
+
+    /// <summary>What was read of the codes on papers; null where there are none.</summary>
+    public static string? OnPapers(PaperReadBack codes) => codes.Codes == 0
+        ? null
+        : $"codes    on papers, read back from the PDF: {codes.Read} of {codes.Codes}"
+            + (codes.Kept == 0 ? "" : $", of which an earlier run read {codes.Kept} from the same bytes")
+            + (codes.Figures is { } figures ? $"\n           {Measured(figures)}" : "");
 
     private static string Measured(CodeFigures figures) => string.Create(
         CultureInfo.InvariantCulture,

@@ -75,6 +75,7 @@ internal static class PrintVerb
         $"Printed for “{TerminalText.Shown(report.Book)}”\n"
         + (asked.Contains(PaperKind.Cards) && !(ofSome && report.Cards.Cards == 0) ? $"  {CardsVerb.Told(report)}\n" : "")
         + string.Concat(report.Papers.Select(paper => $"  paper    {Path.Combine(report.Folder, "print", paper)}\n"))
+        + (CardsVerb.OnPapers(report.PaperCodes) is { } codes ? $"  {codes}\n" : "")
         + (report.Filter is { } filter ? $"  filter   {Seen(filter)}\n" : "")
         + $"  checked  {Audited(report)}\n"
         + "Print all of it at 100 %, not “fit to page”.\n";

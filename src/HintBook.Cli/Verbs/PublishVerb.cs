@@ -65,7 +65,8 @@ internal static class PublishVerb
 
     private static string Papers(Report report) => report.Papers.IsEmpty
         ? ""
-        : $"\n  papers   {Words.List(report.Papers)} in {Path.Combine(report.Folder, "print")}";
+        : $"\n  papers   {Words.List(report.Papers)} in {Path.Combine(report.Folder, "print")}"
+            + (CardsVerb.OnPapers(report.PaperCodes) is { } codes ? $"\n  {codes}" : "");
 
     private static string Opened(Report report) => report.Audit.Cards == 0
         ? ""

@@ -11,6 +11,9 @@ namespace HintBook.Cards;
 /// <param name="LeftOut">How many cautions had no room.</param>
 internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)> Lines, ImmutableArray<string> Row, int LeftOut)
 {
+    /// <summary>The sentence under them.</summary>
+    public required SetText Rules { get; init; }
+
     /// <summary>Whether they have the room that was given.</summary>
     public bool Fits { get; private init; } = true;
 
@@ -32,6 +35,8 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
     private const double RowGap = 0.8;
     private const double RowHeight = SignSide + 0.7;
 
+    // Where the cautions leave room for it, the sentence under them is as large as they are, or nearly so.
+    private static readonly (double, int)[] LargeRulesSizes = [(Size, 1), (2.6, 1), (2.4, 1), (2.2, 1)];
     private static readonly (double, int)[] RulesSizes = [(2.0, 2), (1.9, 3)];
     private static readonly (double, int)[] MoreSizes = [(Size, 2)];
 
@@ -78,7 +83,14 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
     /// <param name="room">From the top of the signs to the end of the sentence under them.</param>
     public static CardCautions Set(ImmutableArray<Caution> dangers, CardWords words, double width, double room)
     {
-        room -= RulesOf(words, width).Height + Gap;
+        var rules = RulesOf(words, width);
+        var set = Set(dangers, words, width, room - rules.Height - Gap, rules);
+        var large = Paragraph.Fit(Letters.Printable(words.LocalRules).Text, Typeface.Regular, width - SignColumn, LargeRulesSizes) with { Spacing = 1.2 };
+        return large.Whole && set.Height + Gap + large.Height <= room ? set with { Rules = large } : set;
+    }
+
+    private static CardCautions Set(ImmutableArray<Caution> dangers, CardWords words, double width, double room, SetText rules)
+    {
         var lineWidth = width - SignColumn;
         var bare = dangers.DistinctBy(caution => words.Cautions[caution.Kind]).ToArray();
         var own = OneToALine(bare, _ => false);
@@ -89,7 +101,7 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         ImmutableArray<string> signs = [.. bare.Select(caution => caution.Kind).Distinct().Select(CautionSigns.Of)];
         var row = (signs.Length * (SignSide + RowGap)) - RowGap <= lineWidth;
         var paragraph = Flow(string.Join(' ', texts));
-        var together = row ? new CardCautions([(paragraph, null)], signs, 0) : new([(paragraph, CautionSigns.General)], [], 0);
+        var together = row ? new CardCautions([(paragraph, null)], signs, 0) { Rules = rules } : new([(paragraph, CautionSigns.General)], [], 0) { Rules = rules };
         if (together.Height <= room)
             return together;
 
@@ -97,7 +109,7 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         while (kept > 0 && Flow(string.Join(' ', [.. texts[..kept], words.MoreCautions])).Height > room)
             kept--;
         var some = kept == 0 ? MoreOf(words, width) : Flow(string.Join(' ', [.. texts[..kept], words.MoreCautions]));
-        return new([(some, CautionSigns.General)], [], texts.Length - kept) { Fits = some.Height <= room };
+        return new([(some, CautionSigns.General)], [], texts.Length - kept) { Fits = some.Height <= room, Rules = rules };
 
         CardCautions WithNotes(CardCautions set)
         {
@@ -118,7 +130,7 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         CardCautions OneToALine(Caution[] cautions, Func<Caution, bool> noted)
         {
             var lines = cautions.Select(caution => (Flow(Says(caution, noted(caution))), (string?)CautionSigns.Of(caution.Kind)));
-            return new([.. lines], [], 0) { OnLinesOfTheirOwn = true };
+            return new([.. lines], [], 0) { OnLinesOfTheirOwn = true, Rules = rules };
         }
 
         string Says(Caution caution, bool noted) => noted ? $"{words.Cautions[caution.Kind]} {caution.Note}" : words.Cautions[caution.Kind];
@@ -130,11 +142,11 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
     public static void Put(
         ImmutableArray<Printed>.Builder things, CardCautions cautions, CardWords words, CardLook look, double left, double width, double bottom)
     {
-        var rules = RulesOf(words, width);
+        var rules = cautions.Rules;
         var rightToLeft = rules.RightToLeft;
         var textLeft = rightToLeft ? left : left + SignColumn;
         var top = bottom - rules.Height - Gap - cautions.Height;
-        CardFront.Put(things, rules, Typeface.Regular, Tone.Quiet, textLeft, bottom - rules.Height, width - SignColumn);
+        CardFront.Put(things, rules, Typeface.Regular, Tone.Ink, textLeft, bottom - rules.Height, width - SignColumn);
         if (look.Ornament != Ornament.Rule)
             things.Add(new PrintedStroke([(left, top - 1.1), (left + width, top - 1.1)], 0.15, Tone.Frame));
         foreach (var (index, sign) in cautions.Row.Index())

@@ -134,6 +134,24 @@ internal static class CardFindings
         $"The QR code of card {card} in {where} says “{read}” and not “{wanted}”.",
         "Nothing in the book causes this: keep the book as it is and report it.");
 
+    /// <summary>A code on a paper in which nothing was found.</summary>
+    /// <param name="at">Where the address is written.</param>
+    /// <param name="where">Where the code was looked for: <c>label.pdf, page 1</c>.</param>
+    public static Finding PaperCannotBeRead(Span at, string where) => Unreadable.At(
+        at,
+        $"The QR code on {where} can't be read back.",
+        "Nothing in the book causes this: keep the book as it is and report it.");
+
+    /// <summary>A code on a paper that leads elsewhere.</summary>
+    /// <param name="at">Where the address is written.</param>
+    /// <param name="where">Where the code was read.</param>
+    /// <param name="wanted">The address.</param>
+    /// <param name="read">What was read instead; null for something that is told to nobody.</param>
+    public static Finding PaperReadsAs(Span at, string where, string wanted, string? read) => SaysOtherwise.At(
+        at,
+        $"The QR code on {where} says {(read is null ? "something else" : $"“{read}”")} and not “{wanted}”.",
+        "Nothing in the book causes this: keep the book as it is and report it.");
+
     public static Finding CutTitle(Span at) => TitleCut.At(
         at,
         "The title is too long for a card and was cut there.",

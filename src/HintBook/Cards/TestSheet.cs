@@ -38,7 +38,7 @@ internal static class TestSheet
         for (var at = 0; at <= page.Width - (2 * Edge); at++)
         {
             yield return new PrintedLine(Edge + at, Edge, Edge + at, Edge + Tick(at), Tone.Ink);
-            if (at % 10 == 0)
+            if (at % 10 == 0 && at > 0)
                 yield return Label(Edge + at + 0.4, Edge + 8, at.ToString(CultureInfo.InvariantCulture));
         }
 

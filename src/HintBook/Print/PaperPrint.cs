@@ -25,6 +25,9 @@ internal sealed record PrintedBooklet(string File, string Language, SetBooklet B
 /// <param name="Clues">Its clues that are made of paper.</param>
 internal sealed record PrintedPapers(ImmutableArray<MadeFile> Files, ImmutableArray<PrintedBooklet> Booklets, ImmutableArray<PrintedClue> Clues)
 {
+    /// <summary>What was read of the codes on them.</summary>
+    public PaperReadBack Codes { get; init; } = PaperReadBack.None;
+
     /// <summary>How well answers under a red filter are seen; null where there are none.</summary>
     public FilterContrast? Filter => Booklets.Any(booklet => booklet.Booklet.Veil == Veil.RedFilter) ? FilterInk.Contrasts : null;
 }
@@ -75,7 +78,10 @@ internal static class PaperPrint
         }, kept ?? new(), work)).ToArray();
         var papers = made.Select(each => each.Papers).ToArray();
         return (
-            new([.. papers.SelectMany(each => each.Files)], [.. papers.SelectMany(each => each.Booklets)], [.. papers.SelectMany(each => each.Clues)]),
+            new([.. papers.SelectMany(each => each.Files)], [.. papers.SelectMany(each => each.Booklets)], [.. papers.SelectMany(each => each.Clues)])
+            {
+                Codes = PaperReadBack.Of(papers.Select(each => each.Codes)),
+            },
             Findings.Of([.. made.SelectMany(each => each.Findings)]));
     }
 
@@ -85,6 +91,7 @@ internal static class PaperPrint
         var files = ImmutableArray.CreateBuilder<MadeFile>();
         var booklets = ImmutableArray.CreateBuilder<PrintedBooklet>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        var codes = new List<PaperReadBack>();
         if (Wanted(PaperKind.Booklet, "booklet of hints"))
         {
             var booklet = Booklet.Set(paper);
@@ -141,17 +148,32 @@ internal static class PaperPrint
             }
         }
 
-        return (new(files.ToImmutable(), booklets.ToImmutable(), clues.ToImmutable()), findings.ToImmutable());
+        return (
+            new(files.ToImmutable(), booklets.ToImmutable(), clues.ToImmutable()) { Codes = PaperReadBack.Of(codes) },
+            findings.ToImmutable());
 
         void Add(string name, string what, ImmutableArray<PaperPage> pages)
         {
             var title = $"{paper.Book.Title.Value}: {what}";
             var (file, language) = ($"{folder}{name}.pdf", paper.Book.Language.Value);
-            files.Add(new(file, () => kept.Take(PaperKey.Of(title, language, pages, paper.Look), () =>
+            if (!PaperCodes.AreOn(pages))
+            {
+                files.Add(new(file, () => Make()));
+                return;
+            }
+
+            // A code is read back before anything is written.
+            var made = Make();
+            var (counts, unread) = PaperCodes.Read(paper.Book, file, made, pages, kept, work);
+            codes.Add(counts);
+            findings.AddRange(unread);
+            files.Add(new(file, () => made));
+
+            byte[] Make() => kept.Take(PaperKey.Of(title, language, pages, paper.Look), () =>
             {
                 work?.Did(Work.MakePaper, file);
                 return PaperPdf.Write(title, language, pages, paper.Look);
-            })));
+            });
         }
 
         void AddSheets(string name, string what, ImmutableArray<PaperPage> pages)

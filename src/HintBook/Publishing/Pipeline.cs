@@ -102,6 +102,7 @@ public static class Pipeline
             Clips = clips,
             Print = print,
             Filter = papers.Filter,
+            PaperCodes = papers.Codes,
             Papers = [.. papers.Files.Select(paper => paper.Path)],
         };
         writer.Write("report.json", report.ToJson());
@@ -184,6 +185,7 @@ public static class Pipeline
         {
             Print = print,
             Filter = papers.Filter,
+            PaperCodes = papers.Codes,
             CardSheets = cards.Sheets,
             CardsBeforePages = cards.Files.IsEmpty ? 0 : CardsBeforePages(book, Path.Combine(folder.Root, "site")),
             Papers = [.. papers.Files.Select(paper => paper.Path)],

@@ -4,6 +4,7 @@ using System.Text;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
 using HintBook.Mechanism;
+using HintBook.Print;
 using HintBook.Print.Flow;
 using HintBook.Text;
 
@@ -65,6 +66,9 @@ public sealed record Report
 
     /// <summary>The papers beside the cards, relative to the folder <c>print</c>.</summary>
     public ImmutableArray<string> Papers { get; init; } = [];
+
+    /// <summary>How many codes on those papers were read back.</summary>
+    public PaperReadBack PaperCodes { get; init; } = PaperReadBack.None;
 
     /// <summary>How well answers under a red filter are seen; null where no booklet with such answers was printed.</summary>
     public FilterContrast? Filter { get; init; }

@@ -43,6 +43,9 @@ public enum Work
 
     /// <summary>A card's code is decoded from the finished PDF.</summary>
     DecodePdf,
+
+    /// <summary>A code was read from the page of a paper, which was turned into pixels.</summary>
+    DecodePaper,
 }
 
 /// <summary>Counts what was worked out in a run. It is passed in by whoever wants to know; thread-safe.</summary>

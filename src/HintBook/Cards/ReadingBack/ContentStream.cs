@@ -3,8 +3,11 @@ using System.Text;
 
 namespace HintBook.Cards.ReadingBack;
 
-/// <summary>One instruction of a PDF page: its operator, and its numbers in order; operands of other kinds are passed over.</summary>
-internal readonly record struct Instruction(string Operator, double[] Numbers);
+/// <summary>One instruction of a PDF page; operands of other kinds are passed over.</summary>
+/// <param name="Operator">What is done.</param>
+/// <param name="Numbers">Its numbers in order.</param>
+/// <param name="Name">The last of its names, without the slash; null where it has none.</param>
+internal readonly record struct Instruction(string Operator, double[] Numbers, string? Name = null);
 
 /// <summary>Reads the instructions of a PDF page's content (ISO 32000-1, 7.2 and 7.8.2), as far as drawing without text needs them.</summary>
 internal static class ContentStream
@@ -14,6 +17,7 @@ internal static class ContentStream
     public static IEnumerable<Instruction> Read(byte[] content)
     {
         var numbers = new List<double>();
+        string? name = null;
         for (var at = 0; at < content.Length;)
         {
             switch ((char)content[at])
@@ -31,7 +35,9 @@ internal static class ContentStream
                     at++;
                     break;
                 case '/':
-                    at = PastWord(content, at + 1);
+                    var named = at + 1;
+                    at = PastWord(content, named);
+                    name = Encoding.Latin1.GetString(content, named, at - named);
                     break;
                 case '%':
                     at = PastLine(content, at);
@@ -49,8 +55,9 @@ internal static class ContentStream
                         break;
                     }
 
-                    yield return new(Encoding.Latin1.GetString(word), [.. numbers]);
+                    yield return new(Encoding.Latin1.GetString(word), [.. numbers], name);
                     numbers.Clear();
+                    name = null;
                     break;
             }
         }

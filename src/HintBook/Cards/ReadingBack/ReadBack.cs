@@ -36,8 +36,9 @@ public sealed record ReadBack(int Cards, int FromPictures, int FromPdf)
             })
             .ToImmutableArray();
         var sheets = cards.Chunk(sheet.PerSheet).ToArray();
-        Rect[][] places = [.. sheets.Select(some => some.Select((_, slot) => CardBack.CodeOn(sheet.BackUpright(slot))).ToArray())];
-        var fromPdf = readings.Sides(pdf, onHead: !sheet.TurnsUpright, places, (number, slot) => work?.Did(Work.DecodePdf, sheets[number][slot].Name))
+        CodedPage[] backs = [.. sheets.Select((some, number) => new CodedPage(
+            CardSheets.PageOfBacks(number), OnHead: !sheet.TurnsUpright, [.. some.Select((_, slot) => CardBack.CodeOn(sheet.BackUpright(slot)))]))];
+        var fromPdf = readings.Pages(pdf, backs, (number, slot) => work?.Did(Work.DecodePdf, sheets[number][slot].Name))
             .SelectMany((codes, number) => Judged(book, sheets[number], codes, number))
             .ToImmutableArray();
 

@@ -4,7 +4,7 @@ using HintBook.Cards.Kept;
 namespace HintBook.Cards.ReadingBack;
 
 /// <summary>
-/// Reads codes, and takes what was read earlier from the very same bytes. A picture is known by its file; a side of backs by its instructions, and
+/// Reads codes, and takes what was read earlier from the very same bytes. A picture is known by its file; a page by its instructions, and
 /// where these have changed each code by its own pixels, so that one changed card is one reading.
 /// </summary>
 internal sealed class Readings(KeptWork kept)
@@ -21,59 +21,57 @@ internal sealed class Readings(KeptWork kept)
         return new(CodeReader.ReadPng(png), null);
     });
 
-    /// <summary>What the codes on all sides of backs say, side by side; a file that was read before isn't opened again.</summary>
+    /// <summary>What the codes on some pages say, side by side; a file that was read before isn't opened again.</summary>
     /// <param name="pdf">The file.</param>
-    /// <param name="onHead">Whether backs stand on their heads there.</param>
-    /// <param name="places">Where the codes of each side stand.</param>
-    /// <param name="reads">Told which code of which side is read now.</param>
-    public ReadCode[][] Sides(byte[] pdf, bool onHead, Rect[][] places, Action<int, int> reads)
+    /// <param name="pages">The pages and where codes stand on them.</param>
+    /// <param name="reads">Told which code of which page of these is read now.</param>
+    public ReadCode[][] Pages(byte[] pdf, IReadOnlyList<CodedPage> pages, Action<int, int> reads)
     {
         var file = WorkKey.Of("read file", input =>
         {
             input.Write(pdf);
-            input.Write(onHead);
-            foreach (var side in places)
+            foreach (var page in pages)
             {
-                input.Write(side.Length);
-                foreach (var place in side)
-                    Write(input, place);
+                input.Write(page.Number);
+                input.Write(page.OnHead);
+                Write(input, page.Codes);
             }
         });
         if (kept.TryTake(file, out var list))
         {
             ReadCode[][] known = [.. Encoding.ASCII.GetString(list).Split('\n').Select(Kept).OfType<ReadCode[]>()];
-            if (known.Length == places.Length)
+            if (known.Length == pages.Count)
                 return known;
         }
 
-        var sides = CardBacks.In(pdf, places.Length, onHead).Zip(places).AsParallel().AsOrdered()
-            .Select((side, number) => Side(side.First, side.Second, slot => reads(number, slot)))
+        var read = FinishedPage.In(pdf, pages).Zip(pages).AsParallel().AsOrdered()
+            .Select((page, number) => Page(page.First, page.Second.Codes, slot => reads(number, slot)))
             .ToArray();
-        if (sides.All(side => side.Codes.All(code => code.Says is not null)))
-            kept.Keep(file, Encoding.ASCII.GetBytes(string.Join('\n', sides.Select(side => side.Key))));
-        return [.. sides.Select(side => side.Codes)];
+        if (read.All(page => page.Codes.All(code => code.Says is not null)))
+            kept.Keep(file, Encoding.ASCII.GetBytes(string.Join('\n', read.Select(page => page.Key))));
+        return [.. read.Select(page => page.Codes)];
     }
 
-    private (string Key, ReadCode[] Codes) Side(CardBacks back, Rect[] places, Action<int> reads)
+    private (string Key, ReadCode[] Codes) Page(FinishedPage finished, Rect[] places, Action<int> reads)
     {
-        var side = WorkKey.Of("read side", input =>
+        var page = WorkKey.Of("read page", input =>
         {
-            input.Write(back.Content.Length);
-            input.Write(back.Content);
-            input.Write(back.Width);
-            input.Write(back.Height);
-            input.Write(back.OnHead);
-            foreach (var place in places)
-                Write(input, place);
+            input.Write(finished.Content.Length);
+            input.Write(finished.Content);
+            input.Write(finished.Width);
+            input.Write(finished.Height);
+            input.Write(finished.OnHead);
+            finished.Resources.Write(input);
+            Write(input, places);
         });
-        if (Kept(side) is { } known)
-            return (side, known);
+        if (Kept(page) is { } known)
+            return (page, known);
 
-        var page = back.Pixels();
-        var codes = places.Select((place, i) => Code(page, place, () => reads(i))).ToArray();
+        var pixels = finished.Pixels();
+        var codes = places.Select((place, i) => Code(pixels, place, () => reads(i))).ToArray();
         if (codes.All(code => code.Code.Says is not null))
-            kept.Keep(side, Encoding.ASCII.GetBytes(string.Join('\n', codes.Select(code => code.Key))));
-        return (side, [.. codes.Select(code => code.Code)]);
+            kept.Keep(page, Encoding.ASCII.GetBytes(string.Join('\n', codes.Select(code => code.Key))));
+        return (page, [.. codes.Select(code => code.Code)]);
     }
 
     private (string Key, ReadCode Code) Code(Raster? page, Rect place, Action reads)
@@ -117,9 +115,9 @@ internal sealed class Readings(KeptWork kept)
         return now;
     }
 
-    private ReadCode[]? Kept(string side)
+    private ReadCode[]? Kept(string page)
     {
-        if (!kept.TryTake(side, out var list))
+        if (!kept.TryTake(page, out var list))
             return null;
         var keys = Encoding.ASCII.GetString(list).Split('\n');
         var known = new ReadCode[keys.Length];
@@ -133,11 +131,10 @@ internal sealed class Readings(KeptWork kept)
         return known;
     }
 
-    private static void Write(BinaryWriter input, Rect place)
+    private static void Write(BinaryWriter input, Rect[] places)
     {
-        input.Write(place.X);
-        input.Write(place.Y);
-        input.Write(place.Width);
-        input.Write(place.Height);
+        input.Write(places.Length);
+        foreach (var place in places)
+            WorkKey.Write(input, place);
     }
 }

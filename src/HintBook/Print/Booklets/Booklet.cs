@@ -125,10 +125,12 @@ internal static class Booklet
 
     private static string Said(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    // From 1, in the order of the pages. A number that opens a lock of the box belongs to the lock alone.
+    // From 1, in the order of the pages. A number that opens a lock of the box belongs to the lock alone, and so does the same from its end: a text beside it
+    // may speak of reading backwards.
     private static ImmutableArray<int> Numbered(ImmutableArray<PageGroup> order, int entries, Book book)
     {
         var answers = book.Box.Codes.Select(code => code.Answer.Value).Concat(book.Copies.SelectMany(copy => copy.Values.Select(value => value.Value.Value)))
+            .SelectMany(answer => new[] { answer, string.Concat(answer.Reverse()) })
             .ToHashSet(StringComparer.Ordinal);
         var numbers = new int[entries];
         var number = 0;
@@ -146,7 +148,46 @@ internal static class Booklet
     private static ImmutableArray<Piece> Pieces(
         Entry entry, Func<string, string> numbers, string number, Setter setter, PaperStyle style, PageFrame frame)
     {
-        var text = entry.Text(numbers);
+        var pieces = Pieces(entry.Text(numbers), number, setter, style);
+        if (Paginator.Fill(pieces, frame) is not [var only])
+        {
+            // With photos beside each other it may fit one page.
+            var beside = Pieces(Beside(entry.Text(numbers), setter), number, setter, style);
+            if (Paginator.Fill(beside, frame) is not [var narrow])
+                return WithVeiledWhole(pieces, frame);
+            only = narrow;
+        }
+
+        // Its photos may have been made lower for that.
+        return [.. only.Pieces.Select(placed => placed.Piece)];
+    }
+
+    // An entry of two pages has what is veiled on the second one, where that has room for all of it: a step isn't parted from its picture, and the booklet
+    // is turned once.
+    private static ImmutableArray<Piece> WithVeiledWhole(ImmutableArray<Piece> pieces, PageFrame frame)
+    {
+        var first = pieces.TakeWhile(piece => !piece.IsVeiled).Count();
+        if (first == pieces.Length || Paginator.HeightOf(pieces[first..]) > frame.Text.Height)
+            return pieces;
+        return
+        [
+            .. pieces[..(first - 1)],
+            pieces[first - 1] with { WithNext = false },
+            pieces[first] with { OnNewPage = true },
+            .. pieces[(first + 1)..],
+        ];
+    }
+
+    private static EntryText Beside(EntryText text, Setter setter) => text with { Open = Beside(text.Open, setter), Veiled = Beside(text.Veiled, setter) };
+
+    // The last two photos, of which the first one is tied to the text above them.
+    private static ImmutableArray<Block> Beside(ImmutableArray<Block> blocks, Setter setter) =>
+        blocks is [.., TogetherBlock { Parts: [.. var above, PhotoBlock one] } together, PhotoBlock other] && setter.HasRoomBeside([one, other])
+            ? [.. blocks[..^2], together with { Parts = [.. above, new PhotoRowBlock([one, other]) { Before = one.Before }] }]
+            : blocks;
+
+    private static ImmutableArray<Piece> Pieces(EntryText text, string number, Setter setter, PaperStyle style)
+    {
         var veiled = setter.Set(text.Veiled);
         ImmutableArray<Piece> pieces =
         [
@@ -157,10 +198,7 @@ internal static class Booklet
         ];
         // Where an entry goes on is said on the page on which it ends.
         var last = pieces.Length - 2;
-        if (last > 0)
-            pieces = pieces.SetItem(last, pieces[last] with { WithNext = true });
-        // With lower photos it may fit one page.
-        return Paginator.Fill(pieces, frame) is [var only] ? [.. only.Pieces.Select(placed => placed.Piece)] : pieces;
+        return last > 0 ? pieces.SetItem(last, pieces[last] with { WithNext = true }) : pieces;
     }
 
     private static IEnumerable<PaperPage> Pages(

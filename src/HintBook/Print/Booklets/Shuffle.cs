@@ -33,13 +33,16 @@ internal static class Shuffle
             .Select(one => Enumerable.Range(0, heights.Length).Count(other => apart(one, other)))
             .ToArray();
         return Enumerable.Range(0, Tries)
-            .Select(number => (Drawn: Drawn(heights.Length, $"{seed}\n{number}"), Weight: number % 2 == 0 ? degree : new int[heights.Length]))
-            .Select(each => Try(heights, pagesOf, apart, first, page, each.Drawn, each.Weight))
+            .Select(number => (
+                Drawn: Drawn(heights.Length, $"{seed}\n{number}"),
+                Weight: number % 2 == 0 ? degree : new int[heights.Length],
+                IsTight: number % 4 < 2))
+            .Select(each => Try(heights, pagesOf, apart, first, page, each.Drawn, each.Weight, each.IsTight))
             .MinBy(order => (order.Count(group => group.Entries.IsEmpty), order.Sum(group => group.Pages)));
     }
 
     private static ImmutableArray<PageGroup> Try(
-        ImmutableArray<double> heights, ImmutableArray<int> pagesOf, Func<int, int, bool> apart, int first, double page, int[] drawn, int[] weight)
+        ImmutableArray<double> heights, ImmutableArray<int> pagesOf, Func<int, int, bool> apart, int first, double page, int[] drawn, int[] weight, bool isTight)
     {
         // The order of entries of one weight stays as it was drawn: the sort is stable.
         var left = drawn.Where(entry => entry != first).OrderByDescending(entry => weight[entry]).ToList();
@@ -49,7 +52,7 @@ internal static class Shuffle
         while (left.Count > 0)
         {
             var (here, room) = (ImmutableArray.CreateBuilder<int>(), page);
-            while (left.FindIndex(entry => (heights[entry] <= room || here.Count == 0) && Fits(entry, before) && Fits(entry, here)) is >= 0 and var at)
+            while (Next(here, room) is >= 0 and var at)
             {
                 var next = left[at];
                 here.Add(next);
@@ -62,6 +65,25 @@ internal static class Shuffle
         }
 
         return groups.ToImmutable();
+
+        // The next one that was drawn, or, to fill a page that has begun, the highest that has room there.
+        int Next(IReadOnlyList<int> here, double room)
+        {
+            var found = -1;
+            for (var at = 0; at < left.Count; at++)
+            {
+                var entry = left[at];
+                if ((heights[entry] > room && here.Count > 0) || (found >= 0 && heights[entry] <= heights[left[found]]))
+                    continue;
+                if (!Fits(entry, before) || !Fits(entry, here))
+                    continue;
+                if (here.Count == 0 || !isTight)
+                    return at;
+                found = at;
+            }
+
+            return found;
+        }
 
         bool Fits(int entry, IReadOnlyList<int> others)
         {

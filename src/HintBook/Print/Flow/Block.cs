@@ -110,6 +110,14 @@ internal sealed record PrintPhoto(byte[] Jpeg, int Width, int Height, ImmutableA
 /// <param name="Style">How the words of its marks are set.</param>
 internal sealed record PhotoBlock(PrintPhoto Photo, string Shows, double MostHeight, TextStyle Style) : Block;
 
+/// <summary>Photos beside each other, all equally high.</summary>
+/// <param name="Photos">The photos, without marks.</param>
+internal sealed record PhotoRowBlock(ImmutableArray<PhotoBlock> Photos) : Block
+{
+    /// <summary>Room between two of them, in millimetres.</summary>
+    public const double Gap = 2;
+}
+
 /// <summary>The maker's mark, at the left edge.</summary>
 /// <param name="Mark">Its shapes.</param>
 /// <param name="MostWidth">How wide it may be, in millimetres.</param>

@@ -79,7 +79,10 @@ internal static class Paginator
         return false;
     }
 
-    private static Piece Lowered(Piece piece, int step) => piece.Lower.IsEmpty
+    /// <summary>A photo made lower by some steps; all else as it is.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="step">How much lower, from 0.</param>
+    public static Piece Lowered(Piece piece, int step) => piece.Lower.IsEmpty
         ? piece
         : piece with { Height = At(piece.Lower, step).Height, Things = At(piece.Lower, step).Things, Lower = [] };
 

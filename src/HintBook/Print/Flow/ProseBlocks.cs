@@ -69,8 +69,10 @@ internal sealed class ProseBlocks(PaperStyle style, Working working, (string Rea
     private IEnumerable<Block> Paragraph(ParagraphBlock paragraph, Place place)
     {
         var runs = Runs(paragraph.Inline, strong: false);
-        if (WorkingMark.AskedIn(string.Concat(runs.Select(run => run.Text))) is not { } code)
-            return [Text(runs, style.Body, place)];
+        var words = string.Concat(runs.Select(run => run.Text));
+        // What a colon announces stands below it.
+        if (WorkingMark.AskedIn(words) is not { } code)
+            return [Text(runs, style.Body, place) with { WithNext = words.TrimEnd() is [.., ':' or '：'] }];
         var lines = working.LinesOf(code);
         return lines.IsEmpty ? [] : [new TableBlock(head, lines, style.Body) { Before = style.Gap }];
     }

@@ -68,6 +68,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         {
             TextBlock text => Text(text),
             PhotoBlock photo => Photo(photo),
+            PhotoRowBlock row => [PhotoRow(row)],
             CautionBlock caution => [Caution(caution)],
             TableBlock table => Table(table),
             TickRowBlock row => [TickRow(row)],
@@ -203,6 +204,30 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             .. photo.Marks.SelectMany((mark, i) => Mark(width * scale * mark.X / 100, height * scale * mark.Y / 100, $"{i + 1}")),
         ];
     }
+
+    private Piece PhotoRow(PhotoRowBlock row)
+    {
+        var height = RowHeight(row.Photos);
+        var things = ImmutableArray.CreateBuilder<Printed>();
+        var x = 0.0;
+        foreach (var (photo, _, _, _) in row.Photos)
+        {
+            var width = height * photo.Width / photo.Height;
+            things.Add(new PrintedPhoto(new(x, 0, width, height), photo.Jpeg));
+            x += width + PhotoRowBlock.Gap;
+        }
+
+        return new(height, things.ToImmutable()) { Role = Role.Figure, Shows = string.Join("; ", row.Photos.Select(photo => photo.Shows)) };
+    }
+
+    /// <summary>Whether photos can stand beside each other and still be made out.</summary>
+    public bool HasRoomBeside(ImmutableArray<PhotoBlock> photos) =>
+        photos.All(photo => photo.Photo.Marks.IsEmpty && photo.Photo.Width > 0) && RowHeight(photos) >= LeastPhoto;
+
+    // As high as the column's width, each one's pixels and their blocks let all of them be.
+    private double RowHeight(ImmutableArray<PhotoBlock> photos) => Math.Min(
+        (Width - ((photos.Length - 1) * PhotoRowBlock.Gap)) / photos.Sum(block => (double)block.Photo.Width / block.Photo.Height),
+        photos.Min(block => Math.Min(block.MostHeight, (double)block.Photo.Height / Photos.PrintedPhoto.LeastResolution * PointsPerInch)));
 
     private static IEnumerable<Printed> Mark(double x, double y, string number)
     {

@@ -20,7 +20,7 @@ internal static class BoxLabel
 
     // ISO 216 A6, across.
     private static readonly Size Page = new(148, 105);
-    private static readonly double[] Sizes = [3.0, 2.82, 2.6, 2.4, 2.2];
+    private static readonly double[] Sizes = [3.6, 3.4, 3.2, 3.0, 2.82, 2.6, 2.4, 2.2];
 
     /// <summary>The labels, and whether everything that belongs on them is there.</summary>
     public static (ImmutableArray<PaperPage> Pages, bool Whole) Layout(PaperBook paper)

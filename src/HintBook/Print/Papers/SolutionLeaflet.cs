@@ -24,7 +24,7 @@ internal static class SolutionLeaflet
         var setter = new Setter(Frame.Text.Width, Frame.Text.Height, paper.RightToLeft);
         var prose = paper.Prose(style);
         var steps = paper.Book.Stages.SelectMany((stage, i) => Step(paper, prose, style, stage, i));
-        var pages = Paginator.Fill(setter.Set([.. Opening(paper, style), .. steps]), Frame);
+        var pages = EvenPages.Fill(setter.Set([.. Opening(paper, style), .. steps]), Frame);
         return Furniture.Numbered(pages, $"{paper.Book.Title.Value} · {paper.Words["solution"]}");
     }
 
