@@ -29,6 +29,7 @@ public static class SealedAudit
         OpenedPage[] opened = keys.Keys.TryGetValue(SlotTables.Box, out var boxKey)
             ? [.. shells.Where(shell => !shell.Pieces.IsEmpty).AsParallel().AsOrdered().Select(shell => OpenedPage.Of(shell, boxKey))]
             : [];
+        var secrets = Secrets.Of(table);
         var ofStages = keys.Keys.Where(key => key.Key != SlotTables.Box).ToArray();
         var foreign = ForeignPages.Of(ofStages, shells);
         return new(paths.Length, shells.Length, 0, 0,
@@ -42,7 +43,8 @@ public static class SealedAudit
             .. foreign.Faults,
             .. OwnInSlot.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
-            .. SaidWithin(folder, paths, opened, new(folder, paths, table), Secrets.Of(table)),
+            .. KeySearch.For(cards, keys, shells, opened).Faults(folder, paths),
+            .. SaidWithin(folder, paths, opened, new(folder, paths, table, secrets), secrets),
         ])
         {
             Opened = opened.Count(page => page.Texts is not null),
