@@ -16,18 +16,40 @@ internal static class SealedCardTable
     {
         if (book.Sealing is not { } sealing || book.Book.Id is not { } id)
             return null;
-        var codes = new CopyCodes(sealing.Secret, id.Value);
+        if (sealing.Secret is not { } secret)
+            return sealing.Box is { } box ? OfCard(box, book.Book) : null;
+        var codes = new CopyCodes(secret, id.Value);
         var owned = new OwnOfCopies(book);
         var pages = StageCards.PagesOf(book);
         var gone = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var retired = sealing.Kept.Copies.ToLookup(copy => copy.Retired || gone.Contains(copy.Serial));
         var replaced = sealing.Kept.Copies.SelectMany(copy => Enumerable.Range(1, copy.Issue - 1).Select(issue => copy with { Issue = issue }));
-        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)]) { Texts = TextsOf(book.Book) };
+        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)])
+        {
+            Texts = TextsOf(book.Book),
+            Keys = KeysOf(secret, sealing.Kept, id.Value),
+        };
 
         IEnumerable<SealedCard> CardsOf(KeptCopy copy) =>
             from page in pages.Prepend<string?>(null)
             let code = page is null ? codes.OfBox(copy) : codes.OfPage(copy, page)
             select new SealedCard(copy.Serial, code.ToString(), page) { Own = owned.Of(copy.Serial, page) };
+    }
+
+    // The one card that is known; of the others nobody can tell whether they open anything.
+    private static SealedCards OfCard(OpenedBox box, Book book) => new(
+        [new($"of slot {box.Card.Number}", box.Card.ToString(), null) { Own = OwnValue.Read(box.Own) }], []) { Texts = TextsOf(book) };
+
+    private static ImmutableArray<SealedKey> KeysOf(BookSecret secret, KeptCopies kept, string id)
+    {
+        var keys = new BookKeys(secret, id);
+        var epochs = Enumerable.Range(1, kept.Epoch).Select(keys.Epoch);
+        return
+        [
+            new("the secret of the book", [.. secret.Bytes]),
+            new("the key above all others", [.. keys.Root]),
+            .. epochs.Select(epoch => new SealedKey($"the key of the box in epoch {epoch.Number}", [.. epoch.BoxKey])),
+        ];
     }
 
     // A title may be an everyday word, which may stand anywhere, and a short sign too.
