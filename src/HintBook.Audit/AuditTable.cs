@@ -57,9 +57,12 @@ public sealed record AuditTable
     /// <summary>The printed clues that can be read off the paper: those with a mask, and those that are text.</summary>
     public ImmutableArray<AuditClue> Clues { get; init; } = [];
 
-    /// <summary>The table of a sealed site that nobody has opened: every page may say only what the front page of its language may.</summary>
+    /// <summary>
+    /// The table of a sealed site that nobody has opened: every page may say only what the front page of its language may, and no film lies open.
+    /// </summary>
     public AuditTable Closed => this with
     {
+        Captions = [],
         Pages = [.. Pages.Select(page => page with { Shown = ShownIn(FolderOf(page)), Folds = NoFolds, IsSignpost = false })],
     };
 

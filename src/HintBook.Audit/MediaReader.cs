@@ -18,14 +18,21 @@ internal static class MediaReader
     };
 
     /// <summary>The secrets that a file's metadata tells too early, and a doubt for metadata that can't be read.</summary>
-    public static SiteFile Read(string folder, string path, Secrets secrets)
+    public static SiteFile Read(string folder, string path, Secrets secrets) => Read(path, secrets, () => File.OpenRead(Path.Combine(folder, path)));
+
+    /// <summary>The same for a file that lies elsewhere than on the disk.</summary>
+    /// <param name="path">Where it would lie.</param>
+    /// <param name="secrets">Who may see what.</param>
+    /// <param name="open">Opens it.</param>
+    public static SiteFile Read(string path, Secrets secrets, Func<Stream> open)
     {
         if (secrets.IsEmpty)
             return new(path);
         try
         {
-            var bytes = IsPicture(path) ? File.ReadAllBytes(Path.Combine(folder, path)) : null;
-            using Stream file = bytes is null ? File.OpenRead(Path.Combine(folder, path)) : new MemoryStream(bytes);
+            using var opened = open();
+            var bytes = IsPicture(path) ? Whole(opened) : null;
+            using var file = bytes is null ? opened : new MemoryStream(bytes);
             var listener = secrets.Listen(path);
             var behind = bytes is null ? [] : Behind(path, bytes, secrets, listener);
             var directories = Directories(file);
@@ -53,6 +60,13 @@ internal static class MediaReader
             // The library throws many kinds of exceptions for damaged files.
             return new(path) { Faults = [Damaged(path, "all of it")] };
         }
+    }
+
+    private static byte[] Whole(Stream file)
+    {
+        using var bytes = new MemoryStream();
+        file.CopyTo(bytes);
+        return bytes.ToArray();
     }
 
     private static bool IsPicture(string path) =>

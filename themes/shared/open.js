@@ -25,6 +25,9 @@
     // Set by the page's own script: what it does once there is something to read.
     start: null,
     fill: fillIn,
+    // Set by the script for films: what it does with a piece that was opened.
+    films: null,
+    file: file,
     // What the script of gates needs, and what it puts here in turn.
     tools: {
       all: all, derive: derive, fields: fields, hex: hex, unhex: unhex, unbase64: unbase64, join: join, open: open,
@@ -50,7 +53,10 @@
   }
 
   function unbase64(text) {
-    return Uint8Array.from(atob(text), function (letter) { return letter.charCodeAt(0); });
+    var letters = atob(text);
+    var bytes = new Uint8Array(letters.length);
+    for (var at = 0; at < letters.length; at++) bytes[at] = letters.charCodeAt(at);
+    return bytes;
   }
 
   function join(parts) {
@@ -246,18 +252,19 @@
     return fields(["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed]);
   }
 
-  // Puts a piece's text in its place: true where it is there, or waits behind a gate.
+  // Puts a piece's text in its place. Gives nothing where it is there or waits behind a gate, else the name of the sentence that says why not.
   async function fill(piece) {
-    if ("filled" in piece.dataset) return true;
+    if ("filled" in piece.dataset) return "";
     var key = await keyOf(keyPage(piece));
     var bytes = key && (await open(key, contextOf(piece), unbase64(piece.dataset.text)) || await hintbook.gate.behind(key, piece));
-    if (key && !bytes && hintbook.gate.keeps(piece)) return true;
-    if (!bytes) return false;
+    if (key && !bytes && hintbook.gate.keeps(piece)) return "";
+    if (!bytes) return key ? "damaged" : missing ? "offline" : "partly";
     piece.innerHTML = unpad(bytes);
     piece.dataset.filled = "";
     showOwn(piece);
     all("img[data-sealed-files]", piece).forEach(show);
-    return true;
+    if (hintbook.films) hintbook.films(piece);
+    return "";
   }
 
   function own(details) {
@@ -267,8 +274,24 @@
   // Fills what stands in a fold that is open.
   function fillIn(details) {
     return Promise.all(own(details).map(fill)).then(function (came) {
-      if (came.indexOf(false) >= 0) say("damaged");
+      var wrong = came.filter(Boolean).sort()[0];
+      if (wrong) say(wrong);
     });
+  }
+
+  // A sealed file: its name, key, number of segments and length are given. Null where a segment doesn't come or doesn't open.
+  async function file(said, tell) {
+    var segments = [];
+    for (var each = 0; each < said[2]; each++) {
+      var name = "p/" + said[0] + "-" + each;
+      var came = await ask(name) || await ask(name, true);
+      var bytes = came && await open(unhex(said[1]), fields(["file", tag, said[0], each, each == said[2] - 1 ? 1 : 0]), unbase64(came[0]));
+      if (!bytes) return null;
+      segments.push(bytes);
+      if (tell) tell((each + 1) / said[2]);
+    }
+
+    return new Blob(segments).slice(0, said[3]);
   }
 
   // A picture in the smallest of its widths that does for this screen.
@@ -276,15 +299,8 @@
     var files = picture.dataset.sealedFiles.split(";").map(function (each) { return each.split(" "); });
     var wanted = Math.min(innerWidth, 640) * Math.min(devicePixelRatio || 1, 2);
     var file = files.filter(function (each) { return each[4] >= wanted; })[0] || files[files.length - 1];
-    var segments = [];
-    for (var each = 0; each < file[2]; each++) {
-      var came = await ask("p/" + file[0] + "-" + each) || await ask("p/" + file[0] + "-" + each, true);
-      var bytes = came && await open(unhex(file[1]), fields(["file", tag, file[0], each, each == file[2] - 1 ? 1 : 0]), unbase64(came[0]));
-      if (!bytes) return;
-      segments.push(bytes);
-    }
-
-    picture.src = URL.createObjectURL(new Blob([join(segments).slice(0, file[3])], { type: "image/jpeg" }));
+    var bytes = await hintbook.file(file);
+    if (bytes) picture.src = URL.createObjectURL(bytes.slice(0, bytes.size, "image/jpeg"));
   }
 
   function say(what, letters) {
@@ -321,7 +337,7 @@
     }
 
     var came = await Promise.all(now.map(fill));
-    if (came.indexOf(false) >= 0 && !lists) {
+    if (came.some(Boolean) && !lists) {
       say("damaged");
       return false;
     }
@@ -354,11 +370,13 @@
         sessionStorage.removeItem(each);
       });
     } catch (e) { /* nothing was kept */ }
+    // Those of this book: others may lie on the same host.
+    var home = new URL("./" + root.dataset.root, location.href).href;
     if (window.caches) caches.keys().then(function (names) {
       return Promise.all(names.map(function (name) {
         return caches.open(name).then(function (cache) {
           return cache.keys().then(function (files) {
-            var sealedFiles = files.filter(function (file) { return /\/[kp]\/[^/]+\.js/.test(file.url); });
+            var sealedFiles = files.filter(function (file) { return file.url.indexOf(home + "k/") === 0 || file.url.indexOf(home + "p/") === 0; });
             return Promise.all(sealedFiles.map(function (file) { return cache.delete(file); }));
           });
         });

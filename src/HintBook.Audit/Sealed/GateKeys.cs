@@ -86,9 +86,13 @@ internal sealed partial record GateKeys
     public byte[] KeyOf(byte[] pageKey, SealedShell shell, SealedPiece piece) =>
         Keys.TryGetValue(shell.KeyNameOf(piece), out var gate) && !StandsBefore(shell, piece) ? Gated(pageKey, gate) : pageKey;
 
-    /// <summary>All keys that may stand nowhere in the open.</summary>
+    /// <summary>The keys of gates and of what lies behind them, each with what it is of, for people: no file may hold one.</summary>
     /// <param name="boxKey">The key of all pages.</param>
-    public IEnumerable<byte[]> Secret(byte[] boxKey) => Keys.SelectMany(gate => new[] { gate.Value, Gated(PageKey(boxKey, gate.Key), gate.Value) });
+    public IEnumerable<(string Of, byte[] Key)> Secret(byte[] boxKey) => Keys.SelectMany(gate => new[]
+    {
+        ($"the key of the gate of the page {gate.Key}", gate.Value),
+        ($"the key behind the gate of the page {gate.Key}", Gated(PageKey(boxKey, gate.Key), gate.Value)),
+    });
 
     /// <summary>An opened page without the records of gates, which are noise and no words.</summary>
     public static string Blank(string html) => RecordOf().Replace(html, " data-gate=\"\"");

@@ -31,6 +31,7 @@ public static class SealedAudit
         OpenedPage[] opened = boxKey is null
             ? []
             : [.. shells.Where(shell => !shell.Pieces.IsEmpty).AsParallel().AsOrdered().Select(shell => OpenedPage.Of(shell, boxKey, gates))];
+        var secrets = Secrets.Of(table);
         var ofStages = keys.Keys.Where(key => key.Key != SlotTables.Box).ToArray();
         var foreign = ForeignPages.Of(ofStages, shells);
         return new(paths.Length, shells.Length, 0, 0,
@@ -43,11 +44,11 @@ public static class SealedAudit
             .. ofStages.OrderBy(key => key.Key, StringComparer.Ordinal).AsParallel().AsOrdered()
                 .SelectMany(key => OpenedPage.Shut(key.Key, key.Value, shells, gates)),
             .. gates.Faults,
-            .. KeysInOpen.Faults(folder, paths, keys.Keys.Values.Concat(boxKey is null ? [] : gates.Secret(boxKey))),
             .. foreign.Faults,
             .. OwnInSlot.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
-            .. SaidWithin(folder, paths, opened, new(folder, paths, table), Secrets.Of(table)),
+            .. KeySearch.For(cards, keys, gates, shells, opened).Faults(folder, paths),
+            .. SaidWithin(folder, paths, opened, new(folder, paths, table, secrets), secrets),
         ])
         {
             Opened = opened.Count(page => page.Texts is not null),

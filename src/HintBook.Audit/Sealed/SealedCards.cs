@@ -10,6 +10,9 @@ public sealed record SealedCards(ImmutableArray<SealedCard> InUse, ImmutableArra
     /// <summary>Texts that may stand in no file in the open, besides the secrets: titles and signs of stages, names of photos.</summary>
     public ImmutableArray<SealedText> Texts { get; init; } = [];
 
+    /// <summary>Keys that no card gives and no file may hold: the secret of the book, and what follows from it.</summary>
+    public ImmutableArray<SealedKey> Keys { get; init; } = [];
+
     /// <summary>The gates that all readers open with one word.</summary>
     public ImmutableArray<SealedGate> Gates { get; init; } = [];
 }
@@ -21,6 +24,15 @@ public sealed record SealedGate(string Page, string Word)
 {
     /// <summary>The gate without its word, which belongs into no message.</summary>
     public override string ToString() => $"the gate of {Page}";
+}
+
+/// <summary>A key that stays with the maker.</summary>
+/// <param name="Of">What it is, for people, such as <c>the secret of the book</c>.</param>
+/// <param name="Bytes">The key.</param>
+public sealed record SealedKey(string Of, ImmutableArray<byte> Bytes)
+{
+    /// <summary>What it is, without the key, which belongs into no message.</summary>
+    public override string ToString() => Of;
 }
 
 /// <summary>A card.</summary>

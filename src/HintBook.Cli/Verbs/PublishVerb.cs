@@ -14,9 +14,12 @@ internal static class PublishVerb
         "Make the site and the printed cards.",
         (book, options) => Shelf.BooksIn(book).IsEmpty
             ? Pipeline.Publish(book, options, stop)
+            : options.WithCard is not null
+            ? WithCard.OfAShelf
             : Shelf.Publish(book, options, (name, outcome) => TellOne(name, outcome, terminal), stop),
         Told,
-        terminal);
+        terminal,
+        WithCard.Option(terminal));
 
     // Every book of a shelf has its say; what becomes of the shelf is told at the end.
     private static void TellOne(string name, PublishOutcome outcome, Terminal terminal)
@@ -48,13 +51,16 @@ internal static class PublishVerb
         $"""
         Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
           site     {Site(report)}
-          {CardsVerb.Told(report)}{Papers(report)}
+          {Cards(report)}{Papers(report)}
           checked  {Site(report.Audit)}{Opened(report)}{Printed(report)}
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
         Upload   everything in {Path.Combine(report.Folder, "site")}
         {Moved(report)}
         {Verdicts.Write(report.Claims)}
         """;
+
+    private static string Cards(Report report) =>
+        report.IsWithCard ? "print    as it was: what is printed follows from the key alone" : CardsVerb.Told(report);
 
     private static string Site(Report report) =>
         $"{Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}"

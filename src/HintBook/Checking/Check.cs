@@ -71,7 +71,7 @@ public static class Check
         var kept = KeptAddresses.Read(folder, given.LastPublished, more);
         var (addresses, next, moved) = AddressPlan.Plan(book, kept);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
-        var sealing = SealingPlan.Of(book, folder, kept, more);
+        var sealing = SealingPlan.Of(book, folder, kept, given.Box, more);
         var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
         if (survey is null)
             return new Faulty { Book = book, Examined = null, Findings = findings.And([.. DraftCheck.Run(book)]) };

@@ -1,4 +1,5 @@
 using HintBook.Mechanism;
+using HintBook.Sealing;
 using HintBook.Text;
 
 namespace HintBook.Checking;
@@ -20,6 +21,9 @@ public sealed record CheckOptions
 
     /// <summary>Whether a publish will cut clips out of their films, for which it needs a program: otherwise the films lie on the site whole.</summary>
     public bool CutsClips { get; init; }
+
+    /// <summary>What a card opened of the published site, where a sealed book has lost its key; else null.</summary>
+    public OpenedBox? Box { get; init; }
 
     /// <summary>Counts what is worked out; tests hold each kind of work to its number.</summary>
     public WorkLog? Work { get; init; }

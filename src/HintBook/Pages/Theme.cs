@@ -24,7 +24,7 @@ public sealed record Theme
     private const string SealedWorkerFile = "sw-sealed.js";
 
     /// <summary>What the pages of a sealed book are opened with; a book that lies open hasn't got it.</summary>
-    internal static bool IsOpener(string asset) => asset is "open.js" or "gate.js" or "open.css";
+    internal static bool IsOpener(string asset) => asset is "open.js" or "open-film.js" or "gate.js" or "open.css";
 
     /// <summary>The template for the page of a stage that is gone; a theme that was copied before there was one is given the tool's own.</summary>
     internal const string GoneTemplate = "gone.html";

@@ -38,12 +38,12 @@ internal static class CodedCopies
     public static ImmutableArray<CodedCopy> Of(Examined book, ImmutableArray<string> only) =>
         [.. Of(book).Where(copy => only.IsEmpty || only.Contains(copy.Serial))];
 
-    /// <summary>Those that are in use, in the book's order; none of a book that lies open.</summary>
+    /// <summary>Those that are in use, in the book's order; none of a book that lies open, or whose key is lost.</summary>
     public static ImmutableArray<CodedCopy> Of(Examined book)
     {
-        if (book.Sealing is not { } sealing || book.Book.Id is not { } id)
+        if (book.Sealing is not { Secret: { } secret } sealing || book.Book.Id is not { } id)
             return [];
-        var codes = new CopyCodes(sealing.Secret, id.Value);
+        var codes = new CopyCodes(secret, id.Value);
         return
         [
             .. from copy in book.Book.Copies

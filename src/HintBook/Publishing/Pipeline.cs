@@ -54,6 +54,7 @@ public static class Pipeline
         {
             LastPublished = options.OutputFor(path),
             CutsClips = options.FilmTools is not null,
+            Box = options.WithCard is { } card ? CardOfLostKey.Open(path, options.OutputFor(path), card) : null,
             Progress = options.Solving,
             Stop = stop,
             Work = options.Work,
@@ -66,12 +67,15 @@ public static class Pipeline
     private static PublishOutcome MakeAll(Sound sound, string output, PublishOptions options, CancellationToken stop)
     {
         var book = sound.Examined;
+        if (book.Sealing?.Box is { } box && CardOfLostKey.WhyNot(book, box) is { } refused)
+            throw refused;
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
 
         var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
-        var kinds = PaperKinds.WantedBy(book.Book);
+        // Papers hold codes, which follow from the key alone.
+        var kinds = book.Sealing?.Box is null ? PaperKinds.WantedBy(book.Book) : [];
         var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
         var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);
@@ -104,6 +108,7 @@ public static class Pipeline
             Filter = papers.Filter,
             PaperCodes = papers.Codes,
             Papers = [.. papers.Files.Select(paper => paper.Path)],
+            IsWithCard = book.Sealing?.Box is not null,
         };
         writer.Write("report.json", report.ToJson());
         stop.ThrowIfCancellationRequested();
@@ -111,7 +116,9 @@ public static class Pipeline
         Keep(cards.Files, kept, PrintCache.Cards, folder, options);
         PrintCache.Save(keptAudits, folder.Cache, options.Disk, PrintCache.Audits);
         Keep(papers.Files, keptPapers, PrintCache.Papers, folder, options);
-        folder.Swap(OutputFolder.Swapped, writer.Made.Keys);
+        // What was printed with the key stays.
+        var names = book.Sealing?.Box is null ? OutputFolder.Swapped : ["site"];
+        folder.Swap(names, writer.Made.Keys.Where(file => names.Length > 1 || file.StartsWith("site/", StringComparison.Ordinal)));
         return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
     }
 

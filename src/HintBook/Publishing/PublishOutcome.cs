@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Checking;
 using HintBook.Publishing.Films;
+using HintBook.Sealing;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -46,6 +47,9 @@ public sealed record PublishOptions
 
     /// <summary>The programs that cut clips out of their films; null where there are none, so that the films lie on the site whole.</summary>
     public FilmTools? FilmTools { get; init; }
+
+    /// <summary>The card that stands in for the key of a sealed book, where that is lost; else null.</summary>
+    public TypedCard? WithCard { get; init; }
 
     /// <summary>Told how far the work has come, from any thread.</summary>
     public Action<PublishProgress> Say { get; init; } = _ => { };

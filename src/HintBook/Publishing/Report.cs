@@ -34,6 +34,9 @@ public sealed record Report
     /// <summary>Whether the cards are proofs, since the address is one for examples.</summary>
     public bool CardsAreProofs { get; init; }
 
+    /// <summary>Whether a card stood in for the key of a sealed book, so that nothing was printed.</summary>
+    public bool IsWithCard { get; init; }
+
     /// <summary>How many stages have a card and no page yet: the site that was published last is older than the cards.</summary>
     public int CardsBeforePages { get; init; }
 

@@ -16,23 +16,26 @@ internal static class SealedCardTable
     {
         if (book.Sealing is not { } sealing || book.Book.Id is not { } id)
             return null;
-        var codes = new CopyCodes(sealing.Secret, id.Value);
+        if (sealing.Secret is not { } secret)
+            return sealing.Box is { } box ? OfCard(box, book.Book) : null;
+        var codes = new CopyCodes(secret, id.Value);
         var owned = new OwnOfCopies(book);
         var gates = SealedSite.GatesOf(book, sealing);
         var pages = StageCards.PagesOf(book);
         var gone = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var retired = sealing.Kept.Copies.ToLookup(copy => copy.Retired || gone.Contains(copy.Serial));
         var replaced = sealing.Kept.Copies.SelectMany(copy => Enumerable.Range(1, copy.Issue - 1).Select(issue => copy with { Issue = issue }));
-        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)]) 
+        return new([.. retired[false].SelectMany(CardsOf)], [.. retired[true].Concat(replaced).SelectMany(CardsOf)])
         {
             Texts = [.. TextsOf(book.Book), .. WordsOf(book.Book)],
             Gates = [.. gates.WordsOfAll.Select(gate => new SealedGate(gate.Page, gate.Word))],
+            Keys = KeysOf(secret, sealing.Kept, id.Value),
         };
 
         IEnumerable<SealedCard> CardsOf(KeptCopy copy) =>
             from page in pages.Prepend<string?>(null)
             let code = page is null ? codes.OfBox(copy) : codes.OfPage(copy, page)
-            select new SealedCard(copy.Serial, code.ToString(), page) 
+            select new SealedCard(copy.Serial, code.ToString(), page)
             {
                 Own = owned.Of(copy.Serial, page),
                 Gates = [.. gates.WordsOf(copy.Serial, page).Select(gate => new SealedGate(gate.Page, gate.Word))],
@@ -44,6 +47,22 @@ internal static class SealedCardTable
         from gate in book.Stages.Select(stage => stage.Gate).OfType<StageGate>()
         where gate.CodeIn(book.Box) is null
         select new SealedText(gate.Written.Value, Sure: false);
+
+    // The one card that is known; of the others nobody can tell whether they open anything.
+    private static SealedCards OfCard(OpenedBox box, Book book) => new(
+        [new($"of slot {box.Card.Number}", box.Card.ToString(), null) { Own = OwnValue.Read(box.Own) }], []) { Texts = TextsOf(book) };
+
+    private static ImmutableArray<SealedKey> KeysOf(BookSecret secret, KeptCopies kept, string id)
+    {
+        var keys = new BookKeys(secret, id);
+        var epochs = Enumerable.Range(1, kept.Epoch).Select(keys.Epoch);
+        return
+        [
+            new("the secret of the book", [.. secret.Bytes]),
+            new("the key above all others", [.. keys.Root]),
+            .. epochs.Select(epoch => new SealedKey($"the key of the box in epoch {epoch.Number}", [.. epoch.BoxKey])),
+        ];
+    }
 
     // A title may be an everyday word, which may stand anywhere, and a short sign too.
     private static ImmutableArray<SealedText> TextsOf(Book source)

@@ -103,6 +103,9 @@ internal sealed class SealedGates
         where word is not null
         select (page.Key, word);
 
+    /// <summary>Whether what stands in a slot under this name is the record of a gate, and no value of the copy's own.</summary>
+    public static bool IsRecord(string name) => name.StartsWith(InSlot, StringComparison.Ordinal);
+
     private IEnumerable<string> WordsOf(StageGate gate) =>
         gate.WordOfAll(box) is { } word ? [word] : copies.Values.Select(copy => gate.WordOf(copy, box)).OfType<string>();
 

@@ -4,7 +4,6 @@ using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using HintBook.Checking;
-using HintBook.Sealing;
 
 namespace HintBook.Publishing;
 
@@ -13,20 +12,16 @@ namespace HintBook.Publishing;
 /// </summary>
 internal sealed class SealedPictures
 {
-    private const string Folder = "p/";
-
-    private readonly BookKeys keys;
+    private readonly SealedFileFolder files;
     private readonly OutputWriter writer;
     private readonly Dictionary<string, int> widths;
     private readonly ConcurrentDictionary<string, bool> shown = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<string>> made = new(StringComparer.Ordinal);
 
-    public SealedPictures(Examined book, SealingPlan sealing, OutputWriter writer)
+    public SealedPictures(Examined book, SealedFileFolder files, OutputWriter writer)
     {
-        keys = new(sealing.Secret, book.Book.Id!.Value.Value);
-        this.writer = writer;
-        var files = book.Media.Pictures.Values.SelectMany(picture => picture.Files).DistinctBy(file => file.Path);
-        widths = files.ToDictionary(file => file.Path, file => file.Width);
+        (this.files, this.writer) = (files, writer);
+        var pictures = book.Media.Pictures.Values.SelectMany(picture => picture.Files).DistinctBy(file => file.Path);
+        widths = pictures.ToDictionary(file => file.Path, file => file.Width);
     }
 
     /// <summary>Notes the pictures that a page shows in the open.</summary>
@@ -63,33 +58,16 @@ internal sealed class SealedPictures
     private void Seal(IElement picture)
     {
         var sources = $"{picture.GetAttribute("src")},{picture.GetAttribute("srcset")}".Split([',', ' '], StringSplitOptions.RemoveEmptyEntries);
-        var files =
+        var shows =
             from source in sources.Select(source => source.StartsWith("../", StringComparison.Ordinal) ? source[3..] : source).Distinct(StringComparer.Ordinal)
             where widths.ContainsKey(source)
             orderby widths[source]
-            select made.GetOrAdd(source, path => new(() => Written(path))).Value;
-        var said = string.Join(';', files);
+            select string.Create(CultureInfo.InvariantCulture, $"{files.Of(source)} {widths[source]}");
+        var said = string.Join(';', shows);
         if (said.Length == 0)
             return;
         foreach (var name in new[] { "src", "srcset", "sizes" })
             picture.RemoveAttribute(name);
         picture.SetAttribute("data-sealed-files", said);
-    }
-
-    private string Written(string path)
-    {
-        var content = File.ReadAllBytes(writer.PathOf(Path.Combine("site", path)));
-        var padded = new byte[Padding.SizeOfFile(content.Length)];
-        content.CopyTo(padded, 0);
-        var file = SealedFile.Of(keys, padded);
-        for (var k = 0; k < file.Segments.Length; k++)
-        {
-            var name = string.Create(CultureInfo.InvariantCulture, $"{Folder}{file.Name}-{k}");
-            var script = $"hintbook.take(\"{name}\",\"{Convert.ToBase64String(file.Segments[k])}\")\n";
-            writer.WriteUnkept(Path.Combine("site", name + ".js"), Encoding.ASCII.GetBytes(script));
-        }
-
-        return string.Create(
-            CultureInfo.InvariantCulture, $"{file.Name} {Convert.ToHexStringLower(file.Key)} {file.Segments.Length} {content.Length} {widths[path]}");
     }
 }

@@ -24,19 +24,21 @@ internal static class SealedSite
     /// <param name="writer">Where the site is put together.</param>
     public static void Write(Examined book, SealingPlan sealing, OutputWriter writer)
     {
-        var pictures = new SealedPictures(book, sealing, writer);
-        var gates = GatesOf(book, sealing);
-        writer.WriteAll("pages", "site", Build(book, sealing, pictures, gates));
+        var files = new SealedFileFolder(sealing.FilesOf(book.Book.Id!.Value.Value), writer);
+        var (pictures, films, gates) = (new SealedPictures(book, files, writer), new SealedFilms(files, writer), GatesOf(book, sealing));
+        writer.WriteAll("pages", "site", Build(book, sealing, pictures, films, gates));
         // A device keeps the tables that it used, and the list of what it keeps says nothing of steps and copies.
         writer.ForEach("keys", [.. Tables(book, sealing, gates)], table => writer.WriteUnkept(Path.Combine("site", table.Path), table.Content()));
         pictures.DropHidden();
+        films.DropOpen();
     }
 
-    private static IReadOnlyCollection<MadeFile> Build(Examined book, SealingPlan sealing, SealedPictures pictures, SealedGates gates)
+    private static IReadOnlyCollection<MadeFile> Build(
+        Examined book, SealingPlan sealing, SealedPictures pictures, SealedFilms films, SealedGates gates)
     {
-        var epoch = KeysOf(book, sealing).Epoch(sealing.Kept.Epoch);
+        var epoch = sealing.KeysOf(book.Book.Id!.Value.Value);
         var pages = book.Site.InPieces.AsParallel().AsOrdered()
-            .Select(page => (Page: page, Printed: gates.With(page.Name, WithPictures(page.Print(), pictures)))).ToArray();
+            .Select(page => (Page: page, Printed: gates.With(page.Name, WithMedia(page.Print(), pictures, films)))).ToArray();
         var sizes = pages.SelectMany(each => each.Printed.Pieces.Select(piece =>
                 (Kind: KindOf(each.Page, piece), Key: KeyOf(each.Page, piece), Bytes: Encoding.UTF8.GetByteCount(piece.Html))))
             .GroupBy(each => each.Kind, StringComparer.Ordinal)
@@ -51,10 +53,10 @@ internal static class SealedSite
         ];
     }
 
-    private static PageInPieces WithPictures(PageInPieces page, SealedPictures pictures)
+    private static PageInPieces WithMedia(PageInPieces page, SealedPictures pictures, SealedFilms films)
     {
         pictures.Show(page.Html.Span);
-        return page with { Pieces = [.. page.Pieces.Select(piece => piece with { Html = pictures.In(piece.Html) })] };
+        return page with { Pieces = [.. page.Pieces.Select(piece => piece with { Html = films.In(pictures.In(piece.Html)) })] };
     }
 
     // The page with its pieces sealed, as base64 where they belong.
@@ -82,15 +84,19 @@ internal static class SealedSite
         }
     }
 
-    private static BookKeys KeysOf(Examined book, SealingPlan sealing) => new(sealing.Secret, book.Book.Id!.Value.Value);
-
     /// <summary>The gates of a sealed book.</summary>
-    internal static SealedGates GatesOf(Examined book, SealingPlan sealing) => new(book, KeysOf(book, sealing).Epoch(sealing.Kept.Epoch));
+    internal static SealedGates GatesOf(Examined book, SealingPlan sealing) => new(book, sealing.KeysOf(book.Book.Id!.Value.Value));
 
-    /// <summary>The files with the slots of the copies.</summary>
-    internal static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, SealedGates gates)
+    /// <summary>The files with the slots of the copies; those of the published site where the secret that makes them is lost.</summary>
+    internal static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, SealedGates gates) => sealing switch
     {
-        var keys = KeysOf(book, sealing);
+        { Secret: { } secret } => Tables(book, sealing, gates, new BookKeys(secret, book.Book.Id!.Value.Value)),
+        { Box: { } box } => box.Tables.Select(table => new MadeFile(table.Key, () => table.Value)),
+        _ => [],
+    };
+
+    private static IEnumerable<MadeFile> Tables(Examined book, SealingPlan sealing, SealedGates gates, BookKeys keys)
+    {
         var epoch = keys.Epoch(sealing.Kept.Epoch);
         var retired = book.Book.Copies.Where(copy => copy.Retired).Select(copy => copy.Serial.Value).ToHashSet(StringComparer.Ordinal);
         var copies = sealing.Kept.Copies.Where(copy => !copy.Retired && !retired.Contains(copy.Serial)).ToArray();

@@ -33,30 +33,30 @@ internal sealed class BookKeys
     /// <summary>What the card of a copy for one page carries. It can't be turned back into the card's key.</summary>
     public static byte[] PageCardKey(byte[] cardKey, string page) => Derivation.Derive(cardKey, KeyLength, "page card", page);
 
-    /// <summary>The key of a file. It has no epoch: a photo that didn't change is nothing new to a retired copy, and isn't uploaded again.</summary>
-    /// <param name="hash">The SHA-256 of its content.</param>
-    public byte[] FileKey(byte[] hash) => Derivation.Derive(root, KeyLength, "file", hash);
-
-    /// <summary>The name of a file: 16 letters that say nothing of what is in it.</summary>
-    /// <param name="hash">The SHA-256 of its content.</param>
-    public string FileName(byte[] hash) => Letters32.Write(Derivation.Derive(root, 10, "file name", hash)).ToLowerInvariant();
+    /// <summary>The keys of photos and films.</summary>
+    public FileKeys Files => new(root, Tag);
 }
 
 /// <summary>The keys of a book in one epoch.</summary>
 internal sealed class EpochKeys
 {
-    private readonly byte[] root;
+    private readonly byte[]? root;
 
     internal EpochKeys(byte[] root, byte[] tag, int number)
-    {
-        this.root = root;
-        Number = number;
-        BookTag = tag;
-        Tag = Derivation.Derive(root, tag.Length, "epoch", number);
-        BoxKey = Derivation.Derive(root, BookKeys.KeyLength, "box", number);
-    }
+        : this(tag, Derivation.Derive(root, tag.Length, "epoch", number), Derivation.Derive(root, BookKeys.KeyLength, "box", number)) =>
+        (this.root, Number) = (root, number);
 
-    /// <summary>From 1. Nobody else can tell it from the tag.</summary>
+    private EpochKeys(byte[] bookTag, byte[] tag, byte[] boxKey) => (BookTag, Tag, BoxKey) = (bookTag, tag, boxKey);
+
+    private byte[] Root => root ?? throw new InvalidOperationException("This needs the secret of the book, and only the key of a box is known.");
+
+    /// <summary>What a card of the whole box knows of an epoch: it seals pages, and makes neither slots nor gates.</summary>
+    /// <param name="bookTag">The book's tag.</param>
+    /// <param name="tag">The epoch's tag.</param>
+    /// <param name="boxKey">The key that opens every page.</param>
+    public static EpochKeys OfBox(byte[] bookTag, byte[] tag, byte[] boxKey) => new(bookTag, tag, boxKey);
+
+    /// <summary>From 1; 0 where only a box key is known. Nobody else can tell it from the tag.</summary>
     public int Number { get; }
 
     /// <summary>The book's tag.</summary>
@@ -77,7 +77,7 @@ internal sealed class EpochKeys
     public static byte[] PageKey(byte[] boxKey, string page) => Derivation.Derive(boxKey, BookKeys.KeyLength, "page", page);
 
     /// <summary>What a gate keeps back.</summary>
-    public byte[] GateKey(string page) => Derivation.Derive(root, BookKeys.KeyLength, "gate", Number, page);
+    public byte[] GateKey(string page) => Derivation.Derive(Root, BookKeys.KeyLength, "gate", Number, page);
 
     /// <summary>The key of what lies behind a page's gate.</summary>
     public static byte[] GatedPageKey(byte[] pageKey, byte[] gateKey) => Derivation.Derive([.. pageKey, .. gateKey], BookKeys.KeyLength, "gated");
@@ -86,5 +86,5 @@ internal sealed class EpochKeys
     /// <param name="size">The slot's bytes.</param>
     /// <param name="page">The page of the table; empty for the whole box.</param>
     /// <param name="number">The slot's number.</param>
-    public byte[] NobodysSlot(int size, string page, int number) => Derivation.Derive(root, size, "nobody", Tag, page, number);
+    public byte[] NobodysSlot(int size, string page, int number) => Derivation.Derive(Root, size, "nobody", Tag, page, number);
 }

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 
@@ -24,6 +25,15 @@ internal static class OwnValue
         var texts = copies.Select(Json).ToArray();
         var size = (texts.Max(text => text.Length) + Head + Step - 1) / Step * Step;
         return [.. texts.Select(text => Padded(text, size))];
+    }
+
+    /// <summary>The names and values in what was padded; none where there is nothing.</summary>
+    public static ImmutableArray<(string Name, string Value)> Read(byte[] padded)
+    {
+        if (Padding.Unpad(padded) is not { } text)
+            return [];
+        using var json = JsonDocument.Parse(text);
+        return [.. json.RootElement.EnumerateObject().Select(value => (value.Name, value.Value.GetString() ?? ""))];
     }
 
     private static byte[] Padded(byte[] text, int size)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using HintBook.Books;
 using HintBook.Text;
 
 namespace HintBook.Sealing;
@@ -11,8 +13,8 @@ internal static class SealingFindings
     public static readonly FindingCode NoKeyCode = new("HB8204", Severity.Error, "a sealed book without its key");
     public static readonly FindingCode OtherKeyCode = new("HB8205", Severity.Error, "the key of another book");
     public static readonly FindingCode NoNumberCode = new("HB8206", Severity.Error, "a copy without a number");
-    public static readonly FindingCode OpenFilmCode = new("HB8207", Severity.Error, "a film in a sealed book");
-
+    public static readonly FindingCode OpenFilmCode = new("HB8207", Severity.Error, "a film in a sealed book that isn't cut");
+    public static readonly FindingCode LongFilmCode = new("HB8221", Severity.Error, "a clip that is too large to be sealed");
     public static readonly FindingCode OlderThanCardsCode = new("HB8210", Severity.Error, "kept-copies.txt is older than printed cards");
 
     private const string FromBackup = $"Take {KeptCopies.FileName} from a backup. Don't write it by hand: printed cards open the help by what stands in it.";
@@ -57,6 +59,15 @@ internal static class SealingFindings
 
     public static Finding OpenFilm(Located<string> film) => OpenFilmCode.At(
         film.At,
-        $"The film “{film.Value}” can't be sealed: everybody could watch it without a card, and the book is sealed.",
-        "Take the clips of it out of the stages and show the step in photos, or link to a film that may lie open with “film” in book.yaml.");
+        $"“{film.Value}” can't be cut here, so a card that opens one of its clips would open the whole film: it would show all other steps.",
+        "Install ffmpeg, so that “ffmpeg” and “ffprobe” can be called from a terminal, and publish again; or cut the film yourself into a file for each "
+            + "step, and write “from: 0:00” alone; or link to a film that may lie open with “film” in book.yaml.");
+
+    public static Finding LongFilm(Located<string> film, FilmPart part, long bytes) => LongFilmCode.At(
+        film.At,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"The clip of “{film.Value}” that begins at {part.From:m\\:ss} has {(bytes + (1 << 20) - 1) >> 20} MiB. A reader's browser opens a sealed film "
+                + $"before it plays it, all at once, so it may have {SealedFile.MostOfFilm >> 20} MiB."),
+        "Shorten the clip with “from” and “to”, or save the film anew in a smaller picture; or link to a film that may lie open with “film” in book.yaml.");
 }

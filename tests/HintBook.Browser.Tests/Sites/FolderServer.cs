@@ -32,6 +32,9 @@ internal sealed class FolderServer : IDisposable
     /// <summary>The files that were sent, in order, relative to the folder.</summary>
     public IReadOnlyCollection<string> Answered => answered;
 
+    /// <summary>Addresses that lead on with a status of 301, by the file that is asked for: relative to the folder, as is where they lead.</summary>
+    public ConcurrentDictionary<string, string> Moved { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Whether requests are taken and never answered, as where the network is as good as gone.</summary>
     public bool IsSilent { get; set; }
 
@@ -91,6 +94,13 @@ internal sealed class FolderServer : IDisposable
     private async Task Answer(HttpListenerContext context)
     {
         using var response = context.Response;
+        if (Moved.TryGetValue(context.Request.Url!.AbsolutePath.TrimStart('/'), out var now))
+        {
+            response.StatusCode = (int)HttpStatusCode.MovedPermanently;
+            response.RedirectLocation = Address + now;
+            return;
+        }
+
         var file = Path.GetFullPath(Path.Combine(root, Uri.UnescapeDataString(context.Request.Url!.AbsolutePath).TrimStart('/')));
         if (!file.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal) || !File.Exists(file))
         {

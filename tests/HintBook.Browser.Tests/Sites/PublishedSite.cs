@@ -2,6 +2,7 @@ using HintBook.Books;
 using HintBook.Checking;
 using HintBook.Mechanism;
 using HintBook.Publishing;
+using HintBook.Publishing.Films;
 using HintBook.Text;
 
 namespace HintBook.Browser.Tests.Sites;
@@ -61,17 +62,23 @@ internal sealed class PublishedSite : IDisposable
     public string Address(Source source) => source == Source.Http ? server.Address : new Uri(Folder + Path.DirectorySeparatorChar).AbsoluteUri;
 
     /// <summary>Publishes a book. A publish keeps <c>kept-addresses.txt</c> in the book, so the book must be the tests' own to write in.</summary>
-    public static PublishedSite Of(string name, string book, string output) => Pipeline.Publish(book, new PublishOptions { Output = output }) switch
+    /// <param name="name">What failures call it.</param>
+    /// <param name="book">The folder of the book.</param>
+    /// <param name="output">Where it is published.</param>
+    /// <param name="tools">What cuts clips out of films; null where they aren't cut.</param>
+    public static PublishedSite Of(string name, string book, string output, FilmTools? tools = null) =>
+        Pipeline.Publish(book, new PublishOptions { Output = output, FilmTools = tools }) switch
     {
-        Published => new PublishedSite(name, SoundOf(book, output), Path.Combine(output, "site")),
+        Published => new PublishedSite(name, SoundOf(book, output, tools), Path.Combine(output, "site")),
         Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
         var other => throw new InvalidOperationException($"{name} was not published: {other}"),
     };
 
     public void Dispose() => server.Dispose();
 
-    private static Sound SoundOf(string book, string output) =>
-        Check.Run(book, new() { LastPublished = output }) as Sound ?? throw new InvalidOperationException($"{book} was published and isn't sound.");
+    private static Sound SoundOf(string book, string output, FilmTools? tools) =>
+        Check.Run(book, new() { LastPublished = output, CutsClips = tools is not null }) as Sound
+            ?? throw new InvalidOperationException($"{book} was published and isn't sound.");
 }
 
 /// <summary>Where a reader has the site from.</summary>

@@ -54,18 +54,32 @@ internal sealed partial record CardInHand(string Site, CardCode Code)
         : Code.Kind == CardKind.WholeBox ? EpochKeys.PageKey(key, page)
         : key;
 
+    /// <summary>The content of a sealed file, opened with what stands in the piece that shows it: name, key, number of segments, length.</summary>
+    /// <param name="said">What stands there.</param>
+    public byte[] File(string said)
+    {
+        string[] words = said.Split(' ');
+        var (name, key, count) = (words[0], Convert.FromHexString(words[1]), int.Parse(words[2]));
+        var tag = Hex(PageOf("index").DocumentElement, "data-tag");
+        var segments = Enumerable.Range(0, count).SelectMany(k =>
+            Seal.Open(key, SealedFile.ContextOf(tag, name, k, k == count - 1), SegmentAt($"p/{name}-{k}.js")) ?? throw new InvalidOperationException("Shut."));
+        return [.. segments.Take(int.Parse(words[3]))];
+    }
+
+    private byte[] SegmentAt(string path) => Convert.FromBase64String(System.IO.File.ReadAllText(Path.Combine(Site, path)).Split('"')[3]);
+
     private byte[]? Slot(string page)
     {
         var root = PageOf(page).DocumentElement;
         var table = Code.Kind == CardKind.OneStage ? page : "";
-        var script = File.ReadAllText(Path.Combine(Site, "k", $"{(table.Length == 0 ? "box" : table)}-{Code.Number / Slots.InAFile}.js"));
+        var script = System.IO.File.ReadAllText(Path.Combine(Site, "k", $"{(table.Length == 0 ? "box" : table)}-{Code.Number / Slots.InAFile}.js"));
         var said = Handed().Match(script);
         var (size, bytes) = (int.Parse(said.Groups["size"].Value), Convert.FromBase64String(said.Groups["bytes"].Value));
         var slot = bytes.AsSpan(Code.Number % Slots.InAFile * size, size);
         return Seal.Open(Code.Key, Field.Join("slot", Hex(root, "data-tag"), Hex(root, "data-epoch"), table, Code.Number), slot);
     }
 
-    private IHtmlDocument PageOf(string page) => new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Site, page + ".html")));
+    private IHtmlDocument PageOf(string page) => new HtmlParser().ParseDocument(System.IO.File.ReadAllText(Path.Combine(Site, page + ".html")));
 
     private static byte[] Hex(IElement root, string name) => Convert.FromHexString(root.GetAttribute(name)!);
 

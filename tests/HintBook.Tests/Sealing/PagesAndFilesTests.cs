@@ -80,19 +80,19 @@ public class PagesAndFilesTests
         var content = new byte[SealedFile.SegmentLength * 2 + 5];
         new Random(1).NextBytes(content);
 
-        var film = SealedFile.Of(Keys, content);
+        var film = SealedFile.Of(Keys.Files, content);
 
         Assert.Equal(16, film.Name.Length);
         Assert.Equal(3, film.Segments.Length);
-        var opened = film.Segments.SelectMany((segment, k) => Seal.Open(film.Key, SealedFile.ContextOf(Keys, film.Name, k, k == 2), segment) ?? []);
+        var opened = film.Segments.SelectMany((segment, k) => Seal.Open(film.Key, SealedFile.ContextOf(Keys.Tag, film.Name, k, k == 2), segment) ?? []);
         Assert.Equal(content, opened);
-        Assert.Null(Seal.Open(film.Key, SealedFile.ContextOf(Keys, film.Name, 0, isLast: false), film.Segments[1]));
+        Assert.Null(Seal.Open(film.Key, SealedFile.ContextOf(Keys.Tag, film.Name, 0, isLast: false), film.Segments[1]));
         // What was cut after the second segment has no last one.
-        Assert.Null(Seal.Open(film.Key, SealedFile.ContextOf(Keys, film.Name, 1, isLast: true), film.Segments[1]));
+        Assert.Null(Seal.Open(film.Key, SealedFile.ContextOf(Keys.Tag, film.Name, 1, isLast: true), film.Segments[1]));
     }
 
     [Fact]
-    public void An_empty_file_has_a_segment_all_the_same() => Assert.Equal(Seal.Overhead, Assert.Single(SealedFile.Of(Keys, []).Segments).Length);
+    public void An_empty_file_has_a_segment_all_the_same() => Assert.Equal(Seal.Overhead, Assert.Single(SealedFile.Of(Keys.Files, []).Segments).Length);
 
     private static SealedPage Sealed(string language, string page, string clue) => SealedPage.Of(
         Epoch,

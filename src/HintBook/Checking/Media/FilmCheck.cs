@@ -5,6 +5,7 @@ using HintBook.Pages;
 using HintBook.Photos.Films;
 using HintBook.Photos.Films.Metadata;
 using HintBook.Reading.Folder;
+using HintBook.Sealing;
 using HintBook.Text;
 
 namespace HintBook.Checking.Media;
@@ -62,9 +63,18 @@ internal static class FilmCheck
         findings.AddRange(captions.SelectMany(each => FilmFindings.OfCaptions(each.File)));
         findings.AddRange(FilmFindings.OfFilm(file, read.Stripping));
         findings.AddRange(FilmFindings.OfForm(file, read.Form));
-        if (!cutsClips && PartsOf(languages, file.Value).Any(part => !IsWhole(part, read.Length)))
-            findings.Add(FilmFindings.NotCut(file));
+        findings.AddRange(OfWhole(film, languages, cutsClips, folder.SizeOf(file.Value) ?? 0));
         return film;
+    }
+
+    // A film of which nothing is cut; of a sealed book it would go into the page of one stage whole.
+    private static IEnumerable<Finding> OfWhole(BookFilm film, Book[] languages, bool cutsClips, long bytes)
+    {
+        var isSealed = languages[0].Sealed is not null;
+        if (!cutsClips && film.Published.Parts.Keys.Any(part => !IsWhole(part, film.Length)))
+            yield return isSealed ? SealingFindings.OpenFilm(film.File) : FilmFindings.NotCut(film.File);
+        foreach (var part in film.Published.Parts.Keys.Where(part => isSealed && IsWhole(part, film.Length) && bytes > SealedFile.MostOfFilm))
+            yield return SealingFindings.LongFilm(film.File, part, bytes);
     }
 
     // A translation that has the clips of the book has its mistakes; they are told once.

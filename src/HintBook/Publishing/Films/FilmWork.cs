@@ -3,6 +3,7 @@ using HintBook.Checking;
 using HintBook.Checking.Media;
 using HintBook.Pages;
 using HintBook.Photos.Films;
+using HintBook.Sealing;
 using HintBook.Text;
 
 namespace HintBook.Publishing.Films;
@@ -23,7 +24,7 @@ internal static class FilmWork
         var findings = new List<Finding>();
         var (all, now) = (0, 0);
         // Two files with the same bytes are one film.
-        foreach (var film in book.Media.Films.DistinctBy(film => film.Published.Path))
+        foreach (var film in book.Media.Films.Where(film => IsWanted(film, book)).DistinctBy(film => film.Published.Path))
             writer.Copy(Path.Combine(book.Folder.Root, film.File.Value), $"site/{film.Published.Path}", copy => Strip(film, copy));
         foreach (var film in book.Media.Films)
         {
@@ -50,6 +51,9 @@ internal static class FilmWork
                     all++;
                     start = clip.Start;
                     writer.Copy(clip.Path, $"site/{published.Path}");
+                    var bytes = writer.Made[$"site/{published.Path}"];
+                    if (book.Sealing is not null && bytes > SealedFile.MostOfFilm)
+                        findings.Add(SealingFindings.LongFilm(film.File, part, bytes));
                 }
 
                 foreach (var captions in film.Captions)
@@ -72,6 +76,10 @@ internal static class FilmWork
             writer.Write($"print/chapters{name}{tag}.txt", Encoding.UTF8.GetBytes(Chapters.Plain(chapters)));
         }
     }
+
+    // A sealed book has no film on its solution page: it has the clips that its steps show, and the whole film only where one of them is that.
+    private static bool IsWanted(BookFilm film, Examined book) =>
+        book.Sealing is null || book.Media.Films.Any(other => other.Published.Parts.Values.Any(part => part.Path == film.Published.Path));
 
     private static void WriteCaptions(OutputWriter writer, PublishedFilm film, string language, string text)
     {

@@ -12,7 +12,7 @@ namespace HintBook.Tests.Audit.Sealed;
 /// <summary>The practice book sealed for two copies and published once for all tests of a class, with cards of every kind.</summary>
 public sealed class SmallSealedSite : IDisposable
 {
-    private const string Id = "the-practice-box";
+    internal const string Id = "the-practice-box";
 
     private readonly BookAndOutput desk = new();
 
@@ -42,7 +42,7 @@ public sealed class SmallSealedSite : IDisposable
 
     internal EpochKeys Epoch => new BookKeys(Secret, Id).Epoch(1);
 
-    private static BookSecret Secret { get; } = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);
+    internal static BookSecret Secret { get; } = new([.. Enumerable.Range(0, BookSecret.Length).Select(each => (byte)each)]);
 
     /// <summary>Audits a copy of the site in which something was changed.</summary>
     /// <param name="change">Is given the folder.</param>

@@ -24,6 +24,7 @@ internal static class MadeFiles
         ("a HEIC picture", _ => [0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0]),
         ("a PDF", _ => "%PDF-1.7\n\0"u8.ToArray()),
         ("a film of #:# minutes", told => Film(told)),
+        ("a film of #:# minutes with # MiB", told => [.. Film(told), .. new byte[told.Number(2) << 20]]),
         ("a film of #:# minutes, cut in the middle", told => Half(Film(told))),
         ("a film of #:# minutes with captions inside", told => Mp4.WithWords(Length(told))),
         ("a film of #:# minutes in H.265", told => Mp4.WithPictures(Length(told), "hvc1")),
