@@ -49,8 +49,11 @@ internal static class SealedCardTable
         select new SealedText(gate.Written.Value, Sure: false);
 
     // The one card that is known; of the others nobody can tell whether they open anything.
-    private static SealedCards OfCard(OpenedBox box, Book book) => new(
-        [new($"of slot {box.Card.Number}", box.Card.ToString(), null) { Own = OwnValue.Read(box.Own) }], []) { Texts = TextsOf(book) };
+    private static SealedCards OfCard(OpenedBox box, Book book)
+    {
+        var card = new SealedCard($"of slot {box.Card.Number}", box.Card.ToString(), null) { Own = OwnValue.Read(box.Own) };
+        return new([card], []) { Texts = TextsOf(book) };
+    }
 
     private static ImmutableArray<SealedKey> KeysOf(BookSecret secret, KeptCopies kept, string id)
     {

@@ -68,11 +68,11 @@ internal sealed class PublishedSite : IDisposable
     /// <param name="tools">What cuts clips out of films; null where they aren't cut.</param>
     public static PublishedSite Of(string name, string book, string output, FilmTools? tools = null) =>
         Pipeline.Publish(book, new PublishOptions { Output = output, FilmTools = tools }) switch
-    {
-        Published => new PublishedSite(name, SoundOf(book, output, tools), Path.Combine(output, "site")),
-        Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
-        var other => throw new InvalidOperationException($"{name} was not published: {other}"),
-    };
+        {
+            Published => new PublishedSite(name, SoundOf(book, output, tools), Path.Combine(output, "site")),
+            Rejected rejected => throw new InvalidOperationException($"{name} was not published:\n{FindingsText.Write(rejected.Findings)}"),
+            var other => throw new InvalidOperationException($"{name} was not published: {other}"),
+        };
 
     public void Dispose() => server.Dispose();
 

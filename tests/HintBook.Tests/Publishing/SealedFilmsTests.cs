@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using HintBook.Audit;
+using HintBook.Audit.Sealed;
 using HintBook.Publishing;
 using HintBook.Publishing.Films;
 using HintBook.Sealing;
@@ -147,8 +150,8 @@ public sealed class SealedFilmsTests : IDisposable
 
     private string Clips => Path.Combine(desk.Book, "clips");
 
-    private IEnumerable<HintBook.Audit.AuditFault> Audited(Published published) =>
-        HintBook.Audit.Sealed.SealedAudit.Run(desk.Site, null, SealedCardTable.Of(published.Book!)!).Faults;
+    private ImmutableArray<AuditFault> Audited(Published published) =>
+        SealedAudit.Run(desk.Site, null, SealedCardTable.Of(published.Book!)!).Faults;
 
     private FilmTools TwoClips()
     {
