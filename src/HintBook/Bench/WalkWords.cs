@@ -18,7 +18,8 @@ internal sealed class WalkWords(Book book, ThemeWords words)
         {
             { Kind: StepKind.FreeMove, Leaves: [var leaves] } => Said(leaves),
             { Kind: StepKind.StageMove or StepKind.BookMove } move => known.MoveOf(move)?.Name.Value ?? move.Says,
-            var back => reset.Of(new ResetLine { Step = back, Labels = step.ByHand, Says = UndoSays(back) }),
+            var back when UndoSays(back) is { } undo => undo,
+            var back => reset.Of(new ResetLine { Step = back, Labels = step.ByHand }),
         };
         return step.MustHold ? words.Say("print_walk_must_hold", ("move", says)) : Capital(says);
     }
@@ -30,7 +31,7 @@ internal sealed class WalkWords(Book book, ThemeWords words)
             return step.Lacks.IsEmpty ? [] : [words.Say("print_walk_not_so", ("needs", string.Join(" · ", WalkStepBook.Flat(step.Lacks).Select(Asked))))];
         return
         [
-            .. step.Step.Kind is StepKind.StageMove or StepKind.BookMove ? ByHand(step) : [],
+            .. step.Step.Kind is StepKind.StageMove or StepKind.BookMove || UndoSays(step.Step) is not null ? ByHand(step) : [],
             .. known.CodesOf(step.Step).Select(code => $"{code.Name}: {code.Answer.Value}"),
             .. step.ByItself.IsEmpty ? Array.Empty<string>() : [words.Say("print_walk_itself", ("changes", string.Join(", ", step.ByItself.Select(Said))))],
         ];
@@ -38,9 +39,13 @@ internal sealed class WalkWords(Book book, ThemeWords words)
 
     private IEnumerable<string> ByHand(WalkStep step)
     {
-        string[] moved = [.. step.ByHand.Where(placed => placed.Position != Thing.UsedUp).Select(Said)];
+        string[] moved = [.. step.ByHand.Where(IsTold).Select(Said)];
         return moved.Length == 0 ? [] : [string.Join(" · ", moved)];
     }
+
+    // What is used up is gone, and of a thing without a place nothing is known but that it isn't to be seen.
+    private bool IsTold(Placed placed) =>
+        placed.Position != Thing.UsedUp && !(placed.Position == Thing.Hidden && known[placed.Name] is Thing { Place: null });
 
     /// <summary>What isn't tested.</summary>
     public string Of(LeftOut left) => left.Lacks.IsEmpty
@@ -65,6 +70,7 @@ internal sealed class WalkWords(Book book, ThemeWords words)
     {
         Part part => $"{part.Name}: {part.Say(placed.Position)}",
         Thing thing when placed.Position == Thing.InHand => $"{thing.Name}: {words["print_walk_in_hand"]}",
+        Thing { Place: { } place } thing when placed.Position == Thing.Hidden => $"{thing.Name}: {place}",
         var named => $"{named?.Name ?? placed.Name}: {placed.Position.Replace('-', ' ')}",
     };
 

@@ -28,6 +28,8 @@ public sealed class LetterTests
         "&amp;", "  \nnew",
     ];
 
+    public static TheoryData<string> Languages => [.. SewingBox.Languages];
+
     public static TheoryData<string, LetterStep> LanguagesAndSteps => new MatrixTheoryData<string, LetterStep>(SixLanguages, Enum.GetValues<LetterStep>());
 
     [Theory]
@@ -68,7 +70,10 @@ public sealed class LetterTests
     }
 
     /// <summary>The book with two copies in use and one that isn't, each with a number of its own.</summary>
-    internal static Examined WithCopies(BookAndOutput desk)
+    internal static Examined WithCopies(BookAndOutput desk) =>
+        WithCopies(desk, ("001", "2846", false), ("002", "5173", false), ("003", "6284", true));
+
+    private static Examined WithCopies(BookAndOutput desk, params (string Serial, string Number, bool Retired)[] copies)
     {
         desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
         desk.Change("book.yaml", "clue: \"zero fish, four crows, two cats, zero dogs\"", "clue: { copy: verse }");
@@ -76,16 +81,24 @@ public sealed class LetterTests
         desk.Change("stages/02-the-number.md", "Zero fish, four crows, two cats, zero dogs. The number is **0420**.", "The number is **{{ copy: number }}**.");
         desk.Change("stages/03-the-lid.md", "Set **0420** on", "Set your number on");
         File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), "\nid: practice-box\nsealed: true\n");
-        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), """
-            copies:
-              "001": { own: { number: "2846", verse: "two fish, eight crows, four cats, six dogs" } }
-              "002": { own: { number: "5173", verse: "five fish, one crow, seven cats, three dogs" } }
-              "003": { retired: true, own: { number: "6284", verse: "six fish, two crows, eight cats, four dogs" } }
-
-            """);
+        var lines = copies.Select(copy =>
+            $"  \"{copy.Serial}\": {{ {(copy.Retired ? "retired: true, " : "")}own: {{ number: \"{copy.Number}\", verse: \"{VerseOf(copy.Number)}\" }} }}\n");
+        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), $"copies:\n{string.Concat(lines)}");
         Assert.Equal(ExitCode.Fine, Said.By("copies", desk.Book, "--seal").Exit);
         return Assert.IsType<Sound>(HintBook.Checking.Check.Run(desk.Book)).Examined;
     }
+
+    private static string VerseOf(string number)
+    {
+        string[] digits = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"], animals = ["fish", "crows", "cats", "dogs"];
+        return string.Join(", ", number.Zip(animals, (digit, animal) => $"{digits[digit - '0']} {animal}"));
+    }
+
+    private static string[] SecretsTold(Book book, Examined known) =>
+    [
+        .. Leaks.In(book, known.Survey).Findings.All
+            .Where(finding => finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal)).Select(finding => finding.Message),
+    ];
 
     private static Dictionary<string, MadeFile> PagesOf(Examined known) =>
         Site.Build(known.Site.Plan, known.Theme).Site.Files.ToDictionary(file => file.Path);
@@ -136,6 +149,65 @@ public sealed class LetterTests
         string[] Told(Book book) => [.. Leaks.In(book, known.Survey).Findings.All
             .Where(finding => (finding.IsError || language == "en") && finding.Code.Id.StartsWith("HB3", StringComparison.Ordinal))
             .Select(finding => finding.Message)];
+    }
+
+    [Theory]
+    [MemberData(nameof(LanguagesAndSteps))]
+    public void In_a_book_of_the_language_a_letter_in_the_place_of_its_step_gives_not_even_a_doubt(string language, LetterStep step)
+    {
+        using var written = SewingBox.In(language);
+        var known = Assert.IsType<Sound>(HintBook.Checking.Check.Run(written.Path)).Examined;
+        var with = known.Book with { Stages = [.. known.Book.Stages.Select(stage => With(stage, step, Letter(known, stage.Id.Value, step).Text))] };
+
+        Assert.Empty(SecretsTold(with, known).Except(SecretsTold(known.Book, known)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void In_each_language_the_leak_check_would_find_the_help_of_the_next_step_in_a_letter(string language)
+    {
+        using var written = SewingBox.In(language);
+        var known = Assert.IsType<Sound>(HintBook.Checking.Check.Run(written.Path)).Examined;
+        var stage = known.Book.Stages[^1];
+        var tooMuch = With(stage, LetterStep.Nudge, Letter(known, stage.Id.Value, LetterStep.Answer).Text);
+        var with = known.Book with { Stages = known.Book.Stages.Replace(stage, tooMuch) };
+
+        Assert.NotEmpty(SecretsTold(with, known).Except(SecretsTold(known.Book, known)));
+    }
+
+    [Fact]
+    public void However_many_copies_there_are_an_answer_tells_one_of_them_its_own_number_and_of_no_other()
+    {
+        var told = 0;
+        Gen.Select(Gen.Int[1000, 9999].Array[2, 5], Gen.Bool.Array[5, 5]).Where(drawn => drawn.Item1.Distinct().Count() == drawn.Item1.Length).Sample(
+            (numbers, retired) =>
+            {
+                // The first is always in use.
+                (string Serial, string Number, bool Retired)[] copies =
+                    [.. numbers.Select((number, i) => ($"{i + 1:000}", $"{number}", i > 0 && retired[i]))];
+                using var desk = new BookAndOutput();
+                var known = WithCopies(desk, copies);
+                foreach (var (serial, own, isRetired) in copies)
+                {
+                    foreach (var (stage, step) in from stage in known.Book.Stages from step in Enum.GetValues<LetterStep>() select (stage.Id.Value, step))
+                    {
+                        var answer = LetterDesk.Answer(known, new() { Page = stage, Step = step, Serial = serial });
+                        if (isRetired)
+                        {
+                            Assert.IsType<LetterAnswer.Refused>(answer);
+                            continue;
+                        }
+
+                        var text = Assert.IsType<LetterAnswer.Written>(answer).Letter.Text;
+                        var said = copies.Select(copy => copy.Number).Where(number => text.Contains(number, StringComparison.Ordinal));
+                        Assert.Equal(stage == "the-number" && step == LetterStep.Answer ? [own] : [], said);
+                        Interlocked.Increment(ref told);
+                    }
+                }
+            },
+            iter: 6,
+            threads: 1);
+        Assert.InRange(told, 6 * 9, int.MaxValue);
     }
 
     [Fact]

@@ -71,15 +71,18 @@ public static class TestWalkText
         text.Append(CultureInfo.InvariantCulture, $"  [ ] {number,4}    ");
         if (step.MustHold)
         {
-            text.Append(CultureInfo.InvariantCulture, $"must hold: {step.Step.Says}{Lacking(book, step.Lacks, " · not so: ")}\n");
+            text.Append(CultureInfo.InvariantCulture, $"must hold: {Says(book, step.Step)}{Lacking(book, step.Lacks, " · not so: ")}\n");
             return;
         }
 
         var set = codes.IsEmpty ? "" : $" · {string.Join(", ", codes.Select(code => $"{code.Name}: {code.Answer.Value}"))}";
-        text.Append(step.Step.Says).Append(set).Append('\n');
+        text.Append(Says(book, step.Step)).Append(set).Append('\n');
         if (!step.ByItself.IsEmpty)
             text.Append(CultureInfo.InvariantCulture, $"{Beside}by itself: {string.Join(", ", step.ByItself.Select(placed => Said(book, placed)))}\n");
     }
+
+    // Of a free part the position in the book's words, as everywhere else.
+    private static string Says(WalkStepBook book, Step step) => step is { Kind: StepKind.FreeMove, Leaves: [var leaves] } ? Said(book, leaves) : step.Says;
 
     private static string Named(Caution caution, HashSet<(CautionKind, string?)> warned)
     {
