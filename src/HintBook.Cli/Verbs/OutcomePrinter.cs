@@ -1,4 +1,5 @@
 using HintBook.Publishing;
+using HintBook.Publishing.Unchanged;
 using HintBook.Text;
 
 namespace HintBook.Cli.Verbs;
@@ -23,6 +24,8 @@ internal static class OutcomePrinter
         switch (outcome)
         {
             case Published(var report):
+                if (report.Unchanged is not null && report.Findings.Shown(withNotes).Any())
+                    terminal.Say("Said at the last publish, of the same files:");
                 terminal.Say(report.Findings, withNotes);
                 terminal.Out.Write(told(report));
                 return ExitCode.Fine;
@@ -38,4 +41,8 @@ internal static class OutcomePrinter
                 throw new InvalidOperationException("A publish ends in no other way.");
         }
     }
+
+    /// <summary>What was compared where nothing had changed.</summary>
+    public static string Say(Compared compared) =>
+        $"{Words.Count(compared.Read, "file")} of the book and {Words.Count(compared.Made, "file")} made of it: each is as it was";
 }

@@ -26,7 +26,9 @@ internal static class PublishVerb
     {
         var (said, findings) = outcome switch
         {
-            Published(var report) => (FindingCount.Say(report.Findings, false, report.Claims.All(claim => claim.IsProved)), report.Findings),
+            Published(var report) => (
+                FindingCount.Say(report.Findings, false, report.Claims.All(claim => claim.IsProved)) + (report.Unchanged is null ? "" : $" {SaidThen}"),
+                report.Findings),
             Rejected(var mistakes) => (FindingCount.Say(mistakes, withNotes: false), mistakes),
             Failed failed => (failed.Message, Findings.None),
             _ => throw new InvalidOperationException("A publish ends in no other way."),
@@ -35,11 +37,13 @@ internal static class PublishVerb
         terminal.Say(findings, withNotes: false);
     }
 
+    private const string SaidThen = "So it was said at the last publish.";
+
     private static string Told(Report report) => report.IsShelf ? ToldOfShelf(report) : ToldOfBook(report);
 
     private static string ToldOfShelf(Report report) =>
         $"""
-        Published a shelf of {Words.Count(report.Books, "book")} in {report.Folder}
+        {Heading(report, $"a shelf of {Words.Count(report.Books, "book")}")}
           site     {Site(report)}
           books    {Path.Combine(report.Folder, "books")}: each book by itself, with its cards
         Look at  {Path.Combine(report.Folder, "site", "index.html")}
@@ -49,7 +53,7 @@ internal static class PublishVerb
 
     private static string ToldOfBook(Report report) =>
         $"""
-        Published “{TerminalText.Shown(report.Book)}” in {report.Folder}
+        {Heading(report, $"“{TerminalText.Shown(report.Book)}”")}
           site     {Site(report)}
           {Cards(report)}{Papers(report)}
           checked  {Site(report.Audit)}{Opened(report)}{Printed(report)}
@@ -58,6 +62,14 @@ internal static class PublishVerb
         {Moved(report)}
         {Verdicts.Write(report.Claims)}
         """;
+
+    private static string Heading(Report report, string what) => report.Unchanged is { } compared
+        ? $"""
+        Nothing has changed since {what} was published in {report.Folder}
+          compared {OutcomePrinter.Say(compared)}
+        Made and checked then, not now:
+        """
+        : $"Published {what} in {report.Folder}";
 
     private static string Cards(Report report) =>
         report.IsWithCard ? "print    as it was: what is printed follows from the key alone" : CardsVerb.Told(report);

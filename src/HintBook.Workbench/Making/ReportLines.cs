@@ -16,7 +16,7 @@ internal static class ReportLines
         var site = Path.Combine(report.Folder, "site");
         return
         [
-            $"Published “{report.Book}” in {report.Folder}",
+            .. Heading(report),
             $"Site: {Words.Count(report.Pages, "page")}, {Words.Count(report.Photos, "photo")} ({report.Developed} developed now), {Size(report.SiteBytes)}",
             .. report.Clips.All == 0 ? (string[])[] : [$"Film: {Words.Count(report.Clips.All, "clip")} cut ({report.Clips.Now} now)"],
             .. Printed(report),
@@ -29,6 +29,15 @@ internal static class ReportLines
             .. report.Moved.Select(moved => $"Upload everything in {moved.Value} to {moved.Key}: its pages lead to the new ones"),
         ];
     }
+
+    private static string[] Heading(Report report) => report.Unchanged is { } compared
+        ?
+        [
+            $"Nothing has changed since “{report.Book}” was published in {report.Folder}",
+            $"Compared: {Words.Count(compared.Read, "file")} of the book and {Words.Count(compared.Made, "file")} made of it: each is as it was. "
+                + "The rest was made and checked then, not now.",
+        ]
+        : [$"Published “{report.Book}” in {report.Folder}"];
 
     /// <summary>The lines of a print.</summary>
     /// <param name="report">Its report.</param>

@@ -11,7 +11,9 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>The folders that are swapped.</summary>
     public static readonly string[] Swapped = ["site", "print", "moved"];
 
-    private const string Own = ".hintbook";
+    /// <summary>The folder within it that a publish keeps for itself.</summary>
+    public const string Own = ".hintbook";
+
     private const int TriesToClear = 12;
     private static readonly TimeSpan BetweenTries = TimeSpan.FromMilliseconds(20);
     private readonly FileStream hold;
@@ -33,7 +35,10 @@ internal sealed class OutputFolder : IDisposable
     public string Next => Path.Combine(Root, Own, "next");
 
     /// <summary>Where photos are kept between publishes; may be deleted at any time.</summary>
-    public string Cache => Path.Combine(Root, Own, "cache");
+    public string Cache => CacheIn(Root);
+
+    /// <summary>The same of an output folder that isn't open.</summary>
+    public static string CacheIn(string root) => Path.Combine(root, Own, "cache");
 
     private string MadeList => Path.Combine(Root, Own, "made.json");
 

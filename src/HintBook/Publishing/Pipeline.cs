@@ -7,6 +7,7 @@ using HintBook.Checking;
 using HintBook.Pages;
 using HintBook.Print;
 using HintBook.Publishing.Films;
+using HintBook.Publishing.Unchanged;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -17,16 +18,21 @@ public static class Pipeline
     private static readonly ImmutableHashSet<PaperKind> CardsAlone = [PaperKind.Cards];
 
     /// <summary>Checks a book and publishes it: the site, the cards and the report, or nothing at all.</summary>
+    /// <remarks>Where nothing has changed since the last publish, its outcome is told again (<see cref="LastPublish"/>).</remarks>
     public static PublishOutcome Publish(string path, PublishOptions options, CancellationToken stop = default) =>
-        Guarded(() => Checked(path, options, stop) switch
+        Guarded(() =>
         {
-            Sound sound => MakeAll(sound, options.OutputFor(path), options, stop),
-            var faulty => new Rejected(faulty.Findings),
+            var last = LastPublish.Before(path, options, stop);
+            return last.Find() is { } known ? new Published(known.Report) : Made(path, options, last.Keep, stop);
         }, stop);
+
+    /// <summary>Checks a book and publishes it, be it as it was or not.</summary>
+    internal static PublishOutcome PublishAnew(string path, PublishOptions options, CancellationToken stop = default) =>
+        Guarded(() => Made(path, options, KeptForNobody, stop), stop);
 
     /// <summary>Publishes a book that has been checked.</summary>
     public static PublishOutcome Publish(Sound book, PublishOptions options, CancellationToken stop = default) =>
-        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, stop), stop);
+        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, KeptForNobody, stop), stop);
 
     /// <summary>Checks a book and prints its cards alone, beside whatever site was published last.</summary>
     public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) =>
@@ -48,6 +54,17 @@ public static class Pipeline
             var faulty => new Rejected(faulty.Findings),
         }, stop);
 
+    private static PublishOutcome Made(string path, PublishOptions options, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop) =>
+        Checked(path, options, stop) switch
+        {
+            Sound sound => MakeAll(sound, options.OutputFor(path), options, keep, stop),
+            var faulty => new Rejected(faulty.Findings),
+        };
+
+    private static void KeptForNobody(KeptOutcome outcome, OutputFolder folder)
+    {
+    }
+
     private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
     {
         var given = new CheckOptions
@@ -64,7 +81,8 @@ public static class Pipeline
         return result;
     }
 
-    private static PublishOutcome MakeAll(Sound sound, string output, PublishOptions options, CancellationToken stop)
+    private static PublishOutcome MakeAll(
+        Sound sound, string output, PublishOptions options, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop)
     {
         var book = sound.Examined;
         if (book.Sealing?.Box is { } box && CardOfLostKey.WhyNot(book, box) is { } refused)
@@ -119,7 +137,9 @@ public static class Pipeline
         // What was printed with the key stays.
         var names = book.Sealing?.Box is null ? OutputFolder.Swapped : ["site"];
         folder.Swap(names, writer.Made.Keys.Where(file => names.Length > 1 || file.StartsWith("site/", StringComparison.Ordinal)));
-        return new Published(report with { Findings = findings.And(keptAddresses) }) { Book = book };
+        report = report with { Findings = findings.And(keptAddresses) };
+        keep(new(report, []), folder);
+        return new Published(report) { Book = book };
     }
 
     private static PublishOutcome MakeCards(Sound sound, string output, PublishOptions options, CancellationToken stop)

@@ -13,7 +13,7 @@ public abstract record PublishOutcome;
 /// <param name="Report">What was made and checked.</param>
 public sealed record Published(Report Report) : PublishOutcome
 {
-    /// <summary>The book that it was made from; null for a shelf.</summary>
+    /// <summary>The book that it was made from; null for a shelf, and where nothing had changed, so that nothing was read.</summary>
     internal Examined? Book { get; init; }
 }
 

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using System.Text;
+using System.Text.Json.Serialization;
 using HintBook.Audit;
 using HintBook.Cards.ReadingBack;
 using HintBook.Mechanism;
 using HintBook.Print;
 using HintBook.Print.Flow;
+using HintBook.Publishing.Unchanged;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -39,6 +41,13 @@ public sealed record Report
 
     /// <summary>How many stages have a card and no page yet: the site that was published last is older than the cards.</summary>
     public int CardsBeforePages { get; init; }
+
+    /// <summary>
+    /// What was compared, where nothing had changed since the last publish: then nothing was made or checked now, and all else is what that publish told.
+    /// Null where everything was made and checked now.
+    /// </summary>
+    [JsonIgnore]
+    public Compared? Unchanged { get; init; }
 
     /// <summary>The folders with pages that lead from an old address to the new one, by the address.</summary>
     public ImmutableSortedDictionary<string, string> Moved { get; init; } = ImmutableSortedDictionary<string, string>.Empty;

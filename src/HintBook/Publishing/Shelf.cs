@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Checking;
 using HintBook.Pages;
+using HintBook.Publishing.Unchanged;
 using HintBook.Text;
 
 namespace HintBook.Publishing;
@@ -23,16 +24,24 @@ public static class Shelf
     /// <param name="path">The folder of books.</param>
     /// <param name="options">As for one book; the output folder gets <c>site/</c>, the shelf, and <c>books/</c>, each book as it would
     /// stand alone, with its cards.</param>
-    /// <param name="told">Told how each book ended.</param>
+    /// <param name="tell">Told how each book ended.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>How the shelf ended: its report counts all books. Rejected without findings where one of the books was rejected.</returns>
     public static PublishOutcome Publish(
         string path,
         PublishOptions options,
-        Action<string, PublishOutcome> told,
+        Action<string, PublishOutcome> tell,
         CancellationToken stop = default) => Pipeline.Guarded(() =>
     {
         using var place = OutputFolder.Open(options.OutputFor(path), path, options.Disk, stop);
+        var last = LastPublish.Before(path, options, stop, isShelf: true);
+        if (last.Find(place) is { } known)
+        {
+            foreach (var (name, told) in known.Books)
+                tell(name, new Published(told));
+            return new Published(known.Report);
+        }
+
         var books = BooksIn(path).Select(book => (Name: Path.GetFileName(book), Outcome: PublishOne(book))).ToArray();
         if (books.Select(book => book.Outcome).OfType<Failed>().FirstOrDefault() is { } failed)
             return failed;
@@ -52,7 +61,7 @@ public static class Shelf
         var own = ShelfPage.Build(onShelf, shelved[0].Book.Theme);
         writer.WriteAll("shelf", "site", own);
         place.Swap(["site"], writer.Made.Keys);
-        return new Published(shelved[0].Report with
+        var whole = shelved[0].Report with
         {
             Folder = place.Root,
             Book = string.Join(", ", onShelf.Select(book => book.Book.Title.Value)),
@@ -67,13 +76,15 @@ public static class Shelf
             [
                 .. Elsewhere(onShelf), .. TwoLanguages(onShelf), .. EditionCheck.Run(shelved.Select(each => ($"{each.Name}/", each.Book))),
             ]),
-        });
+        };
+        last.Keep(new(whole, [.. shelved.Select(each => new BookOnShelf(each.Name, each.Report))]), place);
+        return new Published(whole);
 
         PublishOutcome PublishOne(string book)
         {
             var name = Path.GetFileName(book);
-            var outcome = Pipeline.Publish(book, options with { Output = Path.Combine(place.Root, "books", name) }, stop);
-            told(name, outcome);
+            var outcome = Pipeline.PublishAnew(book, options with { Output = Path.Combine(place.Root, "books", name) }, stop);
+            tell(name, outcome);
             return outcome;
         }
     }, stop);

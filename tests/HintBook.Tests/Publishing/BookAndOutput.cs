@@ -38,6 +38,14 @@ internal sealed class BookAndOutput : IDisposable
         File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
     }
 
+    /// <summary>Has the next publish do everything, whether the book has changed or not; what else is in the cache stays.</summary>
+    public void ForgetLastPublish()
+    {
+        var kept = Path.Combine(Output, ".hintbook", "cache", "publish.kept");
+        if (File.Exists(kept))
+            File.Delete(kept);
+    }
+
     /// <summary>Every file below a folder with its bytes, for comparing whole trees.</summary>
     public static SortedDictionary<string, string> Tree(string folder) => new(
         Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)

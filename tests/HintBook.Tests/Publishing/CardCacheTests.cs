@@ -105,6 +105,7 @@ public class CardCacheTests
 
     private static (ReadBack ReadBack, Dictionary<(Work Work, string What), int> Did) Publish(BookAndOutput desk)
     {
+        desk.ForgetLastPublish();
         var log = new WorkLog();
         return (desk.Published(desk.Options with { Work = log }).Report.Cards, OfCardsIn(log));
     }

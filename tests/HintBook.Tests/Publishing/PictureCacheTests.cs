@@ -10,6 +10,7 @@ public class PictureCacheTests
         using var desk = WithPhoto();
         Assert.Equal(1, desk.Published().Report.Developed);
         var first = BookAndOutput.Tree(desk.Site);
+        desk.ForgetLastPublish();
 
         Assert.Equal(0, desk.Published().Report.Developed);
         Assert.Equal(first, BookAndOutput.Tree(desk.Site));
@@ -35,6 +36,7 @@ public class PictureCacheTests
         var first = BookAndOutput.Tree(desk.Site);
         foreach (var file in Directory.GetFiles(Cache(desk), "*.jpg"))
             File.WriteAllText(file, "not a picture any more");
+        desk.ForgetLastPublish();
 
         Assert.Equal(1, desk.Published().Report.Developed);
         Assert.Equal(first, BookAndOutput.Tree(desk.Site));

@@ -126,6 +126,41 @@ public sealed class ShelfTests : IDisposable
         Assert.Equal(["my-first-box", "second"], told);
     }
 
+    [Fact]
+    public void A_shelf_in_which_nothing_has_changed_tells_of_each_book_what_was_told()
+    {
+        var first = Said.By("publish", folder);
+        var before = BookAndOutput.Tree(folder);
+
+        var second = Said.By("publish", folder);
+
+        Assert.Equal(0, second.Exit);
+        Assert.StartsWith("Nothing has changed since a shelf of 2 books was published", second.Out, StringComparison.Ordinal);
+        Assert.Contains("HB7305", first.Error, StringComparison.Ordinal);
+        Assert.Equal(
+            first.Error,
+            second.Error.Replace(" So it was said at the last publish.", "", StringComparison.Ordinal)
+                .Replace("Said at the last publish, of the same files:\n", "", StringComparison.Ordinal));
+        Assert.Equal(before, BookAndOutput.Tree(folder));
+    }
+
+    [Fact]
+    public void A_change_in_one_book_or_in_what_was_made_of_it_publishes_the_shelf_anew()
+    {
+        Publish();
+        Change("second", "book.yaml", "title: ", "title: Another Name for ");
+        Assert.Null(Assert.IsType<Published>(Publish()).Report.Unchanged);
+        Assert.NotNull(Assert.IsType<Published>(Publish()).Report.Unchanged);
+        File.Delete(Path.Combine(folder, "published", "books", "second", "print", "cards.pdf"));
+
+        Assert.Null(Assert.IsType<Published>(Publish()).Report.Unchanged);
+
+        Assert.True(File.Exists(Path.Combine(folder, "published", "books", "second", "print", "cards.pdf")));
+        File.Delete(Path.Combine(Site, "second", "index.html"));
+        Assert.Null(Assert.IsType<Published>(Publish()).Report.Unchanged);
+        Assert.True(File.Exists(Path.Combine(Site, "second", "index.html")));
+    }
+
     // What is said of cards must name the folder in which they are.
     [Fact]
     public void A_shelf_of_one_book_is_a_shelf_all_the_same()

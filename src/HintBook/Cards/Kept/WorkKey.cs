@@ -1,24 +1,12 @@
 using System.Security.Cryptography;
-using HarfBuzzSharp;
 using HintBook.Cards.Codes;
 using HintBook.Photos.Drawings;
-using PdfSharp.Pdf;
-using QRCoder;
-using SixLabors.ImageSharp;
-using ZXing;
 
 namespace HintBook.Cards.Kept;
 
 /// <summary>Digests of everything that some work follows from: its input, and this very build with the libraries that it draws and reads with.</summary>
 internal static class WorkKey
 {
-    // A deterministic build has another id whenever its code or what is embedded in it, such as a font, has changed.
-    private static readonly Guid[] Builds =
-    [
-        .. new[] { typeof(WorkKey), typeof(PdfDocument), typeof(Face), typeof(QRCodeGenerator), typeof(Image), typeof(BarcodeReaderGeneric) }
-            .Select(type => type.Module.ModuleVersionId),
-    ];
-
     /// <summary>The digest in small hexadecimal digits, after the name of the kind of work.</summary>
     /// <param name="kind">What kind of work.</param>
     /// <param name="input">Writes all that it follows from.</param>
@@ -30,7 +18,7 @@ internal static class WorkKey
         using (var gathered = new BufferedStream(digesting, 16_384))
         using (var writer = new BinaryWriter(gathered))
         {
-            foreach (var build in Builds)
+            foreach (var build in ThisBuild.Ids)
                 writer.Write(build.ToByteArray());
             input(writer);
         }
