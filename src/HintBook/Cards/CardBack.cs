@@ -50,7 +50,7 @@ internal static class CardBack
 
     /// <summary>The address in letters; not <see cref="SetText.Whole"/> where the card has no room for it.</summary>
     public static SetText AddressOf(string address, Size? card = null) =>
-        Set(address, Typeface.SemiBold, ColumnOf(card ?? Imposition.Card), AddressSizes, Paragraph.AddressBreaks) with { Spacing = 1.2 };
+        Paragraph.FitAddress(Letters.Printable(address).Text, Typeface.SemiBold, ColumnOf(card ?? Imposition.Card).Width, AddressSizes) with { Spacing = 1.2 };
 
     /// <summary>
     /// The letters that open the help, in groups of four; null on a card that needs none, not <see cref="SetText.Whole"/> where there is no room.
@@ -98,11 +98,11 @@ internal static class CardBack
         y += head.Height + 1;
         CardFront.Put(things, scan, Typeface.Regular, Tone.Ink, column.X, y, column.Width);
         y += scan.Height + 0.9;
-        CardFront.Put(things, address, Typeface.SemiBold, Tone.Ink, column.X, y, column.Width);
+        CardFront.Put(things, address, Typeface.SemiBold, Tone.Ink, column.X, y, column.Width, atRight: scan.RightToLeft);
         y += address.Height + 0.6;
         if (secret is not null)
         {
-            CardFront.Put(things, secret, Typeface.SemiBold, Tone.Ink, column.X, y, column.Width);
+            CardFront.Put(things, secret, Typeface.SemiBold, Tone.Ink, column.X, y, column.Width, atRight: scan.RightToLeft);
             y += secret.Height + SecretGap;
         }
 
@@ -123,7 +123,10 @@ internal static class CardBack
         {
             head = Set(words.Stuck, look.Title, column, HeadSizes[(2 * level)..]) with { Spacing = head.Spacing };
             scan = Set(words.Scan, Typeface.Regular, column, ScanSizes[level..]) with { Spacing = scan.Spacing };
-            address = Set(card.Address, Typeface.SemiBold, column, AddressSizes[level..], Paragraph.AddressBreaks) with { Spacing = address.Spacing };
+            address = Paragraph.FitAddress(Letters.Printable(card.Address).Text, Typeface.SemiBold, column.Width, AddressSizes[level..]) with
+            {
+                Spacing = address.Spacing,
+            };
         }
 
         return (head, scan, address, secret, Height());
@@ -144,8 +147,8 @@ internal static class CardBack
     private const double MarkHeight = 5.2;
     private const double SecretGap = 0.6;
 
-    private static SetText Set(string text, Typeface face, Rect column, (double, int)[] sizes, string breaks = Paragraph.ProseBreaks) =>
-        Paragraph.Fit(Letters.Printable(text).Text, face, column.Width, sizes, breaks);
+    private static SetText Set(string text, Typeface face, Rect column, (double, int)[] sizes) =>
+        Paragraph.Fit(Letters.Printable(text).Text, face, column.Width, sizes);
 
     // What tells the card from others: the name of its page, the serial of its copy.
     private static SetText FootOf(Card card, Rect column)

@@ -101,7 +101,9 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         ImmutableArray<string> signs = [.. bare.Select(caution => caution.Kind).Distinct().Select(CautionSigns.Of)];
         var row = (signs.Length * (SignSide + RowGap)) - RowGap <= lineWidth;
         var paragraph = Flow(string.Join(' ', texts));
-        var together = row ? new CardCautions([(paragraph, null)], signs, 0) { Rules = rules } : new([(paragraph, CautionSigns.General)], [], 0) { Rules = rules };
+        var together = row
+            ? new CardCautions([(paragraph, null)], signs, 0) { Rules = rules }
+            : new([(paragraph, CautionSigns.General)], [], 0) { Rules = rules };
         if (together.Height <= room)
             return together;
 
@@ -146,7 +148,8 @@ internal sealed record CardCautions(ImmutableArray<(SetText Text, string? Sign)>
         var rightToLeft = rules.RightToLeft;
         var textLeft = rightToLeft ? left : left + SignColumn;
         var top = bottom - rules.Height - Gap - cautions.Height;
-        CardFront.Put(things, rules, Typeface.Regular, Tone.Ink, textLeft, bottom - rules.Height, width - SignColumn);
+        var tone = rules.Size < LargeRulesSizes[^1].Item1 ? Tone.Quiet : Tone.Ink;
+        CardFront.Put(things, rules, Typeface.Regular, tone, textLeft, bottom - rules.Height, width - SignColumn);
         if (look.Ornament != Ornament.Rule)
             things.Add(new PrintedStroke([(left, top - 1.1), (left + width, top - 1.1)], 0.15, Tone.Frame));
         foreach (var (index, sign) in cautions.Row.Index())

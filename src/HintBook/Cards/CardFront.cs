@@ -89,11 +89,13 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
         Paragraph.Fit(Letters.Printable(wholeBox ? words.WholeBox : words.ThisStep).Text, Typeface.SemiBold, width, ScopeSizes);
 
     /// <summary>
-    /// Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>; those that run from right to left end at the right.
+    /// Adds the lines of a text, the first one's letters beginning at <paramref name="top"/>; those that run from right to left end at the right,
+    /// and so does what stands <paramref name="atRight"/> with them.
     /// </summary>
-    public static void Put(ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top, double? width = null)
+    public static void Put(
+        ImmutableArray<Printed>.Builder things, SetText text, Typeface face, Tone tone, double left, double top, double? width = null, bool atRight = false)
     {
-        var fromRight = text.RightToLeft && width is not null;
+        var fromRight = (text.RightToLeft || atRight) && width is not null;
         for (var i = 0; i < text.Lines.Length; i++)
         {
             things.Add(new PrintedText(
@@ -116,13 +118,14 @@ internal sealed record CardFront(ImmutableArray<Printed> Things, bool TitleCut, 
             column -= PutPicture(things, picture, card);
 
         var y = Inset;
+        var atRight = ScopeText(words, wholeBox: true, column).RightToLeft;
         var title = Paragraph.Fit(Letters.Printable(book.Title.Value).Text, look.Title, column, way.Titles) with { Spacing = TitleLeading };
-        Put(things, title, look.Title, Tone.Ink, Inset, y, column);
+        Put(things, title, look.Title, Tone.Ink, Inset, y, column, atRight);
         y += title.Height + 0.7;
         if (book.Maker is { } who)
         {
             var maker = Paragraph.Fit(Letters.Printable(who.Name.Value).Text, look.Line, column, MakerSizes);
-            Put(things, maker, look.Line, Tone.Quiet, Inset, y, column);
+            Put(things, maker, look.Line, Tone.Quiet, Inset, y, column, atRight);
             y += maker.Height + 0.9;
         }
 

@@ -65,8 +65,8 @@ internal static class PaperCodes
             var where = $"{name}, page {page + 1}";
             // What opens sealed help is told to nobody.
             return found.Says is null ? CardFindings.PaperCannotBeRead(at, where)
-                : found.Says != says ? CardFindings.PaperReadsAs(at, where, says.Split('#')[0], says.Contains('#', StringComparison.Ordinal) ? null : found.Says)
-                : null;
+                : found.Says == says ? null
+                : CardFindings.PaperReadsAs(at, where, says.Split('#')[0], says.Contains('#', StringComparison.Ordinal) ? null : found.Says);
         }
     }
 

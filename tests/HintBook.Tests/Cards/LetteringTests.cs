@@ -77,6 +77,30 @@ public class LetteringTests
         Assert.All(rows.Zip(rows.Skip(1)), pair => Assert.True(pair.Second.Baseline - pair.First.Baseline >= pair.Second.Size));
     }
 
+    // Whoever types an address that is broken after a hyphen doesn't know whether the hyphen belongs to it.
+    [Fact]
+    public void No_line_of_an_address_ends_in_a_hyphen_where_a_smaller_size_or_another_sign_will_do()
+    {
+        const string address = "https://alder-row-workshop.example/the-beekeepers-cabinet/";
+        var set = Paragraph.FitAddress(address, Typeface.Regular, 42, [(2.8, 3), (2.4, 4), (2.2, 6)]);
+
+        Assert.Equal(address, string.Concat(set.Lines));
+        Assert.True(set.Lines.Length > 1);
+        Assert.All(set.Lines, line => Assert.False(line.EndsWith('-'), line));
+    }
+
+    // On a card of 91 × 55 mm, and on one of A7.
+    [Theory]
+    [InlineData("Small parts: a child can choke on them. Not for children under 8.", 76)]
+    [InlineData("小さな部品：子どもが喉に詰まらせるおそれ。 8歳未満の子どもは不可。", 88)]
+    public void A_short_word_gets_company_in_the_last_line(string text, double width)
+    {
+        var set = Paragraph.Flow(Letters.Printable(text).Text, Typeface.Regular, 2.83, width);
+
+        Assert.Equal(2, set.Lines.Length);
+        Assert.True(Letters.Width(set.Lines[^1], Typeface.Regular, 2.83) > width / 4, $"“{set.Lines[^1]}” stands alone.");
+    }
+
     [Fact]
     public void Wrapped_text_keeps_its_letters_and_its_width() =>
         Gen.String[Gen.Char["abc ÄжΩ-"], 1, 120].Sample(text =>

@@ -119,7 +119,8 @@ public class ReadBackTests
         using var picture = new SixLabors.ImageSharp.Image<SixLabors.ImageSharp.PixelFormats.Rgb24>(16, 16, new(200, 0, 0));
         using var jpeg = new MemoryStream();
         SixLabors.ImageSharp.ImageExtensions.SaveAsJpeg(picture, jpeg);
-        HintBook.Cards.PrintedPage page = new(new(50, 50), [new HintBook.Cards.PrintedPicture(new(10, 10, 30, 30), new(jpeg.ToArray(), 16, 16, IsMark: false))]);
+        HintBook.Cards.CardPicture photo = new(jpeg.ToArray(), 16, 16, IsMark: false);
+        HintBook.Cards.PrintedPage page = new(new(50, 50), [new HintBook.Cards.PrintedPicture(new(10, 10, 30, 30), photo)]);
         var pdf = HintBook.Cards.Typesetting.StablePdf.Make("Picture", document => HintBook.Cards.PdfDrawing.Add(document, page));
 
         var (pixels, width, _) = Assert.Single(FinishedPage.In(pdf, [new CodedPage(0, OnHead: false, [])])).Pixels()!.Cut(new(0, 0, 50, 50));

@@ -65,7 +65,36 @@ public partial class BookletTests
     {
         Assert.Contains(PrintedBooks.Examined.Book.Box.Codes, code => code.Answer.Value == "14");
         Assert.DoesNotContain(14, Entries().Keys);
+        // Beside a text that speaks of backwards it would be read from its end.
+        Assert.DoesNotContain(41, Entries().Keys);
     }
+
+    // The booklet is turned once, and no step is parted from its picture.
+    [Fact]
+    public void An_answer_with_its_photos_stands_on_one_page()
+    {
+        var turned = WithPhotos().SelectMany(page => page.Pieces.SelectMany(placed => placed.Piece.Things.OfType<HintBook.Cards.PrintedTurned>())).ToArray();
+
+        Assert.Contains(turned, answer => answer.Things.OfType<PrintedPhoto>().Any());
+        Assert.Equal(PrintedBooks.Examined.Book.Stages.Length, turned.Length);
+    }
+
+    // The clue of the five wheels has two photos and a long text.
+    [Fact]
+    public void Two_photos_stand_beside_each_other_where_the_entry_fits_its_page_then()
+    {
+        var row = Assert.Single(
+            WithPhotos().SelectMany(page => page.Pieces).Select(placed => placed.Piece.Things.OfType<PrintedPhoto>().ToArray()),
+            photos => photos.Length > 1);
+
+        Assert.Equal(row[0].Place.Height, row[1].Place.Height);
+        Assert.True(row[0].Place.Right < row[1].Place.X);
+        Assert.InRange(row[1].Place.Right, 0, 85);
+        Assert.True(row[0].Place.Height >= 31);
+    }
+
+    private static System.Collections.Immutable.ImmutableArray<PaperPage> WithPhotos() =>
+        Booklet.Set(PrintedBooks.Example with { Picture = _ => [0] }, large: false, Veil.UpsideDown).Pages;
 
     [Fact]
     public void The_dangers_of_a_stage_stand_before_the_entry_that_leads_to_them_and_in_it()

@@ -12,6 +12,9 @@ public class FlowTests
     private static readonly PageFrame Frame = new(new(80, 60), new(10, 10, 60, 40));
     private static readonly Setter Setter = new(60, 40, RightToLeft: false);
     private static readonly TextStyle Style = new(3);
+    private static readonly PageFrame LargeFrame = new(new(120, 140), new(10, 10, 100, 120));
+    private static readonly Setter Large = new(100, 120, RightToLeft: false);
+    private static readonly Block Heading = TextBlock.Of("A heading", new TextStyle(4)) with { Role = Role.Heading, Before = 3 };
 
     private static readonly Gen<Block[]> Blocks = Gen.Select(Gen.Int[1, 60], Gen.Int[0, 5]).Select((words, kind) => kind switch
     {
@@ -85,6 +88,49 @@ public class FlowTests
             var page = Assert.Single(pages, page => page.Any(piece => piece.Role == Role.Figure));
             Assert.Equal(Role.Paragraph, page[page.FindIndex(piece => piece.Role == Role.Figure) - 1].Role);
         }
+    }
+
+    // A page has 120 mm and a section 86: what is left would hold the beginning of the next one.
+    [Fact]
+    public void A_section_stays_whole_where_that_leaves_little_room_empty()
+    {
+        Block[] section = [Heading, .. Enumerable.Repeat<Block>(Text(6), 13)];
+        var set = Large.Set([.. section, .. section, .. section]);
+
+        Assert.NotEqual(Role.Heading, Paginator.Fill(set, LargeFrame)[1].Pieces[0].Piece.Role);
+        Assert.All(EvenPages.Fill(set, LargeFrame), page => Assert.Equal(Role.Heading, page.Pieces[0].Piece.Role));
+    }
+
+    [Fact]
+    public void Even_pages_lose_nothing_and_part_nothing_that_is_tied() => Blocks.Sample(blocks =>
+    {
+        var set = Setter.Set(blocks);
+        var pages = EvenPages.Fill(set, Frame);
+        Assert.Equal(set, pages.SelectMany(page => page.Pieces.Select(placed => placed.Piece)));
+        Assert.All(pages, page => Assert.All(page.Pieces, placed => Assert.True(placed.Y >= 10 && placed.Y + placed.Piece.Height <= 50 + 1e-6)));
+        // What is tied together is parted only where it is higher than a page.
+        Assert.All(pages.SkipLast(1), page =>
+        {
+            var last = set.IndexOf(page.Pieces[^1].Piece);
+            var (first, end) = (last, last + 1);
+            while (first > 0 && set[first - 1].WithNext)
+                first--;
+            while (end < set.Length && set[end - 1].WithNext)
+                end++;
+            Assert.True(end == last + 1 || Paginator.HeightOf(set[first..end]) > 40);
+        });
+    });
+
+    // The second section has 40 mm on the first page and needs 60 at least.
+    [Fact]
+    public void A_photo_on_even_pages_stands_with_all_of_its_step()
+    {
+        var photo = new PhotoBlock(new([], 1000, 500, []), "A drawer.", 40, Style) { Before = 2 };
+        var set = Large.Set([Heading, .. Enumerable.Repeat<Block>(Text(6), 12), Heading, Text(6), Text(6), Text(6) with { WithNext = true }, photo]);
+
+        Assert.NotEqual(Role.Heading, Paginator.Fill(set, LargeFrame)[1].Pieces[0].Piece.Role);
+        var page = Assert.Single(EvenPages.Fill(set, LargeFrame), page => page.Pieces.Any(placed => placed.Piece.Role == Role.Figure));
+        Assert.Equal(Role.Heading, page.Pieces[0].Piece.Role);
     }
 
     [Theory]

@@ -81,6 +81,24 @@ public class PaperPrintTests
         Assert.Contains(texts, text => text.RightToLeft);
     }
 
+    // Whoever types it doesn't know whether a hyphen at the end of a line belongs to it.
+    [Fact]
+    public void The_address_on_a_label_is_broken_after_no_hyphen()
+    {
+        var paper = PrintedBooks.Example;
+        var plan = paper.Plan with { Addresses = paper.Plan.Addresses with { Base = "https://alder-row-workshop.example/the-beekeepers-cabinet/" } };
+        string[] lines =
+        [
+            .. BoxLabel.Layout(paper with { Plan = plan }).Pages[0].Pieces
+                .Where(placed => placed.Piece.ReadsLeftToRight)
+                .SelectMany(placed => placed.Piece.Things.OfType<HintBook.Cards.PrintedText>().GroupBy(text => text.Baseline))
+                .Select(line => string.Concat(line.OrderBy(text => text.X).Select(text => text.Text)).TrimEnd()),
+        ];
+
+        Assert.Equal("https://alder-row-workshop.example/the-beekeepers-cabinet/", string.Concat(lines));
+        Assert.All(lines, line => Assert.False(line.EndsWith('-'), line));
+    }
+
     [Fact]
     public void The_code_on_the_label_is_as_large_as_phones_need()
     {

@@ -32,8 +32,13 @@ public static class Paragraph
     /// <summary>Where a line of prose may end: after a space or a hyphen.</summary>
     public const string ProseBreaks = " -";
 
-    /// <summary>Where an address may be broken without a letter being added: after its own signs.</summary>
-    public const string AddressBreaks = "/.-_?&=#~+,";
+    // Where an address may be broken without a letter being added: after its own signs. After a hyphen only where nothing else helps, since nobody knows
+    // then whether it belongs to the address.
+    private const string AddressBreaks = "/.?&=#~+,", AddressBreaksAtNeed = AddressBreaks + "-_";
+
+    // In parts of a line: a last line that is shorter than this looks lost, and one that got company is at least so long. The lines above may be made
+    // shorter by steps down to the last share.
+    private const double Lonely = 0.2, Company = 0.25, Step = 0.04, LeastWidth = 0.7;
 
     /// <summary>Sets a text as large as it fits.</summary>
     /// <param name="text">What <see cref="Letters.Printable"/> gave.</param>
@@ -47,7 +52,7 @@ public static class Paragraph
         {
             var (lines, wordsBroken) = Wrap(text, face, size, width, breaks);
             if (lines.Length <= most && !wordsBroken)
-                return new(lines, size, Whole: true);
+                return new(WithCompany(lines, text, face, size, width, breaks), size, Whole: true);
         }
 
         var (smallest, room) = sizes[^1];
@@ -57,9 +62,43 @@ public static class Paragraph
             : new([.. all[..(room - 1)], Cut(all[room - 1], face, smallest, width)], smallest, Whole: false);
     }
 
+    /// <summary>Sets an address as large as it fits without a line that ends in one of its hyphens, if it does.</summary>
+    /// <param name="address">What <see cref="Letters.Printable"/> gave.</param>
+    /// <param name="face">Which weight.</param>
+    /// <param name="width">The length of a line, in millimetres.</param>
+    /// <param name="sizes">The ems allowed, largest first, each with the greatest number of its lines.</param>
+    public static SetText FitAddress(string address, Typeface face, double width, IReadOnlyList<(double Size, int Lines)> sizes)
+    {
+        foreach (var (size, most) in sizes)
+        {
+            var (lines, wordsBroken) = Wrap(address, face, size, width, AddressBreaks);
+            if (lines.Length <= most && !wordsBroken)
+                return new(lines, size, Whole: true);
+        }
+
+        return Fit(address, face, width, sizes, AddressBreaksAtNeed);
+    }
+
     /// <summary>Sets a text in one size on as many lines as it needs.</summary>
     public static SetText Flow(string text, Typeface face, double size, double width) =>
-        new(Wrap(text, face, size, width, ProseBreaks).Lines, size, Whole: true);
+        new(WithCompany(Wrap(text, face, size, width, ProseBreaks).Lines, text, face, size, width, ProseBreaks), size, Whole: true);
+
+    // A last line of one short word gets words from the line above, without a line more.
+    private static ImmutableArray<string> WithCompany(ImmutableArray<string> lines, string text, Typeface face, double size, double width, string breaks)
+    {
+        if (lines.Length < 2 || breaks != ProseBreaks || Letters.Width(lines[^1], face, size) >= Lonely * width)
+            return lines;
+        for (var narrower = 1 - Step; narrower >= LeastWidth; narrower -= Step)
+        {
+            var (even, wordsBroken) = Wrap(text, face, size, narrower * width, breaks);
+            if (wordsBroken || even.Length > lines.Length)
+                break;
+            if (Letters.Width(even[^1], face, size) >= Company * width)
+                return even;
+        }
+
+        return lines;
+    }
 
     private static (ImmutableArray<string> Lines, bool WordsBroken) Wrap(string text, Typeface face, double size, double width, string breaks)
     {

@@ -42,7 +42,14 @@ internal static class Shuffle
     }
 
     private static ImmutableArray<PageGroup> Try(
-        ImmutableArray<double> heights, ImmutableArray<int> pagesOf, Func<int, int, bool> apart, int first, double page, int[] drawn, int[] weight, bool isTight)
+        ImmutableArray<double> heights,
+        ImmutableArray<int> pagesOf,
+        Func<int, int, bool> apart,
+        int first,
+        double page,
+        int[] drawn,
+        int[] weight,
+        bool isTight)
     {
         // The order of entries of one weight stays as it was drawn: the sort is stable.
         var left = drawn.Where(entry => entry != first).OrderByDescending(entry => weight[entry]).ToList();

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using HintBook.Cards;
 
 namespace HintBook.Print.Flow;
 
@@ -13,8 +12,10 @@ internal static class EvenPages
     private const double Tolerance = 1e-6;
 
     // What a page costs: itself, the room that it leaves empty beyond a share of its height, photos made lower (by the square of the steps), a section
-    // parted at its end, and, more than that, one parted from a picture that follows. Weighed by looking at the example's leaflet.
-    private const double OfPage = 0.2, OfEmptiness = 4, Bearable = 0.12, OfLowering = 0.02, OfParting = 0.12, OfPartingFromPicture = 0.35;
+    // parted at its end, more than that one parted from a picture that follows, and a list or a table parted besides. Weighed by
+    // looking at the example's leaflet.
+    private const double OfPage = 0.2, OfEmptiness = 4, Bearable = 0.12, OfLowering = 0.02;
+    private const double OfParting = 0.12, OfPartingFromPicture = 0.35, OfPartingList = 0.3;
 
     // What is tied together or stands alone and is higher than a page has to be split somewhere.
     private const double OfSplitting = 100;
@@ -68,7 +69,8 @@ internal static class EvenPages
         if (pieces[end].Role == Role.Heading)
             return 0;
         var rest = pieces.Skip(end).TakeWhile(piece => piece.Role != Role.Heading);
-        return rest.Any(piece => piece.Role == Role.Figure) ? OfPartingFromPicture : OfParting;
+        var isList = !pieces[end - 1].Parts.IsEmpty && !pieces[end].Parts.IsEmpty;
+        return (rest.Any(piece => piece.Role == Role.Figure) ? OfPartingFromPicture : OfParting) + (isList ? OfPartingList : 0);
     }
 
     // How often photos have to be made lower for some pieces to fit; null where they never do.

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HintBook.Cards;
 using HintBook.Cards.Codes;
+using HintBook.Cards.Typesetting;
 using HintBook.Print.Flow;
 
 namespace HintBook.Print.Papers;
@@ -17,6 +18,8 @@ internal static class BoxLabel
     private const double CodeSide = 32;
     private const double LeastField = 18;
     private const double BorderInset = 2.2;
+
+    private static readonly (double, int)[] AddressSizes = [(2.8, 3), (2.6, 4), (2.4, 4), (2.2, 6)];
 
     // ISO 216 A6, across.
     private static readonly Size Page = new(148, 105);
@@ -79,7 +82,9 @@ internal static class BoxLabel
         {
             yield return TextBlock.Of(paper.Words["card_stuck"], style.Heading);
             yield return new CodeBlock(code, CodeSide, says) { Before = 1 };
-            yield return TextBlock.Of(address, style.Body) with { Before = 1, ReadsLeftToRight = true };
+            // A little narrower than the column: words that are added up are a little wider than those that are measured as one.
+            var typed = Paragraph.FitAddress(Letters.Printable(address).Text, style.Body.Face, RightColumn - 0.5, AddressSizes);
+            yield return TextBlock.Of(string.Join('\n', typed.Lines), style.Body with { Size = typed.Size }) with { Before = 1, ReadsLeftToRight = true };
             if (secret is not null)
                 yield return TextBlock.Of(CodedCopy.Grouped(secret), style.Body) with { Before = 1, ReadsLeftToRight = true };
         }
