@@ -235,6 +235,12 @@ internal sealed class Finder
             var mention = found[i];
             if (mention.Sureness != Sureness.Sure || !codes.Contains(mention.Secret))
                 continue;
+            if (settings.Contains(mention.Secret) && opening.IsTimetable(text, mention))
+            {
+                found[i] = mention with { Sureness = Sureness.Likely };
+                continue;
+            }
+
             var measured = numbers.Of(text, mention);
             isDoubted |= measured == Measured.Surely;
             found[i] = measured switch
