@@ -13,17 +13,19 @@ internal sealed class ClockLabels(WordList words)
     private const int MostPerWord = 2;
     private readonly NumberReader numbers = new(words);
     private readonly List<Token> tokens = [];
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
     private readonly int reach = words.Language.HasNoSpaces ? MostPerWord : 1;
 
     /// <summary>The times that a text tells, with their first and last words.</summary>
-    public IEnumerable<(int First, int Last, int Minutes)> In(WordReader text)
+    public IEnumerable<(int First, int Last, int Minutes)> In(WordReader text, string source)
     {
-        Gather(text);
+        Gather(text, source);
         List<(int, int, int)> told = [];
         for (var i = 0; i + 3 < tokens.Count; i++)
         {
             var (a, b, c, d) = (tokens[i], tokens[i + 1], tokens[i + 2], tokens[i + 3]);
-            var isListed = a.IsLabel && !b.IsLabel && c.IsLabel && !d.IsLabel && IsNear(a, b, MostBetween) && IsNear(c, d, MostBetween) && IsNear(b, c, MostApart);
+            var isListed = a.IsLabel && !b.IsLabel && c.IsLabel && !d.IsLabel
+                && IsNear(a, b, MostBetween) && IsNear(c, d, MostBetween) && IsNear(b, c, MostApart);
             var isTable = a.IsLabel && b.IsLabel && !c.IsLabel && !d.IsLabel && IsNear(a, b, 1) && IsNear(b, c, 1) && IsNear(c, d, 1)
                 && (text.Words[c.First].Gap & (Gap.Line | Gap.Paragraph)) != Gap.None;
             if (!isListed && !isTable)
@@ -39,14 +41,14 @@ internal sealed class ClockLabels(WordList words)
         return told;
     }
 
-    private void Gather(WordReader text)
+    private void Gather(WordReader text, string source)
     {
         tokens.Clear();
         for (var i = 0; i < text.Words.Length;)
         {
             var next = i;
             var label = words.Signs.HintOf(text.Words[i].Id) & (PieceHint.Hours | PieceHint.Minutes);
-            if (label is PieceHint.Hours or PieceHint.Minutes && !IsCounted(text, i) && !IsLonger(text, i))
+            if (label is PieceHint.Hours or PieceHint.Minutes && !IsCounted(text, source, i) && !IsLonger(text, i))
                 tokens.Add(new(label, 0, i, ++next));
             else if (words.Signs.HourOf(text.Words[i].Id) is > 0 and var hour)
                 tokens.Add(new(PieceHint.None, hour, i, ++next));
@@ -59,8 +61,10 @@ internal sealed class ClockLabels(WordList words)
     }
 
     // "Seven hours", 7時.
-    private bool IsCounted(WordReader text, int at) =>
-        tokens.Count > 0 && !tokens[^1].IsLabel && tokens[^1].Next == at && (text.Words[at].Gap & ~(Gap.Space | Gap.Hyphen)) == Gap.None;
+    private bool IsCounted(WordReader text, string source, int at) =>
+        tokens.Count > 0 && !tokens[^1].IsLabel && tokens[^1].Next == at && !(hasPrefixes && text.Bare(text.Words[at])[0] == 'و')
+        && (text.Words[at].Gap & ~(Gap.Space | Gap.Hyphen)) == Gap.None
+        && !source.AsSpan(text.Words[at - 1].End, text.Words[at].Start - text.Words[at - 1].End).ContainsAny('،', '、', '؛');
 
     // 時計, 時間, 分かる.
     private bool IsLonger(WordReader text, int at) =>

@@ -74,7 +74,7 @@ internal sealed class ClockTimes(WordList words)
         Reckoned(text, found);
         if ((labelled & (PieceHint.Hours | PieceHint.Minutes)) == (PieceHint.Hours | PieceHint.Minutes))
         {
-            foreach (var (first, last, minutes) in labels.In(text))
+            foreach (var (first, last, minutes) in labels.In(text, source))
                 Tell(text, first, last, minutes, isSure: false, found);
         }
 

@@ -19,7 +19,8 @@ internal sealed class MisspeltNames(WordList words)
     /// <param name="bare">Their letters.</param>
     public void Add(int secret, int[] written, string[] bare)
     {
-        int[] telling = [.. Enumerable.Range(0, written.Length).Where(i => !Is(written[i], WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.Link))];
+        const WordRole small = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.Link;
+        int[] telling = [.. Enumerable.Range(0, written.Length).Where(i => !Is(written[i], small))];
         if (telling.Length != 2)
             return;
         var (first, last) = (telling[0], telling[1]);

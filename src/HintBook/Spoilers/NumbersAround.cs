@@ -34,6 +34,8 @@ internal sealed class NumbersAround
     private readonly Regex? phones;
     private readonly Regex? setting;
     private readonly Regex? never;
+    private readonly Regex? spans;
+    private readonly Regex? afterSpans;
     private readonly Regex? instruments;
     private readonly Regex? showing;
     private readonly bool isCounted;
@@ -54,6 +56,7 @@ internal sealed class NumbersAround
         phones = Ends(known.Phones);
         setting = Of(known.Setting);
         never = Ends(known.Never);
+        (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
     }
 
@@ -77,6 +80,9 @@ internal sealed class NumbersAround
         var isYear = isFigures ? (figures == ShortYear && value is >= 1000 and < 2200) : !number.Contains("hundred", StringComparison.OrdinalIgnoreCase);
         // "Anno 240".
         if (Has(years, left) && (isYear || (isFigures && IsEra(left))))
+            return Measured.Likely;
+        // "The wheel stood here since 1923", "locks made from 1894 to 1923".
+        if (isYear && isFigures && (Has(spans, left) || Has(afterSpans, right)))
             return Measured.Likely;
         var isSet = IsSet(text, mention);
         if (Has(symbols, right) || Has(units, right))

@@ -24,6 +24,8 @@ internal sealed partial class OpeningHours(SearchLanguage language)
                 return true;
         }
 
+        if (IsOfTwo(source, start, end) && HasTimetable(sentence))
+            return true;
         var days = 0;
         foreach (var day in said.Days)
             days += sentence.Contains(day, StringComparison.Ordinal) ? 1 : 0;
@@ -43,6 +45,11 @@ internal sealed partial class OpeningHours(SearchLanguage language)
                 return true;
         }
 
+        return HasTimetable(sentence);
+    }
+
+    private bool HasTimetable(ReadOnlySpan<char> sentence)
+    {
         foreach (var word in timetable)
         {
             if (sentence.Contains(word, StringComparison.OrdinalIgnoreCase))
@@ -50,6 +57,15 @@ internal sealed partial class OpeningHours(SearchLanguage language)
         }
 
         return false;
+    }
+
+    // Two times of the day in a sentence.
+    private static bool IsOfTwo(string source, int start, int end)
+    {
+        var count = 0;
+        foreach (var _ in Clock().EnumerateMatches(source.AsSpan(start, end - start)))
+            count++;
+        return count > 1;
     }
 
     private static (int Start, int End) Sentence(string source, int at)
@@ -107,7 +123,9 @@ internal sealed partial class OpeningHours(SearchLanguage language)
             ["horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos"],
             ["lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"]),
         "ja" => (["営業", "開館", "定休", "受付", "開店", "まで開い", "閉まり", "閉店"], ["月曜", "火曜", "水曜", "木曜", "金曜", "土曜", "日曜"]),
-        "ar" => (["ساعات العمل", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", "نفتح"], ["الأحد", "الاثنين", "الثلاثاء", "الأربعاء", "الخميس", "الجمعة", "السبت"]),
+        "ar" => (
+            ["ساعات العمل", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", "نفتح"],
+            ["الأحد", "الاثنين", "الثلاثاء", "الأربعاء", "الخميس", "الجمعة", "السبت"]),
         _ => ([], []),
     };
 }

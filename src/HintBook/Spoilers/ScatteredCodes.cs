@@ -152,7 +152,10 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         if (reader.At(text, source, at, PieceKind.Letters) is { } piece)
         {
             var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < 3;
-            var isWord = text.Words[at].Length == 1 && char.IsLower(source[text.Words[at].Start]);
+            // "A Y, an E".
+            var isArticle = at + 1 < text.Words.Length && piece.Symbols is "a" && text.Words[at].Length == 1 && text.Words[at + 1].Length == 1
+                && text.Words[at + 1].Gap == Gap.Space && char.IsUpper(source[text.Words[at + 1].Start]);
+            var isWord = text.Words[at].Length == 1 && (isArticle || char.IsLower(source[text.Words[at].Start]));
             // "L twice", "deux fois" behind it.
             if (piece.Symbols.Length == 1 && TwiceBehind(text, piece.Next) is > 0 and var behind)
                 return new(AtomKind.Letter, piece.Symbols[0] - 'a' + 1, piece.Symbols + piece.Symbols, at, behind, IsOptional: false);

@@ -46,7 +46,7 @@ internal sealed record ObjectWords
             + "needle in a haystack; lens of time; magnet for; moral compass; by hook or by crook; off the hook; burn the candle at both ends; "
             + "not worth the candle; hold a candle; skeleton key; under lock and key; lock stock and barrel; steal the show; walk the plank; "
             + "tip the scales; turn over a new leaf; drop anchor; anchor point; rope in; learn the ropes; know the ropes; whistle stop; "
-            + "clean as a whistle; wet your whistle; blow the whistle; under pressure; at the drop of a hat; a feather in your cap; "
+            + "clean as a whistle; wet your whistle; blow the whistle on; blew the whistle on; under pressure; at the drop of a hat; a feather in your cap; "
             + "birds of a feather; keep it under your hat; eat my hat; pull the strings; no strings attached; second string; on the button; "
             + "push your buttons; hot button; bright as a button; penny for your thoughts; the penny drops; the penny dropped; pretty penny; "
             + "a stitch in time; glove fits; hand in glove; fits like a glove; turn the page; same page; pearl of wisdom; pearls of wisdom; "
