@@ -37,6 +37,7 @@ internal sealed partial class CaselessCodes
             return;
         var folded = Hiragana(source);
         var quoted = Quoted().Matches(folded).Select(match => match.Groups["said"]).ToArray();
+        var lone = LoneKana.In(source);
         var examples = Example().Matches(folded).Select(match => match.Groups["said"]).ToArray();
         foreach (var (secret, letters) in codes)
         {
@@ -51,6 +52,8 @@ internal sealed partial class CaselessCodes
                 OneByOne(text, secret, letters, quoted, first, found);
             for (var first = 0; first < examples.Length; first++)
                 OneByOne(text, secret, letters, examples, first, found);
+            for (var first = 0; first < lone.Count; first++)
+                Alone(text, secret, letters, lone, first, found);
         }
 
         foreach (var (secret, word) in written)
@@ -73,6 +76,21 @@ internal sealed partial class CaselessCodes
             said += quoted[i].Value;
             if (said.Length == letters.Length && i > first)
                 Report(text, secret, quoted[first].Index, quoted[i].Index + quoted[i].Length, isSure: false, found);
+        }
+    }
+
+    private static void Alone(FoldedText text, int secret, string letters, List<(string Said, int Start, int End)> lone, int first, List<FoundSecret> found)
+    {
+        var said = "";
+        for (var i = first; i < lone.Count && letters.StartsWith(said + Hiragana(lone[i].Said), StringComparison.Ordinal); i++)
+        {
+            if (i > first && lone[i].Start - lone[i - 1].End > MostApart)
+                return;
+            said += Hiragana(lone[i].Said);
+            if (said.Length != letters.Length)
+                continue;
+            Report(text, secret, lone[first].Start, lone[i].End, isSure: false, found);
+            return;
         }
     }
 

@@ -16,9 +16,9 @@ internal sealed class LooseCodes
     private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
-    private readonly bool isUnspaced;
+    private readonly bool isUnspaced, hasLetterNames;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
-    private readonly HashSet<string> doubles, tallies;
+    private readonly HashSet<string> doubles, tallies, timesWords;
     private readonly string[] mirrored, initials;
     private readonly List<Part> parts = [];
     private readonly List<int> doubtful = [];
@@ -32,10 +32,11 @@ internal sealed class LooseCodes
         // The article and "and" are written as one with the word.
         if (language.BeforeNumbers.Length > 0)
             rows.UnionWith([.. from word in rows from before in language.BeforeNumbers.Append("وب") select before + word]);
-        isUnspaced = language.IsUnspaced;
+        (isUnspaced, hasLetterNames) = (language.IsUnspaced, language.Kinship.HasRoots);
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
         doubles = [.. FoldedText.BareWords(remarks.Doubles)];
         tallies = [.. FoldedText.BareWords(remarks.Tallies)];
+        timesWords = [.. FoldedText.BareWords(remarks.Times)];
         mirrored = remarks.Mirrored.Split(", ", StringSplitOptions.RemoveEmptyEntries);
         initials = remarks.Initials.Split(", ", StringSplitOptions.RemoveEmptyEntries);
     }
@@ -91,8 +92,9 @@ internal sealed class LooseCodes
             var (start, end) = (text.Words[token.First].Start, text.Words[token.Last].End);
             if (kind == Sign.Letter && LettersOf(text, tokens, source, i) is { Length: > 0 } letters)
             {
+                letters = Repeated(text, tokens, i, letters);
                 // "Wilhelm, also W": said before.
-                var isAgain = parts.Count > 0 && parts[^1].Symbols == letters && token.First - parts[^1].Last < 4;
+                var isAgain = parts.Count > 0 && parts[^1].Symbols.EndsWith(letters, StringComparison.Ordinal) && token.First - parts[^1].Last < 4;
                 parts.Add(new(letters, 0, token.First, token.Last, isAgain || token.Is(Sign.Unsure), IsValue: true));
             }
             else if (token.Is(Sign.Ordinal | Sign.Last) && !token.Is(Sign.Number))
@@ -152,6 +154,34 @@ internal sealed class LooseCodes
         return at >= 0 && tokens[i].Symbols.Length == 1 && doubles.Contains(text.Of(text.Words[tokens[at].Last]).ToString());
     }
 
+    // "L twice", "deux fois L", "zwei L", "pair of Ls".
+    private string Repeated(FoldedText text, ReadOnlySpan<Token> tokens, int i, string letters)
+    {
+        if (letters.Length != 1)
+            return letters;
+        var (before, behind) = (i - 1, i + 1);
+        while (before > 0 && before > i - 3 && (timesWords.Contains(Said(text, tokens[before]))
+            || (tokens[before].Is(Sign.Article | Sign.Grammar) && !tokens[before].Is(Sign.Number | Sign.Letter))))
+            before--;
+        // "Ring two A", "entre las dos Q".
+        var isNamed = before > 0 && before == i - 1 && (tokens[before - 1].Is(Sign.Code)
+            || (tokens[before - 1].Is(Sign.Article) && Said(text, tokens[before - 1]) is not ("a" or "ein" or "une" or "un")));
+        if (before >= 0 && !isNamed && tokens[before].Is(Sign.Number) && !tokens[before].Is(Sign.InFigures) && tokens[before].Value is > 1 and < 5
+            && text.Words[tokens[i].First].Parting < Parting.Comma)
+            return new(letters[0], tokens[before].Value);
+        if (before >= 0 && text.Words[tokens[i].First].Parting < Parting.Comma && doubles.Contains(Said(text, tokens[before])))
+            return letters + letters;
+        if (behind >= tokens.Length || text.Words[tokens[behind].First].Parting >= Parting.Comma)
+            return letters;
+        var isTwice = doubles.Contains(Said(text, tokens[behind])) && !(behind + 1 < tokens.Length && tokens[behind + 1].Is(Sign.Letter)
+            && text.Words[tokens[behind + 1].First].Parting < Parting.Comma);
+        var isTimes = tokens[behind].Is(Sign.Number) && tokens[behind].Value == 2 && behind + 1 < tokens.Length
+            && timesWords.Contains(Said(text, tokens[behind + 1]));
+        return isTwice || isTimes ? letters + letters : letters;
+    }
+
+    private static string Said(FoldedText text, in Token token) => text.Of(text.Words[token.Last]).ToString();
+
     private static bool IsPhrase(in Token token) => token.Last > token.First && token.Value is 0 or 6 or 7 or 12 or 13;
 
     // "Four crows": that hides a code, it doesn't tell it.
@@ -172,7 +202,7 @@ internal sealed class LooseCodes
         // "EM first" is two letters of a code, though letters have such names.
         var isCapital = word.Length > 1 && token.First == token.Last && source.AsSpan(text.Words[token.First].Start) is var own && own.Length >= word.Length
             && !own[..word.Length].ContainsAnyExceptInRange('A', 'Z') && codes.HasWithin(word.ToString());
-        if (token.Is(Sign.Letter) && token.Symbols.Length == 1 && !isCapital)
+        if (token.Is(Sign.Letter) && token.Symbols.Length is 1 or 2 && !isCapital)
             return token.Symbols;
         if (token.Last > token.First)
             return "";
@@ -239,7 +269,8 @@ internal sealed class LooseCodes
                 continue;
             var whole = said.ToString();
             var isOrdered = IsOrdered(text, start, end);
-            if ((used > 2 || isOrdered || kind == Sign.Letter) && (said.Length > Short || SpeaksOf(text, start, end)))
+            if ((used > 2 || isOrdered || kind == Sign.Letter)
+                && (said.Length > Short || SpeaksOf(text, start, end) || (kind == Sign.Letter && IsNamed(text, start, end))))
                 Report(whole, parts[start].First, parts[end].Last, found);
             if (!isOrdered || (whole.Length == Short && !SpeaksOf(text, start, end)))
                 continue;
@@ -259,6 +290,18 @@ internal sealed class LooseCodes
         }
 
         return true;
+    }
+
+    // Letters by their names, close behind each other: ميم ثم دالان.
+    private bool IsNamed(FoldedText text, int start, int end)
+    {
+        for (var i = start; i <= end; i++)
+        {
+            if (parts[i].IsValue && text.Words[parts[i].First].Length < 3)
+                return false;
+        }
+
+        return hasLetterNames && parts[end].Last - parts[start].First < Alone;
     }
 
     private bool IsOrdered(FoldedText text, int start, int end)

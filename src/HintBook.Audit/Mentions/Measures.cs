@@ -19,6 +19,7 @@ internal enum NumberRole
 /// <summary>Tells ordinary numbers from codes by what stands beside them. Asked only where the figures of a code were found.</summary>
 internal static partial class Measures
 {
+    private static readonly char[] SentenceEnds = ['!', '?', '\n', '。', '؟'];
     private const string Signs = "%‰°€$£¥₤″′²³㎝㎜㎏";
 
     // Units, currencies, months and what pages and years are called; from memory.
@@ -34,7 +35,8 @@ internal static partial class Measures
         + "grammes litres livre livres ans année années mois jour jours heure heures semaine degré degrés pourcent janvier février mars avril juin "
         + "juillet août septembre octobre novembre décembre metro metros centímetro centímetros milímetro milímetros gramo gramos litro litros libra "
         + "libras página páginas año años meses día días hora horas grado grados enero febrero marzo abril mayo junio julio agosto septiembre octubre "
-        + "noviembre diciembre سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما "
+        + "noviembre diciembre غراما غرامات كيلوغراما مترا أمتار كيلومتر كيلومترا كم لتر لترا لترات ملم مليمترا رطل رطلا أرطال دولارا "
+        + "سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما "
         + "ساعة دقيقة");
 
     private static readonly string[] BehindUnspaced =
@@ -47,7 +49,7 @@ internal static partial class Measures
 
     private static readonly FrozenSet<string> BeforeYears = Set(
         "in since from until till of around about circa ca anno year by im seit von bis um jahr jahre jahres en de depuis dès vers année desde hacia año "
-        + "del hasta سنة عام منذ في copyright");
+        + "del hasta after before nach vor après avant سنة عام منذ في بعد قبل حتى copyright");
 
     /// <summary>Whether a unit or the like follows a place in a text.</summary>
     public static bool Follow(string source, int end)
@@ -70,9 +72,10 @@ internal static partial class Measures
     /// <summary>What the figures in a range of a text may be.</summary>
     public static NumberRole RoleOf(string source, int start, int end)
     {
-        if (Follow(source, end) || IsBefore(source, start) || NumberOf().IsMatch(source.AsSpan(end)))
+        if (IsBefore(source, start) || NumberOf().IsMatch(source.AsSpan(end)) || IsPartOfNumber(source, start, end))
             return NumberRole.Ordinary;
-        if (IsPartOfNumber(source, start, end))
+        var isMeasure = Follow(source, end);
+        if (isMeasure && !IsShown(source, start, end))
             return NumberRole.Ordinary;
         foreach (var match in Groups().EnumerateMatches(source))
         {
@@ -86,12 +89,24 @@ internal static partial class Measures
                 return NumberRole.Ordinary;
         }
 
+        if (isMeasure)
+            return NumberRole.Doubtful;
         var range = source.AsSpan(start, end - start);
         if (Decimal().IsMatch(range) && Price().IsMatch(source))
             return NumberRole.Ordinary;
-        if (Decimal().IsMatch(range) || (Year().IsMatch(range) && BeforeYears.Contains(WordBefore(source, start))))
+        if (Decimal().IsMatch(range) || (Year().IsMatch(range)
+            && (BeforeYears.Contains(WordBefore(source, start)) || Span().IsMatch(source.AsSpan(0, start)) || SpanBehind().IsMatch(source.AsSpan(end)))))
             return NumberRole.Doubtful;
         return NumberRole.Code;
+    }
+
+    // "The scale must read 729 grams": what a lock that measures has to show.
+    private static bool IsShown(string source, int start, int end)
+    {
+        var from = start == 0 ? 0 : source.LastIndexOfAny(SentenceEnds, start - 1) + 1;
+        var to = source.IndexOfAny(SentenceEnds, end);
+        var sentence = source.AsSpan(from, (to < 0 ? source.Length : to) - from);
+        return Instrument().IsMatch(sentence) && Shown().IsMatch(sentence);
     }
 
     private static bool IsBefore(string source, int start)
@@ -161,6 +176,39 @@ internal static partial class Measures
         matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Price();
 
-    [GeneratedRegex("^(1[4-9]|20)[0-9]{2}$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+    // What measures, and what is said of it where it is a lock. From memory.
+    [GeneratedRegex(
+        @"\b(scales?|balance|gauge|meter|counter|pan|dial|pointer|needle|ruler|weights?|slider|\w*waage|zähler|zählwerk|zeiger|schale|gewicht|laufgewicht"
+        + @"|skala|scheibe|lineal|anzeige|angezeigt|manometer|compteur|aiguille|plateau|poids|curseur|cadran|jauge|règle|bascule|affichent|balanza|contador"
+        + @"|aguja|plato|pesa|cursor|esfera|regla|báscula|medidor|romana|indicador|vean)\b|秤|はかり|目盛|針|皿|おもり|メーター|つまみ|天秤"
+        + "|ميزان|عد[\u0651]?اد|مؤشر|كف[\u0651]?ة|الثقل|قرص|مسطرة|حتى يظهر",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Instrument();
+
+    [GeneratedRegex(
+        @"\b(must|has to|have to|should|needs? to|reads?|says?|shows?|shown|opens?|releases|until|set|turn|slide|load|wind|push|exactly|clicks?"
+        + @"|muss|soll|sollen|zeigen|zeigt|anzeigt|angezeigt|öffnet|stell\w*|dreh\w*|schieb\w*|kurbel\w*|gehör\w*|bis|leg\w*|klickt|steht|stehen"
+        + @"|doit|doivent|marque\w*|affich\w*|s['’]ouvre|jusqu\w*|tournez|posez|poussez|glisser|montez|réglez|clique|arrêter"
+        + @"|debe|tiene que|marca\w*|hasta|se abre|gire|suba|empuje|corra|ponga|clic|quedarse)\b"
+        + "|指|合わせ|開|回|のせ|載せ|まで|止め|動か|鳴|يجب|ينبغي|يشير|حتى|ينفتح|أدر|ضع|ارفع|حر[\u0651]?ك|ادفع|يظهر|يقف|نقرة",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Shown();
+
+    // "From 1894 to 1923".
+    [GeneratedRegex(
+        @"(from|von|de|من)\s+\d{4}\s+(to|until|till|bis|à|a|إلى)\s+$",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex Span();
+
+    [GeneratedRegex(
+        @"^\s+(to|until|till|bis|à|a|إلى)\s+\d{4}(?!\d)",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        matchTimeoutMilliseconds: 10_000)]
+    private static partial Regex SpanBehind();
+
+    [GeneratedRegex("^([1١][4-9٤-٩]|[2٢][0٠])[0-9٠-٩]{2}$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Year();
 }

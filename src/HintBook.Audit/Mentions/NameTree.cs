@@ -136,7 +136,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     {
         foreach (var (noun, owners) in nouns.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
-            if (owners.Secrets.Count > 1)
+            if (owners.Secrets.Count > 1 || IsAnotherName(noun, owners.Secrets.First()))
                 continue;
             var isCommon = ordinary.Contains(noun) || noun.Length <= LongestCommon;
             var ending = new Ending(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Noun, owners.Others) { IsCommon = isCommon };
@@ -151,6 +151,11 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         unspaced.Freeze();
     }
+
+    // "Smoker" is the whole name of another thing, and so no "bee smoker".
+    private bool IsAnotherName(string noun, int secret) =>
+        numbers.Of(noun) is >= 0 and var word && children.TryGetValue((0, word), out var node)
+        && endings[node] is { } here && here.Exists(ending => ending.Secret != secret && !ending.IsNoun);
 
     // "Taktstock des Kapellmeisters": how many words stand before the article of the owner; 0 if there is none.
     private static int OwnerAt(FoldedText name, List<string> words)
@@ -252,6 +257,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
             // Where another word of its name is said as well, the search for names apart judges.
             if (ending.Others is { } others && !objects.StandHandled(text, ids, source, first, ending.Written)
+                && !objects.StandShown(text, ids, source, first, ending.Written, ending.IsCommon)
                 && (ending.IsCommon || HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
                 continue;
             if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))

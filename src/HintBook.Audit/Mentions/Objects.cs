@@ -11,14 +11,15 @@ internal sealed class Objects
     private readonly Unmeant unmeant;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
-    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs;
+    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
 
     public Objects(WordNumbers numbers)
     {
         (this.numbers, unmeant) = (numbers, new(numbers.Language.Code));
         var folded = new FoldedText(numbers.Language);
         idioms = (
-            from phrase in IdiomsIn.Of(numbers.Language.Code).Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
+            from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code)]
+            from phrase in list.Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
             let idiom = Spaced(folded, phrase)
             from word in numbers.Language.IsUnspaced ? idiom.Select(letter => $"{letter}") : idiom.Split(' ', StringSplitOptions.RemoveEmptyEntries)
             group idiom by word).ToDictionary(each => each.Key, each => each.Distinct().ToArray(), StringComparer.Ordinal);
@@ -29,6 +30,7 @@ internal sealed class Objects
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         var done = ActsIn.Of(numbers.Language.Code);
         (acts, addressed) = ([.. FoldedText.BareWords(done.Acts)], [.. FoldedText.BareWords(done.Addressed)]);
+        recalls = [.. FoldedText.BareWords(done.Recalls)];
         (certain, belongs) = ([.. FoldedText.BareWords(remarks.Certain)], [.. FoldedText.BareWords(remarks.Belongs)]);
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
@@ -38,7 +40,8 @@ internal sealed class Objects
     {
         if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
-        if (IsPartOfCompound(text, source, first, last) || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name))
+        if (IsPartOfCompound(text, source, first, last)
+            || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
             return false;
@@ -122,11 +125,13 @@ internal sealed class Objects
     private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
 
     // "loupé" is no "loupe". What is written without any accent may have lost them.
-    private static bool HasOtherAccents(string source, int start, int end, string name)
+    private static bool HasOtherAccents(string source, int start, int end, string name, bool hasDots)
     {
+        var isSmall = hasDots && source.AsSpan(start, end - start) is var said && (said.EndsWith("chen") || said.EndsWith("lein"));
         foreach (var letter in source.AsSpan(start, end - start))
         {
-            if (letter is > '\u007F' and < '\u0250' && !name.Contains(letter, StringComparison.OrdinalIgnoreCase))
+            // "Körbchen" is a Korb.
+            if (letter is > '\u007F' and < '\u0250' && !(isSmall && letter is 'ä' or 'ö' or 'ü') && !name.Contains(letter, StringComparison.OrdinalIgnoreCase))
                 return true;
         }
 
@@ -281,6 +286,37 @@ internal sealed class Objects
             || (IsFirst(text, verb) && (numbers.UseOf(ids[verb]) & (WordUse.Determiner | WordUse.Grammar | WordUse.Between)) == WordUse.Plain);
     }
 
+    /// <summary>
+    /// Whether a noun is all that a clause says: "What's under the panel? A saw.", "next item: the shell"; or, with a known article before it, what the reader
+    /// has seen: "the hook you found". An uncommon one may also be what is found or lies somewhere: "you'll find a mallet".
+    /// </summary>
+    public bool StandShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
+    {
+        if (numbers.Language.IsUnspaced || !Stand(text, ids, source, at, at, name)
+            || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
+            return false;
+        var ends = at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma;
+        if (numbers.Language.Code == "ar")
+        {
+            var isNamed = source.AsSpan(text.Words[at].Start..text.Words[at].End).Contains("ال", StringComparison.Ordinal);
+            if (ends && at > 0 && text.Words[at].Parting >= Parting.Colon)
+                return true;
+            return isNamed && !ends && text.Words[at].Parting < Parting.Comma && recalls.Contains(text.Of(text.Words[at + 1]).ToString());
+        }
+
+        if (at == 0 || text.Words[at].Parting >= Parting.Comma)
+            return ends && at > 0 && text.Words[at].Parting == Parting.Colon;
+        var article = at - 1;
+        if (IsKnown(text, article) && !ends && recalls.Contains(text.Of(text.Words[at + 1]).ToString()))
+            return true;
+        var hasArticle = (numbers.UseOf(ids[article]) & WordUse.Determiner) != WordUse.Plain || text.Of(text.Words[article]) is "one";
+        if (!hasArticle || !ends || article == 0)
+            return false;
+        if (text.Words[article].Parting >= Parting.Colon && text.Words[article].Parting != Parting.Item)
+            return true;
+        return !isCommon && acts.Contains(text.Of(text.Words[article - 1]).ToString());
+    }
+
     // What somebody is told to do, whichever verb it is: "and polish", "polissez", "polieren Sie".
     private bool IsDone(FoldedText text, ReadOnlySpan<int> ids, int verb, bool isAddressed)
     {
@@ -321,7 +357,7 @@ internal sealed class Objects
         if (at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma)
             return false;
         var next = text.Of(text.Words[at + 1]).ToString();
-        if (belongs.Contains(next) || (numbers.Language.Code == "ar" && next.StartsWith("ال", StringComparison.Ordinal)))
+        if (belongs.Contains(next) || (numbers.Language.Code == "ar" && next.StartsWith("ال", StringComparison.Ordinal) && !recalls.Contains(next)))
             return true;
         if (numbers.Language.HasCompounds || numbers.UseOf(ids[at + 1]) != WordUse.Plain || acts.Contains(next))
             return false;

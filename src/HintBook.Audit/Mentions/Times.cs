@@ -36,6 +36,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
 {
     private readonly bool isHourFirst = language.IsHourFirst;
     private readonly TimeRemarks remarks = new(language);
+    private const int MostToNumber = 6, MostToLabel = 9;
     private readonly List<(int Minute, int First, int Last)> hours = [];
     private const int HalfDay = 12 * 60, LongestSearch = 9, FewWords = 4;
 
@@ -260,15 +261,37 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
     // "hour === 10 && minute === 45".
     private static (int, int)? Labelled(ReadOnlySpan<Token> tokens, int i)
     {
-        if (!tokens[i].Is(Sign.Hour | Sign.Length) || NumberBehind(tokens, i, 3) is not { } hour || !IsHour(tokens[hour]))
-            return null;
-        for (var at = hour + 1; at < Math.Min(tokens.Length, hour + 5); at++)
+        if (IsMinuteWord(tokens[i]) && NumberBehind(tokens, i, MostToNumber) is { } m && tokens[m].Value < 60)
         {
-            if (tokens[at].Is(Sign.Minute) && NumberBehind(tokens, at, 3) is { } minute && tokens[minute].Value < 60)
+            for (var at = m + 1; at < Math.Min(tokens.Length, m + MostToLabel); at++)
+            {
+                if (tokens[at].Is(Sign.Number))
+                    break;
+                if (IsHourWord(tokens[at]) && NumberBehind(tokens, at, MostToNumber) is { } h && IsHour(tokens[h]))
+                    return Of(tokens[h].Value, tokens[m].Value, h);
+            }
+        }
+
+        if (!IsHourWord(tokens[i]))
+            return null;
+        // A table: both words, then both numbers.
+        if (i + 3 < tokens.Length && IsMinuteWord(tokens[i + 1]) && IsHour(tokens[i + 2]) && tokens[i + 3].Is(Sign.Number) && tokens[i + 3].Value < 60)
+            return Of(tokens[i + 2].Value, tokens[i + 3].Value, i + 3);
+        if (NumberBehind(tokens, i, MostToNumber) is not { } hour || !IsHour(tokens[hour]))
+            return null;
+        for (var at = hour + 1; at < Math.Min(tokens.Length, hour + MostToLabel); at++)
+        {
+            if (tokens[at].Is(Sign.Number) && !tokens[at].Is(Sign.Unsure))
+                return null;
+            if (IsMinuteWord(tokens[at]) && NumberBehind(tokens, at, MostToNumber) is { } minute && tokens[minute].Value < 60)
                 return Of(tokens[hour].Value, tokens[minute].Value, minute);
         }
 
         return null;
+
+        static bool IsHourWord(in Token token) => token.Is(Sign.Hour | Sign.Length) || (token.Is(Sign.Short) && token.Is(Sign.Hand));
+
+        static bool IsMinuteWord(in Token token) => token.Is(Sign.Minute) || (token.Is(Sign.Long) && token.Is(Sign.Hand));
     }
 
     // "The short hand just before eleven, the long one on the nine."

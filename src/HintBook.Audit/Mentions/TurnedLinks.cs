@@ -188,6 +188,9 @@ internal sealed class TurnedLinks
         // "Nur die silberne geht auf."
         if (to - 2 > from && text.Of(text.Words[to - 2]) is "nur" or "bloss" or "only" or "seule" or "seul" or "solo" or "allein" or "just")
             return true;
+        // "Hay un tambor. Es de hojalata."
+        if (numbers.Language.Code == "es" && lastStop > from && copulas.Contains(text.Of(text.Words[lastStop]).ToString()))
+            return true;
         for (var i = from; i < text.Words.Length && i <= to + 3; i++)
         {
             if (i > from && i >= lastStop && (i <= to || text.Words[i].Parting < Parting.Stop)

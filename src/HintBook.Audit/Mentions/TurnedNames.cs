@@ -10,7 +10,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class TurnedNames
 {
-    private const int ShortestHalf = 3, ShortestTail = 5, MostKept = 24, LongestKept = 24;
+    private const int ShortestHalf = 3, ShortestTail = 5, ShortestMisspelt = 5, MostKept = 24, LongestKept = 24;
     private readonly AuditLanguage language;
     private readonly Stems stems;
     private readonly Dictionary<string, int> parts = new(StringComparer.Ordinal);
@@ -21,6 +21,7 @@ internal sealed class TurnedNames
     private readonly HashSet<string> stuffs, words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
     private readonly List<Turned> names = [];
+    private readonly List<(string Written, int Part)> spelt = [];
     private List<int>[] byPart = [];
 
     public TurnedNames(AuditLanguage language)
@@ -150,7 +151,40 @@ internal sealed class TurnedNames
             return [.. found];
         if (stems.WithoutFirst(word) is { } rest && hits.TryGetValue(rest, out found))
             return [.. found];
-        return InCompound(word);
+        return InCompound(word) is { Length: > 0 } halves ? halves : Misspelt(word);
+    }
+
+    // "The lether pouch": one letter left out, too many, other than it is, or two that changed places.
+    private PartHit[] Misspelt(ReadOnlySpan<char> word)
+    {
+        if (word.Length < ShortestMisspelt || language.Code.Length == 0 || language.Kinship.HasRoots || language.IsUnspaced)
+            return [];
+        foreach (var (written, part) in spelt)
+        {
+            if (written[0] == word[0] && IsNearly(word, written))
+                return [new(part, 0, IsFirst: false)];
+        }
+
+        return [];
+    }
+
+    private static bool IsNearly(ReadOnlySpan<char> word, ReadOnlySpan<char> written)
+    {
+        if (word.Length == written.Length)
+        {
+            var at = word.CommonPrefixLength(written);
+            if (at == word.Length)
+                return false;
+            var isOther = word.Length > ShortestMisspelt && word[(at + 1)..].SequenceEqual(written[(at + 1)..]);
+            return isOther || (at + 1 < word.Length && word[at] == written[at + 1] && word[at + 1] == written[at]
+                && word[(at + 2)..].SequenceEqual(written[(at + 2)..]));
+        }
+
+        var isShorter = word.Length < written.Length;
+        var shorter = isShorter ? word : written;
+        var longer = isShorter ? written : word;
+        var same = shorter.CommonPrefixLength(longer);
+        return longer.Length == shorter.Length + 1 && longer[(same + 1)..].SequenceEqual(shorter[same..]);
     }
 
     // "Pendelfach" for "Fach hinter dem Pendel".
@@ -198,6 +232,8 @@ internal sealed class TurnedNames
             return part;
         parts[stem] = part = parts.Count;
         Hit(stem, new(part, 0, IsFirst: false));
+        if (word.Length >= ShortestMisspelt)
+            spelt.Add((word, part));
         for (var cut = ShortestHalf; cut <= word.Length - ShortestHalf && Halves(word) > 0; cut++)
         {
             Hit(stems.Of(word.AsSpan(0, cut)), new(part, cut, IsFirst: true));

@@ -63,6 +63,10 @@ internal sealed class UnspacedNouns
         // 笛を吹く, 針の裏: one letter may be many things.
         if (end - start == 1)
             return source[start] >= '\u4E00' && (behind is ['を', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の底"));
+        // 中身は巾着ひとつ, 次の品は貝殻。
+        if (before is 'は' or '：' or '？' or '。' or '、' && start > 0 && (behind.IsEmpty || behind is ['。' or '？' or '！' or '\n', ..] || behind.StartsWith("です")
+            || behind.StartsWith("ひとつ") || behind.StartsWith("一つ") || behind.StartsWith("でし")))
+            return true;
         return behind is ['を' or 'が' or 'だ', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の下") || behind.StartsWith("の底")
             || behind.StartsWith("のふた") || behind.StartsWith("だけ") || behind.StartsWith("にも") || behind.StartsWith("」");
     }

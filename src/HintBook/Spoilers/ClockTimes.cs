@@ -15,6 +15,7 @@ internal sealed class ClockTimes(WordList words)
     private readonly Dictionary<int, List<(int Secret, int Minutes, bool IsTime)>> codes = [];
     private readonly NumberReader numbers = new(words);
     private readonly ClockHands hands = new(words);
+    private readonly ClockLabels labels = new(words);
     private readonly bool hasArticles = words.Language.Clock.HasArticles;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
     private readonly bool isHalfOfNext = words.Language.Clock.HalfOfNext;
@@ -52,7 +53,7 @@ internal sealed class ClockTimes(WordList words)
     {
         if (codes.Count == 0)
             return;
-        var (hasHands, seen) = (false, WordRole.None);
+        var (hasHands, seen, labelled) = (false, WordRole.None, PieceHint.None);
         read = source;
         hours.Clear();
         spans.Clear();
@@ -60,6 +61,7 @@ internal sealed class ClockTimes(WordList words)
         for (var i = 0; i < text.Words.Length; i++)
         {
             var role = words.RoleOf(text.Words[i].Id);
+            labelled |= words.Signs.HintOf(text.Words[i].Id);
             // "The big one on the seven, the small one past the eight."
             if ((role & (WordRole.Hour | WordRole.Minute)) == WordRole.None)
                 seen |= role & (WordRole.HourHand | WordRole.MinuteHand);
@@ -70,6 +72,12 @@ internal sealed class ClockTimes(WordList words)
         }
 
         Reckoned(text, found);
+        if ((labelled & (PieceHint.Hours | PieceHint.Minutes)) == (PieceHint.Hours | PieceHint.Minutes))
+        {
+            foreach (var (first, last, minutes) in labels.In(text, source))
+                Tell(text, first, last, minutes, isSure: false, found);
+        }
+
         if (hasHands)
         {
             foreach (var (first, last, minutes) in hands.In(text, source))

@@ -79,7 +79,7 @@ internal sealed class Finder
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
-        foreach (var idiom in language.Objects.Idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
+        foreach (var idiom in $"{language.Objects.Idioms}; {Idioms.Of(language.Code)}".Split("; ", StringSplitOptions.RemoveEmptyEntries))
         {
             // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
             if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))
@@ -235,6 +235,12 @@ internal sealed class Finder
             var mention = found[i];
             if (mention.Sureness != Sureness.Sure || !codes.Contains(mention.Secret))
                 continue;
+            if (settings.Contains(mention.Secret) && opening.IsTimetable(text, mention))
+            {
+                found[i] = mention with { Sureness = Sureness.Likely };
+                continue;
+            }
+
             var measured = numbers.Of(text, mention);
             isDoubted |= measured == Measured.Surely;
             found[i] = measured switch

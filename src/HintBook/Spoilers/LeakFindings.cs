@@ -33,9 +33,10 @@ internal static class LeakFindings
             why.Related);
 
     /// <summary>Words that give one copy's code to the owners of all. The code itself is said by the maker's own words alone, which are shown.</summary>
-    public static Finding OfCopy(Secret secret, Span at, string where) => OfCopyCode.At(
+    public static Finding OfCopy(Secret secret, Span at, string where, Sureness sureness) => (sureness == Sureness.Sure ? OfCopyCode : PerhapsCode).At(
         at,
-        $"{Capital(where)} says what opens “{secret.Id}” of copy {secret.Serial}. Every owner reads it, and for other copies it is wrong.",
+        $"{Capital(where)} says what opens “{secret.Id}” of copy {secret.Serial}{(sureness == Sureness.Sure ? "" : ", as it seems")}. "
+            + "Every owner reads it, and for other copies it is wrong.",
         "Say where owners find their own, such as “the number on the sheet of your copy”. "
             + "To let it stand, write “allow: [ { mention: …, why: … } ]” with the code as it stands there.");
 

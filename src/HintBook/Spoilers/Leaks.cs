@@ -116,7 +116,7 @@ internal static class Leaks
                 var where = stage is null ? passage.Where : $"{passage.Where} of “{stage.Title.Value}”";
                 if (secret.Kind == SecretKind.CopyAnswer)
                 {
-                    findings.Add(LeakFindings.OfCopy(secret, passage.SpanOf(mention.Start, mention.End), where));
+                    findings.Add(LeakFindings.OfCopy(secret, passage.SpanOf(mention.Start, mention.End), where, mention.Sureness));
                     continue;
                 }
 

@@ -20,6 +20,7 @@ internal sealed class NumberRuns(WordList words)
     private readonly List<(int From, int First, int Last)> pieces = [];
     private readonly StringBuilder digits = new();
     private readonly Measures measures = new(words);
+    private readonly NumbersAround around = NumbersAround.For(words.Language);
     private readonly string thousand = words.Language.Pieces.BigNumber;
     private int longest;
 
@@ -247,9 +248,10 @@ internal sealed class NumberRuns(WordList words)
                     continue;
                 var (start, end) = (text.Words[atoms[pieces[i].First].Word].Start, text.Words[atoms[pieces[j].Last].Word].End);
                 var measured = measures.Of(text, source, atoms[pieces[i].First].Word, atoms[pieces[j].Last].Word);
+                var isShown = measured == Measured.Likely && around.IsShown(source, start, end);
                 foreach (var (secret, sureness, alone) in here)
                 {
-                    if ((!whole && alone) || (measured != Measured.No && (alone || measured == Measured.Surely || to - from < ShortestInARun)))
+                    if ((!whole && alone) || (measured != Measured.No && !isShown && (alone || measured == Measured.Surely || to - from < ShortestInARun)))
                         continue;
                     var isSure = measured == Measured.No && (whole || i == j || to - from >= ShortestInARun);
                     found.Add(new(secret, start, end, isSure ? sureness : Sureness.Likely));

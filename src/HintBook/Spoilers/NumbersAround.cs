@@ -34,6 +34,10 @@ internal sealed class NumbersAround
     private readonly Regex? phones;
     private readonly Regex? setting;
     private readonly Regex? never;
+    private readonly Regex? spans;
+    private readonly Regex? afterSpans;
+    private readonly Regex? instruments;
+    private readonly Regex? showing;
     private readonly bool isCounted;
 
     private NumbersAround(CommonNumbers? known)
@@ -52,6 +56,8 @@ internal sealed class NumbersAround
         phones = Ends(known.Phones);
         setting = Of(known.Setting);
         never = Ends(known.Never);
+        (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
+        (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
     }
 
     /// <summary>What is known of numbers in a language.</summary>
@@ -75,9 +81,12 @@ internal sealed class NumbersAround
         // "Anno 240".
         if (Has(years, left) && (isYear || (isFigures && IsEra(left))))
             return Measured.Likely;
+        // "The wheel stood here since 1923", "locks made from 1894 to 1923".
+        if (isYear && isFigures && (Has(spans, left) || Has(afterSpans, right)))
+            return Measured.Likely;
         var isSet = IsSet(text, mention);
         if (Has(symbols, right) || Has(units, right))
-            return isFigures && figures < ShortYear && !isSet ? Measured.Surely : Measured.Likely;
+            return isFigures && figures < ShortYear && !isSet && !IsShown(text, mention.Start, mention.End) ? Measured.Surely : Measured.Likely;
         if (isFigures && Has(standards, left))
             return Measured.Likely;
         if (isSet)
@@ -142,15 +151,30 @@ internal sealed class NumbersAround
     private static bool IsGrouped(ReadOnlySpan<char> left) =>
         left.Length > 3 && left[^1] is ' ' or '-' or '/' && char.IsDigit(left[^2]) && char.IsDigit(left[^3]) && char.IsDigit(left[^4]);
 
-    private bool IsSet(string text, in Mention mention)
+    /// <summary>Whether a measure is one that an instrument has to show: "the scale must read 729 grams".</summary>
+    public bool IsShown(string text, int at, int behind)
     {
-        if (setting is null)
+        if (instruments is null)
             return false;
-        var (start, end) = (mention.Start, mention.End);
+        var (start, end) = Sentence(text, at, behind);
+        var sentence = text.AsSpan(start, end - start);
+        return Has(instruments, sentence) && Has(showing, sentence);
+    }
+
+    private static (int Start, int End) Sentence(string text, int start, int end)
+    {
         while (start > 0 && !IsEnd(text, start - 1))
             start--;
         while (end < text.Length && !IsEnd(text, end))
             end++;
+        return (start, end);
+    }
+
+    private bool IsSet(string text, in Mention mention)
+    {
+        if (setting is null)
+            return false;
+        var (start, end) = Sentence(text, mention.Start, mention.End);
         return setting.IsMatch(text.AsSpan(start, mention.Start - start)) || setting.IsMatch(text.AsSpan(mention.End, end - mention.End));
     }
 

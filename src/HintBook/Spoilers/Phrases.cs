@@ -1,16 +1,13 @@
-using System.Buffers;
-using System.Runtime.InteropServices;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
 /// <summary>
-/// Names as a tree of words, so that one walk over a text meets all of them, however many there are. A name is met with its words in
-/// order; its describing words may have up to two others between them, and "jar of honey" is "honey jar" too.
+/// Names in all the ways in which they are said, as a <see cref="NameTree"/>, so that one walk over a text meets all of them, however many there are. A name
+/// is met with its words in order; its describing words may have up to two others between them, and "jar of honey" is "honey jar" too.
 /// </summary>
 internal sealed class Phrases(WordList words)
 {
-    private const int MostBetween = 2;
     private const int ShortestPart = 3;
     private const int ShortestInCompound = 6;
     private const int ShortestLoose = 4;
@@ -26,23 +23,19 @@ internal sealed class Phrases(WordList words)
     /// <summary>The number that mentions of idioms have.</summary>
     public const int Idiom = -1;
 
-    private readonly Dictionary<(int Node, int Word), int> children = [];
-    private readonly List<int> first = [];
-    private readonly List<List<Ending>?> endings = [null];
-    private readonly List<bool> hasChildren = [false];
     private readonly Dictionary<int, List<(int Secret, string Bare, bool IsPart)>> heads = [];
     private readonly List<(int Secret, string Noun)> runNouns = [];
+    private readonly NameTree tree = new();
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
+    private readonly MisspeltNames misspelt = new(words);
     private readonly HashSet<int> named = [];
     private int owned;
     private readonly HashSet<int> figurative = [];
     private readonly NamesInRuns runs = new();
-    private readonly Surroundings around = new(words);
-    private readonly Figurative figures = new(words);
+    private PhraseWalk? walk;
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
-    private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>
@@ -86,7 +79,7 @@ internal sealed class Phrases(WordList words)
         {
             IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
         };
-        Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
+        tree.Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
         if (isExact || written.Length > MostWords)
             return;
         AddForms(written, bare);
@@ -100,17 +93,21 @@ internal sealed class Phrases(WordList words)
         }
 
         if (isTurned)
+        {
             Turn(secret, name, written, bare);
+            misspelt.Add(secret, written, bare);
+        }
+
         var tie = Array.FindIndex(written, word => Is(word, WordRole.Preposition));
         if (tie < 0 && written.Length is 2 or 3 && words.NumberOf("of") is >= 0 and var of)
         {
-            Insert([written[^1], of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
-            Insert([written[^1], words.Add("made"), of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
+            tree.Insert([written[^1], of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
+            tree.Insert([written[^1], words.Add("made"), of, .. written[..^1]], ending with { Sureness = Sureness.Likely });
         }
 
         if (tie > 0 && written[tie] == words.NumberOf("of") && tie < written.Length - 1 && !written[(tie + 1)..].Any(word => Is(word, WordRole.Preposition)))
         {
-            Insert([.. written[(tie + 1)..], .. written[..tie]], ending);
+            tree.Insert([.. written[(tie + 1)..], .. written[..tie]], ending);
             InsertJoined([.. written[(tie + 1)..], .. written[..tie]], [.. bare[(tie + 1)..], .. bare[..tie]], ending);
         }
 
@@ -122,7 +119,7 @@ internal sealed class Phrases(WordList words)
     {
         var written = Written(name, out _);
         if (written.Length > 0)
-            Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), new(secret, Sureness.Likely, rule) { Reading = SaidLetters.Hiragana(name) });
+            tree.Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), new(secret, Sureness.Likely, rule) { Reading = SaidLetters.Hiragana(name) });
     }
 
     // Spellings of other countries, feminines, what a thing's own verb is called: they are that word from now on, unless they are another one.
@@ -215,11 +212,11 @@ internal sealed class Phrases(WordList words)
         if (written.Length == 3 && Is(written[1], WordRole.Preposition))
         {
             foreach (var between in (string[])["", "n", "s", "en", "er"])
-                Insert([words.Add(bare[2] + between + bare[0])], new(secret, Sureness.Likely, Casing.Any));
+                tree.Insert([words.Add(bare[2] + between + bare[0])], new(secret, Sureness.Likely, Casing.Any));
         }
 
         for (var cut = ShortestPart; written.Length == 2 && cut <= bare[1].Length - ShortestTail; cut++)
-            Insert([written[0], words.Add(bare[1].AsSpan(cut..))], new(secret, Sureness.Likely, Casing.Any));
+            tree.Insert([written[0], words.Add(bare[1].AsSpan(cut..))], new(secret, Sureness.Likely, Casing.Any));
     }
 
     // "Medaille aus Bronze" and "bronzene Medaille" for a Bronzemedaille, wherever its two words meet.
@@ -235,10 +232,10 @@ internal sealed class Phrases(WordList words)
             // "Der Ritter" for a Zinnritter: of all its ends only words stand in texts.
             if (last.Length - cut >= ShortestTailHead)
                 AddHead(noun, secret, last[cut..], isPart: true);
-            Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
+            tree.Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
             // "Der Stab des Dirigenten" for a Dirigentenstab.
             foreach (var owner in (string[])["des", "der"])
-                Insert([noun, words.Add(owner), describing], new(secret, Sureness.Likely, Casing.Any));
+                tree.Insert([noun, words.Add(owner), describing], new(secret, Sureness.Likely, Casing.Any));
         }
     }
 
@@ -259,7 +256,7 @@ internal sealed class Phrases(WordList words)
                 || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
                 continue;
             var isOrdinary = words.Signs.IsOrdinary(noun) || owners.TrueForAll(owner => owner.IsPart);
-            Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary });
+            tree.Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary });
         }
     }
 
@@ -272,7 +269,7 @@ internal sealed class Phrases(WordList words)
             var written = Written(noun, out var bare);
             if (!isThing(secret) || owners.Any(owner => owner != secret) || Is(words.NumberOf(string.Concat(bare)), WordRole.Everyday))
                 continue;
-            Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun });
+            tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun });
             foreach (var reading in JapaneseReadings.Of(noun).Where(other => other.Length >= ShortestHead))
                 AddReading(secret, reading, Casing.Head);
         }
@@ -306,7 +303,7 @@ internal sealed class Phrases(WordList words)
         List<int> written = [];
         foreach (var word in reader.Words)
             written.Add(words.Add(reader.Bare(word)));
-        Insert([.. written], new(Idiom, Sureness.Sure, phrase.EndsWith('~') ? Casing.Open : Casing.Any));
+        tree.Insert([.. written], new(Idiom, Sureness.Sure, phrase.EndsWith('~') ? Casing.Open : Casing.Any));
     }
 
     // "hivetool" for a hive tool: any two neighbours written as one.
@@ -317,7 +314,7 @@ internal sealed class Phrases(WordList words)
             // "Stage 1 2" is no "Stage 12".
             var areFigures = char.IsAsciiDigit(bare[i][^1]) && char.IsAsciiDigit(bare[i + 1][0]);
             if (!areFigures && !Is(written[i], WordRole.Preposition) && !Is(written[i + 1], WordRole.Preposition))
-                Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
+                tree.Insert([.. written[..i], words.Add(bare[i] + bare[i + 1]), .. written[(i + 2)..]], ending);
         }
     }
 
@@ -333,237 +330,9 @@ internal sealed class Phrases(WordList words)
             : all.Where(word => !Is(word, WordRole.Determiner | WordRole.Function));
     }
 
-    /// <summary>Adds every mention to a list.</summary>
-    public void In(WordReader text, string source, List<Mention> found)
-    {
-        var all = text.Words;
-        if (hasNoSpaces)
-            runs.In(source, found);
-        for (var i = 0; i < all.Length; i++)
-        {
-            if (all[i].Id >= 0)
-                Step(0, all[i].Id, i, i);
-            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
-                && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
-                Step(0, joined, i, i + 1);
-            if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
-                Step(0, possessed, i, i + 1);
-            if (all[i].Id < 0 && hasCompounds)
-                Within(i);
-            if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
-            {
-                turned.Behind(text, i, found);
-                turned.Near(text, i, found);
-            }
-        }
-
-        void Step(int node, int word, int first, int last)
-        {
-            if (Child(node, word) is > 0 and var next)
-                Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
-        }
-
-        void Arrive(int node, int first, int last, int gaps, bool afterTie)
-        {
-            var read = text.Words;
-            foreach (var ending in endings[node] ?? [])
-            {
-                var (start, end) = (read[first].Start, read[last].End);
-                if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
-                    continue;
-                if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
-                    continue;
-                if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
-                    continue;
-                if (ending.Secret == Idiom && gaps > 0)
-                    continue;
-                // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
-                if (ending.IsMasculine && source[end - 1] == 'ة')
-                    continue;
-                if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
-                    continue;
-                if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
-                    continue;
-                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && around.IsDone(text, first))
-                    continue;
-                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
-                if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
-                    continue;
-                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
-                    continue;
-                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
-                    continue;
-                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
-                    continue;
-                if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
-                    continue;
-                if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
-                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last)
-                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)))))
-                    continue;
-                var isSmall = ending.Noun is not null && char.IsLower(source[start]);
-                // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
-                if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
-                    continue;
-                // 大風呂敷, a boast, is no 風呂敷.
-                if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
-                    continue;
-                var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
-                if (standing != Standing.Part)
-                {
-                    var isDoubtful = ending.Casing == Casing.Alone && (figurative.Contains(read[first].Id) || !around.IsNamed(text, first, last));
-                    var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
-                    found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
-                }
-            }
-
-            if (hasChildren[node])
-                Continue(node, first, last, gaps, afterTie);
-        }
-
-        // A name within a longer word: "Rauchgerätdeckel", "Kupferrauchgerät".
-        void Within(int at)
-        {
-            var word = text.Words[at];
-            var letters = text.Bare(word);
-            for (var cut = ShortestPart; cut <= letters.Length - ShortestPart; cut++)
-            {
-                if (cut >= ShortestInCompound)
-                    Tell(words.NumberOf(letters[..cut]), word);
-                if (letters.Length - cut >= ShortestInCompound)
-                    Tell(words.NumberOf(letters[cut..]), word);
-            }
-        }
-
-        void Tell(int part, in Word word)
-        {
-            if (part < 0 || Child(0, part) is not (> 0 and var node))
-                return;
-            foreach (var ending in endings[node] ?? [])
-            {
-                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Idiom)
-                    found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
-            }
-        }
-
-        // "Am geflochtenen Lederriemen" for a "geflochtener Riemen": the name's noun ends a longer one.
-        void AtTail(int node, int first, int at, int gaps)
-        {
-            var letters = text.Bare(text.Words[at]);
-            for (var cut = ShortestPart; cut <= letters.Length - ShortestTailHead; cut++)
-            {
-                if (words.NumberOf(letters[cut..]) is >= 0 and var tail && children.TryGetValue((node, tail), out var child))
-                {
-                    Arrive(child, first, at, gaps + 1, afterTie: false);
-                    return;
-                }
-            }
-        }
-
-        // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
-        void Continue(int node, int first, int last, int gaps, bool afterTie)
-        {
-            var read = text.Words;
-            var between = 0;
-            for (var next = last + 1; next < read.Length; next++)
-            {
-                var word = read[next];
-                if ((word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
-                    return;
-                if (hasPrefixes && words.IsBehindAnd(text.Bare(word)))
-                    return;
-                var comma = (word.Gap & Gap.Comma) != Gap.None;
-                if (word.Id >= 0 && !comma && children.TryGetValue((node, word.Id), out var child))
-                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
-                if (hasCompounds && word.Id < 0 && !comma)
-                    AtTail(node, first, next, gaps + between);
-                if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
-                    && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
-                    && children.TryGetValue((node, joined), out child))
-                    Arrive(child, first, next + 1, gaps + between, afterTie: false);
-                if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
-                    continue;
-                if (hasNoSpaces && word.Gap == Gap.None)
-                    return;
-                // A number describes nothing: "Stage 2 12" is no "Stage 12".
-                // "The hollowed-out bit".
-                var isJoined = (word.Gap & Gap.Hyphen) != Gap.None && !hasNoSpaces;
-                var isSmall = Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined && !words.Signs.IsDegree(word.Id);
-                if (isSmall || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
-                    return;
-            }
-        }
-    }
-
-    // A word that is a code as well: in quotes, by itself, or where something is spelt.
-    private bool IsMeant(WordReader text, string source, int first, int last)
-    {
-        var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
-            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
-            || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
-    }
-
-    // Small words may stand between: 青い木の札 for 青い札.
-    private static bool IsRead(ReadOnlySpan<char> said, string reading)
-    {
-        var at = 0;
-        foreach (var letter in SaidLetters.Hiragana(said.ToString()))
-        {
-            if (at < reading.Length && letter == reading[at])
-                at++;
-        }
-
-        return at == reading.Length;
-    }
-
-    private static bool IsExactly(WordReader text, int first, int last, string exact)
-    {
-        var at = 0;
-        for (var i = first; i <= last; i++)
-        {
-            var bare = text.Bare(text.Words[i]);
-            if (!exact.AsSpan(at).StartsWith(bare) || (i > first && (text.Words[i].Gap & ~Gap.Hyphen) != Gap.None))
-                return false;
-            at += bare.Length;
-        }
-
-        return at == exact.Length;
-    }
-
-    // "bull’s-eye" for a bullseye.
-    private static bool IsPossessive(string source, in Word word) =>
-        word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
-
-    private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
-
-    // "Ponga los sellos que hagan falta": several of a thing of which there is one.
-    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
-        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
-
-    // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
-    private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
-        isSmall ? word.SequenceEqual(noun) : words.Language.AreForms(noun, word) || word.EndsWith("chen") || word.EndsWith("lein");
-
-    // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
-    private bool MayBeOne(in Word left, in Word right) =>
-        IsHyphenated(right.Gap)
-        || (right.Gap == Gap.Space
-            && left.Length >= ShortestPart
-            && right.Length >= ShortestPart
-            && !Is(left.Id, WordRole.Function | WordRole.Determiner)
-            && !Is(right.Id, WordRole.Function));
-
-    private static bool IsCapital(ReadOnlySpan<char> letters)
-    {
-        foreach (var letter in letters)
-        {
-            if (char.IsLower(letter))
-                return false;
-        }
-
-        return true;
-    }
+    /// <summary>Adds every mention to a list. No name may be added afterwards.</summary>
+    public void In(WordReader text, string source, List<Mention> found) =>
+        (walk ??= new(words, tree, turned, misspelt, runs, figurative)).In(text, source, found);
 
     private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
 
@@ -586,9 +355,6 @@ internal sealed class Phrases(WordList words)
         return [.. written];
     }
 
-    // The node behind another one for a word, or 0. The first words of names stand in a list of their own, for every word of a text is looked up there.
-    private int Child(int node, int word) => node == 0 ? (word < first.Count ? first[word] : 0) : children.GetValueOrDefault((node, word));
-
     private bool IsGlued(in Word word)
     {
         foreach (var other in reader.Words)
@@ -599,79 +365,4 @@ internal sealed class Phrases(WordList words)
 
         return false;
     }
-
-    private void Insert(ReadOnlySpan<int> written, Ending ending)
-    {
-        var node = 0;
-        foreach (var word in written)
-        {
-            if (Child(node, word) is not (> 0 and var next))
-            {
-                next = endings.Count;
-                endings.Add(null);
-                hasChildren.Add(false);
-                hasChildren[node] = true;
-                if (node == 0)
-                {
-                    while (first.Count <= word)
-                        first.Add(0);
-                    first[word] = next;
-                }
-                else
-                {
-                    children[(node, word)] = next;
-                }
-            }
-
-            node = next;
-        }
-
-        var here = endings[node] ??= [];
-        if (!here.Exists(other => other.Secret == ending.Secret && other.Casing == ending.Casing && other.Reading == ending.Reading))
-            here.Add(ending);
-    }
-
-    [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
-    {
-        // In hiragana, if it is a reading.
-        public string Reading { get; init; } = "";
-
-        // The noun of a longer name, as it is written there.
-        public string Head { get; init; } = "";
-
-        // A noun that many texts have.
-        public bool IsOrdinary { get; init; }
-
-        // An Arabic word without the ending of the feminine.
-        public bool IsMasculine { get; init; }
-    }
-}
-
-/// <summary>What the letters of a mention must look like.</summary>
-internal enum Casing
-{
-    /// <summary>Large or small.</summary>
-    Any,
-
-    /// <summary>All large: the word is also an everyday one.</summary>
-    Capitals,
-
-    /// <summary>Large or small, letter by letter as declared.</summary>
-    Exact,
-
-    /// <summary>Large or small, letter by letter as declared, and where something is set or spelt.</summary>
-    Spelled,
-
-    /// <summary>Large or small, with no article behind it: <c>the key to happiness</c>.</summary>
-    Open,
-
-    /// <summary>Large or small: one word that may stand in figures of speech, and is sure only where a thing is handled.</summary>
-    Alone,
-
-    /// <summary>Large or small: an everyday word, which counts only where a thing is handled.</summary>
-    Object,
-
-    /// <summary>Large or small: the noun of a longer name, which counts only where a thing is handled or somebody's.</summary>
-    Head,
 }

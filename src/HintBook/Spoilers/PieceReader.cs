@@ -72,7 +72,8 @@ internal sealed class PieceReader(WordList words)
             var role = words.RoleOf(word.Id);
             var hint = words.Signs.HintOf(word.Id);
             isTurned |= (hint & PieceHint.Turning) != PieceHint.None;
-            hasInitials |= (hint & PieceHint.Initials) != PieceHint.None || ((hint & PieceHint.Letter) != PieceHint.None && words.Signs.PlaceOf(before) == 1);
+            hasInitials |= (hint & PieceHint.Initials) != PieceHint.None || ((hint & PieceHint.Letter) != PieceHint.None && words.Signs.PlaceOf(before) == 1)
+                || (words.Language.HeadFirst && words.Signs.PlaceOf(word.Id) == 1 && (words.Signs.HintOf(before) & PieceHint.Letter) != PieceHint.None);
             before = word.Id;
             if (char.IsAsciiDigit(text.Bare(word)[0]) || (word.Id >= 0 && words.FigureOf(word.Id) is not null))
                 figures++;
@@ -342,8 +343,13 @@ internal sealed class PieceReader(WordList words)
         var isNext = at > 0 && char.IsUpper(source[word.Start]) && ((word.Gap & Gap.Comma) != Gap.None || Has(text, at - 1, WordRole.And | WordRole.Sequence));
         if (next < text.Words.Length && bare.Length == 1 && !isNext && (text.Words[next].Gap & Parting) == Gap.None
             && !Has(text, next, Helping | WordRole.Setting | WordRole.Place)
-            && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces)
-            return null;
+            && text.Words[next].Length > 1 && words.Signs.LetterOf(text.Words[next].Id) == '\0' && !hasNoSpaces
+            && words.FigureOf(text.Words[next].Id) is not { Kind: FigureKind.Again })
+        {
+            // The code of signals has "x-ray".
+            return letter == 'x' && text.Words[next].Gap == Gap.Hyphen && text.Bare(text.Words[next]) is "ray" ? new("x", at, next + 1) : null;
+        }
+
         return new($"{letter}", at, next);
     }
 

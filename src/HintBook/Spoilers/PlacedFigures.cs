@@ -18,12 +18,12 @@ internal sealed partial class PlacedFigures(WordList words)
         [
             "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "link", "recht", "mitt", "dazwischen", "einer", "zehner",
             "gauche", "droite", "milieu", "entre", "unit", "dizaine", "izquierda", "derecha", "medio", "centro", "center", "centre", "unidad",
-            "decena",
+            "decena", "top", "bottom", "upper", "lower", "ober", "oben", "unter", "unten", "haut", "bas", "rieur", "arriba", "abajo", "superior", "inferior",
         ],
         StringComparison.OrdinalIgnoreCase);
 
     private static readonly SearchValues<string> Others = SearchValues.Create(
-        ["左", "右", "中", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات"],
+        ["左", "右", "中", "上", "下", "の位", "يسار", "يمين", "وسط", "بينهما", "الآحاد", "العشرات", "أعلى", "أسفل", "العليا", "السفلى"],
         StringComparison.Ordinal);
     private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
@@ -157,8 +157,12 @@ internal sealed partial class PlacedFigures(WordList words)
         : Decimal + 3;
 
     [GeneratedRegex(
-        @"(?<left>\b(left|link(s|e[rsnm]?)|gauche|izquierd[ao])\b|左端?|اليسار|يسارا)|(?<right>\b(right|recht(s|e[rsnm]?)|droite?|derech[ao])\b|右端?|اليمين|يمينا)"
-        + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|الوسط|بينهما)"
+        @"(?<left>\b(left|link(s|e[rsnm]?)|gauche|izquierd[ao]|top(most)?|upper(most)?"
+        + @"|oben|ober(e[rsnm]?|st\w+)|haut|supérieure?|arriba|superior)\b|左端?|上(?!げ)|اليسار|يسارا|الأعلى|العليا)"
+        + @"|(?<right>\b(right|recht(s|e[rsnm]?)|droite?|derech[ao]"
+        + @"|bottom|lower|lowest|unten|unter(e[rsnm]?|st\w+)|bas|inférieure?|abajo|inferior)\b|右端?|下(?!さ|げ)|اليمين|يمينا|الأسفل|السفلى)"
+        + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen"
+        + @"|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|あいだ|間(?=[はにが])|الوسط|الوسطى|بينهما)"
         + @"|(?<units>\b(units|ones|einer(stelle)?|unités|unidades)\b|一の位|الآحاد)|(?<tens>\b(tens|zehner(stelle)?|dizaines|decenas)\b|十の位|العشرات)"
         + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines|centenas)\b|百の位|المئات)"
         + @"|(?<thousands>\b(thousands|tausender(stelle)?|milliers|millares)\b|千の位|الآلاف)",

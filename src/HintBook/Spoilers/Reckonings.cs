@@ -105,10 +105,10 @@ internal sealed class Reckonings
     {
         for (var steps = 0; steps < 3; steps++)
         {
-            if ((OperationAt(text, next) & Operation.Squared) != Operation.None && value < MostSquared)
+            if (value < MostSquared && SquaredAt(text, next) is > 0 and var squared)
             {
-                value *= value;
-                Tell(text, first, ++next, value, found);
+                (value, next) = (value * value, squared);
+                Tell(text, first, next, value, found);
             }
 
             if (Operator(text, source, next, out var behind) is not (not Operation.None and var operation) || behind >= text.Words.Length)
@@ -125,6 +125,21 @@ internal sealed class Reckonings
             value = isTimes ? value * other : (operation & (Operation.Plus | Operation.More)) != Operation.None ? value + other : Math.Abs(value - other);
             Tell(text, first, next, value, found);
         }
+    }
+
+    // "Squared", "zum Quadrat", "multiplied by itself": where it ends, or 0.
+    private int SquaredAt(WordReader text, int at)
+    {
+        for (var i = at; i < text.Words.Length && i <= at + MostBetween && (text.Words[i].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None; i++)
+        {
+            var operation = OperationAt(text, i);
+            if ((operation & Operation.Squared) != Operation.None)
+                return i + 1;
+            if ((operation & Operation.Times) == Operation.None && !Has(text, i, helping))
+                return 0;
+        }
+
+        return 0;
     }
 
     private Operation Operator(WordReader text, string source, int at, out int next)

@@ -68,8 +68,15 @@ internal sealed class SaidLetters(WordList words)
             }
         }
 
-        if (hasNoSpaces)
-            OtherKana(text, source, found);
+        if (!hasNoSpaces)
+            return;
+        OtherKana(text, source, found);
+        LoneKana.Gather(source, said);
+        foreach (var (secret, letters) in codes)
+        {
+            for (var first = 0; first + 1 < said.Count; first++)
+                Walk(secret, letters, first, found);
+        }
     }
 
     private void InCapitals(WordReader text, string source, List<Mention> found)
@@ -159,9 +166,17 @@ internal sealed class SaidLetters(WordList words)
                 if (QuotedAt(source, word.Start) is > 0 and var length && IsListed(source, word.Start, length))
                     said.Add((Hiragana(source.Substring(word.Start, length)), word.Start, word.Start + length, i));
             }
+            else if (words.Signs.TwoOf(word.Id) is not '\0' and var two)
+            {
+                said.Add(($"{two}", word.Start, word.End, i));
+                said.Add(($"{two}", word.Start, word.End, i));
+            }
             else if (words.Signs.LetterOf(word.Id) is not '\0' and var letter && letter > '\u02FF')
             {
                 said.Add(($"{letter}", word.Start, word.End, i));
+                // الدال مرتين.
+                if (i + 1 < text.Words.Length && words.Signs.IsTwice(text.Words[i + 1].Id))
+                    said.Add(($"{letter}", word.Start, text.Words[i + 1].End, i + 1));
             }
             else if (word.Length == 1 && text.Bare(word)[0] > '\u02FF')
             {

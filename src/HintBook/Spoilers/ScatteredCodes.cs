@@ -152,7 +152,13 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         if (reader.At(text, source, at, PieceKind.Letters) is { } piece)
         {
             var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < 3;
-            var isWord = text.Words[at].Length == 1 && char.IsLower(source[text.Words[at].Start]);
+            // "A Y, an E".
+            var isArticle = at + 1 < text.Words.Length && piece.Symbols is "a" && text.Words[at].Length == 1 && text.Words[at + 1].Length == 1
+                && text.Words[at + 1].Gap == Gap.Space && char.IsUpper(source[text.Words[at + 1].Start]);
+            var isWord = text.Words[at].Length == 1 && (isArticle || char.IsLower(source[text.Words[at].Start]));
+            // "L twice", "deux fois" behind it.
+            if (piece.Symbols.Length == 1 && TwiceBehind(text, piece.Next) is > 0 and var behind)
+                return new(AtomKind.Letter, piece.Symbols[0] - 'a' + 1, piece.Symbols + piece.Symbols, at, behind, IsOptional: false);
             return new(AtomKind.Letter, piece.Symbols[0] - 'a' + 1, piece.Symbols, at, piece.Next, isAgain || isWord || IsWordOfGrammar(text, at));
         }
 
@@ -161,6 +167,12 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         var times = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again or FigureKind.Small, Value: > 1 and < 5 and var many } ? many
             : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
         var letter = times > 1 ? at + 1 : at;
+        // "A pair of Ls", "deux fois L".
+        while (times > 1 && letter + 1 < text.Words.Length && letter < at + 3 && (words.Signs.IsTimes(text.Words[letter].Id)
+            || (text.Words[letter].Length > 1 && (words.RoleOf(text.Words[letter].Id) & (WordRole.Preposition | WordRole.Determiner)) != WordRole.None)))
+            letter++;
+        if (letter < text.Words.Length && times > 1 && LetterOfMany(text.Bare(text.Words[letter])) is > '\0' and var many2)
+            return new(AtomKind.Letter, many2 - 'a' + 1, new(many2, times), at, letter + 1, IsOptional: false);
         if (letter >= text.Words.Length || text.Bare(text.Words[letter]) is not ([>= 'a' and <= 'z'] or [>= 'a' and <= 'z', 's']))
             return null;
         var isPlural = text.Words[letter].End - text.Words[letter].Start > 1;
@@ -173,6 +185,20 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         var symbol = text.Bare(text.Words[letter])[0];
         return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, IsOptional: false);
     }
+
+    // The word behind "twice" or "two times", or 0.
+    private int TwiceBehind(WordReader text, int at)
+    {
+        if (at >= text.Words.Length || (text.Words[at].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) != Gap.None)
+            return 0;
+        if (words.Signs.IsTwice(text.Words[at].Id))
+            return at + 1;
+        return at + 1 < text.Words.Length && words.FigureOf(text.Words[at].Id) is { Value: 2 } && words.Signs.IsTimes(text.Words[at + 1].Id) ? at + 2 : 0;
+    }
+
+    // "Dos eles": the name of a letter in the plural.
+    private char LetterOfMany(ReadOnlySpan<char> bare) =>
+        bare.Length > 2 && bare[^1] == 's' && words.NumberOf(bare[..^1]) is >= 0 and var name ? words.Signs.LetterOf(name) : '\0';
 
     // "Double u", "uve doble", "i griega", "double vé".
     private static char NamedByTwo(ReadOnlySpan<char> first, ReadOnlySpan<char> second) => first switch

@@ -35,10 +35,26 @@ internal sealed class Surroundings(WordList words)
     /// <summary>Whether something is only likened to it: <c>as light as a feather</c>.</summary>
     public bool IsLikened(WordReader text, int first)
     {
+        if (words.Language.HasNoSpaces)
+            return IsLikenedBehind(text, first);
         for (var i = first - 1; i >= 0 && i >= first - MostSimile && IsWithin(text, i + 1); i--)
         {
             if (words.Signs.IsSimile(text.Words[i].Id))
                 return true;
+        }
+
+        return false;
+    }
+
+    // スポンジのように, 鏡みたいな.
+    private static bool IsLikenedBehind(WordReader text, int first)
+    {
+        for (var i = first + 1; i + 2 < text.Words.Length && i < first + MostWords && text.Words[i].Gap == Gap.None; i++)
+        {
+            if (text.Bare(text.Words[i]) is "の" && text.Bare(text.Words[i + 1]) is "よ" && text.Bare(text.Words[i + 2]) is "う")
+                return true;
+            if (text.Bare(text.Words[i])[0] is >= 'ぁ' and <= 'ん')
+                return text.Bare(text.Words[i]) is "み" && text.Bare(text.Words[i + 1]) is "た" && text.Bare(text.Words[i + 2]) is "い";
         }
 
         return false;
@@ -97,7 +113,14 @@ internal sealed class Surroundings(WordList words)
         if (IsHandled(text, first, last))
             return true;
         if (words.Language.HasNoSpaces)
-            return last + 1 < text.Words.Length && text.Bare(text.Words[last + 1]) is "を";
+        {
+            // 中身は巾着ひとつ, 次の品は貝殻。
+            var isTopic = first == 0 || text.Bare(text.Words[first - 1]) is "は" || (text.Words[first].Gap & Ending) != Gap.None;
+            return (last + 1 < text.Words.Length && text.Bare(text.Words[last + 1]) is "を")
+                || (isTopic && first > 0 && (last + 1 >= text.Words.Length || (text.Words[last + 1].Gap & Ending) != Gap.None
+                    || text.Bare(text.Words[last + 1]) is "で" or "ひ" or "一" or "だ"));
+        }
+
         var before = first - 1;
         if (before >= 0 && IsWithin(text, first) && HasArticle(text.Words[before], text))
             return true;
@@ -142,6 +165,39 @@ internal sealed class Surroundings(WordList words)
         if (before == 0 || (text.Words[before].Gap & Beginning) != Gap.None)
             return !IsOneOf(text, before, WordRole.Determiner | WordRole.Not) && !IsConjunction(text.Words[before].Id);
         return IsHandledNext(text, last) && IsConjunction(text.Words[before].Id);
+    }
+
+    /// <summary>
+    /// Whether it is all that a clause says behind another one ("What's under the panel? A saw."), or is what the reader has met: "the pick you unclipped".
+    /// </summary>
+    public bool IsShown(WordReader text, int first, int last)
+    {
+        var isPrefixed = words.Language.Prefixes.Length > 0;
+        var article = first - 1;
+        var isCertain = isPrefixed ? IsCertain(text.Bare(text.Words[last])) : ArticleBefore(text, first) >= 0;
+        if (isCertain && last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Beginning) == Gap.None && IsRecalling(text, last + 1))
+            return true;
+        if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None)
+            return false;
+        if (isPrefixed)
+            return first > 0 && (text.Words[first].Gap & Beginning) != Gap.None;
+        return article > 0 && IsSmall(text.Words[article]) && (text.Words[first].Gap & Ending) == Gap.None
+            && (text.Words[article].Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None;
+    }
+
+    // "You", "que", "den Sie", الذي.
+    private bool IsRecalling(WordReader text, int at)
+    {
+        var bare = text.Bare(text.Words[at]);
+        return words.Language.Code switch
+        {
+            "en" => bare is "you" or "youve",
+            "de" => bare is "den" or "die" or "das" && at + 1 < text.Words.Length && text.Bare(text.Words[at + 1]) is "sie" or "du" or "ihr",
+            "fr" => bare is "que" && at + 1 < text.Words.Length && text.Bare(text.Words[at + 1]) is "vous" or "tu",
+            "es" => bare is "que",
+            "ar" => bare is "الذي" or "التي",
+            _ => false,
+        };
     }
 
     /// <summary>Whether a short noun, which may be many words, has "the" before it where something is done.</summary>

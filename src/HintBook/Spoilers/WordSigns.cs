@@ -45,6 +45,8 @@ internal sealed class WordSigns
     private readonly HashSet<int> questions = [];
     private readonly HashSet<int> addressed = [];
     private readonly HashSet<int> tallies = [];
+    private readonly HashSet<int> times = [];
+    private readonly Dictionary<int, char> doubled = [];
 
     public WordSigns()
     {
@@ -91,7 +93,14 @@ internal sealed class WordSigns
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
         (questions, addressed) = (SetOf(language.Objects.Questions), SetOf(language.Objects.Addressed));
-        tallies = SetOf(language.Pieces.Tallies);
+        (tallies, times) = (SetOf(pieces.Tallies), SetOf(pieces.Times));
+        foreach (var name in Split(pieces.Names).Where(_ => language.Code == "ar"))
+        {
+            // دالان, دالين: two of them.
+            foreach (var dual in (string[])["ان", "ين"])
+                doubled.TryAdd(add(name[..^2] + dual), name[^1]);
+        }
+
         (indefinite, of) = (SetOf(language.Objects.Indefinite), SetOf(language.Objects.Of));
         HashSet<int> turning =
         [
@@ -101,6 +110,8 @@ internal sealed class WordSigns
         Hint(turning, PieceHint.Turning);
         Hint(initials, PieceHint.Initials);
         Hint(letterWords, PieceHint.Letter);
+        Hint(SetOf(clock.HourLabel), PieceHint.Hours);
+        Hint(SetOf(clock.MinuteLabel), PieceHint.Minutes);
 
         void Hint(HashSet<int> all, PieceHint hint)
         {
@@ -131,6 +142,12 @@ internal sealed class WordSigns
 
     /// <summary>Whether it makes two of a figure.</summary>
     public bool IsTwice(int word) => twice.Contains(word);
+
+    /// <summary>Whether it makes as many of something as the number before it says: <c>two times</c>.</summary>
+    public bool IsTimes(int word) => times.Contains(word);
+
+    /// <summary>The letter of which a word says that there are two, or NUL.</summary>
+    public char TwoOf(int word) => doubled.GetValueOrDefault(word);
 
     /// <summary>Whether it stands between a letter and a word that begins with it.</summary>
     public bool IsStanding(int word) => standing.Contains(word);
@@ -235,4 +252,10 @@ internal enum PieceHint : byte
 
     /// <summary>It is the word for a letter.</summary>
     Letter = 4,
+
+    /// <summary>It says that a number beside it is an hour.</summary>
+    Hours = 8,
+
+    /// <summary>It says that a number beside it is one of minutes.</summary>
+    Minutes = 16,
 }

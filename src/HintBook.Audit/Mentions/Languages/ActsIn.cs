@@ -8,6 +8,9 @@ namespace HintBook.Audit.Mentions.Languages;
 /// <param name="Fixtures">Nouns that are never one thing, for every box has several of them.</param>
 internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
 {
+    /// <summary>What begins a clause behind a thing that the reader has met: "the pick you unclipped".</summary>
+    public string Recalls { get; init; } = "";
+
     private static ActsIn English { get; } = new(
         "take find pick hold use turn lift pull push give wind shake tilt tip press rub stroke tap knock squeeze twist unscrew screw open close shut "
         + "place put lay set hang hook drop slide slip fit insert lower raise swing spin rotate roll flip move shift shove nudge poke prod tug draw "
@@ -16,7 +19,10 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "",
         "box case chest drawer drawers door lid panel plate board lock key card label paper letter note book page piece part thing object line word "
         + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
-        + "table one other first last glass wood light");
+        + "table one other first last glass wood light")
+    {
+        Recalls = "you youve you’ve",
+    };
 
     private static ActsIn German { get; } = new(
         "nimm nehmen nehmt such suchen suche find finden halte halten dreh drehe drehen heb hebe heben zieh ziehe ziehen schieb schiebe schieben gib geben "
@@ -35,7 +41,10 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "libérez suspendez accrochez baissez remontez derrière sous dans sur avec sans cache contient renferme porte",
         "",
         "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche clé serrure carte papier lettre livre page pièce chose ligne mot nombre "
-        + "signe côté coin fond trou main table maison mur verre bois");
+        + "signe côté coin fond trou main table maison mur verre bois")
+    {
+        Recalls = "que qui",
+    };
 
     private static ActsIn Spanish { get; } = new(
         "toma tome coge coja busca busque encuentra usa use gira gire levanta levante tira tire empuja empuje da dé sacude inclina aprieta apriete pon ponga "
@@ -43,13 +52,19 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "suelta suelte cuelga baja baje sube sostén sujeta sujete agarra agarre tras bajo en con sin dentro detrás debajo esconde guarda contiene",
         "usted ustedes",
         "caja cofre baúl cajón puerta tapa panel placa tabla llave cerradura carta papel nota libro página pieza cosa línea palabra número signo lado esquina "
-        + "fondo agujero mano mesa casa pared vidrio madera");
+        + "fondo agujero mano mesa casa pared vidrio madera")
+    {
+        Recalls = "que",
+    };
 
     private static ActsIn Arabic { get; } = new(
         "خذ ضع اسحب ادفع ارفع أدر افتح هز اضغط انفخ افرك حرك فك علق المس أخرج أمسك اقلب اطرق استعمل استخدم ابحث تنفتح "
-        + "ينفتح انفتحت تخفي يخفي تحمل يحمل تحت خلف داخل في وراء فوق هذا هذه ذلك تلك",
+        + "ينفتح انفتحت تخفي يخفي تحمل يحمل تحت خلف داخل في وراء فوق هذا هذه ذلك تلك على إلى ستحتاج أدخل املأ خذ",
         "",
-        "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب");
+        "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب")
+    {
+        Recalls = "الذي التي اللذان اللتان",
+    };
 
     private static ActsIn None { get; } = new("", "", "");
 

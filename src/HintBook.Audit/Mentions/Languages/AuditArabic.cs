@@ -50,6 +50,9 @@ internal static class AuditArabic
             : [bare];
         // قفازك and قفازه: yours and his.
         var bound = bare[^1] == 'ه' && bare.Length > 3 ? bare[..^1] + "ت" : bare;
+        // "إبريقًا فضيًّا": what one finds or takes.
+        if (bare.Length > 2 && !(bare[^1] is 'ه' or 'ا' or 'ى' or 'ء'))
+            numbers = [.. numbers, bare + "ا"];
         string[] owned = bare.Length < 3 ? [] : [.. Owners.Select(owner => bound + owner)];
         return numbers.Concat(owned).SelectMany(form => Before.Select(before => before + form)).Prepend(word).Distinct();
     }

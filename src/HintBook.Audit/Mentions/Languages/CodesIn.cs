@@ -72,7 +72,7 @@ internal static class CodesIn
         new(Sign.More, "weiteres, weitere, weiterer"),
         new(Sign.Number, "unglückszahl", 13, "13"),
         new(Sign.Number, "halbes dutzend, halben dutzend", 6, "6"),
-        new(Sign.Number, "gar nichts, leerstelle", 0, "0"),
+        new(Sign.Number, "gar nichts, nichts, leerstelle", 0, "0"),
         new(Sign.Number, "kleinste primzahl, kleinsten primzahl", 2, "2"),
         new(Sign.Number, "heiligen drei könige, musketiere, seiten eines dreiecks", 3, "3"),
         new(Sign.Number, "jahreszeiten, himmelsrichtungen, evangelisten, saiten einer geige", 4, "4"),
@@ -105,7 +105,7 @@ internal static class CodesIn
         new(Sign.Right, "à sa droite"),
         new(Sign.Backwards, "de droite à gauche, à l’envers, à rebours, en partant de la droite, en partant de la fin"),
         new(Sign.More, "autre"),
-        new(Sign.Number, "paire de", 2),
+        new(Sign.Number, "paire de, paire", 2),
         new(Sign.Number, "demi-douzaine", 6, "6"),
         new(Sign.Number, "une douzaine", 12, "12"),
         new(Sign.Number, "rois mages, mousquetaires, côtés d’un triangle", 3, "3"),
@@ -115,7 +115,7 @@ internal static class CodesIn
         new(Sign.Number, "jours de la semaine, péchés capitaux, nains, merveilles du monde, couleurs de l’arc-en-ciel", 7, "7"),
         new(Sign.Number, "pattes d’une araignée, pattes de l’araignée, planètes", 8, "8"),
         new(Sign.Number, "muses", 9, "9"),
-        new(Sign.Number, "rien du tout", 0, "0"),
+        new(Sign.Number, "rien du tout, rien", 0, "0"),
         new(Sign.Number, "aucun, aucune", 0, "0"),
         new(Sign.Code,
             "molette, molettes, roue, roues, chiffre, chiffres, nombre, code, combinaison, anneau, anneaux, bague, bagues, cadenas, serrure, curseur, "
@@ -188,6 +188,7 @@ internal static class CodesIn
         new(Sign.Previous, "قبلها, قبله, سابقة"),
         new(Sign.Backwards, "عكس, بالعكس, من اليسار إلى اليمين"),
         new(Sign.Figures, "صفران, صفرين, أصفار", 0, "0"),
+        .. TwoLetters(),
         new(Sign.Code, "عجلة, عجلات, رقم, أرقام, قفل, حرف, حروف, حلقة, حلقات, قرص, أقراص, أدر, اضبط, اكتب, رمز, ترتيب, خانة"),
     ];
 
@@ -217,7 +218,8 @@ internal static class CodesIn
         + "n en o oh o owe p pee p pea "
         + "q cue q queue "
             + "r ar r are s ess t tee t tea u you v vee x ex y wye y why z zed z zee",
-        "es" => "w uve-doble w doble-uve w doble-u y i-griega a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q "
+        "es" => "f efes l eles m emes n enes r erres s eses "
+            + "w uve-doble w doble-uve w doble-u y i-griega a a b be c ce d de e e f efe g ge h hache i i j jota k ka l ele m eme n ene o o p pe q "
         + "cu r erre r ere s ese t te u u v uve x equis z zeta",
         "fr" => "w double-vé w double-v y i-grec b bé c cé d dé f effe g gé h hache j ji k ka l elle m emme n enne p pé q cu r erre s esse t té v vé "
         + "x ixe z zède",
@@ -226,6 +228,13 @@ internal static class CodesIn
             + "م ميم ن نون ه هاء ه تاء-مربوطة ه التاء-المربوطة و واو ي ياء",
         _ => "",
     };
+
+    // دالان, دالين: two of a letter.
+    private static IEnumerable<Meaning> TwoLetters() =>
+        from pair in LetterNamesOf("ar").Split(' ').Chunk(2)
+        where pair[1].Length < 5
+        from ending in (string[])["ان", "ين"]
+        select new Meaning(Sign.Letter, pair[1] + ending, Symbols: pair[0] + pair[0]);
 
     private static IEnumerable<Meaning> Ordinals(string words) =>
         words.Split(", ").Select((word, i) => new Meaning(Sign.Ordinal, word, i + 1));

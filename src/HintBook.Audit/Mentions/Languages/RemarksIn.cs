@@ -13,10 +13,11 @@ internal sealed record RemarksIn
         Rows = "order ahead front behind back between middle centre center end ends beginning flanked either sides left right precedes preceded rear "
             + "followed straight directly stop pause "
             + "head tail "
-            + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner",
+            + "close closes shuffle shuffled rearrange anagram jumbled scrambled before opposite around sandwiched finish outer inner top bottom upper lower",
         Mirrored = "back to front, backwards, backward, reversed, in reverse, right to left, from the right, wrong way round, from the end, in a mirror",
-        Initials = "initials, initial, first letters, first letter, acrostic",
+        Initials = "initials, initial, first letters, first letter, acrostic, initial letters",
         Doubles = "twice double doubled",
+        Times = "times",
         Trebles = "thrice triple treble",
         Halves = "half halve",
         Multiplied = "times multiplied",
@@ -60,10 +61,11 @@ internal sealed record RemarksIn
             + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
             + "hintendran voran weiter hintereinander anschließend direkt abzusetzen anschluss links "
-            + "rechts außen innen rand daneben",
+            + "rechts außen innen rand daneben oben unten oberen unteren",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
-        Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben",
+        Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben, erste Buchstabe, ersten Buchstaben, erste Buchstaben, ersten Buchstabe",
         Doubles = "doppelte doppelt doppel verdopple zweimal",
+        Times = "mal",
         Trebles = "dreifache",
         Halves = "hälfte",
         Multiplied = "mal malgenommen multipliziert",
@@ -98,10 +100,11 @@ internal sealed record RemarksIn
     {
         Tallies = "trait traits encoche encoches marque marques point points coup coups cran crans entaille entailles trou trous",
         Rows = "ordre avant devant derrière entre milieu tête queue fin début bout suite enchaînez enchaîner collés gauche droite précède "
-            + "mélangez désordre abord ouvre ferme premier dernier",
+            + "mélangez désordre abord ouvre ferme premier dernier haut bas",
         Mirrored = "à l’envers, à rebours, de droite à gauche, par la fin, dans un miroir",
-        Initials = "initiales, premières lettres, initiale",
+        Initials = "initiales, premières lettres, initiale, première lettre",
         Doubles = "double",
+        Times = "fois",
         Trebles = "triple",
         Halves = "moitié",
         Multiplied = "fois multiplié multipliés",
@@ -136,10 +139,11 @@ internal sealed record RemarksIn
     {
         Tallies = "raya rayas muesca muescas marca marcas punto puntos golpe golpes corte cortes línea líneas agujero agujeros",
         Rows = "orden antes delante detrás entre medio cabeza cola fin final principio extremo seguido seguidos seguidas "
-            + "pegado izquierda derecha precede mezcla primero último",
+            + "pegado izquierda derecha precede mezcla primero último arriba abajo empezar terminar",
         Mirrored = "al revés, de derecha a izquierda, hacia atrás, desde el final, en un espejo",
-        Initials = "iniciales, primeras letras, inicial",
+        Initials = "iniciales, primeras letras, inicial, primera letra",
         Doubles = "doble",
+        Times = "veces",
         Trebles = "triple",
         Halves = "mitad",
         Multiplied = "veces por multiplicado",
@@ -172,7 +176,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Japanese { get; } = new()
     {
-        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目",
+        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目 上 下",
         Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
         Added = "大 多 足",
         Taken = "小 少 引",
@@ -186,9 +190,12 @@ internal sealed record RemarksIn
     public static RemarksIn Arabic { get; } = new()
     {
         Tallies = "خط خطوط شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
-        Rows = "بينهما تبدأ يبدأ تنتهي ينتهي طرفين طرفيها أعلى أسفل قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها",
+        Initials = "الحرف الأول, أول حرف, الحروف الأولى, أوائل",
+        Rows = "بينهما تبدأ يبدأ تنتهي ينتهي طرفين طرفيها أعلى أسفل قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها "
+            + "أيسر أيمن عليا سفلى",
         Mirrored = "بالعكس, من اليسار إلى اليمين, من النهاية, معكوس",
-        Doubles = "ضعف",
+        Doubles = "ضعف مرتين مكررة مكرر مكررا",
+        Times = "مرات",
         Halves = "نصف",
         Squared = "مربع تربيع",
         Itself = "نفسها نفسه",
@@ -227,6 +234,9 @@ internal sealed record RemarksIn
     public string Initials { get; init; } = "";
 
     public string Doubles { get; init; } = "";
+
+    /// <summary>What makes as many as the number before it says: "two times".</summary>
+    public string Times { get; init; } = "";
 
     public string Trebles { get; init; } = "";
 

@@ -37,6 +37,9 @@ internal static class Arabic
             .. Counted("صفر واحد اثنان ثلاثة أربعة خمسة ستة سبعة ثمانية تسعة عشرة", 0, 1),
             .. Counted("واحدة اثنين ثلاث أربع خمس ست سبع ثماني تسع عشر", 1, 1),
             .. Counted("أحد اثنا", 1, 1),
+            // What one sets or counts ends in -an: ضع واحدا ثم تسعا.
+            .. Counted("صفرا واحدا", 0, 1),
+            .. Counted("ثلاثا أربعا خمسا ستا سبعا ثمانيا تسعا عشرا", 3, 1),
             .. Counted("إحدى اثنتا", 1, 1),
             ("اثني", new(2, FigureKind.Small)),
             ("اثنتان", new(2, FigureKind.Small)),

@@ -14,6 +14,8 @@ internal sealed record ClockWords
         Minute = "minute min",
         Twelve = "noon midday midnight",
         Hand = "hand pointer",
+        HourLabel = "hour hours",
+        MinuteLabel = "minute minutes",
         HourHand = "hour short small little shorter smaller stubby",
         MinuteHand = "minute long large big longer larger tall bigger",
         Down = "down",
@@ -38,6 +40,8 @@ internal sealed record ClockWords
         Minute = "minute min",
         Twelve = "mittag mittags mitternacht",
         Hand = "zeiger",
+        HourLabel = "stunde stunden stundenzeiger stundenring stundenrad stundenscheibe",
+        MinuteLabel = "minute minuten minutenzeiger minutenring minutenrad minutenscheibe",
         HourHand = "kleine kurze stundenzeiger",
         MinuteHand = "große lange minutenzeiger",
         Down = "unten",
@@ -61,6 +65,8 @@ internal sealed record ClockWords
         Minute = "minute min mn",
         Twelve = "midi minuit",
         Hand = "aiguille",
+        HourLabel = "heure heures",
+        MinuteLabel = "minute minutes",
         HourHand = "petite courte",
         MinuteHand = "grande longue",
         Down = "bas",
@@ -85,6 +91,8 @@ internal sealed record ClockWords
         Minute = "minuto min",
         Twelve = "mediodía medianoche",
         Hand = "manecilla aguja saeta",
+        HourLabel = "hora horas",
+        MinuteLabel = "minuto minutos",
         HourHand = "pequeña corta chica horaria",
         MinuteHand = "grande larga minutera minutero",
         Down = "abajo",
@@ -107,6 +115,8 @@ internal sealed record ClockWords
         Hour = "時",
         Minute = "分",
         Hand = "針",
+        HourLabel = "時",
+        MinuteLabel = "分",
         HourHand = "短",
         MinuteHand = "長",
         Down = "下",
@@ -127,6 +137,8 @@ internal sealed record ClockWords
         Hour = "ساعة",
         Minute = "دقيقة دقائق",
         Hand = "عقرب",
+        HourLabel = "ساعة ساعات",
+        MinuteLabel = "دقيقة دقائق",
         HourHand = "قصير صغير",
         MinuteHand = "طويل كبير",
         Down = "أسفل",
@@ -186,6 +198,12 @@ internal sealed record ClockWords
 
     /// <summary>The hands of a clock.</summary>
     public string Hand { get; init; } = "";
+
+    /// <summary>What a number beside it makes an hour: <c>hours: 7</c>.</summary>
+    public string HourLabel { get; init; } = "";
+
+    /// <summary>The same for minutes.</summary>
+    public string MinuteLabel { get; init; } = "";
 
     public string HourHand { get; init; } = "";
 

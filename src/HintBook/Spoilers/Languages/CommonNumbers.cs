@@ -56,6 +56,12 @@ internal sealed record CommonNumbers
             + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?",
         AfterCounts = @"\s+(?:of (?:them|these|those|us|which|our|its|the)|(?:were|have been|are) (?:made|sold|built|left|printed|born|lost|\w+ed))\b",
         Phones = @"\b(?:call|phone|telephone|tel\.?|ring|fax|mobile|whatsapp)(?: us| me)?(?: on| at)?[:.]?\s*[\d()+ /-]*",
+        Instruments = @"\b(?:scales?|balance|gauge|meter|counter|pan|dial|pointer|needle|ruler|weights?|slider|weighing)\b",
+        Showing =
+            @"\b(?:must|has to|have to|should|needs? to|reads?|reading|says?|shows?|shown|opens?|releases|lets go|gives way"
+            + @"|until|till|set|turn|slide|load|wind|push|put|lay|stop|exactly|clicks?)\b",
+        Spans = @"\b(?:since|after|before)\s+(?:the year )?|(?:^|[.!?؟\n]\s*)until\s+|\bfrom \d{4} (?:to|until|till)\s+",
+        AfterSpans = @"\s+(?:to|until|till)\s+\d{4}\b",
         Setting =
             @"(?<!\b(?:a|the|this|each|full|of) )\bset\b|\b(?:sets|setting|dial\w*|turn|turns|rotate\w*|spin|enter|enters|typ(?:e|ing)|key in|punch|input"
             + @"|combinations?|codes?|passcode|digits?|wheels?|rings|discs?|tumblers?|lock|locks|padlocks?|opens|works|releases|frees|unlocks?"
@@ -98,6 +104,14 @@ internal sealed record CommonNumbers
             + @"|gebaut|gemacht|alle|diese|nur noch)\s+",
         AfterCounts = @"\s+(?:davon|von ihnen|dieser|unserer|solcher|(?:wurden|sind) (?:verkauft|gebaut|gemacht|\p{L}*ge\w+))\b",
         Phones = @"\b(?:tel\.?|telefon|ruf\p{L}*(?: sie| uns)?(?: an)?|fax|mobil|handy)[:.]?\s*(?:unter )?[\d()+ /-]*",
+        Instruments =
+            @"\b(?:\w*waage|zähler|zählwerk|zeiger|schale|gewicht|laufgewicht|skala|scheibe|lineal|anzeige|messer"
+            + @"|manometer)\b|angezeigt",
+        Showing =
+            @"\b(?:muss|müssen|soll(?:en)?|zeigen|zeigt|anzeigt|angezeigt|öffnet|stell\w*|dreh\w*|schieb\w*|kurbel\w*"
+            + @"|gehör\w*|bis|leg\w*|klickt|stehen|steht|genau)\b",
+        Spans = @"\b(?:seit|nach|vor)\s+(?:dem jahr )?|(?:^|[.!?؟\n]\s*)bis\s+|\bvon \d{4} bis\s+",
+        AfterSpans = @"\s+(?:bis|und)\s+\d{4}\b",
         Setting =
             @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination|\p{L}*schloss|schlösser|rad|räder|ringe?"
             + @"|ziffern?|scheiben?"
@@ -137,6 +151,12 @@ internal sealed record CommonNumbers
             + @"|produit|de la place pour|les|ces)\s+",
         AfterCounts = @"\s+(?:d’entre|d'entre|de (?:ces|ceux|nos|celles)|(?:ont été|sont|furent) \p{L}+)",
         Phones = @"\b(?:tél\.?|téléphone|appel\p{L}*(?:-nous)?(?: au)?|fax|portable)\s*[:.]?\s*[\d()+ /-]*",
+        Instruments = @"\b(?:balance|compteur|aiguille|plateau|poids|curseur|cadran|jauge|règle|bascule|pesons?)\b|affich",
+        Showing =
+            @"\b(?:doit|doivent|marque\w*|affich\w*|s['’]ouvre|jusqu\w*|tourne\w*|pose\w*|pousse\w*|gliss\w*|montez|réglez"
+            + @"|clique|arrêter|exactement)\b",
+        Spans = @"\b(?:depuis|après|avant|dès)\s+(?:l['’]an )?|(?:^|[.!?؟\n]\s*)jusqu['’]en\s+|\bde \d{4} à\s+",
+        AfterSpans = @"\s+à\s+\d{4}\b",
         Setting =
             @"\b(?:règl\w*|tourn\w*|compos\w*|entre[rz]|mett(?:ez|re)|mets|tap(?:ez|e|er)|codes?|combinaison|serrure|cadenas|roues?|molettes?"
             + @"|anneaux?|cadrans?"
@@ -175,6 +195,10 @@ internal sealed record CommonNumbers
             + @"|los|estos|estas)\s+",
         AfterCounts = @"\s+(?:de (?:ellos|ellas|estos|estas|los|las|nuestr)|(?:se|fueron|están|han sido) \p{L}+)",
         Phones = @"\b(?:tel\.?|tfno\.?|teléfono|llam\p{L}*(?: al)?|fax|móvil)\s*[:.]?\s*[\d()+ /-]*",
+        Instruments = @"\b(?:balanza|contador|aguja|plato|pesa|cursor|esfera|dial|regla|báscula|medidor|romana|indicador)\b|se vean",
+        Showing = @"\b(?:debe|deben|tiene que|marca\w*|hasta|se abre|gire|suba|empuje|corra|ponga|justos|clic|quedarse)\b",
+        Spans = @"\b(?:desde|después de|antes de)\s+(?:el año )?|(?:^|[.!?؟\n]\s*)hasta\s+|\bde \d{4} a\s+",
+        AfterSpans = @"\s+a\s+\d{4}\b",
         Setting =
             @"\b(?:pon\w*|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
             + @"|cifras?|dígitos?"
@@ -193,6 +217,9 @@ internal sealed record CommonNumbers
         Counts = "(?:約|およそ|合計|全部で|全|限定|計|残り)",
         AfterCounts = "(?:以上|余り|ほど|個?以下|近く)(?:が|を|の|も)?(?:売れ|作|あ)|(?:を|も)?(?:作り|売れ)",
         Phones = "(?:電話(?:番号)?|TEL|℡|ファックス|FAX)[は:：]?\\s*[\\d()+ /-]*",
+        Instruments = @"秤|はかり|目盛|針|皿|おもり|メーター|つまみ|計|天秤",
+        Showing = @"指|合わせ|開|回|のせ|載せ|まで|止め|動か|出る|鳴",
+        AfterSpans = @"\s?年(?:から|まで|以来|以降|以前)",
         Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
     };
 
@@ -217,6 +244,10 @@ internal sealed record CommonNumbers
         Counts = @"(?:أكثر من|أقل من|نحو|حوالي|قرابة|زهاء|صنعنا|بعنا|هناك|يوجد|توجد|سعره|وزنه|يتسع|كل)\s+(?:من )?",
         AfterCounts = @"\s+(?:منها|منهم|منه|من هذه|من هؤلاء)",
         Phones = @"(?:هاتف|الهاتف|اتصل(?: بنا)?(?: على)?|جوال|فاكس)[:：]?\s*[\d٠-٩()+ /-]*",
+        Instruments = @"ميزان|عداد|عدّاد|مؤشر|كفة|كفّة|الثقل|قرص|مسطرة|حتى يظهر",
+        Showing = @"يجب|ينبغي|يشير|حتى|ينفتح|أدر|ضع|ارفع|حرك|حرّك|ادفع|يظهر|يقف|نقرة",
+        Spans = @"(?:منذ|بعد|قبل)\s+(?:عام |سنة )?|(?:^|[.!?؟\n]\s*)حتى\s+|من \d{4} إلى\s+",
+        AfterSpans = @"\s+إلى\s+\d{4}",
         Setting =
             "اضبط|اضبطي|أدر|ادر|أدخل|ادخل|ضع|ضعي|اكتب|الرمز|رمز|القفل|قفل|العجل|عجل|حلقة|حلقات|الحلق|قرص|الأقراص|الرقم هو|الأرقام|أرقام|يفتح|تفتح"
             + "|افتح|الجواب|الحل|لف",
@@ -260,6 +291,18 @@ internal sealed record CommonNumbers
 
     /// <summary>What a sentence has that speaks of setting a lock.</summary>
     public string Setting { get; init; } = "";
+
+    /// <summary>Before a year from which or up to which something was so, whatever else the sentence speaks of.</summary>
+    public string Spans { get; init; } = "";
+
+    /// <summary>Behind such a year.</summary>
+    public string AfterSpans { get; init; } = "";
+
+    /// <summary>What shows a measure, as a lock may: a scale, a counter.</summary>
+    public string Instruments { get; init; } = "";
+
+    /// <summary>What says that it has to show one.</summary>
+    public string Showing { get; init; } = "";
 
     /// <summary>What stands before a number that is set, whatever else it looks like.</summary>
     public string Never { get; init; } = "";

@@ -34,6 +34,7 @@ internal sealed record PieceWords
         Left = "left",
         Right = "right",
         Twice = "twice pair",
+        Times = "times",
         Again = "again",
         Alphabet =
             Icao
@@ -58,7 +59,7 @@ internal sealed record PieceWords
         Order =
             "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail rear "
             + "head lead leads close closes closed closing last shuffle shuffled rearrange rearranged anagram jumble jumbled scramble scrambled "
-            + "reverse opposite before swap swapped around sandwiched bookends",
+            + "reverse opposite before swap swapped around sandwiched bookends top bottom upper lower",
         Locks =
             "lock padlock wheel dial ring digit figure disc disk drum counter slider cylinder tumbler knob lever code combination set setting enter "
             + "press punch window",
@@ -110,7 +111,8 @@ internal sealed record PieceWords
         Backwards = "rückwärts umgekehrt",
         Left = "links",
         Right = "rechts",
-        Twice = "zweimal",
+        Twice = "zweimal paar",
+        Times = "mal",
         Again = "nochmal nochmals",
         Alphabet =
             Icao
@@ -141,7 +143,7 @@ internal sealed record PieceWords
         Order =
             "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte rand ende schluss anfang umgekehrt rückwärts vor hinter "
             + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits hintereinander nebeneinander "
-            + "aneinander abstand zwischenraum",
+            + "aneinander abstand zwischenraum oben unten obere oberen untere unteren",
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
             + "öffnet tippe schieber zahlenschloss",
@@ -178,7 +180,8 @@ internal sealed record PieceWords
         Backwards = "envers rebours",
         Left = "gauche",
         Right = "droite",
-        Twice = "",
+        Twice = "paire",
+        Times = "fois",
         Again = "encore",
         Alphabet =
             Icao
@@ -198,7 +201,7 @@ internal sealed record PieceWords
         Letters = "lettre",
         Order =
             "ordre avant devant derrière entre milieu tête queue fin début bout côté gauche droite envers précède précédé désordre mélange "
-            + "mélangez encadrent encadré autour abord ouvre ouvrent ferme fermant ensuite premier dernier",
+            + "mélangez encadrent encadré autour abord ouvre ouvrent ferme fermant ensuite premier dernier haut bas",
         Locks =
             "cadenas serrure roue molette anneau bague chiffre disque cadran code combinaison composez réglez mettez tournez tambour rouleau ouvre "
             + "tapez",
@@ -234,7 +237,8 @@ internal sealed record PieceWords
         Backwards = "revés",
         Left = "izquierda",
         Right = "derecha",
-        Twice = "",
+        Twice = "par",
+        Times = "veces",
         Again = "otra",
         Alphabet =
             Icao
@@ -254,7 +258,7 @@ internal sealed record PieceWords
         Letters = "letra letras",
         Order =
             "orden antes delante detrás entre medio mitad cabeza cola fin final principio extremo lado izquierda derecha revés precede "
-            + "desordenadas mezcla alrededor flanquean primero último",
+            + "desordenadas mezcla alrededor flanquean primero último arriba abajo",
         Locks =
             "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
@@ -284,7 +288,7 @@ internal sealed record PieceWords
         Pages = "縮 尺 頁 図 第 約 年 西 暦",
         Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
         Spelling = "綴 読 並 合 回 揃 入 文 字 言 葉 答 押 打",
-        Order = "次 最 先 頭 前 後 目 尾 初 左 右 間 順 逆 端 並 終",
+        Order = "次 最 先 頭 前 後 目 尾 初 左 右 間 順 逆 端 並 終 上 下",
         Locks = "錠 鍵 輪 桁 盤 数 番 暗 ダ 合 回",
         BackPhrases = "逆; 後ろから; うしろから; 右から; さかさ; 反対",
         OtherNumbers = "半ダース:6; ダース:12; 空:0; なし:0; 無し:0",
@@ -299,6 +303,7 @@ internal sealed record PieceWords
         BeforeLast = "",
         Previous = "قبلها قبله",
         Backwards = "بالعكس معكوس",
+        Twice = "مرتين مكررة مكرر",
         Left = "يسار",
         Right = "يمين",
         Wheel = "عجلة عجلات حلقة قرص رقم حرف خانة موضع نافذة مؤشر",
@@ -309,7 +314,8 @@ internal sealed record PieceWords
             "ألف:ا باء:ب تاء:ت ثاء:ث جيم:ج حاء:ح خاء:خ دال:د ذال:ذ راء:ر زاي:ز زاء:ز سين:س شين:ش صاد:ص ضاد:ض طاء:ط ظاء:ظ عين:ع غين:غ فاء:ف قاف:ق كاف:ك "
             + "لام:ل ميم:م نون:ن هاء:ه واو:و ياء:ي همزة:ء",
         Units =
-            "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع "
+            "غراما غرامات كيلوغراما مترا أمتار كيلومتر كيلومترا كم لترا لترات ملم مليمترا رطل رطلا أرطال ريالا دينارا درهما دولارا دولارات "
+            + "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع "
             + "شهر سنة عام صفحة قطعة برغي لاعب مرة مرات زبون",
         Pages = "مقياس صفحة شكل سنة عام فصل صورة طلب فاتورة",
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
@@ -318,7 +324,7 @@ internal sealed record PieceWords
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
         Order = "أولا وبعدها ثم بعده ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها "
-            + "قبله بعدها طرف عكس",
+            + "قبله بعدها طرف عكس أيسر أيمن أعلى أسفل عليا سفلى بداية نهاية أوليان أخيرتان",
         Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
         OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7; "
@@ -376,6 +382,9 @@ internal sealed record PieceWords
 
     /// <summary>What makes two figures of the next one, or of the last.</summary>
     public string Twice { get; init; } = "";
+
+    /// <summary>What makes as many of a piece as the number before it says: <c>two times</c>.</summary>
+    public string Times { get; init; } = "";
 
     /// <summary>What says the last piece again.</summary>
     public string Again { get; init; } = "";

@@ -13,7 +13,7 @@ internal sealed record ReckonWords
         Minus = "minus less take subtract deduct",
         More = "more above beyond over past greater larger higher bigger after up beats exceeds exceed tops",
         Less = "less below under short shy fewer smaller lower before down off",
-        Squared = "squared",
+        Squared = "squared itself",
         Sum = "sum add total adding together",
         Difference = "difference subtract take deduct taken subtracted",
         Multiples = "dozen:12 score:20 gross:144",
@@ -29,7 +29,7 @@ internal sealed record ReckonWords
         Minus = "minus weniger",
         More = "mehr größer über höher",
         Less = "weniger kleiner unter",
-        Squared = "quadrat",
+        Squared = "quadrat selbst",
         Sum = "summe addiere zusammen",
         Difference = "differenz zieh ziehe abgezogen",
         Multiples = "dutzend:12 schock:60",
@@ -45,7 +45,7 @@ internal sealed record ReckonWords
         Minus = "moins ôté",
         More = "plus",
         Less = "moins",
-        Squared = "carré",
+        Squared = "carré même",
         Sum = "somme ajoutez additionnez",
         Difference = "différence retranchez ôtez soustrayez",
         Multiples = "douzaine:12 dizaine:10 vingtaine:20",
@@ -61,7 +61,7 @@ internal sealed record ReckonWords
         Minus = "menos",
         More = "más",
         Less = "menos",
-        Squared = "cuadrado",
+        Squared = "cuadrado mismo",
         Sum = "suma sume",
         Difference = "diferencia reste resta",
         Multiples = "docena:12 decena:10 veintena:20",
@@ -85,6 +85,7 @@ internal sealed record ReckonWords
         Minus = "ناقص إلا",
         More = "أكثر أكبر يزيد",
         Less = "أقل أصغر ينقص",
+        Squared = "نفسه نفسها تربيع",
         Sum = "مجموع اجمع",
         Difference = "فرق اطرح",
         Multiples = "دزينة:12",
@@ -109,6 +110,7 @@ internal sealed record ReckonWords
 
     public string Less { get; init; } = "";
 
+    /// <summary>What says that the number before it is multiplied by itself, alone or behind what multiplies.</summary>
     public string Squared { get; init; } = "";
 
     /// <summary>What adds two numbers behind it.</summary>

@@ -1,0 +1,20 @@
+using System.Runtime.InteropServices;
+
+namespace HintBook.Spoilers;
+
+/// <summary>What a text tells that has all words of a way from the root of a <see cref="NameTree"/>.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Casing, string? Noun = null, string? Exact = null, bool IsProper = false)
+{
+    /// <summary>In hiragana, if it is a reading.</summary>
+    public string Reading { get; init; } = "";
+
+    /// <summary>The noun of a longer name, as it is written there.</summary>
+    public string Head { get; init; } = "";
+
+    /// <summary>A noun that many texts have.</summary>
+    public bool IsOrdinary { get; init; }
+
+    /// <summary>An Arabic word without the ending of the feminine.</summary>
+    public bool IsMasculine { get; init; }
+}

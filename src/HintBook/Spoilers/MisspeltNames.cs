@@ -1,0 +1,87 @@
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// Names of two words of which one has a typing error: "the lether pouch", "un sobre lacardo". One letter is left out, doubled, exchanged or beside its
+/// place, and the other word of the name stands next to it, with small words between. Likely mentions only.
+/// </summary>
+internal sealed class MisspeltNames(WordList words)
+{
+    private const int Shortest = 4;
+    private const int ShortestOther = 3;
+    private const int MostBetween = 2;
+    private readonly Dictionary<int, List<(int Secret, string Other, bool IsBehind)>> names = [];
+
+    /// <summary>Adds a name.</summary>
+    /// <param name="secret">Whose it is.</param>
+    /// <param name="written">Its words.</param>
+    /// <param name="bare">Their letters.</param>
+    public void Add(int secret, int[] written, string[] bare)
+    {
+        const WordRole small = WordRole.Function | WordRole.Determiner | WordRole.Preposition | WordRole.Link;
+        int[] telling = [.. Enumerable.Range(0, written.Length).Where(i => !Is(written[i], small))];
+        if (telling.Length != 2)
+            return;
+        var (first, last) = (telling[0], telling[1]);
+        Put(written[first], secret, bare[last], isBehind: true);
+        Put(written[last], secret, bare[first], isBehind: false);
+    }
+
+    private void Put(int known, int secret, string other, bool isBehind)
+    {
+        if (other.Length < Shortest)
+            return;
+        if (!names.TryGetValue(known, out var here))
+            names[known] = here = [];
+        here.Add((secret, other, isBehind));
+    }
+
+    /// <summary>Whether a word is one of two of a name. Asked of every word that matters.</summary>
+    public bool Has(int word) => names.ContainsKey(word);
+
+    /// <summary>Adds the mentions of names with a word to a list.</summary>
+    public void Beside(WordReader text, int at, List<Mention> found)
+    {
+        foreach (var (secret, other, isBehind) in names[text.Words[at].Id])
+        {
+            if (Find(text, at, isBehind ? 1 : -1, other) is >= 0 and var place)
+                found.Add(new(secret, text.Words[Math.Min(at, place)].Start, text.Words[Math.Max(at, place)].End, Sureness.Likely));
+        }
+    }
+
+    private int Find(WordReader text, int at, int step, string other)
+    {
+        for (var (i, between) = (at + step, 0); i >= 0 && i < text.Words.Length; i += step)
+        {
+            if ((text.Words[step > 0 ? i : i + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) != Gap.None)
+                return -1;
+            if (text.Words[i].Id < 0 && text.Words[i].Length >= ShortestOther && IsNearly(text.Bare(text.Words[i]), other))
+                return i;
+            if (!Is(text.Words[i].Id, WordRole.Function | WordRole.Determiner | WordRole.Preposition) || ++between > MostBetween)
+                return -1;
+        }
+
+        return -1;
+    }
+
+    // One letter more, less or other, or two that changed places.
+    private static bool IsNearly(ReadOnlySpan<char> word, ReadOnlySpan<char> name)
+    {
+        if (Math.Abs(word.Length - name.Length) > 1)
+            return false;
+        var same = word.CommonPrefixLength(name);
+        var left = word[same..];
+        var right = name[same..];
+        if (left.Length > right.Length)
+            return left[1..].SequenceEqual(right);
+        if (left.Length < right.Length)
+            return right[1..].SequenceEqual(left);
+        if (left.Length == 0)
+            return false;
+        return left[1..].SequenceEqual(right[1..]) ? word.Length > Shortest && same > 0
+            : left.Length > 1 && left[0] == right[1] && left[1] == right[0] && left[2..].SequenceEqual(right[2..]);
+    }
+
+    private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+}

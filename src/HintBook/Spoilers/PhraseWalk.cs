@@ -1,0 +1,258 @@
+using System.Buffers;
+using HintBook.Spoilers.Languages;
+
+namespace HintBook.Spoilers;
+
+/// <summary>
+/// One walk over a text that meets all names of a <see cref="NameTree"/>, and decides by what stands around each whether it is meant.
+/// </summary>
+internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turned, MisspeltNames misspelt, NamesInRuns runs, HashSet<int> figurative)
+{
+    private const int MostBetween = 2;
+    private const int ShortestPart = 3;
+    private const int ShortestInCompound = 6;
+    private const int ShortestHead = 3;
+    private const int ShortestTailHead = 4;
+    private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
+    private readonly Surroundings around = new(words);
+    private readonly Figurative figures = new(words);
+    private readonly bool hasCompounds = words.Language.HasCompounds;
+    private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
+
+    /// <summary>Adds every mention to a list.</summary>
+    public void In(WordReader text, string source, List<Mention> found)
+    {
+        var all = text.Words;
+        if (hasNoSpaces)
+            runs.In(source, found);
+        for (var i = 0; i < all.Length; i++)
+        {
+            if (all[i].Id >= 0)
+                Step(0, all[i].Id, i, i);
+            if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
+                && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
+                Step(0, joined, i, i + 1);
+            if (i + 1 < all.Length && IsPossessive(source, all[i]) && text.Joined(all[i], all[i + 1], "s") is >= 0 and var possessed)
+                Step(0, possessed, i, i + 1);
+            if (all[i].Id < 0 && hasCompounds)
+                Within(i);
+            if (all[i].Id >= 0 && misspelt.Has(all[i].Id))
+                misspelt.Beside(text, i, found);
+            if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
+            {
+                turned.Behind(text, i, found);
+                turned.Near(text, i, found);
+            }
+        }
+
+        void Step(int node, int word, int first, int last)
+        {
+            if (tree.Next(node, word) is > 0 and var next)
+                Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
+        }
+
+        void Arrive(int node, int first, int last, int gaps, bool afterTie)
+        {
+            var read = text.Words;
+            foreach (var ending in tree.EndingsAt(node))
+            {
+                var (start, end) = (read[first].Start, read[last].End);
+                if (ending.Casing == Casing.Capitals && !IsCapital(source.AsSpan(start, end - start)))
+                    continue;
+                if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
+                    continue;
+                if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
+                    continue;
+                if (ending.Secret == Phrases.Idiom && gaps > 0)
+                    continue;
+                // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
+                if (ending.IsMasculine && source[end - 1] == 'ة')
+                    continue;
+                if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
+                    continue;
+                if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && around.IsDone(text, first))
+                    continue;
+                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
+                if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
+                    continue;
+                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
+                    continue;
+                if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
+                    continue;
+                if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
+                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last) || around.IsShown(text, first, last)
+                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)))))
+                    continue;
+                var isSmall = ending.Noun is not null && char.IsLower(source[start]);
+                // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
+                if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
+                    continue;
+                // 大風呂敷, a boast, is no 風呂敷.
+                if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
+                    continue;
+                var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
+                if (standing != Standing.Part)
+                {
+                    var isDoubtful = ending.Casing == Casing.Alone && (figurative.Contains(read[first].Id) || !around.IsNamed(text, first, last));
+                    var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
+                    found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
+                }
+            }
+
+            if (tree.GoesOn(node))
+                Continue(node, first, last, gaps, afterTie);
+        }
+
+        // A name within a longer word: "Rauchgerätdeckel", "Kupferrauchgerät".
+        void Within(int at)
+        {
+            var word = text.Words[at];
+            var letters = text.Bare(word);
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestPart; cut++)
+            {
+                if (cut >= ShortestInCompound)
+                    Tell(words.NumberOf(letters[..cut]), word);
+                if (letters.Length - cut >= ShortestInCompound)
+                    Tell(words.NumberOf(letters[cut..]), word);
+            }
+        }
+
+        void Tell(int part, in Word word)
+        {
+            if (part < 0 || tree.Next(0, part) is not (> 0 and var node))
+                return;
+            foreach (var ending in tree.EndingsAt(node))
+            {
+                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Phrases.Idiom)
+                    found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
+            }
+        }
+
+        // "Am geflochtenen Lederriemen" for a "geflochtener Riemen": the name's noun ends a longer one.
+        void AtTail(int node, int first, int at, int gaps)
+        {
+            var letters = text.Bare(text.Words[at]);
+            for (var cut = ShortestPart; cut <= letters.Length - ShortestTailHead; cut++)
+            {
+                if (words.NumberOf(letters[cut..]) is >= 0 and var tail && tree.Next(node, tail) is > 0 and var child)
+                {
+                    Arrive(child, first, at, gaps + 1, afterTie: false);
+                    return;
+                }
+            }
+        }
+
+        // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
+        void Continue(int node, int first, int last, int gaps, bool afterTie)
+        {
+            var read = text.Words;
+            var between = 0;
+            for (var next = last + 1; next < read.Length; next++)
+            {
+                var word = read[next];
+                if ((word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
+                    return;
+                if (hasPrefixes && words.IsBehindAnd(text.Bare(word)))
+                    return;
+                var comma = (word.Gap & Gap.Comma) != Gap.None;
+                if (word.Id >= 0 && !comma && tree.Next(node, word.Id) is > 0 and var child)
+                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                if (hasCompounds && word.Id < 0 && !comma)
+                    AtTail(node, first, next, gaps + between);
+                if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
+                    && words.MayBegin(text.Bare(word), text.Bare(read[next + 1])) && text.Joined(word, read[next + 1]) is >= 0 and var joined
+                    && tree.Next(node, joined) is > 0 and var both)
+                    Arrive(both, first, next + 1, gaps + between, afterTie: false);
+                if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
+                    continue;
+                if (hasNoSpaces && word.Gap == Gap.None)
+                    return;
+                // A number describes nothing: "Stage 2 12" is no "Stage 12".
+                // "The hollowed-out bit".
+                var isJoined = (word.Gap & Gap.Hyphen) != Gap.None && !hasNoSpaces;
+                var isSmall = Is(word.Id, WordRole.Function | WordRole.Determiner) && !isJoined && !words.Signs.IsDegree(word.Id);
+                if (isSmall || char.IsAsciiDigit(text.Bare(word)[0]) || gaps + ++between > MostBetween)
+                    return;
+            }
+        }
+    }
+
+    // A word that is a code as well: in quotes, by itself, or where something is spelt.
+    private bool IsMeant(WordReader text, string source, int first, int last)
+    {
+        var (start, end) = (text.Words[first].Start, text.Words[last].End);
+        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
+            || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
+            || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
+    }
+
+    // Small words may stand between: 青い木の札 for 青い札.
+    private static bool IsRead(ReadOnlySpan<char> said, string reading)
+    {
+        var at = 0;
+        foreach (var letter in SaidLetters.Hiragana(said.ToString()))
+        {
+            if (at < reading.Length && letter == reading[at])
+                at++;
+        }
+
+        return at == reading.Length;
+    }
+
+    private static bool IsExactly(WordReader text, int first, int last, string exact)
+    {
+        var at = 0;
+        for (var i = first; i <= last; i++)
+        {
+            var bare = text.Bare(text.Words[i]);
+            if (!exact.AsSpan(at).StartsWith(bare) || (i > first && (text.Words[i].Gap & ~Gap.Hyphen) != Gap.None))
+                return false;
+            at += bare.Length;
+        }
+
+        return at == exact.Length;
+    }
+
+    // "bull’s-eye" for a bullseye.
+    private static bool IsPossessive(string source, in Word word) =>
+        word.End - word.Start > word.Length && source[word.End - 1] is 's' or 'S' && source[word.End - 2] is '\'' or '’';
+
+    private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
+
+    // "Ponga los sellos que hagan falta": several of a thing of which there is one.
+    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
+        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
+
+    // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
+    private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
+        isSmall ? word.SequenceEqual(noun) : words.Language.AreForms(noun, word) || word.EndsWith("chen") || word.EndsWith("lein");
+
+    // "pen knife" for a penknife: only words that could stand alone, so that no "drag on" makes a dragon.
+    private bool MayBeOne(in Word left, in Word right) =>
+        IsHyphenated(right.Gap)
+        || (right.Gap == Gap.Space
+            && left.Length >= ShortestPart
+            && right.Length >= ShortestPart
+            && !Is(left.Id, WordRole.Function | WordRole.Determiner)
+            && !Is(right.Id, WordRole.Function));
+
+    private static bool IsCapital(ReadOnlySpan<char> letters)
+    {
+        foreach (var letter in letters)
+        {
+            if (char.IsLower(letter))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+}
