@@ -1,6 +1,5 @@
 using System.CommandLine;
 using HintBook.Photos.Films;
-using HintBook.Publishing;
 using HintBook.Starting;
 using HintBook.Starting.Drafting;
 

@@ -1,4 +1,3 @@
-using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
