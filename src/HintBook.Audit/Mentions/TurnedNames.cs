@@ -184,7 +184,8 @@ internal sealed class TurnedNames
         var shorter = isShorter ? word : written;
         var longer = isShorter ? written : word;
         var same = shorter.CommonPrefixLength(longer);
-        return longer.Length == shorter.Length + 1 && longer[(same + 1)..].SequenceEqual(shorter[same..]);
+        // Short words have too many neighbours that are words: "cover" and "clover".
+        return shorter.Length > ShortestMisspelt && longer.Length == shorter.Length + 1 && longer[(same + 1)..].SequenceEqual(shorter[same..]);
     }
 
     // "Pendelfach" for "Fach hinter dem Pendel".

@@ -67,9 +67,3 @@ internal sealed record CardKeys(ImmutableDictionary<string, byte[]> Keys, int Op
 
     private static string Named(SealedCard card) => $"The card of copy {card.Serial}{(card.Page is null ? "" : $" for the page {card.Page}")}";
 }
-
-/// <summary>A slot that was opened with its card.</summary>
-/// <param name="Card">The card.</param>
-/// <param name="File">The file in which the slot stands.</param>
-/// <param name="Bytes">What stands in it behind the key.</param>
-internal sealed record OpenedSlot(SealedCard Card, string File, byte[] Bytes);

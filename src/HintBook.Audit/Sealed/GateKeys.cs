@@ -10,9 +10,6 @@ namespace HintBook.Audit.Sealed;
 /// <summary>The keys of the gates of pages: what a word gives besides a card. Written from the description of the format alone.</summary>
 internal sealed partial record GateKeys
 {
-    /// <summary>Before the name of a page in a slot: the record of its gate for one copy.</summary>
-    public const string InSlot = "gate:";
-
     /// <summary>Of codes that differ by copy so many are typed at the gate of a page: each takes a tenth of a second.</summary>
     public const int MostOwn = 32;
 
@@ -126,7 +123,7 @@ internal sealed partial record GateKeys
     private static byte[]? OfOne(ImmutableArray<SealedShell> shells, OpenedSlot slot, SealedGate gate, byte[] stretched) =>
         shells.FirstOrDefault(shell => shell.Name == gate.Page) is { } page
         && SealedCode.Read(slot.Card.Code) is { } code
-        && Record(OwnInSlot.ValueIn(slot.Bytes, InSlot + gate.Page)) is { } record
+        && Record(OwnInSlot.ValueIn(slot.Bytes, OwnInSlot.OfGate + gate.Page)) is { } record
             ? Unsealing.Open(stretched, Unsealing.Fields("gate", page.Tag, page.Epoch, gate.Page, code.Number), record)
             : null;
 

@@ -45,7 +45,7 @@ public static class SealedAudit
                 .SelectMany(key => OpenedPage.Shut(key.Key, key.Value, shells, gates)),
             .. gates.Faults,
             .. foreign.Faults,
-            .. OwnInSlot.Unfilled(opened, cards.InUse),
+            .. OwnPlaces.Unfilled(opened, cards.InUse),
             .. OpenTexts.Faults(folder, paths, cards.Texts, opened),
             .. KeySearch.For(cards, keys, gates, shells, opened).Faults(folder, paths),
             .. SaidWithin(folder, paths, opened, new(folder, paths, table, secrets), secrets),

@@ -104,6 +104,7 @@ public class PublishedClipsTests
         desk.Published(options);
         var before = BookAndOutput.Tree(desk.Site);
         File.AppendAllText(Directory.GetFiles(Path.Combine(desk.Output, ".hintbook", "cache"), "*.mp4")[0], "more");
+        desk.ForgetLastPublish();
 
         Assert.Equal(new CutClips(2, 1), desk.Published(options).Report.Clips);
         Assert.Equal(before, BookAndOutput.Tree(desk.Site));

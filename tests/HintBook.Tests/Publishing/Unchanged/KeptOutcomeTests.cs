@@ -33,6 +33,8 @@ public class KeptOutcomeTests
         Cards = new(9, 10, 11) { Figures = new(0.5, 360, double.PositiveInfinity, 21), KeptFromPictures = 12, KeptFromPdf = 13 },
         CardSheets = ["cards.pdf", "more.pdf"],
         Papers = ["booklet.pdf"],
+        PaperCodes = new(25, 26, 27, new(0.5, 360, 4, 21)),
+        IsWithCard = true,
         Filter = new(4.5, 0.1, 1.1),
         Print = new(14, 15, [Fault]) { Kept = 16 },
         Audit = new(17, 18, 19, 20, [Fault]) { Opened = 21, Cards = 22, OnOthers = new(23, 24) },
