@@ -66,7 +66,15 @@ public class KeptOutcomeTests
     {
         var bare = new Report
         {
-            Book = "", Folder = "", Pages = 0, Photos = 0, Developed = 0, SiteBytes = 0, Cards = new(0, 0, 0), Audit = AuditReport.Nothing, Claims = [],
+            Book = "",
+            Folder = "",
+            Pages = 0,
+            Photos = 0,
+            Developed = 0,
+            SiteBytes = 0,
+            Cards = new(0, 0, 0),
+            Audit = AuditReport.Nothing,
+            Claims = [],
             Findings = Findings.None,
         };
         Assert.All(Written(typeof(Report)), property => Assert.NotEqual(property.GetValue(bare), property.GetValue(Full)));
