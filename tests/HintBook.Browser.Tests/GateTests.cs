@@ -113,6 +113,25 @@ public sealed class GateTests(ReadingRoom room) : IDisposable
         await Assertions.Expect(piece).ToContainTextAsync(list == "solution.html" ? SmallBook.Answer(Last) : $"This is the {Last} way back.");
     }
 
+    // Before its gate is open, a damaged step can't be told from one that waits.
+    [Fact]
+    public async Task A_step_that_arrived_damaged_is_told_as_that_once_its_gate_is_open()
+    {
+        var site = Gated("gate, damaged");
+        await using var reader = await room.Seat(site, new());
+        await Pass(reader, site, BoxCode(), SmallBook.Code);
+        var page = site.PageOf(Last).Split('.')[0];
+        var solution = Path.Combine(site.Folder, "solution.html");
+        var html = File.ReadAllText(solution);
+        var at = html.IndexOf($"data-sealed=\"{page}\" data-text=\"", StringComparison.Ordinal) + 200;
+        File.WriteAllText(solution, html[..at] + (html[at] == 'A' ? 'B' : 'A') + html[(at + 1)..]);
+        await reader.Open("solution.html");
+        await Opened(reader);
+        await reader.OpenAll();
+
+        await Assertions.Expect(reader.Page.Locator("[data-locked] [role=status]")).ToContainTextAsync("arrived damaged");
+    }
+
     [Theory]
     [InlineData("５１７３")]
     [InlineData("٥١٧٣")]

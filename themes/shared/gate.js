@@ -15,17 +15,23 @@
 
   hintbook.gate = { behind: behind, keeps: keeps, look: look, spellings: spellings };
 
+  // The key of a gate that was opened here.
+  function keyBehind(page) {
+    return here[page] || (tools.kept().gates || {})[page];
+  }
+
   // What lies behind a gate that was opened; null where it wasn't, or the piece isn't there.
   async function behind(key, piece) {
-    var page = tools.keyPage(piece);
-    var gate = here[page] || (tools.kept().gates || {})[page];
+    var gate = keyBehind(tools.keyPage(piece));
     if (!gate) return null;
     var gated = await tools.derive(tools.join([key, tools.unhex(gate)]), 16, ["gated"]);
     return tools.open(gated, tools.contextOf(piece), tools.unbase64(piece.dataset.text));
   }
 
-  // Whether a gate that wasn't opened yet keeps a piece back. On a page about several steps that is said in its place.
+  // Whether a gate that wasn't opened yet keeps a piece back. On a page about several steps that is said in its place; which of them have gates isn't
+  // known there.
   function keeps(piece) {
+    if (keyBehind(tools.keyPage(piece))) return false;
     var list = piece.closest("[data-gate-says]");
     if (!list) return "gated" in root.dataset;
     var link = document.createElement("a");

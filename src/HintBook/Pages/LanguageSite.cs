@@ -148,7 +148,7 @@ internal sealed class LanguageSite
         // Several books can share one host, or the whole of file://: what the reader did is kept under the book's own name.
         ("key", Addresses.Derive(Book.Identity, "")),
         ("root", Root),
-        ("seal", Plan.Seal is { } seal ? View.Of(("tag", seal.Tag), ("epoch", seal.Epoch)) : null),
+        ("seal", Plan.Seal is { } seal ? View.Of(("tag", seal.Tag), ("epoch", seal.Epoch), ("gates", Plan.HasGates)) : null),
         ("policy", Plan.Seal is null ? Policy : Policy + MediaOfASealedBook),
         ("preview", Words.Say("preview", ("book", Book.Title.Value))),
         ("preview_image", PreviewImage(Plan)),

@@ -30,7 +30,9 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
         var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, results)).ToArray();
         SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
-        var assets = theme.Assets.Where(asset => plan.Seal is not null || !Theme.IsOpener(asset.Key)).Select(asset => asset.Value);
+        var assets = theme.Assets
+            .Where(asset => (plan.Seal is not null || !Theme.IsOpener(asset.Key)) && (plan.HasGates || asset.Key != Theme.GateFile))
+            .Select(asset => asset.Value);
         var files = assets.Select(asset => new MadeFile(asset.Path, () => asset.Content))
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,

@@ -36,6 +36,9 @@ public sealed record SitePlan
     /// <summary>How the pages of a sealed book say which one they are of; null for a book that lies open.</summary>
     public SealSigns? Seal { get; init; }
 
+    /// <summary>Whether the help of a stage of a sealed book opens behind a gate. Which stage that is, no page says in the open.</summary>
+    public bool HasGates => Seal is not null && Book.Stages.Any(stage => stage.Gate is not null);
+
     /// <summary>
     /// The languages of the site with the folders of their pages, the book's own first. Pages in one language alone say nothing of
     /// languages.

@@ -21,10 +21,13 @@ public sealed record Theme
     /// <summary>The file that keeps a site on the reader's device, in a theme and in the site; it must stand above all that it keeps.</summary>
     internal const string WorkerFile = "sw.js";
 
+    /// <summary>What asks at a gate; a book without gates hasn't got it.</summary>
+    internal const string GateFile = "gate.js";
+
     private const string SealedWorkerFile = "sw-sealed.js";
 
     /// <summary>What the pages of a sealed book are opened with; a book that lies open hasn't got it.</summary>
-    internal static bool IsOpener(string asset) => asset is "open.js" or "open-film.js" or "gate.js" or "open.css";
+    internal static bool IsOpener(string asset) => asset is "open.js" or "open-film.js" or GateFile or "open.css";
 
     /// <summary>The template for the page of a stage that is gone; a theme that was copied before there was one is given the tool's own.</summary>
     internal const string GoneTemplate = "gone.html";
