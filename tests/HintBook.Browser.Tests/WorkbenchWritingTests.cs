@@ -257,6 +257,48 @@ public sealed class WorkbenchWritingTests(ReadingRoom room)
     }
 
     [Fact]
+    public async Task What_was_saved_while_the_file_was_being_read_again_stays()
+    {
+        await using var bench = await OpenBench.On(room, NewBook.In);
+        await bench.Open(Number);
+        var (asked, saved) = (new TaskCompletionSource(), new TaskCompletionSource());
+        var isHeld = false;
+        await bench.Page.RouteAsync(
+            url => url.Contains("/text?name=", StringComparison.Ordinal),
+            async route =>
+            {
+                if (route.Request.Method != "GET" || isHeld)
+                {
+                    await route.ContinueAsync();
+                    return;
+                }
+
+                isHeld = true;
+                var older = await route.FetchAsync();
+                asked.SetResult();
+                await saved.Task;
+                await route.FulfillAsync(new() { Response = older });
+            });
+        bench.Elsewhere(Number, text => text.Replace("minutes: 10", "minutes: 11", StringComparison.Ordinal));
+        await asked.Task.WaitAsync(TestContext.Current.CancellationToken);
+        bench.Elsewhere(Number, text => text.Replace("minutes: 11", "minutes: 10", StringComparison.Ordinal));
+
+        await bench.Page.Locator("#text").FocusAsync();
+        await bench.Page.Keyboard.PressAsync("Control+End");
+        await bench.Page.Keyboard.TypeAsync("Mine.\n");
+        await bench.OnDisk(Number, "Mine.\n");
+        await bench.Wait("() => document.querySelector('#saved').textContent === 'Saved.'");
+        await bench.Page.EvaluateAsync(
+            "() => { window.taken = []; document.addEventListener('taken', () => taken.push(document.querySelector('#text').value)); }");
+        saved.SetResult();
+        // The next reading comes after the one that was held.
+        bench.Elsewhere(Number, text => text + "Theirs.\n");
+
+        await bench.Wait("() => document.querySelector('#text').value.endsWith('Mine.\\nTheirs.\\n')");
+        Assert.All(await bench.Page.EvaluateAsync<string[]>("() => taken"), text => Assert.Contains("Mine.", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_disk_that_fills_while_saving_is_told_and_the_text_is_still_on_the_page()
     {
         SmallDisk? disk = null;

@@ -114,8 +114,11 @@ const takeIn = () => taking = taking.then(take, take);
 async function take() {
   await settled();
   if (!open || !$("clash").hidden) return;
-  const file = await read(open.name);
-  if (!file || file.digest === open.digest || $("text").value !== open.saved) return;
+  const { name, digest } = open;
+  const file = await read(name);
+  // Saved, or another file opened, while this was on its way: what came is older.
+  if (open.name !== name || open.digest !== digest) return;
+  if (!file || file.digest === digest || $("text").value !== open.saved) return;
   const { selectionStart, selectionEnd, scrollTop } = $("text");
   open.digest = file.digest;
   open.saved = file.text;
