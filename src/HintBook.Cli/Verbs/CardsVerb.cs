@@ -19,7 +19,7 @@ internal static class CardsVerb
 
     /// <summary>What the report says of the cards.</summary>
     public static string Told(Report report) => report.Cards.Cards == 0
-        ? "cards    none, since the book has no address"
+        ? $"cards    none, since {(report.HasAddress ? "“make” under “print” in book.yaml doesn't name them" : "the book has no address")}"
         : $"cards    {Words.List([.. report.CardSheets.Select(file => Path.Combine(report.Folder, "print", file))])}: "
             + $"{Words.Count(report.Cards.Cards, "card")}; "
             + $"codes read back from the pictures: {report.Cards.FromPictures}, from the PDF: {report.Cards.FromPdf}"

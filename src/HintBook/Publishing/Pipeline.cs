@@ -266,6 +266,7 @@ public static class Pipeline
             Developed = developed,
             SiteBytes = site.Sum(file => file.Value),
             Cards = cards,
+            HasAddress = book.Addresses.Base is not null,
             CardsAreProofs = ExampleHosts.IsExample(book.Addresses.Base),
             Moved = MovedPages.FoldersOf(book).ToImmutableSortedDictionary(
                 moved => moved.Key, moved => Path.Combine(folder.Root, "moved", moved.Value), StringComparer.Ordinal),

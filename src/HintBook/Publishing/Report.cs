@@ -33,6 +33,9 @@ public sealed record Report
     /// <summary>Whether it is of a shelf, be it of one book: there each book has its cards in a folder of its own.</summary>
     public bool IsShelf { get; init; }
 
+    /// <summary>Whether the book has an address, without which there are no cards.</summary>
+    public bool HasAddress { get; init; }
+
     /// <summary>Whether the cards are proofs, since the address is one for examples.</summary>
     public bool CardsAreProofs { get; init; }
 

@@ -32,4 +32,18 @@ public class PrintVerbTests
         var again = Said.By("print", desk.Book, "--out", desk.Output).Out;
         Assert.Contains("checked again for spoilers; not read again, since an earlier run read the same bytes: ", again, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("\nprint: { make: [ reset ] }\n", "cards    none, since “make” under “print” in book.yaml doesn't name them")]
+    [InlineData(null, "cards    none, since the book has no address")]
+    public void Why_a_publish_makes_no_cards_is_said(string? print, string said)
+    {
+        using var desk = new BookAndOutput();
+        if (print is null)
+            desk.Change("book.yaml", "\naddress:", "\n# address:");
+        else
+            File.AppendAllText(Path.Combine(desk.Book, "book.yaml"), print);
+
+        Assert.Contains(said, Said.By("publish", desk.Book, "--out", desk.Output).Out, StringComparison.Ordinal);
+    }
 }

@@ -22,6 +22,7 @@ public class KeptOutcomeTests
         Folder = "/somewhere",
         Books = 2,
         IsShelf = true,
+        HasAddress = true,
         CardsAreProofs = true,
         CardsBeforePages = 3,
         Moved = ImmutableSortedDictionary<string, string>.Empty.Add("https://old.example/", "/somewhere/moved/old"),
