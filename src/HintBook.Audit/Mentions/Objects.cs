@@ -9,13 +9,14 @@ internal sealed class Objects
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
     private readonly Unmeant unmeant;
+    private readonly Presented presented;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
 
     public Objects(WordNumbers numbers)
     {
-        (this.numbers, unmeant) = (numbers, new(numbers.Language.Code));
+        (this.numbers, unmeant, presented) = (numbers, new(numbers.Language.Code), new(numbers));
         var folded = new FoldedText(numbers.Language);
         idioms = (
             from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code)]
@@ -144,6 +145,9 @@ internal sealed class Objects
         var at = first - 1;
         while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
             at--;
+        // كالريشة.
+        if (numbers.Language.Code == "ar" && text.Of(text.Words[first]).StartsWith("كال"))
+            return true;
         return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString())
             && (text.Of(text.Words[at]) is not "que" || IsCompared(text, at));
     }
@@ -251,6 +255,12 @@ internal sealed class Objects
         return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
             && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
     }
+
+    /// <summary>Whether a noun is put before the reader by few words: "a ladle rolls out"; see <see cref="Presented"/>.</summary>
+    public bool StandPut(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon) =>
+        !numbers.Language.IsUnspaced && presented.Is(text, ids, source, at, isCommon)
+        && (presented.IsPlaced(text, ids, source, at) || !GoesOn(text, ids, at)) && Stand(text, ids, source, at, at, name)
+        && !(text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds);
 
     /// <summary>
     /// Whether a common noun is spoken of as a known thing, and beside it of what is done with it or where it is: "give the horse a shove", "the horse hides

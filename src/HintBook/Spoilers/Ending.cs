@@ -15,6 +15,9 @@ internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Cas
     /// <summary>A noun that many texts have.</summary>
     public bool IsOrdinary { get; init; }
 
+    /// <summary>A word that differs from one of grammar by its accents alone, as it is written; else empty.</summary>
+    public string Accented { get; init; } = "";
+
     /// <summary>An Arabic word without the ending of the feminine.</summary>
     public bool IsMasculine { get; init; }
 }

@@ -107,16 +107,14 @@ internal sealed partial class PlacedFigures(WordList words)
 
     private void Pairs(int first, List<Mention> found)
     {
-        var isPlaceFirst = tokens[first].Value < 0;
-        if (tokens[first + 1].Value < 0 == isPlaceFirst)
-            return;
         var count = 0;
         for (var i = first; i + 1 < tokens.Count && count < Most; i += 2)
         {
-            if (tokens[i].Value < 0 != isPlaceFirst || tokens[i + 1].Value < 0 == isPlaceFirst
+            // "The 9 goes left, the 6 right, and in the middle a 1": each pair may be told in its own order.
+            if (tokens[i].Value < 0 == tokens[i + 1].Value < 0
                 || (i > first && tokens[i].Start - tokens[i - 1].End > MostApart))
                 return;
-            if (++count >= Fewest && Placed(first, count, isPlaceFirst) is { } said && codes.TryGetValue(said, out var here))
+            if (++count >= Fewest && Placed(first, count) is { } said && codes.TryGetValue(said, out var here))
             {
                 foreach (var secret in here)
                     found.Add(new(secret, tokens[first].Start, tokens[i + 1].End, Sureness.Likely));
@@ -124,14 +122,14 @@ internal sealed partial class PlacedFigures(WordList words)
         }
     }
 
-    private string? Placed(int first, int count, bool isPlaceFirst)
+    private string? Placed(int first, int count)
     {
         Span<char> said = stackalloc char[count];
         said.Clear();
         for (var pair = 0; pair < count; pair++)
         {
             var (one, other) = (tokens[first + (2 * pair)], tokens[first + (2 * pair) + 1]);
-            var (place, value) = isPlaceFirst ? (one.Place, other.Value) : (other.Place, one.Value);
+            var (place, value) = one.Value < 0 ? (one.Place, other.Value) : (other.Place, one.Value);
             var at = place switch
             {
                 Right => count,

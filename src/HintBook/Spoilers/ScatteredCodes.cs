@@ -282,6 +282,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return;
         // "Siebenundzwanzig und neunundfünfzig, ohne Abstand".
         var isPaired = said.Length == 2 * used && IsTold(search.Text, atoms[search.Start].First, end);
+        // "528, and carry straight on with 36": five figures in two numbers are no chance.
+        isPaired |= said.Length > 2 * used && used == 2 && atoms[search.Start].Symbols.Length > 1 && atoms[last].Symbols.Length > 1;
         var isEnough = used > 2 || search.Kind == PieceKind.Letters || isPaired;
         if (codes.TryGetValue(said, out var here) && (isEnough || IsOrdered(search.Text, search.Start, last)))
             Found(search.Text, here, first, end, search.Found);
@@ -319,7 +321,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         for (var i = Math.Max(0, first - Far); i <= Math.Min(text.Words.Length - 1, last + Far); i++)
         {
             if ((words.RoleOf(text.Words[i].Id) & (WordRole.Sequence | WordRole.Place)) != WordRole.None || (text.Words[i].Id >= 0
-                && (words.Signs.IsOrder(text.Words[i].Id) || words.Signs.IsLock(text.Words[i].Id))))
+                && (words.Signs.IsOrder(text.Words[i].Id) || words.Signs.IsLock(text.Words[i].Id) || words.Signs.IsLeft(text.Words[i].Id)
+                    || words.Signs.IsRight(text.Words[i].Id))))
                 return true;
         }
 

@@ -7,7 +7,8 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "say cheese, chalk and cheese, big cheese, big cheeses, "
+        "head in the sand, knocked me down with a feather, cut to ribbons, on the tin, soldier on, jack of all, car jack, "
+        + "say cheese, chalk and cheese, big cheese, big cheeses, "
         + "on my wick, little acorns, by a whisker, "
         + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, "
         + "ball in your court, set the ball rolling, on the ball, "
@@ -210,7 +211,8 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "vendre la mèche, vendu la mèche, vend la mèche, "
+        "joue aux dés, jouer aux dés, jouent aux dés, jouait aux dés, coup de dés, dés sont jetés, "
+        + "vendre la mèche, vendu la mèche, vend la mèche, "
         + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, "
         + "question clé, poste clé, bille de clown, bille en tête, "
         + "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "

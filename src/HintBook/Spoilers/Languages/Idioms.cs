@@ -7,7 +7,8 @@ namespace HintBook.Spoilers.Languages;
 internal static class Idioms
 {
     private const string English =
-        "last/final/short straw; straw poll; clutch/clutching/clutches at straws; wet my/our/his/her/their/your/a whistle; "
+        "head in the sand; cut to ribbons; "
+        + "last/final/short straw; straw poll; clutch/clutching/clutches at straws; wet my/our/his/her/their/your/a whistle; "
         + "wet their whistles; bells and whistles; property/career/corporate/social/housing ladder; out of your/its/his/her/my/their shell; "
         + "into his/her/its/your shell; show them/you/him/her/us/me the ropes; at the end of our/my/your/his/her/their rope; on the ropes; "
         + "money for old rope; basket case; eggs in/into one basket; eggs in/into the same basket; "
@@ -132,7 +133,8 @@ internal static class Idioms
         + "unter den hammer";
 
     private const string French =
-        "dans le même panier; œufs dans le même panier; panier percé/gens; le dessus du panier; panier de crabes; "
+        "joue/jouer/jouent/jouait/jouez aux dés; coup de dés; dés sont jetés; "
+        + "dans le même panier; œufs dans le même panier; panier percé/gens; le dessus du panier; panier de crabes; "
         + "cordes à son/mon/votre/notre arc; plusieurs cordes; corde sensible; la corde raide; pleut/pleuvait des cordes; "
         + "il pleut des cordes; tombe/tombent des cordes; dans les cordes; usé jusqu'à la corde; "
         + "sortir/sortez/sors/sort de votre/sa/ta/son coquille; rentrer/rentre dans sa/votre coquille; coquille s'est/est glissée; "

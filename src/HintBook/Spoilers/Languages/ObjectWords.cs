@@ -30,7 +30,7 @@ internal sealed record ObjectWords
             + "dip thread tighten loosen crack snap "
             + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten",
         Idioms =
-            "spur of the moment; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
+            "spur of the moment; it says on the tin; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
             + "tube map/station/train; before the horse; gift horse; dark horse; hold your horses; high horse; flogging a dead horse; mouse click; "
             + "click of the mouse; mouse pointer; cat and mouse; fox and the grapes; the early bird; bird in the hand; a little bird; "
             + "the wrong/right key; off on the wrong foot; "
