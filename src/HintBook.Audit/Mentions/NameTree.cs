@@ -302,6 +302,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))
                 continue;
+            if (ending.As == SpelledAs.Words && objects.AreInIdiom(text, first, last))
+                continue;
             // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
             var isSmall = ending.Noun is not null && char.IsLower(source[start]);
             if (isSmall && !text.Of(text.Words[first]).SequenceEqual(ending.Noun))

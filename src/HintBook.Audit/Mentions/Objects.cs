@@ -41,7 +41,7 @@ internal sealed class Objects
     {
         if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
-        if (IsPartOfCompound(text, source, first, last)
+        if (IsClockHand(text, first, last) || IsPartOfCompound(text, source, first, last)
             || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
@@ -57,6 +57,15 @@ internal sealed class Objects
                 && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last)
                     || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
+
+    // "Petite aiguille", "grande aiguille", "aiguille des minutes": of a clock, and no needle.
+    private bool IsClockHand(FoldedText text, int first, int last) =>
+        numbers.Language.Code is "fr" or "es" && text.Of(text.Words[first]) is "aiguille" or "aiguilles" or "aguja" or "agujas"
+        && (IsOfDial(text, first - 1) || IsOfDial(text, last + 1) || IsOfDial(text, last + 2) || IsOfDial(text, last + 3));
+
+    private static bool IsOfDial(FoldedText text, int at) =>
+        at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "petite" or "grande" or "courte" or "longue" or "heures" or "minutes" or "horloge"
+            or "pendule" or "montre" or "corta" or "larga" or "pequena" or "horas" or "minutos" or "reloj";
 
     // "Toute personne aimant les énigmes".
     private bool IsParticiple(FoldedText text, ReadOnlySpan<int> ids, int at) =>
@@ -165,18 +174,21 @@ internal sealed class Objects
         return false;
     }
 
-    private bool IsIdiom(FoldedText text, int first, int last)
+    /// <summary>Whether the words from one to another are only part of a turn of speech: "une main de fer dans un gant de velours".</summary>
+    public bool AreInIdiom(FoldedText text, int first, int last) => first < last && IsIdiom(text, first, last, isWithin: true);
+
+    private bool IsIdiom(FoldedText text, int first, int last, bool isWithin = false)
     {
         for (var i = first; i <= last; i++)
         {
-            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last))
+            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last, isWithin))
                 return true;
         }
 
         return false;
     }
 
-    private bool IsIn(string[] all, FoldedText text, int first, int last)
+    private bool IsIn(string[] all, FoldedText text, int first, int last, bool isWithin)
     {
         var (from, to) = (Math.Max(0, first - Around), Math.Min(text.Words.Length - 1, last + Around));
         var around = new StringBuilder(" ");
@@ -196,7 +208,7 @@ internal sealed class Objects
         {
             for (var at = said.IndexOf(idiom, StringComparison.Ordinal); at >= 0; at = said.IndexOf(idiom, at + 1, StringComparison.Ordinal))
             {
-                if (at < end && at + idiom.Length > start)
+                if (isWithin ? at < start && at + idiom.Length >= end && idiom.Trim().Length > end - start : at < end && at + idiom.Length > start)
                     return true;
             }
         }

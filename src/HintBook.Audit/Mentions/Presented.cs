@@ -38,7 +38,7 @@ internal sealed class Presented
             left--;
         if (!IsArticle(text, ids, left))
             return false;
-        if (Has(known, text, left))
+        if (Has(known, text, left) && !Has(some, text, left))
             return IsFirst(text, left) && hasNext && Has(bids, text, at + 1);
         // "No mould yet?", "du suif, voilà", "a ladle rolls out"; "a vat is a tub" only explains.
         if (IsFirst(text, left))

@@ -67,10 +67,8 @@ internal sealed class ClockLabels(WordList words)
     // "Hour: XII"; a lone I is a word.
     private static int RomanAt(WordReader text, string source, int at)
     {
-        var word = text.Words[at];
-        return word.Length > 1 && source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExcept('I', 'V', 'X') ? 0
-            : source[word.Start] is 'V' or 'X' or 'I' && word.End - word.Start == word.Length && source.AsSpan(word.Start, word.Length) is not "I"
-            ? Roman.ValueOf(text.Bare(word)) : 0;
+        var said = source.AsSpan(text.Words[at].Start..text.Words[at].End);
+        return said is "I" || said.ContainsAnyExcept('I', 'V', 'X') ? 0 : Roman.ValueOf(text.Bare(text.Words[at]));
     }
 
     // "Seven hours", 7時.

@@ -15,7 +15,7 @@ internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Cas
     /// <summary>A noun that many texts have.</summary>
     public bool IsOrdinary { get; init; }
 
-    /// <summary>A word that differs from one of grammar by its accents alone, as it is written; else empty.</summary>
+    /// <summary>Its first word as it is written, if that differs from a word of grammar by its accents alone; else empty.</summary>
     public string Accented { get; init; } = "";
 
     /// <summary>An Arabic word without the ending of the feminine.</summary>

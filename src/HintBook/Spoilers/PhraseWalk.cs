@@ -62,7 +62,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
                     continue;
-                if (ending.Accented.Length > 0 && !HasAccents(source.AsSpan(start, end - start), ending.Accented))
+                if (ending.Accented.Length > 0 && !HasAccents(source.AsSpan(start..read[first].End), ending.Accented))
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
@@ -72,6 +72,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (ending.IsMasculine && source[end - 1] == 'ة')
                     continue;
                 if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
+                    continue;
+                if (ending.Casing is Casing.Object or Casing.Head && Is(read[first].Id, WordRole.Hand) && around.IsOfClock(text, first, last))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;

@@ -82,7 +82,7 @@ internal sealed class Phrases(WordList words)
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper)
         {
             IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
-            Accented = written.Length == 1 && Is(written[0], Grammar) ? AccentedIn(name, bare[0]) : "",
+            Accented = Is(written[0], Grammar) ? AccentedIn(name, bare[0]) : "",
         };
         if (ending.Accented.Length > 0)
             named.Add(written[0]);
@@ -295,7 +295,13 @@ internal sealed class Phrases(WordList words)
                 || (accented.Length == 0 && Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting)))
                 continue;
             var isOrdinary = accented.Length > 0 || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun) || owners.TrueForAll(owner => owner.IsPart);
-            tree.Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary, Accented = accented });
+            var ending = new Ending(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null)
+            {
+                Head = bare,
+                IsOrdinary = isOrdinary,
+                Accented = accented,
+            };
+            tree.Insert([noun], ending);
         }
     }
 

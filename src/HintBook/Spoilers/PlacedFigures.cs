@@ -156,8 +156,10 @@ internal sealed partial class PlacedFigures(WordList words)
 
     [GeneratedRegex(
         @"(?<left>\b(left|link(s|e[rsnm]?)|gauche|izquierd[ao]|top(most)?|upper(most)?"
+        + @"|davor|vor (dieser|diesem|ihr|ihm)|(before|ahead of|in front of) it|(devant|avant) (lui|elle)|(delante|antes) de (él|ella)"
         + @"|oben|ober(e[rsnm]?|st\w+)|haut|supérieure?|arriba|superior)\b|左端?|上(?!げ)|اليسار|يسارا|الأعلى|العليا)"
         + @"|(?<right>\b(right|recht(s|e[rsnm]?)|droite?|derech[ao]"
+        + @"|zum (Ab)?schluss|am Ende|dahinter|(behind|after) it|pour finir|à la fin|al final|para (terminar|acabar)"
         + @"|bottom|lower|lowest|unten|unter(e[rsnm]?|st\w+)|bas|inférieure?|abajo|inferior)\b|右端?|下(?!さ|げ)|اليمين|يمينا|الأسفل|السفلى)"
         + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen"
         + @"|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|あいだ|間(?=[はにが])|الوسط|الوسطى|بينهما)"

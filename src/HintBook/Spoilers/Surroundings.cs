@@ -43,7 +43,10 @@ internal sealed class Surroundings(WordList words)
             return true;
         for (var i = first - 1; i >= 0 && i >= first - MostSimile && IsWithin(text, i + 1); i--)
         {
-            if (words.Signs.IsSimile(text.Words[i].Id) && !(hasPrefixes && text.Bare(text.Words[i]) is "ان"))
+            // "Comme l'aiguille est aimantée" says why.
+            var isWhy = hasPronouns && (i == 0 || (text.Words[i].Gap & Beginning) != Gap.None) && i + 1 < first
+                && !words.Signs.IsIndefinite(text.Words[i + 1].Id);
+            if (words.Signs.IsSimile(text.Words[i].Id) && !isWhy && !(hasPrefixes && text.Bare(text.Words[i]) is "ان"))
                 return true;
         }
 
@@ -212,7 +215,8 @@ internal sealed class Surroundings(WordList words)
             if (!begins)
                 return IsPresented(text, start, isOrdinary);
             return IsBracketed(source, text.Words[last].End)
-                || (hasNext && (words.Signs.IsParticle(text.Words[last + 1].Id) || (Is(text.Words[last + 1].Id, WordRole.Preposition) && IsInside(text, last + 2))))
+                || (hasNext && words.Signs.IsParticle(text.Words[last + 1].Id))
+                || (hasNext && Is(text.Words[last + 1].Id, WordRole.Preposition) && IsInside(text, last + 2))
                 || (!isOrdinary && Has(text, first, last, WordRole.Handling));
         }
 
@@ -234,14 +238,20 @@ internal sealed class Surroundings(WordList words)
         var isSubject = behind is ['を' or 'が' or 'は', ..];
         var isSaid = behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし") || behind.StartsWith("だっ");
         var isFirst = before.IsEmpty || before[^1] is 'は' or 'が' or 'に' or '、' or '。' or '\n' or '「' or 'り';
-        return ((isPointed && (isSubject || behind.IsEmpty || behind is ['、' or 'の', ..])) || (isFirst && isSubject) || (isFirst && isSaid) || (isPointed && isSaid))
+        var isTold = (isPointed || isFirst) && (isSubject || isSaid);
+        return (isTold || (isPointed && (behind.IsEmpty || behind is ['、' or 'の', ..])))
             && (isSaid || Has(text, first, last, WordRole.Handling));
     }
 
-    // "Rutscht Blei heraus", "c'est du suif"; "the strap is leather" only describes.
-    private bool IsPresented(WordReader text, int at, bool isOrdinary) =>
-        (text.Bare(text.Words[at - 1]) is "it" && text.Words[at - 1].End - text.Words[at - 1].Start > 2) || words.Signs.IsPresenting(text.Words[at - 1].Id) && !Is(text.Words[at - 1].Id, WordRole.Preposition)
-        && (!isOrdinary || !Is(text.Words[at - 1].Id, WordRole.Link) || (at > 1 && words.Signs.IsPronoun(text.Words[at - 2].Id)));
+    // "It's gall", "rutscht Blei heraus", "c'est du suif"; "the strap is leather" only describes.
+    private bool IsPresented(WordReader text, int at, bool isOrdinary)
+    {
+        var before = text.Words[at - 1];
+        if (text.Bare(before) is "it" && before.End - before.Start > "it".Length)
+            return true;
+        return words.Signs.IsPresenting(before.Id) && !Is(before.Id, WordRole.Preposition)
+            && (!isOrdinary || !Is(before.Id, WordRole.Link) || (at > 1 && words.Signs.IsPronoun(text.Words[at - 2].Id)));
+    }
 
     private static bool IsInside(WordReader text, int at) => at < text.Words.Length && (text.Words[at].Gap & Ending) == Gap.None;
 
@@ -401,6 +411,19 @@ internal sealed class Surroundings(WordList words)
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
+    }
+
+    /// <summary>Whether it is the hand of a clock: <c>petite aiguille</c>, <c>aguja de las horas</c>.</summary>
+    public bool IsOfClock(WordReader text, int first, int last)
+    {
+        for (var i = Math.Max(0, first - 1); i < Math.Min(text.Words.Length, last + MostSimile + 1); i++)
+        {
+            if ((i < first || i > last) && (Is(text.Words[i].Id, WordRole.HourHand | WordRole.MinuteHand)
+                || (words.Signs.HintOf(text.Words[i].Id) & (PieceHint.Hours | PieceHint.Minutes)) != PieceHint.None))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>

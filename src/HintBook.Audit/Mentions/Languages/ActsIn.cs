@@ -36,11 +36,13 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
         + "table one other first last glass wood light")
     {
-        Shows = "is was s it it’s its that’s there’s theres find finds found discover hides hid holds held contains lies lay sits sat waits hangs rests expect meet "
+        Shows = "is was s it it’s its that’s there’s theres find finds found discover hides hid holds held contains lies lay sits sat waits hangs "
+            + "rests expect meet "
             + "drops falls rolls slides slips comes pops appears reveals gives yields sleeps sleeping be",
         Ways = "out in off up down back first next goes onto into under over",
         Some = "no some",
-        Holders = "bottle jar tin pot tub phial vial flask bag sack packet pouch lump block cake bar ball roll reel spool bundle skein bunch handful stick tube "
+        Holders = "bottle jar tin pot tub phial vial flask bag sack packet pouch lump block cake bar ball roll reel spool bundle skein bunch handful "
+            + "stick tube "
             + "pair",
         Recalls = "you youve you’ve",
     };
@@ -56,12 +58,14 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "
         + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz")
     {
-        Shows = "steckt liegt lag hängt rollt fällt rutscht findet finden fand steht sitzt klebt wartet verbirgt birgt enthält kommt ist sondern gibt erscheint "
+        Shows = "steckt liegt lag hängt rollt fällt rutscht findet finden fand steht sitzt klebt wartet verbirgt birgt enthält kommt ist sondern gibt "
+            + "erscheint "
             + "purzelt schläft ruht kullert springt dazu",
         Ways = "raus rein hoch runter weg ab heraus hinein drauf drunter zuerst zu",
         Some = "kein keine keinen",
         Bids = "bitte nicht nie niemals ruhig unbedingt",
-        Holders = "flasche fläschchen glas dose topf tiegel beutel sack säckchen päckchen brocken klumpen stück block riegel knäuel rolle spule bündel strang bund "
+        Holders = "flasche fläschchen glas dose topf tiegel beutel sack säckchen päckchen brocken klumpen stück block riegel knäuel rolle spule "
+            + "bündel strang bund "
             + "handvoll stange tube paar",
     };
 
@@ -73,7 +77,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche clé serrure carte papier lettre livre page pièce chose ligne mot nombre "
         + "signe côté coin fond trou main table maison mur verre bois")
     {
-        Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez pend était a",
+        Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez "
+            + "pend était a",
         Ways = "dehors dedans dessus dessous d’abord ensuite",
         Some = "de du des d pas",
         Holders = "bouteille bocal pot fiole flacon tube sac sachet paquet pain bloc morceau boule pelote rouleau bobine botte écheveau poignée bâton paire",
@@ -91,7 +96,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         Shows = "hay había es era sale cae aparece queda encuentra encontrarás dejado esconde guarda contiene espera duerme cuelga rueda asoma pues rodando",
         Ways = "fuera arriba abajo encima primero después",
         Some = "sin",
-        Holders = "botella tarro lata bote frasco tubo saco bolsa saquito paquete pastilla bloque trozo pedazo bola ovillo rollo carrete manojo madeja puñado barra par",
+        Holders = "botella tarro lata bote frasco tubo saco bolsa saquito paquete pastilla bloque trozo pedazo bola ovillo rollo carrete manojo "
+            + "madeja puñado barra par",
         Recalls = "que",
     };
 

@@ -211,7 +211,7 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "joue aux dés, jouer aux dés, jouent aux dés, jouait aux dés, coup de dés, dés sont jetés, "
+        "main de fer dans un gant de velours, joue aux dés, jouer aux dés, jouent aux dés, jouait aux dés, coup de dés, dés sont jetés, "
         + "vendre la mèche, vendu la mèche, vend la mèche, "
         + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, "
         + "question clé, poste clé, bille de clown, bille en tête, "

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace HintBook.Spoilers.Languages;
 
 /// <summary>
@@ -19,19 +17,19 @@ internal static class Containers
         "bouteille bocal pot fiole flacon tube sac sachet paquet pain bloc morceau boule pelote rouleau bobine botte faisceau écheveau poignée bâton paire";
 
     private const string Spanish =
-        "botella tarro lata bote frasco tubo saco bolsa saquito paquete pastilla bloque trozo pedazo bola ovillo rollo carrete manojo haz madeja puñado barra par";
+        "botella tarro lata bote frasco tubo saco bolsa saquito paquete pastilla bloque trozo pedazo bola ovillo rollo carrete manojo haz madeja "
+        + "puñado barra par";
 
     private const string Arabic = "زجاجة قنينة كيس صرة كتلة قطعة لفة بكرة حزمة ربطة رزمة كرة عود";
 
-    private static readonly FrozenDictionary<string, string> Lists = new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        ["en"] = English,
-        ["de"] = German,
-        ["fr"] = French,
-        ["es"] = Spanish,
-        ["ar"] = Arabic,
-    }.ToFrozenDictionary(StringComparer.Ordinal);
-
     /// <summary>Those of a language, parted by spaces.</summary>
-    public static string Of(string language) => Lists.GetValueOrDefault(language, "");
+    public static string Of(string language) => language switch
+    {
+        "en" => English,
+        "de" => German,
+        "fr" => French,
+        "es" => Spanish,
+        "ar" => Arabic,
+        _ => "",
+    };
 }
