@@ -203,6 +203,9 @@ internal sealed class Phrases(WordList words)
             return;
         var noun = NounOf(written);
         AddHead(written[noun], secret, Is(written[noun], Grammar) && AccentedIn(name, bare[noun]) is { Length: > 0 } said ? said : bare[noun], isPart: false);
+        // "Lé de soie": "le" stands before any word of the text.
+        if (Is(written[noun], Grammar))
+            return;
         if (ContentOf(written, noun) is >= 0 and var content)
             AddHead(written[content], secret, bare[content], isPart: true);
         int[] describing =
