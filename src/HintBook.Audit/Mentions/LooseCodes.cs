@@ -13,7 +13,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class LooseCodes
 {
-    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14;
+    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14, ToAgain = 7;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
     private readonly bool isUnspaced, hasLetterNames;
@@ -94,7 +94,7 @@ internal sealed class LooseCodes
             {
                 letters = Repeated(text, tokens, i, letters);
                 // "Wilhelm, also W": said before.
-                var isAgain = parts.Count > 0 && parts[^1].Symbols.EndsWith(letters, StringComparison.Ordinal) && token.First - parts[^1].Last < 4;
+                var isAgain = parts.Count > 0 && parts[^1].Symbols.EndsWith(letters, StringComparison.Ordinal) && token.First - parts[^1].Last < ToAgain;
                 parts.Add(new(letters, 0, token.First, token.Last, isAgain || token.Is(Sign.Unsure), IsValue: true));
             }
             else if (token.Is(Sign.Ordinal | Sign.Last) && !token.Is(Sign.Number))

@@ -9,7 +9,7 @@ internal sealed class Presented
 {
     private readonly WordNumbers numbers;
     private readonly HashSet<string> shows, ways, some, bids, acts, copulas, likenesses, known, ownerships;
-    private const int Near = 10;
+    private const int Near = 10, Far = 5;
 
     public Presented(WordNumbers numbers)
     {
@@ -39,7 +39,7 @@ internal sealed class Presented
         if (!IsArticle(text, ids, left))
             return false;
         if (Has(known, text, left) && !Has(some, text, left))
-            return IsFirst(text, left) && hasNext && Has(bids, text, at + 1);
+            return (IsFirst(text, left) && hasNext && Has(bids, text, at + 1)) || (isCommon && IsActedOn(text, left));
         // "No mould yet?", "du suif, voilà", "a ladle rolls out"; "a vat is a tub" only explains.
         if (IsFirst(text, left))
             return (at + 1 < ids.Length && Has(shows, text, at + 1) && !Has(copulas, text, at + 1)) || (!isCommon && Has(some, text, left));
@@ -55,6 +55,18 @@ internal sealed class Presented
             || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && !Has(ownerships, text, at + 1)
                 && (Has(ways, text, at + 1) || (at + 2 < ids.Length && text.Words[at + 2].Parting < Parting.Comma
                     && (numbers.UseOf(ids[at + 1]) & WordUse.Preposition) != WordUse.Plain))));
+
+    // "Once you've got the tin down": what is done stands before it in its clause.
+    private bool IsActedOn(FoldedText text, int article)
+    {
+        for (var i = article - 1; i >= 0 && i > article - Far && text.Words[i + 1].Parting < Parting.Comma; i--)
+        {
+            if (Has(acts, text, i))
+                return true;
+        }
+
+        return false;
+    }
 
     private bool IsShownNear(FoldedText text, int at)
     {

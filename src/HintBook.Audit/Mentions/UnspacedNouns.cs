@@ -65,6 +65,11 @@ internal sealed class UnspacedNouns
             || ahead.EndsWith("にある") || ahead.EndsWith("のは"));
         if (isShown && (behind is ['、' or 'の' or 'は' or 'が', ..] || behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし")))
             return true;
+        // 火縄は途中で切らず, つまり扇でした.
+        if (end - start > 1 && before is '。' or '、' or '\n' && behind is ['は' or 'と' or 'も', ..])
+            return true;
+        if (source[start] >= '\u4E00' && before is 'り' or 'は' or 'が' && (behind.StartsWith("です") || behind.StartsWith("でし")))
+            return true;
         // 笛を吹く, 針の裏: one letter may be many things.
         if (end - start == 1)
             return source[start] >= '\u4E00' && (behind is ['を', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の底"));

@@ -91,6 +91,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
                 if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
+                    || (ending.IsVerb && !around.IsShown(text, first, last))
                     || !(around.IsPut(text, source, first, last, ending.IsOrdinary)
                         || (ending.IsOrdinary ? around.IsGiven(text, first, last) || around.IsShown(text, first, last)
                         : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last))))))

@@ -202,9 +202,10 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
-        AddHead(written[noun], secret, Is(written[noun], Grammar) && AccentedIn(name, bare[noun]) is { Length: > 0 } said ? said : bare[noun], isPart: false);
+        var accented = Is(written[noun], Grammar) ? AccentedIn(name, bare[noun]) : "";
+        AddHead(written[noun], secret, accented.Length > 0 ? accented : bare[noun], isPart: false);
         // "Lé de soie": "le" stands before any word of the text.
-        if (Is(written[noun], Grammar))
+        if (accented.Length > 0)
             return;
         if (ContentOf(written, noun) is >= 0 and var content)
             AddHead(written[content], secret, bare[content], isPart: true);
@@ -295,13 +296,15 @@ internal sealed class Phrases(WordList words)
             var (secret, bare, _) = owners[0];
             var accented = bare.AsSpan().ContainsAny(Accents) ? bare : "";
             if (bare.Length + accented.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
-                || (accented.Length == 0 && Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting)))
+                || (accented.Length == 0 && (Is(noun, WordRole.Function) || (Is(noun, WordRole.Everyday) && !words.Signs.IsHoldable(noun)))))
                 continue;
-            var isOrdinary = accented.Length > 0 || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun) || owners.TrueForAll(owner => owner.IsPart);
+            var isVerb = accented.Length == 0 && Is(noun, WordRole.Handling | WordRole.Setting);
+            var isOrdinary = accented.Length > 0 || isVerb || words.Signs.IsHoldable(noun) || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun) || owners.TrueForAll(owner => owner.IsPart);
             var ending = new Ending(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null)
             {
                 Head = bare,
                 IsOrdinary = isOrdinary,
+                IsVerb = isVerb,
                 Accented = accented,
             };
             tree.Insert([noun], ending);
@@ -315,7 +318,9 @@ internal sealed class Phrases(WordList words)
         {
             var (secret, noun) = (owners.First(), owners.Key);
             var written = Written(noun, out var bare);
-            if (!isThing(secret) || owners.Any(owner => owner != secret) || Is(words.NumberOf(string.Concat(bare)), WordRole.Everyday))
+            if (!isThing(secret) || owners.Any(owner => owner != secret))
+                continue;
+            if (words.NumberOf(string.Concat(bare)) is var whole && Is(whole, WordRole.Everyday) && !words.Signs.IsHoldable(whole))
                 continue;
             tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun, IsOrdinary = noun.Length == 1 });
             foreach (var reading in JapaneseReadings.Of(noun).Where(other => other.Length >= ShortestHead))

@@ -14,6 +14,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 {
     private const int MostBetween = 20;
     private const int Far = 6;
+    private const int MostToAgain = 6;
     private const int Around = 14;
     private const int Shortest = 3;
     private const int MostPaths = 400;
@@ -151,7 +152,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return new(AtomKind.Letter, named - 'a' + 1, $"{named}", at, at + 2, IsOptional: false);
         if (reader.At(text, source, at, PieceKind.Letters) is { } piece)
         {
-            var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < 3;
+            var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < MostToAgain;
             // "A Y, an E".
             var isArticle = at + 1 < text.Words.Length && piece.Symbols is "a" && text.Words[at].Length == 1 && text.Words[at + 1].Length == 1
                 && text.Words[at + 1].Gap == Gap.Space && char.IsUpper(source[text.Words[at + 1].Start]);

@@ -225,7 +225,7 @@ internal sealed class Surroundings(WordList words)
             return !isOrdinary && (begins || start == 1 || (text.Words[start - 1].Gap & Ending) != Gap.None);
         if (!words.Signs.IsIndefinite(article))
             return isOrdinary && (Has(text, first, last, WordRole.Handling) || (begins && hasNext && IsBidden(text, last + 1)));
-        return begins ? IsHandledNext(text, last) : words.Signs.IsPresenting(before)
+        return begins ? IsHandledNext(text, last) || (!hasNext && !isOrdinary && first > 1) : words.Signs.IsPresenting(before)
             || (!isOrdinary && !Is(before, WordRole.Preposition) && Has(text, first, last, WordRole.Handling));
     }
 
@@ -382,8 +382,27 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool IsAnothers(WordReader text, int last) =>
-        words.Signs.IsOf(text.Words[last + 1].Id)
+        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1))
         || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
+
+    // "Les ciseaux du tiroir gauche", "el tarro del segundo cajón": which part of the box it comes from. "De bois" says what it is made of.
+    private bool IsFromPart(WordReader text, int of)
+    {
+        if (!hasPronouns)
+            return false;
+        var at = of + 1;
+        var hasArticle = text.Bare(text.Words[of]) is "du" or "del";
+        for (; at < text.Words.Length && at <= of + 2 && (text.Words[at].Gap & Ending) == Gap.None; at++)
+        {
+            if (Is(text.Words[at].Id, WordRole.Everyday))
+                return hasArticle;
+            if (!Is(text.Words[at].Id, WordRole.Determiner | WordRole.Place))
+                return false;
+            hasArticle |= Is(text.Words[at].Id, WordRole.Determiner);
+        }
+
+        return false;
+    }
 
     /// <summary>
     /// Whether a word only looks like an everyday one: a place that is called so ("near Cork"), what describes the next word ("Cork tiles"), a verb behind

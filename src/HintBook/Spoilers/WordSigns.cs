@@ -36,6 +36,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> noTime = [];
     private readonly HashSet<int> ordinary = [];
     private readonly HashSet<int> containers = [];
+    private readonly HashSet<int> holdable = [];
     private readonly HashSet<int> presenting = [];
     private readonly HashSet<int> particles = [];
     private readonly HashSet<int> beforeVerb = [];
@@ -94,7 +95,7 @@ internal sealed class WordSigns
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
-        containers = SetOf(Containers.Of(language.Code));
+        (containers, holdable) = (SetOf(Containers.Of(language.Code)), SetOf(OrdinaryNouns.Holdable(language.Code)));
         (presenting, particles) = (SetOf(Presenting.Of(language.Code)), SetOf(Presenting.Particles(language.Code)));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
         (questions, addressed) = (SetOf(language.Objects.Questions), SetOf(language.Objects.Addressed));
@@ -192,6 +193,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether a verb stands behind it: <c>should</c>, <c>to</c>.</summary>
     public bool IsBeforeVerb(int word) => beforeVerb.Contains(word);
+
+    /// <summary>Whether it is an everyday word for a thing that one takes out of a box: <c>hook</c>.</summary>
+    public bool IsHoldable(int word) => holdable.Contains(word);
 
     /// <summary>Whether it says in what, or how much of it, a thing comes: <c>bottle</c>.</summary>
     public bool IsContainer(int word) => containers.Contains(word);
