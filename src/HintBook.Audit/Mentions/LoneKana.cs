@@ -23,10 +23,11 @@ internal static partial class LoneKana
         }
 
         // 最初がコで最後がク、あいだにハ.
-        if (all.Count > 2 && AtTheEnd().IsMatch(source[all[0].End..all[1].Start]) && InTheMiddle().IsMatch(source[all[1].End..all[2].Start]))
-            all = [all[0], .. all[2..], all[1]];
-        return all;
+        var isMiddleLast = all.Count > 2 && Stands(AtTheEnd(), source, all[0].End, all[1].Start) && Stands(InTheMiddle(), source, all[1].End, all[2].Start);
+        return isMiddleLast ? [all[0], .. all[2..], all[1]] : all;
     }
+
+    private static bool Stands(Regex words, string source, int from, int to) => from < to && words.IsMatch(source.AsSpan(from..to));
 
     [GeneratedRegex("最後|終わり|末尾|右端?", RegexOptions.None, 10_000)]
     private static partial Regex AtTheEnd();
