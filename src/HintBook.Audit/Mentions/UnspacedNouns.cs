@@ -66,7 +66,7 @@ internal sealed class UnspacedNouns
         if (isShown && (behind is ['、' or 'の' or 'は' or 'が', ..] || behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし")))
             return true;
         // 火縄は途中で切らず, つまり扇でした.
-        if (end - start > 1 && before is '。' or '、' or '\n' && behind is ['は' or 'と' or 'も', ..])
+        if (end - start > 1 && before is '。' or '、' or '\n' && behind is ['は' or 'と' or 'も', not ('ど' or 'み' or 'い' or 'す'), ..])
             return true;
         if (source[start] >= '\u4E00' && before is 'り' or 'は' or 'が' && (behind.StartsWith("です") || behind.StartsWith("でし")))
             return true;

@@ -153,7 +153,8 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "hat natürlich einen haken, hat aber einen haken, hat nur einen haken, hat leider einen haken, "
+        "ersten stock, zweiten stock, dritten stock, großen wirbel, viel wirbel, faden der geschichte, faden der erzählung, mir ist der knopf, "
+        + "hat natürlich einen haken, hat aber einen haken, hat nur einen haken, hat leider einen haken, "
         + "meiner pfeife, seiner pfeife, deiner pfeife, "
         + "ruhige kugel, zwei linke hände, an den nagel gehängt, nägel mit köpfen, "
         + "flöten gegangen, flöten geht, flöten ging, erste stock, ersten stock, zweiten stock, dritten stock, vierten stock, pferde scheu, "
@@ -315,7 +316,7 @@ internal static class IdiomsIn
         + "las campanas al vuelo, campanas al vuelo";
 
     public const string Japanese =
-        "首に鈴, 芯の強い, 芯が強い, どんぐりの背, "
+        "解く鍵, 首に鈴, 芯の強い, 芯が強い, どんぐりの背, "
         + "目の玉, 玉にきず, 玉に瑕, "
         + "鍵になり, 鍵となり, こそが鍵, が鍵です, は鍵です, 鈴木, 鏡台, 心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, "
         + "鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "
