@@ -299,7 +299,8 @@ internal sealed class Phrases(WordList words)
                 || (accented.Length == 0 && (Is(noun, WordRole.Function) || (Is(noun, WordRole.Everyday) && !words.Signs.IsHoldable(noun)))))
                 continue;
             var isVerb = accented.Length == 0 && Is(noun, WordRole.Handling | WordRole.Setting);
-            var isOrdinary = accented.Length > 0 || isVerb || words.Signs.IsHoldable(noun) || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun) || owners.TrueForAll(owner => owner.IsPart);
+            var isOrdinary = accented.Length > 0 || isVerb || words.Signs.IsHoldable(noun) || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun)
+                || owners.TrueForAll(owner => owner.IsPart);
             var ending = new Ending(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null)
             {
                 Head = bare,
