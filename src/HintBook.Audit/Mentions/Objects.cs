@@ -12,6 +12,8 @@ internal sealed class Objects
     private readonly Presented presented;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
+    private readonly bool hasCertain;
+    private readonly HashSet<string> belongsWritten, certainWritten, possibleWritten;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
 
     public Objects(WordNumbers numbers)
@@ -27,6 +29,8 @@ internal sealed class Objects
         idiomsBySpan = idioms.GetAlternateLookup<ReadOnlySpan<char>>();
         var remarks = RemarksIn.Of(numbers.Language.Code);
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
+        hasCertain = remarks.Certain.Length > 0;
+        (belongsWritten, certainWritten, possibleWritten) = ([.. remarks.Belongs.Split(' ')], [.. remarks.Certain.Split(' ')], [.. remarks.Possible.Split(' ')]);
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         var done = ActsIn.Of(numbers.Language.Code);
@@ -251,20 +255,21 @@ internal sealed class Objects
     }
 
     /// <summary>Whether a noun of a longer name stands for it: "the pestle", "it's a playbill"; not "a ledger of her own".</summary>
-    public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name) =>
+        IsAlone(text, ids, at, name) && Stand(text, ids, source, at, at, name);
+
+    private bool IsAlone(FoldedText text, ReadOnlySpan<int> ids, int at, string name)
     {
-        var remarks = RemarksIn.Of(numbers.Language.Code);
         if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
             return false;
-        if (!Stand(text, ids, source, at, at, name) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
-            && Array.IndexOf(remarks.Belongs.Split(' '), text.Of(text.Words[at + 1]).ToString()) >= 0))
+        if (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && belongsWritten.Contains(text.Of(text.Words[at + 1]).ToString()))
             return false;
-        if (remarks.Certain.Length == 0 || at == 0 || text.Words[at].Parting >= Parting.Comma)
+        if (!hasCertain || at == 0 || text.Words[at].Parting >= Parting.Comma)
             return text.Words[at].Parting >= Parting.Stop && at + 1 < ids.Length && text.Words[at + 1].Parting >= Parting.Comma;
         var before = text.Of(text.Words[at - 1]).ToString();
-        if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
+        if (certainWritten.Contains(before))
             return true;
-        return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
+        return possibleWritten.Contains(before) && at > 1
             && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
     }
 
@@ -278,13 +283,16 @@ internal sealed class Objects
     /// Whether a common noun is spoken of as a known thing, and beside it of what is done with it or where it is: "give the horse a shove", "the horse hides
     /// a key"; not "the horse box", "the house of my aunt".
     /// </summary>
-    public bool StandHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    public bool StandHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name) =>
+        IsHandled(text, ids, source, at, name) && Stand(text, ids, source, at, at, name);
+
+    private bool IsHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
     {
         if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
             return false;
         // "The owl's eyes unscrew."
         var isOwner = source[text.Words[at].End - 1] is 's' && source[text.Words[at].End - 2] is '\'' or '’';
-        if (!Stand(text, ids, source, at, at, name) || (!isOwner && GoesOn(text, ids, at)))
+        if (!isOwner && GoesOn(text, ids, at))
             return false;
         if (numbers.Language.Code == "ar")
             return (at > 0 ? text.Words[at].Parting < Parting.Comma : at + 1 < ids.Length && acts.Contains(text.Of(text.Words[1]).ToString()))
@@ -312,10 +320,12 @@ internal sealed class Objects
     /// Whether a noun is all that a clause says: "What's under the panel? A saw.", "next item: the shell"; or, with a known article before it, what the reader
     /// has seen: "the hook you found". An uncommon one may also be what is found or lies somewhere: "you'll find a mallet".
     /// </summary>
-    public bool StandShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
+    public bool StandShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon) =>
+        IsShown(text, ids, source, at, name, isCommon) && Stand(text, ids, source, at, at, name);
+
+    private bool IsShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
     {
-        if (numbers.Language.IsUnspaced || !Stand(text, ids, source, at, at, name)
-            || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
+        if (numbers.Language.IsUnspaced || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
             return false;
         var ends = at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma;
         if (numbers.Language.Code == "ar")
