@@ -43,6 +43,8 @@ public class LanguagesTests
     [InlineData("de", "ein Dutzend Eier", "Dutzend")]
     [InlineData("fr", "une douzaine et un million", "douzaine million")]
     [InlineData("es", "una docena", "docena")]
+    [InlineData("ar", "خمسة مليون", "مليون")]
+    [InlineData("ja", "三つと一億", "一億")]
     public void Words_that_speak_of_numbers_are_named_in_each_language(string language, string words, string unread) =>
         Assert.Equal(unread.Split(' '), ReadAs.Unread("number-words", words, language));
 
@@ -94,6 +96,23 @@ public class LanguagesTests
     [InlineData("短針は四、長針は九")]
     [InlineData("عقرب الساعات على 4 وعقرب الدقائق على 9")]
     public void The_hands_of_a_clock_tell_a_time(string text) => Assert.Equal("445", ReadAs.Way("12-hour", text));
+
+    // A megabyte of each: nothing is looked at again and again.
+    [Theory]
+    [InlineData("the ")]
+    [InlineData("small hand big ")]
+    [InlineData("時")]
+    [InlineData("千")]
+    [InlineData("ل ")]
+    [InlineData("July 4 ")]
+    public void Any_text_is_read_in_one_pass(string piece)
+    {
+        var text = string.Concat(Enumerable.Repeat(piece, 1_000_000 / piece.Length));
+
+        Assert.NotNull(Ways.Named("24-hour")!.Read(text, []));
+        Assert.NotNull(Ways.Named("dates")!.Read(text, ["dd"]));
+        Assert.NotNull(Ways.Named("number-words")!.Read(text, ["ja"]));
+    }
 
     [Theory]
     [InlineData("five hives and one queen, seven drones")]

@@ -57,9 +57,10 @@ internal sealed class ClockTimes
 
     private int Past(int at, ClockRole role)
     {
-        while (Has(at, role))
-            at++;
-        return at;
+        var end = at;
+        while (end < at + MostBetween && Has(end, role))
+            end++;
+        return end;
     }
 
     // With the half of the day that may stand behind it.
@@ -246,7 +247,8 @@ internal sealed class ClockTimes
         {
             if (!Has(named, hand))
                 continue;
-            for (var at = named + 1; at < tokens.Length && !Has(at, other); at++)
+            var at = named + 1;
+            for (; at < tokens.Length && !Has(at, other); at++)
             {
                 // “The long one”.
                 if (NumberAt(at) is var (number, _) && !Has(at, ClockRole.Article) && (at > named + 1 || tokens[at].Text != "one"))
@@ -254,6 +256,8 @@ internal sealed class ClockTimes
                 if (Has(at, ClockRole.Noon))
                     return (12, at);
             }
+
+            named = at - 1;
         }
 
         return null;

@@ -16,21 +16,26 @@ internal static class JapaneseNumbers
     private static readonly ImmutableArray<string> Native = ["ひとつ", "ふたつ", "みっつ", "よっつ", "いつつ", "むっつ", "ななつ", "やっつ", "ここのつ"];
 
     /// <summary>Every number, in order.</summary>
-    public static IEnumerable<Row> In(string text)
+    public static IEnumerable<Row> In(string text) => Runs(text).Where(run => run.Number is not null).Select(run => new Row(run.Read, run.Number!));
+
+    /// <summary>Runs of numerals that make no number below a million.</summary>
+    public static IEnumerable<string> Strange(string text) => Runs(text).Where(run => run.Number is null).Select(run => run.Read);
+
+    private static IEnumerable<(string Read, string? Number)> Runs(string text)
     {
         for (var at = 0; at < text.Length;)
         {
             var end = at;
-            while (end < text.Length && IsNumeral(text[end]))
+            while (end < text.Length && (IsNumeral(text[end]) || text[end] is '億' or '兆'))
                 end++;
-            if (end > at && Value(text.AsSpan(at..end)) is { } number)
+            if (end > at)
             {
-                yield return new Row(text[at..end], number);
+                yield return (text[at..end], Value(text.AsSpan(at..end)));
                 at = end;
             }
             else if (Native.FirstOrDefault(word => string.CompareOrdinal(text, at, word, 0, word.Length) == 0) is { } word)
             {
-                yield return new Row(word, (Native.IndexOf(word) + 1).ToString(CultureInfo.InvariantCulture));
+                yield return (word, (Native.IndexOf(word) + 1).ToString(CultureInfo.InvariantCulture));
                 at += word.Length;
             }
             else
@@ -50,6 +55,8 @@ internal static class JapaneseNumbers
         var figures = new StringBuilder();
         foreach (var symbol in run)
         {
+            if (!IsNumeral(symbol))
+                return null;
             hasUnit |= UnitOf(symbol) > 0;
             figures.Append(FigureOf(symbol));
         }

@@ -5,6 +5,7 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Times in Japanese, from memory: <c>十時四十五分</c>, <c>午後三時半</c>, <c>十一時十五分前</c>, and the hands of a clock, 短針 and 長針.</summary>
 internal static class JapaneseTimes
 {
+    private const int LongestBefore = 4;
     private const string Noon = "正午";
     private static readonly string[] Early = ["午前", "朝", "早朝"];
     private static readonly string[] Late = ["午後", "夕方", "昼", "夜", "晩"];
@@ -21,7 +22,7 @@ internal static class JapaneseTimes
             if (NumberIn(text, start, at) is not (>= 0 and <= 24 and var hour))
                 continue;
             var (minute, end) = Minutes(text, at + 1);
-            var before = text[..start].TrimEnd('の');
+            var before = text[Math.Max(0, start - LongestBefore)..start].TrimEnd('の');
             var half = Array.Find([.. Early, .. Late], word => before.EndsWith(word, StringComparison.Ordinal));
             var isLate = Late.Contains(half) && hour < 12 && !(half is "夜" or "晩" && hour < 5);
             var time = ((hour + (isLate ? 12 : 0)) * 60) + minute;

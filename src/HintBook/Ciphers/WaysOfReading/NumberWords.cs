@@ -11,7 +11,7 @@ internal static class NumberWords
     private static readonly HashSet<string> Strange = [.. """
         dutzend dutzende million millionen milliarde milliarden
         douzaine douzaines dizaine dizaines vingtaine centaine centaines millier milliers million millions milliard milliards
-        docena docenas decena decenas centenar millon millones millar millares
+        docena docenas decena decenas centenar millon millones millar millares مليون مليونان ملايين مليار
         """.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)];
 
     public static Way Read { get; } = new()
@@ -29,8 +29,8 @@ internal static class NumberWords
             "de" => Lined(text, line => Found(NumberNames.German.In(line), WordsOf(line), Misspelt.German), "German"),
             "fr" => Lined(text, line => Found(NumberNames.French.In(line), WordsOf(line), Misspelt.French), "French"),
             "es" => Lined(text, line => Found(NumberNames.Spanish.In(line), WordsOf(line), Misspelt.Spanish), "Spanish"),
-            "ar" => Lined(text, line => ([.. NumberNames.In(line, ArabicNumbers.At)], []), "Arabic"),
-            "ja" => Lined(text, line => ([.. JapaneseNumbers.In(line)], []), "Japanese"),
+            "ar" => Lined(text, line => Found(NumberNames.In(line, ArabicNumbers.At), WordsOf(line), misspelt: null), "Arabic"),
+            "ja" => Lined(text, line => ([.. JapaneseNumbers.In(line)], [.. JapaneseNumbers.Strange(line).Select(run => (run, (string?)null))]), "Japanese"),
             _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is none of the languages"),
         },
     };
@@ -47,12 +47,12 @@ internal static class NumberWords
     public static IEnumerable<Row> In(string text) => EnglishNumbers.In(text);
 
     // Other words are the story, but for those that speak of numbers and those that look like a slip of the pen.
-    private static (Row[] Numbers, (string Word, string? Meant)[] Unread) Found(IEnumerable<Row> numbers, IEnumerable<string> others, Misspelt misspelt)
+    private static (Row[] Numbers, (string Word, string? Meant)[] Unread) Found(IEnumerable<Row> numbers, IEnumerable<string> others, Misspelt? misspelt)
     {
         var read = numbers.ToArray();
         return (read,
         [
-            .. others.Select(word => (Word: word, Meant: misspelt.Meant(word)))
+            .. others.Select(word => (Word: word, Meant: misspelt?.Meant(word)))
                 .Where(word => word.Meant is not null || EnglishNumbers.IsStrange(word.Word) || Strange.Contains(Accents.Folded(word.Word))),
         ]);
     }
