@@ -49,7 +49,7 @@ internal static class JapaneseTimes
     }
 
     private static ClockTime? Hands(string text) =>
-        Hand(text, "短") is (>= 1 and <= 12 and var hour, var one) && Hand(text, "長") is (>= 1 and <= 12 and var five, var other)
+        Hand(text, "短") is ( >= 1 and <= 12 and var hour, var one) && Hand(text, "長") is ( >= 1 and <= 12 and var five, var other)
             ? new ClockTime(text[Math.Min(one, other)..(Math.Max(one, other) + 1)], hour, five * 5 % 60, IsOfHalf: false)
             : null;
 
