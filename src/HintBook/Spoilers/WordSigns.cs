@@ -1,4 +1,5 @@
 using HintBook.Spoilers.Languages;
+using HintBook.Text;
 
 namespace HintBook.Spoilers;
 
