@@ -30,7 +30,8 @@ internal sealed class Objects
         var remarks = RemarksIn.Of(numbers.Language.Code);
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
         hasCertain = remarks.Certain.Length > 0;
-        (belongsWritten, certainWritten, possibleWritten) = ([.. remarks.Belongs.Split(' ')], [.. remarks.Certain.Split(' ')], [.. remarks.Possible.Split(' ')]);
+        belongsWritten = [.. remarks.Belongs.Split(' ')];
+        (certainWritten, possibleWritten) = ([.. remarks.Certain.Split(' ')], [.. remarks.Possible.Split(' ')]);
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         var done = ActsIn.Of(numbers.Language.Code);

@@ -96,7 +96,7 @@ internal sealed class LanguageSite
     /// <summary>The stages as they are written in each other language of the site.</summary>
     public ImmutableArray<OtherLanguage> InOtherLanguages { get; }
 
-    /// <summary>Links to stages that were asked for; see <see cref="StageLink"/>.</summary>
+    /// <summary>Links to stages as templates get them, by id, as far as they were asked for.</summary>
     public ConcurrentDictionary<string, ScriptObject> Links { get; } = new(StringComparer.Ordinal);
 
     private ScriptObject SiteNames { get; }
