@@ -6,7 +6,7 @@ namespace HintBook.Spoilers.Languages;
 internal static class Containers
 {
     private const string English =
-        "bottle jar tin pot tub vial flask bag sack packet pouch lump block piece cake bar ball roll reel spool bundle sheaf skein hank bunch heap "
+        "bottle jar tin pot tub flask bag sack packet pouch lump block piece cake bar ball roll reel spool bundle sheaf skein hank bunch heap "
         + "handful pinch stick tube pair sheet strip";
 
     private const string German =
