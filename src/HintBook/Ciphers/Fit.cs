@@ -67,7 +67,7 @@ internal static class Fit
     }
 
     // The symbol itself where a wheel shows it or nothing like it; or else without its marks.
-    private static IEnumerable<string> Shown(string symbol, WheelLock held)
+    private static string[] Shown(string symbol, WheelLock held)
     {
         if (Shows(held, symbol) || System.Text.Ascii.IsValid(symbol))
             return [symbol];

@@ -66,7 +66,7 @@ internal static partial class Invitations
         start.Trim() is { Length: > 1 } word && word.All(letter => letter is >= '\u0590' and <= '\u06FF');
 
     /// <summary>The text with elided words parted from the next, <c>l' hiver</c>; null if it has none.</summary>
-    public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "$1 ") : null;
+    public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
 
     private const RegexOptions Options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
 
@@ -137,7 +137,7 @@ internal static partial class Invitations
     [GeneratedRegex(@"\b(?:month|Monat|mois|mes)\b|月と日|日と月", Options)]
     private static partial Regex MonthWanted();
 
-    [GeneratedRegex(@"\b([ldcjmnst]|qu|jusqu|lorsqu|puisqu)['’](?=\p{L}{2})", Options)]
+    [GeneratedRegex(@"\b(?<article>[ldcjmnst]|qu|jusqu|lorsqu|puisqu)['’](?=\p{L}{2})", Options)]
     private static partial Regex Elided();
 
     [GeneratedRegex(@"\b(?:bees?|bee-?keep\w*|queens?|hives?|apiar\w*|Bienen?|Imker\w*|abeilles?|ruches?|abejas?)\b|🐝|蜂", Options)]

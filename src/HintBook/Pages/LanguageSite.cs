@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Mechanism;
 using HintBook.Text;
 using Scriban.Runtime;
 

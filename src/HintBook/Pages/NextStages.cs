@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Mechanism;
 
 namespace HintBook.Pages;
 

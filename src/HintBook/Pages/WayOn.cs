@@ -58,7 +58,7 @@ internal sealed record WayOn(
         ("before", string.Join(' ', NamedBefore(site, stage).Where(site.Plan.Addresses.Names.ContainsKey).Select(each => site.Plan.Addresses.Names[each][0]))),
         ("did", Links(site, [.. LastBefore(site), stage.Id.Value])));
 
-    private IEnumerable<string> LastBefore(LanguageSite site)
+    private Stack<string> LastBefore(LanguageSite site)
     {
         var last = new Stack<string>();
         for (var i = Before.Length - 1; i >= 0 && last.Count < MostTitles; i--)

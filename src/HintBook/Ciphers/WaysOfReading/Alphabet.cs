@@ -16,6 +16,8 @@ internal static class Alphabet
     private static readonly WayArgument Offset = new(
         "“a1” (A is 1), “a0” (A is 0), “es” (with Ñ), “abjad”, “arabic”, “iroha” or “gojuon”", "a1", Needed: false);
 
+    private static readonly string[] OtherScripts = ["abjad", "arabic", "iroha", "gojuon"];
+
     // The letters of each alphabet with what each stands for.
     private static readonly Dictionary<string, Dictionary<string, int>> Known = new()
     {
@@ -98,10 +100,10 @@ internal static class Alphabet
             [
                 new(["a0"], "counting A as 0", Usual: false),
                 new(["es"], "in the Spanish alphabet", Usual: false),
-                .. new[] { "abjad", "arabic", "iroha", "gojuon" }.Select(name => new Convention([name], $"in the order “{name}”", Usual: false)),
+                .. OtherScripts.Select(name => new Convention([name], $"in the order “{name}”", Usual: false)),
             ],
             ["es"] => [new(["a1"], "counting without Ñ", Usual: false)],
-            [var one] => new[] { "abjad", "arabic", "iroha", "gojuon" }.Where(name => name != one)
+            [var one] => OtherScripts.Where(name => name != one)
                 .Select(name => new Convention([name], $"in the order “{name}”", Usual: false)),
             _ => [],
         };

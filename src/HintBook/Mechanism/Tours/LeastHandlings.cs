@@ -83,7 +83,7 @@ internal sealed class LeastHandlings
     }
 
     // What a duty asks about and moves.
-    private IEnumerable<ImmutableArray<int>> AskedTogether(int count)
+    private SortedSet<ImmutableArray<int>> AskedTogether(int count)
     {
         var found = new SortedSet<ImmutableArray<int>>(InOrder);
         foreach (var (when, moved) in duties.Select(AskedBy))
