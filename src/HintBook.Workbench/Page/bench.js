@@ -87,7 +87,8 @@ function clash(mine, theirs, digest) {
     open.saved = mine;
     return say("Saved.");
   }
-  $("yours").textContent = mine;
+  // With what was written since it was sent.
+  $("yours").textContent = $("text").value;
   $("theirs").textContent = theirs;
   $("clash").hidden = false;
   announce("clash");
