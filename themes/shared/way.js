@@ -11,22 +11,14 @@
     before[pages[0]] = pages.slice(1);
   });
 
-  // Each step is noted behind all that come before it.
-  var noted = [];
   var found = {};
   var left = place.dataset.did.split(" ").filter(Boolean);
   while (left.length) {
-    var each = left[left.length - 1];
-    if (found[each]) {
-      left.pop();
-      if (found[each] === "begun") noted.push(each);
-      found[each] = "noted";
-      continue;
-    }
-
-    found[each] = "begun";
-    (before[each] || []).forEach(function (one) { if (!found[one]) left.push(one); });
+    var each = left.pop();
+    if (each in found) continue;
+    found[each] = 1;
+    (before[each] || []).forEach(function (one) { left.push(one); });
   }
 
-  place.dataset.did = noted.join(" ");
+  place.dataset.did = way.map(function (line) { return line.split(" ")[0]; }).filter(function (page) { return page in found; }).join(" ");
 })();

@@ -10,8 +10,8 @@ namespace HintBook.Pages;
 internal static class WayBefore
 {
     /// <summary>
-    /// The script: in page names, which say nothing, each step with those right before it. The lines are in the order of the names, so that nobody who
-    /// glances at the file sees which step is the last. Null where the theme has none, where the book is sealed, and where no step comes before another.
+    /// The script: in page names, which say nothing, each step with those right before it, in the author's order. Null where the theme has
+    /// none, where the book is sealed, and where no step comes before another.
     /// </summary>
     public static ThemeAsset? Of(SitePlan plan, Theme theme, StageOrder order)
     {
@@ -20,8 +20,7 @@ internal static class WayBefore
         var right = Enumerable.Range(0, order.Count).Select(order.RightBefore).ToArray();
         if (right.All(each => each.IsEmpty))
             return null;
-        var lines = right.Select((before, stage) => $"\n  \"{string.Join(' ', before.Prepend(stage).Select(NameOf).OfType<string>())}\"")
-            .Order(StringComparer.Ordinal);
+        var lines = right.Select((before, stage) => $"\n  \"{string.Join(' ', before.Prepend(stage).Select(NameOf).OfType<string>())}\"");
         return ThemeAsset.Of(Theme.WayFile, $"const way = [{string.Join(',', lines)}\n];\n\n{script}");
 
         string? NameOf(int stage) => plan.Addresses.Names.TryGetValue(order[stage], out var names)

@@ -95,10 +95,17 @@ public class WayTests
         var way = Assert.Single(site.Files, file => file.Path.StartsWith("assets/way.", StringComparison.Ordinal));
         var pages = Sites.Texts(site.Files);
 
-        // By their names: in the author's order they would show which step is the last.
-        string[] lines = [Names("lid"), Names("left", "lid"), Names("right", "lid"), Names("herring", "lid"), Names("jar", "left", "right")];
         Assert.StartsWith(
-            $"const way = [\n{string.Join(",\n", lines.Order(StringComparer.Ordinal).Select(line => $"  \"{line}\""))}\n];\n",
+            $"""
+            const way = [
+              "{Names("lid")}",
+              "{Names("left", "lid")}",
+              "{Names("right", "lid")}",
+              "{Names("herring", "lid")}",
+              "{Names("jar", "left", "right")}"
+            ];
+
+            """.ReplaceLineEndings("\n"),
             System.Text.Encoding.UTF8.GetString(way.Content().Span),
             StringComparison.Ordinal);
         Assert.Equal([way.Path, "reader"], Scripts("jar"));
