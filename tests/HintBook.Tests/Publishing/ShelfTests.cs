@@ -138,10 +138,13 @@ public sealed class ShelfTests : IDisposable
         Assert.StartsWith("Nothing has changed since a shelf of 2 books was published", second.Out, StringComparison.Ordinal);
         Assert.Contains("HB7305", first.Error, StringComparison.Ordinal);
         Assert.Equal(
-            first.Error,
-            second.Error.Replace(" So it was said at the last publish.", "", StringComparison.Ordinal)
+            WithoutProgress(first.Error),
+            WithoutProgress(second.Error).Replace(" So it was said at the last publish.", "", StringComparison.Ordinal)
                 .Replace("Said at the last publish, of the same files:\n", "", StringComparison.Ordinal));
         Assert.Equal(before, BookAndOutput.Tree(folder));
+
+        // “shelf: 1 of 5”: how far a publish has come is said only where it takes long.
+        static string WithoutProgress(string said) => string.Join('\n', said.Split('\n').Where(line => line.Split(' ') is not [_, _, "of", _]));
     }
 
     [Fact]
