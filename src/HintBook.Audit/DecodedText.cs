@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
+using System.Text.Unicode;
 
 namespace HintBook.Audit;
 
@@ -16,12 +17,15 @@ internal static partial class DecodedText
     public static IEnumerable<string> Of(string text) => Of(text, 1);
 
     /// <summary>Text that anyone could write; null where Base64 holds anything else, such as a picture or a digest.</summary>
-    public static string? FromBase64(string base64)
+    public static string? FromBase64(ReadOnlySpan<char> base64)
     {
         if (base64.Length is < ShortestBase64 or > LongestBase64 || base64.Length % 4 != 0)
             return null;
         Span<byte> bytes = stackalloc byte[base64.Length];
-        if (!Convert.TryFromBase64String(base64, bytes, out var length))
+        if (!Convert.TryFromBase64Chars(base64, bytes, out var length))
+            return null;
+        // Most words of eight letters are Base64 too, of bytes that are no text.
+        if (bytes[..length].ContainsAnyInRange((byte)0, (byte)0x1F) || !Utf8.IsValid(bytes[..length]))
             return null;
         var text = Encoding.UTF8.GetString(bytes[..length]);
         return text.All(letter => char.IsLetterOrDigit(letter) || letter is ' ' or '-' or ':' or '.' or ',' or '\'' or '%') ? text : null;
@@ -35,7 +39,14 @@ internal static partial class DecodedText
         if (text.AsSpan().IndexOfAny('<', '&') >= 0 && WithoutTags(text) is var read && read != text)
             forms.Add(read);
         if (text.Length >= ShortestBase64)
-            forms.AddRange(Base64().Matches(text).Select(match => FromBase64(match.Value)).OfType<string>());
+        {
+            foreach (var match in Base64().EnumerateMatches(text))
+            {
+                if (FromBase64(text.AsSpan(match.Index, match.Length)) is { } said)
+                    forms.Add(said);
+            }
+        }
+
         return depth == Deepest ? forms : forms.SelectMany(form => Of(form, depth + 1).Prepend(form));
     }
 

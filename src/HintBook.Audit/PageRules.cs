@@ -20,14 +20,22 @@ internal static class PageRules
     {
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var known = all.Select(e => e.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        return
-        [
-            .. from message in OfHead(page, path) select new AuditFault(path, 1, 1, message),
-            .. from element in all
-               from message in OfPicture(element).Concat(OfScript(element)).Concat(OfIds(element, ids, known))
-               let place = ElementPlace.Of(element)
-               select new AuditFault(path, place.Line, place.Column, message),
-        ];
+        List<AuditFault> faults = [.. OfHead(page, path).Select(message => new AuditFault(path, 1, 1, message))];
+        // Most elements break none: nothing is made for them.
+        var messages = new List<string>();
+        foreach (var element in all)
+        {
+            messages.AddRange(OfPicture(element));
+            OfScript(element, messages);
+            OfIds(element, ids, known, messages);
+            if (messages.Count == 0)
+                continue;
+            var place = ElementPlace.Of(element);
+            faults.AddRange(messages.Select(message => new AuditFault(path, place.Line, place.Column, message)));
+            messages.Clear();
+        }
+
+        return faults;
     }
 
     private static IEnumerable<string> OfHead(IDocument page, string path)
@@ -48,10 +56,10 @@ internal static class PageRules
     private static bool IsFrontPage(IDocument page, string path) =>
         path == FrontPage || string.Equals(path, $"{page.DocumentElement?.GetAttribute("lang")}/{FrontPage}", StringComparison.OrdinalIgnoreCase);
 
-    private static IEnumerable<string> OfPicture(IElement element)
+    private static IEnumerable<string> OfPicture(IElement element) => element.LocalName == "img" ? OfImage(element) : [];
+
+    private static IEnumerable<string> OfImage(IElement element)
     {
-        if (element.LocalName != "img")
-            yield break;
         if (element.GetAttribute("alt") is null)
             yield return "The picture has no alt.";
         foreach (var side in new[] { "width", "height" })
@@ -61,48 +69,52 @@ internal static class PageRules
         }
     }
 
-    private static IEnumerable<string> OfScript(IElement element)
+    private static void OfScript(IElement element, List<string> messages)
     {
         switch (element.LocalName)
         {
             case "script" when !element.HasAttribute("src") && !DataBlocks.Contains(element.GetAttribute("type") ?? ""):
-                yield return "A script stands in the page itself; it belongs in a file.";
+                messages.Add("A script stands in the page itself; it belongs in a file.");
                 break;
             case "style":
-                yield return "A style sheet stands in the page itself; it belongs in a file.";
+                messages.Add("A style sheet stands in the page itself; it belongs in a file.");
                 break;
             case "base":
-                yield return "A <base> changes what every address of the page means.";
+                messages.Add("A <base> changes what every address of the page means.");
                 break;
         }
 
-        foreach (var attribute in element.Attributes)
+        for (var i = 0; i < element.Attributes.Length; i++)
         {
-            if (attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
-                yield return $"The attribute “{attribute.Name}” runs a script.";
-            else if (attribute.Name is "style")
-                yield return "The attribute “style” belongs in a style sheet.";
-            else if (attribute.Name is "srcdoc")
-                yield return "The attribute “srcdoc” holds a page within the page.";
+            var name = element.Attributes[i]!.Name;
+            if (name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+                messages.Add($"The attribute “{name}” runs a script.");
+            else if (name is "style")
+                messages.Add("The attribute “style” belongs in a style sheet.");
+            else if (name is "srcdoc")
+                messages.Add("The attribute “srcdoc” holds a page within the page.");
         }
     }
 
-    private static IEnumerable<string> OfIds(IElement element, HashSet<string> met, HashSet<string> known)
+    private static void OfIds(IElement element, HashSet<string> met, HashSet<string> known, List<string> messages)
     {
         if (element.GetAttribute("id") is { } id)
         {
             if (id.Length == 0 || id.Any(char.IsWhiteSpace))
-                yield return "An id must have letters, and no spaces.";
+                messages.Add("An id must have letters, and no spaces.");
             else if (!met.Add(id))
-                yield return $"The id “{id}” is there twice.";
+                messages.Add($"The id “{id}” is there twice.");
         }
 
-        foreach (var attribute in element.Attributes.Where(attribute => NamesOfIds.Contains(attribute.Name)))
+        for (var i = 0; i < element.Attributes.Length; i++)
         {
+            var attribute = element.Attributes[i]!;
+            if (!NamesOfIds.Contains(attribute.Name))
+                continue;
             foreach (var name in attribute.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
                 if (!known.Contains(name))
-                    yield return $"The attribute “{attribute.Name}” names the id “{name}”, which is not in the page.";
+                    messages.Add($"The attribute “{attribute.Name}” names the id “{name}”, which is not in the page.");
             }
         }
     }

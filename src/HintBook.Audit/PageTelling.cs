@@ -243,10 +243,19 @@ internal sealed class PageTelling
             Hear(element, PageWords.WithoutDuration(time), "in the attribute “datetime”", Manner.Remark, secrets.Outside);
         if (element.GetAttribute("pattern") is { } pattern)
             Hear(element, PageWords.WithoutChoices(pattern), "in the attribute “pattern”", Manner.Remark, secrets.Outside);
-        var hour = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("hour", StringComparison.OrdinalIgnoreCase));
-        var minute = element.Attributes.FirstOrDefault(attribute => attribute.Name.EndsWith("minute", StringComparison.OrdinalIgnoreCase));
-        if (hour is not null && minute is not null)
+        if (EndingWith("hour") is { } hour && EndingWith("minute") is { } minute)
             Hear(element, $"hour {hour.Value} minute {minute.Value}", "in attributes", Manner.Remark, secrets.Outside);
+
+        IAttr? EndingWith(string word)
+        {
+            for (var i = 0; i < element.Attributes.Length; i++)
+            {
+                if (element.Attributes[i] is { } attribute && attribute.Name.EndsWith(word, StringComparison.OrdinalIgnoreCase))
+                    return attribute;
+            }
+
+            return null;
+        }
     }
 
     private void Meta(IElement meta, string content)

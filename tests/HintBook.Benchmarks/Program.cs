@@ -11,6 +11,7 @@ using HintBook.Benchmarks.Whole;
 // `audit` the audit, `codes` the proofs of codes, `again` a second check in one process, `paper` what is printed, with 2,000 cards or as many as are named,
 // `sittings` what people who tried a box tell, `sealing` a sealed book of 500 copies and 40 stages and its audit,
 // `pages` and `photos` large books by whole processes beside their floors: so many stages or photos, each so many times; `make-book` writes such a book.
+// `walks` test walks beside their bounds, of some boxes, of one of them or of the book in a folder.
 // `rooms` single rooms (all of them, unless BenchmarkDotNet's options choose some).
 // `underload` kills publishes, fills disks and damages files, and counts what breaks; one part of it is run by its name, with a count.
 // `box` is one box of those, and `floor-…` the floor of a whole-process run, which start it as a process of its own.
@@ -38,6 +39,8 @@ return args switch
     ["sealing"] => SealingNumbers.Print(500, 40),
     ["sealing", var copies, var stages] => SealingNumbers.Print(Number(copies), Number(stages)),
     ["sittings"] => SittingNumbers.Print(),
+    ["walks"] => WalkNumbers.Print(),
+    ["walks", var only] => WalkNumbers.Print(only),
     ["underload", .. var rest] => LoadRuns.Run(rest),
     [DamageWorker.Command, var kind, var from, var to, var seed] => DamageWorker.Run(kind, from, to, seed),
     [StepKill.Command, var book, var output, var step] => StepKill.Here(book, output, step),
@@ -58,6 +61,6 @@ static int Usage()
     Console.Error.WriteLine(
         "Usage: HintBook.Benchmarks [leaks | audit | again | boxes | codes | draft | make-book FOLDER STAGES PHOTOS cards/none | mechanism "
         + "| pages STAGES ROUNDS | paper [CARDS | example [ROUNDS] | booklet | cards CARDS] | photos PHOTOS ROUNDS | sealing [COPIES STAGES] | sittings "
-        + "| underload [PART [COUNT [SEED]]] | rooms [BenchmarkDotNet options]]");
+        + "| underload [PART [COUNT [SEED]]] | walks [BOX or FOLDER] | rooms [BenchmarkDotNet options]]");
     return 2;
 }

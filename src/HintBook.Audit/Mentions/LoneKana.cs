@@ -22,8 +22,18 @@ internal static partial class LoneKana
                 all.Add((letter.Value, letter.Index, letter.Index + 1));
         }
 
-        return all;
+        // 最初がコで最後がク、あいだにハ.
+        var isMiddleLast = all.Count > 2 && Stands(AtTheEnd(), source, all[0].End, all[1].Start) && Stands(InTheMiddle(), source, all[1].End, all[2].Start);
+        return isMiddleLast ? [all[0], .. all[2..], all[1]] : all;
     }
+
+    private static bool Stands(Regex words, string source, int from, int to) => from < to && words.IsMatch(source.AsSpan(from..to));
+
+    [GeneratedRegex("最後|終わり|末尾|右端?", RegexOptions.None, 10_000)]
+    private static partial Regex AtTheEnd();
+
+    [GeneratedRegex("あいだ|間|真ん中|中央", RegexOptions.None, 10_000)]
+    private static partial Regex InTheMiddle();
 
     [GeneratedRegex(
         @"(?<both>目も[^、。]{1,6}[目も]も)?(?<![ァ-ヺー])(?<said>[ァ-ヺ])(?![ァ-ヺー])((?<denied>[」』]?(では|で|じゃ)な)|(?<again>の(次|後|下|隣|右|左|あと))"

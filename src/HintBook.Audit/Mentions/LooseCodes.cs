@@ -13,7 +13,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class LooseCodes
 {
-    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14;
+    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14, ToAgain = 7;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
     private readonly bool isUnspaced, hasLetterNames;
@@ -94,7 +94,7 @@ internal sealed class LooseCodes
             {
                 letters = Repeated(text, tokens, i, letters);
                 // "Wilhelm, also W": said before.
-                var isAgain = parts.Count > 0 && parts[^1].Symbols.EndsWith(letters, StringComparison.Ordinal) && token.First - parts[^1].Last < 4;
+                var isAgain = parts.Count > 0 && parts[^1].Symbols.EndsWith(letters, StringComparison.Ordinal) && token.First - parts[^1].Last < ToAgain;
                 parts.Add(new(letters, 0, token.First, token.Last, isAgain || token.Is(Sign.Unsure), IsValue: true));
             }
             else if (token.Is(Sign.Ordinal | Sign.Last) && !token.Is(Sign.Number))
@@ -109,7 +109,7 @@ internal sealed class LooseCodes
     private void Number(FoldedText text, ReadOnlySpan<Token> tokens, string source, int i, Sign kind, int start, int end)
     {
         var token = tokens[i];
-        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, i))
+        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, i) || AreOthers(text, token))
             return;
         var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next | Sign.Article) && !token.Is(Sign.InFigures) && token.Value < 7
             && i + 1 < tokens.Length && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
@@ -131,6 +131,14 @@ internal sealed class LooseCodes
             isDoubtful || kind == Sign.Letter,
             IsValue: kind != Sign.Letter));
     }
+
+    // "The other two want a 6 and a 1": how many wheels, and no figure.
+    private static bool AreOthers(FoldedText text, in Token token) =>
+        token.Value is > 1 and < 7 && !token.Is(Sign.InFigures) && (IsOther(text, token.First - 1) || IsOther(text, token.Last + 1));
+
+    private static bool IsOther(FoldedText text, int at) =>
+        at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "other" or "others" or "remaining" or "autres" or "otras" or "otros" or "restantes"
+            or "anderen" or "ubrigen";
 
     // "Behind the zero comes a two": said before.
     private bool IsNamedAgain(FoldedText text, ReadOnlySpan<Token> tokens, int i)

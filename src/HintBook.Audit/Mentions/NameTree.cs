@@ -13,7 +13,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
     private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
     private readonly HashSet<string> beforeNouns = [.. FoldedText.BareWords(SynonymsIn.BeforeNouns(numbers.Language.Code))];
-    private readonly Dictionary<string, SortedSet<int>> ends = new(StringComparer.Ordinal);
+    private readonly HashSet<string> holders = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Holders)];
+    private readonly Dictionary<string, (SortedSet<int> Secrets, string Written)> ends = new(StringComparer.Ordinal);
     private readonly UnspacedNouns unspaced = new();
 
     private readonly List<List<Ending>?> endings = [null];
@@ -32,11 +33,16 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         var (folded, determiners) = reader;
         folded.Read(spelling.Text, isProse: false);
         List<string> words = [];
+        string? accented = null;
         foreach (var word in folded.Words)
         {
             var bare = folded.Of(word).ToString();
-            if (bare.Length > 0 && !determiners.Contains(bare))
+            var isAccented = IsAccented(spelling.Text.AsSpan(word.Start..word.End));
+            // "Le" is no part of a name, "lé" is.
+            if (bare.Length > 0 && (isAccented || !determiners.Contains(bare)))
                 words.Add(bare);
+            if (isAccented && numbers.UseOf(numbers.Of(bare)) != WordUse.Plain)
+                accented ??= spelling.Text[word.Start..word.End];
         }
 
         if (words.Count == 0)
@@ -45,7 +51,10 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (words.Count > MostWords)
             words.RemoveRange(MostWords, words.Count - MostWords);
         var noun = language.HasCompounds && words.Count == 1 && char.IsUpper(spelling.Text.FirstOrDefault(letter => char.IsUpper(letter))) ? words[0] : null;
-        var ending = new Ending(secret, spelling.Sure, words.Count, spelling.As, noun, spelling.Text);
+        var ending = new Ending(secret, spelling.Sure && (accented is null || words.Count > 1), words.Count, spelling.As, noun, spelling.Text)
+        {
+            Accented = words.Count == 1 ? accented : null,
+        };
         if (spelling.IsExact || spelling.As == SpelledAs.Letters)
             language = language with { Forms = static (word, _) => [word] };
         if (spelling.As == SpelledAs.Thing)
@@ -72,7 +81,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
         if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
-            Ends(secret, noun);
+            Ends(secret, noun, spelling.Text);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
         {
             Turn(secret, words, language);
@@ -98,13 +107,38 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         var isTied = tie > 0 && tie < words.Count - 1;
         var first = Math.Max(0, words.FindIndex(word => !beforeNouns.Contains(word)));
         var noun = words[owner > 0 ? owner - 1 : isTied ? tie - 1 : numbers.Language.Code is "fr" or "es" or "ar" ? first : words.Count - 1];
-        if (noun.Length < ShortestNoun || (numbers.UseOf(numbers.Of(noun)) != WordUse.Plain) || fixtures.Contains(noun))
+        if (holders.Contains(noun) && ContentOf(words, words.IndexOf(noun)) is { } content && !fixtures.Contains(content))
+            Own(secret, content, words, spelling, folded, isContent: true);
+        var isOfGrammar = numbers.UseOf(numbers.Of(noun)) != WordUse.Plain;
+        if ((isOfGrammar ? !IsAccented(AsWritten(folded, spelling.Text, noun)) : noun.Length < ShortestNoun) || fixtures.Contains(noun))
             return;
+        Own(secret, noun, words, spelling, folded, isContent: false);
+    }
+
+    private void Own(int secret, string noun, List<string> words, AuditSpelling spelling, FoldedText folded, bool isContent)
+    {
         if (!nouns.TryGetValue(noun, out var owners))
             nouns[noun] = owners = new([], [], AsWritten(folded, spelling.Text, noun));
+        owners.IsContent &= isContent;
         owners.Secrets.Add(secret);
         owners.Others.UnionWith(words.Where(word => word != noun && numbers.UseOf(numbers.Of(word)) == WordUse.Plain));
     }
+
+    // "Bottle of ox gall", "fiole de musc", "Topf mit Papp", "Rolle Messingdraht": what is in it.
+    private string? ContentOf(List<string> words, int holder)
+    {
+        var rest = words.Skip(holder + 1).Where(word => numbers.UseOf(numbers.Of(word)) == WordUse.Plain).ToArray();
+        var isTied = holder + 1 < words.Count && numbers.UseOf(numbers.Of(words[holder + 1])) != WordUse.Plain;
+        if (rest.Length == 0 || (!isTied && numbers.Language.Code is not ("de" or "ar")))
+            return null;
+        return numbers.Language.Code is "fr" or "es" or "ar" ? rest[0] : rest[^1];
+    }
+
+    private static bool IsAccented(ReadOnlySpan<char> word) => word.ContainsAnyInRange('\u00C0', '\u024F');
+
+    // "Dé" is a thimble, "de" is a word of grammar.
+    private static bool IsWithItsAccents(ReadOnlySpan<char> said, string accented) =>
+        said.StartsWith(accented, StringComparison.OrdinalIgnoreCase) && said.Length - accented.Length <= 1;
 
     // With the accents that the author gave it.
     private static string AsWritten(FoldedText name, string text, string noun)
@@ -119,15 +153,15 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     // "Der Ritter" for a Zinnritter: of all ends of a compound only words stand in texts.
-    private void Ends(int secret, string noun)
+    private void Ends(int secret, string noun, string written)
     {
         for (var cut = ShortestBeside; cut <= noun.Length - ShortestEnd; cut++)
         {
             if (fixtures.Contains(noun[cut..]))
                 continue;
             if (!ends.TryGetValue(noun[cut..], out var owners))
-                ends[noun[cut..]] = owners = [];
-            owners.Add(secret);
+                ends[noun[cut..]] = owners = ([], written);
+            owners.Secrets.Add(secret);
         }
     }
 
@@ -138,15 +172,18 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         {
             if (owners.Secrets.Count > 1 || IsAnotherName(noun, owners.Secrets.First()))
                 continue;
-            var isCommon = ordinary.Contains(noun) || noun.Length <= LongestCommon;
-            var ending = new Ending(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Noun, owners.Others) { IsCommon = isCommon };
+            var ending = new Ending(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Noun, owners.Others)
+            {
+                IsCommon = owners.IsContent || ordinary.Contains(noun) || noun.Length <= LongestCommon,
+                Accented = numbers.UseOf(numbers.Of(noun)) != WordUse.Plain ? owners.Noun : null,
+            };
             Insert([noun], ending, numbers.Language);
         }
 
         foreach (var (end, owners) in ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
-            if (owners.Count == 1 && !nouns.ContainsKey(end))
-                Insert([end], new(owners.First(), Sure: false, 1, SpelledAs.Words, null, end, []) { IsCommon = true }, numbers.Language);
+            if (owners.Secrets.Count == 1 && !nouns.ContainsKey(end))
+                Insert([end], new(owners.Secrets.First(), Sure: false, 1, SpelledAs.Words, null, owners.Written, []) { IsCommon = true }, numbers.Language);
         }
 
         unspaced.Freeze();
@@ -255,12 +292,17 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             }
 
+            if (ending.Accented is { } accented && !IsWithItsAccents(source.AsSpan(start..end), accented))
+                continue;
             // Where another word of its name is said as well, the search for names apart judges.
             if (ending.Others is { } others && !objects.StandHandled(text, ids, source, first, ending.Written)
+                && !objects.StandPut(text, ids, source, first, ending.Written, ending.IsCommon)
                 && !objects.StandShown(text, ids, source, first, ending.Written, ending.IsCommon)
                 && (ending.IsCommon || HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
                 continue;
             if (ending.As == SpelledAs.Thing && !objects.Stand(text, ids, source, first, last, ending.Written))
+                continue;
+            if (ending.As == SpelledAs.Words && objects.AreInIdiom(text, first, last))
                 continue;
             // German nouns are written with a capital; without one only the name itself may be meant, in an address or by mistake.
             var isSmall = ending.Noun is not null && char.IsLower(source[start]);
@@ -347,10 +389,17 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         /// <summary>Whether it is a noun that many texts have.</summary>
         public bool IsCommon { get; init; }
 
+        /// <summary>As it is written, if it differs from a word of grammar by its accents alone.</summary>
+        public string? Accented { get; init; }
+
         /// <summary>Whether it is another spelling of a name in Japanese.</summary>
         public bool IsReading { get; init; }
     }
 
     // The secrets whose noun a word is, and the other words of their names.
-    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others, string Noun);
+    private sealed record Owners(SortedSet<int> Secrets, HashSet<string> Others, string Noun)
+    {
+        /// <summary>Whether it is what a bottle or the like holds.</summary>
+        public bool IsContent { get; set; } = true;
+    }
 }

@@ -9,13 +9,16 @@ internal sealed class Objects
     private const int Around = 7, ShortestNoun = 5;
     private readonly WordNumbers numbers;
     private readonly Unmeant unmeant;
+    private readonly Presented presented;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
+    private readonly bool hasCertain;
+    private readonly HashSet<string> belongsWritten, certainWritten, possibleWritten;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
 
     public Objects(WordNumbers numbers)
     {
-        (this.numbers, unmeant) = (numbers, new(numbers.Language.Code));
+        (this.numbers, unmeant, presented) = (numbers, new(numbers.Language.Code), new(numbers));
         var folded = new FoldedText(numbers.Language);
         idioms = (
             from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code)]
@@ -26,6 +29,9 @@ internal sealed class Objects
         idiomsBySpan = idioms.GetAlternateLookup<ReadOnlySpan<char>>();
         var remarks = RemarksIn.Of(numbers.Language.Code);
         copulas = [.. FoldedText.BareWords(remarks.Copulas)];
+        hasCertain = remarks.Certain.Length > 0;
+        belongsWritten = [.. remarks.Belongs.Split(' ')];
+        (certainWritten, possibleWritten) = ([.. remarks.Certain.Split(' ')], [.. remarks.Possible.Split(' ')]);
         verbsAhead = [.. FoldedText.BareWords(remarks.VerbsAhead)];
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         var done = ActsIn.Of(numbers.Language.Code);
@@ -40,7 +46,7 @@ internal sealed class Objects
     {
         if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
-        if (IsPartOfCompound(text, source, first, last)
+        if (IsClockHand(text, first, last) || IsPartOfCompound(text, source, first, last)
             || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds))
             return false;
         if (IsLikeness(text, ids, first) || IsMetaphor(text, ids, first, last) || IsBehindModal(text, ids, first, last))
@@ -56,6 +62,15 @@ internal sealed class Objects
                 && (IsVerb(text, ids, first, last) || IsDoneToSomebody(text, first, last)
                     || IsWhatSomethingDoes(text, ids, first, last, name) || IsFirstOfTwo(text, ids, source, last)));
     }
+
+    // "Petite aiguille", "grande aiguille", "aiguille des minutes": of a clock, and no needle.
+    private bool IsClockHand(FoldedText text, int first, int last) =>
+        numbers.Language.Code is "fr" or "es" && text.Of(text.Words[first]) is "aiguille" or "aiguilles" or "aguja" or "agujas"
+        && (IsOfDial(text, first - 1) || IsOfDial(text, last + 1) || IsOfDial(text, last + 2) || IsOfDial(text, last + 3));
+
+    private static bool IsOfDial(FoldedText text, int at) =>
+        at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "petite" or "grande" or "courte" or "longue" or "heures" or "minutes" or "horloge"
+            or "pendule" or "montre" or "corta" or "larga" or "pequena" or "horas" or "minutos" or "reloj";
 
     // "Toute personne aimant les énigmes".
     private bool IsParticiple(FoldedText text, ReadOnlySpan<int> ids, int at) =>
@@ -144,6 +159,9 @@ internal sealed class Objects
         var at = first - 1;
         while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain)
             at--;
+        // كالريشة.
+        if (numbers.Language.Code == "ar" && text.Of(text.Words[first]).StartsWith("كال"))
+            return true;
         return at >= 0 && at < first - 1 && text.Words[at + 1].Parting < Parting.Comma && likenesses.Contains(text.Of(text.Words[at]).ToString())
             && (text.Of(text.Words[at]) is not "que" || IsCompared(text, at));
     }
@@ -161,18 +179,21 @@ internal sealed class Objects
         return false;
     }
 
-    private bool IsIdiom(FoldedText text, int first, int last)
+    /// <summary>Whether the words from one to another are only part of a turn of speech: "une main de fer dans un gant de velours".</summary>
+    public bool AreInIdiom(FoldedText text, int first, int last) => first < last && IsIdiom(text, first, last, isWithin: true);
+
+    private bool IsIdiom(FoldedText text, int first, int last, bool isWithin = false)
     {
         for (var i = first; i <= last; i++)
         {
-            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last))
+            if (idiomsBySpan.TryGetValue(text.Of(text.Words[i]), out var all) && IsIn(all, text, first, last, isWithin))
                 return true;
         }
 
         return false;
     }
 
-    private bool IsIn(string[] all, FoldedText text, int first, int last)
+    private bool IsIn(string[] all, FoldedText text, int first, int last, bool isWithin)
     {
         var (from, to) = (Math.Max(0, first - Around), Math.Min(text.Words.Length - 1, last + Around));
         var around = new StringBuilder(" ");
@@ -192,7 +213,7 @@ internal sealed class Objects
         {
             for (var at = said.IndexOf(idiom, StringComparison.Ordinal); at >= 0; at = said.IndexOf(idiom, at + 1, StringComparison.Ordinal))
             {
-                if (at < end && at + idiom.Length > start)
+                if (isWithin ? at < start && at + idiom.Length >= end && idiom.Trim().Length > end - start : at < end && at + idiom.Length > start)
                     return true;
             }
         }
@@ -235,34 +256,44 @@ internal sealed class Objects
     }
 
     /// <summary>Whether a noun of a longer name stands for it: "the pestle", "it's a playbill"; not "a ledger of her own".</summary>
-    public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name) =>
+        IsAlone(text, ids, at, name) && Stand(text, ids, source, at, at, name);
+
+    private bool IsAlone(FoldedText text, ReadOnlySpan<int> ids, int at, string name)
     {
-        var remarks = RemarksIn.Of(numbers.Language.Code);
         if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
             return false;
-        if (!Stand(text, ids, source, at, at, name) || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma
-            && Array.IndexOf(remarks.Belongs.Split(' '), text.Of(text.Words[at + 1]).ToString()) >= 0))
+        if (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && belongsWritten.Contains(text.Of(text.Words[at + 1]).ToString()))
             return false;
-        if (remarks.Certain.Length == 0 || at == 0 || text.Words[at].Parting >= Parting.Comma)
+        if (!hasCertain || at == 0 || text.Words[at].Parting >= Parting.Comma)
             return text.Words[at].Parting >= Parting.Stop && at + 1 < ids.Length && text.Words[at + 1].Parting >= Parting.Comma;
         var before = text.Of(text.Words[at - 1]).ToString();
-        if (Array.IndexOf(remarks.Certain.Split(' '), before) >= 0)
+        if (certainWritten.Contains(before))
             return true;
-        return Array.IndexOf(remarks.Possible.Split(' '), before) >= 0 && at > 1
+        return possibleWritten.Contains(before) && at > 1
             && (copulas.Contains(text.Of(text.Words[at - 2]).ToString()) || text.Of(text.Words[at - 2]) is "it" or "this" or "that" or "c" or "of");
     }
+
+    /// <summary>Whether a noun is put before the reader by few words: "a ladle rolls out"; see <see cref="Presented"/>.</summary>
+    public bool StandPut(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon) =>
+        !numbers.Language.IsUnspaced && presented.Is(text, ids, source, at, isCommon)
+        && (presented.IsPlaced(text, ids, source, at) || !GoesOn(text, ids, at)) && Stand(text, ids, source, at, at, name)
+        && !(text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds);
 
     /// <summary>
     /// Whether a common noun is spoken of as a known thing, and beside it of what is done with it or where it is: "give the horse a shove", "the horse hides
     /// a key"; not "the horse box", "the house of my aunt".
     /// </summary>
-    public bool StandHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
+    public bool StandHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name) =>
+        IsHandled(text, ids, source, at, name) && Stand(text, ids, source, at, at, name);
+
+    private bool IsHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
     {
         if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
             return false;
         // "The owl's eyes unscrew."
         var isOwner = source[text.Words[at].End - 1] is 's' && source[text.Words[at].End - 2] is '\'' or '’';
-        if (!Stand(text, ids, source, at, at, name) || (!isOwner && GoesOn(text, ids, at)))
+        if (!isOwner && GoesOn(text, ids, at))
             return false;
         if (numbers.Language.Code == "ar")
             return (at > 0 ? text.Words[at].Parting < Parting.Comma : at + 1 < ids.Length && acts.Contains(text.Of(text.Words[1]).ToString()))
@@ -290,10 +321,12 @@ internal sealed class Objects
     /// Whether a noun is all that a clause says: "What's under the panel? A saw.", "next item: the shell"; or, with a known article before it, what the reader
     /// has seen: "the hook you found". An uncommon one may also be what is found or lies somewhere: "you'll find a mallet".
     /// </summary>
-    public bool StandShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
+    public bool StandShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon) =>
+        IsShown(text, ids, source, at, name, isCommon) && Stand(text, ids, source, at, at, name);
+
+    private bool IsShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
     {
-        if (numbers.Language.IsUnspaced || !Stand(text, ids, source, at, at, name)
-            || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
+        if (numbers.Language.IsUnspaced || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
             return false;
         var ends = at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma;
         if (numbers.Language.Code == "ar")

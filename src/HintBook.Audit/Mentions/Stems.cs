@@ -40,7 +40,7 @@ internal sealed partial class Stems
         if (lookup.TryGetValue(word, out var head))
             word = head;
         var stem = Short(word);
-        if (families.TryGetValue(stem.ToString(), out head))
+        if (lookup.TryGetValue(stem, out head))
             stem = Short(head);
         foreach (var beginning in beginnings)
         {
@@ -94,7 +94,10 @@ internal sealed partial class Stems
             letters[length++] = letter;
         }
 
-        return letters[..length].ToString().Replace("ph", "f", StringComparison.Ordinal).Replace("our", "or", StringComparison.Ordinal);
+        var single = letters[..length];
+        return single.Contains('h') || single.IndexOf("our") >= 0
+            ? single.ToString().Replace("ph", "f", StringComparison.Ordinal).Replace("our", "or", StringComparison.Ordinal)
+            : single.ToString();
     }
 
     [GeneratedRegex("(?<vowel>[ao])e|(?<=[mrlhkt])(?<vowel>u)e", RegexOptions.ExplicitCapture, 10_000)]

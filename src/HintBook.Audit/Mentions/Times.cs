@@ -36,7 +36,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
 {
     private readonly bool isHourFirst = language.IsHourFirst;
     private readonly TimeRemarks remarks = new(language);
-    private const int MostToNumber = 6, MostToLabel = 9;
+    private const int MostToNumber = 6, MostToLabel = 9, MostAhead = 4, MostJoined = 2;
     private readonly List<(int Minute, int First, int Last)> hours = [];
     private const int HalfDay = 12 * 60, LongestSearch = 9, FewWords = 4;
 
@@ -267,7 +267,7 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
             {
                 if (tokens[at].Is(Sign.Number))
                     break;
-                if (IsHourWord(tokens[at]) && NumberBehind(tokens, at, MostToNumber) is { } h && IsHour(tokens[h]))
+                if (IsHourWord(tokens[at]) && HourBehind(tokens, at) is { } h)
                     return Of(tokens[h].Value, tokens[m].Value, h);
             }
         }
@@ -277,7 +277,13 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         // A table: both words, then both numbers.
         if (i + 3 < tokens.Length && IsMinuteWord(tokens[i + 1]) && IsHour(tokens[i + 2]) && tokens[i + 3].Is(Sign.Number) && tokens[i + 3].Value < 60)
             return Of(tokens[i + 2].Value, tokens[i + 3].Value, i + 3);
-        if (NumberBehind(tokens, i, MostToNumber) is not { } hour || !IsHour(tokens[hour]))
+        // "Eight for the hour": it may stand before its word, if others stand between.
+        var ahead = i - 1;
+        while (ahead > 0 && ahead > i - MostAhead && !IsHour(tokens[ahead]))
+            ahead--;
+        if (ahead >= 0 && IsHour(tokens[ahead]) && tokens[i].First - tokens[ahead].Last > MostJoined)
+            i = ahead;
+        if ((i == ahead ? i : HourBehind(tokens, i)) is not { } hour)
             return null;
         for (var at = hour + 1; at < Math.Min(tokens.Length, hour + MostToLabel); at++)
         {
@@ -288,6 +294,17 @@ internal sealed class Times(TimeTable table, AuditLanguage language)
         }
 
         return null;
+
+        static int? HourBehind(ReadOnlySpan<Token> tokens, int from)
+        {
+            for (var at = from + 1; at < Math.Min(tokens.Length, from + 1 + MostToNumber); at++)
+            {
+                if (tokens[at].Is(Sign.Number) || IsHour(tokens[at]))
+                    return IsHour(tokens[at]) ? at : null;
+            }
+
+            return null;
+        }
 
         static bool IsHourWord(in Token token) => token.Is(Sign.Hour | Sign.Length) || (token.Is(Sign.Short) && token.Is(Sign.Hand));
 

@@ -10,7 +10,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class TurnedNames
 {
-    private const int ShortestHalf = 3, ShortestTail = 5, ShortestMisspelt = 5, MostKept = 24, LongestKept = 24;
+    private const int ShortestHalf = 3, ShortestTail = 5, ShortestMisspelt = 5, MostKept = 24, LongestKept = 24, MostFigures = 50_000;
     private readonly AuditLanguage language;
     private readonly Stems stems;
     private readonly Dictionary<string, int> parts = new(StringComparer.Ordinal);
@@ -22,7 +22,9 @@ internal sealed class TurnedNames
     private readonly Dictionary<string, List<PartHit>>.AlternateLookup<ReadOnlySpan<char>> hitsBySpan;
     private readonly List<Turned> names = [];
     private readonly List<(string Written, int Part)> spelt = [];
+    private readonly HashSet<(int, int)> together = [];
     private List<int>[] byPart = [];
+    private int keptFigures;
 
     public TurnedNames(AuditLanguage language)
     {
@@ -114,6 +116,11 @@ internal sealed class TurnedNames
         byPart = [.. Enumerable.Range(0, parts.Count).Select(_ => new List<int>())];
         foreach (var (i, name) in names.Index())
             byPart[name.Parts.MinBy(part => common[part])].Add(i);
+        foreach (var name in names)
+        {
+            foreach (var one in name.Parts)
+                together.UnionWith(name.Parts.Where(other => other >= one).Select(other => (one, other)));
+        }
     }
 
     /// <summary>The names whose rarest word is a part.</summary>
@@ -138,7 +145,8 @@ internal sealed class TurnedNames
         if (keptBySpan.TryGetValue(word, out var known))
             return known;
         var found = Find(word);
-        if (word.Length <= LongestKept && !word.ContainsAnyInRange('0', '9'))
+        // Words there are some thousands; numbers, and names of pages and pictures, have no end.
+        if (word.Length <= LongestKept && (!word.ContainsAnyInRange('0', '9') || Interlocked.Increment(ref keptFigures) <= MostFigures))
             keptBySpan[word] = found;
         return found;
     }
@@ -211,7 +219,7 @@ internal sealed class TurnedNames
     public bool MayStandForWhole(in PartHit hit, int length) => language.HasCompounds && hit is { Cut: > 0, IsFirst: false } && length >= ShortestTail;
 
     // A beehive is no part of a brass bee, though there be a hive tool.
-    private bool AreOfOneName(int left, int right) => names.Exists(name => name.Parts.Contains(left) && name.Parts.Contains(right));
+    private bool AreOfOneName(int left, int right) => together.Contains((Math.Min(left, right), Math.Max(left, right)));
 
     private int? Whole(ReadOnlySpan<char> half)
     {

@@ -1,3 +1,4 @@
+using System.Buffers;
 using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
@@ -9,7 +10,9 @@ internal sealed class Unmeant
     private static readonly char[] Ends = ['.', '!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
     private static readonly char[] HardEnds = ['!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
     private readonly HashSet<string> qualities, copulas, beforeNames, inNames, days;
-    private readonly string[] endings, onScreen, hours;
+    private readonly string[] endings;
+    private readonly bool hasHours;
+    private readonly SearchValues<string> onScreen, hours;
 
     public Unmeant(string language)
     {
@@ -17,7 +20,7 @@ internal sealed class Unmeant
         (qualities, beforeNames, inNames, days) = (Words(talk.Qualities), Words(talk.BeforeNames), Words(talk.InNames), Words(talk.Days));
         copulas = Words(RemarksIn.Of(language).Copulas + (language == "fr" ? " voilà" : ""));
         endings = [.. Words(talk.QualityEndings)];
-        (onScreen, hours) = (Phrases(talk.OnScreen), Phrases(talk.Hours));
+        (onScreen, hours, hasHours) = (Phrases(talk.OnScreen), Phrases(talk.Hours), talk.Hours.Length > 0);
     }
 
     /// <summary>Whether the words from one to another stand for no thing.</summary>
@@ -25,15 +28,15 @@ internal sealed class Unmeant
         (first > 0 && beforeNames.Contains(text.Of(text.Words[first - 1]).ToString()))
         || (last + 1 < text.Words.Length && inNames.Count > 0 && inNames.Contains(text.Of(text.Words[last + 1]).ToString()))
         || SaysWhatAQualityIs(text, first)
-        || Says(Sentence(source, text.Words[first].Start, text.Words[last].End, Ends), onScreen);
+        || Sentence(source, text.Words[first].Start, text.Words[last].End, Ends).ContainsAny(onScreen);
 
     /// <summary>Whether a time is one at which somebody is there.</summary>
     public bool IsOpeningHour(FoldedText text, string source, int at)
     {
         var start = text.Words[at].Start;
-        if (hours.Length == 0)
+        if (!hasHours)
             return false;
-        if (Says(Sentence(source, start, start, HardEnds), hours))
+        if (Sentence(source, start, start, HardEnds).ContainsAny(hours))
             return true;
         var named = 0;
         for (var i = Math.Max(0, at - 12); i < Math.Min(text.Words.Length, at + 12) && named < 2; i++)
@@ -84,18 +87,8 @@ internal sealed class Unmeant
         return source.AsSpan(from, Math.Min(to < 0 ? source.Length : to, end + Around) - from);
     }
 
-    private static bool Says(ReadOnlySpan<char> sentence, string[] phrases)
-    {
-        foreach (var phrase in phrases)
-        {
-            if (sentence.Contains(phrase, StringComparison.OrdinalIgnoreCase))
-                return true;
-        }
-
-        return false;
-    }
-
     private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 
-    private static string[] Phrases(string list) => list.Split(", ", StringSplitOptions.RemoveEmptyEntries);
+    private static SearchValues<string> Phrases(string list) =>
+        SearchValues.Create(list.Split(", ", StringSplitOptions.RemoveEmptyEntries), StringComparison.OrdinalIgnoreCase);
 }

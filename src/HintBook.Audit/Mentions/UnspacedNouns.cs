@@ -60,6 +60,16 @@ internal sealed class UnspacedNouns
         if ((source[start] >= '\u4E00' && before is >= '\u4E00' and <= '\u9FFF') || !WordBoundary.IsApart(source, start, end))
             return false;
         var behind = source.AsSpan(end);
+        // いま取り出した籠、; その笛の三つ目の穴; 中は笛です.
+        var isShown = source.AsSpan(0, start) is var ahead && (ahead.EndsWith("その") || ahead.EndsWith("この") || ahead.EndsWith("出した") || ahead.EndsWith("出た")
+            || ahead.EndsWith("にある") || ahead.EndsWith("のは"));
+        if (isShown && (behind is ['、' or 'の' or 'は' or 'が', ..] || behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし")))
+            return true;
+        // 火縄は途中で切らず, つまり扇でした.
+        if (end - start > 1 && before is '。' or '、' or '\n' && behind is ['は' or 'と' or 'も', not ('ど' or 'み' or 'い' or 'す'), ..])
+            return true;
+        if (source[start] >= '\u4E00' && before is 'り' or 'は' or 'が' && (behind.StartsWith("です") || behind.StartsWith("でし")))
+            return true;
         // 笛を吹く, 針の裏: one letter may be many things.
         if (end - start == 1)
             return source[start] >= '\u4E00' && (behind is ['を', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の底"));

@@ -30,6 +30,8 @@ internal static class CodeProof
             return (new Proof(code, wrong.IsError ? new Verdict.Refuted(wrong) : new Verdict.NotProved("it has no clue"), [], []), [.. unfit, wrong]);
 
         var (worked, end, stuck) = Chain.Read(start, steps, sources);
+        if (stuck is not null && OtherReadings.Mending(code, start, steps, sources) is { } other)
+            stuck = stuck with { Help = $"{stuck.Help} With {other.Instead} in place of “{Chain.Written(other.Step)}” it would be the answer." };
         var refuted = stuck ?? (Fit.Same(end, code.Answer.Value, code.Lock) ? null : OtherAnswer(code, start, steps, end, sources));
         var clue = code.Clue?.Value ?? sources.SourceOf(code)?.Answer.Value ?? "";
         unfit = [.. unfit, .. Skipping.Without(clue, code.Skip).NotThere.Select(word => CipherFindings.NotThere(code, word))];

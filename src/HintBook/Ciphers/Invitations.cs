@@ -1,8 +1,12 @@
 using System.Text.RegularExpressions;
+using HintBook.Ciphers.WaysOfReading;
 
 namespace HintBook.Ciphers;
 
-/// <summary>What a clue invites a solver to do with what was read: words and signs that say so, in English (chosen by hand, no source).</summary>
+/// <summary>
+/// What a clue invites a solver to do with what was read: words and signs that say so, in English, German, French, Spanish and Japanese (chosen by hand, no
+/// source).
+/// </summary>
 internal static partial class Invitations
 {
     /// <summary>Whether it says to read the other way round: an arrow to the left, “backwards”, “turn round”, a mirror.</summary>
@@ -45,28 +49,56 @@ internal static partial class Invitations
         _ => null,
     };
 
+    /// <summary>Whether it speaks of playing cards.</summary>
+    public static bool ToCards(string clue) => Playing().IsMatch(clue);
+
+    /// <summary>Whether it says that hours are counted to 24: as railways do.</summary>
+    public static bool ToRailwayTime(string clue) => Railway().IsMatch(clue);
+
+    /// <summary>Whether it says which parts of a date are wanted: “day and month”.</summary>
+    public static bool ToPartsOfDate(string clue) => DayWanted().IsMatch(clue) && MonthWanted().IsMatch(clue);
+
+    /// <summary>Whether a date in it may be read month first: as in English, where the clue doesn't say otherwise.</summary>
+    public static bool MayPutMonthFirst(string clue) => Dates.In(clue).Any(date => Dates.MayHaveMonthFirst(date.Written)) && !ToPartsOfDate(clue);
+
+    /// <summary>Whether it is one word of a script that is read from the right: its figures may be set under its letters.</summary>
+    public static bool IsFromTheRight(string start) =>
+        start.Trim() is { Length: > 1 } word && word.All(letter => letter is >= '\u0590' and <= '\u06FF');
+
+    /// <summary>The text with elided words parted from the next, <c>l' hiver</c>; null if it has none.</summary>
+    public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
+
     private const RegexOptions Options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
 
     [GeneratedRegex(
         @"[←⇐⟵⬅↩↶⤺◄◀]|<[-–—=]|\b(?:backwards?|revers\w*|mirror\w*|upside|back to front|right to left|from the right|from the end|last to first"
-        + @"|(?:turn|turned|turns|turning|other way|wrong way)(?: \w+){0,3} (?:a?round|about|over)|from the bottom|in retreat|retrace\w*)\b",
+        + @"|(?:turn|turned|turns|turning|other way|wrong way)(?: \w+){0,3} (?:a?round|about|over)|from the bottom|in retreat|retrace\w*"
+        + @"|rückwärts|spiegel\w*|verkehrt|umgekehrt|von hinten|von rechts|miroirs?|à l['’]envers|à rebours|de droite à gauche|espejos?|al revés)\b|逆|鏡|さかさ",
         Options)]
     private static partial Regex Reversing();
 
     [GeneratedRegex(
         @"\b(?:in (?:good |the right |proper |due |rising |falling )?order|in (?:a )?rank|order of|ordered|sort\w*|ascending|descending|rising"
         + "|smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest"
-        + @"|lowest|highest|shortest|tallest|youngest|eldest|oldest|by (?:size|age|height|rank)|line up|lined up)\b",
+        + @"|lowest|highest|shortest|tallest|youngest|eldest|oldest|by (?:size|age|height|rank)|line up|lined up"
+        + "|der (?:Größe|Reihe) nach|sortier\\w*|aufsteigend|absteigend|kleinsten?|größten?|par ordre|en ordre|croissante?|décroissante?|plus petit|plus grand"
+        + @"|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順",
         Options)]
     private static partial Regex Sorting();
 
     // Where several are named, the first is where one begins: “from the smallest to the greatest”.
     private static int First(Regex words, string clue) => words.Match(clue) is { Success: true, Index: var at } ? at : int.MaxValue;
 
-    [GeneratedRegex(@"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|up the \w+)\b", Options)]
+    [GeneratedRegex(
+        @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|up the \w+"
+        + @"|aufsteigend|kleinsten?|croissante?|plus petit|menor)\b|小さい順",
+        Options)]
     private static partial Regex Up();
 
-    [GeneratedRegex(@"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most)\b", Options)]
+    [GeneratedRegex(
+        @"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most"
+        + @"|absteigend|größten?|décroissante?|plus grand|mayor)\b|大きい順",
+        Options)]
     private static partial Regex Down();
 
     // A title and a name, or a first name and a family name within a sentence.
@@ -77,21 +109,46 @@ internal static partial class Invitations
         RegexOptions.CultureInvariant)]
     private static partial Regex Naming();
 
-    [GeneratedRegex(@"\+|\b(?:sum|sums|add|adds|added|plus|total|altogether|all told|together|in all)\b", Options)]
+    [GeneratedRegex(
+        @"\+|\b(?:sum|sums|add|adds|added|plus|total|altogether|all told|together|in all"
+        + @"|summe|zusammen|insgesamt|addier\w*|somme|additionn\w*|en tout|suma|sumar?|en total)\b|合計|足す|足して",
+        Options)]
     private static partial Regex Adding();
 
-    [GeneratedRegex(@"\b(?:phone\w*|telephone\w*|ring|rings|call|calls|dial|dials|dialled|keypad|mobile|text|texts|texted)\b|[☎☏📞📱]", Options)]
+    [GeneratedRegex(
+        @"\b(?:phone\w*|telephone\w*|ring|rings|call|calls|dial|dials|dialled|keypad|mobile|text|texts|texted"
+        + @"|telefon\w*|téléphon\w*|teléfono|llama|appelle\w*)\b|[☎☏📞📱]|電話",
+        Options)]
     private static partial Regex Telephoning();
 
-    [GeneratedRegex(@"\b(?:bees?|bee-?keep\w*|queens?|hives?|apiar\w*)\b|🐝", Options)]
+    [GeneratedRegex(
+        @"\b(?:cards?|ace|aces|jack|joker|spades|hearts|diamonds|clubs|trumps?|Karten?|Ass|Herz|Pik|Kreuz|Karo|cartes?|as de|cartas?|naipes?)\b"
+        + @"|[♠♥♦♣♤♡♢♧]|\uD83C[\uDCA0-\uDCDF]",
+        Options)]
+    private static partial Regex Playing();
+
+    [GeneratedRegex(
+        @"\b(?:railways?|timetable|station|military|24|twenty-four|Bahn|Bahnhof|Fahrplan|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時", Options)]
+    private static partial Regex Railway();
+
+    [GeneratedRegex(@"\b(?:day|Tag|jour|día)\b|日", Options)]
+    private static partial Regex DayWanted();
+
+    [GeneratedRegex(@"\b(?:month|Monat|mois|mes)\b|月と日|日と月", Options)]
+    private static partial Regex MonthWanted();
+
+    [GeneratedRegex(@"\b(?<article>[ldcjmnst]|qu|jusqu|lorsqu|puisqu)['’](?=\p{L}{2})", Options)]
+    private static partial Regex Elided();
+
+    [GeneratedRegex(@"\b(?:bees?|bee-?keep\w*|queens?|hives?|apiar\w*|Bienen?|Imker\w*|abeilles?|ruches?|abejas?)\b|🐝|蜂", Options)]
     private static partial Regex Beekeeping();
 
-    [GeneratedRegex(@"\b(?:count\w*|how many)\b", Options)]
+    [GeneratedRegex(@"\b(?:count\w*|how many|zähl\w*|wie viele?|compte\w*|combien|cuenta\w*|cuánt[oa]s)\b|数え", Options)]
     private static partial Regex Counting();
 
-    [GeneratedRegex(@"\bfirst\b", Options)]
+    [GeneratedRegex(@"\b(?:first|erste[nrs]?|premi(?:er|ère)|primer[oa]?)\b", Options)]
     private static partial Regex First();
 
-    [GeneratedRegex(@"\blast\b", Options)]
+    [GeneratedRegex(@"\b(?:last|letzte[nrs]?|derni(?:er|ère)|últim[oa])\b", Options)]
     private static partial Regex Last();
 }

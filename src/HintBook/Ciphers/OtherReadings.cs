@@ -18,6 +18,9 @@ internal static class OtherReadings
     /// <summary>No more readings than this are kept of one code.</summary>
     public const int Most = 8;
 
+    private const int ShortestSaid = 3;
+    private const string Without = "without";
+
     // The ways that a solver tries unasked, and for some of them what the clue must speak of.
     private static readonly Dictionary<string, Func<string, bool>> Tried = new()
     {
@@ -42,7 +45,7 @@ internal static class OtherReadings
         [Times.To24.Name] = _ => true,
         [Times.To12.Name] = _ => true,
         [Games.Dice.Name] = _ => true,
-        [Games.CardRanks.Name] = _ => true,
+        [Games.CardRanks.Name] = Invitations.ToCards,
         [Arithmetic.Sum.Name] = Invitations.ToAdd,
     };
 
@@ -60,6 +63,8 @@ internal static class OtherReadings
         (Rearrangements.SortDown.Name, "put in descending order", Invitations.ToSortDown),
         (Arithmetic.Sum.Name, "added up", Invitations.ToAdd),
     ];
+
+    private static readonly HashSet<string> Counts = [Figures.WordLengths.Name, Figures.WordsInLines.Name];
 
     private static readonly (string Way, string Says)[] ReadElsewhere =
         [(Rearrangements.ReverseLines.Name, "read from the last line"), (Rearrangements.ReverseWords.Name, "read from the last word")];
@@ -85,9 +90,12 @@ internal static class OtherReadings
             .OrderByDescending(other => other.Likely)
             .DistinctBy(other => other.Setting);
 
-        // The text of a cipher itself and what it gives the other way round are letters in a heap, unless they happen to be a word.
+        // The text of a cipher, what it gives the other way round, and what stands there before a last step are letters in a heap, unless they happen to
+        // be a word. So are two or three letters: nearly all of them can be said.
         bool IsMeant(string setting, string how) =>
-            ciphered.Contains(setting) || how == Shifts.OtherWay ? EverydayWords.Has(setting) : Sayable.Is(setting);
+            ciphered.Contains(setting) || how == Shifts.OtherWay || how.StartsWith(Without, StringComparison.Ordinal) || setting.Length <= ShortestSaid
+                ? EverydayWords.Has(setting)
+                : Sayable.Is(setting);
     }
 
     // What the author's ciphers are given.
@@ -103,7 +111,7 @@ internal static class OtherReadings
             return null;
         var changes =
             from place in Enumerable.Range(0, steps.Length)
-            from step in Habits(steps[place]).Select(habit => habit.Step).Concat(Bare(steps[place].At))
+            from step in Habits(steps[place], start).Select(habit => habit.Step).Concat(Bare(steps[place].At))
             let end = Chain.End(start, steps.SetItem(place, step), sources)
             where end is not null && Fit.Same(end, code.Answer.Value, code.Lock)
             select ((ReadingStep, string)?)(steps[place], $"“{Chain.Written(step)}”");
@@ -116,18 +124,21 @@ internal static class OtherReadings
         var at = code.Answer.At;
         foreach (var place in Enumerable.Range(0, steps.Length))
         {
-            foreach (var (step, says, usual) in Habits(steps[place]))
+            foreach (var (step, says, usual) in Habits(steps[place], clue))
                 yield return (start, steps.SetItem(place, step), says, usual);
         }
+
+        foreach (var (other, says) in Spellings(start))
+            yield return (other, steps, says, steps.Any(step => Counts.Contains(step.Way.Value)));
 
         // Who doesn't see the last step sets what stands there before it, unless the clue says what to do. So with a step that only puts in order.
         foreach (var (place, step) in steps.Index().Where(_ => steps.Length > 1))
         {
-            var likely = !lettered && !IsInvited(step.Way.Value, clue);
+            var likely = !IsInvited(step.Way.Value, clue);
             if (place > 0)
-                yield return (start, steps[..place], $"without “{step.Way}”", likely);
+                yield return (start, steps[..place], $"{Without} “{step.Way}”", likely);
             if (Ways.Named(step.Way.Value) is { StandsAlone: false })
-                yield return (start, steps.RemoveAt(place), $"without “{step.Way}”", likely);
+                yield return (start, steps.RemoveAt(place), $"{Without} “{step.Way}”", likely);
         }
 
         // Nobody counts the letters of words that all stand for something: colours, numbers, names of flags.
@@ -147,7 +158,11 @@ internal static class OtherReadings
 
         var ordered = steps.Any(step => Rearranged.Any(order => order.Way == step.Way.Value));
         foreach (var (way, says, invited) in Rearranged)
-            yield return (start, steps.Add(Bare(way, at)), says, !ordered && invited(clue));
+        {
+            var isInvited = invited(clue) || (way == Rearrangements.Reverse.Name && Invitations.IsFromTheRight(start));
+            yield return (start, steps.Add(Bare(way, at)), says, !ordered && isInvited);
+        }
+
         foreach (var (way, says) in ReadElsewhere)
             yield return (start, steps.Insert(0, Bare(way, at)), says, !ordered && Invitations.ToReverse(clue));
     }
@@ -159,9 +174,21 @@ internal static class OtherReadings
         || (way.StartsWith(Rearrangements.Sort.Name, StringComparison.Ordinal) && Invitations.ToSort(clue))
         || (way is "sum" or "line-sums" && Invitations.ToAdd(clue));
 
-    private static IEnumerable<(ReadingStep Step, string Says, bool Usual)> Habits(ReadingStep step) =>
+    // Other habits of writing that change how many letters or words there are.
+    private static IEnumerable<(string Text, string Says)> Spellings(string start)
+    {
+        if (Accents.SpeltOut(start) is var spelt && spelt != start)
+            yield return (spelt.Replace("ß", "ss", StringComparison.Ordinal), "writing Ä as AE and ß as SS");
+        if (start.Contains('ß', StringComparison.Ordinal))
+            yield return (start.Replace("ß", "ss", StringComparison.Ordinal), "writing ß as SS");
+        if (Invitations.WithElisionsApart(start) is { } apart)
+            yield return (apart, "parting words at the apostrophe");
+    }
+
+    private static IEnumerable<(ReadingStep Step, string Says, bool Usual)> Habits(ReadingStep step, string clue) =>
         from habit in Ways.Named(step.Way.Value)?.Conventions([.. step.With.Select(told => told.Value)]) ?? []
-        select (step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }, habit.Says, habit.Usual);
+        let other = step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }
+        select (other, habit.Says, habit.Usual && (habit.When?.Invoke(clue) ?? true));
 
     private static IEnumerable<ReadingStep> Bare(Span at) => Ways.All.Where(way => way.CanBeBare).Select(way => Bare(way.Name, at));
 

@@ -18,14 +18,19 @@ internal static class Skipping
         var left = new bool[words.Length];
         var notThere = skipped.Where(name => !Mark(words, WordsOf(name.Value), left)).ToImmutableArray();
         var kept = Kept(text, words, left);
-        // Pictures are left out as well, one by one.
-        var pictures = notThere.Where(name => IsPicture(name.Value) && text.Contains(name.Value.Trim(), StringComparison.Ordinal)).ToImmutableArray();
+        // Pictures are left out as well, one by one, and what stands within a line of letters that has no spaces.
+        var pictures = notThere.Where(name => (IsPicture(name.Value) || HasNoSpaces(name.Value)) && text.Contains(name.Value.Trim(), StringComparison.Ordinal))
+            .ToImmutableArray();
         foreach (var picture in pictures)
             kept = kept.Replace(picture.Value.Trim(), " ", StringComparison.Ordinal);
         return (kept, [.. notThere.Except(pictures)]);
     }
 
     private static bool IsPicture(string name) => TextPieces.Pictures(name).Any() && WordsOf(name).Length == 0;
+
+    // Han, kana and Thai are written without spaces between words.
+    private static bool HasNoSpaces(string name) => name.Trim() is { Length: > 0 } bare
+        && bare.All(letter => letter is (>= '\u3040' and <= '\u30FF') or (>= '\u3400' and <= '\u9FFF') or (>= '\u0E00' and <= '\u0E7F') or '々' or 'ー');
 
     private static bool Mark(TextPiece[] words, string[] name, bool[] left)
     {
@@ -44,10 +49,19 @@ internal static class Skipping
     private static string Kept(string text, TextPiece[] words, bool[] left)
     {
         var (kept, from) = (new StringBuilder(text.Length), 0);
-        foreach (var (word, _) in words.Zip(left).Where(pair => pair.Second))
+        foreach (var (at, word) in words.Index().Where(each => left[each.Index]))
         {
-            kept.Append(text, from, word.Start - from);
+            // Marks between two words that are left out, and right behind the last, go with them.
+            if (at == 0 || !left[at - 1])
+                kept.Append(text, from, word.Start - from);
+            else
+                kept.Append(text.AsSpan(from..word.Start).Contains('\n') ? '\n' : ' ');
             from = word.End;
+            // In French a space stands before some of them.
+            if (from + 1 < text.Length && text[from] is ' ' or '\u00A0' or '\u202F' && text[from + 1] is ':' or ';' or '!' or '?' or '»')
+                from++;
+            while (from < text.Length && char.IsPunctuation(text[from]) && (at + 1 == words.Length || from < words[at + 1].Start))
+                from++;
         }
 
         return kept.Append(text, from, text.Length - from).ToString();

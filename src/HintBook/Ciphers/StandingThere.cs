@@ -16,11 +16,16 @@ internal static class StandingThere
         {
             // Who writes the month first reads it first.
             if (Times.Dates.Read(clue, [form]) is ReadingResult.Gave { Rows: [var date], Text: var figures })
-                yield return (figures, $"the date as {form}", form.StartsWith('m') == char.IsLetter(date.Read[0]));
+                yield return (figures, $"the date as {form}", !Invitations.ToPartsOfDate(clue) && form.StartsWith('m') == char.IsLetter(date.Read[0]));
         }
 
         foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 10))
-            yield return ($"0{time.HourOnClock}{time.Minute:00}", "the time as a clock shows it, with a nought before it", true);
+        {
+            yield return ($"0{time.HourOnClock}{time.Minute:00}", "the time as a clock shows it, with a nought before it", !Invitations.ToRailwayTime(clue));
+            if (!time.IsOfHalf)
+                yield return ($"{time.HourOnClock + 12}{time.Minute:00}", "the same time in the other half of the day", true);
+        }
+
         if (Mixed(clue) is { } mixed)
             yield return (mixed, "numbers in figures and in words together", true);
         foreach (var word in TextPieces.Words(clue).Select(piece => piece.Value).Where(word => word.Length > 1 && word.All(char.IsUpper)))
@@ -33,12 +38,12 @@ internal static class StandingThere
         var fitting = TextPieces.Figures(clue).Where(run => run.Length > 1 && Fit.On(held, run)).ToImmutableArray();
         foreach (var (place, number) in fitting.Index())
         {
-            var likely = fitting.Length == 1 || Invitations.ToTheLast(clue) switch
+            var likely = !Invitations.ToPartsOfDate(clue) && (fitting.Length == 1 || Invitations.ToTheLast(clue) switch
             {
                 true => place == fitting.Length - 1,
                 false => place == 0,
                 null => false,
-            };
+            });
             yield return (number, "the number that stands there", likely);
         }
     }

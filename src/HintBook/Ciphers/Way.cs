@@ -47,4 +47,8 @@ internal sealed record WayArgument(string What, string Example, bool Needed = tr
 /// <param name="Told">What the way would be told.</param>
 /// <param name="Says">What a solver would do, in a few words.</param>
 /// <param name="Usual">Whether solvers think of it unasked. False for a habit of few, such as counting the alphabet from 0.</param>
-internal sealed record Convention(ImmutableArray<string> Told, string Says, bool Usual = true);
+internal sealed record Convention(ImmutableArray<string> Told, string Says, bool Usual = true)
+{
+    /// <summary>In which clues solvers think of it; null for all.</summary>
+    public Func<string, bool>? When { get; init; }
+}

@@ -1,7 +1,7 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Mechanism;
 using HintBook.Text;
 using Scriban.Runtime;
 
@@ -24,9 +24,11 @@ internal sealed class LanguageSite
     private readonly Html foreign = Html.Empty;
     private readonly IReadOnlySet<Photo> unveiled;
 
-    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, Whereabouts where)
+    private LanguageSite(SitePlan plan, Theme theme, ThemeWords words, ProseSet prose, Whereabouts where, StageOrder order, ThemeAsset? before)
     {
         Plan = plan;
+        Order = order;
+        WayBefore = before;
         Theme = theme;
         Words = words;
         Folder = plan.Languages.FirstOrDefault(language => language.Tag == plan.Book.Language.Value)?.Folder ?? "";
@@ -41,7 +43,6 @@ internal sealed class LanguageSite
             foreign = SayingLanguage(source.Language.Value);
 
         Stages = plan.Book.Stages.ToFrozenDictionary(stage => stage.Id.Value);
-        Surveyed = [.. plan.Book.Stages.Select(stage => (stage.Id.Value, plan.Survey.Stages.GetValueOrDefault(stage.Id.Value)))];
         Opened = NextStages.OpenedBy(plan);
         Ends = NextStages.Ends(plan, Opened);
         Where = where;
@@ -76,8 +77,11 @@ internal sealed class LanguageSite
     /// <summary>The stages by id.</summary>
     public FrozenDictionary<string, Stage> Stages { get; }
 
-    /// <summary>What is known of each stage, in the author's order.</summary>
-    public ImmutableArray<(string Id, StageSurvey? Known)> Surveyed { get; }
+    /// <summary>What comes before what.</summary>
+    public StageOrder Order { get; }
+
+    /// <summary>The script that knows what comes before each step; null where each page names all of it.</summary>
+    public ThemeAsset? WayBefore { get; }
 
     /// <summary>The stages that each stage helps to open, in the author's order.</summary>
     public FrozenDictionary<string, ImmutableArray<string>> Opened { get; }
@@ -91,6 +95,9 @@ internal sealed class LanguageSite
     /// <summary>The stages as they are written in each other language of the site.</summary>
     public ImmutableArray<OtherLanguage> InOtherLanguages { get; }
 
+    /// <summary>Links to stages as templates get them, by id, as far as they were asked for.</summary>
+    public ConcurrentDictionary<string, ScriptObject> Links { get; } = new(StringComparer.Ordinal);
+
     private ScriptObject SiteNames { get; }
 
     private ScriptObject Assets { get; }
@@ -98,11 +105,22 @@ internal sealed class LanguageSite
     private ScriptObject WordsView { get; }
 
     public static (LanguageSite Made, ImmutableArray<Finding> Findings) Build(
-        SitePlan plan, Theme theme, Whereabouts where, RunResults? results = null)
+        SitePlan plan, Theme theme, Whereabouts where, RunResults? results = null) =>
+        Build(plan, theme, where, new StageOrder(plan), null, results);
+
+    /// <inheritdoc cref="Build(SitePlan, Theme, Whereabouts, RunResults?)"/>
+    /// <param name="plan">The plan in its language.</param>
+    /// <param name="theme">How the site looks.</param>
+    /// <param name="where">The pages of “Where am I?”.</param>
+    /// <param name="order">What comes before what.</param>
+    /// <param name="before">The script of it.</param>
+    /// <param name="results">Keeps the HTML of prose for the next run.</param>
+    public static (LanguageSite Made, ImmutableArray<Finding> Findings) Build(
+        SitePlan plan, Theme theme, Whereabouts where, StageOrder order, ThemeAsset? before, RunResults? results)
     {
         var (words, language) = theme.WordsIn(plan.Book.Language);
         var (prose, left) = ProseSet.Build(plan.Book, Working.Build(plan.Proofs, words), OwnValues.Build(plan.Book, words), results);
-        return (new(plan, theme, words, prose, where), [.. language.All, .. left]);
+        return (new(plan, theme, words, prose, where, order, before), [.. language.All, .. left]);
     }
 
     /// <summary>The address of a file of the site, as a page writes it.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using HintBook.Books;
-using HintBook.Mechanism;
 
 namespace HintBook.Pages;
 
@@ -20,16 +19,6 @@ internal static class NextStages
 
         return opened.ToFrozenDictionary(each => each.Key, each => each.Value.ToImmutable());
     }
-
-    /// <summary>Whether a stage is open once some others are done.</summary>
-    /// <param name="plan">The site.</param>
-    /// <param name="stage">The stage.</param>
-    /// <param name="done">What is done.</param>
-    public static bool OpensAfter(SitePlan plan, string stage, IReadOnlySet<string> done) =>
-        !plan.Survey.Stages.TryGetValue(stage, out var known) || OpensAfter(known, done);
-
-    /// <inheritdoc cref="OpensAfter(SitePlan, string, IReadOnlySet{string})"/>
-    public static bool OpensAfter(StageSurvey stage, IReadOnlySet<string> done) => stage.OpensAfter.All(group => group.Any(done.Contains));
 
     /// <summary>
     /// When a stage opens, for the script: alternatives joined by commas, groups by spaces, in page names, which say nothing.

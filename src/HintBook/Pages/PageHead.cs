@@ -12,11 +12,14 @@ internal static class PageHead
     /// <param name="file">The page's file name, beside the other pages of its language.</param>
     /// <param name="name">A stage's page name, which says nothing of the stage, or null.</param>
     /// <param name="canonical">Where the page lives now, if this is an older address of it.</param>
-    public static ScriptObject Build(LanguageSite site, string kind, string file, string? name = null, string? canonical = null) => View.Of(
+    /// <param name="way">The address of what knows all that comes before a stage, or null.</param>
+    public static ScriptObject Build(
+        LanguageSite site, string kind, string file, string? name = null, string? canonical = null, string? way = null) => View.Of(
         ("kind", kind),
         ("title", site.Words.Say($"title_{kind}", ("page", name ?? ""), ("book", site.Book.Title.Value))),
         ("name", name),
         ("canonical", canonical),
+        ("way", way),
         ("indexed", kind == "front"),
         ("help", HelpAddress.Write(site, name ?? file)),
         ("languages", Languages(site, file)));

@@ -58,7 +58,8 @@ public static class ShelfPage
                 ("maker", null),
                 ("logo", IsOneMakers(books) ? books.Select(LogoOf).FirstOrDefault(logo => logo is not null) : null))),
             ("page", View.Of(
-                ("kind", "shelf"), ("title", title), ("name", null), ("canonical", null), ("indexed", true), ("help", null), ("languages", null))),
+                ("kind", "shelf"), ("title", title), ("name", null), ("canonical", null), ("way", null), ("indexed", true), ("help", null),
+                ("languages", null))),
             ("words", View.Words(words)),
             ("assets", View.Assets(theme, root: "")),
             ("asks", asks),

@@ -27,20 +27,24 @@ public sealed record Site(SitePlan Plan, ImmutableArray<MadeFile> Files)
     {
         var renderer = new TemplateRenderer(theme);
         var whereabouts = Whereabouts.Of(plan, results, work);
-        var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, results)).ToArray();
-        SitePage[] pages = [.. sites.SelectMany(made => PagesOf(made.Made))];
+        var order = new StageOrder(plan);
+        var before = WayBefore.Of(plan, theme, order);
+        var sites = InEachLanguage(plan).Select(each => LanguageSite.Build(each, theme, whereabouts, order, before, results)).ToArray();
+        var pagesOf = sites.Select(made => PagesOf(made.Made).ToArray()).ToArray();
+        SitePage[] pages = [.. pagesOf.SelectMany(each => each)];
         var (tried, failures) = Try(pages.Where(page => theme.Templates.ContainsKey(page.Template)), renderer);
         var assets = theme.Assets
             .Where(asset => (plan.Seal is not null || !Theme.IsOpener(asset.Key)) && (plan.HasGates || asset.Key != Theme.GateFile))
-            .Select(asset => asset.Value);
+            .Select(asset => asset.Value)
+            .Concat(before is null ? [] : [before]);
         var files = assets.Select(asset => new MadeFile(asset.Path, () => asset.Content))
             .Concat(pages.Select(page => new MadeFile(
                 page.Path,
                 () => tried.TryGetValue(page, out var made) ? made : renderer.Print(page.Template, page.Names()))));
         var where = WherePage.FindingsOf(plan, whereabouts);
         var inPieces =
-            from made in sites
-            from page in PagesOf(made.Made)
+            from made in sites.Zip(pagesOf, (site, pages) => (site.Made, Pages: pages))
+            from page in made.Pages
             select new SealablePage(page.Path, made.Made.Book.Language.Value, () => renderer.PrintInPieces(page.Template, page.Names()));
         return (
             new(plan, [.. files]) { Where = whereabouts, InPieces = [.. inPieces] },

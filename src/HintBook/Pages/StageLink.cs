@@ -5,7 +5,10 @@ namespace HintBook.Pages;
 /// <summary>A link to a stage's page: title and sign, in the other languages of the book as well, and when it opens.</summary>
 internal static class StageLink
 {
-    public static ScriptObject Of(LanguageSite site, string id)
+    /// <summary>The link, put together once for all pages: templates don't change what they get.</summary>
+    public static ScriptObject Of(LanguageSite site, string id) => site.Links.GetOrAdd(id, static (each, of) => Made(of, each), site);
+
+    private static ScriptObject Made(LanguageSite site, string id)
     {
         var stage = site.Stages[id];
         return View.Of(

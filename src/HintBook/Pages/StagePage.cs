@@ -23,7 +23,7 @@ internal static class StagePage
     {
         var name = site.Plan.Addresses.Names[stage.Id.Value][0];
         return site.Page(
-            PageHead.Build(site, "stage", $"{name}.html", name, canonical),
+            PageHead.Build(site, "stage", $"{name}.html", name, canonical, wayOn.AddressOfWay(site)),
             ("stage", View.Of(
                 ("title", stage.Title.Value),
                 ("sign", stage.Sign.Value),

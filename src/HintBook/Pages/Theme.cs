@@ -24,6 +24,9 @@ public sealed record Theme
     /// <summary>What asks at a gate; a book without gates hasn't got it.</summary>
     internal const string GateFile = "gate.js";
 
+    /// <summary>What tells a page all that comes before its step, behind a list of what comes right before each; a sealed book hasn't got it.</summary>
+    internal const string WayFile = "way.js";
+
     private const string SealedWorkerFile = "sw-sealed.js";
 
     /// <summary>What the pages of a sealed book are opened with; a book that lies open hasn't got it.</summary>
@@ -67,6 +70,9 @@ public sealed record Theme
 
     /// <summary>What keeps the site on the reader's device, before it is told which files there are; null where the theme has none.</summary>
     internal string? Worker { get; init; }
+
+    /// <summary>What <see cref="WayFile"/> does with its list; null in a theme that was copied before there was one, whose pages name everything.</summary>
+    internal string? Way { get; init; }
 
     /// <summary>What the worker of a sealed book does besides: it keeps those files that were opened with a card.</summary>
     internal string SealedWorker { get; init; } = "";
@@ -148,6 +154,7 @@ public sealed record Theme
             Words = words.ToImmutable(),
             Templates = templates.ToImmutable(),
             Worker = texts.GetValueOrDefault(WorkerFile),
+            Way = texts.GetValueOrDefault(WayFile),
             SealedWorker = texts.GetValueOrDefault(SealedWorkerFile) ?? BuiltInThemes.Texts[Default][SealedWorkerFile],
             CardsLook = WordsFile.Read(new SourceFile(
                 $"themes/{name}/{CardsFile}", texts.GetValueOrDefault(CardsFile) ?? BuiltInThemes.Texts[Default][CardsFile])),
@@ -184,7 +191,7 @@ public sealed record Theme
 
     // A theme may explain itself to whoever changes it; readers don't get that.
     private static bool IsAsset(string name) =>
-        !IsWords(name) && name is not (WorkerFile or SealedWorkerFile or CardsFile) && Path.GetExtension(name) is not (".html" or ".md");
+        !IsWords(name) && name is not (WorkerFile or SealedWorkerFile or WayFile or CardsFile) && Path.GetExtension(name) is not (".html" or ".md");
 
     private static bool IsWords(string name) =>
         name.StartsWith("words.", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);

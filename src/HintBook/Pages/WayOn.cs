@@ -23,20 +23,30 @@ internal sealed record WayOn(
     public static WayOn From(LanguageSite site, Stage stage)
     {
         var id = stage.Id.Value;
-        var before = site.Plan.Survey.Stages.GetValueOrDefault(id)?.CertainBefore ?? [];
-        var done = before.Append(id).ToHashSet(StringComparer.Ordinal);
+        var order = site.Order;
+        var at = order.Of(id);
+        var done = order.DoneWith(at);
         var opened = site.Opened[id];
-        var next = opened.Where(each => NextStages.OpensAfter(site.Plan, each, done)).ToImmutableArray();
-        var at = site.Book.Stages.IndexOf(stage);
+        var next = opened.Where(each => order.OpensAfter(order.Of(each), done)).ToImmutableArray();
         var besides =
-            from other in site.Surveyed.Skip(at + 1).Concat(site.Surveyed.Take(at))
-            where other.Known is { Reachable: true } && !done.Contains(other.Id) && !opened.Contains(other.Id) && NextStages.OpensAfter(other.Known, done)
-            select other.Id;
-        return new(before, next, [.. opened.Except(next, StringComparer.Ordinal)], [.. besides.Take(MostBesides)], site.Ends.Contains(id));
+            from further in Enumerable.Range(1, order.Count - 1)
+            let other = (at + further) % order.Count
+            where !done[other] && order.OpensAfter(other, done) && !opened.Contains(order[other])
+                && site.Plan.Survey.Stages.GetValueOrDefault(order[other]) is { Reachable: true }
+            select order[other];
+        return new(
+            site.Plan.Survey.Stages.GetValueOrDefault(id)?.CertainBefore ?? [],
+            next,
+            [.. opened.Except(next, StringComparer.Ordinal)],
+            [.. besides.Take(MostBesides)],
+            site.Ends.Contains(id));
     }
 
     /// <summary>Which parts of the template it makes use of.</summary>
     public string Shape => $"{Math.Min(Next.Length, 2)} {!Joined.IsEmpty} {!Besides.IsEmpty} {IsLast} {!Before.IsEmpty}";
+
+    /// <summary>The address of the script that knows what comes before; null where nothing does, or where the page names all of it.</summary>
+    public string? AddressOfWay(LanguageSite site) => Before.IsEmpty || site.WayBefore is not { } way ? null : site.From(way.Path);
 
     /// <summary>The ways on as a template gets them.</summary>
     public ScriptObject View(LanguageSite site, Stage stage) => Pages.View.Of(
@@ -45,8 +55,24 @@ internal sealed record WayOn(
         ("joined", Links(site, Joined)),
         ("besides", Links(site, Besides)),
         ("last", IsLast),
-        ("before", string.Join(' ', Before.Where(site.Plan.Addresses.Names.ContainsKey).Select(each => site.Plan.Addresses.Names[each][0]))),
-        ("did", Links(site, [.. Before.Where(site.Stages.ContainsKey).TakeLast(MostTitles), stage.Id.Value])));
+        ("before", string.Join(' ', NamedBefore(site, stage).Where(site.Plan.Addresses.Names.ContainsKey).Select(each => site.Plan.Addresses.Names[each][0]))),
+        ("did", Links(site, [.. LastBefore(site), stage.Id.Value])));
+
+    private Stack<string> LastBefore(LanguageSite site)
+    {
+        var last = new Stack<string>();
+        for (var i = Before.Length - 1; i >= 0 && last.Count < MostTitles; i--)
+        {
+            if (site.Stages.ContainsKey(Before[i]))
+                last.Push(Before[i]);
+        }
+
+        return last;
+    }
+
+    // Beside the file that has the rest, only what comes right before.
+    private IEnumerable<string> NamedBefore(LanguageSite site, Stage stage) =>
+        site.WayBefore is null ? Before : site.Order.RightBefore(site.Order.Of(stage.Id.Value)).Select(each => site.Order[each]);
 
     private static ScriptArray Links(LanguageSite site, ImmutableArray<string> stages) =>
         Pages.View.List(stages.Select(each => StageLink.Of(site, each)));

@@ -10,6 +10,7 @@ internal sealed class ClockHands(WordList words)
 {
     private const int MostWords = 30;
     private const int MostBefore = 5;
+    private const int MostToHand = 3;
     private readonly NumberReader numbers = new(words);
 
     /// <summary>The times that a text may mean, with their first and last words.</summary>
@@ -24,6 +25,10 @@ internal sealed class ClockHands(WordList words)
             // "The hand of the hours", as Arabic has it.
             if (i > 0 && (words.RoleOf(text.Words[i - 1].Id) & WordRole.Hand) != WordRole.None && (role & (WordRole.Hour | WordRole.Minute)) != WordRole.None)
                 role |= (role & WordRole.Minute) != WordRole.None ? WordRole.MinuteHand : WordRole.HourHand;
+            // "La aguja de las horas", عقرب الساعات.
+            var label = words.Signs.HintOf(text.Words[i].Id) & (PieceHint.Hours | PieceHint.Minutes);
+            if (label is PieceHint.Hours or PieceHint.Minutes && IsOfHand(text, i))
+                role |= label == PieceHint.Minutes ? WordRole.MinuteHand : WordRole.HourHand;
             // "Its fellow", "the other".
             if (text.Words[i].Id >= 0 && hour >= 0 != minute >= 0 && words.Signs.IsOtherHand(text.Words[i].Id))
                 (role, isOther) = (role | (hour >= 0 ? WordRole.MinuteHand : WordRole.HourHand), true);
@@ -54,6 +59,21 @@ internal sealed class ClockHands(WordList words)
         }
 
         return times;
+    }
+
+    // With nothing but small words between.
+    private bool IsOfHand(WordReader text, int at)
+    {
+        for (var i = at - 1; i >= 0 && i >= at - MostToHand && (text.Words[i + 1].Gap & ~(Gap.Space | Gap.Line)) == Gap.None; i--)
+        {
+            var role = words.RoleOf(text.Words[i].Id);
+            if ((role & WordRole.Hand) != WordRole.None)
+                return true;
+            if ((role & (WordRole.Determiner | WordRole.Preposition)) == WordRole.None)
+                return false;
+        }
+
+        return false;
     }
 
     private static void Add(List<(int, int, int)> times, int first, int last, int hour, int minute)
@@ -119,7 +139,8 @@ internal sealed class ClockHands(WordList words)
             return at < text.Words.Length && words.Signs.IsTen(text.Words[at].Id) ? hour + 10 : hour;
         if (words.Signs.IsDown(word.Id))
             return 6;
-        if (words.Signs.IsUp(word.Id))
+        // "Up to eleven" is no twelve.
+        if (words.Signs.IsUp(word.Id) && !(at < text.Words.Length && text.Bare(text.Words[at]) is "to"))
             return 12;
         return char.IsUpper(source[word.Start]) && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var roman ? roman : null;
     }

@@ -8,6 +8,7 @@ namespace HintBook.Spoilers;
 internal sealed class ClockLabels(WordList words)
 {
     private const int MostBetween = 5;
+    private const int MostSaid = 2;
     private const int MostApart = 9;
     private const int MostPerWord = 2;
     private readonly NumberReader numbers = new(words);
@@ -23,13 +24,15 @@ internal sealed class ClockLabels(WordList words)
         for (var i = 0; i + 3 < tokens.Count; i++)
         {
             var (a, b, c, d) = (tokens[i], tokens[i + 1], tokens[i + 2], tokens[i + 3]);
-            var isListed = a.IsLabel && !b.IsLabel && c.IsLabel && !d.IsLabel
+            // "Eight for the hour. Minutes, forty": of each pair either may come first.
+            var isListed = a.IsLabel != b.IsLabel && c.IsLabel != d.IsLabel && (a.IsLabel || !c.IsLabel || IsNear(a, b, MostSaid))
                 && IsNear(a, b, MostBetween) && IsNear(c, d, MostBetween) && IsNear(b, c, MostApart);
             var isTable = a.IsLabel && b.IsLabel && !c.IsLabel && !d.IsLabel && IsNear(a, b, 1) && IsNear(b, c, 1) && IsNear(c, d, 1)
                 && (text.Words[c.First].Gap & (Gap.Line | Gap.Paragraph)) != Gap.None;
             if (!isListed && !isTable)
                 continue;
-            var (label, other, value, second) = isListed ? (a, c, b, d) : (a, b, c, d);
+            var (label, value) = !isListed ? (a, c) : a.IsLabel ? (a, b) : (b, a);
+            var (other, second) = !isListed ? (b, d) : c.IsLabel ? (c, d) : (d, c);
             if (label.Is == other.Is)
                 continue;
             var (hour, minute) = label.Is == PieceHint.Hours ? (value.Value, second.Value) : (second.Value, value.Value);
@@ -51,12 +54,21 @@ internal sealed class ClockLabels(WordList words)
                 tokens.Add(new(label, 0, i, ++next));
             else if (words.Signs.HourOf(text.Words[i].Id) is > 0 and var hour)
                 tokens.Add(new(PieceHint.None, hour, i, ++next));
+            else if (RomanAt(text, source, i) is > 0 and <= 12 and var numeral)
+                tokens.Add(new(PieceHint.None, numeral, i, ++next));
             else if (numbers.IsNumber(text, i) && numbers.Read(text, ref next, out var number))
                 tokens.Add(new(PieceHint.None, number, i, next));
             else
                 next = i + 1;
             i = next;
         }
+    }
+
+    // "Hour: XII"; a lone I is a word.
+    private static int RomanAt(WordReader text, string source, int at)
+    {
+        var said = source.AsSpan(text.Words[at].Start..text.Words[at].End);
+        return said is "I" || said.ContainsAnyExcept('I', 'V', 'X') ? 0 : Roman.ValueOf(text.Bare(text.Words[at]));
     }
 
     // "Seven hours", 7時.

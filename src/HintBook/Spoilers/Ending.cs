@@ -15,6 +15,12 @@ internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Cas
     /// <summary>A noun that many texts have.</summary>
     public bool IsOrdinary { get; init; }
 
+    /// <summary>A noun that is what one does as well: <c>pick</c>, <c>press</c>.</summary>
+    public bool IsVerb { get; init; }
+
+    /// <summary>Its first word as it is written, if that differs from a word of grammar by its accents alone; else empty.</summary>
+    public string Accented { get; init; } = "";
+
     /// <summary>An Arabic word without the ending of the feminine.</summary>
     public bool IsMasculine { get; init; }
 }

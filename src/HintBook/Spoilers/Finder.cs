@@ -130,7 +130,12 @@ internal sealed class Finder
         var shortest = words.Language.ShortestName;
         if (judge != own)
             spelling = judge.WithoutDeterminers(spelling);
-        if (secret.Kind == SecretKind.Title)
+        if (phrases.IsAccented(spelling))
+        {
+            if (!secret.Open && secret.IsHeld)
+                AddName(secret, spelling, Sureness.Likely, Casing.Object, isOther: judge != own);
+        }
+        else if (secret.Kind == SecretKind.Title)
         {
             if (telling > 1 && everyday < telling && !allOpen)
                 AddName(secret, spelling, Sureness.Likely, isOther: judge != own);

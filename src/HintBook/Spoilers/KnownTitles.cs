@@ -49,10 +49,21 @@ internal sealed class KnownTitles
             known[numbers[title]] |= IsKnown(title, before, done);
     }
 
-    private bool IsKnown(int title, bool[] before, int done) =>
-        before[title]
-        || (opensAfter[title].Length > 0
-            && Array.TrueForAll(opensAfter[title], group => Array.Exists(group, stage => stage == done || before[stage])));
+    private bool IsKnown(int title, bool[] before, int done)
+    {
+        if (before[title])
+            return true;
+        foreach (var group in opensAfter[title])
+        {
+            var isMet = false;
+            foreach (var stage in group)
+                isMet |= stage == done || before[stage];
+            if (!isMet)
+                return false;
+        }
+
+        return opensAfter[title].Length > 0;
+    }
 
     private bool[] Before(string stage)
     {

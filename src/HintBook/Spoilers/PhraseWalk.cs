@@ -62,6 +62,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
                     continue;
+                if (ending.Accented.Length > 0 && !HasAccents(source.AsSpan(start..read[first].End), ending.Accented))
+                    continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
                 if (ending.Secret == Phrases.Idiom && gaps > 0)
@@ -70,6 +72,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (ending.IsMasculine && source[end - 1] == 'ة')
                     continue;
                 if (ending.Casing == Casing.Open && last + 1 < read.Length && Is(read[last + 1].Id, WordRole.Determiner))
+                    continue;
+                if (ending.Casing is Casing.Object or Casing.Head && Is(read[first].Id, WordRole.Hand) && around.IsOfClock(text, first, last))
                     continue;
                 if (ending.Casing == Casing.Spelled && !IsMeant(text, source, first, last))
                     continue;
@@ -87,8 +91,10 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
                 if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
-                    || !(ending.IsOrdinary ? around.IsGiven(text, first, last) || around.IsShown(text, first, last)
-                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)))))
+                    || (ending.IsVerb && !around.IsShown(text, first, last))
+                    || !(around.IsPut(text, source, first, last, ending.IsOrdinary)
+                        || (ending.IsOrdinary ? around.IsGiven(text, first, last) || around.IsShown(text, first, last)
+                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last))))))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -192,6 +198,10 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
             || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
     }
+
+    // "Dé" and "dés", not "de".
+    private static bool HasAccents(ReadOnlySpan<char> said, string accented) =>
+        said.StartsWith(accented, StringComparison.OrdinalIgnoreCase) && (said.Length == accented.Length || said[accented.Length..] is "s" or "x");
 
     // Small words may stand between: 青い木の札 for 青い札.
     private static bool IsRead(ReadOnlySpan<char> said, string reading)

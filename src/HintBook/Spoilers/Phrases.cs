@@ -1,3 +1,4 @@
+using System.Buffers;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
@@ -19,6 +20,9 @@ internal sealed class Phrases(WordList words)
     // Every two neighbours of a name may be written as one, so the tree grows with the square of its words, and a walk is as deep as a name has words.
     // Of a longer name the beginning is sought, as it is written: that many words tell it.
     private const int MostWords = 32;
+
+    private const WordRole Grammar = WordRole.Function | WordRole.Preposition | WordRole.Determiner;
+    private static readonly SearchValues<char> Accents = SearchValues.Create([.. Enumerable.Range('\u00C0', 0x190).Select(letter => (char)letter)]);
 
     /// <summary>The number that mentions of idioms have.</summary>
     public const int Idiom = -1;
@@ -78,7 +82,10 @@ internal sealed class Phrases(WordList words)
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper)
         {
             IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
+            Accented = Is(written[0], Grammar) ? AccentedIn(name, bare[0]) : "",
         };
+        if (ending.Accented.Length > 0)
+            named.Add(written[0]);
         tree.Insert(written.AsSpan(0, Math.Min(written.Length, MostWords)), ending);
         if (isExact || written.Length > MostWords)
             return;
@@ -112,6 +119,22 @@ internal sealed class Phrases(WordList words)
         }
 
         InsertJoined(written, bare, ending);
+    }
+
+    /// <summary>Whether a name is one word that differs from a word of grammar by its accent alone: <c>dé</c>, a thimble, and <c>de</c>.</summary>
+    public bool IsAccented(string name) => Written(name, out var bare) is [var word] && Is(word, Grammar) && AccentedIn(name, bare[0]).Length > 0;
+
+    // A word of a name as it is written there, if it has an accent; else nothing.
+    private string AccentedIn(string name, string bare)
+    {
+        reader.Read(name);
+        foreach (var word in reader.Words)
+        {
+            if (reader.Bare(word).SequenceEqual(bare) && name.AsSpan(word.Start, word.End - word.Start).ContainsAny(Accents))
+                return name[word.Start..word.End];
+        }
+
+        return "";
     }
 
     /// <summary>Adds a name as it is read aloud: other than in Latin letters, signs above a letter make another one, か and が.</summary>
@@ -179,7 +202,13 @@ internal sealed class Phrases(WordList words)
         if (written.Length < 2)
             return;
         var noun = NounOf(written);
-        AddHead(written[noun], secret, bare[noun], isPart: false);
+        var accented = Is(written[noun], Grammar) ? AccentedIn(name, bare[noun]) : "";
+        AddHead(written[noun], secret, accented.Length > 0 ? accented : bare[noun], isPart: false);
+        // "Lé de soie": "le" stands before any word of the text.
+        if (accented.Length > 0)
+            return;
+        if (ContentOf(written, noun) is >= 0 and var content)
+            AddHead(written[content], secret, bare[content], isPart: true);
         int[] describing =
         [
             .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
@@ -195,6 +224,19 @@ internal sealed class Phrases(WordList words)
             foreach (var form in words.Language.FormsOf(bare[i], true).Where(form => form.Length >= ShortestPart))
                 turned.Add(written[noun], words.Add(form), new(secret, isTied, isWithout, IsForm: true));
         }
+    }
+
+    // "Bottle of ox gall", "Topf mit Papp", "Rolle Messingdraht" hold gall, Papp and Messingdraht; -1 if what a name names holds nothing.
+    private int ContentOf(int[] written, int noun)
+    {
+        if (noun == written.Length - 1 && hasCompounds && words.Signs.IsContainer(written[0]))
+            return noun;
+        if (!words.Signs.IsContainer(written[noun]))
+            return -1;
+        var tie = Array.FindIndex(written, noun, word => Is(word, WordRole.Preposition | WordRole.Link));
+        if (tie < 0 ? !hasPrefixes : tie != noun + 1 || tie == written.Length - 1)
+            return -1;
+        return tie < 0 ? (written.Length > 1 ? 1 : -1) : words.Language.HeadFirst ? tie + 1 : written.Length - 1;
     }
 
     private void AddHead(int noun, int secret, string bare, bool isPart)
@@ -252,24 +294,36 @@ internal sealed class Phrases(WordList words)
         foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
         {
             var (secret, bare, _) = owners[0];
-            if (bare.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
-                || Is(noun, WordRole.Everyday | WordRole.Handling | WordRole.Function | WordRole.Setting))
+            var accented = bare.AsSpan().ContainsAny(Accents) ? bare : "";
+            if (bare.Length + accented.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
+                || (accented.Length == 0 && (Is(noun, WordRole.Function) || (Is(noun, WordRole.Everyday) && !words.Signs.IsHoldable(noun)))))
                 continue;
-            var isOrdinary = words.Signs.IsOrdinary(noun) || owners.TrueForAll(owner => owner.IsPart);
-            tree.Insert([noun], new(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null) { Head = bare, IsOrdinary = isOrdinary });
+            var isVerb = accented.Length == 0 && Is(noun, WordRole.Handling | WordRole.Setting);
+            var isOrdinary = accented.Length > 0 || isVerb || words.Signs.IsHoldable(noun) || words.Signs.IsOrdinary(noun) || words.Signs.IsContainer(noun)
+                || owners.TrueForAll(owner => owner.IsPart);
+            var ending = new Ending(secret, Sureness.Likely, Casing.Head, hasCompounds ? bare : null)
+            {
+                Head = bare,
+                IsOrdinary = isOrdinary,
+                IsVerb = isVerb,
+                Accented = accented,
+            };
+            tree.Insert([noun], ending);
         }
     }
 
-    // 千鳥 for a 銀の千鳥; one letter is too many words.
+    // 千鳥 for a 銀の千鳥; one Chinese letter, which is part of many words, only where it is put before the reader (Surroundings.IsPutInRun).
     private void AddHeadsOfRuns(Func<int, bool> isThing)
     {
-        foreach (var owners in runNouns.Where(one => one.Noun.Length > 1).ToLookup(one => one.Noun, one => one.Secret))
+        foreach (var owners in runNouns.Where(one => one.Noun is [_, _, ..] or [>= '\u4E00']).ToLookup(one => one.Noun, one => one.Secret))
         {
             var (secret, noun) = (owners.First(), owners.Key);
             var written = Written(noun, out var bare);
-            if (!isThing(secret) || owners.Any(owner => owner != secret) || Is(words.NumberOf(string.Concat(bare)), WordRole.Everyday))
+            if (!isThing(secret) || owners.Any(owner => owner != secret))
                 continue;
-            tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun });
+            if (words.NumberOf(string.Concat(bare)) is var whole && Is(whole, WordRole.Everyday) && !words.Signs.IsHoldable(whole))
+                continue;
+            tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun, IsOrdinary = noun.Length == 1 });
             foreach (var reading in JapaneseReadings.Of(noun).Where(other => other.Length >= ShortestHead))
                 AddReading(secret, reading, Casing.Head);
         }
@@ -344,8 +398,8 @@ internal sealed class Phrases(WordList words)
         foreach (var word in reader.Words)
         {
             var number = words.Add(reader.Bare(word));
-            // The "a" of "a1" is no article.
-            if (Is(number, WordRole.Determiner) && !IsGlued(word))
+            // The "a" of "a1" is no article, nor is the "lé" of "lé de soie".
+            if (Is(number, WordRole.Determiner) && !IsGlued(word) && !name.AsSpan(word.Start, word.End - word.Start).ContainsAny(Accents))
                 continue;
             written.Add(number);
             letters.Add(reader.Bare(word).ToString());

@@ -202,7 +202,7 @@ internal sealed class PieceReader(WordList words)
 
     private Piece? Figures(WordReader text, int at)
     {
-        var again = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again, Value: var times } ? times : words.Signs.IsTwice(text.Words[at].Id) ? 2 : 1;
+        var again = words.FigureOf(text.Words[at].Id) is { Kind: FigureKind.Again, Value: var times } ? times : IsPairOf(text, at) ? 2 : 1;
         var next = again > 1 ? at + 1 : at;
         while (again > 1 && next < text.Words.Length && Has(text, next, WordRole.Determiner | WordRole.Preposition) && !numbers.IsNumber(text, next))
             next++;
@@ -232,6 +232,10 @@ internal sealed class PieceReader(WordList words)
         // "El dos cede": with the article of one thing a number is its own noun.
         return new(string.Concat(Enumerable.Repeat(symbols, again)), at, next, !HasArticleOfOne(text, first) && IsCount(text, next));
     }
+
+    // "A pair of sixes"; "on the left pair, eighty-three" is where.
+    private bool IsPairOf(WordReader text, int at) =>
+        words.Signs.IsTwice(text.Words[at].Id) && at + 1 < text.Words.Length && IsTight(text, at + 1);
 
     private bool HasArticleOfOne(WordReader text, int at) =>
         words.Language.HeadFirst && at > 0 && text.Bare(text.Words[at - 1]) is "el" or "le" && IsTight(text, at);

@@ -107,16 +107,14 @@ internal sealed partial class PlacedFigures(WordList words)
 
     private void Pairs(int first, List<Mention> found)
     {
-        var isPlaceFirst = tokens[first].Value < 0;
-        if (tokens[first + 1].Value < 0 == isPlaceFirst)
-            return;
         var count = 0;
         for (var i = first; i + 1 < tokens.Count && count < Most; i += 2)
         {
-            if (tokens[i].Value < 0 != isPlaceFirst || tokens[i + 1].Value < 0 == isPlaceFirst
+            // "The 9 goes left, the 6 right, and in the middle a 1": each pair may be told in its own order.
+            if (tokens[i].Value < 0 == tokens[i + 1].Value < 0
                 || (i > first && tokens[i].Start - tokens[i - 1].End > MostApart))
                 return;
-            if (++count >= Fewest && Placed(first, count, isPlaceFirst) is { } said && codes.TryGetValue(said, out var here))
+            if (++count >= Fewest && Placed(first, count) is { } said && codes.TryGetValue(said, out var here))
             {
                 foreach (var secret in here)
                     found.Add(new(secret, tokens[first].Start, tokens[i + 1].End, Sureness.Likely));
@@ -124,14 +122,14 @@ internal sealed partial class PlacedFigures(WordList words)
         }
     }
 
-    private string? Placed(int first, int count, bool isPlaceFirst)
+    private string? Placed(int first, int count)
     {
         Span<char> said = stackalloc char[count];
         said.Clear();
         for (var pair = 0; pair < count; pair++)
         {
             var (one, other) = (tokens[first + (2 * pair)], tokens[first + (2 * pair) + 1]);
-            var (place, value) = isPlaceFirst ? (one.Place, other.Value) : (other.Place, one.Value);
+            var (place, value) = one.Value < 0 ? (one.Place, other.Value) : (other.Place, one.Value);
             var at = place switch
             {
                 Right => count,
@@ -158,8 +156,10 @@ internal sealed partial class PlacedFigures(WordList words)
 
     [GeneratedRegex(
         @"(?<left>\b(left|link(s|e[rsnm]?)|gauche|izquierd[ao]|top(most)?|upper(most)?"
+        + @"|davor|vor (dieser|diesem|ihr|ihm)|(before|ahead of|in front of) it|(devant|avant) (lui|elle)|(delante|antes) de (él|ella)"
         + @"|oben|ober(e[rsnm]?|st\w+)|haut|supérieure?|arriba|superior)\b|左端?|上(?!げ)|اليسار|يسارا|الأعلى|العليا)"
         + @"|(?<right>\b(right|recht(s|e[rsnm]?)|droite?|derech[ao]"
+        + @"|zum (Ab)?schluss|am Ende|dahinter|(behind|after) it|pour finir|à la fin|al final|para (terminar|acabar)"
         + @"|bottom|lower|lowest|unten|unter(e[rsnm]?|st\w+)|bas|inférieure?|abajo|inferior)\b|右端?|下(?!さ|げ)|اليمين|يمينا|الأسفل|السفلى)"
         + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen"
         + @"|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|あいだ|間(?=[はにが])|الوسط|الوسطى|بينهما)"

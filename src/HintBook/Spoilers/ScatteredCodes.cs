@@ -14,6 +14,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 {
     private const int MostBetween = 20;
     private const int Far = 6;
+    private const int MostToAgain = 6;
     private const int Around = 14;
     private const int Shortest = 3;
     private const int MostPaths = 400;
@@ -151,7 +152,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return new(AtomKind.Letter, named - 'a' + 1, $"{named}", at, at + 2, IsOptional: false);
         if (reader.At(text, source, at, PieceKind.Letters) is { } piece)
         {
-            var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < 3;
+            var isAgain = atoms.Count > 0 && atoms[^1].Symbols == piece.Symbols && at - atoms[^1].Next < MostToAgain;
             // "A Y, an E".
             var isArticle = at + 1 < text.Words.Length && piece.Symbols is "a" && text.Words[at].Length == 1 && text.Words[at + 1].Length == 1
                 && text.Words[at + 1].Gap == Gap.Space && char.IsUpper(source[text.Words[at + 1].Start]);
@@ -282,6 +283,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             return;
         // "Siebenundzwanzig und neunundfünfzig, ohne Abstand".
         var isPaired = said.Length == 2 * used && IsTold(search.Text, atoms[search.Start].First, end);
+        // "528, and carry straight on with 36": five figures in two numbers are no chance.
+        isPaired |= said.Length > 2 * used && used == 2 && atoms[search.Start].Symbols.Length > 1 && atoms[last].Symbols.Length > 1;
         var isEnough = used > 2 || search.Kind == PieceKind.Letters || isPaired;
         if (codes.TryGetValue(said, out var here) && (isEnough || IsOrdered(search.Text, search.Start, last)))
             Found(search.Text, here, first, end, search.Found);
@@ -319,7 +322,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         for (var i = Math.Max(0, first - Far); i <= Math.Min(text.Words.Length - 1, last + Far); i++)
         {
             if ((words.RoleOf(text.Words[i].Id) & (WordRole.Sequence | WordRole.Place)) != WordRole.None || (text.Words[i].Id >= 0
-                && (words.Signs.IsOrder(text.Words[i].Id) || words.Signs.IsLock(text.Words[i].Id))))
+                && (words.Signs.IsOrder(text.Words[i].Id) || words.Signs.IsLock(text.Words[i].Id) || words.Signs.IsLeft(text.Words[i].Id)
+                    || words.Signs.IsRight(text.Words[i].Id))))
                 return true;
         }
 

@@ -37,9 +37,16 @@ internal sealed class Surroundings(WordList words)
     {
         if (words.Language.HasNoSpaces)
             return IsLikenedBehind(text, first);
+        // كالريشة; "as if", كأن, is read as the common أن.
+        var hasPrefixes = words.Language.Prefixes.Length > 0;
+        if (hasPrefixes && text.Bare(text.Words[first]).StartsWith("كال"))
+            return true;
         for (var i = first - 1; i >= 0 && i >= first - MostSimile && IsWithin(text, i + 1); i--)
         {
-            if (words.Signs.IsSimile(text.Words[i].Id))
+            // "Comme l'aiguille est aimantée" says why.
+            var isWhy = hasPronouns && (i == 0 || (text.Words[i].Gap & Beginning) != Gap.None) && i + 1 < first
+                && !words.Signs.IsIndefinite(text.Words[i + 1].Id);
+            if (words.Signs.IsSimile(text.Words[i].Id) && !isWhy && !(hasPrefixes && text.Bare(text.Words[i]) is "ان"))
                 return true;
         }
 
@@ -185,6 +192,93 @@ internal sealed class Surroundings(WordList words)
             && (text.Words[article].Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None;
     }
 
+    /// <summary>
+    /// Whether it is put before the reader: <c>goose onto the scale</c>, <c>scissors (silver)</c>, <c>there rolls a thimble</c>, <c>it's gall</c>,
+    /// <c>no mould yet?</c>
+    /// </summary>
+    public bool IsPut(WordReader text, string source, int first, int last, bool isOrdinary)
+    {
+        if (words.Language.HasNoSpaces)
+            return IsPutInRun(text, source, first, last);
+        var hasNext = last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None;
+        var isArabic = words.Language.Prefixes.Length > 0;
+        if (hasNext && (IsAnothers(text, last) || (!isArabic && !IsBracketed(source, text.Words[last].End) && GoesOn(text, last))))
+            return false;
+        var determiner = DeterminerBefore(text, first);
+        var start = determiner < 0 ? first : determiner;
+        var begins = start == 0 || (text.Words[start].Gap & Ending) != Gap.None;
+        var before = begins ? -1 : text.Words[start - 1].Id;
+        if (isArabic)
+            return !begins && words.Signs.IsPresenting(before);
+        if (determiner < 0)
+        {
+            if (!begins)
+                return IsPresented(text, start, isOrdinary);
+            return IsBracketed(source, text.Words[last].End)
+                || (hasNext && words.Signs.IsParticle(text.Words[last + 1].Id))
+                || (hasNext && Is(text.Words[last + 1].Id, WordRole.Preposition) && IsInside(text, last + 2))
+                || (!isOrdinary && Has(text, first, last, WordRole.Handling));
+        }
+
+        var article = text.Words[determiner].Id;
+        if (Is(article, WordRole.Not))
+            return !isOrdinary && (begins || start == 1 || (text.Words[start - 1].Gap & Ending) != Gap.None);
+        if (!words.Signs.IsIndefinite(article))
+            return isOrdinary && (Has(text, first, last, WordRole.Handling) || (begins && hasNext && IsBidden(text, last + 1)));
+        return begins ? IsHandledNext(text, last) || (!hasNext && !isOrdinary && first > 1) : words.Signs.IsPresenting(before)
+            || (!isOrdinary && !Is(before, WordRole.Preposition) && Has(text, first, last, WordRole.Handling));
+    }
+
+    // いま取り出した籠、逆さに; その笛の三つ目の穴; 中は笛です: behind what points at it, and before a small word or the end of the clause.
+    private bool IsPutInRun(WordReader text, string source, int first, int last)
+    {
+        var before = source.AsSpan(0, text.Words[first].Start);
+        var behind = source.AsSpan(text.Words[last].End);
+        var isPointed = before.EndsWith("その") || before.EndsWith("この") || before.EndsWith("あの") || before.EndsWith("た") || before.EndsWith("る");
+        var isSubject = behind is ['を' or 'が' or 'は', ..];
+        var isSaid = behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし") || behind.StartsWith("だっ");
+        var isFirst = before.IsEmpty || before[^1] is 'は' or 'が' or 'に' or '、' or '。' or '\n' or '「' or 'り';
+        var isTold = (isPointed || isFirst) && (isSubject || isSaid);
+        return (isTold || (isPointed && (behind.IsEmpty || behind is ['、' or 'の', ..])))
+            && (isSaid || Has(text, first, last, WordRole.Handling));
+    }
+
+    // "It's gall", "rutscht Blei heraus", "c'est du suif"; "the strap is leather" only describes.
+    private bool IsPresented(WordReader text, int at, bool isOrdinary)
+    {
+        var before = text.Words[at - 1];
+        if (text.Bare(before) is "it" && before.End - before.Start > "it".Length)
+            return true;
+        return words.Signs.IsPresenting(before.Id) && !Is(before.Id, WordRole.Preposition)
+            && (!isOrdinary || !Is(before.Id, WordRole.Link) || (at > 1 && words.Signs.IsPronoun(text.Words[at - 2].Id)));
+    }
+
+    private static bool IsInside(WordReader text, int at) => at < text.Words.Length && (text.Words[at].Gap & Ending) == Gap.None;
+
+    // "Den Draht bitte nicht abwickeln!"
+    private bool IsBidden(WordReader text, int at) =>
+        words.Language == German.Language && text.Bare(text.Words[at]) is "bitte" or "nicht" or "nie" or "niemals" or "ruhig" or "unbedingt";
+
+    // "Ciseaux (argent)".
+    private static bool IsBracketed(string source, int end) => source.AsSpan(end) is ['(', ..] or [' ', '(', ..];
+
+    // An article, an owner or "no", with one describing word behind it at most; -1 if there is none.
+    private int DeterminerBefore(WordReader text, int first)
+    {
+        for (var i = first - 1; i >= 0 && i >= first - 2 && (text.Words[i + 1].Gap & Ending) == Gap.None; i--)
+        {
+            var role = words.RoleOf(text.Words[i].Id);
+            if ((role & (WordRole.Determiner | WordRole.Not)) != WordRole.None || HasArticle(text.Words[i], text))
+                return i;
+            if ((role & (WordRole.Function | WordRole.Handling)) != WordRole.None)
+                return -1;
+        }
+
+        return -1;
+    }
+
+    private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+
     // "You", "que", "den Sie", الذي.
     private bool IsRecalling(WordReader text, int at)
     {
@@ -288,8 +382,27 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool IsAnothers(WordReader text, int last) =>
-        words.Signs.IsOf(text.Words[last + 1].Id)
+        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1))
         || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
+
+    // "Les ciseaux du tiroir gauche", "el tarro del segundo cajón": which part of the box it comes from. "De bois" says what it is made of.
+    private bool IsFromPart(WordReader text, int of)
+    {
+        if (!hasPronouns)
+            return false;
+        var at = of + 1;
+        var hasArticle = text.Bare(text.Words[of]) is "du" or "del";
+        for (; at < text.Words.Length && at <= of + 2 && (text.Words[at].Gap & Ending) == Gap.None; at++)
+        {
+            if (Is(text.Words[at].Id, WordRole.Everyday))
+                return hasArticle;
+            if (!Is(text.Words[at].Id, WordRole.Determiner | WordRole.Place))
+                return false;
+            hasArticle |= Is(text.Words[at].Id, WordRole.Determiner);
+        }
+
+        return false;
+    }
 
     /// <summary>
     /// Whether a word only looks like an everyday one: a place that is called so ("near Cork"), what describes the next word ("Cork tiles"), a verb behind
@@ -312,10 +425,24 @@ internal sealed class Surroundings(WordList words)
             return true;
         // "Button up, it's draughty."
         if (begins && !isArticled && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
-            && text.Bare(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over")
+            && text.Bare(text.Words[last + 1]) is var particle
+            && (particle is "up" or "down" or "off" or "out" or "away" or "over" || (particle is "on" && !IsInside(text, last + 2))))
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
+    }
+
+    /// <summary>Whether it is the hand of a clock: <c>petite aiguille</c>, <c>aguja de las horas</c>.</summary>
+    public bool IsOfClock(WordReader text, int first, int last)
+    {
+        for (var i = Math.Max(0, first - 1); i < Math.Min(text.Words.Length, last + MostSimile + 1); i++)
+        {
+            if ((i < first || i > last) && (Is(text.Words[i].Id, WordRole.HourHand | WordRole.MinuteHand)
+                || (words.Signs.HintOf(text.Words[i].Id) & (PieceHint.Hours | PieceHint.Minutes)) != PieceHint.None))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Whether nothing but small words stands beside it up to the ends of the clause.</summary>

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
+using HintBook.Text;
 
 namespace HintBook.Spoilers;
 

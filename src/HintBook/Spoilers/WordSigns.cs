@@ -1,4 +1,5 @@
 using HintBook.Spoilers.Languages;
+using HintBook.Text;
 
 namespace HintBook.Spoilers;
 
@@ -35,6 +36,10 @@ internal sealed class WordSigns
     private readonly HashSet<int> both = [];
     private readonly HashSet<int> noTime = [];
     private readonly HashSet<int> ordinary = [];
+    private readonly HashSet<int> containers = [];
+    private readonly HashSet<int> holdable = [];
+    private readonly HashSet<int> presenting = [];
+    private readonly HashSet<int> particles = [];
     private readonly HashSet<int> beforeVerb = [];
     private readonly HashSet<int> possessive = [];
     private readonly HashSet<int> indefinite = [];
@@ -91,6 +96,8 @@ internal sealed class WordSigns
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
+        (containers, holdable) = (SetOf(Containers.Of(language.Code)), SetOf(OrdinaryNouns.Holdable(language.Code)));
+        (presenting, particles) = (SetOf(Presenting.Of(language.Code)), SetOf(Presenting.Particles(language.Code)));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
         (questions, addressed) = (SetOf(language.Objects.Questions), SetOf(language.Objects.Addressed));
         (tallies, times) = (SetOf(pieces.Tallies), SetOf(pieces.Times));
@@ -187,6 +194,18 @@ internal sealed class WordSigns
 
     /// <summary>Whether a verb stands behind it: <c>should</c>, <c>to</c>.</summary>
     public bool IsBeforeVerb(int word) => beforeVerb.Contains(word);
+
+    /// <summary>Whether it is an everyday word for a thing that one takes out of a box: <c>hook</c>.</summary>
+    public bool IsHoldable(int word) => holdable.Contains(word);
+
+    /// <summary>Whether it says in what, or how much of it, a thing comes: <c>bottle</c>.</summary>
+    public bool IsContainer(int word) => containers.Contains(word);
+
+    /// <summary>Whether it puts what follows before the reader: <c>there lies a</c>.</summary>
+    public bool IsPresenting(int word) => presenting.Contains(word);
+
+    /// <summary>Whether it says where the thing before it goes: <c>lid off</c>.</summary>
+    public bool IsParticle(int word) => particles.Contains(word);
 
     /// <summary>Whether it says that what follows is something's own: <c>its</c>.</summary>
     public bool IsPossessive(int word) => possessive.Contains(word);

@@ -12,6 +12,7 @@ namespace HintBook.Tests.Ciphers;
 /// proved as they are told, how many of the warnings are useful, and how many of the natural tries are found. <c>tuning.yaml</c> was looked at while the
 /// rules were made, so that only its figures are held; of other files the figures are printed, and of <c>tuning-3.yaml</c>
 /// those of its warnings are held, which were run before anybody read it (2026-11-28: proved 35 of 40, useful 10 of 11, natural tries found 10 of 20).
+/// <c>tuning-4.yaml</c> has those of 40 clues that follow, in six languages; it was looked at: before, 26 of 34 were proved and 3 of 5 warnings useful.
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {

@@ -75,7 +75,7 @@ public class TestWalkTests
         Assert.Equal(["wax-pellet"], walk.Fresh);
         Assert.Equal(book.Box.Moves.Length + book.Stages.Sum(stage => stage.Moves.Length), walk.Moves);
         Assert.Equal(book.Box.Reactions.Length, walk.Reactions);
-        Assert.InRange(Ratio(walk), 1, 1.3);
+        Assert.InRange(Ratio(walk), 1, 1.2);
     }
 
     [Theory]

@@ -77,16 +77,57 @@ public class WayTests
     }
 
     [Fact]
-    public void A_step_tells_the_device_what_was_done_before_it()
+    public void A_step_tells_the_device_what_was_done_right_before_it()
     {
-        var plan = WithCertain();
         var did = DoneWithCertain("jar").QuerySelector("[data-did]")!;
 
-        Assert.Equal(
-            string.Join(' ', ((string[])["lid", "left", "right"]).Select(stage => plan.Addresses.Names[stage][0])),
-            did.GetAttribute("data-did"));
+        Assert.Equal(Names("left", "right"), did.GetAttribute("data-did"));
         Assert.Equal(["lid-title", "left-title", "right-title", "jar-title"], Titles(did, "li"));
         Assert.True(did.HasAttribute("hidden"));
+    }
+
+    // The script from which a page learns the rest. It stands before reader.js, which notes what the page says then.
+    [Fact]
+    public void One_file_names_what_comes_right_before_each_step()
+    {
+        var plan = WithCertain();
+        var site = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Site;
+        var way = Assert.Single(site.Files, file => file.Path.StartsWith("assets/way.", StringComparison.Ordinal));
+        var pages = Sites.Texts(site.Files);
+
+        // In the author's order, in which the front page shows what is done.
+        string[] lines = [Names("lid"), Names("left", "lid"), Names("right", "lid"), Names("herring", "lid"), Names("jar", "left", "right")];
+        Assert.StartsWith(
+            $"const way = [\n{string.Join(",\n", lines.Select(line => $"  \"{line}\""))}\n];\n",
+            System.Text.Encoding.UTF8.GetString(way.Content().Span),
+            StringComparison.Ordinal);
+        Assert.Equal([way.Path, "reader"], Scripts("jar"));
+        Assert.Equal(["reader"], Scripts("lid"));
+
+        IEnumerable<string?> Scripts(string stage) => Sites.Parse(pages[plan.Addresses.PageOf(stage)]).QuerySelectorAll("script[src]")
+            .Select(script => script.GetAttribute("src")!).Select(path => path.StartsWith("assets/reader.", StringComparison.Ordinal) ? "reader" : path);
+    }
+
+    // What is sealed says where a step stands, and a file that lies open may not.
+    [Fact]
+    public void A_sealed_page_names_all_that_comes_before_it_and_there_is_no_such_file()
+    {
+        var plan = WithCertain() with { Seal = new SealSigns("0123456789abcdef", "fedcba9876543210") };
+        var files = Site.Build(plan, Theme.BuiltIn(Theme.Default).Theme).Site.Files;
+
+        Assert.Equal(Names("lid", "left", "right"), Did(Sites.Texts(files)[plan.Addresses.PageOf("jar")]));
+        Assert.DoesNotContain(files, file => file.Path.Contains("way.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_theme_that_was_copied_before_there_was_such_a_file_names_everything_on_each_page()
+    {
+        var plan = WithCertain();
+        var texts = Theme.TextsOf(Theme.Default).Remove("way.js");
+        var files = Site.Build(plan, Theme.Load("own", texts).Theme).Site.Files;
+
+        Assert.Equal(Names("lid", "left", "right"), Did(Sites.Texts(files)[plan.Addresses.PageOf("jar")]));
+        Assert.DoesNotContain(files, file => file.Path.Contains("way.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -168,6 +209,10 @@ public class WayTests
     }
 
     // As a survey has it: what is certain before each stage.
+    private static string? Did(string page) => Sites.Parse(page).QuerySelector("[data-did]")!.GetAttribute("data-did");
+
+    private static string Names(params string[] stages) => string.Join(' ', stages.Select(stage => WithCertain().Addresses.Names[stage][0]));
+
     private static SitePlan WithCertain()
     {
         var plan = Sites.Everything();

@@ -11,6 +11,21 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
     /// <summary>What begins a clause behind a thing that the reader has met: "the pick you unclipped".</summary>
     public string Recalls { get; init; } = "";
 
+    /// <summary>Verbs before a thing that the reader hasn't met: "out falls a thimble", "it's gall".</summary>
+    public string Shows { get; init; } = "";
+
+    /// <summary>What follows a thing that is put somewhere in few words: "scissors out, lid back on".</summary>
+    public string Ways { get; init; } = "";
+
+    /// <summary>Articles of what is only part of a whole, and "no".</summary>
+    public string Some { get; init; } = "";
+
+    /// <summary>What follows a thing with which something is to be done or not: "den Draht bitte nicht abwickeln".</summary>
+    public string Bids { get; init; } = "";
+
+    /// <summary>What holds stuff, or how much of it there is: "bottle of ox gall" is gall.</summary>
+    public string Holders { get; init; } = "";
+
     private static ActsIn English { get; } = new(
         "take find pick hold use turn lift pull push give wind shake tilt tip press rub stroke tap knock squeeze twist unscrew screw open close shut "
         + "place put lay set hang hook drop slide slip fit insert lower raise swing spin rotate roll flip move shift shove nudge poke prod tug draw "
@@ -21,6 +36,14 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
         + "table one other first last glass wood light")
     {
+        Shows = "is was s it it’s its that’s there’s theres find finds found discover hides hid holds held contains lies lay sits sat waits hangs "
+            + "rests expect meet "
+            + "drops falls rolls slides slips comes pops appears reveals gives yields sleeps sleeping be",
+        Ways = "out in off up down back first next goes onto into under over",
+        Some = "no some",
+        Holders = "bottle jar tin pot tub phial vial flask bag sack packet pouch lump block cake bar ball roll reel spool bundle skein bunch handful "
+            + "stick tube "
+            + "pair",
         Recalls = "you youve you’ve",
     };
 
@@ -33,7 +56,18 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "heraus hinein durch",
         "sie du ihr wir",
         "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "
-        + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz");
+        + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz")
+    {
+        Shows = "steckt liegt lag hängt rollt fällt rutscht findet finden fand steht sitzt klebt wartet verbirgt birgt enthält kommt ist sondern gibt "
+            + "erscheint "
+            + "purzelt schläft ruht kullert springt dazu",
+        Ways = "raus rein hoch runter weg ab heraus hinein drauf drunter zuerst zu",
+        Some = "kein keine keinen",
+        Bids = "bitte nicht nie niemals ruhig unbedingt",
+        Holders = "flasche fläschchen glas dose topf tiegel beutel sack säckchen päckchen brocken klumpen stück block riegel knäuel rolle spule "
+            + "bündel strang bund "
+            + "handvoll stange tube paar",
+    };
 
     private static ActsIn French { get; } = new(
         "prenez prends prendre cherchez trouvez tenez tournez tourne levez soulevez tirez tire poussez pousse donnez secouez penchez inclinez appuyez pressez "
@@ -43,6 +77,11 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche clé serrure carte papier lettre livre page pièce chose ligne mot nombre "
         + "signe côté coin fond trou main table maison mur verre bois")
     {
+        Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez "
+            + "pend était a",
+        Ways = "dehors dedans dessus dessous d’abord ensuite",
+        Some = "de du des d pas",
+        Holders = "bouteille bocal pot fiole flacon tube sac sachet paquet pain bloc morceau boule pelote rouleau bobine botte écheveau poignée bâton paire",
         Recalls = "que qui",
     };
 
@@ -54,6 +93,11 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "caja cofre baúl cajón puerta tapa panel placa tabla llave cerradura carta papel nota libro página pieza cosa línea palabra número signo lado esquina "
         + "fondo agujero mano mesa casa pared vidrio madera")
     {
+        Shows = "hay había es era sale cae aparece queda encuentra encontrarás dejado esconde guarda contiene espera duerme cuelga rueda asoma pues rodando",
+        Ways = "fuera arriba abajo encima primero después",
+        Some = "sin",
+        Holders = "botella tarro lata bote frasco tubo saco bolsa saquito paquete pastilla bloque trozo pedazo bola ovillo rollo carrete manojo "
+            + "madeja puñado barra par",
         Recalls = "que",
     };
 
@@ -63,6 +107,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "",
         "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب")
     {
+        Shows = "تخرج يخرج فتخرج فيخرج تجد ستجد هناك توجد يوجد تسقط يسقط فتسقط فيسقط إنها إنه هي هو فيه فيها",
+        Holders = "زجاجة قنينة كيس صرة كتلة قطعة لفة بكرة حزمة ربطة رزمة كرة عود",
         Recalls = "الذي التي اللذان اللتان",
     };
 

@@ -39,7 +39,7 @@ internal static class AuditArabic
         Grammar =
             "هو هي هم كان كانت يكون ليس لا لم لن قد إن أن إذا لو كما حيث حتى كل كلها هنا هناك الآن أو لكن بل بين منذ عند لدى أيضا فقط مرة يفتح ينفتح "
             + "تجد ستجد",
-        BeforeNumbers = ["و", "ال", "وال", "بال", "لل", "ب", "ف"],
+        BeforeNumbers = ["و", "ال", "وال", "بال", "لل", "ب", "ف", "ل", "ول", "وب"],
     };
 
     private static IEnumerable<string> Forms(string word)

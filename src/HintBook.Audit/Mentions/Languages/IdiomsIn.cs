@@ -7,7 +7,8 @@ namespace HintBook.Audit.Mentions.Languages;
 internal static class IdiomsIn
 {
     public const string English =
-        "say cheese, chalk and cheese, big cheese, big cheeses, "
+        "head in the sand, knocked me down with a feather, cut to ribbons, on the tin, soldier on, jack of all, car jack, "
+        + "say cheese, chalk and cheese, big cheese, big cheeses, "
         + "on my wick, little acorns, by a whisker, "
         + "give us a ring, give me a ring, give them a ring, ball at his feet, ball at your feet, ball is in your court, "
         + "ball in your court, set the ball rolling, on the ball, "
@@ -152,7 +153,9 @@ internal static class IdiomsIn
         + "comb through, combs through, combed through, combing through";
 
     public const string German =
-        "meiner pfeife, seiner pfeife, deiner pfeife, "
+        "ersten stock, zweiten stock, dritten stock, großen wirbel, viel wirbel, faden der geschichte, faden der erzählung, mir ist der knopf, "
+        + "hat natürlich einen haken, hat aber einen haken, hat nur einen haken, hat leider einen haken, "
+        + "meiner pfeife, seiner pfeife, deiner pfeife, "
         + "ruhige kugel, zwei linke hände, an den nagel gehängt, nägel mit köpfen, "
         + "flöten gegangen, flöten geht, flöten ging, erste stock, ersten stock, zweiten stock, dritten stock, vierten stock, pferde scheu, "
         + "sporen verdienen, sporen verdient, keinen haken, in die gleiche kerbe, knopf im ohr, unters rad, schlüssel zu jedem, schlüssel zu jeder, "
@@ -210,7 +213,8 @@ internal static class IdiomsIn
         + "spricht bände, sprechen bände, rand und band, am laufenden band";
 
     public const string French =
-        "vendre la mèche, vendu la mèche, vend la mèche, "
+        "main de fer dans un gant de velours, joue aux dés, jouer aux dés, jouent aux dés, jouait aux dés, coup de dés, dés sont jetés, "
+        + "vendre la mèche, vendu la mèche, vend la mèche, "
         + "étape clé, mot clé, mots clés, point clé, points clés, moment clé, élément clé, rôle clé, date clé, "
         + "question clé, poste clé, bille de clown, bille en tête, "
         + "poire en deux, poire pour la soif, poussez pas le bouchon, pousser le bouchon, pousse le bouchon, bouchon à la sortie, balance ascendant, "
@@ -312,7 +316,7 @@ internal static class IdiomsIn
         + "las campanas al vuelo, campanas al vuelo";
 
     public const string Japanese =
-        "芯の強い, 芯が強い, どんぐりの背, "
+        "解く鍵, 首に鈴, 芯の強い, 芯が強い, どんぐりの背, "
         + "目の玉, 玉にきず, 玉に瑕, "
         + "鍵になり, 鍵となり, こそが鍵, が鍵です, は鍵です, 鈴木, 鏡台, 心の鏡, 心を映す鏡, 鏡は心, 鏡のよう, 子は親の鏡, 人のふり, 成功の鍵, 鍵を握る, 鍵を握っ, 鍵となる, 鍵になる, 鍵は忍耐, 問題の鍵, 謎を解く鍵, 解決の鍵, 鍵は観察, "
         + "鍵をかけ, 蝋燭の火のよう, 風前の灯, 針の穴, 針のむしろ, 針小棒大, 糸口, "

@@ -3,16 +3,32 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Colours that stand for figures.</summary>
 internal static class Colours
 {
-    private static readonly Lookup Resistor = Lookup.Parse(
-        "black 0, brown 1, red 2, orange 3, yellow 4, green 5, blue 6, violet 7, purple 7, grey 8, gray 8, white 9");
+    // Black to white, in the order of the figures 0 to 9; in English, German, French, Spanish, Arabic and Japanese, from memory.
+    private static readonly string[] Names =
+    [
+        "black schwarz noir noire negro negra أسود سوداء 黒 黒い",
+        "brown braun brun brune marron marrón بني بنية 茶 茶色",
+        "red rot rouge rojo roja أحمر حمراء 赤 赤い",
+        "orange naranja برتقالي برتقالية 橙 オレンジ",
+        "yellow gelb jaune amarillo amarilla أصفر صفراء 黄 黄色 黄色い",
+        "green grün vert verte verde أخضر خضراء 緑",
+        "blue blau bleu bleue azul أزرق زرقاء 青 青い",
+        "violet purple violett lila violette violeta morado morada بنفسجي بنفسجية 紫",
+        "grey gray grau gris grise رمادي رمادية 灰 灰色",
+        "white weiß weiss blanc blanche blanco blanca أبيض بيضاء 白 白い",
+    ];
 
-    private static readonly Lookup QueenLow = Lookup.Parse("white 1, yellow 2, red 3, green 4, blue 5");
-    private static readonly Lookup QueenHigh = Lookup.Parse("white 6, yellow 7, red 8, green 9, blue 0");
+    private static readonly string[] GermanEndings = ["e", "er", "es", "en", "em"];
+    private static readonly string[] German = ["schwarz", "braun", "rot", "gelb", "grün", "blau", "violett", "grau", "weiß"];
+
+    private static readonly Lookup Resistor = Table("0123456789", figures: "0123456789");
+    private static readonly Lookup QueenLow = Table("94256", figures: "12345");
+    private static readonly Lookup QueenHigh = Table("94256", figures: "67890");
 
     public static Way Resistors { get; } = Way.Bare(
         "resistor-colours",
         "The figure of each colour on a resistor: black is 0, white is 9.",
-        "IEC 60062:2016; purple is taken for violet, gray for grey.",
+        "IEC 60062:2016; purple is taken for violet, gray for grey; names in six languages.",
         text => Resistor.Read(text, $"no colour of a resistor stands in {TextPieces.Quoted(text)}"));
 
     /// <summary>Beekeepers mark a queen by the last figure of her year: white for 1 and 6, yellow 2 and 7, red 3 and 8, green 4 and 9, blue 5 and 0.</summary>
@@ -32,4 +48,11 @@ internal static class Colours
             _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither “1-5” nor “6-0”"),
         },
     };
+
+    // Which colours, by their figures on a resistor, stand for which figures.
+    private static Lookup Table(string colours, string figures) => new(
+        from pair in colours.Zip(figures)
+        from name in Names[pair.First - '0'].Split(' ')
+        from form in German.Contains(name, StringComparer.Ordinal) ? GermanEndings.Select(ending => name + ending).Prepend(name) : [name]
+        select (form, pair.Second.ToString()));
 }

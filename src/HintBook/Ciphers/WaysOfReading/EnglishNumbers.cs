@@ -23,6 +23,10 @@ internal static class EnglishNumbers
     /// <summary>The words that numbers are made of.</summary>
     public static IEnumerable<string> Names => [.. Small.Keys, .. Tens.Keys, "hundred", "thousand"];
 
+    /// <summary>The name of a number from 0 to 99, with a space between its words.</summary>
+    public static string NameOf(int number) => Small.FirstOrDefault(name => name.Value == number).Key
+        ?? Tens.First(name => name.Value == number / 10 * 10).Key + (number % 10 == 0 ? "" : $" {NameOf(number % 10)}");
+
     /// <summary>Words that are no part of a number, in order.</summary>
     public static IEnumerable<string> Rest(string text) => Pieces(text).Where(piece => piece.Number is null).Select(piece => piece.Read);
 

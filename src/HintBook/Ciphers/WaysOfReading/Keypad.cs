@@ -46,7 +46,7 @@ internal static class Keypad
         return new string((char)('0' + key), Keys[key].IndexOf(letter, StringComparison.Ordinal) + 1);
     }
 
-    private static string? KeyOf(string letter) => TextPieces.PlaceOf(letter) is > 0 and var place ? KeyOfPlace[place - 1] : null;
+    private static string? KeyOf(string letter) => TextPieces.PlaceOf(Accents.Counted(letter)) is > 0 and var place ? KeyOfPlace[place - 1] : null;
 
     private static string? LetterOf(string presses)
     {

@@ -35,15 +35,18 @@ internal sealed class Misspelt
         6);
 
     /// <summary>In German.</summary>
-    public static Misspelt German { get; } = new(NumberNames.German.Names, "hunderte hundertem hunderten tausende siebten siebter", 7);
+    public static Misspelt German { get; } = new(NumberNames.German.Words, "hunderte hundertem hunderten tausende siebten siebter", 7);
 
     /// <summary>In French.</summary>
-    public static Misspelt French { get; } = new(NumberNames.French.Names, "quatrain quatres treizes", 7);
+    public static Misspelt French { get; } = new(NumberNames.French.Words, "quatrain quatres treizes", 7);
+
+    /// <summary>In Spanish.</summary>
+    public static Misspelt Spanish { get; } = new(NumberNames.Spanish.Words, "tercero cuarenton quinientas veintena treintena", 7);
 
     /// <summary>The number word that a word may be meant for, or null.</summary>
     public string? Meant(string word)
     {
-        var small = word.ToLowerInvariant();
+        var small = Accents.Folded(word);
         return small.Length < ShortestKnown || known.Contains(small) ? null : names.FirstOrDefault(name => IsSlip(small, name));
     }
 

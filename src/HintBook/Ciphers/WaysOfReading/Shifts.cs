@@ -4,7 +4,7 @@ using System.Text;
 
 namespace HintBook.Ciphers.WaysOfReading;
 
-/// <summary>Ciphers that move each letter along the alphabet; everything but A to Z stays, as does the case.</summary>
+/// <summary>Ciphers that move each letter along the alphabet; figures and marks stay, as does the case. Other letters than A to Z are refused.</summary>
 internal static class Shifts
 {
     /// <summary>What a solver does who takes a shift for its opposite.</summary>
@@ -36,6 +36,8 @@ internal static class Shifts
 
     private static ReadingResult Shifted(string text, int[] back)
     {
+        if (TextPieces.Letters(text).FirstOrDefault(letter => TextPieces.PlaceOf(letter) == 0) is { } strange)
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} isn't one of the letters A to Z");
         var read = new StringBuilder(text.Length);
         var letters = 0;
         foreach (var symbol in text)

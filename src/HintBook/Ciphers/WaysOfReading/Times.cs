@@ -1,21 +1,16 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>Times of day and dates.</summary>
-internal static partial class Times
+internal static class Times
 {
     private const string Source = "RFC 3339 for dates and times that are written with hyphens and colons; common practice for the rest.";
 
-    private const string MonthNames = "January|February|March|April|May|June|July|August|September|October|November|December";
-
-    private static readonly string[] Months =
-        ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
-
     public static Way To24 { get; } = Way.Bare(
         "24-hour",
-        "Times such as “3:30 pm”, “15h30” or “half past three in the afternoon” as four figures: 1530.",
+        "Times in English, German, French, Spanish, Arabic or Japanese (“3:30 pm”, “Viertel vor elf”, “onze heures et demie”, the hands of a clock) "
+            + "as four figures: 1530.",
         Source,
         text => ReadingResult.Of(
             ClockTimes.In(text).Select(time => new Row(time.Written, $"{time.Hour:00}{time.Minute:00}")),
@@ -23,7 +18,7 @@ internal static partial class Times
 
     public static Way To12 { get; } = Way.Bare(
         "12-hour",
-        "Times such as “15:30” as a clock shows them: 330.",
+        "The same times as a clock shows them: 330.",
         Source,
         text => ReadingResult.Of(
             ClockTimes.In(text).Select(time => new Row(time.Written, $"{time.HourOnClock}{time.Minute:00}")),
@@ -33,66 +28,58 @@ internal static partial class Times
     public static Way Dates { get; } = new()
     {
         Name = "dates",
-        Says = "Dates (“4 March 1923”, “March 4, 1923”, “1923-03-04”) in the stated form: “{ dates: ddmm }”.",
+        Says = "Dates in the same languages (“4 March 1923”, “le 4 mars”, “4.3.1923”, “1923-03-04”) in the stated form: “{ dates: ddmm }”.",
         Source = Source,
         Told = new("a form made of d, dd, m, mm, yy and yyyy", "ddmm"),
-        Conventions = told => told is [var form] && Form().IsMatch(form)
-            ? [.. new[] { Swapped(form) }.Where(other => other != form).Select(other => new Convention([other], $"writing the date as {other}"))]
+        Conventions = told => told is [var form] && PartsOf(form) is not null
+            ? [.. new[] { Swapped(form) }.Where(other => other != form).Select(other => new Convention([other], $"writing the date as {other}")
+            {
+                When = Invitations.MayPutMonthFirst,
+            })]
             : [],
-        Read = (text, told) => told is not [var form] || !Form().IsMatch(form)
+        Read = (text, told) => told is not [var form] || PartsOf(form) is not { } parts
             ? new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a form such as “ddmm”")
-            : DatesIn(text, form),
+            : DatesIn(text, parts),
     };
 
-    private static ReadingResult DatesIn(string text, string form)
+    private static ReadingResult DatesIn(string text, string[] form)
     {
-        var dates = Written().Matches(text).Select(match => (match.Value, Date: DateOf(match))).ToArray();
-        if (Array.Find(dates, date => date.Date is null) is { Value: { } never })
-            return new ReadingResult.Stuck($"there is no day {TextPieces.Quoted(never)}");
-        if (form.Contains('y', StringComparison.Ordinal) && Array.Find(dates, date => date.Date!.Value.Year == NoYear) is { Value: { } yearless })
-            return new ReadingResult.Stuck($"{TextPieces.Quoted(yearless)} has no year");
-        return ReadingResult.Of(dates.Select(date => new Row(date.Value, Formed(date.Date!.Value, form))), $"no date stands in {TextPieces.Quoted(text)}");
+        var dates = WaysOfReading.Dates.In(text).ToArray();
+        if (Array.Find(dates, date => !Exists(date)) is { } never)
+            return new ReadingResult.Stuck($"there is no day {TextPieces.Quoted(never.Written)}");
+        if (Array.Exists(form, part => part[0] == 'y') && Array.Find(dates, date => date.Year is null) is { } yearless)
+            return new ReadingResult.Stuck($"{TextPieces.Quoted(yearless.Written)} has no year");
+        return ReadingResult.Of(dates.Select(date => new Row(date.Written, Formed(date, form))), $"no date stands in {TextPieces.Quoted(text)}");
     }
 
-    // A date without a year may be 29 February, so it is checked in a leap year that no author writes.
-    private const int NoYear = 4;
+    // A date without a year may be 29 February, so it is checked in a leap year.
+    private static bool Exists(WrittenDate date) =>
+        date.Month is >= 1 and <= 12 && date.Year is null or >= 1 && date.Day >= 1 && date.Day <= DateTime.DaysInMonth(date.Year ?? 4, date.Month);
 
-    private static DateOnly? DateOf(Match match)
+    private static string Formed(WrittenDate date, string[] form) => string.Concat(form.Select(part => part switch
     {
-        var month = match.Groups["name"].Success
-            ? Array.FindIndex(Months, name => name.StartsWith(match.Groups["name"].Value, StringComparison.OrdinalIgnoreCase)) + 1
-            : Number(match, "month");
-        var year = match.Groups["year"].Success ? Number(match, "year") : NoYear;
-        var day = Number(match, "day");
-        return month is >= 1 and <= 12 && year >= 1 && day >= 1 && day <= DateTime.DaysInMonth(year, month) ? new DateOnly(year, month, day) : null;
+        "d" or "dd" => Figures(date.Day, part.Length),
+        "m" or "mm" => Figures(date.Month, part.Length),
+        "yy" => Figures(date.Year!.Value % 100, 2),
+        _ => Figures(date.Year!.Value, 4),
+    }));
+
+    // The runs of one letter that a form is made of; null if it isn't one.
+    private static string[]? PartsOf(string form)
+    {
+        var parts = new List<string>();
+        for (var at = 0; at < form.Length;)
+        {
+            var start = at;
+            while (at < form.Length && form[at] == form[start])
+                at++;
+            parts.Add(form[start..at]);
+        }
+
+        return parts.Count > 0 && parts.TrueForAll(part => part is "d" or "dd" or "m" or "mm" or "yy" or "yyyy") ? [.. parts] : null;
     }
-
-    private static string Formed(DateOnly date, string form) => Part().Replace(form, part => part.Value switch
-    {
-        "d" => Figures(date.Day, 1),
-        "dd" => Figures(date.Day, 2),
-        "m" => Figures(date.Month, 1),
-        "mm" => Figures(date.Month, 2),
-        "yy" => Figures(date.Year % 100, 2),
-        _ => Figures(date.Year, 4),
-    });
 
     private static string Swapped(string form) => string.Concat(form.Select(letter => letter switch { 'd' => 'm', 'm' => 'd', _ => letter }));
 
     private static string Figures(int number, int least) => number.ToString(CultureInfo.InvariantCulture).PadLeft(least, '0');
-
-    private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
-
-    [GeneratedRegex("^(?:d{1,2}|m{1,2}|yyyy|yy)+$")]
-    private static partial Regex Form();
-
-    [GeneratedRegex("dd?|mm?|yyyy|yy")]
-    private static partial Regex Part();
-
-    [GeneratedRegex(
-        @"\b(?<year>[0-9]{4})-(?<month>[0-9]{2})-(?<day>[0-9]{2})\b"
-        + @"|\b(?<day>[0-9]{1,2})(?:st|nd|rd|th)? (?:of )?(?<name>" + MonthNames + @")\b(?:,? (?<year>[0-9]{4})\b)?"
-        + @"|\b(?<name>" + MonthNames + @") (?<day>[0-9]{1,2})(?:st|nd|rd|th)?\b(?:,? (?<year>[0-9]{4})\b)?",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Written();
 }

@@ -116,9 +116,10 @@ internal static class SolutionFindings
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
         var numbers = book.Stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
+        var known = new Dictionary<Step, OnTheWay>(ReferenceEqualityComparer.Instance);
         // A stage that is only drafted changes nothing yet, so everything goes round it.
         foreach (var shortcut in solution.Shortcuts.Where(each => !Draft.IsOpen(book.Stages[numbers[each.Without]].Sign.Value)))
-            yield return Shortcut(book, numbers, shortcut);
+            yield return Shortcut(book, numbers, known, shortcut);
 
         foreach (var trying in solution.ByTrying.Where(trying => !trying.Skips.IsEmpty))
         {
@@ -136,10 +137,10 @@ internal static class SolutionFindings
     public static string Say(IReadOnlyCollection<Step> way) =>
         way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
 
-    private static Finding Shortcut(Book book, Dictionary<string, int> numbers, Shortcut shortcut)
+    private static Finding Shortcut(Book book, Dictionary<string, int> numbers, Dictionary<Step, OnTheWay> known, Shortcut shortcut)
     {
         var stage = book.Stages[numbers[shortcut.Without]];
-        var number = RoundIt(book, numbers, stage, shortcut.Path);
+        var number = RoundIt(book, numbers, known, stage, shortcut.Path);
         var round = shortcut.Path[number];
         // The move that goes round the stage stands at the end, where a long way isn't cut.
         var way = number + 1 < shortcut.Path.Length ? $"{Say(shortcut.Path[..(number + 1)])}; and so on to the goal" : Say(shortcut.Path);
@@ -147,25 +148,37 @@ internal static class SolutionFindings
             stage.Title.At,
             $"The box opens without “{stage.Title.Value}”: “{round.Says}” goes round it ({way}).",
             $"Let “{round.Says}” need what “{stage.Title.Value}” gives or opens, or mark the stage “optional: true” if it may be left out.",
-            new Related(PlaceOf(book, round), "This move goes round it."));
+            new Related(MoveOf(book, round, id => book.Stages[numbers[id]])?.Name.At ?? PlaceOf(book, round), "This move goes round it."));
     }
 
-    // The move that brings about what the stage is for; else the first of a later stage; else the last. Ways are long, and a large book has many.
-    private static int RoundIt(Book book, Dictionary<string, int> numbers, Stage stage, ImmutableArray<Step> way)
+    // The move that brings about what the stage is for; else the first of a later stage; else the last. Ways are long, and a large book has many
+    // that have their steps in common.
+    private static int RoundIt(
+        Book book, Dictionary<string, int> numbers, Dictionary<Step, OnTheWay> known, Stage stage, ImmutableArray<Step> way)
     {
-        var gives = stage.Moves.SelectMany(move => move.Changes).Select(change => (change.Name.Value, change.Position.Value)).ToHashSet();
-        var steps = way.ToList();
-        var instead = steps.FindIndex(step => Does(step).Any(gives.Contains));
-        if (instead >= 0)
-            return instead;
-        var next = steps.FindIndex(step => step.Stage is { } id && numbers[id] > numbers[stage.Id.Value]);
-        return next >= 0 ? next : steps.Count - 1;
+        var gives = stage.Moves.SelectMany(move => move.Changes).Select(change => new Placed(change.Name.Value, change.Position.Value)).ToHashSet();
+        var (at, next) = (numbers[stage.Id.Value], -1);
+        for (var i = 0; i < way.Length; i++)
+        {
+            if (!known.TryGetValue(way[i], out var step))
+                known[way[i]] = step = On(way[i]);
+            if (Array.Exists(step.Leaves, gives.Contains))
+                return i;
+            if (next < 0 && step.Stage > at)
+                next = i;
+        }
 
-        IEnumerable<(string, string)> Does(Step step) =>
+        return next >= 0 ? next : way.Length - 1;
+
+        OnTheWay On(Step step) => new(
             step.Kind is StepKind.StageMove or StepKind.BookMove && MoveOf(book, step, id => book.Stages[numbers[id]]) is { } move
-                ? move.Changes.Select(change => (change.Name.Value, change.Position.Value))
-                : step.Leaves.Select(placed => (placed.Name, placed.Position));
+                ? [.. move.Changes.Select(change => new Placed(change.Name.Value, change.Position.Value))]
+                : [.. step.Leaves],
+            step.Stage is { } id ? numbers[id] : -1);
     }
+
+    // What a step brings about, and the number of its stage; -1 for none.
+    private sealed record OnTheWay(Placed[] Leaves, int Stage);
 
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
     {

@@ -21,10 +21,20 @@ internal sealed class StandingsOfStages
     private readonly Bits[][] groups;
     private readonly Bits[] known;
     private readonly Mover[] movers;
+    private readonly HashSet<int> reacting;
+    private readonly List<(int Stage, int Position)>[] moving;
 
     private StandingsOfStages(Machine machine, ImmutableDictionary<string, StageSurvey> survey)
     {
         (this.machine, things) = (machine, new Attainable(machine));
+        reacting = [.. machine.Rules.SelectMany(rule => rule.Effects).Select(effect => effect.Variable)];
+        moving = [.. machine.Variables.Select(_ => new List<(int, int)>())];
+        foreach (var act in machine.Acts)
+        {
+            foreach (var effect in act.Effects)
+                moving[effect.Variable].Add((act.Stage, effect.Position));
+        }
+
         var stages = machine.Book.Stages;
         var numbers = stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
         wanted = SetOf(stages.Index()
@@ -52,9 +62,11 @@ internal sealed class StandingsOfStages
     {
         var seen = new HashSet<Bits>(Bits.ByContent) { new(certain.Length) };
         var order = new List<Bits>(seen);
+        var nexts = new List<Bits>();
         for (var i = 0; i < order.Count; i++)
         {
-            foreach (var stage in NextOf(order[i]).Members())
+            nexts.Add(NextOf(order[i]));
+            foreach (var stage in nexts[i].Members())
             {
                 var more = order[i].Copy();
                 more[stage] = true;
@@ -72,8 +84,9 @@ internal sealed class StandingsOfStages
             things,
             asked,
             [
-                .. from done in order
-                   let next = NextOf(done)
+                .. from each in order.Zip(nexts)
+                   let done = each.First
+                   let next = each.Second
                    where !next.IsEmpty
                    select new Standing
                    {
@@ -126,8 +139,8 @@ internal sealed class StandingsOfStages
     // Whether a state tells by itself that a stage was done: it alone moves something away from where that was at first, and nothing brings it back.
     private bool IsLasting(Effect effect, int stage) =>
         effect.Position != 0
-        && !machine.Rules.Any(rule => rule.Effects.Any(other => other.Variable == effect.Variable))
-        && !machine.Acts.Any(act => act.Effects.Any(other => other.Variable == effect.Variable && (other.Position == 0 || act.Stage != stage)));
+        && !reacting.Contains(effect.Variable)
+        && moving[effect.Variable].TrueForAll(other => other.Position != 0 && other.Stage == stage);
 
     private Bits SetOf(IEnumerable<int> numbers)
     {

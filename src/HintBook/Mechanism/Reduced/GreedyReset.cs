@@ -16,8 +16,8 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     // Some free parts must go back while what lets them move is still there, others are of use to the end: both are tried.
     private readonly int[][] orders =
     [
-        [.. Enumerable.Range(0, back.Acts.Length).OrderBy(a => Rank(back.Acts[a].Step, opening, int.MinValue)).ThenBy(a => a)],
-        [.. Enumerable.Range(0, back.Acts.Length).OrderBy(a => Rank(back.Acts[a].Step, opening, int.MaxValue)).ThenBy(a => a)],
+        Ranked(back, opening, int.MinValue),
+        Ranked(back, opening, int.MaxValue),
     ];
 
     /// <summary>
@@ -148,49 +148,71 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         return back.Goal[0].Literals.All(literal => (may[literal.Variable] & ~literal.Accepts) == 0);
     }
 
-    private static int Rank(Step step, IReadOnlyList<Step> opening, int free)
+    // The acts in the order in which they are tried. Free: the rank of moving a free part.
+    private static int[] Ranked(Machine back, IReadOnlyList<Step> opening, int free)
     {
-        if (step.Kind is not (StepKind.PutBack or StepKind.WayBack))
-            return step.Kind == StepKind.FreeMove ? free : int.MaxValue - 1;
+        var last = new Dictionary<(string? Stage, int Move), int>();
         for (var i = opening.Count - 1; i >= 0; i--)
         {
-            if (opening[i].Stage == step.Stage && opening[i].Move == step.Move && opening[i].Kind is StepKind.StageMove or StepKind.BookMove)
-                return -i;
+            if (opening[i].Kind is StepKind.StageMove or StepKind.BookMove)
+                last.TryAdd((opening[i].Stage, opening[i].Move), i);
         }
 
-        return 1;
+        return [.. Enumerable.Range(0, back.Acts.Length).OrderBy(a => Rank(back.Acts[a].Step)).ThenBy(a => a)];
+
+        int Rank(Step step)
+        {
+            if (step.Kind is not (StepKind.PutBack or StepKind.WayBack))
+                return step.Kind == StepKind.FreeMove ? free : int.MaxValue - 1;
+            return last.TryGetValue((step.Stage, step.Move), out var done) ? -done : 1;
+        }
     }
 
-    private int Wrong(int[] state) => back.Goal[0].Literals.Count(literal => !literal.Takes(state[literal.Variable]));
+    private int Wrong(int[] state)
+    {
+        var wrong = 0;
+        foreach (var literal in back.Goal[0].Literals)
+            wrong += literal.Takes(state[literal.Variable]) ? 0 : 1;
+        return wrong;
+    }
 
     private (int[] State, Trail Way, int Tried)? Nearer(int[] from, int[] ranked, int mostTried)
     {
         var wrong = Wrong(from);
-        var seen = new HashSet<Positions> { new(from) };
+        // Most often the first state leads on at once: then no state needs to be known again.
+        HashSet<Positions>? seen = null;
         var open = new Queue<(int[] State, Trail Way)>([(from, Trail.Start)]);
-        while (open.TryDequeue(out var at) && seen.Count < mostTried)
+        while (open.TryDequeue(out var at) && (seen?.Count ?? 1) < mostTried)
         {
-            var later = new List<(int[] State, Trail Way)>();
+            // An act that puts nothing right where nothing reacts can't lead nearer by itself: what becomes of it is asked only if no other does.
+            var later = new List<(int Act, int[]? State)>();
             foreach (var act in ranked)
             {
-                if (!Stepper.Holds(back.Acts[act].When, at.State) || !Changes(act, at.State))
+                if (!Changes(act, at.State) || !Stepper.Holds(back.Acts[act].When, at.State))
                     continue;
                 if (back.Rules.IsEmpty && !PutsRight(act, at.State))
                 {
-                    if (later.Count < mostTried && stepper.After(act, at.State) is { } other)
-                        later.Add((other, at.Way.Then(act)));
+                    later.Add((act, null));
                     continue;
                 }
 
                 if (stepper.After(act, at.State) is not { } next)
                     continue;
                 if (Wrong(next) < wrong)
-                    return (next, at.Way.Then(act), seen.Count);
-                later.Add((next, at.Way.Then(act)));
+                    return (next, at.Way.Then(act), seen?.Count ?? 1);
+                later.Add((act, next));
             }
 
-            foreach (var next in later.Where(next => seen.Add(new Positions(next.State))))
-                open.Enqueue(next);
+            seen ??= [new(from)];
+            var taken = 0;
+            foreach (var (act, state) in later)
+            {
+                if ((state ?? (taken < mostTried ? stepper.After(act, at.State) : null)) is not { } next)
+                    continue;
+                taken++;
+                if (seen.Add(new Positions(next)))
+                    open.Enqueue((next, at.Way.Then(act)));
+            }
         }
 
         return null;
@@ -264,5 +286,11 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
         }
     }
 
-    private int Sum(ulong[] may) => back.Goal[0].Literals.Sum(literal => BitOperations.PopCount(may[literal.Variable] & ~literal.Accepts));
+    private int Sum(ulong[] may)
+    {
+        var sum = 0;
+        foreach (var literal in back.Goal[0].Literals)
+            sum += BitOperations.PopCount(may[literal.Variable] & ~literal.Accepts);
+        return sum;
+    }
 }

@@ -20,7 +20,10 @@ internal sealed class DutySet
     }
 
     /// <summary>Another set with the same in it.</summary>
-    public DutySet Copy() => new([.. words]);
+    public DutySet Copy() => new((ulong[])words.Clone());
+
+    /// <summary>Has in it what another has, and nothing else.</summary>
+    public void Become(DutySet other) => other.words.CopyTo(words, 0);
 
     /// <summary>Whether a duty is in it.</summary>
     public bool Has(int duty) => (words[duty / Bits] >> (duty % Bits) & 1) != 0;
@@ -42,6 +45,15 @@ internal sealed class DutySet
     {
         for (var i = 0; i < words.Length; i++)
             words[i] |= other.words[i];
+    }
+
+    /// <summary>Another set that has in it what a deed does and all of a third set as well.</summary>
+    public DutySet With(Deed deed, DutySet other)
+    {
+        var all = Copy();
+        all.Add(deed);
+        all.Add(other);
+        return all;
     }
 
     /// <summary>Takes a duty out; false if it isn't in it.</summary>

@@ -4,134 +4,122 @@ using HintBook.Mechanism.Model;
 namespace HintBook.Mechanism.Tours;
 
 /// <summary>
-/// How many handlings a walk has at the least. Whatever it does, each part comes to a position as often as it leaves it (the state equation; in planning:
-/// Bonet, "An admissible heuristic for SAS+ planning obtained from the state equation", 2013), and comes at least once to where it must stand for a duty.
+/// How many handlings a walk has at the least. Of a few variables at a time the box is a small one (<see cref="Projection"/>), and each has its own flow: a
+/// walk comes to each state as often as it leaves it, and at least once from outside into each set of states without which a duty can't be done. How often
+/// each act is made is the same for all of them (the state equation; in planning: Bonet, "An admissible heuristic for SAS+ planning obtained from the state
+/// equation", 2013; Bonet and van den Briel, "Flow-based heuristics for optimal planning: landmarks and merges", 2014).
 /// </summary>
 internal sealed class LeastHandlings
 {
+    private const int MostTogether = 3;
+    private const int MostAsked = 8;
+    private const int MostRounds = 12;
+    private const double Gain = 1e-4;
+    private static readonly Comparer<ImmutableArray<int>> InOrder = Comparer<ImmutableArray<int>>.Create((a, b) => a.AsSpan().SequenceCompareTo(b.AsSpan()));
     private readonly TourMachine machine;
-    private readonly LinearBound programme = new();
-    private readonly List<(int Variable, int From, int To, int Column)> flows = [];
-    private readonly HashSet<(int Variable, ulong Positions)> entered = [];
-    private readonly int[] acts;
-    private readonly int[] rules;
+    private readonly bool home;
+    private readonly Duty[] duties;
+    private readonly ILookup<int, int> moving;
+    private readonly ILookup<int, Duty> asking;
+    private readonly SortedDictionary<ImmutableArray<int>, SeenBox> seen = new(InOrder);
 
-    private LeastHandlings(TourMachine machine)
+    private LeastHandlings(TourMachine machine, IReadOnlyList<int> wanted, bool home)
     {
-        this.machine = machine;
-        acts = [.. machine.Back.Acts.Select(_ => programme.Column(1))];
-        rules = [.. machine.Back.Rules.Select(_ => programme.Column(0))];
+        (this.machine, this.home) = (machine, home);
+        duties = [.. wanted.Select(duty => machine.Duties[duty])];
+        moving = machine.Back.Acts.Select(act => act.Effects).Concat(machine.Back.Rules.Select(rule => rule.Effects)).Index()
+            .SelectMany(each => each.Item.Select(effect => (effect.Variable, each.Index))).ToLookup(each => each.Variable, each => each.Index);
+        asking = duties.SelectMany(duty => VariablesOf(duty).Select(variable => (variable, duty))).ToLookup(each => each.variable, each => each.duty);
     }
 
     /// <summary>The bound.</summary>
     /// <param name="machine">The box.</param>
     /// <param name="wanted">The duties that the walk does.</param>
     /// <param name="home">Whether it ends as shipped.</param>
-    public static int Of(TourMachine machine, IReadOnlyList<int> wanted, bool home)
+    /// <param name="budget">What may be used.</param>
+    public static int Of(TourMachine machine, IReadOnlyList<int> wanted, bool home, Budget budget)
     {
         var counted = wanted.Count(duty => machine.Duties[duty] is not Duty.See);
-        return Math.Max(counted, new LeastHandlings(machine).Bound(wanted, home));
+        return Math.Max(counted, new LeastHandlings(machine, wanted, home).Bound(budget));
     }
 
-    private int Bound(IReadOnlyList<int> wanted, bool home)
+    // Variables are looked at together where that is worth more than looking at fewer of them at a time.
+    private int Bound(Budget budget)
     {
-        foreach (var (a, act) in machine.Back.Acts.Index())
-            Flow(acts[a], act.When, act.Effects, moves: act.Step.Kind == StepKind.FreeMove);
-        foreach (var (r, rule) in machine.Back.Rules.Index())
-            Flow(rules[r], rule.When, rule.Effects, moves: rule.Effects.Length == 1);
-        foreach (var (v, variable) in machine.Back.Variables.Index())
+        List<ImmutableArray<int>> together = [.. Enumerable.Range(0, machine.Back.Variables.Length).Select(v => ImmutableArray.Create(v))];
+        var least = Programme(together).Least;
+        for (var count = 2; count <= MostTogether && least > 0; count++)
         {
-            for (var p = 0; p < variable.Positions.Length; p++)
-                Balance(v, p, home);
-        }
-
-        foreach (var duty in wanted)
-            Ask(machine.Duties[duty]);
-        return programme.Least() + wanted.Count(duty => machine.Duties[duty] is Duty.Refuse);
-    }
-
-    private void Ask(Duty duty)
-    {
-        switch (duty)
-        {
-            case Duty.Make make:
-                programme.AtLeast(1, [(acts[make.Act], 1)]);
-                Enter(machine.Back.Acts[make.Act].When);
-                break;
-            case Duty.Stand stand:
-                programme.AtLeast(1, machine.Back.Acts.Index().Where(act => act.Item.Puts(stand.Variable, stand.Position)).Select(act => (acts[act.Index], 1)));
-                break;
-            case Duty.See see:
-                programme.AtLeast(1, [(rules[see.Rule], 1)]);
-                Enter(machine.Back.Rules[see.Rule].When);
-                break;
-            case Duty.Refuse refuse:
-                Enter(refuse.Others);
-                if (refuse.Moves is [var moved])
-                    Enter(moved.Variable, machine.Back.Variables[moved.Variable].All & moved.From & ~(1UL << moved.Position));
-                if (refuse.Needs is [{ Literals: [var need] }])
-                    Enter(need.Variable, machine.Back.Variables[need.Variable].All & ~need.Accepts);
-                break;
-        }
-    }
-
-    // Where something may come from several positions, how often it comes from each is a column of its own.
-    private void Flow(int column, ImmutableArray<Clause> when, ImmutableArray<Effect> effects, bool moves)
-    {
-        foreach (var effect in effects)
-        {
-            var may = Asked(when, effect.Variable);
-            var from = may & effect.From & ~(1UL << effect.Position);
-            var stays = !moves && (may & ~from) != 0;
-            int[] origins = [.. Enumerable.Range(0, machine.Back.Variables[effect.Variable].Positions.Length).Where(p => (from >> p & 1) != 0)];
-            if (!stays && origins.Length == 1)
+            foreach (var set in AskedTogether(count))
             {
-                flows.Add((effect.Variable, origins[0], effect.Position, column));
-                continue;
+                if (budget.Spent(0, 0, 0))
+                    return Tried(least);
+                if (Programme([set]).Value > Programme([.. set.Select(v => set.Remove(v))]).Value + Gain)
+                    together.Add(set);
             }
 
-            (int Column, int By)[] parts = [.. origins.Select(_ => (programme.Column(0), -1))];
-            flows.AddRange(origins.Select((p, i) => (effect.Variable, p, effect.Position, parts[i].Column)));
-            if (stays)
-                programme.AtLeast(0, [(column, 1), .. parts]);
-            else
-                programme.Exactly(0, [(column, 1), .. parts]);
+            least = Math.Max(least, Programme(together).Least);
         }
+
+        return Tried(least);
+
+        int Tried(int made) => made + duties.Count(duty => duty is Duty.Refuse);
     }
 
-    private ulong Asked(ImmutableArray<Clause> when, int variable)
+    private SeenBox Seen(ImmutableArray<int> set)
     {
-        var any = new Literal(variable, ulong.MaxValue);
-        var asked = when.Aggregate(0UL, (all, clause) => all | clause.Literals.FirstOrDefault(each => each.Variable == variable, any).Accepts);
-        return machine.Back.Variables[variable].All & asked;
+        if (seen.TryGetValue(set, out var known))
+            return known;
+        var box = new Projection(machine, set, [.. set.SelectMany(v => moving[v]).Distinct().Order()], home);
+        return seen[set] = new(box, [.. set.SelectMany(v => asking[v]).Distinct().Select(box.Region).Where(region => (region & 1) == 0).Distinct()]);
     }
 
-    private void Balance(int variable, int position, bool home)
+    private (double Value, int Least) Programme(IReadOnlyList<ImmutableArray<int>> together)
     {
-        var terms = flows.Where(flow => flow.Variable == variable && flow.From != flow.To && (flow.From == position || flow.To == position))
-            .Select(flow => (flow.Column, flow.To == position ? 1 : -1)).ToArray();
-        var starts = machine.Start[variable] == position;
-        if (terms.Length == 0)
-            return;
-        var asShipped = new Literal(variable, 1UL << machine.Start[variable]);
-        if (home && machine.Back.Goal is [var shipped] && shipped.Literals.Contains(asShipped))
-            programme.Exactly(0, terms);
-        else
-            programme.AtLeast(starts ? -1 : 0, terms);
+        var programme = new HandlingProgramme(machine, duties);
+        foreach (var set in together)
+            programme.Look(Seen(set));
+        return programme.Solve(MostRounds);
     }
 
-    private void Enter(ImmutableArray<Clause> when)
+    // What a duty asks about and moves.
+    private SortedSet<ImmutableArray<int>> AskedTogether(int count)
     {
-        foreach (var variable in when.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Distinct())
-            Enter(variable, Asked(when, variable));
+        var found = new SortedSet<ImmutableArray<int>>(InOrder);
+        foreach (var (when, moved) in duties.Select(AskedBy))
+        {
+            foreach (var clause in when)
+            {
+                int[] all =
+                [
+                    .. clause.Literals.Select(literal => literal.Variable).Concat(moved).Distinct()
+                        .Where(v => !machine.Back.Variables[v].IsKnowledge).Order(),
+                ];
+                if (all.Length <= MostAsked)
+                    found.UnionWith(Sets(all, count).Where(set => SizeOf(set) <= Projection.MostStates));
+            }
+        }
+
+        return found;
     }
 
-    private void Enter(int variable, ulong positions)
+    private int SizeOf(ImmutableArray<int> set) => set.Aggregate(1, (size, v) => size * machine.Back.Variables[v].Positions.Length);
+
+    private IEnumerable<int> VariablesOf(Duty duty)
     {
-        if ((positions >> machine.Start[variable] & 1) != 0 || !entered.Add((variable, positions)))
-            return;
-        programme.AtLeast(1, flows
-            .Where(flow => flow.Variable == variable && (positions >> flow.To & 1) != 0 && (positions >> flow.From & 1) == 0)
-            .Select(flow => (flow.Column, 1)));
+        var (when, moved) = AskedBy(duty);
+        return when.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Concat(moved).Distinct();
     }
+
+    private (ImmutableArray<Clause> When, IEnumerable<int> Moved) AskedBy(Duty duty) => duty switch
+    {
+        Duty.Make make => (machine.Back.Acts[make.Act].When, machine.MovedBy(make.Act).Select(effect => effect.Variable)),
+        Duty.See see => (machine.Back.Rules[see.Rule].When, machine.Back.Rules[see.Rule].Effects.Select(effect => effect.Variable)),
+        Duty.Refuse refuse => (refuse.Others, refuse.Needs.SelectMany(clause => clause.Literals).Select(literal => literal.Variable)
+            .Concat(refuse.Moves.Select(effect => effect.Variable))),
+        _ => ([], []),
+    };
+
+    private static IEnumerable<ImmutableArray<int>> Sets(int[] all, int count) => count == 0 ? [[]]
+        : all.Index().SelectMany(first => Sets(all[(first.Index + 1)..], count - 1).Select(rest => rest.Insert(0, first.Item)));
 }

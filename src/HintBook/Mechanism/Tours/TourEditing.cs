@@ -19,6 +19,8 @@ internal sealed class TourEditing
     private readonly bool home;
     private readonly Budget budget;
     private readonly List<DutySet?> tries = [];
+    private readonly DutySet wantedMade;
+    private readonly DutySet doing;
     private List<Handling> walk;
     private List<int> at = [];
 
@@ -38,6 +40,8 @@ internal sealed class TourEditing
         (this.machine, this.states, this.home, this.budget) = (machine, states, home, budget);
         this.walk = [.. walk.Where(handling => !handling.MustHold)];
         this.wanted = DutySet.Of(machine.Duties.Length, wanted);
+        wantedMade = DutySet.Of(machine.Duties.Length, wanted.Where(duty => machine.Duties[duty] is not Duty.Refuse));
+        doing = this.wanted.Copy();
         Keep(this.walk);
     }
 
@@ -194,31 +198,54 @@ internal sealed class TourEditing
     // Whether a piece of the walk can be replaced; then it is. What isn't possible any more, there and behind it, is left out.
     private bool Instead(int from, int to, List<Handling> way, int most, int? duty = null)
     {
-        var (state, done, kept) = (at[from], before[from].Copy(), walk[..from]);
+        var (state, made, met) = (at[from], new List<Handling>(), new List<int>());
+        doing.Become(before[from]);
         foreach (var handling in way)
             Do(handling);
 
         // As soon as the box stands as it did on the way before, all that follows is possible.
         var on = to;
         for (; on < walk.Count && state != at[on]; on++)
-            Do(walk[on]);
-        if (on < walk.Count || state == at[on])
-            done.Add(behind[on]);
-        if (kept.Count + walk.Count - on > most || !IsEnd(on < walk.Count ? at[^1] : state) || !done.Covers(wanted) || (duty is { } also && !done.Has(also)))
+        {
+            if (!Do(walk[on]) && IsLost(walk[on].Act, on + 1))
+                return false;
+        }
+
+        var joins = on < walk.Count || state == at[on];
+        if (from + made.Count + walk.Count - on > most || !IsEnd(joins ? at[^1] : state))
             return false;
-        Keep([.. kept, .. walk[on..]]);
+        if (joins)
+            doing.Add(behind[on]);
+
+        // What can be tried where takes longest to find out, so it comes last.
+        if (!doing.Covers(wantedMade))
+            return false;
+        foreach (var each in met)
+            doing.Add(TriesAt(each));
+        if (!doing.Covers(wanted) || (duty is { } also && !doing.Has(also)))
+            return false;
+        Keep([.. walk[..from], .. made, .. walk[on..]]);
         return true;
 
-        void Do(Handling handling)
+        bool Do(Handling handling)
         {
-            if (states.Do(state, handling) is not { } edge || (edge.To == state && (edge.Deed.Own < 0 || done.Has(edge.Deed.Own))))
-                return;
-            done.Add(edge.Deed);
-            done.Add(TriesAt(edge.To));
+            var number = states.Do(state, handling.Act);
+            if (number < 0)
+                return false;
+            var edge = states.Made(number);
+            if (edge.To == state && (edge.Deed.Own < 0 || doing.Has(edge.Deed.Own)))
+                return false;
+            doing.Add(edge.Deed);
             state = edge.To;
-            kept.Add(handling);
+            made.Add(handling);
+            met.Add(state);
+            return true;
         }
     }
+
+    // Whether a duty that only one act does isn't done and won't be later on, where the walk from some place on had that act no more.
+    private bool IsLost(int act, int from) =>
+        machine.DutyOf(act) is >= 0 and var duty && wanted.Has(duty) && !doing.Has(duty) && !behind[from].Has(duty);
 
     private DutySet TriesAt(int state)
     {
@@ -231,26 +258,22 @@ internal sealed class TourEditing
     {
         walk = kept;
         at = [states.NumberOf(machine.Start)];
-        before = [TriesAt(at[0]).Copy()];
+        before = [TriesAt(at[0])];
         var deeds = new List<Deed>();
         foreach (var handling in walk)
         {
-            var edge = states.Do(at[^1], handling) ?? throw new InvalidOperationException("a walk that was possible isn't any more");
+            var number = states.Do(at[^1], handling.Act);
+            if (number < 0)
+                throw new InvalidOperationException("a walk that was possible isn't any more");
+            var edge = states.Made(number);
             deeds.Add(edge.Deed);
             at.Add(edge.To);
-            before.Add(before[^1].Copy());
-            before[^1].Add(edge.Deed);
-            before[^1].Add(TriesAt(edge.To));
+            before.Add(before[^1].With(edge.Deed, TriesAt(edge.To)));
         }
 
-        behind = [TriesAt(at[^1]).Copy()];
+        behind = [TriesAt(at[^1])];
         for (var i = walk.Count - 1; i >= 0; i--)
-        {
-            behind.Add(behind[^1].Copy());
-            behind[^1].Add(deeds[i]);
-            behind[^1].Add(TriesAt(at[i]));
-        }
-
+            behind.Add(behind[^1].With(deeds[i], TriesAt(at[i])));
         behind.Reverse();
     }
 }

@@ -87,6 +87,11 @@ internal sealed class TourMachine
     /// <summary>What an act moves, apart from what somebody learns.</summary>
     public ImmutableArray<Effect> MovedBy(int act) => [.. Back.Acts[act].Effects.Where(effect => !Back.Variables[effect.Variable].IsKnowledge)];
 
+    /// <summary>The duty that an act itself does wherever it moves something, or -1.</summary>
+    public int DutyOf(int act) => makes[act] >= 0 ? makes[act]
+        : Back.Acts[act] is { Step.Kind: StepKind.FreeMove, Effects: [var only] } ? stands[(only.Variable, only.Position)]
+        : -1;
+
     /// <summary>All that can be tried now, those that must hold first; what changes nothing and does no duty is left out.</summary>
     /// <param name="state">How the box stands.</param>
     public IEnumerable<Deed> Deeds(int[] state)
@@ -182,11 +187,7 @@ internal sealed class TourMachine
             changes |= state[effect.Variable] != effect.Position && effect.Applies(state[effect.Variable]);
         }
 
-        if (moves && !changes)
-            return -1;
-        return makes[act] >= 0 ? makes[act]
-            : Back.Acts[act] is { Step.Kind: StepKind.FreeMove, Effects: [var only] } ? stands[(only.Variable, only.Position)]
-            : -1;
+        return moves && !changes ? -1 : DutyOf(act);
     }
 
     // Between the steps of an undo nothing else is done.

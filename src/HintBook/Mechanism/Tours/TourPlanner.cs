@@ -94,8 +94,10 @@ internal sealed class TourPlanner(Book book, Budget budget)
         }
     }
 
-    // Each need of a move is tried alone. A move of whose needs none can be tried alone is tried with any of them.
-    private static List<int> Wanted(TourMachine machine, bool[] possible)
+    /// <summary>
+    /// The duties of a walk, of those that are possible: each need of a move is tried alone, and a move of whose needs none can be is tried with any of them.
+    /// </summary>
+    internal static List<int> Wanted(TourMachine machine, bool[] possible)
     {
         var alone = machine.Duties.Index()
             .Where(duty => possible[duty.Index] && duty.Item is Duty.Refuse { Lacks: not null }).Select(duty => ((Duty.Refuse)duty.Item).Act).ToHashSet();
@@ -131,7 +133,7 @@ internal sealed class TourPlanner(Book book, Budget budget)
         editing.Shorten();
         walk = editing.Walk;
         did = machine.Follow(walk)!.Value.Done;
-        var least = Math.Max(bound, LeastHandlings.Of(machine, [.. wanted.Where(duty => did[duty])], back is not null));
+        var least = Math.Max(bound, LeastHandlings.Of(machine, [.. wanted.Where(duty => did[duty])], back is not null, budget));
         return Told(machine, walk, wanted, possible, back is not null, least);
 
         static IEnumerable<Handling>? Made(List<int>? acts) => acts?.Select(act => new Handling(act));

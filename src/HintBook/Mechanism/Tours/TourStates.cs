@@ -9,7 +9,10 @@ internal sealed class TourStates(TourMachine machine)
     private readonly List<int[]> states = [];
     private readonly List<Edge[]?> edges = [];
     private readonly Dictionary<Positions, int> numbers = [];
-    private readonly Dictionary<(int State, int Act), Edge?> made = [];
+    private readonly List<Edge> found = [];
+
+    // By state and act: 0 for what hasn't been asked yet, -1 for what isn't possible, or else the place of the edge and one more.
+    private readonly List<int[]?> made = [];
 
     /// <summary>Something that can be done in a state.</summary>
     /// <param name="Deed">What is done.</param>
@@ -31,6 +34,7 @@ internal sealed class TourStates(TourMachine machine)
             numbers[key] = number = states.Count;
             states.Add(state);
             edges.Add(null);
+            made.Add(null);
         }
 
         return number;
@@ -39,13 +43,23 @@ internal sealed class TourStates(TourMachine machine)
     /// <summary>All that can be done in a state, what must hold first.</summary>
     public Edge[] From(int number) => edges[number] ??= [.. machine.Deeds(states[number]).Select(Met)];
 
-    /// <summary>What a handling that isn't only tried makes of a state; null if it isn't possible.</summary>
-    public Edge? Do(int number, Handling handling)
+    /// <summary>The number of the edge that an act makes from a state; -1 if it isn't possible.</summary>
+    public int Do(int number, int act)
     {
-        if (!made.TryGetValue((number, handling.Act), out var edge))
-            made[(number, handling.Act)] = edge = machine.Do(handling, states[number]) is { } deed ? Met(deed) : null;
-        return edge;
+        var known = made[number] ??= new int[machine.Back.Acts.Length];
+        if (known[act] == 0)
+        {
+            var deed = machine.Do(new Handling(act), states[number]);
+            if (deed is { } possible)
+                found.Add(Met(possible));
+            known[act] = deed is null ? -1 : found.Count;
+        }
+
+        return known[act] < 0 ? -1 : known[act] - 1;
     }
+
+    /// <summary>An edge by its number.</summary>
+    public Edge Made(int edge) => found[edge];
 
     private Edge Met(Deed deed)
     {

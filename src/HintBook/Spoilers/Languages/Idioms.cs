@@ -7,7 +7,8 @@ namespace HintBook.Spoilers.Languages;
 internal static class Idioms
 {
     private const string English =
-        "last/final/short straw; straw poll; clutch/clutching/clutches at straws; wet my/our/his/her/their/your/a whistle; "
+        "head in the sand; cut to ribbons; feather in your/his/her/my/the cap; cut with a knife; cut it with a knife; say cheese; feather light; "
+        + "last/final/short straw; straw poll; clutch/clutching/clutches at straws; wet my/our/his/her/their/your/a whistle; "
         + "wet their whistles; bells and whistles; property/career/corporate/social/housing ladder; out of your/its/his/her/my/their shell; "
         + "into his/her/its/your shell; show them/you/him/her/us/me the ropes; at the end of our/my/your/his/her/their rope; on the ropes; "
         + "money for old rope; basket case; eggs in/into one basket; eggs in/into the same basket; "
@@ -72,7 +73,8 @@ internal static class Idioms
         + "rule the roost; car jack";
 
     private const string German =
-        "hat/hatte/habe die sache einen haken; die sache hat einen haken; haken und ösen; einen haken setzen; "
+        "hat natürlich/aber/nur/leider einen Haken; hat einen Haken; Häkchen in; "
+        + "hat/hatte/habe die sache einen haken; die sache hat einen haken; haken und ösen; einen haken setzen; "
         + "rührt/rühre/rühren die/wir trommel; keinen korb holen; gab/gibt/gab's ihm/ihr/uns/mir einen korb; hahn im korb; "
         + "ist/war ja/echt/wirklich der hammer; wo der hammer hängt; zwischen hammer und amboss; der hammer hängt; "
         + "am selben/gleichen/einem seil; alle am/an seil; an einem seil ziehen; am gleichen strang; tanz auf dem seil; in den seilen; "
@@ -132,7 +134,8 @@ internal static class Idioms
         + "unter den hammer";
 
     private const string French =
-        "dans le même panier; œufs dans le même panier; panier percé/gens; le dessus du panier; panier de crabes; "
+        "joue/jouer/jouent/jouait/jouez aux dés; coup de dés; dés sont jetés; "
+        + "dans le même panier; œufs dans le même panier; panier percé/gens; le dessus du panier; panier de crabes; "
         + "cordes à son/mon/votre/notre arc; plusieurs cordes; corde sensible; la corde raide; pleut/pleuvait des cordes; "
         + "il pleut des cordes; tombe/tombent des cordes; dans les cordes; usé jusqu'à la corde; "
         + "sortir/sortez/sors/sort de votre/sa/ta/son coquille; rentrer/rentre dans sa/votre coquille; coquille s'est/est glissée; "
@@ -285,7 +288,8 @@ internal static class Idioms
         + "de puertas adentro; leña al fuego; echar/echa leña; del árbol caído; tirar/tira/tire/tires la esponja; en su concha";
 
     private const string Japanese =
-        "籠の鳥; かごの鳥; 縄をなう; 泥縄; 縄張り; 殻に閉じこも; 自分の殻; 太鼓判; 太鼓持ち; 太鼓腹; 笛吹けど踊らず; 扇子; 扇風機; 扇形; 貝のように; やかん頭; ろうそくの明かり; 蝋燭の明かり; ろうそくの灯り; 風前の灯; 釘付け; "
+        "首に鈴; "
+        + "籠の鳥; かごの鳥; 縄をなう; 泥縄; 縄張り; 殻に閉じこも; 自分の殻; 太鼓判; 太鼓持ち; 太鼓腹; 笛吹けど踊らず; 扇子; 扇風機; 扇形; 貝のように; やかん頭; ろうそくの明かり; 蝋燭の明かり; ろうそくの灯り; 風前の灯; 釘付け; "
         + "五寸釘; 糠に釘; 出る杭; 玉に瑕; 玉に傷; 猫に小判; 猫の手; 猫の額; 猫をかぶ; 猫も杓子も; 豚に真珠; 馬の耳; 馬が合; 犬猿; 飼い犬; 犬も歩けば; 鳥肌; 鶴の一声; 雀の涙; 蛙の子; 井の中の蛙; 鯛も; 亀の甲; 兎と亀; "
         + "蜘蛛の子; 虫の知らせ; 虫がいい; 針のむしろ; 針小棒大; 棚から牡丹餅; 棚に上げ; 棚上げ; 箱入り; 箱庭; 蓋を開けてみ; 臭い物に蓋; 帯に短; 襷に長; 袖の下; 袖を通; 袖にす; 兜を脱; 脱帽; 帽子を脱いで; 下駄を預け; "
         + "下駄を履かせ; 草鞋を脱; 傘下; 傘寿; 手袋をはめて作業; 匙を投げ; さじを投げ; 匙加減; さじ加減; 箸にも棒にも; 箸が転んで; 刀折れ; 諸刃の剣; もろ刃の剣; 単刀直入; 矛先; 矛盾; 盾に取; 後ろ盾; 矢先; 矢継ぎ早; 白羽の矢; "

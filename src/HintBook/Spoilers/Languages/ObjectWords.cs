@@ -30,7 +30,7 @@ internal sealed record ObjectWords
             + "dip thread tighten loosen crack snap "
             + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten",
         Idioms =
-            "spur of the moment; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
+            "spur of the moment; it says on the tin; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
             + "tube map/station/train; before the horse; gift horse; dark horse; hold your horses; high horse; flogging a dead horse; mouse click; "
             + "click of the mouse; mouse pointer; cat and mouse; fox and the grapes; the early bird; bird in the hand; a little bird; "
             + "the wrong/right key; off on the wrong foot; "
@@ -58,7 +58,7 @@ internal sealed record ObjectWords
             + "in the spotlight; in the limelight; raise the curtain; behind the curtain; curtain up; pull the rug; sweep under the carpet; over a barrel; "
             + "in the doghouse; in the driving seat; the tip of the iceberg; tie the knot; gordian knot; sound the trumpet; deserve a medal; deserves "
             + "a medal; think me cuckoo; over the moon; once in a moon; on a tablet; phone or tablet; add salt to taste; one stop; "
-            + "blow/blows/blew/blown/blowing the whistle; whistle blower; worth the candle; "
+            + "blow/blows/blew/blown/blowing the whistle on; whistle blower; worth the candle; "
             + "burn/burns/burnt/burned/burning the candle; swan song; pleased as punch; punch/punches/punched above; "
             + "pack/packs/packed a punch; punch line; beat/beats/beaten to the punch; pulls/pull/pulled no punches; "
             + "roll with the punches; lantern jawed; flag every/each/any/all/it/them; rally/rallies round the flag; "

@@ -50,6 +50,21 @@ internal static class OrdinaryNouns
 
     private const string Arabic = "زجاجة كوب طبق حقيبة رف كرسي باب نافذة بيت رجل ولد ملك طائر شجرة ماء زيت ملح سكر شمع حجر شمس قمر ذهب نحاس فضة حديد";
 
+    /// <summary>
+    /// Everyday words of a language that are no part of a box but things that one takes out of it, so that they may stand for a longer name as an ordinary
+    /// noun does: <c>the hook</c> for a brass hook.
+    /// </summary>
+    public static string Holdable(string language) => language switch
+    {
+        "en" => "hook nail coin chain string cord thread wire magnet mirror candle lamp ball needle bead cork",
+        "de" => "haken münze kugel kette schnur draht magnet spiegel kerze nagel lampe",
+        "fr" => "crochet ficelle fil aimant miroir bille chaîne clou bougie bouchon",
+        "es" => "gancho moneda bola cadena cuerda hilo imán espejo vela clavo tapón",
+        "ar" => "خطاف عملة كرة سلسلة خيط سلك مغناطيس مرآة شمعة مسمار مصباح",
+        "ja" => "糸 玉 鎖 紐 鏡 磁石 針金 コイン",
+        _ => "",
+    };
+
     /// <summary>Those of a language, parted by spaces.</summary>
     public static string Of(string language) => language switch
     {

@@ -14,12 +14,12 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        // Lower than before the last seven books came in: theirs first gave .881, .983, .968, .875, .837, and .904 of all, with two errors.
-        ["tuning"] = ([0.916, 0.976, 0.949, 0.99, 0.917], 0.945, 0.99, 0),
-        // Written by us before the classes were mended that they stand for. Half of the books of the last round were never tuned on.
-        ["ours"] = ([0.865, 0.92, 0.955, 0.96, 0.91], 0.915, 0.94, 1),
+        // With the last eight books, which first gave .854, .891, .958, .922, .946, and .897 of all.
+        ["tuning"] = ([0.927, 0.98, 0.957, 0.99, 0.925], 0.952, 0.99, 0),
+        // Written by us before the classes were mended that they stand for. Half of the books of the last two rounds were never tuned on.
+        ["ours"] = ([0.885, 0.92, 0.955, 0.963, 0.911], 0.921, 0.945, 1),
         // What the first run gave; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
-        ["held-out"] = ([0.85, 0.89, 0.955, 0.92, 0.945], 0.895, 0.97, 0),
+        ["held-out"] = ([0.895, 0.975, 0.91, 1, 0.715], 0.9, 0.95, 5),
     };
 
     [Theory]

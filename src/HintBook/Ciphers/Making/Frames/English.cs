@@ -1,42 +1,61 @@
 namespace HintBook.Ciphers.Making.Frames;
 
 /// <summary>
-/// English sentences in the past tense, where one form of a verb goes with every subject, and requests. Only people and animals do something;
-/// <c>took</c> takes things, <c>greeted</c> people, <c>opened</c> what has doors, each with words that go with it; <c>call</c>, <c>hail</c>, <c>try</c> and
-/// <c>go</c> are the requests of the same. A request has no clause behind it, since its tense would be another.
+/// English sentences in the past tense, where one form of a verb goes with every subject, and requests. People do something with things (<c>took</c>, and what
+/// needs no care, <c>had</c>), with goods (<c>got</c>), with people (<c>greeted</c>, <c>knew</c>), with animals (<c>fed</c>) and with what has doors
+/// (<c>opened</c>); animals do what animals do. <c>call</c>, <c>hail</c>, <c>try</c> and <c>go</c> are the requests of the same. A request has no clause behind
+/// it, since its tense would be another. Words of manner go with what is done with care; behind the rest stand words of time and place.
 /// </summary>
 internal static class English
 {
     private const string Steps = """
         start|clause thedet|many who
         start|clause adjp who-adj
+        start|clause adjb who-beast
         start|clause people|name|pron|ego subject
+        start|clause animals beast
         who adjp who-adj
+        who adjb who-beast
         who|who-adj people subject
+        who|who-beast animals beast
         subject manner doing
         subject|doing took object
+        subject had object
+        subject|doing got goods
         subject|doing greeted whom
+        subject knew whom
+        subject|doing fed creature
         subject|doing opened openable
-        subject|doing slept done
+        subject|doing slept|sang rested
+        beast mannerb beast-doing
+        beast|beast-doing slept rested
+        beast|beast-doing chased whom
+        beast|beast-doing chased creature
+        goods mass done
         whom name done
         whom thedet|many whom-any
         whom-any adjp whom-adj
         whom-any|whom-adj people done
+        creature animals done
+        creature thedet|many creature-any
+        creature-any adjb creature-adj
+        creature-any|creature-adj animals done
         openable lab labelled
         openable thedet openable-the
         openable-the boxes done
         labelled letter done
-        done adv told
-        done|told prep where
-        done|told in in-where
+        done|rested adv told
+        rested how told
+        done|rested|told prep where
+        done|rested|told in in-where
         where thedet where-by
         where-by spot told-where
         where lab where-lab
         where-lab letter told-where
         in-where thedet in-where-the
         in-where-the room told-where
-        done|told|told-where conj clause
-        done|told|told-where ,butconj clause
+        done|rested|told|told-where conj clause
+        done|rested|told|told-where ,butconj clause
         start call order
         start hail hailed
         start try opening
@@ -73,7 +92,7 @@ internal static class English
         object a object-a
         object an object-an
         object adj object-bare
-        object things|mass done
+        object things done
         object-the adj object-the-adj
         object-the|object-the-adj colour object-the-colour
         object-the|object-the-adj|object-the-colour thingc|thingv|things done
@@ -94,46 +113,51 @@ internal static class English
 
     private const string Names =
         "Ada Alma Bea Boris Cora Clara Dora Daniel Edna Emil Flora Felix Greta Gil Hanna Hugo Ida Ivo Jane Jonas Karla Kit Lena Leo Mira Max Nora Ned "
-        + "Olga Otto Paula Pip Quentin Queenie Rosa Rufus Sara Samuel Tilda Tom Una Uri Vera Victor Wanda Will Xenia Xaver Yara York Zora Zeno Zoe Jo Al "
+        + "Olga Otto Paula Pip Quentin Queenie Rosa Rufus Sara Samuel Tilda Tom Una Uri Vera Victor Wanda Will Xenia Xaver Yara Yvette Zora Zeno Zoe Jo Al "
         + "Benedicta Alexander";
 
     private const string AdjectivesOnA = """
-        beautiful bright broken clean cold costly curious damp dark dusty delicate fine fresh forgotten fragile frozen glittering gleaming handsome
-        heavy hidden hollow huge jagged knotted large little light long lost lovely magic mysterious mended narrow neat new painted plain polished
-        pretty precious quaint rare round rusty secret shiny small smooth strange tiny tall tarnished torn valuable vast warm worn wonderful yellowed
+        beautiful big bright clean costly curious dusty delicate fine forgotten fragile glittering handsome heavy hidden huge large little light long lost
+        lovely mysterious neat new plain polished pretty precious quaint rare secret shiny small smooth strange tiny tarnished valuable wonderful
+        jolly round rusty tall vast worn
         """;
 
-    private const string AdjectivesOnAn = """
-        ancient antique icy elegant enormous expensive exquisite important inexpensive oval oriental ordinary ornate unusual unseen upright ugly
-        unfinished
-        """;
+    private const string AdjectivesOnAn = "ancient antique elegant enormous expensive exquisite important unusual ordinary ornate ugly inexpensive";
 
     private const string Letters = "A B C D E F G H I J K L M N O P Q R S T U V W X Y Z";
 
     private static readonly Grammar Sentences = new(
         Steps + Things + Things.Replace("object", "order", StringComparison.Ordinal).Replace("done", "ordered", StringComparison.Ordinal),
-        "done told told-where ordered ordered-all ordered-where ordered-end",
+        "done rested told told-where ordered ordered-all ordered-where ordered-end",
         ("thedet", "the my our their his her your"),
-        ("many", "some many few several these those"),
+        ("many", "some many several these those | few"),
         ("this", "this that each every another"),
         ("a", "a"),
         ("an", "an"),
         ("adjp", """
-            old young brave calm clever careful cheerful drowsy eager elderly elegant friendly funny famous gentle generous happy honest hungry idle
-            innocent jolly joyful jealous kind lazy little loud lively merry mild modest noble nervous nice odd obedient proud polite patient patriotic
-            quiet quick rich rude royal silent small shy sad tall tired tiny thoughtful timid unhappy ugly vain valiant warm wild wise wonderful weary
-            youthful zealous dangerous courageous
+            old young brave calm clever careful cheerful eager elderly elegant friendly famous generous happy honest hungry idle jolly joyful
+            kind lazy little lively merry nervous nice obedient odd proud polite patient quiet quick rich rude silent small shy sad tall tired
+            thoughtful unhappy vain weary wise wonderful young zealous | jealous mild modest noble royal loud valiant wild youthful zany dangerous
+            courageous patriotic innocent ill new big
             """),
-        ("adj", "old big dry wet odd " + AdjectivesOnA + " " + AdjectivesOnAn),
-        ("adjc", "big dry wet " + AdjectivesOnA),
+        ("adjb", """
+            old young brave clever eager friendly gentle grey happy hungry jolly kind lazy little lively loud merry nervous nice quiet quick small shy
+            sleepy tame tiny tired timid unhappy wild wise white yellow | obedient idle dangerous elegant zealous vain odd proud rich innocent fierce
+            famous royal ugly joyful dull dear
+            """),
+        ("adj", "old odd " + AdjectivesOnA + " " + AdjectivesOnAn),
+        ("adjc", "big " + AdjectivesOnA),
         ("adjv", "old odd " + AdjectivesOnAn),
         ("colour", "amber black blue brown crimson golden green grey indigo ivory orange purple pink red silver turquoise violet white yellow oaken wooden"),
         ("people", """
-            ants aunts bees bears beekeepers boys brothers cats children cooks cousins dogs dancers drones ducks doctors elves elders elephants eagles foxes
-            farmers friends frogs fishermen girls geese guests gardeners hens horses hunters insects infants islanders jesters jugglers judges kings knights
-            kittens ladies lions locksmiths men mice moths musicians neighbours nurses nephews nieces owls otters oxen painters poets princes pigs queens
-            quails rabbits robins ravens sailors sisters swans tigers tailors teachers travellers uncles unicorns visitors villagers voles wasps wolves
-            women writers watchmakers gatekeepers yaks yodellers youngsters zebras zookeepers grandmothers
+            aunts beekeepers boys bakers brothers children cooks cousins dancers doctors daughters elders emperors engineers explorers farmers friends
+            fishermen girls gardeners guests hunters hermits infants islanders inventors jesters jugglers judges kings knights kids ladies locksmiths
+            men musicians neighbours nurses nephews nieces nuns officers owners orphans painters poets princes queens riders rangers sailors sisters
+            tailors teachers travellers uncles visitors villagers women writers watchmakers gatekeepers youngsters yodellers zookeepers grandmothers
+            """),
+        ("animals", """
+            ants bees bears cats dogs drones ducks eagles elephants foxes frogs geese hens horses insects kittens lions mice moths owls otters oxen
+            pigs quails rabbits robins ravens swans tigers unicorns voles wasps wolves yaks zebras
             """),
         ("thingc", """
             basket bell book bottle candle card clock coin comb cup cushion dish drum diamond feather flag flute fork frame glass globe hammer hat helmet
@@ -151,55 +175,87 @@ internal static class English
             """),
         ("name", Names),
         ("addressed", Names),
-        ("mass", "honey wax tea jam oil water nectar yarn ink amber sugar silk velvet"),
+        ("mass", "honey wax tea jam oil water nectar yarn ink amber sugar silk velvet bread rice salt iron"),
         ("pron", "we they he she you"),
         ("ego", "I"),
         ("manner", """
-            also almost already bravely boldly calmly carefully cleverly deliberately eagerly easily finally fondly fearlessly gladly gently happily hastily
-            instantly idly immediately joyfully justly kindly lovingly later merrily never neatly nearly nobly openly only proudly patiently quickly quietly
-            readily really slowly secretly soon suddenly then tenderly unwillingly unexpectedly vainly wisely willingly zealously
-            courageously
+            also always already bravely boldly calmly carefully cleverly deliberately eagerly easily eventually finally gladly gently happily hastily
+            immediately instantly joyfully kindly later merrily never neatly now often once patiently proudly quickly quietly rarely secretly slowly
+            soon suddenly then usually unexpectedly willingly wisely | lovingly really unwillingly zealously vainly
+            """),
+        ("mannerb", """
+            also always already eagerly eventually finally happily hastily instantly later merrily never now often once quickly quietly rarely slowly
+            soon suddenly then usually
             """),
         ("took", """
-            admired brought built bought carried chose cleaned collected constructed counted cut described drew dropped examined enjoyed exchanged fetched
-            found gathered guarded had held hid handled inspected invented imagined judged juggled kept lost left liked loved lifted made mended moved
-            measured needed noticed ordered offered owned painted polished praised pulled raised repaired remembered returned saw sold sketched sorted stole
-            studied took touched traded tidied turned used unpacked unwrapped valued viewed wanted washed watched weighed won wrapped
+            brought bought borrowed carried chose cleaned collected counted drew dropped examined fetched gathered guarded held hid inspected kept
+            lifted left moved offered ordered painted packed polished picked returned repaired sold stole studied took touched unpacked used viewed
+            washed weighed wrapped | built cut constructed described exchanged handled invented imagined judged juggled lost made mended measured
+            praised pulled raised sketched sorted traded tidied unwrapped watched won
+            """),
+        ("had", "admired enjoyed found had kept lost left liked loved missed needed noticed owned remembered saw valued wanted won"),
+        ("got", """
+            bought brought carried chose fetched found gathered hid needed noticed ordered offered sold stole sent took used wanted weighed | kept
+            loved left liked
             """),
         ("greeted", """
-            admired adored asked believed called cheered comforted defended embraced encouraged entertained fed followed found forgave greeted guided helped
-            heard hugged invited ignored impressed joined kissed knew liked loved led met missed noticed needed obeyed outran praised protected questioned
-            remembered rescued saw surprised thanked taught trusted understood visited valued warned watched woke
+            asked called cheered comforted defended embraced encouraged entertained followed forgave greeted guided helped hugged invited joined
+            kissed led met obeyed praised protected questioned rescued surprised thanked taught visited warned watched woke | outran impressed
             """),
-        ("opened", "opened unlocked locked closed checked emptied inspected labelled found cleaned numbered repaired searched"),
+        ("knew", """
+            admired adored found heard ignored knew liked loved missed noticed needed outran remembered saw trusted understood valued
+            impressed
+            | believed
+            """),
+        ("fed", """
+            admired chased counted drew fed followed found guarded heard hid ignored kept loved noticed owned painted protected rescued saw tamed
+            trained understood visited watched woke
+            """),
+        ("chased", """
+            admired avoided chased found followed guarded heard ignored joined knew led loved met noticed outran obeyed protected rescued saw
+            surprised trusted understood visited warned watched woke
+            """),
+        ("opened", "opened unlocked locked closed checked emptied inspected labelled found cleaned repaired searched"),
         ("slept", """
-            awoke arrived bowed blinked blushed came climbed cried danced dreamed drowsed escaped exhaled fled fell faded giggled grew hummed hurried
-            hesitated idled improved jumped joked jogged knelt knocked laughed listened lay lied marched moaned mumbled napped nodded overslept obeyed
-            prayed played paused panted quarrelled quivered rested ran returned rose slept sat sang smiled stood trembled talked travelled turned understood
-            unwound vanished voted waited walked wept woke whispered whistled yawned yelled yodelled zigzagged ate won disappeared
+            awoke arrived appeared came climbed disappeared escaped fell fled hurried hid jumped knelt lay napped nodded ate drank
+            played quarrelled rested ran returned slept stayed stood sat trembled travelled vanished waited walked woke
+            wandered yawned
+            | obeyed moved turned rose grew paused listened won
+            """),
+        ("sang", """
+            bowed cried celebrated danced dreamed giggled hummed hesitated idled joked jogged knocked laughed marched overslept prayed panted sang
+            smiled talked worked whispered whistled yelled yodelled | voted understood wept lied blushed blinked exhaled faded improved moaned mumbled
+            quivered unwound zigzagged
             """),
         ("call", """
-            admire bring build buy carry celebrate choose clean collect construct count cut describe draw drop examine exchange fetch find gather guard give
-            get handle hide hold inspect imagine invent judge keep lift leave lose measure mend move name note notice order offer own paint polish praise
-            pull raise repair remember return save sell show sketch sort study take touch turn tidy use unpack unwrap value view wash watch weigh wrap
+            admire bring buy borrow carry choose clean collect count cut draw drop examine fetch find gather guard get hide hold inspect keep lift
+            leave mend move notice offer order own paint polish pick pack raise repair remember return save sell sketch sort study take touch turn use
+            unpack view wash watch weigh wrap | build construct celebrate describe exchange give handle imagine invent judge lose measure name note
+            praise pull show tidy unwrap value
             """),
         ("hail", """
-            ask admire believe call comfort defend encourage embrace entertain follow forgive find greet guide help hug hear invite ignore impress join kiss
-            know love lead meet miss notice obey praise protect question remember rescue surprise thank teach trust understand visit value warn watch wake
+            ask believe call comfort defend encourage embrace entertain follow forgive find greet guide help hug hear invite ignore join kiss know
+            lead love meet miss notice obey praise protect question remember rescue surprise thank teach trust understand visit warn watch wake |
+            admire impress value
             """),
         ("try", "open unlock lock close check empty inspect find number repair search try"),
         ("go", """
-            arise awake begin breathe climb come continue dance dream drink eat escape exercise fly fall go giggle grow hum hurry hesitate imagine improve
-            jump jog juggle kneel knock laugh listen look march meditate nap nod obey pause play pray quit read rest relax run sing sit sleep smile stay
-            stop talk think try travel undress unwind vanish vote wait walk whisper whistle write yawn yell yodel zigzag
+            awake begin climb come continue dance dream drink eat exercise fly fall go hum hurry hesitate jump kneel laugh listen look nap nod pause
+            play pray read rest relax run sing sit sleep smile stay stop talk think travel unwind wait walk whisper whistle write work yawn yell yodel
+            | obey arise breathe knock march escape giggle grow imagine improve jog juggle meditate quit try undress vanish vote zigzag
             """),
         ("lab", "drawer gate box door panel locker cabinet cupboard container"),
         ("letter", Letters),
         ("boxes", "box boxes drawer drawers door doors gate gates cabinet cabinets trunk trunks chest chests safe window windows cupboard cupboards jar jars"),
         ("adv", """
-            again alone bravely calmly carefully dutifully early easily everywhere fast fearlessly gladly gracefully happily here indoors instantly joyfully
-            kindly late loudly later merrily neatly nearby outside openly proudly patiently quickly quietly readily slowly softly soon there today together
-            twice upstairs unexpectedly vigorously well warmly willingly yesterday zealously
+            again daily early here indoors monthly nearby nightly outside outdoors often once somewhere there today together twice upstairs
+            underground weekly yearly yesterday | eventually regularly recently soon sometimes promptly instantly afterwards later everywhere alone
+            bravely carefully fast fearlessly gladly happily joyfully kindly late merrily neatly openly proudly quietly readily unexpectedly
+            vigorously warmly willingly zealously
+            """),
+        ("how", """
+            alone bravely calmly carefully early easily fast gladly gracefully happily joyfully late loudly merrily neatly openly proudly patiently
+            quickly quietly slowly softly vigorously well | readily zealously kindly warmly
             """),
         ("advc", """
             again alone bravely calmly carefully daily early fast gently gracefully here happily indoors instantly joyfully kindly later loudly merrily now
@@ -216,8 +272,8 @@ internal static class English
             attic barn castle cellar cottage church dungeon forest garden gallery hall house hut hotel inn kitchen library mansion mill museum nursery
             observatory orchard palace parlour quarry room ruin school stable study tent temple theatre tower university village vineyard workshop yard zoo
             """),
-        ("conj", "and while because until when as before after"),
-        ("butconj", "but so yet"));
+        ("conj", "and while until when as before after"),
+        ("butconj", "but"));
 
     /// <summary>Everything for clues in English.</summary>
     public static Language Language { get; } = new(

@@ -10,11 +10,19 @@ internal static class French
         start|clause det determined
         start|clause pron subject
         determined gens described
+        determined animaux beast
         described adjp subject
+        beast adja beast-adj
         described|subject took object
         described|subject greeted whom
         described|subject opened openable
-        described|subject slept slept
+        described|subject slept|sang slept
+        beast|beast-adj slept slept
+        beast|beast-adj chased whom
+        start|clause name single
+        asked ,name single
+        single dort slept
+        single salue whom
         object advt object-adv
         object|object-adv det object-det
         object-det choses object-thing
@@ -24,18 +32,20 @@ internal static class French
         whom|whom-adv det whom-det
         whom-det gens whom-who
         whom-who adjp done
+        whom-det animaux whom-beast
+        whom-beast adja done
         openable article labelled-noun
         labelled-noun lab labelled
         labelled letter done
         slept adv slept-adv
-        done|object-thing|whom-who|slept|slept-adv prep where
+        done|object-thing|whom-who|whom-beast|slept|slept-adv prep where
         where det where-det
         where-det lieux placed
         slept|slept-adv comme like
         like det like-det
         like-det gens placed
-        done|object-thing|whom-who|slept|slept-adv|placed et clause
-        done|object-thing|whom-who|slept|slept-adv|placed ,mais clause
+        done|object-thing|whom-who|whom-beast|slept|slept-adv|placed et clause
+        done|object-thing|whom-who|whom-beast|slept|slept-adv|placed ,mais clause
         start call order
         start hail hailed
         start try opening
@@ -74,29 +84,37 @@ internal static class French
 
     private static readonly Grammar Sentences = new(
         Steps,
-        "done object-thing whom-who slept slept-adv placed ordered ordered-all order-thing ordered-placed ordered-end",
+        "done object-thing whom-who whom-beast slept slept-adv placed ordered ordered-all order-thing ordered-placed ordered-end",
         ("det", "des les mes tes ses nos vos leurs ces plusieurs quelques"),
         ("gens", """
-            abeilles amis artistes bergers bouchers chats chiens cousins chevaux dames danseurs docteurs enfants elfes fermiers filles femmes fourmis
-            garçons gardiens gens guêpes hommes hiboux insectes jardiniers jumeaux juges koalas lapins lions loups lutins moines musiciens neveux nains
-            nageurs ours oncles oiseaux ogres pirates princes poètes peintres papillons reines rois renards souris sœurs tigres tantes voisins vaches
-            voleurs yacks zèbres apiculteurs
+            amis artistes artisans bergers bouchers boulangers cousins dames danseurs docteurs enfants fermiers filles femmes frères garçons gardiens
+            gens hommes invités jardiniers jumeaux juges lutins moines musiciens marins neveux nains nageurs oncles ouvriers pirates princes poètes
+            peintres reines rois sœurs tantes tailleurs visiteurs voisins voleurs vendeurs apiculteurs | elfes ogres
+            """),
+        ("animaux", """
+            abeilles chats chevaux chiens canards chèvres fourmis grenouilles guêpes hiboux insectes koalas lapins lions loups moutons ours oiseaux
+            oies papillons poules pigeons renards rats souris serpents tigres tortues vaches yacks zèbres
             """),
         ("choses", """
-            assiettes anneaux bagues bougies boîtes bouteilles cartes chaises chapeaux clefs cloches coffres drapeaux dessins disques enveloppes fleurs
-            fruits feuilles flûtes gants gâteaux graines herbes horloges images instruments jarres jouets journaux joyaux kiwis kimonos lampes lanternes
-            lettres livres lunettes miroirs montres meubles noix nappes oranges olives outils oignons pommes poires perles paniers pots quilles roses rubans
-            robes ruches sacs savons tasses tables tambours timbres tonneaux ustensiles urnes vases valises violons verres wagons xylophones yaourts yuccas
-            zestes os
+            assiettes anneaux bagues bougies boîtes bouteilles cartes chaises chapeaux clefs cloches coffres drapeaux dessins disques enveloppes
+            fleurs fruits feuilles flûtes gants gâteaux graines herbes horloges images instruments jarres jouets journaux joyaux kiwis kimonos lampes
+            lanternes lettres livres lunettes miroirs montres meubles noix nappes oranges olives outils oignons pommes poires perles paniers pots
+            quilles roses rubans robes ruches sacs savons tasses tables tambours timbres tonneaux ustensiles urnes vases valises violons verres wagons
+            xylophones yaourts yuccas zestes | os
             """),
         ("adjp", """
-            agiles aimables bizarres calmes célèbres drôles dociles fragiles fidèles graves honnêtes humbles imprévisibles jeunes libres modestes malades
-            magnifiques nobles optimistes pauvres paisibles pâles rapides riches rares sages solides solitaires tristes timides tranquilles terribles utiles
-            volontaires
+            agiles aimables bizarres calmes célèbres drôles dociles fidèles graves honnêtes habiles imprévisibles jeunes libres modestes malades
+            magnifiques nobles optimistes pauvres paisibles pâles rapides riches sages solides solitaires tristes timides tranquilles volontaires |
+            fragiles humbles rares terribles utiles
+            """),
+        ("adja", """
+            agiles bizarres calmes célèbres drôles dociles fidèles fragiles jeunes jaunes libres magnifiques malades minuscules nocturnes paisibles
+            rapides rares rouges sauvages solitaires superbes tristes timides tranquilles utiles
             """),
         ("adj", """
-            antiques bizarres célèbres fragiles faciles humides immenses inutiles jaunes larges lisibles magiques magnifiques modernes moches notables
-            ovales opaques pâles propres quelconques rares rouges roses rustiques sales simples solides sombres souples superbes uniques utiles vides vastes
+            antiques bizarres célèbres fragiles humides immenses inutiles jaunes larges magiques magnifiques modernes ordinaires ovales pâles propres
+            quelconques rares rouges roses rustiques sales simples solides sombres superbes uniques utiles vastes | faciles lisibles moches notables
+            opaques souples vides
             """),
         ("name", Names),
         ("addressed", Names),
@@ -105,42 +123,59 @@ internal static class French
         ("lab", "tiroir coffre casier placard panneau"),
         ("letter", Letters),
         ("took", """
-            admirent aiment apportent achètent brisent cachent cherchent choisissent comptent cassent dessinent décorent emportent examinent empilent
-            fabriquent gardent garnissent imitent inventent ignorent inspectent jettent lavent laissent montrent mesurent nettoient notent observent
-            oublient portent prennent posent peignent ramassent regardent rangent retrouvent sauvent sculptent tiennent touchent trouvent trient utilisent
-            vendent voient
+            admirent aiment apportent achètent cachent cherchent choisissent comptent dessinent emportent examinent gardent inspectent laissent
+            montrent nettoient observent oublient portent prennent posent ramassent regardent rangent retrouvent tiennent touchent trouvent trient
+            utilisent vendent volent voient | brisent cassent décorent empilent fabriquent garnissent ignorent imitent inventent jettent lavent
+            mesurent notent peignent sauvent sculptent
             """),
         ("greeted", """
-            admirent aident aiment accueillent appellent cherchent consolent connaissent défendent entendent embrassent félicitent guident honorent ignorent
-            imitent interrogent invitent jugent louent nourrissent observent oublient protègent questionnent quittent regardent remercient retrouvent
-            saluent suivent surveillent taquinent trouvent visitent voient
+            admirent aident aiment accueillent appellent cherchent consolent connaissent défendent entendent embrassent félicitent guident honorent
+            ignorent invitent jugent nourrissent observent oublient protègent questionnent quittent regardent remercient retrouvent saluent suivent
+            surveillent taquinent trouvent visitent voient | imitent interrogent louent
+            """),
+        ("chased", """
+            aiment cherchent chassent connaissent entendent ignorent imitent observent poursuivent protègent quittent regardent retrouvent suivent
+            surveillent trouvent voient
             """),
         ("opened", "ouvrent vident ferment inspectent nettoient verrouillent examinent choisissent trouvent"),
         ("slept", """
-            arrivent attendent bavardent bougent chantent courent dansent dorment discutent entrent fuient flottent grimpent grandissent hésitent hurlent
-            improvisent jouent jubilent jeûnent luttent lisent marchent mangent mentent nagent obéissent partent pleurent parlent patientent rient restent
-            rêvent ronflent sortent sautent sourient tombent tremblent travaillent trottent voyagent veillent vivent zigzaguent
+            arrivent attendent bougent courent dorment entrent fuient flottent grimpent grandissent hésitent jouent mangent nagent partent passent
+            restent reviennent rentrent sautent sortent tombent tremblent trottent vivent veillent | obéissent hurlent zigzaguent
+            """),
+        ("sang", """
+            bavardent chantent dansent discutent jubilent lisent luttent marchent mentent pleurent parlent patientent rient rêvent ronflent sourient
+            travaillent voyagent | improvisent jeûnent
+            """),
+        ("dort", """
+            arrive attend avance bavarde bouge chante court danse dort discute entre fuit flotte grimpe hésite improvise joue jubile lit lutte marche
+            mange nage obéit part parle patiente pleure reste rit rêve ronfle sort saute sourit tombe travaille tremble veille vient voyage | grandit
+            hurle ment trotte zigzague
+            """),
+        ("salue", """
+            admire aide aime accueille appelle cherche console connaît défend entend embrasse félicite guide honore ignore invite nourrit observe
+            oublie protège questionne quitte regarde remercie retrouve salue suit surveille taquine trouve visite voit | imite juge loue
             """),
         ("call", """
-            admire apporte achète brise cache cherche choisis compte dessine décore emporte examine empile fabrique garde garnis imite invente ignore
-            inspecte jette lave laisse montre mesure nettoie note observe oublie porte prends pose peins ramasse regarde range sauve sculpte tiens touche
-            trouve trie utilise vends
+            admire apporte achète cache cherche choisis compte dessine emporte examine garde inspecte lave laisse montre nettoie note observe oublie
+            porte prends pose ramasse regarde range tiens touche trouve trie utilise vends | brise casse décore empile fabrique garnis imite invente
+            ignore jette mesure peins sauve sculpte
             """),
         ("hail", """
-            admire aide accueille appelle cherche console défends embrasse félicite guide honore imite ignore invite interroge juge loue nourris observe
-            oublie protège quitte questionne regarde remercie retrouve salue suis surveille taquine trouve visite
+            admire aide accueille appelle cherche console défends embrasse félicite guide honore ignore invite interroge nourris observe oublie
+            protège quitte questionne regarde remercie retrouve salue suis surveille trouve visite | imite juge loue taquine
             """),
         ("try", "ouvre vide ferme inspecte nettoie verrouille examine choisis trouve"),
         ("go", """
-            attends avance bavarde bouge chante cours danse dors discute entre fuis grimpe grandis hurle improvise joue jubile jeûne lis lutte marche mange
-            nage obéis patiente pars parle pleure recule reste ris rêve ronfle sors saute souris travaille trotte tremble viens veille voyage zigzague
+            attends avance bouge chante cours danse dors discute entre fuis grimpe joue lis marche mange nage pars parle patiente recule reste ris
+            rêve sors saute souris travaille veille viens voyage obéis | bavarde grandis hurle improvise jubile jeûne lutte pleure ronfle trotte
+            tremble zigzague
             """),
         ("adv", """
-            aussitôt bientôt calmement doucement ensemble enfin encore facilement finalement gaiement hardiment ici joyeusement lentement
-            maintenant naturellement ouvertement partout parfois quelquefois rapidement rarement souvent sagement tard toujours tranquillement vite
-            volontiers
+            aussitôt bientôt calmement dehors doucement ensemble enfin encore gaiement ici joyeusement lentement maintenant partout parfois
+            quelquefois rapidement rarement souvent sagement tard toujours tranquillement vite volontiers | facilement finalement hardiment
+            naturellement ouvertement
             """),
-        ("advt", "aussitôt bientôt encore enfin finalement ici maintenant naturellement parfois quelquefois rarement souvent toujours vite volontiers"),
+        ("advt", "aussitôt bientôt encore enfin ici maintenant parfois rarement souvent toujours | finalement naturellement quelquefois vite volontiers"),
         ("advc", """
             aussitôt calmement doucement encore enfin gaiement hardiment ici joyeusement lentement maintenant ouvertement partout rapidement souvent
             sagement toujours tranquillement vite

@@ -17,11 +17,12 @@ internal sealed class Grammar
     private const int Aside = 30;
     private const int Bare = 15;
     private const int Repeat = 8;
+    private const int Odd = 25;
     private const int Chance = 10;
 
     private readonly ImmutableArray<Step> steps;
     private readonly ImmutableHashSet<string> ends;
-    private readonly ImmutableSortedDictionary<string, ImmutableArray<string>> words;
+    private readonly ImmutableSortedDictionary<string, Choice> words;
 
     /// <summary>Reads a grammar.</summary>
     /// <param name="steps">
@@ -29,7 +30,9 @@ internal sealed class Grammar
     /// <c>|</c> parts several places or kinds.
     /// </param>
     /// <param name="ends">The places where a sentence may end.</param>
-    /// <param name="words">Words by their kind, parted by spaces.</param>
+    /// <param name="words">
+    /// Words by their kind, parted by spaces. Behind a <c>|</c> stand those that make sense in fewer sentences: they are taken where nothing else fits.
+    /// </param>
     public Grammar(string steps, string ends, params ReadOnlySpan<(string Kind, string Words)> words)
     {
         this.steps = [.. from line in steps.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
@@ -39,8 +42,12 @@ internal sealed class Grammar
                          select new Step(place, kind, parts[2], parts[1][0] == ',')];
         this.ends = [.. ends.Split(' ')];
         this.words = words.ToArray().ToImmutableSortedDictionary(
-            kind => kind.Kind, kind => kind.Words.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToImmutableArray(), StringComparer.Ordinal);
+            kind => kind.Kind, kind => ChoiceOf(kind.Words.Split('|')), StringComparer.Ordinal);
     }
+
+    private static Choice ChoiceOf(string[] words) => new(WordsIn(words[0]), WordsIn(words.ElementAtOrDefault(1) ?? ""));
+
+    private static ImmutableArray<string> WordsIn(string words) => [.. words.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)];
 
     /// <summary>Sentences of as many words as there are conditions, each word satisfying its own; null where the grammar has none.</summary>
     public string? Write(IReadOnlyList<Func<string, bool>> conditions, Choices choices)
@@ -56,9 +63,9 @@ internal sealed class Grammar
                 {
                     if (!fitting.TryGetValue(step.Kind, out var word))
                         continue;
-                    var cost = path.Cost + CostOf(step, place, path) + choices.Below(Chance);
+                    var cost = path.Cost + CostOf(step, place, path) + (word.IsOdd ? Odd : 0) + choices.Below(Chance);
                     if (!next.TryGetValue(step.To, out var other) || cost < other.Cost)
-                        next[step.To] = new(path, step, word, cost);
+                        next[step.To] = new(path, step, word.Text, cost);
                 }
             }
 
@@ -80,14 +87,15 @@ internal sealed class Grammar
         + (path.Step?.Kind == step.Kind ? Repeat : 0);
 
     // One word of each kind; those of one kind take turns.
-    private Dictionary<string, string> Fitting(Func<string, bool> condition, int at, Choices choices)
+    private Dictionary<string, (string Text, bool IsOdd)> Fitting(Func<string, bool> condition, int at, Choices choices)
     {
-        var fitting = new Dictionary<string, string>();
+        var fitting = new Dictionary<string, (string, bool)>();
         foreach (var (kind, all) in words)
         {
-            var fit = all.Where(condition).ToArray();
+            var usual = all.Usual.Where(condition).ToArray();
+            var fit = usual.Length > 0 ? usual : [.. all.Odd.Where(condition)];
             if (fit.Length > 0)
-                fitting[kind] = fit[(at + choices.Below(fit.Length)) % fit.Length];
+                fitting[kind] = (fit[(at + choices.Below(fit.Length)) % fit.Length], usual.Length == 0);
         }
 
         return fitting;
@@ -108,6 +116,8 @@ internal sealed class Grammar
 
         return text.Append('.').ToString();
     }
+
+    private sealed record Choice(ImmutableArray<string> Usual, ImmutableArray<string> Odd);
 
     private sealed record Step(string From, string Kind, string To, bool Comma);
 

@@ -1,4 +1,4 @@
-namespace HintBook.Spoilers;
+namespace HintBook.Text;
 
 /// <summary>
 /// Letters without their accents, in small letters: the compatibility decomposition and the full case folding of the Unicode Character

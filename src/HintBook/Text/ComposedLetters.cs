@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace HintBook.Spoilers;
+namespace HintBook.Text;
 
 /// <summary>
 /// Letters that Unicode writes in one piece or in several (Unicode Character Database 15.0, UnicodeData.txt, canonical decompositions), beyond those of

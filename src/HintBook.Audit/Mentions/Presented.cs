@@ -1,0 +1,97 @@
+using HintBook.Audit.Mentions.Languages;
+
+namespace HintBook.Audit.Mentions;
+
+/// <summary>
+/// Tells whether the noun of a name is put before the reader by few words: "a ladle rolls out", "scissors (silver)", "goose onto the pan", "it's gall".
+/// </summary>
+internal sealed class Presented
+{
+    private readonly WordNumbers numbers;
+    private readonly HashSet<string> shows, ways, some, bids, acts, copulas, likenesses, known, ownerships;
+    private const int Near = 10, Far = 5;
+
+    public Presented(WordNumbers numbers)
+    {
+        this.numbers = numbers;
+        var (done, remarks) = (ActsIn.Of(numbers.Language.Code), RemarksIn.Of(numbers.Language.Code));
+        (shows, ways, some, bids, acts) = (Words(done.Shows), Words(done.Ways), Words(done.Some), Words(done.Bids), Words(done.Acts));
+        (copulas, likenesses) = (Words(remarks.Copulas), Words(numbers.Language.Likenesses));
+        (known, ownerships) = (Words(remarks.Certain), Words(remarks.Belongs));
+    }
+
+    /// <summary>Whether it is; of a common noun less counts.</summary>
+    public bool Is(FoldedText text, ReadOnlySpan<int> ids, string source, int at, bool isCommon)
+    {
+        var hasNext = at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma;
+        var left = IsFirst(text, at) ? -1 : at - 1;
+        if (numbers.Language.Code == "ar")
+            return (left >= 0 && Has(shows, text, left))
+                || (!isCommon && source.AsSpan(text.Words[at].Start..text.Words[at].End).Contains("ال", StringComparison.Ordinal));
+        if (left < 0)
+            return IsPlaced(text, ids, source, at);
+        // "It's gall", "rutscht Blei heraus".
+        if (Has(shows, text, left))
+            return !isCommon || !Has(copulas, text, left);
+        // One word may say how it is.
+        if (!IsArticle(text, ids, left) && numbers.UseOf(ids[left]) == WordUse.Plain && !IsFirst(text, left))
+            left--;
+        if (!IsArticle(text, ids, left))
+            return false;
+        if (Has(known, text, left) && !Has(some, text, left))
+            return (IsFirst(text, left) && hasNext && Has(bids, text, at + 1)) || (isCommon && IsActedOn(text, left));
+        // "No mould yet?", "du suif, voilà", "a ladle rolls out"; "a vat is a tub" only explains.
+        if (IsFirst(text, left))
+            return (at + 1 < ids.Length && Has(shows, text, at + 1) && !Has(copulas, text, at + 1)) || (!isCommon && Has(some, text, left));
+        if (Has(shows, text, left - 1) || (!isCommon && Has(some, text, left) && IsFirst(text, left - 1)))
+            return true;
+        return !isCommon && (numbers.UseOf(ids[left - 1]) & WordUse.Preposition) == WordUse.Plain && !Has(likenesses, text, left - 1)
+            && IsShownNear(text, at);
+    }
+
+    /// <summary>Whether a noun without an article begins a clause and goes on as in a list: "goose onto the pan", "scissors (silver)".</summary>
+    public bool IsPlaced(FoldedText text, ReadOnlySpan<int> ids, string source, int at) =>
+        IsFirst(text, at) && (source.AsSpan(text.Words[at].End) is ['(', ..] or [' ', '(', ..]
+            || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && !Has(ownerships, text, at + 1)
+                && (Has(ways, text, at + 1) || (at + 2 < ids.Length && text.Words[at + 2].Parting < Parting.Comma
+                    && (numbers.UseOf(ids[at + 1]) & WordUse.Preposition) != WordUse.Plain))));
+
+    // "Once you've got the tin down": what is done stands before it in its clause.
+    private bool IsActedOn(FoldedText text, int article)
+    {
+        for (var i = article - 1; i >= 0 && i > article - Far && text.Words[i + 1].Parting < Parting.Comma; i--)
+        {
+            if (Has(acts, text, i))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsShownNear(FoldedText text, int at)
+    {
+        for (var i = at - 1; i >= 0 && i > at - Near && text.Words[i + 1].Parting < Parting.Stop; i--)
+        {
+            if (Has(shows, text, i) || Has(acts, text, i))
+                return true;
+        }
+
+        for (var i = at + 1; i < text.Words.Length && i < at + Near && text.Words[i].Parting < Parting.Stop; i++)
+        {
+            if (Has(shows, text, i) || Has(acts, text, i))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsArticle(FoldedText text, ReadOnlySpan<int> ids, int at) =>
+        (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain || Has(some, text, at);
+
+    private static bool IsFirst(FoldedText text, int at) => at == 0 || text.Words[at].Parting >= Parting.Comma;
+
+    private static bool Has(HashSet<string> words, FoldedText text, int at) =>
+        words.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[at]));
+
+    private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
+}
