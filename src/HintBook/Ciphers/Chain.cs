@@ -27,22 +27,22 @@ internal static class Chain
         string start, ImmutableArray<ReadingStep> steps, ReadingSources sources)
     {
         var worked = ImmutableArray.CreateBuilder<WorkedStep>();
-        var text = start;
+        var (text, next) = (start, start);
         foreach (var step in steps)
         {
-            switch (Read(text, step, sources))
+            switch (Read(next, step, sources))
             {
                 case ReadingResult.Gave gave:
-                    worked.Add(new WorkedStep(Written(step), text, gave.Rows, gave.Text)
+                    worked.Add(new WorkedStep(Written(step), next, gave.Rows, gave.Text)
                     {
-                        Block = Transpositions.BlockOf(step.Way.Value, text, [.. step.With.Select(told => told.Value)]),
+                        Block = Transpositions.BlockOf(step.Way.Value, next, [.. step.With.Select(told => told.Value)]),
                     });
-                    text = gave.Text;
+                    (text, next) = (gave.Text, gave.ForNext);
                     break;
                 case ReadingResult.Unread unread:
                     return (worked.ToImmutable(), text, CipherFindings.Unread(step, unread, worked.Count == 0));
                 case ReadingResult.Stuck stuck:
-                    return (worked.ToImmutable(), text, CipherFindings.Stuck(step, text, stuck.Why));
+                    return (worked.ToImmutable(), text, CipherFindings.Stuck(step, next, stuck.Why));
                 case ReadingResult.BadArgument bad:
                     return (worked.ToImmutable(), text, CipherFindings.BadArgument(step, bad.Why, Ways.Named(step.Way.Value)?.Told));
             }
@@ -58,17 +58,18 @@ internal static class Chain
     /// <param name="picking">Whether words that a step can't read are passed over, as a solver might who looks for what can be read.</param>
     public static string? End(string start, IEnumerable<ReadingStep> steps, ReadingSources sources, bool picking = false)
     {
+        var (text, next) = (start, start);
         foreach (var step in steps)
         {
-            var read = Read(start, step, sources);
+            var read = Read(next, step, sources);
             if (read is ReadingResult.Unread unread && picking)
                 read = unread.Rest;
             if (read is not ReadingResult.Gave gave)
                 return null;
-            start = gave.Text;
+            (text, next) = (gave.Text, gave.ForNext);
         }
 
-        return start;
+        return text;
     }
 
     /// <summary>A step as an author writes it.</summary>

@@ -15,9 +15,13 @@ internal abstract record ReadingResult
     }
 
     /// <summary>It could be read.</summary>
-    /// <param name="Text">What was read, for the next way.</param>
+    /// <param name="Text">What was read.</param>
     /// <param name="Rows">Piece by piece; empty where the text is read as a whole.</param>
-    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult;
+    public sealed record Gave(string Text, ImmutableArray<Row> Rows) : ReadingResult
+    {
+        /// <summary>The same as the next way reads it: it may keep the lines of the text.</summary>
+        public string ForNext { get => field ?? Text; init; }
+    }
 
     /// <summary>The way doesn't apply to this text.</summary>
     /// <param name="Why">A sentence that says what it met.</param>

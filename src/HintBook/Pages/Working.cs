@@ -49,17 +49,8 @@ internal sealed class Working
         if (step.Rows.Length is 0 or > MostRows)
             return [(step.From, step.To)];
         var rows = step.Rows.Select(row => (row.Read, row.Gives));
-        return step.Rows.Length > 1 ? rows.Append((words["working_together"], Together(step))) : rows;
+        return step.Rows.Length > 1 ? rows.Append((words["working_together"], step.To)) : rows;
     }
-
-    // A way may keep the lines of its text for the next one; people read the pieces in a row.
-    private static string Together(WorkedStep step)
-    {
-        var joined = TextPieces.Joined(step.Rows.Select(row => row.Gives));
-        return Bare(joined) == Bare(step.To) ? joined : step.To;
-    }
-
-    private static string Bare(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
 
     private Html Table(Proof proof)
     {

@@ -57,7 +57,7 @@ internal static class NumberWords
         ]);
     }
 
-    // Where a line has several numbers, the lines stay lines, so that each can be added up.
+    // Where a line has several numbers, the next way gets the lines, so that each can be added up.
     private static ReadingResult Lined(string text, Func<string, (Row[] Numbers, (string Word, string? Meant)[] Unread)> read, string language)
     {
         var lines = TextPieces.Lines(text).Select(read).ToArray();
@@ -66,7 +66,7 @@ internal static class NumberWords
             lines.SelectMany(line => line.Numbers), words.Select(word => word.Word), $"no {language} number word stands in {TextPieces.Quoted(text)}");
         var lined = lines.Select(line => line.Numbers).Where(numbers => numbers.Length > 0).ToArray();
         if (lined.Length > 1 && Array.Exists(lined, numbers => numbers.Length > 1) && result is ReadingResult.Gave gave)
-            result = gave with { Text = string.Join('\n', lined.Select(numbers => string.Join(' ', numbers.Select(number => number.Gives)))) };
+            result = gave with { ForNext = string.Join('\n', lined.Select(numbers => string.Join(' ', numbers.Select(number => number.Gives)))) };
         return result is ReadingResult.Unread unread
             ? unread with { Meant = [.. words.Where(word => word.Meant is not null).Select(word => new Row(word.Word, word.Meant!))] }
             : result;
