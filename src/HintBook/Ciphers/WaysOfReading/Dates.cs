@@ -89,28 +89,15 @@ internal static class Dates
             return null;
         var from = tokens[at].Start;
         var sign = text.IndexOf('月', from, Math.Min(text.Length - from, 12));
-        if (sign < 0 || NumberBefore(text, sign) is not (var month, var start) || start < from)
+        if (sign < 0 || JapaneseNumbers.Before(text, sign) is not (var month, var start) || start < from)
             return null;
-        var end = sign + 1;
-        while (end < text.Length && JapaneseNumbers.IsNumeral(text[end]))
-            end++;
-        if (end >= text.Length || text[end] != '日' || NumberBefore(text, end) is not (var day, _))
+        if (JapaneseNumbers.Behind(text, sign + 1) is not (var day, var end) || end >= text.Length || text[end] != '日')
             return null;
-        var year = start > from && text[start - 1] == '年' && NumberBefore(text, start - 1) is (var written, _) ? written : (int?)null;
+        var year = start > from && text[start - 1] == '年' ? JapaneseNumbers.Before(text, start - 1)?.Number : null;
         var last = at;
         while (last < tokens.Length && tokens[last].End <= end)
             last++;
         return (day, month, year, Math.Min(tokens.Length, last + 1));
-    }
-
-    private static (int Number, int Start)? NumberBefore(string text, int end)
-    {
-        var start = end;
-        while (start > 0 && JapaneseNumbers.IsNumeral(text[start - 1]))
-            start--;
-        return start < end && int.TryParse(JapaneseNumbers.Value(text.AsSpan(start..end)), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? (number, start)
-            : null;
     }
 
     // “14 July 1789”, “14. Juli”, “le 1er mai”, “the fourteenth of July”.
@@ -122,7 +109,7 @@ internal static class Dates
             while (named < tokens.Length && Between.Contains(tokens[named].Text) && named < next + 2)
                 named++;
             if (named < tokens.Length && tokens[named].Between is "" or "." or "-" && MonthAt(tokens[named], text) is { } month)
-                return (day, month, Year(tokens, named + 1) is var (year, end) ? year : null, Year(tokens, named + 1)?.End ?? named + 1);
+                return WithYear(tokens, day, month, named + 1);
         }
 
         return null;
@@ -135,9 +122,13 @@ internal static class Dates
             return null;
         var next = tokens[at + 1].Text is "the" ? at + 2 : at + 1;
         foreach (var (day, end) in DaysAt(tokens, next))
-            return (day, month, Year(tokens, end)?.Year, Year(tokens, end)?.End ?? end);
+            return WithYear(tokens, day, month, end);
         return null;
     }
+
+    // With the year that may stand behind it.
+    private static (int, int, int?, int) WithYear(Token[] tokens, int day, int month, int end) =>
+        Year(tokens, end) is var (year, behind) ? (day, month, year, behind) : (day, month, null, end);
 
     // “She may”, “they march” are no months.
     private static int? MonthAt(Token token, string text) =>

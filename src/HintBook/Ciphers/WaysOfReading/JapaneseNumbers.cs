@@ -48,6 +48,27 @@ internal static class JapaneseNumbers
     /// <summary>Whether it is a numeral of Han script or a figure.</summary>
     public static bool IsNumeral(char symbol) => FigureOf(symbol) >= 0 || UnitOf(symbol) > 0;
 
+    /// <summary>The number that ends before a place of a text, and where it begins; null if none does.</summary>
+    public static (int Number, int Start)? Before(string text, int end)
+    {
+        var start = end;
+        while (start > 0 && IsNumeral(text[start - 1]))
+            start--;
+        return NumberOf(text.AsSpan(start..end)) is { } number ? (number, start) : null;
+    }
+
+    /// <summary>The number that begins at a place of a text, and where it ends; null if none does.</summary>
+    public static (int Number, int End)? Behind(string text, int start)
+    {
+        var end = start;
+        while (end < text.Length && IsNumeral(text[end]))
+            end++;
+        return NumberOf(text.AsSpan(start..end)) is { } number ? (number, end) : null;
+    }
+
+    private static int? NumberOf(ReadOnlySpan<char> run) =>
+        int.TryParse(Value(run), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
     /// <summary>The value of a run of numerals, as figures; null if they don't make a number below a million.</summary>
     public static string? Value(ReadOnlySpan<char> run)
     {

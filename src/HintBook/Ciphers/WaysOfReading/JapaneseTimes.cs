@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace HintBook.Ciphers.WaysOfReading;
 
 /// <summary>Times in Japanese, from memory: <c>十時四十五分</c>, <c>午後三時半</c>, <c>十一時十五分前</c>, and the hands of a clock, 短針 and 長針.</summary>
@@ -16,10 +14,7 @@ internal static class JapaneseTimes
         var times = new List<ClockTime>();
         for (var at = text.IndexOf('時', StringComparison.Ordinal); at >= 0; at = text.IndexOf('時', at + 1))
         {
-            var start = at;
-            while (start > 0 && JapaneseNumbers.IsNumeral(text[start - 1]))
-                start--;
-            if (NumberIn(text, start, at) is not (>= 0 and <= 24 and var hour))
+            if (JapaneseNumbers.Before(text, at) is not (<= 24 and var hour, var start))
                 continue;
             var (minute, end) = Minutes(text, at + 1);
             var before = text[Math.Max(0, start - LongestBefore)..start].TrimEnd('の');
@@ -40,10 +35,7 @@ internal static class JapaneseTimes
     {
         if (from < text.Length && text[from] == '半')
             return (30, from + 1);
-        var end = from;
-        while (end < text.Length && JapaneseNumbers.IsNumeral(text[end]))
-            end++;
-        if (end >= text.Length || text[end] != '分' || NumberIn(text, from, end) is not (< 60 and var minutes))
+        if (JapaneseNumbers.Behind(text, from) is not (< 60 and var minutes, var end) || end >= text.Length || text[end] != '分')
             return (0, from);
         return end + 1 < text.Length && text[end + 1] == '前' ? (-minutes, end + 2) : (minutes, end + 1);
     }
@@ -61,14 +53,6 @@ internal static class JapaneseTimes
         var start = hand;
         while (start < text.Length && !JapaneseNumbers.IsNumeral(text[start]))
             start++;
-        var end = start;
-        while (end < text.Length && JapaneseNumbers.IsNumeral(text[end]))
-            end++;
-        return end > start && NumberIn(text, start, end) is { } number ? (number, start) : null;
+        return JapaneseNumbers.Behind(text, start) is (var number, _) ? (number, start) : null;
     }
-
-    private static int? NumberIn(string text, int start, int end) =>
-        end > start && int.TryParse(JapaneseNumbers.Value(text.AsSpan(start..end)), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? number
-            : null;
 }
