@@ -5,7 +5,7 @@ namespace HintBook.Audit.Mentions.Languages;
 /// </summary>
 /// <param name="Acts">What a reader is told to do, what things do, and places: beside the article they make a common noun a certain thing.</param>
 /// <param name="Addressed">What stands between such a verb and the thing: <c>ziehen Sie</c>.</param>
-/// <param name="Fixtures">Nouns that are never one thing, for every box has several of them.</param>
+/// <param name="Fixtures">Nouns that are never one thing, for every box has several of them, and units of time.</param>
 internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
 {
     /// <summary>What begins a clause behind a thing that the reader has met: "the pick you unclipped".</summary>
@@ -34,7 +34,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "",
         "box case chest drawer drawers door lid panel plate board lock key card label paper letter note book page piece part thing object line word "
         + "number code symbol sign mark arrow side end top bottom edge corner base point hole slot cover step hand face wall floor room house garden "
-        + "table one other first last glass wood light")
+        + "table one other first last glass wood light year years month months week weeks day days hour hours minute minutes")
     {
         Shows = "is was s it it’s its that’s there’s theres find finds found discover hides hid holds held contains lies lay sits sat waits hangs "
             + "rests expect meet "
@@ -56,7 +56,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "heraus hinein durch",
         "sie du ihr wir",
         "dose kiste kasten truhe schrank fach lade schublade tür deckel platte brett schlüssel schloss zettel karte papier brief buch seite teil ding loch "
-        + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz")
+        + "zeile wort zahl zeichen ecke kante boden hand tisch haus wand dach glas holz "
+        + "jahr jahre monat monate woche wochen tag tage stunde stunden minute minuten")
     {
         Shows = "steckt liegt lag hängt rollt fällt rutscht findet finden fand steht sitzt klebt wartet verbirgt birgt enthält kommt ist sondern gibt "
             + "erscheint "
@@ -75,7 +76,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "libérez suspendez accrochez baissez remontez derrière sous dans sur avec sans cache contient renferme porte",
         "",
         "boîte coffre coffret caisse tiroir porte couvercle panneau plaque planche clé serrure carte papier lettre livre page pièce chose ligne mot nombre "
-        + "signe côté coin fond trou main table maison mur verre bois")
+        + "signe côté coin fond trou main table maison mur verre bois an ans année années mois semaine semaines jour jours heure heures "
+        + "minute minutes")
     {
         Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez "
             + "pend était a",
@@ -91,7 +93,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         + "suelta suelte cuelga baja baje sube sostén sujeta sujete agarra agarre tras bajo en con sin dentro detrás debajo esconde guarda contiene",
         "usted ustedes",
         "caja cofre baúl cajón puerta tapa panel placa tabla llave cerradura carta papel nota libro página pieza cosa línea palabra número signo lado esquina "
-        + "fondo agujero mano mesa casa pared vidrio madera")
+        + "fondo agujero mano mesa casa pared vidrio madera año años mes meses semana semanas día días hora horas minuto minutos")
     {
         Shows = "hay había es era sale cae aparece queda encuentra encontrarás dejado esconde guarda contiene espera duerme cuelga rueda asoma pues rodando",
         Ways = "fuera arriba abajo encima primero después",
@@ -105,7 +107,8 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         "خذ ضع اسحب ادفع ارفع أدر افتح هز اضغط انفخ افرك حرك فك علق المس أخرج أمسك اقلب اطرق استعمل استخدم ابحث تنفتح "
         + "ينفتح انفتحت تخفي يخفي تحمل يحمل تحت خلف داخل في وراء فوق هذا هذه ذلك تلك على إلى ستحتاج أدخل املأ خذ",
         "",
-        "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب")
+        "صندوق علبة درج باب غطاء لوح مفتاح قفل بطاقة ورقة رسالة كتاب صفحة قطعة شيء سطر كلمة رقم رمز علامة جانب ركن قاع يد طاولة بيت جدار زجاج خشب "
+        + "سنة سنوات شهر أشهر أسبوع أسابيع يوم أيام ساعة ساعات دقيقة دقائق")
     {
         Shows = "تخرج يخرج فتخرج فيخرج تجد ستجد هناك توجد يوجد تسقط يسقط فتسقط فيسقط إنها إنه هي هو فيه فيها",
         Holders = "زجاجة قنينة كيس صرة كتلة قطعة لفة بكرة حزمة ربطة رزمة كرة عود",

@@ -104,7 +104,6 @@ internal static class ProverbsIn
         + "no spring chicken, through the lens of, lens of history, mask the fact, curtain call, curtain raiser, wet blanket, blanket ban, "
         + "blanket statement, pillow talk, gate crash, gate crasher, at the helm, rule of thumb, rulers paid, king’s ransom, queen bee, "
         + "prince charming, clown around, puppet government, mirror site, torch relay, lamp post, the plot thickens, comb through, "
-        + "once a year, twice a year, times a year, once a day, twice a day, times a day, once a week, twice a week, once a month, "
         + "combs through, combed through, combing through, drill down, fire drill, chip off the old block, chip on his shoulder, "
         + "chip on her shoulder, chip on your shoulder, chip on my shoulder, stumbling block, writer’s block, building block, square one, "
         + "bottle up, bottled up, hit the bottle, scale back, scaled back, punch line, punches line, pull no punches, punch above, "
