@@ -296,7 +296,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             // Where another word of its name is said as well, the search for names apart judges.
             if (ending.Others is { } others && !objects.StandHandled(text, ids, source, first, ending.Written)
-                && !objects.StandPut(text, ids, source, first, ending.Written, ending.IsCommon)
+                && (IsPartedFrom(others, text, first) || !objects.StandPut(text, ids, source, first, ending.Written, ending.IsCommon))
                 && !objects.StandShown(text, ids, source, first, ending.Written, ending.IsCommon)
                 && (ending.IsCommon || HasAny(text, others) || !objects.StandAlone(text, ids, source, first, ending.Written)))
                 continue;
@@ -327,6 +327,10 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (at < ids.Length && GoesOn(text.Words[at]))
             Step(node, first, at, text, ids, source, found);
     }
+
+    // "A hive, tool in hand": a mark parts the words of a name.
+    private static bool IsPartedFrom(HashSet<string> others, FoldedText text, int at) =>
+        at > 0 && text.Words[at].Parting >= Parting.Comma && others.Contains(text.Of(text.Words[at - 1]).ToString());
 
     private static bool HasAny(FoldedText text, HashSet<string> words)
     {

@@ -259,9 +259,13 @@ internal sealed class Objects
     public bool StandAlone(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name) =>
         IsAlone(text, ids, at, name) && Stand(text, ids, source, at, at, name);
 
+    // "Ledgers" for a ledger: several are another thing.
+    private bool AreSeveral(FoldedText text, int at, string name) =>
+        text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds;
+
     private bool IsAlone(FoldedText text, ReadOnlySpan<int> ids, int at, string name)
     {
-        if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
+        if (AreSeveral(text, at, name))
             return false;
         if (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && belongsWritten.Contains(text.Of(text.Words[at + 1]).ToString()))
             return false;
@@ -278,7 +282,7 @@ internal sealed class Objects
     public bool StandPut(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon) =>
         !numbers.Language.IsUnspaced && presented.Is(text, ids, source, at, isCommon)
         && (presented.IsPlaced(text, ids, source, at) || !GoesOn(text, ids, at)) && Stand(text, ids, source, at, at, name)
-        && !(text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds);
+        && !AreSeveral(text, at, name);
 
     /// <summary>
     /// Whether a common noun is spoken of as a known thing, and beside it of what is done with it or where it is: "give the horse a shove", "the horse hides
@@ -289,7 +293,7 @@ internal sealed class Objects
 
     private bool IsHandled(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name)
     {
-        if (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds)
+        if (AreSeveral(text, at, name))
             return false;
         // "The owl's eyes unscrew."
         var isOwner = source[text.Words[at].End - 1] is 's' && source[text.Words[at].End - 2] is '\'' or '’';
@@ -326,7 +330,7 @@ internal sealed class Objects
 
     private bool IsShown(FoldedText text, ReadOnlySpan<int> ids, string source, int at, string name, bool isCommon)
     {
-        if (numbers.Language.IsUnspaced || (text.Of(text.Words[at])[^1] == 's' && name[^1] is not ('s' or 'x') && !numbers.Language.HasCompounds))
+        if (numbers.Language.IsUnspaced || AreSeveral(text, at, name))
             return false;
         var ends = at + 1 >= ids.Length || text.Words[at + 1].Parting >= Parting.Comma;
         if (numbers.Language.Code == "ar")
