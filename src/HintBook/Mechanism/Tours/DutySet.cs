@@ -75,8 +75,4 @@ internal sealed class DutySet
 
         return true;
     }
-
-    /// <summary>What is in it and in neither of two others, in order.</summary>
-    public IEnumerable<int> Besides(DutySet one, DutySet other) =>
-        Enumerable.Range(0, words.Length * Bits).Where(duty => Has(duty) && !one.Has(duty) && !other.Has(duty));
 }
