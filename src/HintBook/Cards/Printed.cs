@@ -62,7 +62,11 @@ internal abstract record Printed;
 /// <param name="FromRight">Whether it ends at <paramref name="X"/>.</param>
 /// <param name="RightToLeft">Whether its paragraph runs from right to left.</param>
 internal sealed record PrintedText(
-    double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false, bool RightToLeft = false) : Printed;
+    double X, double Baseline, string Text, Typeface Face, double Size, Tone Tone, bool FromRight = false, bool RightToLeft = false) : Printed
+{
+    /// <summary>Whether it runs from left to right even in a column that is mirrored.</summary>
+    public bool ReadsLeftToRight { get; init; }
+}
 
 /// <summary>A filled rectangle.</summary>
 internal sealed record PrintedBox(Rect Place, Tone Tone) : Printed;

@@ -29,7 +29,9 @@ internal static class WalkNumbers
         Console.WriteLine("|---|---|---|---|---|---|");
         if (only is not null && !boxes.ContainsKey(only))
             return Row(only, () => Reader.Read(only).Book ?? throw new InvalidOperationException($"{only} can't be read"));
-        return boxes.Where(box => only is null || box.Key == only).Select(box => Row(box.Key, box.Value)).Last();
+        foreach (var (name, made) in boxes.Where(box => only is null || box.Key == only))
+            Row(name, made);
+        return 0;
     }
 
     private static int Row(string name, Func<Book> made)

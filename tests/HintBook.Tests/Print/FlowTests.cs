@@ -1,5 +1,6 @@
 using CsCheck;
 using HintBook.Cards;
+using HintBook.Cards.Typesetting;
 using HintBook.Print.Booklets;
 using HintBook.Print.Flow;
 using HintBook.Print.Papers;
@@ -187,6 +188,24 @@ public class FlowTests
         Assert.Equal(["Set ", "CLOVER", ". Done"], Assert.Single(lines).Parts.Select(part => part.Text));
     }
 
+    // Unicode Standard Annex 9: a full stop runs as its paragraph does, so at the end of an English sentence it would stand at the left.
+    [Fact]
+    public void A_paragraph_without_Arabic_letters_reads_from_left_to_right_at_the_right_edge_of_an_Arabic_column()
+    {
+        var texts = Mirrored(new Run("Set "), new Run("CLOVER", Strong: true), new Run(". Done."));
+
+        Assert.Equal(["Set ", "CLOVER", ". Done."], texts.OrderBy(text => text.X).Select(text => text.Text));
+        Assert.Equal(Large.Width, texts.Max(text => text.X + Letters.Width(text.Text, text.Face, text.Size)), 6);
+        Assert.DoesNotContain(texts, text => text.RightToLeft);
+    }
+
+    [Theory]
+    [InlineData("اضبط CLOVER.")]
+    [InlineData("CLOVER: اضبط.")]
+    [InlineData("5173")]
+    public void Every_other_paragraph_of_an_Arabic_column_runs_from_right_to_left(string words) =>
+        Assert.All(Mirrored(new Run(words)), text => Assert.True(text.RightToLeft));
+
     // WCAG 2.2 wants 4.5 : 1 of text. What differs less than letters of the pattern do from each other is lost among them.
     [Fact]
     public void Under_a_red_filter_letters_show_and_without_it_they_are_as_light_as_the_pattern()
@@ -195,6 +214,9 @@ public class FlowTests
         Assert.InRange(FilterInk.Contrasts.Least, 3, 21);
         Assert.InRange(FilterInk.Contrasts.Bare, 1, 1.3);
     }
+
+    private static PrintedText[] Mirrored(params Run[] runs) =>
+        [.. (Large with { RightToLeft = true }).Set([new TextBlock([.. runs], Style)]).SelectMany(piece => piece.Things).OfType<PrintedText>()];
 
     private static TextBlock Text(int words) => TextBlock.Of(string.Join(' ', Enumerable.Repeat("honey", Math.Max(1, words))), Style) with { Before = 2 };
 

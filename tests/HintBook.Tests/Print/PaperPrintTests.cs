@@ -90,8 +90,9 @@ public class PaperPrintTests
         string[] lines =
         [
             .. BoxLabel.Layout(paper with { Plan = plan }).Pages[0].Pieces
-                .Where(placed => placed.Piece.ReadsLeftToRight)
-                .SelectMany(placed => placed.Piece.Things.OfType<HintBook.Cards.PrintedText>().GroupBy(text => text.Baseline))
+                .Select(placed => placed.Piece.Things.OfType<HintBook.Cards.PrintedText>().ToArray())
+                .Single(texts => texts.Any(text => text.Text.StartsWith("https://", StringComparison.Ordinal)))
+                .GroupBy(text => text.Baseline)
                 .Select(line => string.Concat(line.OrderBy(text => text.X).Select(text => text.Text)).TrimEnd()),
         ];
 

@@ -36,6 +36,13 @@ internal static class BidiLevels
         return false;
     }
 
+    /// <summary>Whether a text has letters that run from left to right, and none that run from right to left.</summary>
+    public static bool OnlyLeftToRight(string text)
+    {
+        var kinds = text.EnumerateRunes().Select(Of).ToHashSet();
+        return kinds.Contains(Kind.Left) && !kinds.Contains(Kind.Right) && !kinds.Contains(Kind.Arabic);
+    }
+
     /// <summary>The level of each UTF-16 unit: even from left to right, odd from right to left.</summary>
     public static byte[] In(string text, bool rightToLeft)
     {

@@ -7,7 +7,11 @@ namespace HintBook.Print.Flow;
 /// <summary>A line of text that has been set.</summary>
 /// <param name="Parts">Its words, each with where it begins and its weight.</param>
 /// <param name="Width">How long it is, in millimetres.</param>
-internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface Face)> Parts, double Width);
+internal sealed record SetLine(ImmutableArray<(double X, string Text, Typeface Face)> Parts, double Width)
+{
+    /// <summary>Whether it runs from left to right in every language: its paragraph has letters, and none that run from right to left.</summary>
+    public bool ReadsLeftToRight { get; init; }
+}
 
 /// <summary>
 /// Breaks words in two weights into lines, ragged at the right, where <see cref="LineBreaks"/> lets a line end. A word that is longer than a line is
@@ -32,8 +36,9 @@ internal static class LineBreaker
     /// <param name="runs">The words.</param>
     /// <param name="style">How they are set.</param>
     /// <param name="width">The length of a line, in millimetres.</param>
-    public static ImmutableArray<SetLine> Break(IEnumerable<Run> runs, TextStyle style, double width)
+    public static ImmutableArray<SetLine> Break(IReadOnlyCollection<Run> runs, TextStyle style, double width)
     {
+        var leftToRight = BidiLevels.OnlyLeftToRight(string.Concat(runs.Select(run => run.Text)));
         var lines = new List<List<Atom[]>> { new() };
         foreach (var word in Words(Atoms(runs, style.Face)).SelectMany(word => Fitting(word, style.Size, width)))
         {
@@ -48,7 +53,7 @@ internal static class LineBreaker
                 GiveCompany(lines[i - 1], lines[i], style.Size, width);
         }
 
-        return [.. lines.Select(line => Set([.. line.SelectMany(word => word)], style.Size))];
+        return [.. lines.Select(line => Set([.. line.SelectMany(word => word)], style.Size) with { ReadsLeftToRight = leftToRight })];
     }
 
     private static bool MustEnd(List<Atom[]> line) => line[^1][^1].After == After.MustEnd;

@@ -17,7 +17,7 @@ internal static class Mirroring
     {
         return piece with
         {
-            Things = piece.ReadsLeftToRight ? [.. Of(piece.Things, width).Select(LeftToRight)] : Of(piece.Things, width),
+            Things = Of(piece.Things, width),
             Lower = [.. piece.Lower.Select(lower => (lower.Height, Of(lower.Things, width)))],
         };
     }
@@ -27,15 +27,13 @@ internal static class Mirroring
             ? Moving.By(things, width - picture.Place.Width, 0)
             : [.. things.Select(thing => Of(thing, width))];
 
-    private static Printed LeftToRight(Printed thing) => thing is PrintedText text ? text with { RightToLeft = false } : thing;
-
     private static Printed Of(Printed thing, double width) => thing switch
     {
         PrintedText text => text with
         {
             X = width - text.X - (text.FromRight ? 0 : Letters.Width(text.Text, text.Face, text.Size)),
             FromRight = false,
-            RightToLeft = true,
+            RightToLeft = !text.ReadsLeftToRight,
         },
         PrintedBox box => box with { Place = Of(box.Place, width) },
         PrintedLine line => line with { X1 = width - line.X1, X2 = width - line.X2 },

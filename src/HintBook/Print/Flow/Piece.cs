@@ -32,9 +32,6 @@ internal sealed record Piece(double Height, ImmutableArray<Printed> Things)
     /// <summary>The parts of an item of a list or of a row of a table, which have tags of their own; empty for all else.</summary>
     public ImmutableArray<PiecePart> Parts { get; init; } = [];
 
-    /// <summary>Whether its lines run from left to right in every language, as those of an address do.</summary>
-    public bool ReadsLeftToRight { get; init; }
-
     /// <summary>Whether it is turned or tinted, so that nobody reads it in passing.</summary>
     public bool IsVeiled { get; init; }
 

@@ -94,7 +94,11 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
 
     private ImmutableArray<Piece> Text(TextBlock text)
     {
-        var lines = LineBreaker.Break(text.Runs, text.Style, Width - text.Indent);
+        ImmutableArray<SetLine> lines =
+        [
+            .. LineBreaker.Break(text.Runs, text.Style, Width - text.Indent)
+                .Select(line => line with { ReadsLeftToRight = line.ReadsLeftToRight || text.ReadsLeftToRight }),
+        ];
         if (lines is [{ Parts.IsEmpty: true }])
             return [];
         var words = string.Concat(text.Runs.Select(run => run.Text)).ReplaceLineEndings(" ");
@@ -105,7 +109,6 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
                 Role = text.Role,
                 Parts = text.Marker is null ? [] : PartsOf(text, lines, group.First, group.Count),
                 Continues = i > 0,
-                ReadsLeftToRight = text.ReadsLeftToRight,
                 WithNext = text.Role is Role.Title or Role.Heading or Role.Subheading,
                 Bookmark = i == 0 && text.Bookmark > 0 ? (text.Bookmark, words) : null,
             }),
@@ -120,7 +123,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         return [(0, 2), .. Enumerable.Range(2, lines - 4).Select(line => (line, 1)), (lines - 2, 2)];
     }
 
-    private static ImmutableArray<Printed> Things(TextBlock text, ImmutableArray<SetLine> lines, int first, int count)
+    private ImmutableArray<Printed> Things(TextBlock text, ImmutableArray<SetLine> lines, int first, int count)
     {
         var style = text.Style;
         var things = ImmutableArray.CreateBuilder<Printed>();
@@ -131,8 +134,7 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
             var baseline = (FirstBaseline * style.Size) + (i * style.LineHeight);
             if (first + i == 0)
                 things.AddRange(MarkerOf(text, baseline));
-            foreach (var (x, words, face) in lines[first + i].Parts)
-                things.Add(new PrintedText(text.Indent + x, baseline, words, face, style.Size, style.Tone));
+            things.AddRange(Line(lines[first + i], style, text.Indent, baseline));
         }
 
         return things.ToImmutable();
@@ -259,11 +261,14 @@ internal sealed record Setter(double Width, double Height, bool RightToLeft)
         return new(height, things) { Role = Role.Paragraph };
     }
 
-    private static IEnumerable<Printed> Lines(ImmutableArray<SetLine> lines, TextStyle style, double left, double top) =>
-        from line in lines.Index()
-        from part in line.Item.Parts
-        select new PrintedText(
-            left + part.X, top + (FirstBaseline * style.Size) + (line.Index * style.LineHeight), part.Text, part.Face, style.Size, style.Tone);
+    private IEnumerable<Printed> Lines(ImmutableArray<SetLine> lines, TextStyle style, double left, double top) =>
+        lines.SelectMany((line, i) => Line(line, style, left, top + (FirstBaseline * style.Size) + (i * style.LineHeight)));
+
+    // The parts of a line that reads from left to right are turned round before the column is mirrored, which turns them back.
+    private IEnumerable<PrintedText> Line(SetLine line, TextStyle style, double left, double baseline) =>
+        from part in line.Parts
+        let x = RightToLeft && line.ReadsLeftToRight ? line.Width - part.X - Letters.Width(part.Text, part.Face, style.Size) : part.X
+        select new PrintedText(left + x, baseline, part.Text, part.Face, style.Size, style.Tone) { ReadsLeftToRight = line.ReadsLeftToRight };
 
     private ImmutableArray<Piece> Table(TableBlock table)
     {
