@@ -68,7 +68,7 @@
     return joined;
   }
 
-  // Fields with their lengths in front: two bytes each, and a number is four.
+  // Each field stands behind its length, a uint16; a number is a uint32. Both are big-endian.
   function fields(values) {
     return join(values.map(function (value) {
       var bytes = typeof value === "string" ? new TextEncoder().encode(value)

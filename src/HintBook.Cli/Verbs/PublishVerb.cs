@@ -37,7 +37,7 @@ internal static class PublishVerb
         terminal.Say(findings, withNotes: false);
     }
 
-    private const string SaidThen = "So it was said at the last publish.";
+    private const string SaidThen = "This is what the last publish said; nothing has changed since.";
 
     private static string Told(Report report) => report.IsShelf ? ToldOfShelf(report) : ToldOfBook(report);
 

@@ -32,6 +32,9 @@ public sealed partial record PackingList
     /// <summary>How everything stands.</summary>
     public required ImmutableArray<StandingPart> Stands { get; init; }
 
+    /// <summary>The codes that are set on wheels: those are turned away from them. Of the list for all copies an answer may be empty.</summary>
+    public required ImmutableArray<Code> TurnedAway { get; init; }
+
     /// <summary>What somebody who opens the box uses up: it goes in fresh.</summary>
     public required ImmutableArray<Thing> Fresh { get; init; }
 
@@ -63,6 +66,7 @@ public sealed partial record PackingList
         {
             Contents = [.. book.Box.Things.GroupBy(thing => StemOf(thing, book.Box.Things)).Select(kind => new PackedKind(kind.Key, [.. kind]))],
             Stands = [.. book.Box.Parts.Select(part => new StandingPart(part, shipped[part.Id.Value]))],
+            TurnedAway = [.. book.Box.Codes.Where(code => code.Lock is WheelLock)],
             Fresh = [.. book.Box.Things.Where(thing => usedUp.Contains(thing.Id.Value))],
             Power =
             [
@@ -70,7 +74,8 @@ public sealed partial record PackingList
                     .DistinctBy(caution => (caution.Kind, caution.Note)),
             ],
             ForThePost = [.. book.ForThePost.Select(text => text.Value)],
-            Papers = [.. PaperKinds.WantedBy(book).Order().Select(kind => Paper(kind, book, [.. clues]))],
+            // A card carries the address of a page.
+            Papers = [.. PaperKinds.WantedBy(book).Where(kind => kind != PaperKind.Cards || book.Address is not null).Order().Select(kind => Paper(kind, book, [.. clues]))],
             WithoutPlace = [.. book.Box.Things.Where(thing => thing.Starts == Thing.Hidden && string.IsNullOrWhiteSpace(thing.Place))],
         };
     }

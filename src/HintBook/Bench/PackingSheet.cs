@@ -3,6 +3,7 @@ using System.Globalization;
 using HintBook.Books;
 using HintBook.Cards;
 using HintBook.Checking;
+using HintBook.Pages;
 using HintBook.Photos;
 using HintBook.Print;
 using HintBook.Print.Flow;
@@ -41,7 +42,12 @@ public static class PackingSheet
             TextBlock.Of(words.LocalRules, style.Quiet) with { Before = style.Gap * 0.6 },
             .. Part(words["print_packing_in"], [.. list.Contents.SelectMany(kind => Kind(paper, kind, style))]),
             TextBlock.Of(words.Say("print_packing_all", ("count", Number(list.Count))), style.Subheading) with { Before = style.Gap },
-            .. Part(words["print_packing_stands"], [.. list.Stands.SelectMany(stands => Standing(paper, stands, style))]),
+            .. Part(
+                words["print_packing_stands"],
+                [
+                    .. list.Stands.SelectMany(stands => Standing(paper, stands, style)),
+                    .. list.TurnedAway.Select(code => BenchPaper.Tick(TurnedAway(code, words), style)),
+                ]),
             .. Ticked(words["print_fresh"], list.Fresh.Select(thing => thing.Name)),
             .. Part(words["print_packing_power"], [.. list.Power.Select(caution => BenchPaper.Tick(caution.Note ?? words.NameOf(caution.Kind), style))]),
             .. Ticked(words["print_packing_post"], list.ForThePost),
@@ -94,6 +100,9 @@ public static class PackingSheet
             return [line];
         return PaperBook.WithPhotos([line], [.. paper.Photos([photo], photo.Place, PictureWidth, PictureHeight, style)]);
     }
+
+    private static string TurnedAway(Code code, ThemeWords words) =>
+        $"{Capital(code.Name)}: {words["print_packing_turned"]}{(code.Answer.Value.Length == 0 ? "" : $" ({code.Answer.Value})")}";
 
     private static string PaperName(PaperBook paper, PackedPaper packed) => packed.Kind switch
     {

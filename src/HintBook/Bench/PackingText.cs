@@ -20,7 +20,8 @@ public static class PackingText
         var copy = serial is null ? "" : $", copy {serial}";
         text.Append(CultureInfo.InvariantCulture, $"“{book.Title.Value}”{copy}: {Words.Count(list.Count, "thing")} to pack\n");
         Part(text, "In the box", list.Contents.Select(Contents));
-        Part(text, "How it stands", list.Stands.Select(stands => $"{stands.Part.Name}: {stands.Part.Say(stands.Position)}{Where(stands.Part.Place)}"));
+        var stands = list.Stands.Select(each => $"{each.Part.Name}: {each.Part.Say(each.Position)}{Where(each.Part.Place)}");
+        Part(text, "How it stands", stands.Concat(list.TurnedAway.Select(code => $"{code.Name}: wheels turned away from {CodeOf(code)}")));
         Part(text, "Goes in fresh", list.Fresh.Select(thing => thing.Name));
         Part(text, "Cells and charge", list.Power.Select(Power));
         Part(text, "For the journey", list.ForThePost);
@@ -66,6 +67,10 @@ public static class PackingText
         foreach (var stands in list.Stands)
             json.WriteString(stands.Part.Id.Value, stands.Position);
         json.WriteEndObject();
+        json.WriteStartObject("turned-away-from");
+        foreach (var code in list.TurnedAway)
+            json.WriteString(code.Id.Value, code.Answer.Value);
+        json.WriteEndObject();
         Names(json, "fresh", list.Fresh.Select(thing => thing.Id.Value));
         Names(json, "power", list.Power.Select(caution => Cautions.NameOf(caution.Kind)));
         Names(json, "for-the-post", list.ForThePost);
@@ -93,6 +98,8 @@ public static class PackingText
         foreach (var line in all)
             text.Append(CultureInfo.InvariantCulture, $"  [ ] {line}\n");
     }
+
+    private static string CodeOf(Code code) => code.Answer.Value.Length == 0 ? "the copy's code" : code.Answer.Value;
 
     private static string Power(Caution caution) => Cautions.NameOf(caution.Kind) + (caution.Note is { } note ? $": {note}" : "");
 

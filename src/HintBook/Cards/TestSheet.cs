@@ -5,7 +5,8 @@ namespace HintBook.Cards;
 
 /// <summary>
 /// A sheet of two sides that tells what a printer does: a square of 100 mm and rulers to measure, and scales on which, against the light, the offset of the
-/// backs is read off: a cross on the front, and on the back two scales of ±10 mm around where it should meet.
+/// backs is read off: a cross on the front, and on the back two scales of ±10 mm around where it should meet, with the entry of
+/// <c>book.yaml</c> that the two numbers go into.
 /// </summary>
 internal static class TestSheet
 {
@@ -19,7 +20,10 @@ internal static class TestSheet
         var (page, x, y) = (sheet.Page, sheet.Page.Width / 2, sheet.Page.Height / 2);
         Rect square = new(x - (Side / 2), y - (Side / 2), Side, Side);
         yield return new(page, [.. Rulers(page), .. Square(square), .. Cross(x, y, Most), Label(x + 2, square.Bottom - 2, "100 mm")]);
-        yield return new(page, [.. Scales(x, y), Label(x + Most + 2, y + 1, "+x"), Label(x + 2, y + Most + 4, "+y")]);
+        yield return new(page,
+        [
+            .. Scales(x, y), Label(x + Most + 2, y + 1, "+x"), Label(x + 2, y + Most + 4, "+y"), Label(x + 2, y + Most + 10, "print: { offset: [ x, y ] }"),
+        ]);
     }
 
     private static PrintedText Label(double x, double baseline, string text) => new(x, baseline, text, Typeface.Regular, Text, Tone.Ink);

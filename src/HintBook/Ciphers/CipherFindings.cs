@@ -75,7 +75,13 @@ internal static class CipherFindings
         $"There is no way of reading called “{step.Way}”.",
         Nearest.To(step.Way.Value, Ways.Names) is { } near
             ? $"Write instead: {near}"
+        : WaysLike(step.Way.Value) is { Length: > 0 } like ? $"Write instead: {Words.List(like.Select(name => $"“{name}”"), "or")}."
             : $"Known are {Words.List(Ways.Names.Select(name => $"“{name}”"))}.");
+
+    // Those with the word in their names, its plural aside.
+    private static string[] WaysLike(string word) => word.TrimEnd('s') is { Length: > 3 } stem
+        ? [.. Ways.Names.Where(name => name.Contains(stem, StringComparison.OrdinalIgnoreCase)).OrderBy(name => name.IndexOf(stem, StringComparison.Ordinal))]
+        : [];
 
     public static Finding BadArgument(ReadingStep step, string why, WayArgument? told) => BadArgumentCode.At(
         step.At,

@@ -23,10 +23,16 @@ internal static class HandlingFindings
             : $"Each of these lies behind the next, and the last behind the first: {string.Join(" ← ", circle.Append(circle[0]).Select(id => $"“{id}”"))}.",
         "Take one of them out of the “behind” of another.");
 
-    public static Finding NeverOpen(Named named, Cause cause) => NeverOpenCode.At(
+    /// <param name="named">What lies there.</param>
+    /// <param name="cause">What it waits for.</param>
+    /// <param name="opensByItself">Whether a reaction opens it, set off by the very move that takes what lies there.</param>
+    public static Finding NeverOpen(Named named, Cause cause, bool opensByItself) => NeverOpenCode.At(
         PlaceOf(named),
         $"What “{named.Id.Value}” lies behind never opens. {cause.Why}",
-        $"Correct its “behind” if it lies somewhere else. {cause.Help}",
+        opensByItself
+            ? $"One move sets off what opens by itself and takes “{named.Id.Value}” as well. Write two under “moves:” of that stage: first what sets it off, "
+                + $"then “{{ name: take {named.Name}, gives: [ {named.Id.Value} ] }}”."
+            : $"Correct its “behind” if it lies somewhere else. {cause.Help}",
         cause.Related);
 
     public static Finding PlaceInWordsOnly(Named named, Part part) => PlaceInWordsOnlyCode.At(

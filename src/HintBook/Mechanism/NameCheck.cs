@@ -33,7 +33,7 @@ public static class NameCheck
                 .Where(id => book.KnowsAllStages && !stages.Contains(id.Value))
                 .Select(id => NameFindings.NoStage(id, stages)),
             .. book.AllPhotos.SelectMany(photo => photo.Shows)
-                .Where(shown => !names.ContainsKey(shown.Value)).Select(shown => NameFindings.Unknown(shown, names.Keys)),
+                .Where(shown => !names.ContainsKey(shown.Value)).Select(shown => NameFindings.Unknown(shown, names)),
         ];
         return all;
     }
@@ -49,7 +49,7 @@ public static class NameCheck
     private static IEnumerable<Finding> InPosition(InPosition condition, Dictionary<string, Named> names)
     {
         if (!names.TryGetValue(condition.Name.Value, out var named))
-            return [NameFindings.Unknown(condition.Name, names.Keys)];
+            return [NameFindings.Unknown(condition.Name, names)];
         if (condition.Positions.IsEmpty && named.Attained is null)
             return [NameFindings.BarePart(condition.Name, named)];
         return condition.Positions.Where(position => !named.Positions.Contains(position.Value))
@@ -58,7 +58,7 @@ public static class NameCheck
 
     private static IEnumerable<Finding> InChanges(ImmutableArray<Change> changes, Dictionary<string, Named> names) =>
         changes.SelectMany<Change, Finding>(change =>
-            !names.TryGetValue(change.Name.Value, out var named) ? [NameFindings.Unknown(change.Name, names.Keys)]
+            !names.TryGetValue(change.Name.Value, out var named) ? [NameFindings.Unknown(change.Name, names)]
             : named.Positions.Contains(change.Position.Value) ? []
             : change.Position.At == change.Name.At ? [NameFindings.NoThing(change.Name, named, named.Positions[^1])]
             : [NameFindings.NoPosition(change.Position, named)]);
@@ -68,7 +68,7 @@ public static class NameCheck
         .. InConditions(step.Needs, names),
         .. from name in step.PutBack
            where names.GetValueOrDefault(name.Value) is not Thing
-           select names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named, named.Positions[0]) : NameFindings.Unknown(name, names.Keys),
+           select names.TryGetValue(name.Value, out var named) ? NameFindings.NoThing(name, named, named.Positions[0]) : NameFindings.Unknown(name, names),
         .. InChanges(step.Changes, names),
     ];
 

@@ -10,19 +10,28 @@ internal static class NameFindings
     public static readonly FindingCode NoPositionCode = new("HB2102", Severity.Error, "a position that doesn't exist");
     public static readonly FindingCode BarePartCode = new("HB2103", Severity.Error, "a part without its position");
     public static readonly FindingCode NoThingCode = new("HB2104", Severity.Error, "something that can't be held or known");
+    private const int MostListed = 20;
+
     public static readonly FindingCode NoStageCode = new("HB2105", Severity.Error, "a stage that doesn't exist");
 
-    public static Finding Unknown(Located<string> name, IEnumerable<string> declared) => UnknownCode.At(
+    public static Finding Unknown(Located<string> name, IReadOnlyDictionary<string, Named> declared) => UnknownCode.At(
         name.At,
         $"Nothing in book.yaml is called “{name.Value}”.",
-        Nearest.To(name.Value, declared) is { } near
+        (Nearest.To(name.Value, declared.Keys) ?? CalledSo(name.Value, declared)) is { } near
             ? $"Write instead: {near}"
-            : "Declare it in book.yaml under “parts”, “things”, “facts” or “codes”.");
+            : $"Declare it in book.yaml. Under “things”, for example, write “{name.Value}: {{ name: {name.Value.Replace('-', ' ')} }}”; "
+                + "the other places are “parts”, “facts” and “codes”.");
+
+    // People write what a thing is called in place of its id.
+    private static string? CalledSo(string name, IReadOnlyDictionary<string, Named> declared) =>
+        declared.Values.FirstOrDefault(named => Words.Hyphenated(named.Name).Equals(name, StringComparison.OrdinalIgnoreCase))?.Id.Value;
 
     public static Finding NoPosition(Located<string> position, Named named) => NoPositionCode.At(
         position.At,
         $"“{named.Id.Value}” has no position “{position.Value}”.",
-        $"Write instead: {Words.List(named.Positions.Take(20).Select(p => $"“{p}”"), "or")}.",
+        Nearest.To(position.Value, named.Positions) is { } near ? $"Write instead: {near}"
+        : named.Positions.Length <= MostListed ? $"Write instead: {Words.List(named.Positions.Select(each => $"“{each}”"), "or")}."
+        : $"Write instead one of its {named.Positions.Length} positions: they go from “{named.Positions[0]}” to “{named.Positions[^1]}”.",
         new Related(named.Id.At, "It is declared here."));
 
     public static Finding BarePart(Located<string> name, Named part) => BarePartCode.At(

@@ -198,9 +198,11 @@ public static class SolutionText
     {
         < 90 => Words.Count((int)Math.Ceiling(seconds), "second"),
         < 90 * 60 => Words.Count((int)Math.Ceiling(seconds / 60), "minute"),
-        < 48 * 3600 => Words.Count((int)Math.Ceiling(seconds / 3600), "hour"),
+        < 48 * 3600 => Hours((int)Math.Ceiling(seconds / 60)),
         _ => $"{Thousands(new BigInteger(Math.Ceiling(seconds / 86400)))} days",
     };
+
+    private static string Hours(int minutes) => Words.Count(minutes / 60, "hour") + (minutes % 60 == 0 ? "" : $" {Words.Count(minutes % 60, "minute")}");
 
     private static string OnALine(IReadOnlyCollection<Step> way) => way.Count <= MostMovesOnALine
         ? string.Join("; ", way)

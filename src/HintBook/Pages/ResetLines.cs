@@ -39,11 +39,21 @@ internal sealed class ResetLines
         {
             var before = step.Leaves.Length > 1 ? box.AsItStands() : null;
             Follow(box, [step]);
-            lines.AddRange(InStep(step, before, box));
+            foreach (var line in InStep(step, before, box))
+            {
+                if (lines is [.., var last] && GoesOn(last, line))
+                    lines.RemoveAt(lines.Count - 1);
+                lines.Add(line);
+            }
         }
 
         return lines.ToImmutable();
     }
+
+    // A part that is turned twice, with nothing else moving, is turned once to where it ends.
+    private static bool GoesOn(ResetLine first, ResetLine then) =>
+        first is { Step.Kind: StepKind.FreeMove, Labels: [var from], Moved.Length: 1 }
+        && then is { Step.Kind: StepKind.FreeMove, Labels: [var to] } && from.Name == to.Name;
 
     /// <summary>The lines of a stage by themselves, as its undos are written from the last to the first: where there is no plan.</summary>
     public IEnumerable<ResetLine> Of(Stage stage) =>

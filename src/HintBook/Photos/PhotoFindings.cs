@@ -85,7 +85,8 @@ internal static class PhotoFindings
     private static Finding OfMissingAlt(Photo photo) => NoAlt.At(
         photo.File.At,
         $"“{photo.File}” has no words for a reader who can't see it.",
-        "Add alt: with one sentence on what the picture shows, and no more than the place where it stands may tell.");
+        $"Write instead of the file alone: {{ file: {photo.File}, alt: \"…\" }}, with one sentence on what the picture shows, and no more than the place "
+            + "where it stands may tell.");
 
     private static string Mebibytes(long bytes) => $"{(bytes + (1 << 20) - 1) >> 20} MB";
 }

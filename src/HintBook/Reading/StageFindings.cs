@@ -43,7 +43,7 @@ internal static class StageFindings
         "The line “---” above the keys isn't the first line of the file.", "Take out what stands above it, empty lines too.");
 
     public static Finding FrontMatterOpen(SourceFile file) => NoFrontMatterCode.At(file.Top,
-        "The keys at the top of this file have no end.", "Put a line “---” between the keys and “# Nudge”.");
+        "The entries at the top of this file have no end.", "Put a line “---” between the entries and “# Nudge”.");
 
     public static Finding TierMissing(SourceFile file, string tier, string heading) => TierMissingCode.At(file.Top,
         $"The stage has no {tier}.",
@@ -90,7 +90,7 @@ internal static class StageFindings
         var bare = Path.GetExtension(name) is { Length: > 1 } last && last.Any(char.IsLetter) ? name[..^last.Length] : name;
         var number = string.Concat(bare.TakeWhile(char.IsAsciiDigit));
         var id = Words.Hyphenated(bare[number.Length..]).Trim('_');
-        return id.Length == 0 || number.Length > 9 ? null : $"{(number.Length == 0 ? "10" : number)}-{id}{ending}";
+        return id.Length == 0 || number.Length > 9 ? null : $"{(number.Length == 0 ? "10" : number.PadLeft(2, '0'))}-{id.ToLowerInvariant()}{ending}";
     }
 
     public static Finding EntryInText(Span at, bool markdown) => EntryInTextCode.At(at,

@@ -8,7 +8,7 @@ internal static class SittingWords
 {
     /// <summary>What is said where so few times were noted that the middle of them tells little.</summary>
     public const string FewTimes =
-        "Of a stage with fewer than six times nobody can say how long it takes most people; its middle is a hint and no more.";
+        "With fewer than six times, how long a stage takes most people isn't known; the middle one is a rough guide.";
 
     /// <summary>Minutes as a number, with one digit behind the point where it needs one.</summary>
     public static string Number(double minutes) => minutes.ToString("0.#", CultureInfo.InvariantCulture);

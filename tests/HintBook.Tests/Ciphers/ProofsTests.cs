@@ -113,6 +113,15 @@ public class ProofsTests
         Assert.Equal("Write instead: number-words", finding.Help);
     }
 
+    [Fact]
+    public void HB4201_an_unknown_way_is_answered_with_those_that_have_its_word_in_their_names()
+    {
+        var finding = Assert.Single(Prove(Number("12", "one two", "words")).Findings);
+
+        Assert.StartsWith("Write instead: “word-lengths”, “words-in-lines”, ", finding.Help, StringComparison.Ordinal);
+        Assert.EndsWith("or “count-number-words”.", finding.Help, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("caesar")]
     [InlineData("caesar", "left")]

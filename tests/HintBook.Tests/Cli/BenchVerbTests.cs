@@ -129,6 +129,20 @@ public sealed class BenchVerbTests : IDisposable
         Assert.Contains("the roof: on the cabinet", said.Out, Sensitive);
         Assert.Contains("For the journey", said.Out, Sensitive);
         Assert.Contains("18 cards", said.Out, Sensitive);
+        Assert.Contains(": wheels turned away from 5173", said.Out, Sensitive);
+    }
+
+    [Fact]
+    public void The_packing_list_of_a_copy_names_its_own_code_and_no_card_where_the_book_has_no_address()
+    {
+        File.WriteAllText(Path.Combine(desk.Book, "copies.yaml"), TwoCopies);
+        desk.Change("book.yaml", "answer: \"0420\"", "answer: { copy: number }");
+        desk.Change("book.yaml", "\naddress:", "\n# address:");
+
+        var said = Said.By("packing", desk.Book, "--copy", "007");
+
+        Assert.Contains(": wheels turned away from 4821", said.Out, Sensitive);
+        Assert.DoesNotContain("cards", said.Out, Sensitive);
     }
 
     [Fact]

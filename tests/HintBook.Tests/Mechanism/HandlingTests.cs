@@ -133,6 +133,15 @@ public class HandlingTests
     }
 
     [Fact]
+    public void A_move_that_takes_what_opens_by_itself_after_it_is_told_to_be_two_moves()
+    {
+        var book = new BoxBuilder().Part("bolt", "in", "out").Part("door", "shut", "open").Thing("key").Behind("key", "door=open")
+            .Reaction("bolt=out", "door=open").Stage("bolt", "", "bolt=out, key").Goal("key").Build();
+        var finding = Assert.Single(Solving.Of(book).Findings, finding => finding.Code.Id == "HB2107");
+        Assert.Contains("{ name: take key, gives: [ key ] }", finding.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Things_that_lie_behind_each_other_are_told_once()
     {
         var book = new BoxBuilder()

@@ -39,11 +39,14 @@ internal sealed class Hands
             hands.Make(step);
         var planned = new Hands(hands);
         var lines = new Queue<ResetLine>(printed);
-        foreach (var step in plan.Plan)
+        foreach (var (i, step) in plan.Plan.Index())
         {
             if (planned.Refuses(step) is { } needs)
                 return needs;
             planned.Make(step);
+            // Of two turns of one part, one after the other, only the second has a line.
+            if (i + 1 < plan.Plan.Length && IsTurnedOn(step, plan.Plan[i + 1]) && lines.TryPeek(out var next) && !ReferenceEquals(next.Step, step))
+                continue;
             while (lines.TryPeek(out var line) && ReferenceEquals(line.Step, step))
             {
                 if (hands.Do(lines.Dequeue()) is { } wrong)
@@ -56,6 +59,9 @@ internal sealed class Hands
 
         return lines.Count > 0 ? $"{lines.Count} lines belong to no step" : hands.NotBack();
     }
+
+    private static bool IsTurnedOn(Step step, Step next) =>
+        step is { Kind: StepKind.FreeMove, Leaves: [var here] } && next is { Kind: StepKind.FreeMove, Leaves: [var there] } && here.Name == there.Name;
 
     /// <summary>The names of what moves with each line, reactions included.</summary>
     public static List<HashSet<string>> MovedBy(Book book, ResetPlan plan, IEnumerable<ResetLine> lines)

@@ -49,6 +49,18 @@ public partial class ResetListTests
     }
 
     [Fact]
+    public void A_dial_that_is_turned_position_by_position_is_told_once_with_where_it_ends()
+    {
+        var book = new BoxBuilder().Dial("dial", round: false, "a", "b", "c", "d").Part("lid", "shut", "open")
+            .Stage("lid", "dial=d", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();
+        var plan = Surveyor.Survey(book, whole: true).Survey!.WayBack;
+
+        Assert.True(plan.Plan.Count(step => step.Kind == StepKind.FreeMove) > 1);
+        var turned = Assert.Single(Lines(ResetList.Build(book, plan)), line => line.Labels.Any(label => label.Name == "dial"));
+        Assert.Equal("a", Assert.Single(turned.Labels).Position);
+    }
+
+    [Fact]
     public void The_photo_of_a_position_stands_with_the_line_that_brings_a_part_there()
     {
         var built = new BoxBuilder().Part("lid", "shut", "open").Stage("lid", "", "lid=open", undo: BoxBuilder.Undo("", "lid=shut")).Goal("lid=open").Build();

@@ -139,7 +139,7 @@ public sealed class ShelfTests : IDisposable
         Assert.Contains("HB7305", first.Error, StringComparison.Ordinal);
         Assert.Equal(
             WithoutProgress(first.Error),
-            WithoutProgress(second.Error).Replace(" So it was said at the last publish.", "", StringComparison.Ordinal)
+            WithoutProgress(second.Error).Replace(" This is what the last publish said; nothing has changed since.", "", StringComparison.Ordinal)
                 .Replace("Said at the last publish, of the same files:\n", "", StringComparison.Ordinal));
         Assert.Equal(before, BookAndOutput.Tree(folder));
 

@@ -60,6 +60,9 @@ public sealed class AsPeopleWriteTests : IDisposable
     [InlineData("sign:It is shut.", "Write instead: sign: It is shut.")]
     [InlineData("sign: The lid: it is shut.", "Write instead: sign: \"The lid: it is shut.\"")]
     [InlineData("sign: \"Lid\" stands on it.", "Write instead: sign: '\"Lid\" stands on it.'")]
+    [InlineData("sign: 'You don't know.'", "Write instead: sign: \"You don't know.\"")]
+    [InlineData("sign: It is shut.\nphotos:\n  clue: card.jpg\n    alt: The lid", "Write both in braces: clue: { file: card.jpg, alt: … }")]
+    [InlineData("sign: It is shut.\nphotos:\n  clue: card.jpg   # as it was\n    alt: The lid", "Write both in braces: clue: { file: card.jpg, alt: … }")]
     [InlineData("sign: @home", "If this is a text, write instead: sign: \"@home\"")]
     [InlineData("sign: It is shut.\nneeds: lid: open", "Write instead: needs: [ { lid: open } ]")]
     [InlineData("sign: It is shut.\ndoes: lid: open", "Write instead: does: { lid: open }")]
@@ -82,6 +85,39 @@ public sealed class AsPeopleWriteTests : IDisposable
         var finding = Only("  sign: It is shut.", title: "title: The lid\n");
         Assert.Equal(("HB1101", 3, "sign"), (finding.Code.Id, finding.Place().Line, finding.At.Text));
         Assert.Equal("Begin both in the same column.", finding.Help);
+    }
+
+    [Theory]
+    [InlineData("undo:\n  put-back: [ honey ]\n says: Lay it back.   # how", "says", "it has 1 space before it, and “put-back” above it has 2")]
+    [InlineData("moves:\n  - name: lift it\n   does: { lid: open }   # how", "does", "it has 3 spaces before it, and “name” above it has 4")]
+    public void A_line_in_a_column_of_its_own_is_told_as_that_and_not_by_the_remark_behind_it(string keys, string at, string columns)
+    {
+        var finding = Only($"sign: It is shut.   # so far\n{keys}");
+        Assert.Equal(("HB1101", at), (finding.Code.Id, finding.At.Text));
+        Assert.Contains(columns, finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_danger_in_the_place_of_its_entry_is_told_once_with_the_entry()
+    {
+        var finding = Only("sign: It is shut.\ncautions:\n  - small-parts: The pin is small.");
+        Assert.Equal(
+            ("HB1201", "Write instead: kind: small-parts, and below it “note:” with what you want to say about it"), (finding.Code.Id, finding.Help));
+    }
+
+    [Fact]
+    public void Values_without_their_braces_and_names_are_told_once_with_an_example()
+    {
+        book.With("photos/lid.jpg", "x");
+        var finding = Only("sign: It is shut.\nphotos: { answer: { file: lid.jpg, marks: [ 41, 63, the catch ] } }");
+        Assert.Equal(("HB1203", "Write instead: [ { at: [ 41, 63 ], says: the catch } ], for example."), (finding.Code.Id, finding.Help));
+    }
+
+    [Fact]
+    public void A_file_that_is_named_with_its_folder_is_told_with_its_name_alone()
+    {
+        book.With("photos/lid.jpg", "x").With("stages/01-the-lid.md", BookOnDisk.Stage("gives: [ honey ]\nphotos: { clue: photos/lid.jpg }"));
+        Assert.Contains(book.Findings().All, finding => finding.Help == "Write instead: lid.jpg");
     }
 
     [Fact]
@@ -178,8 +214,8 @@ public sealed class AsPeopleWriteTests : IDisposable
     }
 
     [Theory]
-    [InlineData("stages/3 The Tray.docx", "“3-The-Tray.md”")]
-    [InlineData("stages/3_the_tray.txt", "“3-the_tray.md”")]
+    [InlineData("stages/3 The Tray.docx", "“03-the-tray.md”")]
+    [InlineData("stages/3_the_tray.txt", "“03-the_tray.md”")]
     public void A_file_that_would_be_a_stage_but_for_its_name_is_told_first(string file, string right)
     {
         var finding = book.With(file, BookOnDisk.Stage()).With("stages/01-the-lid.md", "no keys").Findings().All[0];

@@ -76,8 +76,26 @@ internal static class SolutionFindings
         foreach (var (variable, when) in machine.Behind.OrderBy(behind => behind.Key))
         {
             if (machine.Variables[variable].Named is { } named && when is not [{ Literals.IsEmpty: true }] && !waiting.Holds(when))
-                yield return HandlingFindings.NeverOpen(named, waiting.Of(new Asker($"“behind” of “{named.Id}”", when, [], named.Behind ?? [])));
+            {
+                var cause = waiting.Of(new Asker($"“behind” of “{named.Id}”", when, [], named.Behind ?? []));
+                yield return HandlingFindings.NeverOpen(named, cause, OpensByItself(machine.Book, named));
+            }
         }
+    }
+
+    // A hand takes what the move itself lays open; what a reaction opens comes after it.
+    private static bool OpensByItself(Book book, Named named)
+    {
+        var opened = (named.Behind ?? []).OfType<InPosition>()
+            .SelectMany(one => one.Positions.Select(position => (one.Name.Value, position.Value))).ToHashSet();
+        var moves = book.Stages.SelectMany(stage => stage.Moves).Concat(book.Box.Moves);
+        return moves.Where(move => move.Changes.Any(change => change.Given && change.Name.Value == named.Id.Value))
+            .Any(move => book.Box.Reactions.Any(reaction => reaction.Changes.Any(Opens) && reaction.When.OfType<InPosition>().Any(SetOffBy(move))));
+
+        bool Opens(Change change) => opened.Contains((change.Name.Value, change.Position.Value));
+
+        static Func<InPosition, bool> SetOffBy(Move move) => when => move.Changes.Any(change =>
+            change.Name.Value == when.Name.Value && when.Positions.Any(position => position.Value == change.Position.Value));
     }
 
     // What was in the hand on every way to a stage and is never hidden again can be given there only out of a slot that it names.

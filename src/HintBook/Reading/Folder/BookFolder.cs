@@ -192,7 +192,9 @@ public sealed class BookFolder
             var names = NamesIn(here);
             if (!names.Contains(step))
             {
-                findings.Add(FolderFindings.Missing(named, folder, sameButForCase: names.FirstOrDefault(IsSameButForCase(step)), Text.Nearest.To(step, names)));
+                var alone = step == folder && File.Exists(Path.Combine(Root, named.Value)) ? named.Value[(folder.Length + 1)..] : null;
+                findings.Add(FolderFindings.Missing(
+                    named, folder, sameButForCase: names.FirstOrDefault(IsSameButForCase(step)), alone ?? Text.Nearest.To(step, names)));
                 return null;
             }
 

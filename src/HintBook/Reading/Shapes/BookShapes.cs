@@ -9,7 +9,7 @@ internal static partial class BookShapes
     private static readonly TextShape Text = new("a text");
     private static readonly TextShape Name = new("a name of letters, digits and hyphens", NamePattern(), "hive-tool", Bare.WholeNumbers);
     private static readonly TextShape Path = new("a file name", Example: "card.jpg");
-    private static readonly TextShape Span = new("a length of time", DurationPattern(), "20 min", Bare.Never);
+    private static readonly TextShape Span = new("a length of time in s, min or h", DurationPattern(), "20 min", Bare.Never);
     private static readonly TextShape Time = new("a time in the film", TimePattern(), "2:16", Bare.Seconds);
 
     private static readonly TextShape WebAddress =

@@ -99,6 +99,13 @@ internal sealed class ShapeCheck
     {
         if (list.Items.Length < shape.Least || list.Items.Length > shape.Most)
             findings.Add(says.WrongLength(list, key, shape));
+        // One group, written without its braces and names, is told once.
+        if (shape.Item is FieldsShape && list.Items.Length > 1 && list.Items.All(item => item is YamlScalar))
+        {
+            findings.Add(says.WrongKind(list, key, shape));
+            return;
+        }
+
         foreach (var item in list.Items)
             Check(item, shape.Item, key);
     }
@@ -138,7 +145,7 @@ internal sealed class ShapeCheck
                     .Where(j => IsAboveItsEntries(map, j, shape)).Select(j => map.Entries[j].Key.Value).FirstOrDefault();
                 var before = value is YamlScalar { IsEmpty: true } && i > 0 && IsAfterAComma(key) ? map.Entries[i - 1] : null;
                 findings.Add(ShapeFindings.UnknownKey(key, shape, above, before));
-                meant.Add(ShapeFindings.NearestKey(key.Value, shape) ?? "");
+                meant.Add(ShapeFindings.NearestKey(key.Value, shape) ?? ShapeFindings.FieldWithTheWord(key.Value, shape) ?? "");
             }
         }
 

@@ -28,16 +28,22 @@ internal sealed partial class ShapeFindings(OwnWords own)
         : before is { Value: YamlScalar { IsEmpty: false } text } ? "A comma ends a text here. "
             + $"Write instead: {before.Key.Value}: {Quoting.InQuotes($"{text.Value}, {key.Value}")}"
         : key.Value is [';', ..] ? "Write a comma in place of the “;”."
+        : FieldWithTheWord(key.Value, shape) is { } kind ? $"Write instead: {kind}: {key.Value}"
+            + (shape["note"] is null ? "" : ", and below it “note:” with what you want to say about it")
         : NearestKey(key.Value, shape) is { } near ? $"Write instead: {near}"
         : "Allowed here: " + Words.List(shape.Fields.Select(field => $"“{field.Key}”")) + ".");
 
     /// <summary>The key that was probably meant, or null.</summary>
     public static string? NearestKey(string key, FieldsShape shape) => Text.Nearest.To(key, shape.Fields.Select(field => field.Key));
 
+    /// <summary>The field that takes a word as its value, where the word was written in the field's place; or null.</summary>
+    public static string? FieldWithTheWord(string word, FieldsShape shape) =>
+        shape.Fields.FirstOrDefault(field => field.Shape is ChoiceShape choice && choice.Words.Contains(word))?.Key;
+
     public Finding Missing(Span at, Field field, FieldsShape shape) => MissingCode.At(
         at,
         $"The entry “{field.Key}” is missing.",
-        $"Write “{field.Key}: …” with {Wanted(field.Shape)}. {field.Says}");
+        $"Write “{field.Key}: …” with {Wanted(field.Shape)}. It means: {char.ToLowerInvariant(field.Says[0])}{field.Says[1..]}");
 
     public Finding WrongKind(YamlNode node, string key, Shape shape) => WrongKindCode.At(
         node.At,

@@ -47,9 +47,9 @@ internal static partial class YamlMistakes
         return Marker(within, text, line)
             ?? NoSpace(within, text, line)
             ?? CurlyQuote(within, text, line)
-            ?? Remark(within, text, line)
-            ?? FurtherIn(within, text, line)
             ?? BetweenColumns(within, text, line)
+            ?? FurtherIn(within, text, line)
+            ?? Remark(within, text, line)
             ?? OpenBracket(within, text, message)
             ?? GoesOnAfterTheQuote(within, text, line)
             ?? SecondColon(text, line, at, message)
@@ -135,7 +135,9 @@ internal static partial class YamlMistakes
             ? YamlFindings.Syntax(
                 Part(within, line.Start + inner.Groups["key"].Index, line.Start + inner.Groups["key"].Index + inner.Groups["key"].Length),
                 $"“{inner.Groups["key"].Value}” stands further in than “{outer.Groups["key"].Value}” above it, which has its value already.",
-                "Begin both in the same column.")
+                WithoutRemark(outer) is var value && PictureOrFilm().IsMatch(value)
+                    ? $"Write both in braces: {outer.Groups["key"].Value}: {{ file: {value}, {inner.Groups["key"].Value}: … }}"
+                    : "Begin both in the same column.")
             : null;
     }
 
@@ -143,11 +145,26 @@ internal static partial class YamlMistakes
     {
         if (IndentedKey().Match(text[line.Start..line.End]) is not { Success: true } key)
             return null;
-        var above = LastWithin(KeyInLine(), text, (line.Start, line.Start), lines: 8);
-        return above is null || above.Groups["indent"].Length <= key.Groups["indent"].Length ? null : YamlFindings.Syntax(
+        var column = key.Groups["indent"].Length;
+        Match? above = null;
+        for (var start = line.Start; start > 0;)
+        {
+            var before = LineOf(text, start - 1);
+            start = before.Start;
+            if (before.End - before.Start > LongestLine || KeyInLine().Match(text[before.Start..before.End]) is not { Success: true } found)
+                continue;
+            var (left, right) = (found.Groups["indent"].Length, found.Groups["key"].Index);
+            if (left == column || right == column)
+                return null;
+            if (right < column)
+                break;
+            above ??= found;
+        }
+
+        return above is null ? null : YamlFindings.Syntax(
             Part(within, line.Start + key.Groups["key"].Index, line.Start + key.Groups["key"].Index + key.Groups["key"].Length),
             $"“{key.Groups["key"].Value}” begins in a column of its own: it has {Words.Count(key.Groups["indent"].Length, "space")} before it, "
-                + $"and “{above.Groups["key"].Value}” above it has {above.Groups["indent"].Length}.",
+                + $"and “{above.Groups["key"].Value}” above it has {above.Groups["key"].Index}.",
             $"Begin it in the same column as what it stands beside: under “{above.Groups["key"].Value}”, if they belong together.");
     }
 
@@ -183,7 +200,17 @@ internal static partial class YamlMistakes
         return YamlFindings.Syntax(
             Part(within, line.Start + value.Index, line.Start + value.Index + value.Value.TrimEnd().Length),
             "A value that begins with a quote ends with the next one, but here it goes on.",
-            $"Write instead: {found.Groups["key"].Value}: {Quoting.InQuotes(value.Value.TrimEnd())}");
+            $"Write instead: {found.Groups["key"].Value}: {Quoting.InQuotes(WithoutQuotesAround(value.Value.TrimEnd()))}");
+    }
+
+    // A text in quotes that has the same quote inside is meant to be all of it.
+    private static string WithoutQuotesAround(string value) => value[0] == value[^1] ? value[1..^1] : value;
+
+    private static string WithoutRemark(Match entry)
+    {
+        var value = entry.Groups["value"].Value;
+        var remark = value.IndexOf(" #", StringComparison.Ordinal);
+        return (remark < 0 ? value : value[..remark]).TrimEnd();
     }
 
     private static Finding? SecondColon(string text, (int Start, int End) line, Span at, string? message)
@@ -300,4 +327,7 @@ internal static partial class YamlMistakes
 
     [GeneratedRegex(@"^[\p{L}\p{N}_-]+: [\p{L}\p{N}_-]+$")]
     private static partial Regex Pair();
+
+    [GeneratedRegex(@"\.(jpe?g|png|webp|gif|svg|heic|mp4|m4v|mov|webm|mkv)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex PictureOrFilm();
 }
