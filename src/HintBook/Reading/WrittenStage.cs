@@ -30,7 +30,7 @@ internal sealed record WrittenStage(SourceFile File, YamlMap Keys, Tiers Tiers, 
         {
             findings.AddRange(
                 from entry in keys.Entries
-                where TierKeys.Contains(entry.Key.Value)
+                where TierKeys.Contains(entry.Key.Value) && entry.Value is not YamlUnread
                 select StageFindings.TierInKeys(entry.Key.At, entry.Key.Value));
         }
 
