@@ -246,7 +246,7 @@ internal sealed class Finder
                 continue;
             }
 
-            var measured = numbers.Of(text, mention);
+            var measured = numbers.Of(text, mention, settings.Contains(mention.Secret));
             isDoubted |= measured == Measured.Surely;
             found[i] = measured switch
             {

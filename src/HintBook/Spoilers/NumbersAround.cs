@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
@@ -14,6 +15,7 @@ internal sealed class NumbersAround
     private const int Around = 120;
     private const int ShortestAbbreviated = 4;
     private const int ShortYear = 4;
+    private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789٠١٢٣٤٥٦٧٨٩");
     private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
 
     // Parts of number words from ten upwards.
@@ -65,12 +67,15 @@ internal sealed class NumbersAround
         Made.GetOrAdd(language.Code, static code => new(CommonNumbers.Of(code)));
 
     /// <summary>What a number is by what stands around it.</summary>
-    public Measured Of(string text, in Mention mention)
+    /// <param name="text">The text.</param>
+    /// <param name="mention">Where the number stands.</param>
+    /// <param name="isTime">Whether it is a time, whose minutes a point may part from the hour.</param>
+    public Measured Of(string text, in Mention mention, bool isTime)
     {
         var number = text.AsSpan(mention.Start, mention.End - mention.Start);
         var isFigures = IsFigures(number, out var figures, out var value);
         if (!isFigures && !IsInWords(number))
-            return Measured.No;
+            return !isTime && (IsDate(number) || (IsDecimal(number) && !IsSet(text, mention))) ? Measured.Likely : Measured.No;
         var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
         if (Has(never, left))
@@ -120,6 +125,16 @@ internal sealed class NumbersAround
 
         return figures > 0 && (figures == group || group == 3);
     }
+
+    // "6.18", "6,18", "٦٫١٨".
+    private static bool IsDecimal(ReadOnlySpan<char> number) =>
+        number.IndexOfAny('.', ',', '٫') is > 0 and < 4 and var mark && number.Length - mark is 2 or 3
+        && !number[..mark].ContainsAnyExcept(Digits) && !number[(mark + 1)..].ContainsAnyExcept(Digits);
+
+    // "7/4, puis le 26": a day and a month, and something else.
+    private static bool IsDate(ReadOnlySpan<char> number) =>
+        number.IndexOf('/') is > 0 and var stroke && number[(stroke + 1)..].IndexOfAnyExcept(Digits) is > 0 and < 3 and var behind
+        && number[stroke + 1 + behind] != '/';
 
     // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
     private static bool IsInWords(ReadOnlySpan<char> number)

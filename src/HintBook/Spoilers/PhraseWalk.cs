@@ -194,7 +194,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private bool IsMeant(WordReader text, string source, int first, int last)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
+        return around.IsSpelled(text, source, first, last) || around.IsOfLock(text, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
             || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
     }

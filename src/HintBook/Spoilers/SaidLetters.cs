@@ -69,7 +69,11 @@ internal sealed class SaidLetters(WordList words)
         }
 
         if (!hasNoSpaces)
+        {
+            Ends(text, found);
             return;
+        }
+
         OtherKana(text, source, found);
         LoneKana.Gather(source, said);
         foreach (var (secret, letters) in codes)
@@ -150,6 +154,20 @@ internal sealed class SaidLetters(WordList words)
                 found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
                 return;
             }
+        }
+    }
+
+    // من خمسة أحرف، يبدأ بالياء وينتهي بالتاء.
+    private void Ends(WordReader text, List<Mention> found)
+    {
+        if (said.Count != 2)
+            return;
+        foreach (var (secret, letters) in codes)
+        {
+            var last = said[1].Letters is "ت" && letters[^1] is 'ه' ? "ه" : said[1].Letters;
+            if (letters.StartsWith(said[0].Letters, StringComparison.Ordinal) && letters.EndsWith(last, StringComparison.Ordinal)
+                && words.SaysLength(text, letters.Length))
+                found.Add(new(secret, said[0].Start, said[1].End, Sureness.Likely));
         }
     }
 

@@ -83,6 +83,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         Gather(text, source, kind);
         if (atoms.Count < 2)
             return;
+        if (kind == PieceKind.Letters)
+            Ends(text, found);
         for (var start = 0; start < atoms.Count; start++)
         {
             if (kind == PieceKind.Alphabet)
@@ -97,6 +99,27 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
                 continue;
             paths = 0;
             Walk(new(text, kind, start, found), start, "", 0, -1);
+        }
+    }
+
+    // "Five letters, T at the front and N at the back": how many there are, and the first and the last of them alone.
+    private void Ends(WordReader text, List<Mention> found)
+    {
+        var (first, last, count) = (-1, -1, 0);
+        foreach (var (at, atom) in atoms.Index())
+        {
+            if (atom.Kind != AtomKind.Letter || atom.IsOptional)
+                continue;
+            (first, last, count) = (first < 0 ? at : first, at, count + 1);
+        }
+
+        if (count != 2)
+            return;
+        foreach (var (code, here) in codes)
+        {
+            if (code.StartsWith(atoms[first].Symbols, StringComparison.Ordinal) && code.EndsWith(atoms[last].Symbols, StringComparison.Ordinal)
+                && words.SaysLength(text, code.Length))
+                Found(text, here, atoms[first].First, atoms[last].Next - 1, found);
         }
     }
 
@@ -140,10 +163,12 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     }
 
     // "The first two wheels", "the next two": how many there are.
+    // "The other two, 7-2": a comma may follow.
     private bool IsHowMany(WordReader text, int at, int next) =>
-        at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
+        (at > 0 && next == at + 1 && words.Signs.IsRest(text.Words[at - 1].Id) && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None)
+        || (at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
         && ((words.RoleOf(text.Words[at - 1].Id) & (WordRole.Place | WordRole.Sequence | WordRole.Determiner)) != WordRole.None)
-        && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
+        && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None);
 
     // "Two Es", "K", "Wilhelm, also W".
     private Atom? LetterAt(WordReader text, string source, int at)

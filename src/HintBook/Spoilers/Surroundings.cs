@@ -20,6 +20,27 @@ internal sealed class Surroundings(WordList words)
     public bool IsSpelled(WordReader text, string source, int first, int last) =>
         Has(text, first, last, WordRole.Spelling) || (ColonBefore(text, source, first) is > 0 and var colon && Has(text, colon, colon - 1, WordRole.Spelling));
 
+    /// <summary>Whether the paragraph speaks of letters or a lock: <c>Still stuck on the letters? It's the bird on the brooch, a plover.</c></summary>
+    public bool IsOfLock(WordReader text, int first, int last)
+    {
+        for (var i = first - 1; i >= 0 && (text.Words[i + 1].Gap & Gap.Paragraph) == Gap.None; i--)
+        {
+            if (IsOfLock(text.Words[i].Id))
+                return true;
+        }
+
+        for (var i = last + 1; i < text.Words.Length && (text.Words[i].Gap & Gap.Paragraph) == Gap.None; i++)
+        {
+            if (IsOfLock(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsOfLock(int word) =>
+        word >= 0 && ((words.Signs.HintOf(word) & PieceHint.Letter) != PieceHint.None || (!words.Language.HasNoSpaces && words.Signs.IsLock(word)));
+
     // "It's all one to the drums: heddle lifts them."
     private static int ColonBefore(WordReader text, string source, int first)
     {
