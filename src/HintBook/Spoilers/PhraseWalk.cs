@@ -30,6 +30,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
+            else if (misspelt.Meant(text.Bare(all[i])) is >= 0 and var meant && tree.Next(0, meant) is > 0 and var near)
+                Arrive(near, i, i, gaps: 1, afterTie: false, isMisspelt: true);
             if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
                 && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
@@ -52,7 +54,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
-        void Arrive(int node, int first, int last, int gaps, bool afterTie)
+        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false)
         {
             var read = text.Words;
             foreach (var ending in tree.EndingsAt(node))
@@ -98,7 +100,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
-                if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
+                if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
                 if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
