@@ -142,7 +142,7 @@ internal sealed class Finder
         }
         else if (telling > 1 && spelling.Length >= shortest && !(words.Language.HasNoSpaces && everyday == telling))
         {
-            AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
+            AddName(secret, spelling, everyday == telling || IsOneShortWord(spelling) ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
         }
         else if (telling == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= shortest)
         {
@@ -155,6 +155,11 @@ internal sealed class Finder
             unlooked.Add(new(secret, spelling, telling == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
         }
     }
+
+    // 石鹸, 手ぬぐい: words of any household, while 風見鶏 and 銀の鈴 are rare.
+    private bool IsOneShortWord(string spelling) =>
+        words.Language.HasNoSpaces && !spelling.Contains(words.Language.Tie, StringComparison.Ordinal)
+        && (spelling.Length <= ShortestCode || spelling.AsSpan().ContainsAnyInRange('ぁ', 'ヶ'));
 
     // Who writes kana for 鍵 means the same key. Likely mentions only: kana are many words.
     private void AddReadings(Secret secret)

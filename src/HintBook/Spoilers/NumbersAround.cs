@@ -131,10 +131,17 @@ internal sealed class NumbersAround
         number.IndexOfAny('.', ',', '٫') is > 0 and < 4 and var mark && number.Length - mark is 2 or 3
         && !number[..mark].ContainsAnyExcept(Digits) && !number[(mark + 1)..].ContainsAnyExcept(Digits);
 
-    // "7/4, puis le 26": a day and a month, and something else.
-    private static bool IsDate(ReadOnlySpan<char> number) =>
-        number.IndexOf('/') is > 0 and var stroke && number[(stroke + 1)..].IndexOfAnyExcept(Digits) is > 0 and < 3 and var behind
-        && number[stroke + 1 + behind] != '/';
+    // "7/4, puis le 26", "7.4. und dann am 26": a day and a month, and something else.
+    private static bool IsDate(ReadOnlySpan<char> number)
+    {
+        if (number.IndexOfAny('/', '.') is not (> 0 and < 3 and var mark) || number[..mark].ContainsAnyExcept(Digits))
+            return false;
+        var rest = number[(mark + 1)..];
+        if (rest.IndexOfAnyExcept(Digits) is not (> 0 and < 3 and var end))
+            return false;
+        rest = rest[end..].TrimStart('.');
+        return rest is [' ' or ',', ..] && !rest.ContainsAny('/', '.');
+    }
 
     // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
     private static bool IsInWords(ReadOnlySpan<char> number)

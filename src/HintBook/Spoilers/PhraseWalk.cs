@@ -11,6 +11,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private const int MostBetween = 2;
     private const int ShortestPart = 3;
     private const int ShortestInCompound = 6;
+    private const int ShortestAloneInCompound = 8;
     private const int ShortestHead = 3;
     private const int ShortestTailHead = 4;
     private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
@@ -138,7 +139,9 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 return;
             foreach (var ending in tree.EndingsAt(node))
             {
-                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Phrases.Idiom)
+                // "Esslöffel", "Karriereleiter": a short word by itself is part of many.
+                if ((ending.Casing == Casing.Any || (ending.Casing == Casing.Alone && ending.Noun is { Length: >= ShortestAloneInCompound }))
+                    && ending.Secret != Phrases.Idiom)
                     found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
             }
         }

@@ -366,11 +366,23 @@ internal sealed class Surroundings(WordList words)
     /// </summary>
     public bool IsNamed(WordReader text, int first, int last)
     {
-        if (words.Language.HasNoSpaces || IsAlone(text, first, last))
+        if (IsAlone(text, first, last))
             return true;
+        // 石鹸で手を洗って.
+        if (words.Language.HasNoSpaces)
+            return false;
         if (words.Language.Prefixes.Length > 0)
             return text.Bare(text.Words[first]).Contains("ال", StringComparison.Ordinal) || last + 1 >= text.Words.Length
                 || !text.Bare(text.Words[last + 1]).StartsWith("ال");
+        if (hasPronouns)
+        {
+            // "Una marca paraguas", "un dedal de aguardiente".
+            var isOfSome = first > 0 && words.Signs.IsIndefinite(text.Words[first - 1].Id) && last + 1 < text.Words.Length
+                && words.Signs.IsOf(text.Words[last + 1].Id);
+            return !isOfSome && first > 0 && (IsOneOf(text, first - 1, WordRole.Determiner) || HasArticle(text.Words[first - 1], text)
+                || words.FigureOf(text.Words[first - 1].Id) is not null);
+        }
+
         return HasArticle(text, first) || (first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null);
     }
 
