@@ -20,7 +20,7 @@ internal sealed class NumbersAround
 
     // Parts of number words from ten upwards.
     private static readonly string[] InWords =
-        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "ألف"];
+        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "百", "ألف", "آلاف", "مئة", "مائة"];
 
     private readonly Regex? years;
     private readonly Regex? maybeYears;
@@ -35,6 +35,7 @@ internal sealed class NumbersAround
     private readonly Regex? standards;
     private readonly Regex? phones;
     private readonly Regex? setting;
+    private readonly Regex? telling;
     private readonly Regex? never;
     private readonly Regex? spans;
     private readonly Regex? afterSpans;
@@ -56,7 +57,7 @@ internal sealed class NumbersAround
         before = Ends(Either(known.Numbers, known.Counts));
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
         phones = Ends(known.Phones);
-        setting = Of(known.Setting);
+        (setting, telling) = (Of(known.Setting), Of(known.Telling));
         never = Ends(known.Never);
         (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
@@ -74,8 +75,10 @@ internal sealed class NumbersAround
     {
         var number = text.AsSpan(mention.Start, mention.End - mention.Start);
         var isFigures = IsFigures(number, out var figures, out var value);
-        if (!isFigures && !IsInWords(number))
-            return !isTime && (IsDate(number) || (IsDecimal(number) && !IsSet(text, mention))) ? Measured.Likely : Measured.No;
+        if (!isTime && (IsDate(number) || (IsDecimal(number) && !IsSet(text, mention))))
+            return Measured.Likely;
+        if (!isFigures && !IsInWords(number) && !IsPair(number))
+            return Measured.No;
         var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
         if (Has(never, left))
@@ -92,15 +95,38 @@ internal sealed class NumbersAround
         var isSet = IsSet(text, mention);
         if (Has(symbols, right) || Has(units, right))
             return isFigures && figures < ShortYear && !isSet && !IsShown(text, mention.Start, mention.End) ? Measured.Surely : Measured.Likely;
-        if (isFigures && Has(standards, left))
+        if (Has(standards, left))
             return Measured.Likely;
         if (isSet)
             return Measured.No;
         if (isYear && (Has(maybeYears, left) || Has(afterYears, right)))
             return Measured.Likely;
-        return Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
-            || ((isCounted || Has(beforeCounted, left)) && Has(counted, right))
-            ? Measured.Likely : Measured.No;
+        if (Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
+            || ((isCounted || Has(beforeCounted, left)) && Has(counted, right)))
+            return Measured.Likely;
+        return telling is null || IsAlone(text, mention) || IsIn(telling, text, mention) ? Measured.No : Measured.Likely;
+    }
+
+    // A sentence that says nothing else.
+    private static bool IsAlone(string text, in Mention mention)
+    {
+        var (start, end) = Sentence(text, mention.Start, mention.End);
+        for (var i = start; i < end; i++)
+        {
+            if (char.IsLetter(text[i]) && (i < mention.Start || i >= mention.End))
+                return false;
+        }
+
+        return true;
+    }
+
+    // "29-47", "29 to 47": two numbers, as people tell scores, ages and doors.
+    private static bool IsPair(ReadOnlySpan<char> number)
+    {
+        var groups = 0;
+        for (var i = 0; i < number.Length; i++)
+            groups += char.IsDigit(number[i]) && (i == 0 || !char.IsDigit(number[i - 1])) ? 1 : 0;
+        return groups == 2;
     }
 
     // Figures of one number: "2,215" and "1 923" as well, but not "2-4-0".
@@ -192,12 +218,13 @@ internal sealed class NumbersAround
         return (start, end);
     }
 
-    private bool IsSet(string text, in Mention mention)
+    private bool IsSet(string text, in Mention mention) => setting is not null && IsIn(setting, text, mention);
+
+    // Whether the rest of the sentence has it.
+    private static bool IsIn(Regex words, string text, in Mention mention)
     {
-        if (setting is null)
-            return false;
         var (start, end) = Sentence(text, mention.Start, mention.End);
-        return setting.IsMatch(text.AsSpan(start, mention.Start - start)) || setting.IsMatch(text.AsSpan(mention.End, end - mention.End));
+        return words.IsMatch(text.AsSpan(start, mention.Start - start)) || words.IsMatch(text.AsSpan(mention.End, end - mention.End));
     }
 
     // A stop behind a short word is one of an abbreviation: "Apt. 240".

@@ -25,6 +25,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private readonly List<Atom> atoms = [];
     private readonly Measures measures = new(words);
     private readonly SaidNumbers numbers = new(words);
+    private readonly NumberReader read = new(words);
     private readonly string[] backwards =
     [
         .. words.Language.Pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries),
@@ -424,13 +425,15 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         Span<char> turned = stackalloc char[longest];
         for (var i = 0; i < text.Words.Length; i++)
         {
-            var word = text.Bare(text.Words[i]);
+            // "Rückwärts gelesen dreitausendfünfhundertachtzehn".
+            var next = i;
+            var word = read.IsNumber(text, i) && read.Read(text, ref next, out var value) ? Written(value) : text.Bare(text.Words[i]);
             if (word.Length < Shortest || word.Length > longest)
                 continue;
             word.CopyTo(turned);
             turned[..word.Length].Reverse();
             if (codes.TryGetValue(new(turned[..word.Length]), out var here))
-                Found(text, here, i, i, found);
+                Found(text, here, i, Math.Max(i, next - 1), found);
         }
     }
 

@@ -182,7 +182,7 @@ internal sealed record PieceWords
         Backwards = "envers rebours",
         Left = "gauche",
         Right = "droite",
-        Rest = "autres restantes restants",
+        Rest = "autres restantes restants restent reste",
         Twice = "paire",
         Times = "fois",
         Again = "encore",
