@@ -165,7 +165,7 @@ internal sealed class Finder
     private void AddReadings(Secret secret)
     {
         var tie = words.Language.Tie;
-        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of)];
+        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of), .. secret.Spellings.SelectMany(JapaneseReadings.ReadAs)];
         // 石鹸缶 for 石鹸の缶.
         var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal))
             .Select(name => name.Replace(tie, "", StringComparison.Ordinal));

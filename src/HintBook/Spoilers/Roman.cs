@@ -13,6 +13,9 @@ internal static class Roman
     /// <summary>The value of a numeral in small letters; 0 if it is none.</summary>
     public static int ValueOf(ReadOnlySpan<char> numeral)
     {
+        // Ⅷ is one sign.
+        if (numeral is [>= 'ⅰ' and <= 'ⅻ' and var sign])
+            return sign - 'ⅰ' + 1;
         var value = 0;
         var rest = numeral;
         foreach (var (signs, worth) in Signs)

@@ -20,6 +20,7 @@ internal sealed class SaidLetters(WordList words)
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
     private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly List<(int Secret, string Figures)> figures = [];
     private readonly Dictionary<char, List<(int Secret, string Letters)>> capitals = [];
     private readonly Dictionary<string, List<int>> bySymbols = [];
     private readonly SortedSet<int> lengths = [];
@@ -32,7 +33,9 @@ internal sealed class SaidLetters(WordList words)
     /// <summary>Adds a code, if its letters have no capitals.</summary>
     public void Add(int secret, string letters)
     {
-        if (letters.Length >= Shortest && IsCaseless(letters))
+        if (hasNoSpaces && letters.All(char.IsAsciiDigit))
+            figures.Add((secret, letters));
+        else if (letters.Length >= Shortest && IsCaseless(letters))
             codes.Add((secret, Hiragana(letters)));
         else if (letters.Length >= ShortestInCapitals && letters.All(char.IsAsciiLetter))
             AddInCapitals(secret, letters);
@@ -64,6 +67,7 @@ internal sealed class SaidLetters(WordList words)
     {
         if (capitals.Count > 0)
             InCapitals(text, source, found);
+        CodesInKana.InSounds(source, figures, found);
         if (codes.Count == 0)
             return;
         Gather(text, source);
@@ -84,6 +88,7 @@ internal sealed class SaidLetters(WordList words)
         }
 
         OtherKana(text, source, found);
+        CodesInKana.InInitials(source, codes, found);
         LoneKana.Gather(source, said);
         foreach (var (secret, letters) in codes)
         {
