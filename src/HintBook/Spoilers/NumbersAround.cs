@@ -15,6 +15,7 @@ internal sealed class NumbersAround
     private const int Around = 120;
     private const int ShortestAbbreviated = 4;
     private const int ShortYear = 4;
+    private static readonly SearchValues<char> Points = SearchValues.Create(".,:٫");
     private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789٠١٢٣٤٥٦٧٨٩");
     private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
 
@@ -152,9 +153,9 @@ internal sealed class NumbersAround
         return figures > 0 && (figures == group || group == 3);
     }
 
-    // "6.18", "6,18", "٦٫١٨".
+    // "6.18", "6,18", "٦٫١٨"; a score or a verse, "29:47".
     private static bool IsDecimal(ReadOnlySpan<char> number) =>
-        number.IndexOfAny('.', ',', '٫') is > 0 and < 4 and var mark && number.Length - mark is 2 or 3
+        number.IndexOfAny(Points) is > 0 and < 4 and var mark && number.Length - mark is 2 or 3
         && !number[..mark].ContainsAnyExcept(Digits) && !number[(mark + 1)..].ContainsAnyExcept(Digits);
 
     // "7/4, puis le 26", "7.4. und dann am 26": a day and a month, and something else.
