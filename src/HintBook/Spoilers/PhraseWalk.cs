@@ -221,8 +221,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         return at == reading.Length;
     }
 
-    private static bool IsExactly(WordReader text, int first, int last, string exact)
+    private bool IsExactly(WordReader text, int first, int last, string exact)
     {
+        // "It is the amber, so write it without its article": العنبر for a word عنبر.
+        if (hasPrefixes && first == last && text.Bare(text.Words[first]) is var whole && whole.EndsWith(exact) && whole.Length > exact.Length)
+            return whole[..^exact.Length] is "ال" or "بال" or "وال" or "فال" or "ب" or "و" or "ف" || whole[..^exact.Length] is "ك";
         var at = 0;
         for (var i = first; i <= last; i++)
         {

@@ -69,7 +69,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             Look(text, source, PieceKind.Figures, found);
         if (hasFigures && counts.Figures > 1 && counts.Numerals > 1)
             Look(text, source, PieceKind.Roman, found);
-        if (hasLetters && counts.Letters + counts.Figures > 2)
+        if (hasLetters && counts.Letters + counts.Figures > 1)
             Look(text, source, PieceKind.Letters, found);
         if (hasLetters && counts.Figures + counts.Places > Shortest)
             Look(text, source, PieceKind.Alphabet, found);
@@ -167,9 +167,17 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     // "The other two, 7-2": a comma may follow.
     private bool IsHowMany(WordReader text, int at, int next) =>
         (at > 0 && next == at + 1 && words.Signs.IsRest(text.Words[at - 1].Id) && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None)
+        || IsNumberOfWheels(text, at, next)
         || (at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
         && ((words.RoleOf(text.Words[at - 1].Id) & (WordRole.Place | WordRole.Sequence | WordRole.Determiner)) != WordRole.None)
         && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None);
+
+    // "It has three wheels", 残りの二桁.
+    private bool IsNumberOfWheels(WordReader text, int at, int next) =>
+        next < text.Words.Length && (text.Words[next].Gap & ~(Gap.Space | Gap.Line)) == Gap.None && words.FigureOf(text.Words[at].Id) is not null
+        && (words.Language.HasNoSpaces
+            ? text.Bare(text.Words[next]) is "桁" && !(next + 1 < text.Words.Length && text.Bare(text.Words[next + 1]) is "目" or "め")
+            : (words.RoleOf(text.Words[next].Id) & WordRole.Wheel) != WordRole.None);
 
     // "Two Es", "K", "Wilhelm, also W".
     private Atom? LetterAt(WordReader text, string source, int at)

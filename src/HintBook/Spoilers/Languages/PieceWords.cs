@@ -90,7 +90,7 @@ internal sealed record PieceWords
 
     public static PieceWords German { get; } = new()
     {
-        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer klick klicks rille rillen ritze ritzen nagel loch löcher",
+        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer klick klicks rille rillen ritze ritzen nagel loch löcher hieb hiebe",
         Ordinals =
             "erste/erster/erstes/ersten zweite/zweiter/zweites dritte/dritter/drittes vierte/vierter/viertes fünfte/fünfter/fünftes "
             + "sechste/sechster/sechstes siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter elfte/elfter "
@@ -324,7 +324,7 @@ internal sealed record PieceWords
             + "شهر سنة عام صفحة قطعة برغي لاعب مرة مرات زبون",
         Pages = "مقياس صفحة شكل سنة عام فصل صورة طلب فاتورة",
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
-        Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات حلقة بل جواب أدخل",
+        Spelling = "كلمة حرف حروف أحرف اكتب اكتبه اكتبها اكتبوا اكتبوه اكتبوها تهجّ رمز قفل حلقات حلقة لوح لوحة بل جواب أدخل تعريف",
         Stands = "مثل",
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
