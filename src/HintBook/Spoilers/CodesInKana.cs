@@ -6,7 +6,10 @@ namespace HintBook.Spoilers;
 /// </summary>
 internal static class CodesInKana
 {
+    private const string Numerals = "〇一二三四五六七八九";
     private static readonly string[] Initials = ["頭文字", "頭の字", "頭の一字", "頭の文字", "はじめの一字", "はじめの文字", "初めの一字", "最初の一字", "最初の文字", "一文字目"];
+    private static readonly string[] Begins = ["で始", "から始", "ではじ", "からはじ"];
+    private static readonly string[] Finishes = ["で終", "に終", "でおわ", "で結"];
     private static readonly string[] Sounds = ["語呂", "ごろ合わせ", "ゴロ"];
 
     // By what each figure is called when one makes a word of a number; common practice, no source.
@@ -19,7 +22,7 @@ internal static class CodesInKana
     /// <summary>Adds the mentions of codes of kana that are told by the first letters of a list.</summary>
     public static void InInitials(string source, List<(int Secret, string Letters)> codes, List<Mention> found)
     {
-        if (codes.Count == 0 || !Array.Exists(Initials, phrase => source.Contains(phrase, StringComparison.Ordinal)))
+        if (!source.Contains('字', StringComparison.Ordinal) || !Array.Exists(Initials, phrase => source.Contains(phrase, StringComparison.Ordinal)))
             return;
         var items = ItemsOf(source);
         foreach (var (secret, letters) in codes)
@@ -30,6 +33,37 @@ internal static class CodesInKana
                     found.Add(new(secret, items[first].Start.Value, items[first + letters.Length - 1].End.Value, Sureness.Likely));
             }
         }
+    }
+
+    /// <summary>Adds the mentions of codes of kana of which a text says how many letters they have, the first and the last: 四文字、アで始まりキで終わる.</summary>
+    public static void InEnds(string source, List<(int Secret, string Letters)> codes, List<Mention> found)
+    {
+        if (!source.Contains("文字", StringComparison.Ordinal) || LetterBefore(source, Begins) is not (>= 0 and var first) || LetterBefore(source, Finishes) is not (>= 0 and var last))
+            return;
+        foreach (var (secret, letters) in codes)
+        {
+            if (SaidLetters.Hiragana(source[first..(first + 1)])[0] == letters[0] && SaidLetters.Hiragana(source[last..(last + 1)])[0] == letters[^1]
+                && letters.Length < Numerals.Length && SaysLength(source, letters.Length))
+                found.Add(new(secret, Math.Min(first, last), Math.Max(first, last) + 1, Sureness.Likely));
+        }
+    }
+
+    private static bool SaysLength(string source, int letters) =>
+        source.Contains($"{Numerals[letters]}文字", StringComparison.Ordinal) || source.Contains($"{letters}文字", StringComparison.Ordinal)
+        || source.Contains($"{(char)('０' + letters)}文字", StringComparison.Ordinal);
+
+    // The letter before a phrase, in quotes or not; -1 if there is none.
+    private static int LetterBefore(string source, string[] phrases)
+    {
+        foreach (var phrase in phrases)
+        {
+            var at = source.IndexOf(phrase, StringComparison.Ordinal) - 1;
+            at -= at > 0 && source[at] is '」' or '』' ? 1 : 0;
+            if (at >= 0)
+                return at;
+        }
+
+        return -1;
     }
 
     // 虫 is read むし.

@@ -89,6 +89,7 @@ internal sealed class SaidLetters(WordList words)
 
         OtherKana(text, source, found);
         CodesInKana.InInitials(source, codes, found);
+        CodesInKana.InEnds(source, codes, found);
         LoneKana.Gather(source, said);
         foreach (var (secret, letters) in codes)
         {

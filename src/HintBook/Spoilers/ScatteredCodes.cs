@@ -85,7 +85,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         if (atoms.Count < 2)
             return;
         if (kind == PieceKind.Letters)
-            Ends(text, found);
+            Ends(text, source, found);
         for (var start = 0; start < atoms.Count; start++)
         {
             if (kind == PieceKind.Alphabet)
@@ -104,12 +104,12 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     }
 
     // "Five letters, T at the front and N at the back": how many there are, and the first and the last of them alone.
-    private void Ends(WordReader text, List<Mention> found)
+    private void Ends(WordReader text, string source, List<Mention> found)
     {
         var (first, last, count) = (-1, -1, 0);
         foreach (var (at, atom) in atoms.Index())
         {
-            if (atom.Kind != AtomKind.Letter || atom.IsOptional)
+            if (atom.Kind != AtomKind.Letter || atom.IsOptional || !char.IsUpper(source[text.Words[atom.First].Start]))
                 continue;
             (first, last, count) = (first < 0 ? at : first, at, count + 1);
         }

@@ -24,7 +24,7 @@ internal sealed record PieceWords
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom "
             + "outer inner neighbor neighbour alphabet other tune tuned bring brought want plain just add cross say call make row side whole "
-            + "rest value click notch tick",
+            + "rest value click notch tick opens closes",
         Sequence =
             "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest "
             + "thickest largest smallest longest shortest outermost innermost topmost lowest highest nearest farthest",
@@ -103,7 +103,7 @@ internal sealed record PieceWords
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere "
             + "mittleren oben unten außen innen alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort "
             + "einstellen eingeben tippen brauchen brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn "
-            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten",
+            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten fängt hört eröffnet schließt",
         Sequence =
             "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt "
             + "schließlich gefolgt abschließend hinterher anschließend",
@@ -173,7 +173,7 @@ internal sealed record PieceWords
         Setting =
             "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code "
             + "numéro mot ordre gauche droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit "
-            + "lisez cran crans clic clics",
+            + "lisez cran crans clic clics ouvre ferme débute",
         Sequence =
             "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit "
             + "d'abord abord entre fin",
@@ -231,7 +231,7 @@ internal sealed record PieceWords
         Setting =
             "es son va van está están queda marca marque muestra pone ponga pon gira gire girad código número palabra orden izquierda derecha "
             + "medio centro arriba abajo siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al "
-            + "quiere quieren clic clics muesca",
+            + "quiere quieren clic clics muesca abre cierra",
         Sequence =
             "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue "
             + "siguen final fin finalmente primero tras",
