@@ -142,6 +142,6 @@ internal sealed class ClockHands(WordList words)
         // "Up to eleven" is no twelve.
         if (words.Signs.IsUp(word.Id) && !(at < text.Words.Length && text.Bare(text.Words[at]) is "to"))
             return 12;
-        return char.IsUpper(source[word.Start]) && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var roman ? roman : null;
+        return Roman.IsCapital(source[word.Start]) && Roman.ValueOf(text.Bare(word)) is > 0 and <= 12 and var roman ? roman : null;
     }
 }

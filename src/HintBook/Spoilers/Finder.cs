@@ -142,7 +142,7 @@ internal sealed class Finder
         }
         else if (telling > 1 && spelling.Length >= shortest && !(words.Language.HasNoSpaces && everyday == telling))
         {
-            AddName(secret, spelling, everyday == telling ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
+            AddName(secret, spelling, everyday == telling || IsOneShortWord(spelling) ? Sureness.Likely : Sureness.Sure, isOther: judge != own);
         }
         else if (telling == 1 && everyday == 0 && spelling.Count(char.IsLetterOrDigit) >= shortest)
         {
@@ -156,11 +156,16 @@ internal sealed class Finder
         }
     }
 
+    // 石鹸, 手ぬぐい: words of any household, while 風見鶏 and 銀の鈴 are rare.
+    private bool IsOneShortWord(string spelling) =>
+        words.Language.HasNoSpaces && !spelling.Contains(words.Language.Tie, StringComparison.Ordinal)
+        && (spelling.Length <= ShortestCode || spelling.AsSpan().ContainsAnyInRange('ぁ', 'ヶ'));
+
     // Who writes kana for 鍵 means the same key. Likely mentions only: kana are many words.
     private void AddReadings(Secret secret)
     {
         var tie = words.Language.Tie;
-        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of)];
+        string[] read = [.. secret.Spellings, .. secret.Spellings.SelectMany(JapaneseReadings.Of), .. secret.Spellings.SelectMany(JapaneseReadings.ReadAs)];
         // 石鹸缶 for 石鹸の缶.
         var joined = secret.Spellings.Where(name => name.Contains(tie, StringComparison.Ordinal))
             .Select(name => name.Replace(tie, "", StringComparison.Ordinal));
@@ -246,7 +251,7 @@ internal sealed class Finder
                 continue;
             }
 
-            var measured = numbers.Of(text, mention);
+            var measured = numbers.Of(text, mention, settings.Contains(mention.Secret));
             isDoubted |= measured == Measured.Surely;
             found[i] = measured switch
             {

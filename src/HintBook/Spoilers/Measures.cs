@@ -64,7 +64,7 @@ internal sealed class Measures(WordList words)
     private static bool IsDecimal(WordReader text, string source, int first, int last) =>
         last == first + 1
         && text.Words[last].Start == text.Words[first].End + 1
-        && source[text.Words[first].End] is '.' or ','
+        && source[text.Words[first].End] is '.' or ',' or '٫'
         && (text.Words[last].Length != 3 || text.Bare(text.Words[first]) is "0");
 
     private static bool HasSign(string source, int at, int step)

@@ -11,7 +11,13 @@ internal sealed class MisspeltNames(WordList words)
     private const int Shortest = 4;
     private const int ShortestOther = 3;
     private const int MostBetween = 2;
+    private const int ShortestAlone = 5;
+    private const int ShortestLeftOut = 6;
+    private const int LettersOfEnding = 2;
+    private static readonly string[] Alike = ["bv", "szc", "gj", "ckq", "iy", "dt", "mn"];
     private readonly Dictionary<int, List<(int Secret, string Other, bool IsBehind)>> names = [];
+    private readonly Dictionary<string, int> alone = new(StringComparer.Ordinal);
+    private readonly uint[] lengths = new uint['z' - 'a' + 1];
 
     /// <summary>Adds a name.</summary>
     /// <param name="secret">Whose it is.</param>
@@ -27,6 +33,40 @@ internal sealed class MisspeltNames(WordList words)
         Put(written[first], secret, bare[last], isBehind: true);
         Put(written[last], secret, bare[first], isBehind: false);
     }
+
+    /// <summary>
+    /// Adds a word that counts by itself: "the wistle", "le siflet". Only errors that make no other word as a rule: two letters that changed places, a double
+    /// letter written once or a single one twice, in longer words a letter left out or one that sounds alike, none of them in the ending.
+    /// </summary>
+    public void AddAlone(int word, string bare)
+    {
+        if (bare.Length < ShortestAlone || bare.AsSpan().ContainsAnyExceptInRange('a', 'z'))
+            return;
+        for (var i = 1; i < bare.Length; i++)
+        {
+            var isEnding = i >= bare.Length - LettersOfEnding;
+            if (i + 1 < bare.Length && bare[i] != bare[i + 1])
+                PutAlone($"{bare[..i]}{bare[i + 1]}{bare[i]}{bare[(i + 2)..]}", word);
+            if (bare[i] == bare[i - 1] || (bare.Length >= ShortestLeftOut && !isEnding))
+                PutAlone(bare.Remove(i, 1), word);
+            if (bare[i] is not ('s' or 'e' or 'n') || !isEnding)
+                PutAlone(bare.Insert(i, $"{bare[i]}"), word);
+            foreach (var other in bare.Length >= ShortestLeftOut && !isEnding ? Alike.FirstOrDefault(all => all.Contains(bare[i])) ?? "" : "")
+                PutAlone($"{bare[..i]}{other}{bare[(i + 1)..]}", word);
+        }
+    }
+
+    private void PutAlone(string misspelt, int word)
+    {
+        if (words.NumberOf(misspelt) >= 0 || !alone.TryAdd(misspelt, word))
+            return;
+        lengths[misspelt[0] - 'a'] |= 1u << (misspelt.Length & 31);
+    }
+
+    /// <summary>The word of which a word that isn't known is a misspelling; -1 if there is none.</summary>
+    public int Meant(ReadOnlySpan<char> bare) =>
+        bare is [>= 'a' and <= 'z', ..] && (lengths[bare[0] - 'a'] & (1u << (bare.Length & 31))) != 0
+            && alone.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(bare, out var word) ? word : -1;
 
     private void Put(int known, int secret, string other, bool isBehind)
     {

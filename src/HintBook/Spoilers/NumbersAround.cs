@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
@@ -14,11 +15,13 @@ internal sealed class NumbersAround
     private const int Around = 120;
     private const int ShortestAbbreviated = 4;
     private const int ShortYear = 4;
+    private static readonly SearchValues<char> Points = SearchValues.Create(".,:٫");
+    private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789٠١٢٣٤٥٦٧٨٩");
     private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
 
     // Parts of number words from ten upwards.
     private static readonly string[] InWords =
-        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "ألف"];
+        ["teen ", "teen-", "twenty ", "hundred", "thousand", "hundert", "tausend", "mil ", "mille", "cent", "cien", "千", "百", "ألف", "آلاف", "مئة", "مائة"];
 
     private readonly Regex? years;
     private readonly Regex? maybeYears;
@@ -33,6 +36,7 @@ internal sealed class NumbersAround
     private readonly Regex? standards;
     private readonly Regex? phones;
     private readonly Regex? setting;
+    private readonly Regex? telling;
     private readonly Regex? never;
     private readonly Regex? spans;
     private readonly Regex? afterSpans;
@@ -54,7 +58,7 @@ internal sealed class NumbersAround
         before = Ends(Either(known.Numbers, known.Counts));
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
         phones = Ends(known.Phones);
-        setting = Of(known.Setting);
+        (setting, telling) = (Of(known.Setting), Of(known.Telling));
         never = Ends(known.Never);
         (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
@@ -65,11 +69,16 @@ internal sealed class NumbersAround
         Made.GetOrAdd(language.Code, static code => new(CommonNumbers.Of(code)));
 
     /// <summary>What a number is by what stands around it.</summary>
-    public Measured Of(string text, in Mention mention)
+    /// <param name="text">The text.</param>
+    /// <param name="mention">Where the number stands.</param>
+    /// <param name="isTime">Whether it is a time, whose minutes a point may part from the hour.</param>
+    public Measured Of(string text, in Mention mention, bool isTime)
     {
         var number = text.AsSpan(mention.Start, mention.End - mention.Start);
         var isFigures = IsFigures(number, out var figures, out var value);
-        if (!isFigures && !IsInWords(number))
+        if (!isTime && (IsDate(number) || (IsDecimal(number) && !IsSet(text, mention))))
+            return Measured.Likely;
+        if (!isFigures && !IsInWords(number) && !IsPair(number))
             return Measured.No;
         var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
@@ -87,15 +96,38 @@ internal sealed class NumbersAround
         var isSet = IsSet(text, mention);
         if (Has(symbols, right) || Has(units, right))
             return isFigures && figures < ShortYear && !isSet && !IsShown(text, mention.Start, mention.End) ? Measured.Surely : Measured.Likely;
-        if (isFigures && Has(standards, left))
+        if (Has(standards, left))
             return Measured.Likely;
         if (isSet)
             return Measured.No;
         if (isYear && (Has(maybeYears, left) || Has(afterYears, right)))
             return Measured.Likely;
-        return Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
-            || ((isCounted || Has(beforeCounted, left)) && Has(counted, right))
-            ? Measured.Likely : Measured.No;
+        if (Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
+            || ((isCounted || Has(beforeCounted, left)) && Has(counted, right)))
+            return Measured.Likely;
+        return telling is null || IsAlone(text, mention) || IsIn(telling, text, mention) ? Measured.No : Measured.Likely;
+    }
+
+    // A sentence that says nothing else.
+    private static bool IsAlone(string text, in Mention mention)
+    {
+        var (start, end) = Sentence(text, mention.Start, mention.End);
+        for (var i = start; i < end; i++)
+        {
+            if (char.IsLetter(text[i]) && (i < mention.Start || i >= mention.End))
+                return false;
+        }
+
+        return true;
+    }
+
+    // "29-47", "29 to 47": two numbers, as people tell scores, ages and doors.
+    private static bool IsPair(ReadOnlySpan<char> number)
+    {
+        var groups = 0;
+        for (var i = 0; i < number.Length; i++)
+            groups += char.IsDigit(number[i]) && (i == 0 || !char.IsDigit(number[i - 1])) ? 1 : 0;
+        return groups == 2;
     }
 
     // Figures of one number: "2,215" and "1 923" as well, but not "2-4-0".
@@ -119,6 +151,23 @@ internal sealed class NumbersAround
         }
 
         return figures > 0 && (figures == group || group == 3);
+    }
+
+    // "6.18", "6,18", "٦٫١٨"; a score or a verse, "29:47".
+    private static bool IsDecimal(ReadOnlySpan<char> number) =>
+        number.IndexOfAny(Points) is > 0 and < 4 and var mark && number.Length - mark is 2 or 3
+        && !number[..mark].ContainsAnyExcept(Digits) && !number[(mark + 1)..].ContainsAnyExcept(Digits);
+
+    // "7/4, puis le 26", "7.4. und dann am 26": a day and a month, and something else.
+    private static bool IsDate(ReadOnlySpan<char> number)
+    {
+        if (number.IndexOfAny('/', '.') is not (> 0 and < 3 and var mark) || number[..mark].ContainsAnyExcept(Digits))
+            return false;
+        var rest = number[(mark + 1)..];
+        if (rest.IndexOfAnyExcept(Digits) is not (> 0 and < 3 and var end))
+            return false;
+        rest = rest[end..].TrimStart('.');
+        return rest is [' ' or ',', ..] && !rest.ContainsAny('/', '.');
     }
 
     // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
@@ -170,12 +219,13 @@ internal sealed class NumbersAround
         return (start, end);
     }
 
-    private bool IsSet(string text, in Mention mention)
+    private bool IsSet(string text, in Mention mention) => setting is not null && IsIn(setting, text, mention);
+
+    // Whether the rest of the sentence has it.
+    private static bool IsIn(Regex words, string text, in Mention mention)
     {
-        if (setting is null)
-            return false;
         var (start, end) = Sentence(text, mention.Start, mention.End);
-        return setting.IsMatch(text.AsSpan(start, mention.Start - start)) || setting.IsMatch(text.AsSpan(mention.End, end - mention.End));
+        return words.IsMatch(text.AsSpan(start, mention.Start - start)) || words.IsMatch(text.AsSpan(mention.End, end - mention.End));
     }
 
     // A stop behind a short word is one of an abbreviation: "Apt. 240".

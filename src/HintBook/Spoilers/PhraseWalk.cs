@@ -11,6 +11,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private const int MostBetween = 2;
     private const int ShortestPart = 3;
     private const int ShortestInCompound = 6;
+    private const int ShortestAloneInCompound = 8;
     private const int ShortestHead = 3;
     private const int ShortestTailHead = 4;
     private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
@@ -30,6 +31,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         {
             if (all[i].Id >= 0)
                 Step(0, all[i].Id, i, i);
+            else if (misspelt.Meant(text.Bare(all[i])) is >= 0 and var meant && tree.Next(0, meant) is > 0 and var near)
+                Arrive(near, i, i, gaps: 1, afterTie: false, isMisspelt: true);
             if (i + 1 < all.Length && MayBeOne(all[i], all[i + 1]) && words.MayBegin(text.Bare(all[i]), text.Bare(all[i + 1]))
                 && text.Joined(all[i], all[i + 1]) is >= 0 and var joined)
                 Step(0, joined, i, i + 1);
@@ -52,7 +55,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
-        void Arrive(int node, int first, int last, int gaps, bool afterTie)
+        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false)
         {
             var read = text.Words;
             foreach (var ending in tree.EndingsAt(node))
@@ -98,7 +101,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
-                if (ending.Noun is { } noun && last == first && !IsNoun(text.Bare(read[first]), noun, isSmall))
+                if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
                 if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
@@ -136,7 +139,9 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 return;
             foreach (var ending in tree.EndingsAt(node))
             {
-                if (ending.Casing is Casing.Any or Casing.Alone && ending.Secret != Phrases.Idiom)
+                // "Esslöffel", "Karriereleiter": a short word by itself is part of many.
+                if ((ending.Casing == Casing.Any || (ending.Casing == Casing.Alone && ending.Noun is { Length: >= ShortestAloneInCompound }))
+                    && ending.Secret != Phrases.Idiom)
                     found.Add(new(ending.Secret, word.Start, word.End, Sureness.Likely));
             }
         }
@@ -194,7 +199,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private bool IsMeant(WordReader text, string source, int first, int last)
     {
         var (start, end) = (text.Words[first].Start, text.Words[last].End);
-        return around.IsSpelled(text, source, first, last) || around.IsAlone(text, first, last, source)
+        return around.IsSpelled(text, source, first, last) || around.IsOfLock(text, first, last) || around.IsAlone(text, first, last, source)
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
             || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
     }
@@ -216,8 +221,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         return at == reading.Length;
     }
 
-    private static bool IsExactly(WordReader text, int first, int last, string exact)
+    private bool IsExactly(WordReader text, int first, int last, string exact)
     {
+        // "It is the amber, so write it without its article": العنبر for a word عنبر.
+        if (hasPrefixes && first == last && text.Bare(text.Words[first]) is var whole && whole.EndsWith(exact) && whole.Length > exact.Length)
+            return whole[..^exact.Length] is "ال" or "بال" or "وال" or "فال" or "ب" or "و" or "ف" || whole[..^exact.Length] is "ك";
         var at = 0;
         for (var i = first; i <= last; i++)
         {

@@ -90,6 +90,8 @@ internal sealed class Phrases(WordList words)
         if (isExact || written.Length > MostWords)
             return;
         AddForms(written, bare);
+        if (written.Length == 1 && rule is Casing.Alone or Casing.Object)
+            misspelt.AddAlone(written[0], bare[0]);
         if (hasNoSpaces)
         {
             if (isTurned)
@@ -309,6 +311,8 @@ internal sealed class Phrases(WordList words)
                 Accented = accented,
             };
             tree.Insert([noun], ending);
+            if (!isOrdinary)
+                misspelt.AddAlone(noun, bare);
         }
     }
 

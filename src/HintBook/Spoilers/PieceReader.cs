@@ -372,7 +372,7 @@ internal sealed class PieceReader(WordList words)
         var word = text.Words[at];
         if (words.FigureOf(word.Id) is { Value: 0 })
             return new("0", at, at + 1);
-        return char.IsUpper(source[word.Start]) && char.IsUpper(source[word.End - 1]) && Roman.ValueOf(text.Bare(word)) is > 0 and var value
+        return Roman.IsCapital(source[word.Start]) && Roman.IsCapital(source[word.End - 1]) && Roman.ValueOf(text.Bare(word)) is > 0 and var value
             ? new(value.ToString(CultureInfo.InvariantCulture), at, at + 1)
             : null;
     }

@@ -11,6 +11,7 @@ internal sealed class Reckonings
     private const int Least = 100;
     private const int MostBetween = 3;
     private const int MostSquared = 10_000;
+    private const int MostRead = 1_000_000;
     private readonly WordList words;
     private readonly Dictionary<int, List<int>> codes = [];
     private readonly NumberReader numbers;
@@ -32,9 +33,11 @@ internal sealed class Reckonings
         Give(reckoning.More, Operation.More);
         Give(reckoning.Minus, Operation.Minus);
         Give(reckoning.Less, Operation.Minus);
+        Give(reckoning.Short, Operation.Short);
         Give(reckoning.Squared, Operation.Squared);
         Give(reckoning.Sum, Operation.Sum);
         Give(reckoning.Difference, Operation.Difference);
+        Give(reckoning.Reaching, Operation.Reaching);
         foreach (var pair in reckoning.Multiples.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(pair => pair.Split(':')))
             multiples[Add(pair[0])] = int.Parse(pair[1], CultureInfo.InvariantCulture);
     }
@@ -111,6 +114,8 @@ internal sealed class Reckonings
                 Tell(text, first, next, value, found);
             }
 
+            if (words.Language.HasNoSpaces)
+                Postfixed(text, first, next, value, found);
             if (Operator(text, source, next, out var behind) is not (not Operation.None and var operation) || behind >= text.Words.Length)
                 return;
             if (Ahead(text, behind, out next) is not (> 0 and var other))
@@ -125,6 +130,18 @@ internal sealed class Reckonings
             value = isTimes ? value * other : (operation & (Operation.Plus | Operation.More)) != Operation.None ? value + other : Math.Abs(value - other);
             Tell(text, first, next, value, found);
         }
+    }
+
+    // 三千に五十三足りない, 六百より十八多い: what is done stands behind both numbers.
+    private void Postfixed(WordReader text, int first, int next, int value, List<Mention> found)
+    {
+        if (Ahead(text, next, out var behind) is not (> 0 and var other))
+            return;
+        var operation = OperationAt(text, behind);
+        if ((operation & (Operation.Minus | Operation.Short)) != Operation.None)
+            Tell(text, first, behind, Math.Abs(value - other), found);
+        if ((operation & (Operation.Plus | Operation.More)) != Operation.None)
+            Tell(text, first, behind, value + other, found);
     }
 
     // "Squared", "zum Quadrat", "multiplied by itself": where it ends, or 0.
@@ -191,7 +208,7 @@ internal sealed class Reckonings
             var operation = OperationAt(text, i) & Operation.Before;
             if (operation != Operation.None && Operand(text, "", i + 1, out next) is > 0 and var inner)
                 return (operation & Operation.Twice) != Operation.None ? inner * 2 : (operation & Operation.Thrice) != Operation.None ? inner * 3 : inner / 2;
-            if (!Has(text, i, helping))
+            if (!Has(text, i, helping) && (OperationAt(text, i) & Operation.Reaching) == Operation.None)
                 return 0;
         }
 
@@ -216,7 +233,7 @@ internal sealed class Reckonings
             return value;
         }
 
-        if (!numbers.Read(text, ref next, out value) || value >= 10_000)
+        if (!numbers.Read(text, ref next, out value) || value >= MostRead)
             return 0;
         if (next < text.Words.Length && text.Words[next].Id >= 0 && multiples.TryGetValue(text.Words[next].Id, out var times))
         {
@@ -254,6 +271,8 @@ internal sealed class Reckonings
         Squared = 128,
         Sum = 256,
         Difference = 512,
+        Reaching = 1024,
+        Short = 2048,
         Before = Twice | Thrice | Half,
     }
 }

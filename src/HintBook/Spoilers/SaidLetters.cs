@@ -13,13 +13,19 @@ internal sealed class SaidLetters(WordList words)
     private const int MostApart = 20;
     private const int MostWords = 8;
     private const int MostSaid = 2;
+    private const int ShortestPart = 2;
+    private const int ShortestTurned = 5;
+    private const int MostInMask = 64;
     private const int KanaApart = 'ァ' - 'ぁ';
     private const string Opening = "「『“\"・、，／→";
     private const string Closing = "」』”\"・、，／→。";
     private readonly List<(int Secret, string Letters)> codes = [];
+    private readonly List<(int Secret, string Figures)> figures = [];
     private readonly Dictionary<char, List<(int Secret, string Letters)>> capitals = [];
     private readonly Dictionary<string, List<int>> bySymbols = [];
     private readonly SortedSet<int> lengths = [];
+    private uint beginnings;
+    private ulong turnedLengths;
     private readonly List<(string Letters, int Start, int End, int Word)> said = [];
     private readonly Surroundings around = new(words);
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
@@ -27,7 +33,9 @@ internal sealed class SaidLetters(WordList words)
     /// <summary>Adds a code, if its letters have no capitals.</summary>
     public void Add(int secret, string letters)
     {
-        if (letters.Length >= Shortest && IsCaseless(letters))
+        if (hasNoSpaces && letters.All(char.IsAsciiDigit))
+            figures.Add((secret, letters));
+        else if (letters.Length >= Shortest && IsCaseless(letters))
             codes.Add((secret, Hiragana(letters)));
         else if (letters.Length >= ShortestInCapitals && letters.All(char.IsAsciiLetter))
             AddInCapitals(secret, letters);
@@ -44,6 +52,10 @@ internal sealed class SaidLetters(WordList words)
             bySymbols[sorted] = same = [];
         same.Add(secret);
         lengths.Add(letters.Length);
+        if (letters.Length is < ShortestTurned or >= MostInMask)
+            return;
+        beginnings |= Bit(letters[0]);
+        turnedLengths |= 1UL << letters.Length;
     }
 
     /// <summary>Whether a code is of letters that have no capitals.</summary>
@@ -55,6 +67,7 @@ internal sealed class SaidLetters(WordList words)
     {
         if (capitals.Count > 0)
             InCapitals(text, source, found);
+        CodesInKana.InSounds(source, figures, found);
         if (codes.Count == 0)
             return;
         Gather(text, source);
@@ -69,8 +82,14 @@ internal sealed class SaidLetters(WordList words)
         }
 
         if (!hasNoSpaces)
+        {
+            Ends(text, found);
             return;
+        }
+
         OtherKana(text, source, found);
+        CodesInKana.InInitials(source, codes, found);
+        CodesInKana.InEnds(source, codes, found);
         LoneKana.Gather(source, said);
         foreach (var (secret, letters) in codes)
         {
@@ -83,10 +102,18 @@ internal sealed class SaidLetters(WordList words)
     {
         said.Clear();
         var isOrdered = hasNoSpaces && LettersInKana.Gather(source, said);
+        var mayBeTurned = false;
         for (var i = 0; i < text.Words.Length; i++)
         {
             var word = text.Words[i];
             isOrdered |= word.Id >= 0 && words.Signs.IsOrder(word.Id);
+            if (word.Length >= ShortestPart)
+            {
+                mayBeTurned |= word.Length < MostInMask && (turnedLengths & (1UL << word.Length)) != 0;
+                if ((beginnings & Bit(text.Bare(word)[0])) != 0)
+                    InParts(text, i, found);
+            }
+
             if (!char.IsAsciiLetterUpper(source[word.Start]) || source.AsSpan(word.Start, word.End - word.Start).ContainsAnyExceptInRange('A', 'Z'))
                 continue;
             // "A K to open with": an article.
@@ -96,6 +123,8 @@ internal sealed class SaidLetters(WordList words)
                 said.Add((text.Bare(word).ToString(), word.Start, word.End, i));
         }
 
+        if (mayBeTurned && isOrdered)
+            Shuffled(text, found);
         for (var first = 0; first + 1 < said.Count; first++)
         {
             if (capitals.TryGetValue(said[first].Letters[0], out var here))
@@ -110,6 +139,45 @@ internal sealed class SaidLetters(WordList words)
                 InAnyOrder(length, first, found);
         }
     }
+
+    // "'Lat' first, then 'her'", "M, E, R, I, and a girl called Dian": two words that are the code when they are written as one.
+    private void InParts(WordReader text, int at, List<Mention> found)
+    {
+        var part = text.Bare(text.Words[at]);
+        if (!capitals.TryGetValue(part[0], out var here))
+            return;
+        foreach (var (secret, letters) in here)
+        {
+            if (letters.Length - part.Length < ShortestPart || !letters.AsSpan().StartsWith(part))
+                continue;
+            for (var i = at + 1; i < text.Words.Length && i <= at + MostWords; i++)
+            {
+                if (letters.AsSpan(part.Length).SequenceEqual(text.Bare(text.Words[i])) && (text.Words[i].Gap != Gap.None || i > at + 1))
+                    found.Add(new(secret, text.Words[at].Start, text.Words[i].End, Sureness.Likely));
+            }
+        }
+    }
+
+    // "Shuffle 'halter'": another word of the same letters, where words say in what order they stand.
+    private void Shuffled(WordReader text, List<Mention> found)
+    {
+        foreach (var word in text.Words)
+        {
+            if (word.Length >= MostInMask || (turnedLengths & (1UL << word.Length)) == 0)
+                continue;
+            var bare = text.Bare(word);
+            var sorted = string.Concat(bare.ToString().Order());
+            if (!bySymbols.TryGetValue(sorted, out var same))
+                continue;
+            foreach (var secret in same)
+            {
+                if (!capitals.GetValueOrDefault(bare[0], []).Contains((secret, bare.ToString())))
+                    found.Add(new(secret, word.Start, word.End, Sureness.Likely));
+            }
+        }
+    }
+
+    private static uint Bit(char letter) => letter is >= 'a' and <= 'z' ? 1u << (letter - 'a') : 0;
 
     // "An S to begin with and an L to end with; I, G, N and A between them": all of them, and no others beside them.
     private void InAnyOrder(int length, int first, List<Mention> found)
@@ -150,6 +218,20 @@ internal sealed class SaidLetters(WordList words)
                 found.Add(new(secret, said[first].Start, said[last].End, Sureness.Likely));
                 return;
             }
+        }
+    }
+
+    // من خمسة أحرف، يبدأ بالياء وينتهي بالتاء.
+    private void Ends(WordReader text, List<Mention> found)
+    {
+        if (said.Count != 2)
+            return;
+        foreach (var (secret, letters) in codes)
+        {
+            var last = said[1].Letters is "ت" && letters[^1] is 'ه' ? "ه" : said[1].Letters;
+            if (letters.StartsWith(said[0].Letters, StringComparison.Ordinal) && letters.EndsWith(last, StringComparison.Ordinal)
+                && words.SaysLength(text, letters.Length))
+                found.Add(new(secret, said[0].Start, said[1].End, Sureness.Likely));
         }
     }
 

@@ -25,6 +25,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private readonly List<Atom> atoms = [];
     private readonly Measures measures = new(words);
     private readonly SaidNumbers numbers = new(words);
+    private readonly NumberReader read = new(words);
     private readonly string[] backwards =
     [
         .. words.Language.Pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries),
@@ -68,7 +69,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             Look(text, source, PieceKind.Figures, found);
         if (hasFigures && counts.Figures > 1 && counts.Numerals > 1)
             Look(text, source, PieceKind.Roman, found);
-        if (hasLetters && counts.Letters + counts.Figures > 2)
+        if (hasLetters && counts.Letters + counts.Figures > 1)
             Look(text, source, PieceKind.Letters, found);
         if (hasLetters && counts.Figures + counts.Places > Shortest)
             Look(text, source, PieceKind.Alphabet, found);
@@ -83,6 +84,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         Gather(text, source, kind);
         if (atoms.Count < 2)
             return;
+        if (kind == PieceKind.Letters)
+            Ends(text, source, found);
         for (var start = 0; start < atoms.Count; start++)
         {
             if (kind == PieceKind.Alphabet)
@@ -97,6 +100,27 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
                 continue;
             paths = 0;
             Walk(new(text, kind, start, found), start, "", 0, -1);
+        }
+    }
+
+    // "Five letters, T at the front and N at the back": how many there are, and the first and the last of them alone.
+    private void Ends(WordReader text, string source, List<Mention> found)
+    {
+        var (first, last, count) = (-1, -1, 0);
+        foreach (var (at, atom) in atoms.Index())
+        {
+            if (atom.Kind != AtomKind.Letter || atom.IsOptional || !char.IsUpper(source[text.Words[atom.First].Start]))
+                continue;
+            (first, last, count) = (first < 0 ? at : first, at, count + 1);
+        }
+
+        if (count != 2)
+            return;
+        foreach (var (code, here) in codes)
+        {
+            if (code.StartsWith(atoms[first].Symbols, StringComparison.Ordinal) && code.EndsWith(atoms[last].Symbols, StringComparison.Ordinal)
+                && words.SaysLength(text, code.Length))
+                Found(text, here, atoms[first].First, atoms[last].Next - 1, found);
         }
     }
 
@@ -140,10 +164,20 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     }
 
     // "The first two wheels", "the next two": how many there are.
+    // "The other two, 7-2": a comma may follow.
     private bool IsHowMany(WordReader text, int at, int next) =>
-        at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
+        (at > 0 && next == at + 1 && words.Signs.IsRest(text.Words[at - 1].Id) && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None)
+        || IsNumberOfWheels(text, at, next)
+        || (at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
         && ((words.RoleOf(text.Words[at - 1].Id) & (WordRole.Place | WordRole.Sequence | WordRole.Determiner)) != WordRole.None)
-        && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
+        && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None);
+
+    // "It has three wheels", 残りの二桁.
+    private bool IsNumberOfWheels(WordReader text, int at, int next) =>
+        next < text.Words.Length && (text.Words[next].Gap & ~(Gap.Space | Gap.Line)) == Gap.None && words.FigureOf(text.Words[at].Id) is not null
+        && (words.Language.HasNoSpaces
+            ? text.Bare(text.Words[next]) is "桁" && !(next + 1 < text.Words.Length && text.Bare(text.Words[next + 1]) is "目" or "め")
+            : (words.RoleOf(text.Words[next].Id) & WordRole.Wheel) != WordRole.None);
 
     // "Two Es", "K", "Wilhelm, also W".
     private Atom? LetterAt(WordReader text, string source, int at)
@@ -399,13 +433,15 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         Span<char> turned = stackalloc char[longest];
         for (var i = 0; i < text.Words.Length; i++)
         {
-            var word = text.Bare(text.Words[i]);
+            // "Rückwärts gelesen dreitausendfünfhundertachtzehn".
+            var next = i;
+            var word = read.IsNumber(text, i) && read.Read(text, ref next, out var value) ? Written(value) : text.Bare(text.Words[i]);
             if (word.Length < Shortest || word.Length > longest)
                 continue;
             word.CopyTo(turned);
             turned[..word.Length].Reverse();
             if (codes.TryGetValue(new(turned[..word.Length]), out var here))
-                Found(text, here, i, i, found);
+                Found(text, here, i, Math.Max(i, next - 1), found);
         }
     }
 

@@ -20,6 +20,27 @@ internal sealed class Surroundings(WordList words)
     public bool IsSpelled(WordReader text, string source, int first, int last) =>
         Has(text, first, last, WordRole.Spelling) || (ColonBefore(text, source, first) is > 0 and var colon && Has(text, colon, colon - 1, WordRole.Spelling));
 
+    /// <summary>Whether the paragraph speaks of letters or a lock: <c>Still stuck on the letters? It's the bird on the brooch, a plover.</c></summary>
+    public bool IsOfLock(WordReader text, int first, int last)
+    {
+        for (var i = first - 1; i >= 0 && (text.Words[i + 1].Gap & Gap.Paragraph) == Gap.None; i--)
+        {
+            if (IsOfLock(text.Words[i].Id))
+                return true;
+        }
+
+        for (var i = last + 1; i < text.Words.Length && (text.Words[i].Gap & Gap.Paragraph) == Gap.None; i++)
+        {
+            if (IsOfLock(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsOfLock(int word) =>
+        word >= 0 && ((words.Signs.HintOf(word) & PieceHint.Letter) != PieceHint.None || (!words.Language.HasNoSpaces && words.Signs.IsLock(word)));
+
     // "It's all one to the drums: heddle lifts them."
     private static int ColonBefore(WordReader text, string source, int first)
     {
@@ -345,11 +366,23 @@ internal sealed class Surroundings(WordList words)
     /// </summary>
     public bool IsNamed(WordReader text, int first, int last)
     {
-        if (words.Language.HasNoSpaces || IsAlone(text, first, last))
+        if (IsAlone(text, first, last))
             return true;
+        // 石鹸で手を洗って.
+        if (words.Language.HasNoSpaces)
+            return false;
         if (words.Language.Prefixes.Length > 0)
             return text.Bare(text.Words[first]).Contains("ال", StringComparison.Ordinal) || last + 1 >= text.Words.Length
                 || !text.Bare(text.Words[last + 1]).StartsWith("ال");
+        if (hasPronouns)
+        {
+            // "Una marca paraguas", "un dedal de aguardiente".
+            var isOfSome = first > 0 && words.Signs.IsIndefinite(text.Words[first - 1].Id) && last + 1 < text.Words.Length
+                && words.Signs.IsOf(text.Words[last + 1].Id);
+            return !isOfSome && first > 0 && (IsOneOf(text, first - 1, WordRole.Determiner) || HasArticle(text.Words[first - 1], text)
+                || words.FigureOf(text.Words[first - 1].Id) is not null);
+        }
+
         return HasArticle(text, first) || (first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null);
     }
 

@@ -182,6 +182,20 @@ internal sealed class WordList
     /// <summary>What it counts, if it is a number word.</summary>
     public Figure? FigureOf(int number) => number < 0 ? null : figures[number];
 
+    /// <summary>Whether a text says that a word has so many letters.</summary>
+    public bool SaysLength(WordReader text, int letters)
+    {
+        for (var i = 1; i < text.Words.Length; i++)
+        {
+            var before = text.Words[i - 1];
+            if ((signs.HintOf(text.Words[i].Id) & PieceHint.Letter) != PieceHint.None
+                && (FigureOf(before.Id)?.Value == letters || (int.TryParse(text.Bare(before), out var count) && count == letters)))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Whether a word has the "and" written before it as one with it.</summary>
     public bool IsBehindAnd(ReadOnlySpan<char> bare)
     {

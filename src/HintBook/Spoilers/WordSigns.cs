@@ -50,6 +50,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> questions = [];
     private readonly HashSet<int> addressed = [];
     private readonly HashSet<int> tallies = [];
+    private readonly HashSet<int> rest = [];
     private readonly HashSet<int> times = [];
     private readonly Dictionary<int, char> doubled = [];
 
@@ -100,7 +101,7 @@ internal sealed class WordSigns
         (presenting, particles) = (SetOf(Presenting.Of(language.Code)), SetOf(Presenting.Particles(language.Code)));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
         (questions, addressed) = (SetOf(language.Objects.Questions), SetOf(language.Objects.Addressed));
-        (tallies, times) = (SetOf(pieces.Tallies), SetOf(pieces.Times));
+        (tallies, times, rest) = (SetOf(pieces.Tallies), SetOf(pieces.Times), SetOf(pieces.Rest));
         foreach (var name in Split(pieces.Names).Where(_ => language.Code == "ar"))
         {
             // دالان, دالين: two of them.
@@ -239,6 +240,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether it is a mark that is counted to tell a figure: <c>stroke</c>, <c>notch</c>.</summary>
     public bool IsTally(int word) => tallies.Contains(word);
+
+    /// <summary>Whether it means those that are left: <c>the other two</c>.</summary>
+    public bool IsRest(int word) => rest.Contains(word);
 
     /// <summary>Whether it means the alphabet.</summary>
     public bool IsAlphabet(int word) => alphabet.Contains(word);

@@ -1,4 +1,5 @@
 using HintBook.Spoilers;
+using HintBook.Tests.Reading;
 
 namespace HintBook.Tests.Spoilers;
 
@@ -239,6 +240,29 @@ public class OrdinaryNumbersTests
     [InlineData("de", "1923", "Die Lösung war immer 1923.")]
     [InlineData("de", "1923", "Gib erst 1923 ein.")]
     public void And_so_it_does_in_another_language(string language, string code, string text) => Assert.True(IsError(language, code, text));
+
+    // Sentences of our own in six languages. Before doubts were given to all numbers beside which nothing is set or opened, 76 and 36 were errors.
+    [Theory]
+    [InlineData("everyday-numbers.txt", 6)]
+    [InlineData("everyday-numbers-held-out.txt", 4)]
+    public void Hardly_any_number_of_everyday_life_stops_a_publish(string file, int most)
+    {
+        var lines = File.ReadAllLines(Path.Combine(Where.Tests, "Spoilers", file)).Where(line => line.Length > 0 && line[0] != '#').ToArray();
+        var codes = lines[0].TrimStart('=').Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(code => (code, SecretKind.Answer, new[] { code }));
+        var secrets = Hidden.Of([.. codes]);
+        var finders = new Dictionary<string, Finder>(StringComparer.Ordinal);
+        List<string> errors = [];
+        foreach (var line in lines[1..])
+        {
+            var (language, text) = (line[..2], line[5..]);
+            if (!finders.TryGetValue(language, out var finder))
+                finders[language] = finder = new(secrets, language);
+            if (finder.In(text).Any(mention => mention.Sureness == Sureness.Sure))
+                errors.Add(line);
+        }
+
+        Assert.True(errors.Count <= most, string.Join('\n', errors));
+    }
 
     // As "240 ml" always was.
     [Theory]

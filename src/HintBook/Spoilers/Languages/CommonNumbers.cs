@@ -13,7 +13,8 @@ internal sealed record CommonNumbers
         + "|fps|gsm|[µμn]m|k?cal|k?J|[kM]?Ω|mol|ppm|lbs?|[mµμ]g|ha|t|hp|PS|K|°[CF]?";
 
     /// <summary>What stands before numbers of things, models and standards in every language.</summary>
-    public const string Numbering = @"(?:№|\bRAL|\bISO|\bDIN|\bEN|\bIEC|\bASTM|\bANSI|\bAISI|\bSAE|\bBS|\bISBN|\bSKU|\bS/N|\bPantone|\b1\s?:)\s?";
+    public const string Numbering = @"(?:№|\bRAL|\bISO|\bDIN|\bEN|\bIEC|\bASTM|\bANSI|\bAISI|\bSAE|\bBS|\bISBN|\bSKU|\bS/N|\bPantone|\b1\s?:|\b[Pp]ostal"
+        + @"|\b(?:Postcode|postcode|PLZ|Postleitzahl|ZIP)|郵便番号[は：]?|البريدي)\s?:?\s?";
 
     public static CommonNumbers English { get; } = new()
     {
@@ -46,7 +47,7 @@ internal sealed record CommonNumbers
             + @"|road|room"
             + @"|apartment|apt\.?|flat|suite|unit|house|street|lot|locker|plot|p\.?\s?o\.? box|shelf|seat|platform|gate|channel|ref\.?|part|opus|op\."
             + @"|psalm|hymn"
-            + @"|track|size|plate|ticket|catalogue|cat\.|grit|invoice|patent|mk\.?)\s*(?:no\.?|number|nr\.?|#)?\s*"
+            + @"|track|size|plate|ticket|catalogue|cat\.|grit|invoice|patent|mk\.?|population|print run|parcel|batch)\s*(?:no\.?|number|nr\.?|#)?\s*"
             + @"|(?-i:\p{Lu}\p{L}+ (?:Row|Street|St\.|Road|Rd\.?|Lane|Avenue|Ave\.?|Square|Close|Way|Drive|Place|Court|Terrace|Hill|Gardens|Crescent)) "
             + @"|(?-i:\bP)",
         AfterNumbers =
@@ -62,6 +63,10 @@ internal sealed record CommonNumbers
             + @"|until|till|set|turn|slide|load|wind|push|put|lay|stop|exactly|clicks?)\b",
         Spans = @"\b(?:since|after|before)\s+(?:the year )?|(?:^|[.!?؟\n]\s*)until\s+|\bfrom \d{4} (?:to|until|till)\s+",
         AfterSpans = @"\s+(?:to|until|till)\s+\d{4}\b",
+        Telling =
+            @"\b(?:clocks?|hands?|wants?|needs?|try|gives?|put|must|has to|have to|had better|should|until|drops?|springs?|sprung|lets? go|loose|yields?"
+            + @"|falls?|pops? (?:up|open|out)|move|pull|push|press|facing|pointer|gauge|drawer|hatch|flap|hasp|safe|chest|vault|cash ?box|padlock|ledger"
+            + @"|precisely|exactly|sharp|on the dot|secret|correct|mind your|in place|says?|said)\b|^\s*(?:it|that)(?:[’']s| is)\b|:\s*$",
         Setting =
             @"(?<!\b(?:a|the|this|each|full|of) )\bset\b|\b(?:sets|setting|dial\w*|turn|turns|rotate\w*|spin|enter|enters|typ(?:e|ing)|key in|punch|input"
             + @"|combinations?|codes?|passcode|digits?|wheels?|rings|discs?|tumblers?|lock|locks|padlocks?|opens|works|releases|frees|unlocks?"
@@ -96,7 +101,8 @@ internal sealed record CommonNumbers
         Numbers =
             @"\b(?:nr\.?|nummer|no\.?|artikel|stück|serie|seriennummer|exemplar|auflage(?: von)?|kiste|schachtel|bus|linie|tram|zug|flug|bundesstraße"
             + @"|autobahn"
-            + @"|landstraße|route|zimmer|raum|wohnung|haus|hausnummer|postfach|regal|platz|gleis|kanal|ref\.?|teil|opus|größe|los|körnung|norm|farbe)"
+            + @"|landstraße|route|zimmer|raum|wohnung|haus|hausnummer|postfach|regal|platz|gleis|kanal|ref\.?|teil|opus|größe|los|charge|katalog"
+            + @"|einwohner|körnung|norm|farbe)"
             + @"\s*(?:nr\.?|nummer|no\.?)?\s*|\p{L}+(?:straße|strasse|str\.|weg|gasse|platz|allee|ufer|damm|zeile)\s+|(?-i:\b[BAP]\s?)",
         AfterNumbers = @"\s?/\s?\d+|,\s*\d{5}\b",
         Counts =
@@ -112,6 +118,10 @@ internal sealed record CommonNumbers
             + @"|gehör\w*|bis|leg\w*|klickt|stehen|steht|genau)\b",
         Spans = @"\b(?:seit|nach|vor)\s+(?:dem jahr )?|(?:^|[.!?؟\n]\s*)bis\s+|\bvon \d{4} bis\s+",
         AfterSpans = @"\s+(?:bis|und)\s+\d{4}\b",
+        Telling =
+            @"\b(?:(?:die|der|eine|\p{L}{3,})(?-i: Uhr|uhr)|zeiger|will|wollen|muss|müssen|soll|sollen|gehört|gehören|probier\w*|versuch\w*|klappt"
+            + @"|springt|geht (?:\p{L}+ )*auf"
+            + @"|nur bei|fällt|löst|genau|exakt|luke|kassette|truhe|koffer|tresor|safe|trommel|waage|klappe|geheim\w*|verrat\w*)\b|^\s*(?:es|das) ist\b|:\s*$",
         Setting =
             @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination|\p{L}*schloss|schlösser|rad|räder|ringe?"
             + @"|ziffern?|scheiben?"
@@ -157,6 +167,10 @@ internal sealed record CommonNumbers
             + @"|clique|arrêter|exactement)\b",
         Spans = @"\b(?:depuis|après|avant|dès)\s+(?:l['’]an )?|(?:^|[.!?؟\n]\s*)jusqu['’]en\s+|\bde \d{4} à\s+",
         AfterSpans = @"\s+à\s+\d{4}\b",
+        Telling =
+            @"\b(?:horloge|pendule|aiguilles?|veut|réclame|demande|doit|doivent|essayez|faut|cède|saute|tombe|jusqu|exactement|précises?|coffre\w*"
+            + @"|casier|tiroir"
+            + @"|trappe|cadenas|réglez|amenez|mettez|tournez|marque\w*|composez|secret|glisse|ni plus ni moins)\b|^\s*c[’']est\b|:\s*$",
         Setting =
             @"\b(?:règl\w*|tourn\w*|compos\w*|entre[rz]|mett(?:ez|re)|mets|tap(?:ez|e|er)|codes?|combinaison|serrure|cadenas|roues?|molettes?"
             + @"|anneaux?|cadrans?"
@@ -199,6 +213,10 @@ internal sealed record CommonNumbers
         Showing = @"\b(?:debe|deben|tiene que|marca\w*|hasta|se abre|gire|suba|empuje|corra|ponga|justos|clic|quedarse)\b",
         Spans = @"\b(?:desde|después de|antes de)\s+(?:el año )?|(?:^|[.!?؟\n]\s*)hasta\s+|\bde \d{4} a\s+",
         AfterSpans = @"\s+a\s+\d{4}\b",
+        Telling =
+            @"\b(?:reloj|agujas?|pide|quiere|debe|deben|tienes? que|pruebe|prueba|hay que|cede|salta|cae|exacto|en punto|justo|cofre|caja fuerte"
+            + @"|cajón|trampilla"
+            + @"|balanza|ponga|marque|adelante|suelta|secreto|ni uno más)\b|^\s*es\b|:\s*$",
         Setting =
             @"\b(?:pon\w*|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
             + @"|cifras?|dígitos?"
@@ -220,6 +238,8 @@ internal sealed record CommonNumbers
         Instruments = @"秤|はかり|目盛|針|皿|おもり|メーター|つまみ|計|天秤",
         Showing = @"指|合わせ|開|回|のせ|載せ|まで|止め|動か|出る|鳴",
         AfterSpans = @"\s?年(?:から|まで|以来|以降|以前)",
+        Telling =
+            @"時計|針|目盛|ぴったり|ちょうど|引き出し|答|桁|輪|文字盤|秘密|外れ|押|入力|[:：→]\s*$",
         Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
     };
 
@@ -248,6 +268,8 @@ internal sealed record CommonNumbers
         Showing = @"يجب|ينبغي|يشير|حتى|ينفتح|أدر|ضع|ارفع|حرك|حرّك|ادفع|يظهر|يقف|نقرة",
         Spans = @"(?:منذ|بعد|قبل)\s+(?:عام |سنة )?|(?:^|[.!?؟\n]\s*)حتى\s+|من \d{4} إلى\s+",
         AfterSpans = @"\s+إلى\s+\d{4}",
+        Telling =
+            @"ساعة الحائط|عقرب|عقارب|يطلب|تطلب|تريد|يريد|جر[ّ]?ب|يجب|حتى يبلغ|خزنة|الدرج|قفل|السر|اجعل|ابدأ|بالضبط|تماما|ينفتح|تنفتح|ينفرج|:\s*$",
         Setting =
             "اضبط|اضبطي|أدر|ادر|أدخل|ادخل|ضع|ضعي|اكتب|الرمز|رمز|القفل|قفل|العجل|عجل|حلقة|حلقات|الحلق|قرص|الأقراص|الرقم هو|الأرقام|أرقام|يفتح|تفتح"
             + "|افتح|الجواب|الحل|لف",
@@ -288,6 +310,12 @@ internal sealed record CommonNumbers
 
     /// <summary>What stands before telephone numbers.</summary>
     public string Phones { get; init; } = "";
+
+    /// <summary>
+    /// What speaks of something that is opened or set, besides <see cref="Setting"/>. A number without any of these in its sentence may be one of a thousand
+    /// others, and is told as a doubt.
+    /// </summary>
+    public string Telling { get; init; } = "";
 
     /// <summary>What a sentence has that speaks of setting a lock.</summary>
     public string Setting { get; init; } = "";

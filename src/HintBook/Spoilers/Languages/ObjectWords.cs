@@ -28,7 +28,11 @@ internal sealed record ObjectWords
             + "unfold unfolds fold feel unroll twist unscrew unwind untie peel blow light stir pour wear rotate flip press rub stretch "
             + "wears carries contains sits stand stands wind winds squeeze poke prod tap knock crank spin stroke nudge shove shift raise raises lower "
             + "dip thread tighten loosen crack snap "
-            + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten",
+            + "open opens close closes unlock unlocks swivel tug yank scratch wipe warm heat wet dampen mount attach detach fasten unfasten "
+            + "bend bends nestles nestled perched lodged wedged jammed concealed conceals fitted inserted grasp seize pinch jiggle "
+            + "wiggle rattle flick hoist haul extract attached fastened pinned propped clipped unhook unclip unpin unlatch unwrap "
+            + "straighten sniff pluck prise pry replace replaced dangling dangles strapped sewn tuck wanting needing inserting lifting "
+            + "pulling pushing turning sliding twisting removing placing fetched",
         Idioms =
             "spur of the moment; it says on the tin; scales fall/fell/fallen from; jack of all; corners/corner of the globe; around/across the globe; "
             + "tube map/station/train; before the horse; gift horse; dark horse; hold your horses; high horse; flogging a dead horse; mouse click; "
@@ -219,7 +223,12 @@ internal sealed record ObjectWords
             + "fühl fühle fühlt öffne öffnen wende falt wenden trägt tragen enthält birgt klopf klopfe klopfen stoß stoße stoßen kipp kippe kippen "
             + "tippen tippe kratz kratze kratzen "
             + "wärme wärmen kurble kurbeln spann spanne spannen ziehe ziehen knicke knicken löse lösen biege biegen fädle fädeln tauche tauchen hänge "
-            + "hängen hebe entnimm entnehmen befestige befestigen stelle nehmt",
+            + "hängen hebe entnimm entnehmen befestige befestigen stelle nehmt "
+            + "abnehmen abziehen abwickeln aufklappen aufschrauben umdrehen umlegen einlegen einsetzen einstecken einschieben "
+            + "einhängen aushängen herausziehen herausnehmen hineinstecken hineinschieben hochheben hochziehen anheben entfernen "
+            + "entferne entfernt verschieben verschiebe bewegen bewege bewegt kleben wickeln lehnen lehne lehnt wischen wische "
+            + "schwenken schwenke gesteckt gelegt gestellt gehängt gezogen gedreht gehoben geschoben befestigt eingeklemmt "
+            + "eingelegt verstaut aufheben behalten behalte zurücklegen weglegen räumen benötigen benötigt benötigst",
         Idioms =
             "hat einen/keinen Haken; flöten gegangen/gehen/geht/ging; Pferde scheu; aufs falsche Pferd; das Pferd von hinten; die Katze im Sack; "
             + "die Katze aus dem Sack; "
@@ -316,7 +325,12 @@ internal sealed record ObjectWords
             + "libère libérez découvrez main tiendrez trouverez verrez découvrirez obtiendrez prendrez mettrez poserez "
             + "dépliez dépliant pliez déroulez soufflez frottez appuyez allumez versez retournez secouez ouvrez sentez déplie souffle "
             + "enlevez ôtez retirez retirer serrez desserrez remontez remonter caressez grattez trempez plongez chauffez penchez basculez inclinez "
-            + "levez baissez attachez détachez frappez pressez pincez enfilez essuyez vissez fermez fouillez inspectez examinez touchez",
+            + "levez baissez attachez détachez frappez pressez pincez enfilez essuyez vissez fermez fouillez inspectez examinez touchez "
+            + "soulever tirer pousser glissé glissée ouvrir fermer appuyer visser dévisser enlever ôter déplier plier dérouler frotter "
+            + "secouer chauffer tremper plonger pencher incliner lever baisser détacher attacher suspendre suspendez accrocher "
+            + "accrochez décrocher décrochez raccrochez saisir empoignez agrippez extraire extrayez redressez rangez ranger coincé "
+            + "coincée fixé fixée posé posée rangé rangée enfoui enfouie dissimulé dissimulée noué nouée cousu cousue "
+            + "suspendu reposez remettez replacez conservez gardez garder déplacez déplacer",
         Idioms =
             "vivre/vit/vivent/vivons/vivez aux crochets; poire en deux; poire pour la soif; pousser/poussez/pousse/poussé le bouchon; bouchon à la sortie; "
             + "bouchons sur la route; cheval de bataille; à cheval sur; balance ascendant; signe de la balance; "
@@ -426,7 +440,11 @@ internal sealed record ObjectWords
             + "aprieta apriete apretar presiona presione presionar quita quite quitar sube suba subir baja baje bajar enrosca desenrosca desenrosque "
             + "moja moje mojar calienta caliente frota frotar rasca rasque toca toque tocar golpea golpee golpear ata desata enciende soplar sopla "
             + "inclina incline vuelca vuelque acercar llevar recoger levantar empujar colgar abrir cerrar cierra cierre coloca coloque colocar "
-            + "examina examine apunta apunte enhebra enhebre",
+            + "examina examine apunta apunte enhebra enhebre "
+            + "tomad coged sacad meted poned girad tirad empujad usad levantad abrid cerrad buscad mirad deslizar introducir encajar "
+            + "descolgar descuelgue descuelga cuelgue recoger sostén sostenga sujetar soltar volcar voltear agitar encender doblar "
+            + "desdoblar despegar despegue pegar extraer extraiga retirar retire retira guardar conserve conservar clavado clavada "
+            + "metido metida atado atada colocado colocada enterrado enterrada volverá",
         Idioms =
             "mucho gancho; menos da una piedra; de piedra; tirar la piedra; a caballo; a caballo regalado; gato encerrado; de pico y pala; "
             + "con gancho; tiene gancho; más gancho; a golpe de espuela; pico y pala; a pico y pala; "
@@ -485,7 +503,8 @@ internal sealed record ObjectWords
         Links = "の で が は に と を な い た る",
         Not = "無",
         Handling = "吹 巻 振 広 転 取 使 探 見 隠 入 持 出 落 差 回 掛 置 開 拾 引 押 下 裏 中 奥 手 受 貼 吊 転 挿 渡 必 要 眠 待 潜 現 当 映 照 有 立 外 抜 動 叩 鳴 縛 結 解 緩 締 折 曲 伸 拭 磨 乗 載 倒 傾 摘 握 "
-            + "嵌 覗 滑 捻 絞 あ",
+            + "嵌 覗 滑 捻 絞 あ "
+            + "剥 挟 畳 揺 触 撫 浸 刺 返 戻 寄",
         Idioms = "鍵になり; 鍵となり; こそが鍵; こそ鍵; が鍵です; が鍵だ; が鍵である; が鍵でし; は鍵です; 鍵を握る; 鍵となる; 鍵になる; 鍵は根気; 成功の鍵; 鏡のよう; 心の鏡; 合わせ鏡; 鈴なり; 針の穴; 糸口; 糸目; "
             + "解く鍵; 鍵は、な; 鍵はなん; 鏡開き; 鏡餅; 鏡板; 手鏡を出す; 眼鏡違い; 鏡台; 望遠鏡; 顕微鏡; 眼鏡; 双眼鏡; 万華鏡; 鏡面; 鏡文字; 鍵盤; 鍵っ子; 鍵穴; 合鍵; 鍵を握; 成功の鍵; 解決の鍵; 鍵と言え; 鍵といえ; 鍵は忍; 鍵は根; "
             + "鍵は観; 勝負の鍵; 重要な鍵; 鍵になっ; 鍵となっ; 謎を解く鍵; 鍵を掛け; 鍵をかけ; 鈴虫; 鈴蘭; 風鈴; 呼び鈴; 猫に鈴; 鈴を転がす; 鈴を張った; 予鈴; 電鈴; 釘を刺; 釘付け; 釘づけ; 釘をさ; 糠に釘; "
@@ -514,7 +533,10 @@ internal sealed record ObjectWords
             + "ملصوق ملصوقة مربوط مربوطة تحت خلف داخل في بين فوق وراء ينتظر تنتظر يخرج تخرج تنزلق ينزلق اسحب ارفع أمسك قرب وجه ب أخرج التقط هناك "
             + "تحتاج يظهر تظهر موجود موجودة انظر بيدك معك يقع تقع "
             + "افتح انفخ افرك اضغط أشعل اسكب اقلب هز دحرج لف حرك فك اربط علق ألصق انزع أزل احمل قرب المس اطرق اثن اغمس بلل سخن أمل أوقد شد أرخ "
-            + "افحص أمسك اقبض أخرج استخرج ركب",
+            + "افحص أمسك اقبض أخرج استخرج ركب "
+            + "خذوا ضعوا أدخلوا أديروا ارفعوا اسحبوا أمسكوا قربوا وجهوا أخرجوا التقطوا انظروا افتحوا انفخوا افركوا اضغطوا أشعلوا "
+            + "اسكبوا اقلبوا هزوا حركوا فكوا اربطوا علقوا ألصقوا انزعوا أزيلوا احملوا المسوا اطرقوا ابحثوا استعملوا استخدموا خذي ضعي "
+            + "ارفعي افتحي اسحبي أمسكي ابحثي اضغطي حل فتح رفع سحب إدخال تحتاجون ستحتاج ستحتاجون أخرجتموه أخرجته تحتاجه",
         Idioms = "مفتاح الفرج; مفتاح النجاح; مفتاح السر; مرآة القلب; مرآة الروح; حجر الزاوية; رأس الخيط; "
             + "عدسة الصحافة; عدسات الصحافة; عدسة المصور; عدسات المصورين; تحت عدسة; مفتاح الخريطة; مفتاح الرسم; برج الميزان; برج الحمل; "
             + "خيط الأمل; خيط الحديث; أول الخيط; رأس الخيط; طرف الخيط; بداية الخيط; أطراف الخيط; خيوط اللعبة; خيوط الحكاية; "

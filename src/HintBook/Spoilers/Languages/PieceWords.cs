@@ -24,7 +24,7 @@ internal sealed record PieceWords
         Setting =
             "set turn turned show read number code lock spell dial enter type press push order left right middle center upper lower top bottom "
             + "outer inner neighbor neighbour alphabet other tune tuned bring brought want plain just add cross say call make row side whole "
-            + "rest value click notch tick",
+            + "rest value click notch tick opens closes",
         Sequence =
             "then next followed follow finally lastly begin start end finish ending starting beginning below above beneath under thinnest "
             + "thickest largest smallest longest shortest outermost innermost topmost lowest highest nearest farthest",
@@ -33,6 +33,7 @@ internal sealed record PieceWords
         Backwards = "backwards backward reverse reversed",
         Left = "left",
         Right = "right",
+        Rest = "other others remaining",
         Twice = "twice pair",
         Times = "times",
         Again = "again",
@@ -45,7 +46,7 @@ internal sealed record PieceWords
         Spelling =
             "spell spelled spelling spelt set dial enter type word letter lock code password write reads read wheels rings blocks answer shout "
             + "say says ring drum drums dials capitals lowercase uppercase case tumblers discs disks want wants stamp stamped engrave "
-            + "engraved",
+            + "engraved instead rather prefers",
         Stands = "for as in like is of",
         Units =
             "mm cm m km inch inche ft foot yard mile g kg gram gramme ounce oz lb pound grain dram drachm litre liter ml cl l pint "
@@ -62,7 +63,7 @@ internal sealed record PieceWords
             + "reverse opposite before swap swapped around sandwiched bookends top bottom upper lower",
         Locks =
             "lock padlock wheel dial ring digit figure disc disk drum counter slider cylinder tumbler knob lever code combination set setting enter "
-            + "press punch window",
+            + "press punch window something",
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
             "no stroke:0; no strokes:0; no notch:0; no mark:0; no dot:0; no line:0; no click:0; no knock:0; half a dozen:6; half dozen:6; "
@@ -89,7 +90,7 @@ internal sealed record PieceWords
 
     public static PieceWords German { get; } = new()
     {
-        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer klick klicks rille rillen ritze ritzen nagel loch löcher",
+        Tallies = "strich striche kerbe kerben punkt punkte schlag schläge klopfer klick klicks rille rillen ritze ritzen nagel loch löcher hieb hiebe",
         Ordinals =
             "erste/erster/erstes/ersten zweite/zweiter/zweites dritte/dritter/drittes vierte/vierter/viertes fünfte/fünfter/fünftes "
             + "sechste/sechster/sechstes siebte/siebter/siebtes achte/achter/achtes neunte/neunter/neuntes zehnte/zehnter elfte/elfter "
@@ -102,7 +103,7 @@ internal sealed record PieceWords
             "stell stellst stellen gehört gehören kommt kommen folgt folgen steht stehen zeigt zeigen auf links rechts mitte mittlere "
             + "mittleren oben unten außen innen alphabet drehen dreh dreht drehst ziffern zahlen code schloss lautet lauten reihenfolge wort "
             + "einstellen eingeben tippen brauchen brauchst braucht andere anderen nächste nächsten nächster nächstes gleich wieder hinten vorn "
-            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten",
+            + "vorne bekommt heißt nachbar daneben klick klicks raste rasten fängt hört eröffnet schließt",
         Sequence =
             "dann danach darauf zuerst zunächst beginn beginne beginnt beginnen anfang fang fangen ende enden endet schluss zuletzt "
             + "schließlich gefolgt abschließend hinterher anschließend",
@@ -111,6 +112,7 @@ internal sealed record PieceWords
         Backwards = "rückwärts umgekehrt",
         Left = "links",
         Right = "rechts",
+        Rest = "anderen andern übrigen restlichen",
         Twice = "zweimal paar",
         Times = "mal",
         Again = "nochmal nochmals",
@@ -125,7 +127,7 @@ internal sealed record PieceWords
             "wort lösungswort buchstabe buchstaben buchstabiere buchstabiert buchstabieren schreib schreibe schreiben stell stelle stellt "
             + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen "
             + "buchstabenschloss zahlenschloss ring scheiben trommeln großbuchstaben kleinbuchstaben kleinschreibung groß klein gelesen lies liest lesen "
-            + "ergibt drehen dreh drehe drücken",
+            + "ergibt drehen dreh drehe drücken sondern stattdessen lieber",
         Stands = "wie für",
         Units =
             "mm cm m km zoll g kg gramm kilo kilogramm pfund liter ml prozent grad euro cent mark minute minuten stunde stunden sekunde "
@@ -146,7 +148,7 @@ internal sealed record PieceWords
             + "aneinander abstand zwischenraum oben unten obere oberen untere unteren",
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
-            + "öffnet tippe schieber zahlenschloss",
+            + "öffnet tippe schieber zahlenschloss etwas",
         BackPhrases = "von hinten; von rechts; falsch herum; von rechts nach links; im Spiegel; von hinten nach vorn; vom Ende",
         OtherNumbers =
             "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; "
@@ -171,7 +173,7 @@ internal sealed record PieceWords
         Setting =
             "est sont être reste vaut indique montre affiche porte va vient viennent mettez mets placez tournez réglez composez formez code "
             + "numéro mot ordre gauche droite milieu centre haut bas suivant suivante voisin voisine autre autres cadenas écrivez doit sur lit "
-            + "lisez cran crans clic clics",
+            + "lisez cran crans clic clics ouvre ferme débute",
         Sequence =
             "puis ensuite enfin après commence commencez commencer finit finis finissez finir termine terminez terminer suivi suivie suit "
             + "d'abord abord entre fin",
@@ -180,6 +182,7 @@ internal sealed record PieceWords
         Backwards = "envers rebours",
         Left = "gauche",
         Right = "droite",
+        Rest = "autres restantes restants restent reste",
         Twice = "paire",
         Times = "fois",
         Again = "encore",
@@ -189,7 +192,7 @@ internal sealed record PieceWords
             + "suzanne thérèse ursule victor william xavier yvonne zoé",
         Names = "effe:f hache:h emme:m enne:n cu:q erre:r esse:s vé:v ixe:x zède:z",
         Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez "
-            + "anneau bague disques tambours majuscules minuscules serrure lit lisez lire donne donnent réponse tournez",
+            + "anneau bague disques tambours majuscules minuscules serrure lit lisez lire donne donnent réponse tournez plutôt préfère donnez",
         Stands = "comme de",
         Units =
             "mm cm m km pouce g kg gramme kilo livre litre ml pour-cent degré euro centime franc minute heure seconde jour semaine mois an ans "
@@ -204,7 +207,7 @@ internal sealed record PieceWords
             + "mélangez encadrent encadré autour abord ouvre ouvrent ferme fermant ensuite premier dernier haut bas",
         Locks =
             "cadenas serrure roue molette anneau bague chiffre disque cadran code combinaison composez réglez mettez tournez tambour rouleau ouvre "
-            + "tapez",
+            + "tapez quelque",
         BackPhrases = "à l'envers; à rebours; de droite à gauche; de la fin; dans un miroir; par la fin; à l’envers",
         OtherNumbers =
             "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; "
@@ -228,7 +231,7 @@ internal sealed record PieceWords
         Setting =
             "es son va van está están queda marca marque muestra pone ponga pon gira gire girad código número palabra orden izquierda derecha "
             + "medio centro arriba abajo siguiente otro otra otros vecina vecino candado escriba escribe anterior lee dice viene vienen al "
-            + "quiere quieren clic clics muesca",
+            + "quiere quieren clic clics muesca abre cierra",
         Sequence =
             "luego después entonces empieza empiece empezar comienza comience termina termine terminar acaba acabe seguido seguida sigue "
             + "siguen final fin finalmente primero tras",
@@ -237,6 +240,7 @@ internal sealed record PieceWords
         Backwards = "revés",
         Left = "izquierda",
         Right = "derecha",
+        Rest = "otros otras restantes",
         Twice = "par",
         Times = "veces",
         Again = "otra",
@@ -246,7 +250,7 @@ internal sealed record PieceWords
             + "sábado tarragona ulises valencia zaragoza",
         Names = "be:b ce:c efe:f ge:g hache:h jota:j ele:l eme:m ene:n pe:p cu:q erre:r ere:r ese:s te:t uve:v equis:x zeta:z ka:k",
         Spelling = "palabra letra letras deletrea deletree deletrear escribe escriba escribir forma forme código candado anillos tapa ponga marque teclee "
-            + "anillo discos tambores mayúsculas minúsculas cerradura pone poner pon lee lea leer lectura respuesta gire dice",
+            + "anillo discos tambores mayúsculas minúsculas cerradura pone poner pon lee lea leer lectura respuesta gire dice sino prefiere dele",
         Stands = "de como",
         Units =
             "mm cm m km pulgada g kg gramo kilo libra litro ml grado euro céntimo peseta minuto hora segundo día semana mes año siglo página "
@@ -260,7 +264,7 @@ internal sealed record PieceWords
             "orden antes delante detrás entre medio mitad cabeza cola fin final principio extremo lado izquierda derecha revés precede "
             + "desordenadas mezcla alrededor flanquean primero último arriba abajo",
         Locks =
-            "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza",
+            "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza algo",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
         OtherNumbers =
             "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; "
@@ -315,17 +319,18 @@ internal sealed record PieceWords
             + "لام:ل ميم:م نون:ن هاء:ه واو:و ياء:ي همزة:ء",
         Units =
             "غراما غرامات كيلوغراما مترا أمتار كيلومتر كيلومترا كم لترا لترات ملم مليمترا رطل رطلا أرطال ريالا دينارا درهما دولارا دولارات "
+            + "دراهم دنانير ريالات ليرة ليرات جنيه جنيهات قرش قرشا قروش فلس فلوس شلن روبية "
             + "سم مم متر سنتيمتر سنتيمترا مليمتر كيلو كيلوغرام غرام لتر درجة دينار درهم ريال دولار يورو دقيقة دقائق ساعة ساعات يوم أيام أسبوع "
             + "شهر سنة عام صفحة قطعة برغي لاعب مرة مرات زبون",
         Pages = "مقياس صفحة شكل سنة عام فصل صورة طلب فاتورة",
         Months = "يناير فبراير مارس أبريل مايو يونيو يوليو أغسطس سبتمبر أكتوبر نوفمبر ديسمبر",
-        Spelling = "كلمة حرف حروف أحرف اكتب تهجّ رمز قفل حلقات",
+        Spelling = "كلمة حرف حروف أحرف اكتب اكتبه اكتبها اكتبوا اكتبوه اكتبوها تهجّ رمز قفل حلقات حلقة لوح لوحة بل جواب أدخل تعريف",
         Stands = "مثل",
         Initials = "أوائل",
         Letters = "حرف حروف أحرف",
         Order = "أولا وبعدها ثم بعده ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها "
             + "قبله بعدها طرف عكس أيسر أيمن أعلى أسفل عليا سفلى بداية نهاية أوليان أخيرتان",
-        Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر",
+        Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر كبرى صغرى وسطى كبيرة صغيرة",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
         OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7; "
             + "فصول السنة:4; أصابع اليد:5; أصابع يد واحدة:5; شهور السنة:12; أشهر السنة:12; أركان الإسلام:5; الصلوات الخمس:5; "
@@ -414,6 +419,9 @@ internal sealed record PieceWords
 
     /// <summary>Whether figures have a plural that needn't show: "deux zéros".</summary>
     public bool Plurals { get; init; }
+
+    /// <summary>What means the wheels that are left: <c>the other two</c>.</summary>
+    public string Rest { get; init; } = "";
 
     /// <summary>Marks that are counted to tell a figure: "three strokes, no stroke, four strokes".</summary>
     public string Tallies { get; init; } = "";

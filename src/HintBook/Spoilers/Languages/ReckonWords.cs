@@ -29,9 +29,10 @@ internal sealed record ReckonWords
         Minus = "minus weniger",
         More = "mehr größer über höher",
         Less = "weniger kleiner unter",
-        Squared = "quadrat selbst",
+        Squared = "quadrat selbst sich",
         Sum = "summe addiere zusammen",
-        Difference = "differenz zieh ziehe abgezogen",
+        Difference = "differenz zieh ziehe abgezogen fehlen fehlt",
+        Reaching = "bis zu auf an",
         Multiples = "dutzend:12 schock:60",
     };
 
@@ -47,7 +48,8 @@ internal sealed record ReckonWords
         Less = "moins",
         Squared = "carré même",
         Sum = "somme ajoutez additionnez",
-        Difference = "différence retranchez ôtez soustrayez",
+        Difference = "différence retranchez ôtez soustrayez manque manquent faut",
+        Reaching = "faire atteindre arriver",
         Multiples = "douzaine:12 dizaine:10 vingtaine:20",
     };
 
@@ -58,12 +60,13 @@ internal sealed record ReckonWords
         Half = "mitad",
         Times = "veces por multiplicado",
         Plus = "más",
-        Minus = "menos",
+        Minus = "menos faltan falta",
         More = "más",
         Less = "menos",
         Squared = "cuadrado mismo",
         Sum = "suma sume",
-        Difference = "diferencia reste resta",
+        Difference = "diferencia reste resta faltan falta",
+        Reaching = "llegar alcanzar hacer",
         Multiples = "docena:12 decena:10 veintena:20",
     };
 
@@ -74,6 +77,7 @@ internal sealed record ReckonWords
         Minus = "引 減",
         More = "大 多",
         Less = "小 少",
+        Short = "足 及",
     };
 
     public static ReckonWords Arabic { get; } = new()
@@ -83,7 +87,7 @@ internal sealed record ReckonWords
         Times = "ضرب مضروبا مضروبة مرات",
         Plus = "زائد",
         Minus = "ناقص إلا",
-        More = "أكثر أكبر يزيد",
+        More = "أكثر أكبر يزيد فوقها فوقه",
         Less = "أقل أصغر ينقص",
         Squared = "نفسه نفسها تربيع",
         Sum = "مجموع اجمع",
@@ -118,6 +122,12 @@ internal sealed record ReckonWords
 
     /// <summary>What takes one of two numbers behind it from the other.</summary>
     public string Difference { get; init; } = "";
+
+    /// <summary>What stands between what is lacking and the number that is reached: "two are lacking to reach 620".</summary>
+    public string Reaching { get; init; } = "";
+
+    /// <summary>What says, behind two numbers, that the first is lacking the second.</summary>
+    public string Short { get; init; } = "";
 
     /// <summary>What multiplies the number before it: <c>dozen:12</c>.</summary>
     public string Multiples { get; init; } = "";
