@@ -46,7 +46,14 @@ internal sealed class Vocabulary
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
 
-    private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
+    private bool Add(int secret, AuditSpelling spelling, bool isName)
+    {
+        if (numbers.Language.IsUnspaced && spelling.As == SpelledAs.Letters)
+            caseless.AddRomanized(secret, spelling.Text);
+        return AddWritten(secret, spelling, isName);
+    }
+
+    private bool AddWritten(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
     {
         SpelledAs.Symbols or SpelledAs.Letters when numbers.Language.IsUnspaced && caseless.Add(secret, spelling.Text) => true,
         SpelledAs.Symbols => codes.Add(secret, spelling),

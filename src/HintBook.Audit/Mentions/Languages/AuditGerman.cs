@@ -56,7 +56,7 @@ internal static class AuditGerman
             + "oder aber "
             + "wenn als wie wo wer was wann warum weil dass denn doch noch nur schon auch so sehr man sich er sie es wir ihr ich ihm ihn ihnen uns euch "
             + "hier dort da jetzt nun bitte durch gegen bis seit nach zwischen ab an ein los hin her heraus hinein geht steht liegt hängt öffnet passt "
-            + "gehört fällt springt",
+            + "gehört fällt springt sobald damit indem während sonst falls",
     };
 
     private static IEnumerable<string> Forms(string word, bool isAlone)

@@ -50,7 +50,7 @@ internal static class AuditSpanish
             + "quien que "
             + "cual porque pues también muy más menos ya aquí allí ahí ahora él ella ellos ellas usted ustedes yo tú nos se me te le les lo entre "
             + "hacia hasta "
-            + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale",
+            + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale mientras aunque sino",
     };
 
     private static IEnumerable<string> Plurals(string word) => word[^1] switch
