@@ -33,7 +33,10 @@ internal sealed class Answers
             return true;
         if (IsInstead(text, start, first, at))
             return true;
-        var ends = at + 1 >= text.Words.Length || text.Words[at + 1].Parting >= Parting.Comma;
+        var behind = at + 1;
+        while (behind < text.Words.Length && text.Words[behind].Parting < Parting.Comma && Has(surely, text, behind))
+            behind++;
+        var ends = behind >= text.Words.Length || text.Words[behind].Parting >= Parting.Comma;
         var verb = first - 1;
         while (verb > start && text.Words[verb + 1].Parting < Parting.Comma && Has(surely, text, verb))
             verb--;

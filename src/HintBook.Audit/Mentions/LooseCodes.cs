@@ -17,7 +17,7 @@ internal sealed class LooseCodes
     private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14, ToAgain = 7, ToShared = 10, ToNext = 3;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
-    private readonly bool isUnspaced, hasLetterNames;
+    private readonly bool isUnspaced, hasLetterNames, hasCapitals;
     private readonly string letterWords;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
     private readonly HashSet<string> doubles, tallies, timesWords, both, each;
@@ -27,6 +27,8 @@ internal sealed class LooseCodes
     private readonly List<Part> parts = [];
     private readonly List<int> doubtful = [];
     private readonly StringBuilder said = new();
+
+    private bool speaksOfWheels;
 
     // How many wheels have the figure that is said next, and where that is said.
     private (int Times, int Token, bool AreBoth) shared;
@@ -39,7 +41,8 @@ internal sealed class LooseCodes
         // The article and "and" are written as one with the word.
         if (language.BeforeNumbers.Length > 0)
             rows.UnionWith([.. from word in rows from before in language.BeforeNumbers.Append("وب") select before + word]);
-        (isUnspaced, hasLetterNames, letterWords) = (language.IsUnspaced, language.Kinship.HasRoots, language.LetterWords);
+        (isUnspaced, hasLetterNames, hasCapitals) = (language.IsUnspaced, language.Kinship.HasRoots, language.HasCompounds);
+        letterWords = language.LetterWords;
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
         doubles = [.. FoldedText.BareWords(remarks.Doubles)];
         tallies = [.. FoldedText.BareWords(remarks.Tallies)];
@@ -102,10 +105,11 @@ internal sealed class LooseCodes
     private void Gather(FoldedText text, ReadOnlySpan<Token> tokens, string source, Sign kind)
     {
         parts.Clear();
-        shared = default;
+        (shared, speaksOfWheels) = (default, false);
         for (var i = 0; i < tokens.Length; i++)
         {
             var token = tokens[i];
+            speaksOfWheels |= token.Is(Sign.Code);
             if (!token.Is(Sign.Number) && both.Count > 0 && both.Contains(Said(text, token)))
                 shared = (2, i, true);
             var (start, end) = (text.Words[token.First].Start, text.Words[token.Last].End);
@@ -134,7 +138,7 @@ internal sealed class LooseCodes
             return;
         }
 
-        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, i))
+        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, source, i))
             return;
         var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next | Sign.Article) && !token.Is(Sign.InFigures) && token.Value < 7
             && i + 1 < tokens.Length && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
@@ -146,13 +150,15 @@ internal sealed class LooseCodes
         if (times == 1 && IsDoubled(text, tokens, i))
             times = 2;
         var areBoth = IsBoth(text, tokens, i);
-        if (isFewInWords && (areBoth || (behind && token.Value < 5 && tokens[i - 1].Is(Sign.Last | Sign.Ordinal) && !tokens[i - 1].Is(Sign.Article))))
+        var areLast = isFewInWords && token.Value < 5 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Last) && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
+        if (isFewInWords && (areBoth || areLast
+            || (behind && token.Value < 5 && tokens[i - 1].Is(Sign.Last | Sign.Ordinal) && !tokens[i - 1].Is(Sign.Article))))
             shared = (token.Value, i, areBoth);
         else if (times == 1 && token.Symbols.Length == 1 && !token.Is(Sign.Unsure))
             times = Shared(text, tokens, source, i);
         // 前の二つは48: how many, not which.
         var isHowMany = isUnspaced && i + 1 < tokens.Length && text.Of(text.Words[tokens[i + 1].First]) is "つ" or "桁" or "字" or "文";
-        var isDoubtful = behind || isHowMany || areBoth || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
+        var isDoubtful = behind || isHowMany || areBoth || areLast || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
         parts.Add(new(
             string.Concat(Enumerable.Repeat(token.Symbols, times)),
             token.Value,
@@ -237,7 +243,7 @@ internal sealed class LooseCodes
         if (letters.Length != 1)
             return letters;
         var (before, behind) = (i - 1, i + 1);
-        while (before > 0 && before > i - 3 && (timesWords.Contains(Said(text, tokens[before]))
+        while (before > 0 && before > i - 3 && text.Words[tokens[before].First].Parting < Parting.Comma && (timesWords.Contains(Said(text, tokens[before]))
             || (tokens[before].Is(Sign.Article | Sign.Grammar) && !tokens[before].Is(Sign.Number | Sign.Letter))))
             before--;
         // "Ring two A", "entre las dos Q".
@@ -262,8 +268,8 @@ internal sealed class LooseCodes
     private static bool IsPhrase(in Token token) => token.Last > token.First && token.Value is 0 or 6 or 7 or 12 or 13;
 
     // "Four crows": that hides a code, it doesn't tell it.
-    private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
-        at + 1 < tokens.Length && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
+    private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, string source, int at) =>
+        at + 1 < tokens.Length && (!hasCapitals || char.IsUpper(source[text.Words[tokens[at + 1].First].Start])) && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
         && !(at > 0 && text.Of(text.Words[tokens[at - 1].Last]) is "el" or "le") && tokens[at + 1].Sign == Sign.None
         && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space
@@ -349,7 +355,7 @@ internal sealed class LooseCodes
             if ((used > 2 || isOrdered || kind == Sign.Letter)
                 && (said.Length > Short || SpeaksOf(text, start, end) || (kind == Sign.Letter && IsNamed(text, start, end))))
                 Report(whole, parts[start].First, parts[end].Last, found);
-            if (!isOrdered || (whole.Length == Short && !SpeaksOf(text, start, end)))
+            if (!isOrdered || (whole.Length == Short && !speaksOfWheels && !SpeaksOf(text, start, end)))
                 continue;
             foreach (var code in codes.WithSymbolsOf(whole))
                 Report(code, parts[start].First, parts[end].Last, found);

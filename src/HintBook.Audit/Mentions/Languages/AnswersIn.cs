@@ -56,7 +56,7 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         "statt stattdessen anstelle lieber",
         "ist sind war es",
         "natürlich selbstverständlich einfach klar",
-        "buchstaben drehen dreht stellen einstellen eintragen gesucht")
+        "buchstaben drehen dreht stellen einstellen eintragen gesucht geben eingeben")
     {
         Letters = "buchstaben buchstabe",
         Shuffled = "durcheinandergeschüttelt geschüttelt durcheinander vertauscht umgestellt anagramm gemischt durchgeschüttelt schütteln schüttle reihenfolge "
@@ -108,7 +108,7 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         "بدل بدلا",
         "هو هي إنه إنها إنّه إنّها",
         "طبعا",
-        "أحرف الأحرف حلقات الحلقات الحلقة ضعها ضعه أدر أدرها لوح اللوح القفل")
+        "جواب جوابها جوابه أحرف الأحرف حلقات الحلقات الحلقة ضعها ضعه أدر أدرها لوح اللوح القفل")
     {
         Letters = "حرف أحرف حروف الأحرف الحروف",
         Shuffled = "مبعثرة مبعثر بعثر خلط اخلط مخلوطة ترتيب",

@@ -39,7 +39,7 @@ internal static class AuditGerman
             + "ding dinger teil was welche welcher welches",
         Negations = "nicht kein keine keinen keiner nie ohne",
         Likenesses = "wie als",
-        Setting = "schreib einstellen eingestellt einzustellen stell stell dreh gib wort wörter buchstabe buchstaben buchstabiert "
+        Setting = "schreib geben einstellen eingestellt einzustellen stell stell dreh gib wort wörter buchstabe buchstaben buchstabiert "
             + "buchstabieren lautet heißt schreibt "
             + "schreiben schreibe "
             + "geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
