@@ -68,7 +68,7 @@ internal sealed class LooseCodes
             Stretches(text, kind, found);
             Rows(kind, found);
             if (kind == Sign.Letter)
-                riddles.In(text, tokens, parts.Where(IsLetter).Select(part => (part.Symbols, part.First, part.Last)).ToArray(), found);
+                riddles.In(text, tokens, LettersTold(text).Select(part => (part.Symbols, part.First, part.Last)).ToArray(), found);
         }
 
         InAlphabet(tokens, found);
@@ -205,7 +205,18 @@ internal sealed class LooseCodes
         return times;
     }
 
-    private bool IsLetter(Part part) => part.IsValue && (!part.MayGo || !letterWords.Contains(part.Symbols, StringComparison.Ordinal));
+    // Not "you", which is also the name of a letter, nor "a".
+    private List<Part> LettersTold(FoldedText text)
+    {
+        var told = new List<Part>();
+        foreach (var part in parts)
+        {
+            if (part.IsValue && (!part.MayGo || (text.Words[part.First].Length == 1 && !letterWords.Contains(part.Symbols, StringComparison.Ordinal))))
+                told.Add(part);
+        }
+
+        return told;
+    }
 
     // "The other two want a 6 and a 1": how many wheels, and no figure.
     private static bool AreOthers(FoldedText text, in Token token) =>
