@@ -23,7 +23,7 @@ internal static partial class HiddenText
             if (isReversed)
                 yield return (string.Concat(parts.Reverse()), match.Index);
             // ["A"].concat(["B"]), [...["A"], ...["B"]]
-            if (before is not null && script.AsSpan(before.Index + before.Length, match.Index - before.Index - before.Length).Trim() is ".concat(" or ", ..." or ",...")
+            if (before is not null && script[(before.Index + before.Length)..match.Index].Trim() is ".concat(" or ", ..." or ",...")
                 yield return (string.Concat(before.Groups["part"].Captures.Select(part => part.Value).Concat(parts)), before.Index);
             before = match;
         }

@@ -150,7 +150,8 @@ internal sealed class LooseCodes
         if (times == 1 && IsDoubled(text, tokens, i))
             times = 2;
         var areBoth = IsBoth(text, tokens, i);
-        var areLast = isFewInWords && token.Value < 5 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Last) && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
+        var areLast = isFewInWords && token.Value < 5 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Last)
+            && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
         if (isFewInWords && (areBoth || areLast
             || (behind && token.Value < 5 && tokens[i - 1].Is(Sign.Last | Sign.Ordinal) && !tokens[i - 1].Is(Sign.Article))))
             shared = (token.Value, i, areBoth);
@@ -280,7 +281,8 @@ internal sealed class LooseCodes
 
     // "Four crows": that hides a code, it doesn't tell it.
     private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, string source, int at) =>
-        at + 1 < tokens.Length && (!hasCapitals || char.IsUpper(source[text.Words[tokens[at + 1].First].Start])) && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
+        at + 1 < tokens.Length && (!hasCapitals || char.IsUpper(source[text.Words[tokens[at + 1].First].Start]))
+        && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
         && !(at > 0 && text.Of(text.Words[tokens[at - 1].Last]) is "el" or "le") && tokens[at + 1].Sign == Sign.None
         && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space

@@ -34,7 +34,8 @@ internal static class AuditSpanish
         Anaphora = "él ella ello ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
         Negations = "no ni sin nunca tampoco",
         Likenesses = "como cual que",
-        Setting = "introduzca introduce introducir póngala póngalo componga marque palabra palabras letra letras escriba escribe escribir escrito diga dice deletree "
+        Setting = "introduzca introduce introducir "
+            + "póngala póngalo componga marque palabra palabras letra letras escriba escribe escribir escrito diga dice deletree "
             + "deletrear forme formar forma "
             + "teclee ponga poner "
             + "marque respuesta clave código solución lea lee "
