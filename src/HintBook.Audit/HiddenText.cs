@@ -14,8 +14,20 @@ internal static partial class HiddenText
     /// <summary>Strings that a script makes, with their places.</summary>
     public static IEnumerable<(string Text, int At)> Strings(string script)
     {
+        Match? before = null;
+        var isReversed = script.Contains("reverse", StringComparison.Ordinal);
         foreach (Match match in Joined().Matches(script))
-            yield return (string.Concat(match.Groups["part"].Captures.Select(part => part.Value)), match.Index);
+        {
+            string[] parts = [.. match.Groups["part"].Captures.Select(part => part.Value)];
+            yield return (string.Concat(parts), match.Index);
+            if (isReversed)
+                yield return (string.Concat(parts.Reverse()), match.Index);
+            // ["A"].concat(["B"]), [...["A"], ...["B"]]
+            if (before is not null && script[(before.Index + before.Length)..match.Index].Trim() is ".concat(" or ", ..." or ",...")
+                yield return (string.Concat(before.Groups["part"].Captures.Select(part => part.Value).Concat(parts)), before.Index);
+            before = match;
+        }
+
         foreach (Match match in Letters().Matches(script))
         {
             var codes = match.Groups["code"].Captures.Select(code => CodeOf(code.Value)).ToArray();
@@ -23,7 +35,7 @@ internal static partial class HiddenText
                 yield return (string.Concat(codes.Select(code => (char)code)), match.Index);
         }
 
-        if (!script.Contains("reverse", StringComparison.Ordinal))
+        if (!isReversed)
             yield break;
         foreach (Match match in Word().Matches(script))
             yield return (string.Concat(match.Groups["text"].Value.Reverse()), match.Index);
@@ -32,6 +44,13 @@ internal static partial class HiddenText
     private static int CodeOf(string number) => number.StartsWith("0x", StringComparison.OrdinalIgnoreCase)
         ? int.Parse(number[2..], NumberStyles.HexNumber, CultureInfo.InvariantCulture)
         : int.Parse(number, CultureInfo.InvariantCulture);
+
+    /// <summary>Numbers that a script reckons from two: <c>60000 + 294</c>.</summary>
+    public static IEnumerable<(string Text, int At)> Sums(string script) =>
+        from Match match in Sum().Matches(script)
+        let first = long.Parse(match.Groups["first"].Value, CultureInfo.InvariantCulture)
+        let second = long.Parse(match.Groups["second"].Value, CultureInfo.InvariantCulture)
+        select ((match.Groups["minus"].Success ? first - second : first + second).ToString(CultureInfo.InvariantCulture), match.Index);
 
     /// <summary>Times that a script or a style sheet sets as two numbers, as minutes since midnight or by the hands of a clock.</summary>
     public static IEnumerable<(string Text, int At)> Times(string text)
@@ -94,6 +113,12 @@ internal static partial class HiddenText
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex Arguments();
+
+    [GeneratedRegex(
+        @"(?<![\w.*/%+-]\s*)(?<first>[0-9]{2,9})\s*((?<minus>-)|\+)\s*(?<second>[0-9]{1,9})(?!\s*[\w.*/%+-])",
+        RegexOptions.ExplicitCapture,
+        10_000)]
+    private static partial Regex Sum();
 
     // 6 * 60 + 55
     [GeneratedRegex(@"\b(?<hour>[0-9]{1,2})\s*\*\s*60\s*\+\s*(?<minute>[0-9]{1,2})\b", RegexOptions.ExplicitCapture, 10_000)]

@@ -11,23 +11,37 @@ internal static class PageReader
     // The parser flattens deeper nesting, so that no page can overflow the stack.
     private static readonly HtmlParserOptions Options = new() { IsKeepingSourceReferences = true, MaximumDepth = 512 };
 
-    /// <summary>Reads a page.</summary>
-    public static SiteFile Read(string path, string text, Secrets secrets)
+    // A parser is made ready once for each thread; its errors are those of the page that it read last.
+    private static readonly ThreadLocal<(HtmlParser Parser, List<HtmlErrorEvent> Errors)> OfThread = new(() =>
     {
-        var syntax = new List<AuditFault>();
+        var errors = new List<HtmlErrorEvent>();
         var parser = new HtmlParser(Options);
         parser.Error += (_, e) =>
         {
             if (e is HtmlErrorEvent error)
-                syntax.Add(new(path, error.Position.Line, error.Position.Column, $"The HTML is not well formed: {error.Message.TrimEnd('.')}."));
+                errors.Add(error);
         };
+        return (parser, errors);
+    });
+
+    /// <summary>Reads a page.</summary>
+    public static SiteFile Read(string path, string text, Secrets secrets)
+    {
+        var (parser, errors) = OfThread.Value;
+        errors.Clear();
         using var page = parser.ParseDocument(text);
-        var all = page.All.ToArray();
+        AuditFault[] syntax =
+        [
+            .. from error in errors
+               select new AuditFault(path, error.Position.Line, error.Position.Column, $"The HTML is not well formed: {error.Message.TrimEnd('.')}."),
+        ];
+        var all = new List<IElement>();
+        Gather(page, all);
         return new(path)
         {
             IsPage = true,
             References = [.. PageReferences.In(all)],
-            Ids = all.SelectMany(NamesOf).OfType<string>().ToHashSet(StringComparer.Ordinal),
+            Ids = NamesIn(all),
             Faults =
             [
                 .. syntax,
@@ -37,6 +51,30 @@ internal static class PageReader
         };
     }
 
-    private static IEnumerable<string?> NamesOf(IElement element) =>
-        element.LocalName == "a" ? [element.Id, element.GetAttribute("name")] : [element.Id];
+    // In the order of the page; the parser holds its depth.
+    private static void Gather(INode node, List<IElement> all)
+    {
+        var children = node.ChildNodes;
+        for (var i = 0; i < children.Length; i++)
+        {
+            if (children[i] is not IElement element)
+                continue;
+            all.Add(element);
+            Gather(element, all);
+        }
+    }
+
+    private static HashSet<string> NamesIn(List<IElement> all)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var element in all)
+        {
+            if (element.Id is { } id)
+                names.Add(id);
+            if (element.LocalName == "a" && element.GetAttribute("name") is { } name)
+                names.Add(name);
+        }
+
+        return names;
+    }
 }

@@ -13,34 +13,38 @@ internal static class PageReferences
     };
 
     /// <summary>Every address, in the order of the page.</summary>
-    public static IEnumerable<Reference> In(IEnumerable<IElement> elements) =>
-        from element in elements
-        let place = ElementPlace.Of(element)
-        from found in Find(element)
-        select new Reference(found.Kind, Reference.Cleaned(found.Address), place.Line, place.Column);
+    public static IEnumerable<Reference> In(IEnumerable<IElement> elements)
+    {
+        foreach (var element in elements)
+        {
+            var found = Find(element);
+            if (found.Length == 0)
+                continue;
+            var place = ElementPlace.Of(element);
+            foreach (var (kind, address) in found)
+                yield return new(kind, Reference.Cleaned(address), place.Line, place.Column);
+        }
+    }
 
     /// <summary>The addresses of one element, as they are written.</summary>
-    public static IEnumerable<(ReferenceKind Kind, string Address)> Find(IElement element) => element.LocalName switch
+    public static (ReferenceKind Kind, string Address)[] Find(IElement element) => element.LocalName switch
     {
-        "a" or "area" => Find(element, ReferenceKind.Link, "href", "xlink:href"),
+        "a" or "area" => [.. Find(element, ReferenceKind.Link, "href"), .. Find(element, ReferenceKind.Link, "xlink:href")],
         "form" => Find(element, ReferenceKind.Link, "action"),
         "button" => Find(element, ReferenceKind.Link, "formaction"),
-        "link" when IsLoaded(element) => Find(element, ReferenceKind.Asset, "href").Concat(Set(element, "imagesrcset")),
+        "link" when IsLoaded(element) => [.. Find(element, ReferenceKind.Asset, "href"), .. Set(element, "imagesrcset")],
         "link" => Find(element, ReferenceKind.Link, "href"),
-        "img" or "source" => Find(element, ReferenceKind.Asset, "src").Concat(Set(element, "srcset")),
-        "video" => Find(element, ReferenceKind.Asset, "src", "poster"),
+        "img" or "source" => [.. Find(element, ReferenceKind.Asset, "src"), .. Set(element, "srcset")],
+        "video" => [.. Find(element, ReferenceKind.Asset, "src"), .. Find(element, ReferenceKind.Asset, "poster")],
         "script" or "audio" or "track" or "iframe" or "embed" or "input" => Find(element, ReferenceKind.Asset, "src"),
         "object" => Find(element, ReferenceKind.Asset, "data"),
-        "use" or "image" => Find(element, ReferenceKind.Asset, "href", "xlink:href"),
+        "use" or "image" => [.. Find(element, ReferenceKind.Asset, "href"), .. Find(element, ReferenceKind.Asset, "xlink:href")],
         "meta" => Refresh(element),
         _ => [],
     };
 
-    private static IEnumerable<(ReferenceKind Kind, string Address)> Find(IElement element, ReferenceKind kind, params string[] attributes) =>
-        from attribute in attributes
-        let address = element.GetAttribute(attribute)
-        where address is not null
-        select (kind, address);
+    private static (ReferenceKind Kind, string Address)[] Find(IElement element, ReferenceKind kind, string attribute) =>
+        element.GetAttribute(attribute) is { } address ? [(kind, address)] : [];
 
     /// <summary>
     /// The candidates of a set of pictures: an address up to a space, perhaps a width up to a comma (HTML Living Standard, "parse a srcset
@@ -63,7 +67,7 @@ internal static class PageReferences
         return found;
     }
 
-    private static IEnumerable<(ReferenceKind Kind, string Address)> Refresh(IElement element)
+    private static (ReferenceKind Kind, string Address)[] Refresh(IElement element)
     {
         var content = element.GetAttribute("content") ?? "";
         var at = content.IndexOf("url=", StringComparison.OrdinalIgnoreCase);

@@ -20,7 +20,7 @@ internal static class PageRules
     {
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var known = all.Select(e => e.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        List<AuditFault> faults = [.. OfHead(page, path).Select(message => new AuditFault(path, 1, 1, message))];
+        List<AuditFault> faults = [.. OfHead(page, all, path).Select(message => new AuditFault(path, 1, 1, message))];
         // Most elements break none: nothing is made for them.
         var messages = new List<string>();
         foreach (var element in all)
@@ -38,17 +38,19 @@ internal static class PageRules
         return faults;
     }
 
-    private static IEnumerable<string> OfHead(IDocument page, string path)
+    private static IEnumerable<string> OfHead(IDocument page, IReadOnlyCollection<IElement> all, string path)
     {
+        var titles = all.Where(element => element.LocalName == "title" && IsInHead(element, page)).ToArray();
+        var metas = all.Where(element => element.LocalName == "meta" && IsInHead(element, page)).ToArray();
         if (string.IsNullOrWhiteSpace(page.DocumentElement?.GetAttribute("lang")))
             yield return "The page doesn't say its language: <html lang=…> is missing.";
-        if (page.Head?.QuerySelectorAll("title") is not [var title] || string.IsNullOrWhiteSpace(title.TextContent))
+        if (titles is not [var title] || string.IsNullOrWhiteSpace(title.TextContent))
             yield return "The page needs one <title> with words in it.";
-        if (!string.Equals(page.Head?.QuerySelector("meta[charset]")?.GetAttribute("charset"), "utf-8", StringComparison.OrdinalIgnoreCase))
+        if (!string.Equals(Array.Find(metas, meta => meta.HasAttribute("charset"))?.GetAttribute("charset"), "utf-8", StringComparison.OrdinalIgnoreCase))
             yield return "The page doesn't say that it is UTF-8: <meta charset=\"utf-8\"> is missing.";
-        if (Meta(page, "viewport") is null)
+        if (Meta(metas, "viewport") is null)
             yield return "The page has no <meta name=\"viewport\">: a phone shows it tiny.";
-        if (!IsFrontPage(page, path) && Meta(page, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
+        if (!IsFrontPage(page, path) && Meta(metas, "robots")?.Contains("noindex", StringComparison.OrdinalIgnoreCase) != true)
             yield return "Only the front page may be found by search engines: <meta name=\"robots\" content=\"noindex\"> is missing.";
     }
 
@@ -119,8 +121,14 @@ internal static class PageRules
         }
     }
 
-    private static string? Meta(IDocument page, string name) =>
-        page.Head?.QuerySelectorAll("meta[name]")
-            .FirstOrDefault(meta => string.Equals(meta.GetAttribute("name"), name, StringComparison.OrdinalIgnoreCase))
-            ?.GetAttribute("content");
+    private static string? Meta(IElement[] metas, string name) =>
+        Array.Find(metas, meta => string.Equals(meta.GetAttribute("name"), name, StringComparison.OrdinalIgnoreCase))?.GetAttribute("content");
+
+    private static bool IsInHead(IElement element, IDocument page)
+    {
+        var around = element.ParentElement;
+        while (around is not null && !ReferenceEquals(around, page.Head))
+            around = around.ParentElement;
+        return around is not null;
+    }
 }

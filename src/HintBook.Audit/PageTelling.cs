@@ -148,12 +148,10 @@ internal sealed class PageTelling
         if (line.Length > 0)
         {
             var said = line.ToString();
-            var where = block.LocalName == "title" ? "in the page's title" : "in the text";
-            Hear(block, said, where, Manner.Prose, scope);
-            foreach (var turned in ProgramText.Turned(said.Trim()))
-                Hear(block, turned, where, Manner.Prose, scope);
-            if (!string.IsNullOrWhiteSpace(said))
-                items.Add(said.Trim());
+            var trimmed = said.Trim();
+            Hear(block, said, Forms.Turned, block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+            if (trimmed.Length > 0)
+                items.Add(trimmed);
         }
 
         if (above.Length > 0)
@@ -167,7 +165,10 @@ internal sealed class PageTelling
     {
         if (items.Count == 0)
             return;
-        var isShort = items.Sum(item => item.Length + 1) <= LongestItems;
+        var length = 0;
+        foreach (var item in items)
+            length += item.Length + 1;
+        var isShort = length <= LongestItems;
         var joined = isShort ? items.Count == 1 ? items[0] : string.Join(FoldedText.BetweenItems, items) : "";
         if (isShort && items.Count > 1 && block.LocalName is not ("html" or "head"))
             Hear(block, joined, "in the text", Manner.Items, scope);
@@ -202,17 +203,17 @@ internal sealed class PageTelling
         foreach (var (_, address) in PageReferences.Find(element))
         {
             var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
-            Hear(element, PageWords.WithoutTimes(clean), "in an address", Manner.Address, secrets.Outside);
-            foreach (var form in DecodedText.Of(clean))
-                Hear(element, form, "in an address", Manner.Address, secrets.Outside);
+            Hear(element, clean, Forms.OfAddress, "in an address", Manner.Address, secrets.Outside);
             See(element, clean, scope);
         }
 
-        Settings(element);
+        if (element.Attributes.Length > 0)
+            Settings(element);
         if (element.LocalName.Contains('-', StringComparison.Ordinal))
             Hear(element, element.LocalName, "in the name of an element", Manner.Trade, secrets.Outside);
-        foreach (var attribute in element.Attributes)
+        for (var i = 0; i < element.Attributes.Length; i++)
         {
+            var attribute = element.Attributes[i]!;
             // What is sealed is no text; whether it opens to the right one is seen with the cards.
             if (SealedForm.Holds(element.LocalName, attribute.Name, attribute.Value))
                 continue;
@@ -222,17 +223,24 @@ internal sealed class PageTelling
             rows.Add(element, attribute, isSpoken ? scope : secrets.Outside);
             if (attribute.Value.Length == 0 || PageWords.Keywords.Contains(attribute.Name))
                 continue;
+            var manner = attribute.Name == "class" ? Manner.Trade : Manner.Address;
+            var isMeta = element.LocalName == "meta" && attribute.Name == "content";
+            if (!isMeta && !isSpoken && listener.IsSilent(attribute.Value, manner, Forms.Decoded))
+                continue;
             var where = $"in the attribute “{attribute.Name}”";
-            if (element.LocalName == "meta" && attribute.Name == "content")
-                Meta(element, attribute.Value);
-            else if (isSpoken)
-                Hear(element, Film(element, attribute.Value), where, Manner.Prose, scope);
-            else if (attribute.Name == "class")
-                Hear(element, attribute.Value, where, Manner.Trade, secrets.Outside);
+            if (isMeta || isSpoken)
+            {
+                if (isMeta)
+                    Meta(element, attribute.Value);
+                else
+                    Hear(element, Film(element, attribute.Value), where, Manner.Prose, scope);
+                foreach (var form in DecodedText.Of(attribute.Value))
+                    Hear(element, form, where, Manner.Address, isSpoken ? scope : secrets.Outside);
+            }
             else
-                Hear(element, attribute.Value, where, Manner.Address, secrets.Outside);
-            foreach (var form in DecodedText.Of(attribute.Value))
-                Hear(element, form, where, Manner.Address, isSpoken ? scope : secrets.Outside);
+            {
+                Hear(element, attribute.Value, Forms.Decoded, where, manner, secrets.Outside);
+            }
         }
     }
 
@@ -283,6 +291,34 @@ internal sealed class PageTelling
 
     // The times at which a part of the film begins and ends are no codes.
     private static string Film(IElement element, string text) => element.LocalName == "video" ? PageWords.WithoutTimes(text) : text;
+
+    // What said nothing once, in all of its forms, says nothing on the next page.
+    private void Hear(IElement element, string text, Forms forms, string where, Manner manner, Scope scope)
+    {
+        if (element.LocalName == "figcaption")
+        {
+            Hear(element, forms == Forms.OfAddress ? PageWords.WithoutTimes(text) : text, where, manner, scope);
+            foreach (var form in Others(text, forms))
+                Hear(element, form, where, forms == Forms.Turned ? manner : Manner.Address, scope);
+            return;
+        }
+
+        if (listener.IsSilent(text, manner, forms))
+            return;
+        var at = ElementPlace.Of(element);
+        faults.AddRange(listener.HearAnew(new(forms == Forms.OfAddress ? PageWords.WithoutTimes(text) : text, at.Line, at.Column, where, manner, scope)));
+        var isSilent = listener.HeardNothing;
+        foreach (var form in Others(text, forms))
+        {
+            faults.AddRange(listener.Hear(new(form, at.Line, at.Column, where, forms == Forms.Turned ? manner : Manner.Address, scope)));
+            isSilent &= listener.HeardNothing;
+        }
+
+        if (isSilent)
+            listener.KeepSilent(text, manner, forms);
+    }
+
+    private static IEnumerable<string> Others(string text, Forms forms) => forms == Forms.Turned ? ProgramText.Turned(text.Trim()) : DecodedText.Of(text);
 
     private void Hear(IElement element, string text, string where, Manner manner, Scope scope)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text.RegularExpressions;
 
 namespace HintBook.Audit;
@@ -12,7 +13,7 @@ internal static partial class PageWords
     /// Elements that begin a line of their own (HTML Living Standard, 15.3, and those that hold no text of the page); all others stand in a line
     /// of text: what is before and after them is one word. Of SVG those that are read as texts of their own.
     /// </summary>
-    public static readonly HashSet<string> Blocks = Set(
+    public static readonly FrozenSet<string> Blocks = Set(
         "address article aside blockquote body caption center col colgroup dd details desc dialog dir div dl dt fieldset figcaption figure footer "
         + "foreignObject form g h1 h2 h3 h4 h5 h6 head header hgroup hr html iframe legend li listing main menu metadata nav noscript object ol "
         + "optgroup option p "
@@ -22,7 +23,7 @@ internal static partial class PageWords
     public static bool IsInLine(string element) => !Blocks.Contains(element);
 
     /// <summary>Attributes that are shown or read aloud.</summary>
-    public static readonly HashSet<string> Spoken = Set(
+    public static readonly FrozenSet<string> Spoken = Set(
         "alt title aria-label aria-description aria-valuetext aria-roledescription aria-placeholder placeholder label summary abbr");
 
     private const string Addresses = "href src srcset imagesrcset poster data action formaction xlink:href cite ping";
@@ -52,10 +53,10 @@ internal static partial class PageWords
         + "marker-start marker-mid marker-end pathlength shape-rendering style";
 
     /// <summary>Attributes that hold numbers, words of the standards, or addresses, which are read elsewhere.</summary>
-    public static readonly HashSet<string> Keywords = Set($"{Addresses} {OfHtml} {OfAria} {OfDrawings}");
+    public static readonly FrozenSet<string> Keywords = Set($"{Addresses} {OfHtml} {OfAria} {OfDrawings}");
 
     /// <summary><c>meta</c> elements that speak to the browser alone.</summary>
-    public static readonly HashSet<string> KeywordMeta = Set(
+    public static readonly FrozenSet<string> KeywordMeta = Set(
         "viewport robots referrer color-scheme theme-color format-detection twitter:card og:type og:locale");
 
     /// <summary>A text or an address without times: <c>2:16</c>, <c>#t=136,183</c>. Digits that nobody wrote are no codes.</summary>
@@ -74,7 +75,7 @@ internal static partial class PageWords
     [GeneratedRegex(@"\[[A-Za-z]{2}\]", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Choice();
 
-    private static HashSet<string> Set(string words) => new(words.Split(' '), StringComparer.OrdinalIgnoreCase);
+    private static FrozenSet<string> Set(string words) => words.Split(' ').ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"#t=[0-9.,:]+$|\b[0-9]+(:[0-5][0-9])+(\.[0-9]+)?\b", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Time();

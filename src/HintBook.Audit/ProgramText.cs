@@ -47,6 +47,7 @@ internal static partial class ProgramText
                select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
             .. SymbolRows.InScript(text).Select(row => new Piece(row, 0, Manner.Remark)),
             .. HiddenText.Strings(text).Select(made => new Piece(made.Text, made.At, Manner.Quoted)),
+            .. HiddenText.Sums(code).Select(sum => new Piece(sum.Text, sum.At, Manner.Remark)),
             .. HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)),
         ];
     }

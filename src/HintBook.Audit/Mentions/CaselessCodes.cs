@@ -13,7 +13,7 @@ internal sealed partial class CaselessCodes
 
     private static readonly string[] Speaking =
         ["言葉", "ことば", "文字", "もじ", "綴", "つづ", "読め", "読み", "回", "合わせ", "あわせ", "入力",
-        "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
+        "と入れ", "並べ", "ならべ", "揃え", "そろえ", "答え", "押し", "打ち", "仮名", "かなで", "かなに", "かなを", "かたかな", "ひらがな"];
 
     private readonly List<(int Secret, string Letters)> codes = [];
     private readonly List<(int Secret, string Word)> written = [];
@@ -28,6 +28,15 @@ internal sealed partial class CaselessCodes
         // 燕 for つばめ.
         written.AddRange(KanaOf.WordsFor(letters).Select(word => (secret, word)));
         return true;
+    }
+
+    /// <summary>Adds a code of Latin letters that spell a Japanese word: HINOKI is told by ひのき and 檜 as well.</summary>
+    public void AddRomanized(int secret, string text)
+    {
+        if (RomanizedKana.Of(text) is not { Length: > 1 } letters)
+            return;
+        codes.Add((secret, letters));
+        written.AddRange(KanaOf.WordsFor(letters).Select(word => (secret, word)));
     }
 
     /// <summary>Adds every mention in a text to a list.</summary>
@@ -54,6 +63,9 @@ internal sealed partial class CaselessCodes
                 OneByOne(text, secret, letters, examples, first, found);
             for (var first = 0; first < lone.Count; first++)
                 Alone(text, secret, letters, lone, first, found);
+            if (FirstAndLast().Match(folded) is { Success: true } ends && letters.StartsWith(ends.Groups["first"].Value, StringComparison.Ordinal)
+                && letters.EndsWith(ends.Groups["last"].Value, StringComparison.Ordinal) && CountsLetters(source, letters.Length))
+                Report(text, secret, ends.Index, ends.Index + ends.Length, isSure: false, found);
         }
 
         foreach (var (secret, word) in written)
@@ -65,6 +77,10 @@ internal sealed partial class CaselessCodes
             }
         }
     }
+
+    private static bool CountsLetters(string source, int length) =>
+        length < 10 && (source.Contains($"{"〇一二三四五六七八九"[length]}文字", StringComparison.Ordinal) || source.Contains($"{length}文字", StringComparison.Ordinal)
+            || source.Contains($"{"〇一二三四五六七八九"[length]}つの文字", StringComparison.Ordinal));
 
     private static void OneByOne(FoldedText text, int secret, string letters, Group[] quoted, int first, List<FoundSecret> found)
     {
@@ -105,6 +121,10 @@ internal sealed partial class CaselessCodes
         // A word that is a sentence by itself.
         if ((start == 0 || source[start - 1] is '。' or '？' or '?' or '！' or '\n') && end < source.Length && source[end] == '。')
             return true;
+        // 軒下に巣をかけるのは？ 燕です。それを盤に。
+        if (start > 0 && source.AsSpan(0, start).TrimEnd() is [.., '？' or '?' or 'は'] && source.AsSpan(end).StartsWith("です")
+            && Array.Exists(Speaking, word => source.AsSpan(end).Contains(word, StringComparison.Ordinal)))
+            return true;
         var from = Math.Max(source.LastIndexOf('。', start) + 1, start - Around);
         var stop = source.IndexOf('。', end);
         var to = Math.Min(stop < 0 ? source.Length : stop, end + Around);
@@ -133,6 +153,13 @@ internal sealed partial class CaselessCodes
 
     [GeneratedRegex(@"^[\u3041-\u309F\u30FC\u4E00-\u9FFF]{2,12}$", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Japanese();
+
+    // 「あ」で始まり「し」で終わる.
+    [GeneratedRegex(
+        "[「『“]?(?<first>[\\u3041-\\u309F])[」』”]?(で|から)(始|はじ)[^。]{0,12}?[「『“]?(?<last>[\\u3041-\\u309F])[」』”]?[でに](終|お)わ",
+        RegexOptions.ExplicitCapture,
+        10_000)]
+    private static partial Regex FirstAndLast();
 
     // 月のつ、箸のば: the letter of a word.
     [GeneratedRegex(@"(?<=[\u3041-\u9FFF]の)(?<said>[\u3041-\u309F])(?=[、。，]|です|$)", RegexOptions.ExplicitCapture, 10_000)]

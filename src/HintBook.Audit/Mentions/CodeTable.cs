@@ -46,6 +46,9 @@ internal sealed class CodeTable
     /// <summary>The codes that have the same symbols, in whatever order.</summary>
     public IReadOnlyList<string> WithSymbolsOf(string symbols) => bySymbols.TryGetValue(InOrder(symbols), out var alike) ? alike : [];
 
+    /// <summary>All codes.</summary>
+    public IReadOnlyCollection<string> All => codes.Keys;
+
     /// <summary>Whether some symbols are part of a code.</summary>
     public bool HasWithin(string part) => codes.Keys.Any(code => code.Length > part.Length && code.Contains(part, StringComparison.Ordinal));
 

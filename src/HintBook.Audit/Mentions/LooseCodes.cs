@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
@@ -13,16 +14,24 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class LooseCodes
 {
-    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14, ToAgain = 7;
+    private const int MostApart = 20, Alone = 6, MostDoubtful = 5, Around = 14, Short = 3, MostPieces = 14, ToAgain = 7, ToShared = 10, ToNext = 3;
     private readonly CodeTable codes;
     private readonly HashSet<string> rows;
-    private readonly bool isUnspaced, hasLetterNames;
+    private readonly bool isUnspaced, hasLetterNames, hasCapitals;
+    private readonly string letterWords;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
-    private readonly HashSet<string> doubles, tallies, timesWords;
+    private readonly HashSet<string> doubles, tallies, timesWords, both, each;
     private readonly string[] mirrored, initials;
+    private readonly SearchValues<string> turning;
+    private readonly LetterRiddles riddles;
     private readonly List<Part> parts = [];
     private readonly List<int> doubtful = [];
     private readonly StringBuilder said = new();
+
+    private bool speaksOfWheels;
+
+    // How many wheels have the figure that is said next, and where that is said.
+    private (int Times, int Token, bool AreBoth) shared;
 
     public LooseCodes(CodeTable codes, AuditLanguage language)
     {
@@ -32,13 +41,20 @@ internal sealed class LooseCodes
         // The article and "and" are written as one with the word.
         if (language.BeforeNumbers.Length > 0)
             rows.UnionWith([.. from word in rows from before in language.BeforeNumbers.Append("وب") select before + word]);
-        (isUnspaced, hasLetterNames) = (language.IsUnspaced, language.Kinship.HasRoots);
+        (isUnspaced, hasLetterNames, hasCapitals) = (language.IsUnspaced, language.Kinship.HasRoots, language.HasCompounds);
+        letterWords = language.LetterWords;
         rowsBySpan = rows.GetAlternateLookup<ReadOnlySpan<char>>();
         doubles = [.. FoldedText.BareWords(remarks.Doubles)];
         tallies = [.. FoldedText.BareWords(remarks.Tallies)];
         timesWords = [.. FoldedText.BareWords(remarks.Times)];
         mirrored = remarks.Mirrored.Split(", ", StringSplitOptions.RemoveEmptyEntries);
         initials = remarks.Initials.Split(", ", StringSplitOptions.RemoveEmptyEntries);
+        riddles = new(codes, language);
+        turning = SearchValues.Create(
+            [.. mirrored.Concat(initials).Concat(riddles.Shuffled).SelectMany(phrase => (string[])[phrase, phrase.Replace('’', '\'')]).Distinct()],
+            StringComparison.OrdinalIgnoreCase);
+        var answers = AnswersIn.Of(language.Code);
+        (both, each) = ([.. FoldedText.BareWords(answers.Both)], [.. FoldedText.BareWords(answers.Each)]);
     }
 
     /// <summary>Adds every mention in a text to a list.</summary>
@@ -51,6 +67,8 @@ internal sealed class LooseCodes
             Gather(text, tokens, source, kind);
             Stretches(text, kind, found);
             Rows(kind, found);
+            if (kind == Sign.Letter)
+                riddles.In(text, tokens, LettersTold(text).Select(part => (part.Symbols, part.First, part.Last)).ToArray(), found);
         }
 
         InAlphabet(tokens, found);
@@ -59,8 +77,9 @@ internal sealed class LooseCodes
     /// <summary>Adds codes that are read from their end, or made of first letters, to a list.</summary>
     public void Turned(FoldedText text, string source, List<FoundSecret> found)
     {
-        if (codes.Longest < Short)
+        if (codes.Longest < Short || !source.AsSpan().ContainsAny(turning))
             return;
+        riddles.Reordered(text, found);
         var (isMirrored, isInitial) = (Says(source, mirrored), Says(source, initials));
         for (var at = 0; isMirrored && at < text.Words.Length; at++)
             Report(string.Concat(text.Of(text.Words[at]).ToString().Reverse()), at, at, found);
@@ -86,9 +105,13 @@ internal sealed class LooseCodes
     private void Gather(FoldedText text, ReadOnlySpan<Token> tokens, string source, Sign kind)
     {
         parts.Clear();
+        (shared, speaksOfWheels) = (default, false);
         for (var i = 0; i < tokens.Length; i++)
         {
             var token = tokens[i];
+            speaksOfWheels |= token.Is(Sign.Code);
+            if (!token.Is(Sign.Number) && both.Count > 0 && both.Contains(Said(text, token)))
+                shared = (2, i, true);
             var (start, end) = (text.Words[token.First].Start, text.Words[token.Last].End);
             if (kind == Sign.Letter && LettersOf(text, tokens, source, i) is { Length: > 0 } letters)
             {
@@ -109,7 +132,13 @@ internal sealed class LooseCodes
     private void Number(FoldedText text, ReadOnlySpan<Token> tokens, string source, int i, Sign kind, int start, int end)
     {
         var token = tokens[i];
-        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, i) || AreOthers(text, token))
+        if (AreOthers(text, token))
+        {
+            shared = (token.Value, i, false);
+            return;
+        }
+
+        if (Measures.RoleOf(source, start, end) == NumberRole.Ordinary || IsCounting(text, tokens, source, i))
             return;
         var behind = i > 0 && tokens[i - 1].Is(Sign.Ordinal | Sign.Last | Sign.Next | Sign.Article) && !token.Is(Sign.InFigures) && token.Value < 7
             && i + 1 < tokens.Length && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
@@ -120,9 +149,17 @@ internal sealed class LooseCodes
         var times = i > 0 && tokens[i].Is(Sign.Figures) && tokens[i - 1].Is(Sign.Number) && tokens[i - 1].Value is > 1 and < 7 ? tokens[i - 1].Value : 1;
         if (times == 1 && IsDoubled(text, tokens, i))
             times = 2;
+        var areBoth = IsBoth(text, tokens, i);
+        var areLast = isFewInWords && token.Value < 5 && i + 1 < tokens.Length && tokens[i + 1].Is(Sign.Last)
+            && text.Words[tokens[i + 1].First].Parting < Parting.Comma;
+        if (isFewInWords && (areBoth || areLast
+            || (behind && token.Value < 5 && tokens[i - 1].Is(Sign.Last | Sign.Ordinal) && !tokens[i - 1].Is(Sign.Article))))
+            shared = (token.Value, i, areBoth);
+        else if (times == 1 && token.Symbols.Length == 1 && !token.Is(Sign.Unsure))
+            times = Shared(text, tokens, source, i);
         // 前の二つは48: how many, not which.
         var isHowMany = isUnspaced && i + 1 < tokens.Length && text.Of(text.Words[tokens[i + 1].First]) is "つ" or "桁" or "字" or "文";
-        var isDoubtful = behind || isHowMany || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
+        var isDoubtful = behind || isHowMany || areBoth || areLast || IsNamedAgain(text, tokens, i) || token.Is(Sign.Unsure) || IsPhrase(token);
         parts.Add(new(
             string.Concat(Enumerable.Repeat(token.Symbols, times)),
             token.Value,
@@ -132,13 +169,63 @@ internal sealed class LooseCodes
             IsValue: kind != Sign.Letter));
     }
 
+    // "Las dos", "toutes deux".
+    private bool IsBoth(FoldedText text, ReadOnlySpan<Token> tokens, int i) =>
+        i > 0 && tokens[i].Value is > 1 and < 5 && !tokens[i].Is(Sign.InFigures)
+        && (text.Of(text.Words[tokens[i - 1].Last]) is "las" or "los" || both.Contains(Said(text, tokens[i - 1])));
+
+    // "The other two want an 8 each", "both get a three"; of "the other two want a 6 and a 1" each has its own.
+    private int Shared(FoldedText text, ReadOnlySpan<Token> tokens, string source, int i)
+    {
+        var start = text.Words[tokens[i].First].Start;
+        if (isUnspaced)
+        {
+            var ahead = source.AsSpan(0, start);
+            return !ahead.EndsWith("どちらも") && !ahead.EndsWith("それぞれ") && !ahead.EndsWith("とも") ? 1 : ahead.EndsWith("三つとも") ? 3 : 2;
+        }
+
+        var (times, from, areBoth) = shared;
+        if (times < 2 || i - from > ToShared)
+            return 1;
+        for (var at = from + 1; at <= i; at++)
+        {
+            if (text.Words[tokens[at].First].Parting >= Parting.Stop)
+                return 1;
+        }
+
+        shared = default;
+        var end = areBoth ? Parting.Comma : Parting.Colon;
+        for (var at = i + 1; at < tokens.Length && at <= i + ToNext && text.Words[tokens[at].First].Parting < end; at++)
+        {
+            if (each.Contains(Said(text, tokens[at])))
+                return times;
+            if (tokens[at].Is(Sign.Number) && !tokens[at].Is(Sign.Unsure))
+                return 1;
+        }
+
+        return times;
+    }
+
+    // Not "you", which is also the name of a letter, nor "a".
+    private List<Part> LettersTold(FoldedText text)
+    {
+        var told = new List<Part>();
+        foreach (var part in parts)
+        {
+            if (part.IsValue && (!part.MayGo || (text.Words[part.First].Length == 1 && !letterWords.Contains(part.Symbols, StringComparison.Ordinal))))
+                told.Add(part);
+        }
+
+        return told;
+    }
+
     // "The other two want a 6 and a 1": how many wheels, and no figure.
     private static bool AreOthers(FoldedText text, in Token token) =>
         token.Value is > 1 and < 7 && !token.Is(Sign.InFigures) && (IsOther(text, token.First - 1) || IsOther(text, token.Last + 1));
 
     private static bool IsOther(FoldedText text, int at) =>
         at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "other" or "others" or "remaining" or "autres" or "otras" or "otros" or "restantes"
-            or "anderen" or "ubrigen";
+            or "anderen" or "ubrigen" or "restent" or "reste" or "quedan" or "bleiben" or "remain" or "left";
 
     // "Behind the zero comes a two": said before.
     private bool IsNamedAgain(FoldedText text, ReadOnlySpan<Token> tokens, int i)
@@ -168,7 +255,7 @@ internal sealed class LooseCodes
         if (letters.Length != 1)
             return letters;
         var (before, behind) = (i - 1, i + 1);
-        while (before > 0 && before > i - 3 && (timesWords.Contains(Said(text, tokens[before]))
+        while (before > 0 && before > i - 3 && text.Words[tokens[before].First].Parting < Parting.Comma && (timesWords.Contains(Said(text, tokens[before]))
             || (tokens[before].Is(Sign.Article | Sign.Grammar) && !tokens[before].Is(Sign.Number | Sign.Letter))))
             before--;
         // "Ring two A", "entre las dos Q".
@@ -193,8 +280,9 @@ internal sealed class LooseCodes
     private static bool IsPhrase(in Token token) => token.Last > token.First && token.Value is 0 or 6 or 7 or 12 or 13;
 
     // "Four crows": that hides a code, it doesn't tell it.
-    private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, int at) =>
-        at + 1 < tokens.Length && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
+    private bool IsCounting(FoldedText text, ReadOnlySpan<Token> tokens, string source, int at) =>
+        at + 1 < tokens.Length && (!hasCapitals || char.IsUpper(source[text.Words[tokens[at + 1].First].Start]))
+        && !tallies.Contains(text.Of(text.Words[tokens[at + 1].First]).ToString())
         && !(at > 0 && text.Of(text.Words[tokens[at - 1].Last]) is "el" or "le") && tokens[at + 1].Sign == Sign.None
         && !(at > 0 && tokens[at - 1].First == tokens[at - 1].Last && text.Of(text.Words[tokens[at - 1].First]) is "a" or "an" or "eine" or "un" or "une")
         && text.Words[tokens[at + 1].First].Parting is Parting.Space
@@ -280,7 +368,7 @@ internal sealed class LooseCodes
             if ((used > 2 || isOrdered || kind == Sign.Letter)
                 && (said.Length > Short || SpeaksOf(text, start, end) || (kind == Sign.Letter && IsNamed(text, start, end))))
                 Report(whole, parts[start].First, parts[end].Last, found);
-            if (!isOrdered || (whole.Length == Short && !SpeaksOf(text, start, end)))
+            if (!isOrdered || (whole.Length == Short && !speaksOfWheels && !SpeaksOf(text, start, end)))
                 continue;
             foreach (var code in codes.WithSymbolsOf(whole))
                 Report(code, parts[start].First, parts[end].Last, found);

@@ -56,7 +56,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             Accented = words.Count == 1 ? accented : null,
         };
         if (spelling.IsExact || spelling.As == SpelledAs.Letters)
-            language = language with { Forms = static (word, _) => [word] };
+            language = language with { Forms = language.Kinship.HasRoots && spelling.As == SpelledAs.Letters ? WithArticle : static (word, _) => [word] };
         if (spelling.As == SpelledAs.Thing)
             language = language with { Forms = WithDiminutives(language) };
         Insert(words, ending, language);
@@ -94,6 +94,10 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
         return true;
     }
+
+    // "Write الصقيع without its article."
+    private static IEnumerable<string> WithArticle(string word, bool isAlone) =>
+        isAlone ? [word, $"ال{word}", $"وال{word}", $"فال{word}", $"بال{word}", $"لل{word}"] : [word];
 
     private static Func<string, bool, IEnumerable<string>> WithDiminutives(AuditLanguage language) => (word, isAlone) =>
         language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();

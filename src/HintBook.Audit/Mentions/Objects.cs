@@ -401,7 +401,8 @@ internal sealed class Objects
         if (numbers.Language.HasVerbsAlike)
             return !IsLikeVerb(next) && !shortVerbs.Contains(next)
                 && next is not ("upside" or "back" or "free" or "round" or "again" or "sideways" or "home" or "clockwise"
-                    or "anticlockwise" or "once" or "twice" or "first");
+                    or "anticlockwise" or "once" or "twice" or "first" or "shut" or "tight" or "loose" or "flat" or "upright" or "straight"
+                    or "aside" or "halfway" or "fully" or "hard" or "please");
         return numbers.Language.Code is "fr" or "es" && !next.EndsWith("ment", StringComparison.Ordinal) && !next.EndsWith("mente", StringComparison.Ordinal);
     }
 

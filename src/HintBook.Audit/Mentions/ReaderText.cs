@@ -49,3 +49,19 @@ internal enum Manner
     /// <summary>A remark in a script or a style: so is a number.</summary>
     Remark,
 }
+
+/// <summary>In which other forms a text is read as well.</summary>
+internal enum Forms
+{
+    /// <summary>None.</summary>
+    None,
+
+    /// <summary>As a label of a list of parts turned about.</summary>
+    Turned,
+
+    /// <summary>Decoded.</summary>
+    Decoded,
+
+    /// <summary>Decoded, and without the times of an address.</summary>
+    OfAddress,
+}

@@ -75,12 +75,27 @@ internal sealed class Secrets
     {
         private readonly Vocabulary vocabulary = all.VocabularyAt(path);
 
+        /// <summary>Whether a text is known to say nothing in any of its forms.</summary>
+        public bool IsSilent(string text, Manner manner, Forms forms) => vocabulary.IsKnownToSayNothing(text, manner, forms);
+
+        /// <summary>Keeps that.</summary>
+        public void KeepSilent(string text, Manner manner, Forms forms) => vocabulary.KeepAsSayingNothing(text, manner, forms);
+
+        /// <summary>Whether the text that was heard last has no mention of anything, allowed or not.</summary>
+        public bool HeardNothing { get; private set; }
+
         /// <summary>The secrets that may not be told there, each once.</summary>
-        public IEnumerable<AuditFault> Hear(ReaderText saying)
+        public IReadOnlyCollection<AuditFault> Hear(ReaderText saying) => Judge(saying, isNew: false);
+
+        /// <summary>The same of a text that isn't known to be silent.</summary>
+        public IReadOnlyCollection<AuditFault> HearAnew(ReaderText saying) => Judge(saying, isNew: true);
+
+        private IReadOnlyCollection<AuditFault> Judge(ReaderText saying, bool isNew)
         {
             var search = vocabulary.OfThread;
-            var mentions = search.In(saying.Text, saying.Manner);
-            if (mentions.Count == 0)
+            var mentions = isNew ? search.InAnew(saying.Text, saying.Manner) : search.In(saying.Text, saying.Manner);
+            HeardNothing = mentions.Count == 0;
+            if (HeardNothing)
                 return [];
             Dictionary<int, AuditFault>? told = null;
             foreach (var met in mentions)
@@ -98,7 +113,7 @@ internal sealed class Secrets
                     told[met.Secret] = FaultOf(met, search.Text, saying, isSure);
             }
 
-            return told is null ? [] : [.. told.Values];
+            return told is null ? [] : told.Values;
         }
 
         /// <summary>The secrets that a picture shows where it may not.</summary>

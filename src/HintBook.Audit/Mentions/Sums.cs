@@ -7,10 +7,10 @@ namespace HintBook.Audit.Mentions;
 /// <summary>Finds codes of figures that must be reckoned: "twice 137", "a dozen times twenty-eight". All of it is a doubt. Shared by all threads.</summary>
 internal sealed class Sums
 {
-    private const int MostBetween = 4, Least = 100, Most = 9_999_999;
+    private const int MostBetween = 4, MostLacking = 9, NearLacking = 3, Least = 100, Most = 9_999_999;
     private readonly CodeTable codes;
     private readonly bool isUnspaced;
-    private readonly HashSet<string> itself;
+    private readonly HashSet<string> itself, lacking;
     private readonly Dictionary<string, Reckoned> operations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Reckoned>.AlternateLookup<ReadOnlySpan<char>> bySpan;
 
@@ -32,6 +32,7 @@ internal sealed class Sums
         }
 
         (isUnspaced, itself) = (language.IsUnspaced, [.. FoldedText.BareWords(remarks.Itself)]);
+        lacking = [.. FoldedText.BareWords(AnswersIn.Of(language.Code).Lacking)];
         bySpan = operations.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
@@ -45,6 +46,33 @@ internal sealed class Sums
             if (NumberAt(text, tokens, i) is var (value, last))
                 From(text, tokens, source, i, last, value, found);
         }
+
+        Lacking(text, tokens, found);
+    }
+
+    // "Of three thousand, take fifty-three away", "faltan cincuenta y tres para tres mil": two numbers, and a word beside them that takes one from the other.
+    private void Lacking(FoldedText text, ReadOnlySpan<Token> tokens, List<FoundSecret> found)
+    {
+        var (before, end) = (-1, -1);
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (NumberAt(text, tokens, i) is not var (value, last))
+                continue;
+            if (before >= 0 && i - end <= MostLacking && Math.Max(value, tokens[before].Value) > Least && IsLacking(text, tokens, before, last))
+                Report(tokens, before, last, Math.Abs(value - tokens[before].Value), found);
+            (before, end) = (i, last);
+        }
+    }
+
+    private bool IsLacking(FoldedText text, ReadOnlySpan<Token> tokens, int first, int last)
+    {
+        for (var i = Math.Max(0, first - NearLacking); i <= Math.Min(tokens.Length - 1, last + NearLacking); i++)
+        {
+            if (!tokens[i].Is(Sign.Number) && lacking.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[tokens[i].First])))
+                return true;
+        }
+
+        return false;
     }
 
     private void From(FoldedText text, ReadOnlySpan<Token> tokens, string source, int first, int last, int value, List<FoundSecret> found)

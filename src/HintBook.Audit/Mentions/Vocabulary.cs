@@ -11,7 +11,7 @@ internal sealed class Vocabulary
 {
     private const int LongestKept = 300, MostKept = 100_000;
 
-    private readonly ConcurrentDictionary<(string Text, Manner Manner), bool> silent = new();
+    private readonly ConcurrentDictionary<(string Text, Manner Manner, Forms Forms), bool> silent = new();
     private readonly ConcurrentDictionary<int, Search> searches = new();
     private readonly TurnedLinks links;
     private readonly WordNumbers numbers;
@@ -46,7 +46,14 @@ internal sealed class Vocabulary
         IsEmpty = secrets.Sum(secret => secret.Spellings.Length) == Wordless.Length;
     }
 
-    private bool Add(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
+    private bool Add(int secret, AuditSpelling spelling, bool isName)
+    {
+        if (numbers.Language.IsUnspaced && spelling.As == SpelledAs.Letters)
+            caseless.AddRomanized(secret, spelling.Text);
+        return AddWritten(secret, spelling, isName);
+    }
+
+    private bool AddWritten(int secret, AuditSpelling spelling, bool isName) => spelling.As switch
     {
         SpelledAs.Symbols or SpelledAs.Letters when numbers.Language.IsUnspaced && caseless.Add(secret, spelling.Text) => true,
         SpelledAs.Symbols => codes.Add(secret, spelling),
@@ -63,12 +70,13 @@ internal sealed class Vocabulary
     /// <summary>The search of the calling thread.</summary>
     public Search OfThread => searches.GetOrAdd(Environment.CurrentManagedThreadId, _ => new Search(this));
 
-    // The same words of the theme stand on every page: what said nothing once says nothing again.
-    private bool IsKnownToSayNothing(string text, Manner manner) => text.Length <= LongestKept && silent.ContainsKey((text, manner));
+    /// <summary>Whether a text is known to say nothing: the same words of the theme stand on every page, and say the same on each.</summary>
+    public bool IsKnownToSayNothing(string text, Manner manner, Forms forms) => text.Length <= LongestKept && silent.ContainsKey((text, manner, forms));
 
-    private void KeepAsSayingNothing(string text, Manner manner)
+    /// <summary>Keeps that a text says nothing, nor any of its other forms.</summary>
+    public void KeepAsSayingNothing(string text, Manner manner, Forms forms)
     {
-        if (text.Length <= LongestKept && kept < MostKept && silent.TryAdd((text, manner), true))
+        if (text.Length <= LongestKept && kept < MostKept && silent.TryAdd((text, manner, forms), true))
             Interlocked.Increment(ref kept);
     }
 
@@ -98,8 +106,24 @@ internal sealed class Vocabulary
         public IReadOnlyList<FoundSecret> In(string source, Manner manner)
         {
             found.Clear();
-            if (all.IsKnownToSayNothing(source, manner))
+            if (all.IsKnownToSayNothing(source, manner, Forms.None))
                 return found;
+            Look(source, manner);
+            if (found.Count == 0)
+                all.KeepAsSayingNothing(source, manner, Forms.None);
+            return found;
+        }
+
+        /// <summary>The same for a text of which its caller knows whether it was met before.</summary>
+        public IReadOnlyList<FoundSecret> InAnew(string source, Manner manner)
+        {
+            found.Clear();
+            Look(source, manner);
+            return found;
+        }
+
+        private void Look(string source, Manner manner)
+        {
             var isSentence = manner == Manner.Quoted && source.Contains(' ', StringComparison.Ordinal);
             text.Read(source, isProse: isSentence || manner is Manner.Prose or Manner.Items or Manner.Lines);
             ids.Clear();
@@ -130,10 +154,6 @@ internal sealed class Vocabulary
 
             if (manner == Manner.Prose)
                 loose.Turned(text, source, found);
-
-            if (found.Count == 0)
-                all.KeepAsSayingNothing(source, manner);
-            return found;
         }
 
         // Numbers, several lone letters, or words that stand for them.

@@ -17,6 +17,8 @@ internal sealed class WordCodes(WordNumbers numbers)
 
     private readonly HashSet<string> setting = [.. FoldedText.BareWords(numbers.Language.Setting)];
 
+    private readonly Answers answers = new(numbers);
+
     private readonly HashSet<string> verbsAhead =
         [.. FoldedText.BareWords(Languages.RemarksIn.Of(numbers.Language.Code).VerbsAhead).Where(word => word is not ("to" or "not" or "never"))];
 
@@ -42,7 +44,8 @@ internal sealed class WordCodes(WordNumbers numbers)
             || IsQuoted(source, word.Start, word.End)
             || IsCapitalWithin(text, source, at)
             || IsNearSetting(text, source, at)
-            || IsAloneBesideSetting(text, at);
+            || IsAloneBesideSetting(text, at)
+            || answers.Is(text, source, at);
     }
 
     // "What glows when the fire is out? Ember. Set it."

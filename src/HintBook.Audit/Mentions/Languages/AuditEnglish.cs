@@ -44,7 +44,7 @@ internal static class AuditEnglish
             + "i me us them him one ones all both each every some any none first second third last before after once twice more less very quite almost "
             + "please let lets though although since without within against toward towards goes go comes come fits opens turns drops falls lies hangs slides "
             + "sits waits sticks pops needs wants makes works rests stands gets got look looks sure really slowly gently either neither instead perhaps "
-            + "maybe never always soon later already himself herself itself yourself",
+            + "till whilst unless whether maybe never always soon later already himself herself itself yourself",
     };
 
     private static IEnumerable<(string, int)> Numbers()

@@ -36,7 +36,7 @@ internal static class AuditFrench
             "est sont était étaient être sera serait soit a ont avait avez avons ai fait font peut peuvent doit doivent faut va vont ne pas plus ou mais si "
             + "quand comme où qui que quoi dont parce car donc ni aussi très bien alors ici là maintenant il elle ils elles on nous vous je tu lui eux "
             + "y en se me te par entre vers jusque après avant chez depuis pendant encore déjà jamais toujours tout tous toute toutes même s ouvre "
-            + "tombe tourne glisse sort",
+            + "tombe tourne glisse sort afin lorsque dès",
         Elided = ["l", "d", "qu", "n", "s", "j", "c", "m", "t", "jusqu", "lorsqu", "puisqu", "quoiqu"],
     };
 

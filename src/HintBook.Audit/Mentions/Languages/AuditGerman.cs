@@ -39,7 +39,7 @@ internal static class AuditGerman
             + "ding dinger teil was welche welcher welches",
         Negations = "nicht kein keine keinen keiner nie ohne",
         Likenesses = "wie als",
-        Setting = "schreib einstellen eingestellt einzustellen stell stell dreh gib wort wörter buchstabe buchstaben buchstabiert "
+        Setting = "schreib geben einstellen eingestellt einzustellen stell stell dreh gib wort wörter buchstabe buchstaben buchstabiert "
             + "buchstabieren lautet heißt schreibt "
             + "schreiben schreibe "
             + "geschrieben lösung lösungswort stelle stellen stellt eingeben gib tippe "
@@ -56,7 +56,7 @@ internal static class AuditGerman
             + "oder aber "
             + "wenn als wie wo wer was wann warum weil dass denn doch noch nur schon auch so sehr man sich er sie es wir ihr ich ihm ihn ihnen uns euch "
             + "hier dort da jetzt nun bitte durch gegen bis seit nach zwischen ab an ein los hin her heraus hinein geht steht liegt hängt öffnet passt "
-            + "gehört fällt springt",
+            + "gehört fällt springt sobald damit indem während sonst falls",
     };
 
     private static IEnumerable<string> Forms(string word, bool isAlone)

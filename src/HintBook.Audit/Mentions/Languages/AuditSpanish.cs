@@ -34,7 +34,8 @@ internal static class AuditSpanish
         Anaphora = "él ella ello ese esa eso este esta esto aquel aquella aquello ahí allí su sus se que cual cosa mismo misma",
         Negations = "no ni sin nunca tampoco",
         Likenesses = "como cual que",
-        Setting = "póngala póngalo componga marque palabra palabras letra letras escriba escribe escribir escrito diga dice deletree "
+        Setting = "introduzca introduce introducir "
+            + "póngala póngalo componga marque palabra palabras letra letras escriba escribe escribir escrito diga dice deletree "
             + "deletrear forme formar forma "
             + "teclee ponga poner "
             + "marque respuesta clave código solución lea lee "
@@ -50,7 +51,7 @@ internal static class AuditSpanish
             + "quien que "
             + "cual porque pues también muy más menos ya aquí allí ahí ahora él ella ellos ellas usted ustedes yo tú nos se me te le les lo entre "
             + "hacia hasta "
-            + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale",
+            + "desde durante antes después siempre nunca todo toda todos todas mismo misma solo abre cae gira sale mientras aunque sino",
     };
 
     private static IEnumerable<string> Plurals(string word) => word[^1] switch

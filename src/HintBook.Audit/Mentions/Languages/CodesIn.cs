@@ -97,7 +97,7 @@ internal static class CodesIn
         new(Sign.Ordinal, "second", 2),
         .. Figures("zéros"),
         new(Sign.Ordinal, "d’abord, commencez par, commence par, commencer par", 1),
-        new(Sign.Last, "dernier, dernière, enfin, finissez par, finir par, termine par, terminez par, pour finir, à la fin"),
+        new(Sign.Last, "dernier, dernière, derniers, dernières, enfin, finissez par, finir par, termine par, terminez par, pour finir, à la fin"),
         new(Sign.Next, "puis, ensuite, suivant, suivante, après quoi, suivi de"),
         new(Sign.Previous, "précédent, précédente, avant-dernier, avant-dernière, juste avant"),
         new(Sign.Between, "entre les deux, au milieu, du milieu"),
@@ -132,7 +132,7 @@ internal static class CodesIn
         new(Sign.Ordinal, "tercer", 3),
         .. Figures("ceros, unos, doses, treses, cuatros, cincos, seises, sietes, ochos, nueves"),
         new(Sign.Ordinal, "empiece por, empieza por, comience por, empezando por, empiece con", 1),
-        new(Sign.Last, "último, última, al final, finalmente, por último, termine con, termina en, acabe con, acabe en"),
+        new(Sign.Last, "último, última, últimos, últimas, al final, finalmente, por último, termine con, termina en, acabe con, acabe en"),
         new(Sign.Next, "luego, después, siguiente, seguido de, sigue, siguen"),
         new(Sign.Previous, "anterior, penúltimo, penúltima"),
         new(Sign.Between, "entre medias, en medio, del medio, del centro"),
@@ -176,6 +176,7 @@ internal static class CodesIn
         new(Sign.Next, "次, 次に, それから, 続いて, そして"),
         new(Sign.Previous, "その手前, 手前, その前, 一つ前"),
         new(Sign.Backwards, "右から, 逆に, 後ろから"),
+        new(Sign.Number, "ゼロ, れい, 〇", 0, "0"),
         new(Sign.Code, "ダイヤル, 数字, 番号, 錠, 輪, 文字, 合わせ, 回, 順, 左から, 暗証"),
     ];
 

@@ -29,6 +29,18 @@ internal static class KanaOf
         "轆轤=ろくろ 漏斗=じょうご,ろうと 分銅=ふんどう 磁石=じしゃく,マグネット 風呂敷=ふろしき 手綱=たづな 絵馬=えま 数珠=じゅず 三味線=しゃみせん 尺八=しゃくはち 鼓=つづみ 絣=かすり 藍=あい 引き出し=ひきだし,抽斗 隠し=かくし "
         + "留め金=とめがね 革紐=かわひも 鐙=あぶみ 鞍=くら 印籠=いんろう 煙管=きせる 徳利=とっくり 湯呑=ゆのみ 鉄瓶=てつびん 火箸=ひばし 砥石=といし 巻尺=まきじゃく 算盤=そろばん 天秤=てんびん 花瓶=かびん 横笛=よこぶえ 油=あぶら";
 
+    // Words that are joined to longer ones; by themselves they would make too many spellings of names.
+    private const string Joined =
+        "道=みち 山=やま 川=かわ,がわ 海=うみ 空=そら,ぞら 風=かぜ 花=はな,ばな 草=くさ,ぐさ 森=もり 谷=たに 島=しま,じま 池=いけ 町=まち 村=むら 里=さと,ざと 橋=はし,ばし 坂=さか,ざか "
+        + "門=かど 窓=まど 火=ひ,び 水=みず 土=つち 岩=いわ 砂=すな 夜=よる,よ 朝=あさ 昼=ひる 夕=ゆう 鳥=とり,どり 魚=さかな,うお 虫=むし 舟=ふね,ぶね 船=ふね,ぶね 車=くるま,ぐるま 畑=はたけ "
+        + "田=た,だ 野=の 原=はら 葉=は,ば 実=み 根=ね 種=たね,だね 苔=こけ,ごけ 影=かげ 声=こえ,ごえ 音=おと 色=いろ 香=か 湯=ゆ 塩=しお 米=こめ 酒=さけ,ざけ 白=しろ,しら 赤=あか 青=あお 黒=くろ 霜=しも "
+        + "氷=こおり 露=つゆ 鷺=さぎ 梟=ふくろう 鴨=かも 檜=ひのき 桧=ひのき 杉=すぎ 藤=ふじ 菫=すみれ 葦=あし 芒=すすき 向日葵=ひまわり 紫陽花=あじさい 蜻蛉=とんぼ 蝶=ちょう 蟻=あり 蟹=かに 亀=かめ 鮎=あゆ "
+        + "畳=たたみ 簾=すだれ 暦=こよみ 硯=すずり 雪=ゆき 雨=あめ,あま 月=つき,づき 星=ほし,ぼし 雲=くも,ぐも 波=なみ 春=はる 秋=あき 冬=ふゆ 夏=なつ";
+
+    private static readonly Dictionary<string, string[]> Joinable = Joined.Split(' ')
+        .Select(entry => entry.Split('='))
+        .ToDictionary(entry => entry[0], entry => entry[1].Split(','), StringComparer.Ordinal);
+
     private static readonly Dictionary<string, string[]> Readings = $"{Things} {Stuffs} {Living} {Tools}".Split(' ')
         .Select(entry => entry.Split('='))
         .DistinctBy(entry => entry[0])
@@ -37,8 +49,15 @@ internal static class KanaOf
     /// <summary>Other spellings of a name.</summary>
     public static IEnumerable<string> Name(string name) => From(name, 0, "").Where(other => other != name).Take(Most);
 
-    /// <summary>The words of Chinese letters that are read so, given in hiragana.</summary>
-    public static IEnumerable<string> WordsFor(string kana) => Readings.Where(word => word.Value.Contains(kana)).Select(word => word.Key);
+    /// <summary>The words of Chinese letters that are read so, given in hiragana: 燕 for つばめ, 雪道 for ゆきみち.</summary>
+    public static IEnumerable<string> WordsFor(string kana) => Single(kana)
+        .Concat(from cut in Enumerable.Range(1, Math.Max(0, kana.Length - 1))
+                from first in Single(kana[..cut])
+                from second in Single(kana[cut..])
+                select first + second)
+        .Distinct();
+
+    private static IEnumerable<string> Single(string kana) => Readings.Concat(Joinable).Where(word => word.Value.Contains(kana)).Select(word => word.Key);
 
     private static IEnumerable<string> From(string name, int at, string said)
     {

@@ -61,7 +61,7 @@ internal sealed record RemarksIn
             + "bildet beginnt schließt",
         Rows = "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte ende schluss anfang vor hinter vertauscht geschüttelt "
             + "hintendran voran weiter hintereinander anschließend direkt abzusetzen anschluss links "
-            + "rechts außen innen rand daneben oben unten oberen unteren",
+            + "mittlere mittleren mittlerer mittleres äußeren rechts außen innen rand daneben oben unten oberen unteren",
         Mirrored = "von hinten, rückwärts, umgekehrt, von rechts, falsch herum, im spiegel, von rechts nach links",
         Initials = "anfangsbuchstaben, anfangsbuchstabe, initialen, ersten buchstaben, erste Buchstabe, ersten Buchstaben, erste Buchstaben, ersten Buchstabe",
         Doubles = "doppelte doppelt doppel verdopple zweimal",
@@ -176,7 +176,7 @@ internal sealed record RemarksIn
 
     public static RemarksIn Japanese { get; } = new()
     {
-        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目 上 下",
+        Rows = "続 次 最 先 頭 前 後 尾 初 左 右 間 順 逆 端 目 上 下 中 残 両",
         Mirrored = "逆, 後ろから, うしろから, 右から, さかさ",
         Added = "大 多 足",
         Taken = "小 少 引",
@@ -192,7 +192,7 @@ internal sealed record RemarksIn
         Tallies = "خط خطوط شرطة شرطات نقطة نقاط طرقة طرقات حز حزوز",
         Initials = "الحرف الأول, أول حرف, الحروف الأولى, أوائل",
         Rows = "بينهما تبدأ يبدأ تنتهي ينتهي طرفين طرفيها أعلى أسفل قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية قبلها قبله بعدها يسبقها "
-            + "أيسر أيمن عليا سفلى",
+            + "أيسر أيمن عليا سفلى وسطى",
         Mirrored = "بالعكس, من اليسار إلى اليمين, من النهاية, معكوس",
         Doubles = "ضعف مرتين مكررة مكرر مكررا",
         Times = "مرات",

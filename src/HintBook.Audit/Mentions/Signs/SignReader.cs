@@ -64,6 +64,8 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
             tokens.Add(new(at, figure.Last, Sign.Number, figure.Value, Written(figure.Value)));
         else if (length > 1)
             tokens.Add(new(at, at + length - 1, sign, value, symbols));
+        else if (IsOrdinalSign(text, source, at + 1) && CodeRow.FiguresOf(word) is > 0 and < 20 and var place)
+            tokens.Add(new(at, at + 1, Sign.Ordinal, place, ""));
         else if (char.IsAsciiDigit(word[0]))
             Figures(text, at, word);
         else if (Number(text, ids, at) is { Words: > 0 } number)
@@ -75,6 +77,10 @@ internal sealed class SignReader(WordNumbers numbers, SignTree tree)
         else
             tokens.Add(new(at, at, IsUnsureLetter(sign, use) ? sign | Sign.Unsure : sign, value, symbols));
     }
+
+    // "1.ª letra".
+    private static bool IsOrdinalSign(FoldedText text, string source, int at) =>
+        at < text.Words.Length && text.Words[at].Length == 1 && source[text.Words[at].Start] is 'ª' or 'º';
 
     // "are" and "de" are also names of letters.
     private static bool IsUnsureLetter(Sign sign, WordUse use) => (sign & Sign.Letter) != Sign.None && use != WordUse.Plain;
