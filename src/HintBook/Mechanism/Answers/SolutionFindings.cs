@@ -83,7 +83,7 @@ internal static class SolutionFindings
     // What was in the hand on every way to a stage and is never hidden again can be given there only out of a slot that it names.
     private static IEnumerable<Finding> GivesNothing(Machine machine, Solution solution)
     {
-        var attained = solution.Stages.ToDictionary(stage => stage.Id, stage => stage.Attained.ToHashSet());
+        var attained = solution.Stages.ToDictionary(stage => stage.Id, stage => stage.Attained);
         var hiding = machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects))
             .Where(effect => machine.Variables[effect.Variable].Named is Thing && machine.Variables[effect.Variable].Positions[effect.Position] == Thing.Hidden)
             .Select(effect => effect.Variable).ToHashSet();
