@@ -69,7 +69,7 @@ internal sealed class StageOrder
         return true;
     }
 
-    /// <summary>The stages that can be reached, aren't done and are open once some others are done: those behind a stage first, then from the first on.</summary>
+    /// <summary>The stages that can be reached, aren't done and are open once some others are done: those behind a stage, then those before it.</summary>
     public IEnumerable<int> OpenFrom(int stage, Bits done)
     {
         for (var other = NextOpen(stage + 1, Count, done); other < Count; other = NextOpen(other + 1, Count, done))
