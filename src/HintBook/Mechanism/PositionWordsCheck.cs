@@ -13,8 +13,9 @@ internal static class PositionWordsCheck
     public static IEnumerable<Finding> In(Book book, ImmutableArray<Step> plan)
     {
         var parts = book.Box.Parts.DistinctBy(part => part.Id.Value).ToDictionary(part => part.Id.Value);
+        var stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
         return
-            from placed in plan.SelectMany(step => Told(book, step)).DistinctBy(placed => placed.Name)
+            from placed in plan.SelectMany(step => Told(book.Box, stages, step)).DistinctBy(placed => placed.Name)
             where parts.ContainsKey(placed.Name)
             let part = parts[placed.Name]
             where !part.Round && part.Details.GetValueOrDefault(placed.Position)?.Says is null
@@ -22,14 +23,14 @@ internal static class PositionWordsCheck
     }
 
     // The author's own sentence stands for a step of an undo, and the name of a move for the move.
-    private static IEnumerable<Placed> Told(Book book, Step step) => step.Kind switch
+    private static IEnumerable<Placed> Told(Box box, Dictionary<string, Stage> stages, Step step) => step.Kind switch
     {
         StepKind.FreeMove or StepKind.WayBack => step.Leaves,
-        StepKind.PutBack when UndoOf(book, step)?.Steps[step.Part] is { Says: null } part =>
+        StepKind.PutBack when UndoOf(box, stages, step)?.Steps[step.Part] is { Says: null } part =>
             part.Changes.Select(change => new Placed(change.Name.Value, change.Position.Value)),
         _ => [],
     };
 
-    private static Undo? UndoOf(Book book, Step step) =>
-        (step.Stage is { } stage ? book.Stages.First(each => each.Id.Value == stage).Moves : book.Box.Moves)[step.Move].Undo;
+    private static Undo? UndoOf(Box box, Dictionary<string, Stage> stages, Step step) =>
+        (step.Stage is { } stage ? stages[stage].Moves : box.Moves)[step.Move].Undo;
 }

@@ -15,6 +15,7 @@ internal sealed class ResetLines
     private readonly Dictionary<string, Stage> stages;
     private readonly Untranslated untranslated;
     private readonly HashSet<string> things;
+    private readonly Dictionary<string, string> shipped;
     private readonly NamesSaid said;
     private readonly NamesSaid saidInSource;
 
@@ -24,6 +25,7 @@ internal sealed class ResetLines
         (this.book, untranslated) = (book, Untranslated.In(book));
         stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
         things = [.. book.Box.Things.Select(thing => thing.Id.Value)];
+        shipped = book.Box.Names.DistinctBy(named => named.Id.Value).ToDictionary(named => named.Id.Value, named => named.Positions[0]);
         Named[] names = [.. book.Box.Parts, .. book.Box.Things];
         said = new(names, book.Language.Value);
         saidInSource = book.Source is { } source ? new(names, source.Language.Value) : said;
@@ -73,7 +75,7 @@ internal sealed class ResetLines
         var stage = step.Stage is null ? null : stages[step.Stage];
         if (step.Kind is StepKind.StageMove or StepKind.BookMove)
             return [new() { Step = step, Stage = stage, Moved = [.. after.Moved.Order(StringComparer.Ordinal)] }];
-        var undo = step.Kind == StepKind.PutBack ? ResetNotes.UndoOf(book, step) : null;
+        var undo = step.Kind == StepKind.PutBack ? ResetNotes.UndoOf(book.Box, stages, step) : null;
         ImmutableArray<Placed> moved =
         [
             .. (undo is null ? step.Leaves : Written(undo)).Where(placed => after.ByHand.TryGetValue(placed.Name, out var to) && to == placed.Position),
@@ -117,9 +119,8 @@ internal sealed class ResetLines
         return
         [
             .. from thing in back
-               let known = book.Box.Names.FirstOrDefault(named => named.Id.Value == thing)
-               where known is not null
-               select new Placed(thing, known.Positions[0]),
+               where shipped.ContainsKey(thing)
+               select new Placed(thing, shipped[thing]),
             .. from change in step.Changes.Reverse().DistinctBy(change => change.Name.Value).Reverse()
                where !back.Contains(change.Name.Value)
                select new Placed(change.Name.Value, change.Position.Value),

@@ -30,8 +30,9 @@ internal static class ResetList
     private static ImmutableArray<ResetEntry> AsPlanned(Book book, ResetPlan plan)
     {
         var lines = new ResetLines(book).Of(plan);
+        var stages = book.Stages.DistinctBy(stage => stage.Id.Value).ToDictionary(stage => stage.Id.Value);
         var planned = plan.Plan.Where(step => step.Kind == StepKind.PutBack)
-            .Select(step => ResetNotes.UndoOf(book, step)).OfType<UndoStep>().ToHashSet<UndoStep>(ReferenceEqualityComparer.Instance);
+            .Select(step => ResetNotes.UndoOf(book.Box, stages, step)).OfType<UndoStep>().ToHashSet<UndoStep>(ReferenceEqualityComparer.Instance);
         var (before, behind, last) = (Lists(lines.Length), Lists(lines.Length), new List<ResetNote>());
         var endangered = Lists<Stage>(lines.Length);
         var things = book.Box.Things.Select(thing => thing.Id.Value).ToHashSet();

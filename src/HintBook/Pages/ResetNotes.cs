@@ -12,9 +12,12 @@ internal static class ResetNotes
     public static IEnumerable<Undo> UndosOf(Stage stage) => stage.Moves.Select(move => move.Undo).OfType<Undo>().Distinct();
 
     /// <summary>What a step of a plan that puts something back is written as.</summary>
-    public static UndoStep? UndoOf(Book book, Step step)
+    /// <param name="box">The box.</param>
+    /// <param name="stages">The stages by id.</param>
+    /// <param name="step">The step.</param>
+    public static UndoStep? UndoOf(Box box, IReadOnlyDictionary<string, Stage> stages, Step step)
     {
-        var moves = step.Stage is { } id ? book.Stages.First(stage => stage.Id.Value == id).Moves : book.Box.Moves;
+        var moves = step.Stage is { } id ? stages[id].Moves : box.Moves;
         return moves[step.Move].Undo?.Steps[step.Part];
     }
 

@@ -11,6 +11,10 @@ internal sealed class StageOrder
     private readonly FrozenDictionary<string, int> numbers;
     private readonly Bits[] before;
     private readonly int[][]?[] opensAfter;
+    private readonly bool[] reachable;
+
+    // By stage the only one of its first group, at which most stages are found closed; -1 where that group has several, or where there is none.
+    private readonly int[] waitsFor;
     private readonly Lazy<ImmutableArray<int>[]> right;
 
     /// <summary>The order that a survey tells. What it names besides the stages of the book counts for nothing.</summary>
@@ -23,6 +27,8 @@ internal sealed class StageOrder
         before = [.. surveys.Select(known => SetOf(known?.CertainBefore ?? []))];
         right = new(AllRightBefore);
         opensAfter = [.. surveys.Select(known => known?.OpensAfter.Select(group => NumbersOf(group).ToArray()).ToArray())];
+        reachable = [.. surveys.Select(known => known is { Reachable: true })];
+        waitsFor = [.. opensAfter.Select(groups => groups is [[var only], ..] ? only : -1)];
     }
 
     /// <summary>How many stages there are.</summary>
@@ -53,11 +59,31 @@ internal sealed class StageOrder
     {
         foreach (var group in opensAfter[stage] ?? [])
         {
-            if (!Array.Exists(group, each => done[each]))
+            var isMet = false;
+            foreach (var each in group)
+                isMet |= done[each];
+            if (!isMet)
                 return false;
         }
 
         return true;
+    }
+
+    /// <summary>The stages that can be reached, aren't done and are open once some others are done: those behind a stage, then those before it.</summary>
+    public IEnumerable<int> OpenFrom(int stage, Bits done)
+    {
+        for (var other = NextOpen(stage + 1, Count, done); other < Count; other = NextOpen(other + 1, Count, done))
+            yield return other;
+        for (var other = NextOpen(0, stage, done); other < stage; other = NextOpen(other + 1, stage, done))
+            yield return other;
+    }
+
+    private int NextOpen(int from, int end, Bits done)
+    {
+        var at = from;
+        while (at < end && ((waitsFor[at] >= 0 && !done[waitsFor[at]]) || !reachable[at] || done[at] || !OpensAfter(at, done)))
+            at++;
+        return at;
     }
 
     // What comes before another stage has less before it than that one: so the stages are gone through from those with most before them.

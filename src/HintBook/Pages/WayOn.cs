@@ -28,17 +28,12 @@ internal sealed record WayOn(
         var done = order.DoneWith(at);
         var opened = site.Opened[id];
         var next = opened.Where(each => order.OpensAfter(order.Of(each), done)).ToImmutableArray();
-        var besides =
-            from further in Enumerable.Range(1, order.Count - 1)
-            let other = (at + further) % order.Count
-            where !done[other] && order.OpensAfter(other, done) && !opened.Contains(order[other])
-                && site.Plan.Survey.Stages.GetValueOrDefault(order[other]) is { Reachable: true }
-            select order[other];
+        var besides = order.OpenFrom(at, done).Where(other => !opened.Contains(order[other])).Take(MostBesides).Select(other => order[other]);
         return new(
             site.Plan.Survey.Stages.GetValueOrDefault(id)?.CertainBefore ?? [],
             next,
             [.. opened.Except(next, StringComparer.Ordinal)],
-            [.. besides.Take(MostBesides)],
+            [.. besides],
             site.Ends.Contains(id));
     }
 

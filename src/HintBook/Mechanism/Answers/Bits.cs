@@ -30,6 +30,16 @@ internal sealed class Bits(int size)
     /// <summary>One number alone.</summary>
     public static Bits With(int size, int number) => new(size) { [number] = true };
 
+    /// <summary>The least number in it; -1 if there is none.</summary>
+    public int First
+    {
+        get
+        {
+            var w = words.AsSpan().IndexOfAnyExcept(0UL);
+            return w < 0 ? -1 : (w << 6) + BitOperations.TrailingZeroCount(words[w]);
+        }
+    }
+
     /// <summary>The numbers in it, in order.</summary>
     public IEnumerable<int> Members()
     {

@@ -369,7 +369,8 @@ internal sealed class ResetPlanner
                 break;
             case Claim.Refuted refuted:
                 yield return MechanismFindings.NoReset.At(ClosedBy(refuted.Witness, back),
-                    $"The box can't be put back any more. {refuted.Why} So it is after {SolutionFindings.Say(refuted.Witness)}.",
+                    $"The box can't be put back any more. {refuted.Why} "
+                        + $"So it is after {SolutionFindings.Say(refuted.Witness.AsSpan())}.",
                     "Make the move “reversible: true”, or say in “undo” what puts back what it moved; what isn't meant to go back says “undo: { never: … }”.");
                 break;
             case Claim.NotProved open:

@@ -101,7 +101,7 @@ internal static class SolutionFindings
     // What was in the hand on every way to a stage and is never hidden again can be given there only out of a slot that it names.
     private static IEnumerable<Finding> GivesNothing(Machine machine, Solution solution)
     {
-        var attained = solution.Stages.ToDictionary(stage => stage.Id, stage => stage.Attained.ToHashSet());
+        var attained = solution.Stages.ToDictionary(stage => stage.Id, stage => stage.Attained);
         var hiding = machine.Acts.SelectMany(act => act.Effects).Concat(machine.Rules.SelectMany(rule => rule.Effects))
             .Where(effect => machine.Variables[effect.Variable].Named is Thing && machine.Variables[effect.Variable].Positions[effect.Position] == Thing.Hidden)
             .Select(effect => effect.Variable).ToHashSet();
@@ -134,7 +134,7 @@ internal static class SolutionFindings
         foreach (var way in solution.DeadEnds)
             yield return DeadEnd(book, way);
         var numbers = book.Stages.Index().DistinctBy(each => each.Item.Id.Value).ToDictionary(each => each.Item.Id.Value, each => each.Index);
-        var known = new Dictionary<Step, OnTheWay>(ReferenceEqualityComparer.Instance);
+        var known = new Dictionary<ImmutableArray<Step>, OnTheWay>();
         // A stage that is only drafted changes nothing yet, so everything goes round it.
         foreach (var shortcut in solution.Shortcuts.Where(each => !Draft.IsOpen(book.Stages[numbers[each.Without]].Sign.Value)))
             yield return Shortcut(book, numbers, known, shortcut);
@@ -152,16 +152,19 @@ internal static class SolutionFindings
     }
 
     /// <summary>A way in one line.</summary>
-    public static string Say(IReadOnlyCollection<Step> way) =>
-        way.Count <= 12 ? string.Join("; ", way) : $"{string.Join("; ", way.Take(5))}; …; {string.Join("; ", way.TakeLast(6))} ({way.Count} moves)";
+    public static string Say(ReadOnlySpan<Step> way) => way.Length <= 12
+        ? string.Join("; ", way.ToArray().AsEnumerable())
+        : $"{string.Join("; ", way[..5].ToArray().AsEnumerable())}; …; {string.Join("; ", way[^6..].ToArray().AsEnumerable())} ({way.Length} moves)";
 
-    private static Finding Shortcut(Book book, Dictionary<string, int> numbers, Dictionary<Step, OnTheWay> known, Shortcut shortcut)
+    private static Finding Shortcut(Book book, Dictionary<string, int> numbers, Dictionary<ImmutableArray<Step>, OnTheWay> known, Shortcut shortcut)
     {
         var stage = book.Stages[numbers[shortcut.Without]];
-        var number = RoundIt(book, numbers, known, stage, shortcut.Path);
+        if (!known.TryGetValue(shortcut.Path, out var steps))
+            known[shortcut.Path] = steps = OnTheWay.Of(book, numbers, shortcut.Path);
+        var number = steps.Round(stage, numbers[shortcut.Without]);
         var round = shortcut.Path[number];
         // The move that goes round the stage stands at the end, where a long way isn't cut.
-        var way = number + 1 < shortcut.Path.Length ? $"{Say(shortcut.Path[..(number + 1)])}; and so on to the goal" : Say(shortcut.Path);
+        var way = number + 1 < shortcut.Path.Length ? $"{Say(shortcut.Path.AsSpan()[..(number + 1)])}; and so on to the goal" : Say(shortcut.Path.AsSpan());
         return MechanismFindings.Shortcut.At(
             stage.Title.At,
             $"The box opens without “{stage.Title.Value}”: “{round.Says}” goes round it ({way}).",
@@ -169,42 +172,13 @@ internal static class SolutionFindings
             new Related(MoveOf(book, round, id => book.Stages[numbers[id]])?.Name.At ?? PlaceOf(book, round), "This move goes round it."));
     }
 
-    // The move that brings about what the stage is for; else the first of a later stage; else the last. Ways are long, and a large book has many
-    // that have their steps in common.
-    private static int RoundIt(
-        Book book, Dictionary<string, int> numbers, Dictionary<Step, OnTheWay> known, Stage stage, ImmutableArray<Step> way)
-    {
-        var gives = stage.Moves.SelectMany(move => move.Changes).Select(change => new Placed(change.Name.Value, change.Position.Value)).ToHashSet();
-        var (at, next) = (numbers[stage.Id.Value], -1);
-        for (var i = 0; i < way.Length; i++)
-        {
-            if (!known.TryGetValue(way[i], out var step))
-                known[way[i]] = step = On(way[i]);
-            if (Array.Exists(step.Leaves, gives.Contains))
-                return i;
-            if (next < 0 && step.Stage > at)
-                next = i;
-        }
-
-        return next >= 0 ? next : way.Length - 1;
-
-        OnTheWay On(Step step) => new(
-            step.Kind is StepKind.StageMove or StepKind.BookMove && MoveOf(book, step, id => book.Stages[numbers[id]]) is { } move
-                ? [.. move.Changes.Select(change => new Placed(change.Name.Value, change.Position.Value))]
-                : [.. step.Leaves],
-            step.Stage is { } id ? numbers[id] : -1);
-    }
-
-    // What a step brings about, and the number of its stage; -1 for none.
-    private sealed record OnTheWay(Placed[] Leaves, int Stage);
-
     private static Finding DeadEnd(Book book, ImmutableArray<Step> way)
     {
         var last = way[^1];
         var undone = MoveOf(book, last)?.Undo is not null;
         return (undone ? MechanismFindings.DeadEndWithUndo : MechanismFindings.DeadEnd).At(
             PlaceOf(book, last),
-            $"After this the box can't be solved any more ({last.Says}): {Say(way)}.",
+            $"After this the box can't be solved any more ({last.Says}): {Say(way.AsSpan())}.",
             undone
                 ? "Let the move need what must come first."
                 : "Let the move need what must come first, make it “reversible: true”, or say in “undo” how to put it back.");
@@ -212,7 +186,7 @@ internal static class SolutionFindings
 
     private static Move? MoveOf(Book book, Step step) => MoveOf(book, step, id => book.Stages.First(stage => stage.Id.Value == id));
 
-    private static Move? MoveOf(Book book, Step step, Func<string, Stage> stageOf) =>
+    internal static Move? MoveOf(Book book, Step step, Func<string, Stage> stageOf) =>
         step.Move < 0 ? null : step.Stage is null ? book.Box.Moves[step.Move] : stageOf(step.Stage).Moves[step.Move];
 
     /// <summary>Where a step of a way is written.</summary>

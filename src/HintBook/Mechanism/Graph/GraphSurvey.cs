@@ -20,10 +20,13 @@ internal static class GraphSurvey
 
         var before = new BigInteger[stages.Length];
         var behind = new BigInteger[stages.Length];
+        var certainBefore = new ImmutableArray<string>[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
             var proved = Sum(answers[i].CertainBefore.Select(id => graph.StageNumbers[id]), stages.Length);
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
+            // Most often the mechanism has named all of them, and a large book has millions of names.
+            certainBefore[i] = before[i] == proved ? answers[i].CertainBefore : Ids(stages, before[i]);
             behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
 
@@ -42,7 +45,7 @@ internal static class GraphSurvey
         {
             Reachable = answers[i].Reachable is not Claim.Refuted,
             OpensAfter = [.. opening[i].Select(group => Ids(stages, group))],
-            CertainBefore = Ids(stages, before[i]),
+            CertainBefore = certainBefore[i],
             Gained = answers[i].Facts,
             Attained = answers[i].Attained,
             Exact = answers[i].Exact,

@@ -19,7 +19,8 @@ internal sealed class StandingsOfStages
     private readonly Bits wanted;
     private readonly Bits[] certain;
     private readonly Bits[][] groups;
-    private readonly Bits[] known;
+    private readonly Lazy<Bits[]> known;
+    private readonly (int Stage, int Before)[] byBefore;
     private readonly Mover[] movers;
     private readonly HashSet<int> reacting;
     private readonly List<(int Stage, int Position)>[] moving;
@@ -50,7 +51,8 @@ internal sealed class StandingsOfStages
         ];
         var variables = machine.Variables.Index().DistinctBy(each => each.Item.Id)
             .ToDictionary(each => each.Item.Id, each => each.Index, StringComparer.Ordinal);
-        known = [.. surveys.Select((stage, number) => KnownOnceDone(stage, number, variables))];
+        known = new(() => [.. surveys.Select((stage, number) => KnownOnceDone(stage, number, variables))]);
+        byBefore = [.. wanted.Members().Select(stage => (stage, certain[stage].Count())).OrderBy(each => each.Item2)];
         asked = [.. Enumerable.Range(0, machine.Variables.Length).Where(v => machine.Variables[v].Named is Part { Seen: true, Free: false, Turns: false })];
         movers = [.. asked.Select(MoverOf)];
     }
@@ -102,8 +104,15 @@ internal sealed class StandingsOfStages
     private Bits NextOf(Bits done)
     {
         var next = new Bits(certain.Length);
-        foreach (var stage in wanted.Members())
+        // Of a stage with more before it than is done not all of that is done.
+        var most = done.Count();
+        foreach (var (stage, before) in byBefore)
+        {
+            if (before > most)
+                break;
             next[stage] = !done[stage] && certain[stage].IsWithin(done) && Array.TrueForAll(groups[stage], group => group.Overlaps(done));
+        }
+
         return next;
     }
 
@@ -111,7 +120,7 @@ internal sealed class StandingsOfStages
     {
         var all = new Bits(things.Count);
         foreach (var stage in done.Members())
-            all.Or(known[stage]);
+            all.Or(known.Value[stage]);
         return all;
     }
 

@@ -77,13 +77,22 @@ internal sealed class GreedyReset(Machine back, IReadOnlyList<Step> opening)
     private (List<int> Acts, int Tried)? Way(int[] solved, int[] ranked, int mostTried)
     {
         var (plan, tried) = (new List<int>(), 0);
-        var state = solved;
-        while (Wrong(state) > 0)
+        var leading = new LeadingActs(back, ranked, shipped, solved);
+        while (leading.Wrong > 0)
         {
-            if (Nearer(state, ranked, mostTried) is not { } found)
+            if (leading.First is >= 0 and var act)
+            {
+                leading.Make(act);
+                plan.Add(act);
+                tried = Math.Max(tried, 1);
+                continue;
+            }
+
+            if (Nearer(leading.State, ranked, mostTried) is not { } found)
                 return null;
             plan.AddRange(found.Way.Acts());
-            (state, tried) = (found.State, Math.Max(tried, found.Tried));
+            leading.GoOnFrom(found.State);
+            tried = Math.Max(tried, found.Tried);
         }
 
         return (plan, tried);

@@ -45,42 +45,70 @@ internal static class PlanShortening
     // Backwards: an act is kept if it is the last to have changed something that is asked for later; then what it asks for is asked for too.
     private static List<int> Causes(Machine machine, Stepper stepper, List<int> way, ImmutableArray<Clause> end)
     {
-        var states = new List<int[]> { stepper.Start()! };
+        var (state, changes) = (stepper.Start()!, new List<List<(int Variable, int Before)>>());
         foreach (var act in way)
-            states.Add(stepper.After(act, states[^1])!);
+        {
+            var next = stepper.After(act, state)!;
+            changes.Add(Changes(machine, act, state, next));
+            state = next;
+        }
+
         var asked = new HashSet<int>();
-        Ask(end, states[^1]);
+        Ask(end);
         var kept = new List<int>();
         for (var i = way.Count - 1; i >= 0; i--)
         {
-            var (before, after) = (states[i], states[i + 1]);
-            var changed = Enumerable.Range(0, before.Length).Where(v => before[v] != after[v]).ToList();
-            if (!changed.Exists(asked.Contains))
+            var changed = changes[i].ConvertAll(change => change.Variable);
+            var isAsked = changed.Exists(asked.Contains);
+            var direct = machine.Acts[way[i]].Effects.Select(effect => effect.Variable).ToHashSet();
+            // What reactions did besides came of other things that stood ready.
+            var causes = isAsked && changed.Exists(v => !direct.Contains(v))
+                ? machine.Rules.Where(rule => rule.Effects.Any(effect => changed.Contains(effect.Variable)) && Stepper.Holds(rule.When, state)).ToList()
+                : [];
+            foreach (var (v, position) in changes[i])
+                state[v] = position;
+            if (!isAsked)
                 continue;
             kept.Add(way[i]);
-            var direct = machine.Acts[way[i]].Effects.Select(effect => effect.Variable).ToHashSet();
             foreach (var v in changed)
                 asked.Remove(v);
-            Ask(machine.Acts[way[i]].When, before);
+            Ask(machine.Acts[way[i]].When);
             asked.UnionWith(machine.Acts[way[i]].Effects.Where(effect => machine.Variables[effect.Variable].MayStay(effect)).Select(effect => effect.Variable));
-
-            // What reactions did besides came of other things that stood ready.
-            if (changed.Exists(v => !direct.Contains(v)))
-            {
-                var causes = machine.Rules
-                    .Where(rule => rule.Effects.Any(effect => changed.Contains(effect.Variable)) && Stepper.Holds(rule.When, after));
-                foreach (var rule in causes)
-                    asked.UnionWith(rule.When.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Where(v => !direct.Contains(v)));
-            }
+            foreach (var rule in causes)
+                asked.UnionWith(rule.When.SelectMany(clause => clause.Literals).Select(literal => literal.Variable).Where(v => !direct.Contains(v)));
         }
 
         kept.Reverse();
         return kept;
 
-        void Ask(ImmutableArray<Clause> when, int[] state)
+        void Ask(ImmutableArray<Clause> when)
         {
             var clause = when.First(clause => clause.Literals.All(literal => literal.Takes(state[literal.Variable])));
             asked.UnionWith(clause.Literals.Select(literal => literal.Variable));
+        }
+    }
+
+    // What a step moved, and where it was before.
+    private static List<(int Variable, int Before)> Changes(Machine machine, int act, int[] before, int[] after)
+    {
+        var changes = new List<(int, int)>();
+        if (machine.Rules.IsEmpty)
+        {
+            foreach (var effect in machine.Acts[act].Effects)
+                Compare(effect.Variable);
+        }
+        else
+        {
+            for (var v = 0; v < before.Length; v++)
+                Compare(v);
+        }
+
+        return changes;
+
+        void Compare(int v)
+        {
+            if (before[v] != after[v])
+                changes.Add((v, before[v]));
         }
     }
 }
