@@ -37,6 +37,7 @@ internal sealed class NumbersAround
     private readonly Regex? phones;
     private readonly Regex? setting;
     private readonly Regex? telling;
+    private readonly Regex? saying;
     private readonly Regex? never;
     private readonly Regex? spans;
     private readonly Regex? afterSpans;
@@ -59,6 +60,7 @@ internal sealed class NumbersAround
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
         phones = Ends(known.Phones);
         (setting, telling) = (Of(known.Setting), Of(known.Telling));
+        saying = known.Saying.Length == 0 ? null : Of($@"^\P{{L}}*(?:{known.Saying})\P{{L}}*$");
         never = Ends(known.Never);
         (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
@@ -109,16 +111,11 @@ internal sealed class NumbersAround
     }
 
     // A sentence that says nothing else.
-    private static bool IsAlone(string text, in Mention mention)
+    private bool IsAlone(string text, in Mention mention)
     {
         var (start, end) = Sentence(text, mention.Start, mention.End);
-        for (var i = start; i < end; i++)
-        {
-            if (char.IsLetter(text[i]) && (i < mention.Start || i >= mention.End))
-                return false;
-        }
-
-        return true;
+        var rest = string.Concat(text.AsSpan(start, mention.Start - start), " ", text.AsSpan(mention.End, end - mention.End));
+        return !rest.Any(char.IsLetter) || saying?.IsMatch(rest) == true;
     }
 
     // "29-47", "29 to 47": two numbers, as people tell scores, ages and doors.

@@ -141,7 +141,7 @@ public sealed class SittingsVerbTests
         using var json = JsonDocument.Parse(Said.By("sittings", desk.Book, "--format", "json").Out);
 
         Assert.Contains("How often each stage is on the longest chain, for which all others wait:\n  The side panel ", text, Sensitive);
-        Assert.Contains("Of a stage with fewer than six times", text, Sensitive);
+        Assert.Contains("With fewer than six times", text, Sensitive);
         // The lid waits for both of the others, each time longer for one of them.
         var shares = json.RootElement.GetProperty("whole").GetProperty("critical").EnumerateArray()
             .ToDictionary(each => each.GetProperty("id").GetString()!, each => each.GetProperty("share").GetDouble(), StringComparer.Ordinal);

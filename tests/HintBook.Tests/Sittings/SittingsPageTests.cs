@@ -182,7 +182,7 @@ public sealed class SittingsPageTests
 
         Assert.Equal(4, XDocument.Parse(text).Descendants().Count(element => element.Name.LocalName == "svg"));
         Assert.Contains("Noted: 1 person, 1 row.", text, Sensitive);
-        Assert.Contains("its middle is a hint and no more", text, Sensitive);
+        Assert.Contains("the middle one is a rough guide", text, Sensitive);
         Assert.DoesNotContain("NaN", text, Sensitive);
     }
 

@@ -63,6 +63,7 @@ internal sealed record CommonNumbers
             + @"|until|till|set|turn|slide|load|wind|push|put|lay|stop|exactly|clicks?)\b",
         Spans = @"\b(?:since|after|before)\s+(?:the year )?|(?:^|[.!?؟\n]\s*)until\s+|\bfrom \d{4} (?:to|until|till)\s+",
         AfterSpans = @"\s+(?:to|until|till)\s+\d{4}\b",
+        Saying = "is it|it is|it['’]s|is that|that is|that['’]s",
         Telling =
             @"\b(?:clocks?|hands?|wants?|needs?|try|gives?|put|must|has to|have to|had better|should|until|drops?|springs?|sprung|lets? go|loose|yields?"
             + @"|falls?|pops? (?:up|open|out)|move|pull|push|press|facing|pointer|gauge|drawer|hatch|flap|hasp|safe|chest|vault|cash ?box|padlock|ledger"
@@ -118,6 +119,7 @@ internal sealed record CommonNumbers
             + @"|gehör\w*|bis|leg\w*|klickt|stehen|steht|genau)\b",
         Spans = @"\b(?:seit|nach|vor)\s+(?:dem jahr )?|(?:^|[.!?؟\n]\s*)bis\s+|\bvon \d{4} bis\s+",
         AfterSpans = @"\s+(?:bis|und)\s+\d{4}\b",
+        Saying = "ist es|es ist|ist das|das ist",
         Telling =
             @"\b(?:(?:die|der|eine|\p{L}{3,})(?-i: Uhr|uhr)|zeiger|will|wollen|muss|müssen|soll|sollen|gehört|gehören|probier\w*|versuch\w*|klappt"
             + @"|springt|geht (?:\p{L}+ )*auf"
@@ -167,6 +169,7 @@ internal sealed record CommonNumbers
             + @"|clique|arrêter|exactement)\b",
         Spans = @"\b(?:depuis|après|avant|dès)\s+(?:l['’]an )?|(?:^|[.!?؟\n]\s*)jusqu['’]en\s+|\bde \d{4} à\s+",
         AfterSpans = @"\s+à\s+\d{4}\b",
+        Saying = "c['’]est|est-ce|c['’]est bien",
         Telling =
             @"\b(?:horloge|pendule|aiguilles?|veut|réclame|demande|doit|doivent|essayez|faut|cède|saute|tombe|jusqu|exactement|précises?|coffre\w*"
             + @"|casier|tiroir"
@@ -213,6 +216,7 @@ internal sealed record CommonNumbers
         Showing = @"\b(?:debe|deben|tiene que|marca\w*|hasta|se abre|gire|suba|empuje|corra|ponga|justos|clic|quedarse)\b",
         Spans = @"\b(?:desde|después de|antes de)\s+(?:el año )?|(?:^|[.!?؟\n]\s*)hasta\s+|\bde \d{4} a\s+",
         AfterSpans = @"\s+a\s+\d{4}\b",
+        Saying = "es|son",
         Telling =
             @"\b(?:reloj|agujas?|pide|quiere|debe|deben|tienes? que|pruebe|prueba|hay que|cede|salta|cae|exacto|en punto|justo|cofre|caja fuerte"
             + @"|cajón|trampilla"
@@ -238,6 +242,7 @@ internal sealed record CommonNumbers
         Instruments = @"秤|はかり|目盛|針|皿|おもり|メーター|つまみ|計|天秤",
         Showing = @"指|合わせ|開|回|のせ|載せ|まで|止め|動か|出る|鳴",
         AfterSpans = @"\s?年(?:から|まで|以来|以降|以前)",
+        Saying = "です|ですか|だ|だよ",
         Telling =
             @"時計|針|目盛|ぴったり|ちょうど|引き出し|答|桁|輪|文字盤|秘密|外れ|押|入力|[:：→]\s*$",
         Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
@@ -268,6 +273,7 @@ internal sealed record CommonNumbers
         Showing = @"يجب|ينبغي|يشير|حتى|ينفتح|أدر|ضع|ارفع|حرك|حرّك|ادفع|يظهر|يقف|نقرة",
         Spans = @"(?:منذ|بعد|قبل)\s+(?:عام |سنة )?|(?:^|[.!?؟\n]\s*)حتى\s+|من \d{4} إلى\s+",
         AfterSpans = @"\s+إلى\s+\d{4}",
+        Saying = "هو|هي|هل هو|هل هي|إنه|إنها",
         Telling =
             @"ساعة الحائط|عقرب|عقارب|يطلب|تطلب|تريد|يريد|جر[ّ]?ب|يجب|حتى يبلغ|خزنة|الدرج|قفل|السر|اجعل|ابدأ|بالضبط|تماما|ينفتح|تنفتح|ينفرج|:\s*$",
         Setting =
@@ -316,6 +322,9 @@ internal sealed record CommonNumbers
     /// others, and is told as a doubt.
     /// </summary>
     public string Telling { get; init; } = "";
+
+    /// <summary>What a sentence may have around a number that says nothing else: <c>is it</c>.</summary>
+    public string Saying { get; init; } = "";
 
     /// <summary>What a sentence has that speaks of setting a lock.</summary>
     public string Setting { get; init; } = "";
