@@ -75,7 +75,11 @@ public sealed partial record PackingList
             ],
             ForThePost = [.. book.ForThePost.Select(text => text.Value)],
             // A card carries the address of a page.
-            Papers = [.. PaperKinds.WantedBy(book).Where(kind => kind != PaperKind.Cards || book.Address is not null).Order().Select(kind => Paper(kind, book, [.. clues]))],
+            Papers =
+            [
+                .. PaperKinds.WantedBy(book).Where(kind => kind != PaperKind.Cards || book.Address is not null).Order()
+                    .Select(kind => Paper(kind, book, [.. clues])),
+            ],
             WithoutPlace = [.. book.Box.Things.Where(thing => thing.Starts == Thing.Hidden && string.IsNullOrWhiteSpace(thing.Place))],
         };
     }

@@ -38,7 +38,9 @@ internal static class CodesInKana
     /// <summary>Adds the mentions of codes of kana of which a text says how many letters they have, the first and the last: 四文字、アで始まりキで終わる.</summary>
     public static void InEnds(string source, List<(int Secret, string Letters)> codes, List<Mention> found)
     {
-        if (!source.Contains("文字", StringComparison.Ordinal) || LetterBefore(source, Begins) is not (>= 0 and var first) || LetterBefore(source, Finishes) is not (>= 0 and var last))
+        if (!source.Contains("文字", StringComparison.Ordinal)
+            || LetterBefore(source, Begins) is not (>= 0 and var first)
+            || LetterBefore(source, Finishes) is not (>= 0 and var last))
             return;
         foreach (var (secret, letters) in codes)
         {

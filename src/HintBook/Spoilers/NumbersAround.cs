@@ -37,7 +37,6 @@ internal sealed class NumbersAround
     private readonly Regex? phones;
     private readonly Regex? setting;
     private readonly Regex? telling;
-    private readonly Regex? saying;
     private readonly Regex? never;
     private readonly Regex? spans;
     private readonly Regex? afterSpans;
@@ -60,7 +59,6 @@ internal sealed class NumbersAround
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
         phones = Ends(known.Phones);
         (setting, telling) = (Of(known.Setting), Of(known.Telling));
-        saying = known.Saying.Length == 0 ? null : Of($@"^\P{{L}}*(?:{known.Saying})\P{{L}}*$");
         never = Ends(known.Never);
         (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
@@ -107,15 +105,21 @@ internal sealed class NumbersAround
         if (Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
             || ((isCounted || Has(beforeCounted, left)) && Has(counted, right)))
             return Measured.Likely;
-        return telling is null || IsAlone(text, mention) || IsIn(telling, text, mention) ? Measured.No : Measured.Likely;
+        // No price, year or score begins with a nought.
+        return number[0] == '0' || telling is null || IsAlone(text, mention) || IsIn(telling, text, mention) ? Measured.No : Measured.Likely;
     }
 
     // A sentence that says nothing else.
-    private bool IsAlone(string text, in Mention mention)
+    private static bool IsAlone(string text, in Mention mention)
     {
         var (start, end) = Sentence(text, mention.Start, mention.End);
-        var rest = string.Concat(text.AsSpan(start, mention.Start - start), " ", text.AsSpan(mention.End, end - mention.End));
-        return !rest.Any(char.IsLetter) || saying?.IsMatch(rest) == true;
+        for (var i = start; i < end; i++)
+        {
+            if (char.IsLetter(text[i]) && (i < mention.Start || i >= mention.End))
+                return false;
+        }
+
+        return true;
     }
 
     // "29-47", "29 to 47": two numbers, as people tell scores, ages and doors.

@@ -63,11 +63,11 @@ internal sealed record CommonNumbers
             + @"|until|till|set|turn|slide|load|wind|push|put|lay|stop|exactly|clicks?)\b",
         Spans = @"\b(?:since|after|before)\s+(?:the year )?|(?:^|[.!?؟\n]\s*)until\s+|\bfrom \d{4} (?:to|until|till)\s+",
         AfterSpans = @"\s+(?:to|until|till)\s+\d{4}\b",
-        Saying = "is it|it is|it['’]s|is that|that is|that['’]s",
         Telling =
             @"\b(?:clocks?|hands?|wants?|needs?|try|gives?|put|must|has to|have to|had better|should|until|drops?|springs?|sprung|lets? go|loose|yields?"
             + @"|falls?|pops? (?:up|open|out)|move|pull|push|press|facing|pointer|gauge|drawer|hatch|flap|hasp|safe|chest|vault|cash ?box|padlock|ledger"
-            + @"|precisely|exactly|sharp|on the dot|secret|correct|mind your|in place|says?|said)\b|^\s*(?:it|that)(?:[’']s| is)\b|:\s*$",
+            + @"|precisely|exactly|sharp|on the dot|secret|correct|mind your|in place|says?|said|written|engraved|carved"
+            + @"|scratched|stamped)\b|^\s*(?:(?:it|that)(?:[’']s| is)|is (?:it|that))\b|:\s*$",
         Setting =
             @"(?<!\b(?:a|the|this|each|full|of) )\bset\b|\b(?:sets|setting|dial\w*|turn|turns|rotate\w*|spin|enter|enters|typ(?:e|ing)|key in|punch|input"
             + @"|combinations?|codes?|passcode|digits?|wheels?|rings|discs?|tumblers?|lock|locks|padlocks?|opens|works|releases|frees|unlocks?"
@@ -119,11 +119,11 @@ internal sealed record CommonNumbers
             + @"|gehör\w*|bis|leg\w*|klickt|stehen|steht|genau)\b",
         Spans = @"\b(?:seit|nach|vor)\s+(?:dem jahr )?|(?:^|[.!?؟\n]\s*)bis\s+|\bvon \d{4} bis\s+",
         AfterSpans = @"\s+(?:bis|und)\s+\d{4}\b",
-        Saying = "ist es|es ist|ist das|das ist",
         Telling =
             @"\b(?:(?:die|der|eine|\p{L}{3,})(?-i: Uhr|uhr)|zeiger|will|wollen|muss|müssen|soll|sollen|gehört|gehören|probier\w*|versuch\w*|klappt"
             + @"|springt|geht (?:\p{L}+ )*auf"
-            + @"|nur bei|fällt|löst|genau|exakt|luke|kassette|truhe|koffer|tresor|safe|trommel|waage|klappe|geheim\w*|verrat\w*)\b|^\s*(?:es|das) ist\b|:\s*$",
+            + @"|nur bei|fällt|löst|genau|exakt|luke|kassette|truhe|koffer|tresor|safe|trommel|waage|klappe|geheim\w*|verrat\w*"
+            + @"|geschrieben|geritzt|graviert|eingebrannt)\b|^\s*(?:(?:es|das) ist|ist (?:es|das))\b|:\s*$",
         Setting =
             @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination|\p{L}*schloss|schlösser|rad|räder|ringe?"
             + @"|ziffern?|scheiben?"
@@ -169,11 +169,11 @@ internal sealed record CommonNumbers
             + @"|clique|arrêter|exactement)\b",
         Spans = @"\b(?:depuis|après|avant|dès)\s+(?:l['’]an )?|(?:^|[.!?؟\n]\s*)jusqu['’]en\s+|\bde \d{4} à\s+",
         AfterSpans = @"\s+à\s+\d{4}\b",
-        Saying = "c['’]est|est-ce|c['’]est bien",
         Telling =
             @"\b(?:horloge|pendule|aiguilles?|veut|réclame|demande|doit|doivent|essayez|faut|cède|saute|tombe|jusqu|exactement|précises?|coffre\w*"
             + @"|casier|tiroir"
-            + @"|trappe|cadenas|réglez|amenez|mettez|tournez|marque\w*|composez|secret|glisse|ni plus ni moins)\b|^\s*c[’']est\b|:\s*$",
+            + @"|trappe|cadenas|réglez|amenez|mettez|tournez|marque\w*|composez|secret|glisse|ni plus ni moins"
+            + @"|écrits?|gravée?s?|inscrits?)\b|^\s*(?:c[’']est|est-ce)\b|:\s*$",
         Setting =
             @"\b(?:règl\w*|tourn\w*|compos\w*|entre[rz]|mett(?:ez|re)|mets|tap(?:ez|e|er)|codes?|combinaison|serrure|cadenas|roues?|molettes?"
             + @"|anneaux?|cadrans?"
@@ -216,11 +216,11 @@ internal sealed record CommonNumbers
         Showing = @"\b(?:debe|deben|tiene que|marca\w*|hasta|se abre|gire|suba|empuje|corra|ponga|justos|clic|quedarse)\b",
         Spans = @"\b(?:desde|después de|antes de)\s+(?:el año )?|(?:^|[.!?؟\n]\s*)hasta\s+|\bde \d{4} a\s+",
         AfterSpans = @"\s+a\s+\d{4}\b",
-        Saying = "es|son",
         Telling =
             @"\b(?:reloj|agujas?|pide|quiere|debe|deben|tienes? que|pruebe|prueba|hay que|cede|salta|cae|exacto|en punto|justo|cofre|caja fuerte"
             + @"|cajón|trampilla"
-            + @"|balanza|ponga|marque|adelante|suelta|secreto|ni uno más)\b|^\s*es\b|:\s*$",
+            + @"|balanza|ponga|marque|adelante|suelta|secreto|ni uno más|escrit[oa]s?|grabad[oa]s?|tallad[oa]s?)\b"
+            + @"|^\s*¿?(?:es|son)\b|:\s*$",
         Setting =
             @"\b(?:pon\w*|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
             + @"|cifras?|dígitos?"
@@ -242,9 +242,8 @@ internal sealed record CommonNumbers
         Instruments = @"秤|はかり|目盛|針|皿|おもり|メーター|つまみ|計|天秤",
         Showing = @"指|合わせ|開|回|のせ|載せ|まで|止め|動か|出る|鳴",
         AfterSpans = @"\s?年(?:から|まで|以来|以降|以前)",
-        Saying = "です|ですか|だ|だよ",
         Telling =
-            @"時計|針|目盛|ぴったり|ちょうど|引き出し|答|桁|輪|文字盤|秘密|外れ|押|入力|[:：→]\s*$",
+            @"時計|針|目盛|ぴったり|ちょうど|引き出し|答|桁|輪|文字盤|秘密|外れ|押|入力|書いて|書かれ|刻ま|彫|[:：→]\s*$",
         Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
     };
 
@@ -273,9 +272,8 @@ internal sealed record CommonNumbers
         Showing = @"يجب|ينبغي|يشير|حتى|ينفتح|أدر|ضع|ارفع|حرك|حرّك|ادفع|يظهر|يقف|نقرة",
         Spans = @"(?:منذ|بعد|قبل)\s+(?:عام |سنة )?|(?:^|[.!?؟\n]\s*)حتى\s+|من \d{4} إلى\s+",
         AfterSpans = @"\s+إلى\s+\d{4}",
-        Saying = "هو|هي|هل هو|هل هي|إنه|إنها",
         Telling =
-            @"ساعة الحائط|عقرب|عقارب|يطلب|تطلب|تريد|يريد|جر[ّ]?ب|يجب|حتى يبلغ|خزنة|الدرج|قفل|السر|اجعل|ابدأ|بالضبط|تماما|ينفتح|تنفتح|ينفرج|:\s*$",
+            @"ساعة الحائط|عقرب|عقارب|يطلب|تطلب|تريد|يريد|جر[ّ]?ب|يجب|حتى يبلغ|خزنة|الدرج|قفل|السر|اجعل|ابدأ|بالضبط|تماما|ينفتح|تنفتح|ينفرج|مكتوب|منقوش|محفور|:\s*$",
         Setting =
             "اضبط|اضبطي|أدر|ادر|أدخل|ادخل|ضع|ضعي|اكتب|الرمز|رمز|القفل|قفل|العجل|عجل|حلقة|حلقات|الحلق|قرص|الأقراص|الرقم هو|الأرقام|أرقام|يفتح|تفتح"
             + "|افتح|الجواب|الحل|لف",
@@ -322,9 +320,6 @@ internal sealed record CommonNumbers
     /// others, and is told as a doubt.
     /// </summary>
     public string Telling { get; init; } = "";
-
-    /// <summary>What a sentence may have around a number that says nothing else: <c>is it</c>.</summary>
-    public string Saying { get; init; } = "";
 
     /// <summary>What a sentence has that speaks of setting a lock.</summary>
     public string Setting { get; init; } = "";
