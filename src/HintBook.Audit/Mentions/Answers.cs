@@ -29,18 +29,18 @@ internal sealed class Answers
         while (first > 0 && text.Words[first].Parting < Parting.Comma && IsDeterminer(text, first - 1))
             first--;
         var start = StartOf(text, first);
-        if (first > start && Has(but, text, first - 1) && HasAny(not, text, start, first - 1))
+        if (first > start && text.Has(but, first - 1) && text.HasAny(not, start, first - 1))
             return true;
         if (IsInstead(text, start, first, at))
             return true;
         var behind = at + 1;
-        while (behind < text.Words.Length && text.Words[behind].Parting < Parting.Comma && Has(surely, text, behind))
+        while (behind < text.Words.Length && text.Words[behind].Parting < Parting.Comma && text.Has(surely, behind))
             behind++;
         var ends = behind >= text.Words.Length || text.Words[behind].Parting >= Parting.Comma;
         var verb = first - 1;
-        while (verb > start && text.Words[verb + 1].Parting < Parting.Comma && Has(surely, text, verb))
+        while (verb > start && text.Words[verb + 1].Parting < Parting.Comma && text.Has(surely, verb))
             verb--;
-        var isPut = first == start || text.Words[first].Parting >= Parting.Comma || (verb >= start && Has(copulas, text, verb));
+        var isPut = first == start || text.Words[first].Parting >= Parting.Comma || (verb >= start && text.Has(copulas, verb));
         if (ends && isPut && IsDeniedBefore(text, start, first))
             return true;
         var isBehindQuestion = first == start && start > 0 && source.AsSpan(0, text.Words[start].Start).TrimEnd() is [.., '?' or '؟'];
@@ -54,7 +54,7 @@ internal sealed class Answers
         for (var i = first - 1; i >= start; i--)
         {
             isParted |= text.Words[i + 1].Parting >= Parting.Comma;
-            if (isParted && Has(not, text, i))
+            if (isParted && text.Has(not, i))
                 return true;
         }
 
@@ -66,13 +66,13 @@ internal sealed class Answers
     {
         for (var i = at + 1; i <= at + Near && i < text.Words.Length && text.Words[i].Parting < Parting.Stop; i++)
         {
-            if (Has(instead, text, i))
+            if (text.Has(instead, i))
                 return true;
         }
 
         for (var i = first - 1; i >= Math.Max(start, first - Near); i--)
         {
-            if (Has(instead, text, i))
+            if (text.Has(instead, i))
                 return i < first - 1 ? !IsOfOne(text, i + 1) : text.Of(text.Words[i]) is "lieber" or "plutot" or "mejor";
         }
 
@@ -101,12 +101,12 @@ internal sealed class Answers
                 return true;
         }
 
-        return HasAny(setting, text, start, at);
+        return text.HasAny(setting, start, at);
     }
 
     // فاكتبوه: "and write it".
     private bool IsSetting(FoldedText text, int at) =>
-        Has(setting, text, at) || (numbers.Language.Code == "ar" && text.Of(text.Words[at]).Contains("اكتب", StringComparison.Ordinal));
+        text.Has(setting, at) || (numbers.Language.Code == "ar" && text.Of(text.Words[at]).Contains("اكتب", StringComparison.Ordinal));
 
     private bool IsDeterminer(FoldedText text, int at) => (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain
         || text.Of(text.Words[at]) is "du" or "d";
@@ -117,20 +117,6 @@ internal sealed class Answers
             at--;
         return at;
     }
-
-    private static bool HasAny(HashSet<string> words, FoldedText text, int from, int to)
-    {
-        for (var i = from; i < to; i++)
-        {
-            if (Has(words, text, i))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool Has(HashSet<string> words, FoldedText text, int at) =>
-        words.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[at]));
 
     private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

@@ -66,6 +66,23 @@ internal sealed class FoldedText(AuditLanguage language)
     /// <summary>The bare letters of a word.</summary>
     public ReadOnlySpan<char> Of(in FoldedWord word) => letters.AsSpan(word.From, word.Length);
 
+    /// <summary>Whether a word is one of some.</summary>
+    /// <param name="some">Folded words.</param>
+    /// <param name="at">Its number.</param>
+    public bool Has(HashSet<string> some, int at) => some.GetAlternateLookup<ReadOnlySpan<char>>().Contains(Of(words[at]));
+
+    /// <summary>Whether one of the words from a number to before another is one of some.</summary>
+    public bool HasAny(HashSet<string> some, int from, int to)
+    {
+        for (var at = from; at < to; at++)
+        {
+            if (Has(some, at))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Whether the words from one on spell some letters without a gap.</summary>
     public bool Says(int from, string said)
     {

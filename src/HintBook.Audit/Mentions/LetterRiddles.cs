@@ -36,7 +36,7 @@ internal sealed class LetterRiddles
         if (told.Length is 2 or 3)
             Crossword(text, tokens, told, found);
         var all = string.Concat(told.Select(one => one.Letters));
-        var (isBeside, isShuffled) = (HasAny(beside, text), HasAny(shuffled, text));
+        var (isBeside, isShuffled) = (text.HasAny(beside, 0, text.Words.Length), text.HasAny(shuffled, 0, text.Words.Length));
         if (all.Length > MostLetters || !(isBeside || isShuffled))
             return;
         var ordered = Ordered(all);
@@ -59,7 +59,7 @@ internal sealed class LetterRiddles
     /// <summary>Adds codes that are a word with its letters in another order, or without a part, to a list.</summary>
     public void Reordered(FoldedText text, List<FoundSecret> found)
     {
-        var (isShuffled, isWithout) = (HasAny(shuffled, text), HasAny(without, text));
+        var (isShuffled, isWithout) = (text.HasAny(shuffled, 0, text.Words.Length), text.HasAny(without, 0, text.Words.Length));
         for (var at = 0; at < text.Words.Length && (isShuffled || isWithout); at++)
         {
             if (text.Words[at].Length < Shortest)
@@ -88,7 +88,7 @@ internal sealed class LetterRiddles
     {
         for (var i = 0; i + 1 < tokens.Length; i++)
         {
-            if (!tokens[i].Is(Sign.Number) || tokens[i].Value is < Shortest or > Longest || !Has(letters, text, tokens[i + 1].First))
+            if (!tokens[i].Is(Sign.Number) || tokens[i].Value is < Shortest or > Longest || !text.Has(letters, tokens[i + 1].First))
                 continue;
             foreach (var code in codes.All)
             {
@@ -107,20 +107,6 @@ internal sealed class LetterRiddles
     }
 
     private static string Ordered(string symbols) => string.Concat(symbols.Order());
-
-    private static bool HasAny(HashSet<string> words, FoldedText text)
-    {
-        for (var at = 0; at < text.Words.Length; at++)
-        {
-            if (Has(words, text, at))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool Has(HashSet<string> words, FoldedText text, int at) =>
-        words.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[at]));
 
     private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

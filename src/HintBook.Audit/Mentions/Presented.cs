@@ -26,34 +26,34 @@ internal sealed class Presented
         var hasNext = at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma;
         var left = IsFirst(text, at) ? -1 : at - 1;
         if (numbers.Language.Code == "ar")
-            return (left >= 0 && Has(shows, text, left))
+            return (left >= 0 && text.Has(shows, left))
                 || (!isCommon && source.AsSpan(text.Words[at].Start..text.Words[at].End).Contains("ال", StringComparison.Ordinal));
         if (left < 0)
             return IsPlaced(text, ids, source, at);
         // "It's gall", "rutscht Blei heraus".
-        if (Has(shows, text, left))
-            return !isCommon || !Has(copulas, text, left);
+        if (text.Has(shows, left))
+            return !isCommon || !text.Has(copulas, left);
         // One word may say how it is.
         if (!IsArticle(text, ids, left) && numbers.UseOf(ids[left]) == WordUse.Plain && !IsFirst(text, left))
             left--;
         if (!IsArticle(text, ids, left))
             return false;
-        if (Has(known, text, left) && !Has(some, text, left))
-            return (IsFirst(text, left) && hasNext && Has(bids, text, at + 1)) || (isCommon && IsActedOn(text, left));
+        if (text.Has(known, left) && !text.Has(some, left))
+            return (IsFirst(text, left) && hasNext && text.Has(bids, at + 1)) || (isCommon && IsActedOn(text, left));
         // "No mould yet?", "du suif, voilà", "a ladle rolls out"; "a vat is a tub" only explains.
         if (IsFirst(text, left))
-            return (at + 1 < ids.Length && Has(shows, text, at + 1) && !Has(copulas, text, at + 1)) || (!isCommon && Has(some, text, left));
-        if (Has(shows, text, left - 1) || (!isCommon && Has(some, text, left) && IsFirst(text, left - 1)))
+            return (at + 1 < ids.Length && text.Has(shows, at + 1) && !text.Has(copulas, at + 1)) || (!isCommon && text.Has(some, left));
+        if (text.Has(shows, left - 1) || (!isCommon && text.Has(some, left) && IsFirst(text, left - 1)))
             return true;
-        return !isCommon && (numbers.UseOf(ids[left - 1]) & WordUse.Preposition) == WordUse.Plain && !Has(likenesses, text, left - 1)
+        return !isCommon && (numbers.UseOf(ids[left - 1]) & WordUse.Preposition) == WordUse.Plain && !text.Has(likenesses, left - 1)
             && IsShownNear(text, at);
     }
 
     /// <summary>Whether a noun without an article begins a clause and goes on as in a list: "goose onto the pan", "scissors (silver)".</summary>
     public bool IsPlaced(FoldedText text, ReadOnlySpan<int> ids, string source, int at) =>
         IsFirst(text, at) && (source.AsSpan(text.Words[at].End) is ['(', ..] or [' ', '(', ..]
-            || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && !Has(ownerships, text, at + 1)
-                && (Has(ways, text, at + 1) || (at + 2 < ids.Length && text.Words[at + 2].Parting < Parting.Comma
+            || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && !text.Has(ownerships, at + 1)
+                && (text.Has(ways, at + 1) || (at + 2 < ids.Length && text.Words[at + 2].Parting < Parting.Comma
                     && (numbers.UseOf(ids[at + 1]) & WordUse.Preposition) != WordUse.Plain))));
 
     // "Once you've got the tin down": what is done stands before it in its clause.
@@ -61,7 +61,7 @@ internal sealed class Presented
     {
         for (var i = article - 1; i >= 0 && i > article - Far && text.Words[i + 1].Parting < Parting.Comma; i--)
         {
-            if (Has(acts, text, i))
+            if (text.Has(acts, i))
                 return true;
         }
 
@@ -72,13 +72,13 @@ internal sealed class Presented
     {
         for (var i = at - 1; i >= 0 && i > at - Near && text.Words[i + 1].Parting < Parting.Stop; i--)
         {
-            if (Has(shows, text, i) || Has(acts, text, i))
+            if (text.Has(shows, i) || text.Has(acts, i))
                 return true;
         }
 
         for (var i = at + 1; i < text.Words.Length && i < at + Near && text.Words[i].Parting < Parting.Stop; i++)
         {
-            if (Has(shows, text, i) || Has(acts, text, i))
+            if (text.Has(shows, i) || text.Has(acts, i))
                 return true;
         }
 
@@ -86,12 +86,9 @@ internal sealed class Presented
     }
 
     private bool IsArticle(FoldedText text, ReadOnlySpan<int> ids, int at) =>
-        (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain || Has(some, text, at);
+        (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain || text.Has(some, at);
 
     private static bool IsFirst(FoldedText text, int at) => at == 0 || text.Words[at].Parting >= Parting.Comma;
-
-    private static bool Has(HashSet<string> words, FoldedText text, int at) =>
-        words.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[at]));
 
     private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

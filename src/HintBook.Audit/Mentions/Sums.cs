@@ -68,7 +68,7 @@ internal sealed class Sums
     {
         for (var i = Math.Max(0, first - NearLacking); i <= Math.Min(tokens.Length - 1, last + NearLacking); i++)
         {
-            if (!tokens[i].Is(Sign.Number) && lacking.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Of(text.Words[tokens[i].First])))
+            if (!tokens[i].Is(Sign.Number) && text.Has(lacking, tokens[i].First))
                 return true;
         }
 
