@@ -90,7 +90,7 @@ internal sealed class Secrets
         /// <summary>The same of a text that isn't known to be silent.</summary>
         public IReadOnlyCollection<AuditFault> HearAnew(ReaderText saying) => Judge(saying, isNew: true);
 
-        private IReadOnlyCollection<AuditFault> Judge(ReaderText saying, bool isNew)
+        private AuditFault[] Judge(ReaderText saying, bool isNew)
         {
             var search = vocabulary.OfThread;
             var mentions = isNew ? search.InAnew(saying.Text, saying.Manner) : search.In(saying.Text, saying.Manner);
@@ -113,7 +113,7 @@ internal sealed class Secrets
                     told[met.Secret] = FaultOf(met, search.Text, saying, isSure);
             }
 
-            return told is null ? [] : told.Values;
+            return told is null ? [] : [.. told.Values];
         }
 
         /// <summary>The secrets that a picture shows where it may not.</summary>

@@ -123,18 +123,26 @@ internal sealed class TourPlanner(Book book, Budget budget)
         var back = Made(reset.AnyPlan(tour.State, soon: true)) ?? tour.Home()?.Select(deed => deed.Handling) ?? Made(reset.AnyPlan(tour.State, soon: false));
         if (back is not null)
             walk.AddRange(back);
-        var did = machine.Follow(walk)!.Value.Done;
-        List<int> done = [.. wanted.Where(duty => did[duty])];
-        var editing = new TourEditing(machine, states, walk, done, back is not null, budget);
+        var editing = new TourEditing(machine, states, walk, Tested(walk), back is not null, budget);
         editing.Shorten();
         editing.Try(tries);
         editing.Shorten();
         editing.Try(tries);
+        // What is tested hardly ever changes from here on, so the bound has a core of its own meanwhile.
+        var (tested, fork) = (Tested(editing.Walk), budget.Fork());
+        var bounding = Task.Run(() => LeastHandlings.Of(machine, tested, back is not null, fork), CancellationToken.None);
         editing.Shorten();
         walk = editing.Walk;
-        did = machine.Follow(walk)!.Value.Done;
-        var least = Math.Max(bound, LeastHandlings.Of(machine, [.. wanted.Where(duty => did[duty])], back is not null, budget));
-        return Told(machine, walk, wanted, possible, back is not null, least);
+        var early = bounding.GetAwaiter().GetResult();
+        List<int> all = Tested(walk);
+        var least = all.SequenceEqual(tested) ? early : LeastHandlings.Of(machine, all, back is not null, budget);
+        return Told(machine, walk, wanted, possible, back is not null, Math.Max(bound, least));
+
+        List<int> Tested(List<Handling> of)
+        {
+            var done = machine.Follow(of)!.Value.Done;
+            return [.. wanted.Where(duty => done[duty])];
+        }
 
         static IEnumerable<Handling>? Made(List<int>? acts) => acts?.Select(act => new Handling(act));
     }
