@@ -23,6 +23,7 @@ internal static class HandlingFindings
             : $"Each of these lies behind the next, and the last behind the first: {string.Join(" ← ", circle.Append(circle[0]).Select(id => $"“{id}”"))}.",
         "Take one of them out of the “behind” of another.");
 
+    /// <summary>What lies behind something that never opens.</summary>
     /// <param name="named">What lies there.</param>
     /// <param name="cause">What it waits for.</param>
     /// <param name="opensByItself">Whether a reaction opens it, set off by the very move that takes what lies there.</param>
