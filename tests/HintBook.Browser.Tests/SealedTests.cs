@@ -191,7 +191,7 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         await using var reader = await room.Seat(site, new());
         await Scan(reader, site.PageOf("plover"), BoxCode());
         await Assertions.Expect(reader.Page.Locator("html[data-kept=kept]")).ToBeAttachedAsync();
-        await reader.Page.WaitForFunctionAsync($"async () => {{ const kept = await ({KeptFiles})(); return kept[0] === 'k/box-0.js' && kept[1]; }}");
+        await reader.Until($"async () => {{ const kept = await ({KeptFiles})(); return kept[0] === 'k/box-0.js' && kept.length > 1; }}");
 
         var kept = await reader.Page.EvaluateAsync<string[]>(KeptFiles);
         Assert.Single(kept, file => file.StartsWith("k/", StringComparison.Ordinal));
@@ -202,7 +202,7 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         await Opened(reader);
         await Assertions.Expect(reader.Page.Locator("[data-sealed=head] img[src^='blob:']").First).ToBeAttachedAsync();
         await reader.Page.Locator("[data-forget]").ClickAsync();
-        await reader.Page.WaitForFunctionAsync($"async () => (await ({KeptFiles})()).length === 0");
+        await reader.Until($"async () => (await ({KeptFiles})()).length === 0");
     }
 
     [Fact]
@@ -211,14 +211,14 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         var site = Sealed("kept files, corrected");
         await using var reader = await room.Seat(site, new());
         await Scan(reader, site.PageOf("plover"), BoxCode());
-        await reader.Page.WaitForFunctionAsync($"async () => (await ({KeptFiles})())[0] === 'k/box-0.js'");
+        await reader.Until($"async () => (await ({KeptFiles})())[0] === 'k/box-0.js'");
         var before = await reader.Page.EvaluateAsync<string[]>(SealedCaches);
         var stage = Path.Combine(edition.Folder, "stages", "01-plover.md");
         File.WriteAllText(stage, File.ReadAllText(stage).Replace(SmallBook.Nudge("plover"), "Look below.", StringComparison.Ordinal));
         Published("kept files, corrected");
 
         await reader.OpenStage("plover");
-        await reader.Page.WaitForFunctionAsync(
+        await reader.Until(
             $"async before => {{ const now = await ({SealedCaches})(); return now.length === 1 && now[0] !== before; }}", Assert.Single(before));
 
         Assert.Contains("k/box-0.js", await reader.Page.EvaluateAsync<string[]>(KeptFiles));

@@ -372,7 +372,7 @@
     } catch (e) { /* nothing was kept */ }
     // Those of this book: others may lie on the same host.
     var home = new URL("./" + root.dataset.root, location.href).href;
-    if (window.caches) caches.keys().then(function (names) {
+    var gone = window.caches ? caches.keys().then(function (names) {
       return Promise.all(names.map(function (name) {
         return caches.open(name).then(function (cache) {
           return cache.keys().then(function (files) {
@@ -381,8 +381,9 @@
           });
         });
       }));
-    });
-    location.replace(location.pathname);
+    }) : Promise.resolve();
+    // A page that leaves takes unfinished work with it: the keys would stay.
+    gone.catch(function () { /* the browser keeps no files */ }).then(function () { location.replace(location.pathname); });
   }
 
   if (!window.crypto || !crypto.subtle) {

@@ -62,14 +62,14 @@ internal sealed class WebKit : IEngine
         Directory.Delete(folder, recursive: true);
     }
 
-    private static async Task<JsonElement> Ask(HttpClient http, HttpMethod how, string what, object? with = null)
+    private static async Task<JsonElement> Ask(HttpClient http, HttpMethod how, string what, object? with = null, CancellationToken patience = default)
     {
         using var request = new HttpRequestMessage(how, what) { Content = how == HttpMethod.Post ? JsonContent.Create(with ?? new { }) : null };
         // The driver answers no request whose length isn't said beforehand.
         if (request.Content is { } content)
             await content.LoadIntoBufferAsync();
-        using var answer = await http.SendAsync(request);
-        var value = (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("value");
+        using var answer = await http.SendAsync(request, patience);
+        var value = (await answer.Content.ReadFromJsonAsync<JsonElement>(patience)).GetProperty("value");
         return answer.IsSuccessStatusCode ? value : throw new InvalidOperationException($"{how} {what}: {value}");
     }
 
@@ -141,7 +141,19 @@ internal sealed class WebKit : IEngine
 
         public Task Go(string address) => Post("url", new { url = address });
 
-        public Task<JsonElement> Run(string body, params object?[] arguments) => Post("execute/sync", new { script = body, args = arguments });
+        // A script that reaches a page at the moment it is left gets no answer from the driver.
+        public async Task<JsonElement> Run(string body, params object?[] arguments)
+        {
+            using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+            try
+            {
+                return await Ask(http, HttpMethod.Post, session + "execute/sync", new { script = body, args = arguments }, patience.Token);
+            }
+            catch (OperationCanceledException) when (patience.IsCancellationRequested)
+            {
+                throw new InvalidOperationException($"The page doesn't answer: {body}");
+            }
+        }
 
         public async Task<JsonElement> Await(string body, params object?[] arguments) =>
             Later.Result(await Post("execute/async", new { script = Later.Script(body), args = arguments }));

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using HintBook.Browser.Tests.Engines;
 using HintBook.Browser.Tests.Sites;
 
 namespace HintBook.Browser.Tests.Reading;
@@ -105,6 +106,11 @@ internal sealed class Reader : IAsyncDisposable
 
     /// <summary>Waits until a page of the site that the reader is on the way to is there as a whole.</summary>
     public Task Arrive(string page) => Page.Arrive(page);
+
+    /// <summary>Waits until an asynchronous function of the page returns true. The browser's own wait doesn't await a promise and takes it for true.</summary>
+    /// <param name="function">The function, as JavaScript.</param>
+    /// <param name="argument">its argument</param>
+    public Task Until(string function, object? argument = null) => Wait.Until(() => IsTrue(function, argument), function);
 
     /// <summary>Opens by hand whatever can be seen and is closed, until nothing is left.</summary>
     /// <param name="kind">Only these, and what is in them, as a CSS selector.</param>
@@ -246,5 +252,18 @@ internal sealed class Reader : IAsyncDisposable
               return `${place} ${now.localName} ${now.getAttribute('href') || ''}> ${text} ${now.getAttribute('aria-label') || ''}`;
             }
             """);
+    }
+
+    // While one page takes the place of another there is none to ask.
+    private async Task<bool> IsTrue(string function, object? argument)
+    {
+        try
+        {
+            return await Page.EvaluateAsync<bool>(function, argument);
+        }
+        catch (PlaywrightException error) when (error.Message.Contains("navigation", StringComparison.Ordinal))
+        {
+            return false;
+        }
     }
 }
