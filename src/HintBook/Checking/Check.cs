@@ -66,8 +66,10 @@ public static class Check
     {
         var more = new List<Finding>();
         var content = given.Results is null ? null : ContentOf(book, whole: !read.AnyError);
+        // The box and the codes know nothing of each other.
+        var proving = Task.Run(() => ProofsOf(book, given));
         var (survey, surveyed) = SurveyOf(book, whole: !read.AnyError, content, given);
-        var proofs = ProofsOf(book, given);
+        var proofs = proving.GetAwaiter().GetResult();
         var kept = KeptAddresses.Read(folder, given.LastPublished, more);
         var (addresses, next, moved) = AddressPlan.Plan(book, kept);
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
@@ -76,7 +78,10 @@ public static class Check
         if (survey is null)
             return new Faulty { Book = book, Examined = null, Findings = findings.And([.. DraftCheck.Run(book)]) };
 
-        var spoilers = new[] { book }.Concat(book.Translations).Select(each => Leaks.In(each, survey, given.Work)).ToImmutableArray();
+        Book[] languages = [book, .. book.Translations];
+        var spoilers = languages.AsParallel().AsOrdered().Select(each => Leaks.Begin(each, survey, given.Work)).ToArray();
+        // Pages need to know what may be said where; what is said too early is looked for while they are made.
+        var searching = Task.Run(() => spoilers.AsParallel().AsOrdered().SelectMany(each => each.Find().All).ToArray());
         var (media, looked) = MediaCheck.Run(book, folder, given.CutsClips, given.Work);
         var plan = new SitePlan
         {
@@ -107,7 +112,7 @@ public static class Check
         };
         findings = findings.And(
         [
-            .. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All,
+            .. searching.GetAwaiter().GetResult(), .. looked, .. paged.All,
             .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book), .. DraftCheck.Run(book),
         ]);
         return findings.AnyError

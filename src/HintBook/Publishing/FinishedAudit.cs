@@ -66,8 +66,10 @@ public static class FinishedAudit
         /// <param name="kept">What earlier audits read of printed files.</param>
         public (AuditReport Site, PrintReport Print, IEnumerable<Finding> Findings) End(Findings told, KeptAudits kept)
         {
+            // One looks at pages, the other at paper.
+            var printed = Task.Run(() => PrintAudit.Run(published.Print, published.Site, table, kept));
             var report = cards is null ? reading.End() : WithOpened(reading.End(), SealedAudit.Run(published.Site, table, cards));
-            var print = PrintAudit.Run(published.Print, published.Site, table, kept);
+            var print = printed.GetAwaiter().GetResult();
             return (report, print, FindingsOf([.. report.Faults, .. print.Faults], book, told));
         }
 

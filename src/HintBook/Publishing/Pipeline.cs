@@ -90,12 +90,14 @@ public static class Pipeline
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
 
-        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
-        var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
         // Papers hold codes, which follow from the key alone.
         var kinds = book.Sealing?.Box is null ? PaperKinds.WantedBy(book.Book) : [];
         var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
-        var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
+        // Cards need none of the site's pictures, and are drawn on one core at first.
+        var drawing = Task.Run(() => kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None), stop);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
+        var (cards, cardFindings) = drawing.GetAwaiter().GetResult();
         var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);
         var (papers, paperFindings) = PapersOf(book, kinds, writer, options, keptPapers);
         var findings = sound.Findings.And([.. photoFindings, .. filmFindings, .. cardFindings.All, .. paperFindings.All]);

@@ -20,6 +20,15 @@ internal static class Leaks
     /// <returns>What may be said where, for whoever checks what is made of the book; and the findings.</returns>
     public static (MayBeSaid MayBeSaid, Findings Findings) In(Book book, Survey survey, WorkLog? work = null)
     {
+        var (mayBeSaid, find) = Begin(book, survey, work);
+        return (mayBeSaid, find());
+    }
+
+    /// <summary>The first half of the same: what may be said where, and what finds the rest, on any thread.</summary>
+    /// <inheritdoc cref="In"/>
+    /// <returns>What may be said where, and the search for what is said too early.</returns>
+    public static (MayBeSaid MayBeSaid, Func<Findings> Find) Begin(Book book, Survey survey, WorkLog? work = null)
+    {
         work?.Did(Work.CollectSecrets, book.Language.Value);
         var secrets = Secret.Collect(book);
         var finders = Finders.Build(book, secrets);
@@ -27,6 +36,12 @@ internal static class Leaks
         var titles = new KnownTitles(survey, secrets);
         var allowed = new Allowances(book, secrets);
         var mayBeSaid = MayBeSaid.Derive(book, survey, secrets, finders, knowledge, titles, allowed);
+        return (mayBeSaid, () => Found(book, survey, secrets, finders, knowledge, titles, allowed));
+    }
+
+    private static Findings Found(
+        Book book, Survey survey, ImmutableArray<Secret> secrets, Finders finders, Knowledge knowledge, KnownTitles titles, Allowances allowed)
+    {
         var search = new Search(secrets, finders, allowed, new Reasons(book, survey, knowledge), knowledge, titles, survey);
         var pictures = new SharedPictures(book, finders);
         var findings = new List<Finding>();
@@ -63,7 +78,7 @@ internal static class Leaks
         findings.AddRange(allowed.Unused);
         if (SearchLanguage.For(book.Language.Value) == SearchLanguage.Unknown)
             findings.Add(LeakFindings.Language(book.Language, book.File));
-        return (mayBeSaid, Findings.Of(findings));
+        return Findings.Of(findings);
     }
 
     /// <summary>The same for a text that isn't the author's alone, and that anyone reads before the box is open.</summary>
