@@ -66,6 +66,9 @@ public static class Check
     {
         var more = new List<Finding>();
         var content = given.Results is null ? null : ContentOf(book, whole: !read.AnyError);
+        (BookMedia Media, ImmutableArray<Finding> Findings)? looked = read.AnyError ? null : MediaCheck.Run(book, folder, given.CutsClips, given.Work);
+        if (looked is { Media: var known })
+            given.MediaKnown?.Invoke(book, folder, known);
         // The box and the codes know nothing of each other.
         var proving = Task.Run(() => ProofsOf(book, given));
         var (survey, surveyed) = SurveyOf(book, whole: !read.AnyError, content, given);
@@ -75,14 +78,13 @@ public static class Check
         var (theme, themed) = Theme.For(book, ThemeFolder.Read(folder, book.Theme.Value, more));
         var sealing = SealingPlan.Of(book, folder, kept, given.Box, more);
         var findings = read.And([.. surveyed.All, .. proofs.Findings, .. more, .. moved.All, .. themed.All]);
-        if (survey is null)
+        if (survey is null || looked is not (var media, var ofMedia))
             return new Faulty { Book = book, Examined = null, Findings = findings.And([.. DraftCheck.Run(book)]) };
 
         Book[] languages = [book, .. book.Translations];
         var spoilers = languages.AsParallel().AsOrdered().Select(each => Leaks.Begin(each, survey, given.Work)).ToArray();
         // Pages need to know what may be said where; what is said too early is looked for while they are made.
         var searching = Task.Run(() => spoilers.AsParallel().AsOrdered().SelectMany(each => each.Find().All).ToArray());
-        var (media, looked) = MediaCheck.Run(book, folder, given.CutsClips, given.Work);
         var plan = new SitePlan
         {
             Book = book,
@@ -112,7 +114,7 @@ public static class Check
         };
         findings = findings.And(
         [
-            .. searching.GetAwaiter().GetResult(), .. looked, .. paged.All,
+            .. searching.GetAwaiter().GetResult(), .. ofMedia, .. paged.All,
             .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book), .. DraftCheck.Run(book),
         ]);
         return findings.AnyError

@@ -1,4 +1,7 @@
+using HintBook.Books;
+using HintBook.Checking.Media;
 using HintBook.Mechanism;
+using HintBook.Reading.Folder;
 using HintBook.Sealing;
 using HintBook.Text;
 
@@ -21,6 +24,9 @@ public sealed record CheckOptions
 
     /// <summary>Whether a publish will cut clips out of their films, for which it needs a program: otherwise the films lie on the site whole.</summary>
     public bool CutsClips { get; init; }
+
+    /// <summary>Told of the photos and films as soon as they have been looked at, while the rest is still being checked; or null.</summary>
+    public Action<Book, BookFolder, BookMedia>? MediaKnown { get; init; }
 
     /// <summary>What a card opened of the published site, where a sealed book has lost its key; else null.</summary>
     public OpenedBox? Box { get; init; }

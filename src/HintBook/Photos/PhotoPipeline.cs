@@ -50,12 +50,17 @@ public static class PhotoPipeline
 
         var orientation = Orientation.Read(header.Exif);
         var upright = Turned(new Size(info.Width, info.Height), orientation);
-        var key = PhotoKey.Compute(original.Span, salt, ProfileOf(original) is null ? settings : settings with { Version = settings.Version + 1 });
+        var key = KeyOf(original, salt, settings);
         return new PlannedPhoto(
             key,
             orientation,
             new([.. WidthsFor(upright.Width, settings).Select(width => new PictureFile(key.PathOf(width), width, HeightAt(width, upright)))]));
     }
+
+    /// <summary>The key of a photo: one whose colours are converted has another than the same pixels without a profile.</summary>
+    /// <inheritdoc cref="Plan"/>
+    public static PhotoKey KeyOf(ReadOnlyMemory<byte> original, string salt, PhotoSettings settings) =>
+        PhotoKey.Compute(original.Span, salt, ProfileOf(original) is null ? settings : settings with { Version = settings.Version + 1 });
 
     /// <summary>Develops one photo. Never throws for what is in the file. Transparency comes out on white.</summary>
     /// <param name="original">The photo's bytes, from which the plan was made.</param>

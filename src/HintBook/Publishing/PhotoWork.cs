@@ -12,13 +12,12 @@ namespace HintBook.Publishing;
 /// <summary>Develops a book's photos on all cores, and takes those that haven't changed from the cache.</summary>
 internal static class PhotoWork
 {
-    private static readonly PhotoSettings Settings = MediaCheck.Settings;
-
     /// <summary>Writes the pictures, and says how many had to be developed and what couldn't be.</summary>
     /// <param name="book">The book.</param>
     /// <param name="writer">Where the site is put together.</param>
     /// <param name="cache">The folder with the pictures of earlier publishes.</param>
-    public static (int Developed, IEnumerable<Finding> Findings) Run(Examined book, OutputWriter writer, string cache)
+    /// <param name="ahead">What has been developed already.</param>
+    public static (int Developed, IEnumerable<Finding> Findings) Run(Examined book, OutputWriter writer, string cache, PhotosAhead ahead)
     {
         var findings = new ConcurrentBag<Finding>();
         var developed = 0;
@@ -41,36 +40,25 @@ internal static class PhotoWork
             }
 
             Interlocked.Increment(ref developed);
-            foreach (var finding in Develop(photo, book, writer, cache))
+            foreach (var finding in Develop(photo, book, writer, cache, ahead))
                 findings.Add(finding);
         });
         return (developed, findings);
     }
 
-    private static IEnumerable<Finding> Develop(BookPhoto photo, Examined book, OutputWriter writer, string cache)
+    private static IReadOnlyList<Finding> Develop(BookPhoto photo, Examined book, OutputWriter writer, string cache, PhotosAhead ahead)
     {
-        var findings = new List<Finding>();
-        if (book.Folder.ReadBytes(photo.File.File.Value, photo.File.File.At, Settings.MaxFileBytes, findings) is not { } bytes)
+        var (pictures, findings) = ahead.Take(photo, book.Book, book.Folder);
+        if (pictures is null)
             return findings;
-        if (PhotoKey.Compute(bytes, book.Book.Identity, Settings) != photo.Plan.Key)
-        {
-            throw new MachineFailure(
-                FailureKind.Machine,
-                $"“{photo.File.File.Value}” was changed while the book was being published.",
-                "Publish again. What was published before is untouched.");
-        }
-
-        var result = PhotoPipeline.Develop(bytes, photo.Plan, Settings);
-        if (result is not ResizedPhoto resized)
-            return PhotoFindings.Check(photo.File, result, Settings);
-        foreach (var (file, content) in resized.Picture.Files.Zip(resized.Bytes))
+        foreach (var (file, content) in pictures.Picture.Files.Zip(pictures.Bytes))
         {
             writer.Write(Path.Combine("site", file.Path), content);
             writer.Disk.Write(Path.Combine(cache, Path.GetFileName(file.Path)), content);
         }
 
-        writer.Disk.Write(RecordOf(photo.Plan.Key, cache), Encoding.UTF8.GetBytes(PictureRecord.Of(resized).Write()));
-        return [];
+        writer.Disk.Write(RecordOf(photo.Plan.Key, cache), Encoding.UTF8.GetBytes(PictureRecord.Of(pictures).Write()));
+        return findings;
     }
 
     // A cache that was cut short, mixed up or tampered with is a miss, never an error.
@@ -105,5 +93,6 @@ internal static class PhotoWork
         return File.Exists(record) && PictureRecord.Read(File.ReadAllText(record), plan.Key) is { } kept ? kept.Digests : [];
     }
 
-    private static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
+    /// <summary>The file in a cache that says which pictures a photo has there.</summary>
+    public static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
 }

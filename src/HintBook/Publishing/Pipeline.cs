@@ -32,7 +32,12 @@ public static class Pipeline
 
     /// <summary>Publishes a book that has been checked.</summary>
     public static PublishOutcome Publish(Sound book, PublishOptions options, CancellationToken stop = default) =>
-        Guarded(() => MakeAll(book, options.OutputFor(book.Examined.Folder.Root), options, KeptForNobody, stop), stop);
+        Guarded(() =>
+        {
+            var output = options.OutputFor(book.Examined.Folder.Root);
+            using var photos = PhotosFor(output);
+            return MakeAll(book, output, options, photos, KeptForNobody, stop);
+        }, stop);
 
     /// <summary>Checks a book and prints its cards alone, beside whatever site was published last.</summary>
     public static PublishOutcome PrintCards(string path, PublishOptions options, CancellationToken stop = default) =>
@@ -54,21 +59,27 @@ public static class Pipeline
             var faulty => new Rejected(faulty.Findings),
         }, stop);
 
-    private static PublishOutcome Made(string path, PublishOptions options, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop) =>
-        Checked(path, options, stop) switch
+    private static PublishOutcome Made(string path, PublishOptions options, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop)
+    {
+        using var ahead = PhotosFor(options.OutputFor(path));
+        return Checked(path, options, stop, ahead) switch
         {
-            Sound sound => MakeAll(sound, options.OutputFor(path), options, keep, stop),
+            Sound sound => MakeAll(sound, options.OutputFor(path), options, ahead, keep, stop),
             var faulty => new Rejected(faulty.Findings),
         };
+    }
+
+    private static PhotosAhead PhotosFor(string output) => new(OutputFolder.CacheIn(output));
 
     private static void KeptForNobody(KeptOutcome outcome, OutputFolder folder)
     {
     }
 
-    private static Checked Checked(string path, PublishOptions options, CancellationToken stop)
+    private static Checked Checked(string path, PublishOptions options, CancellationToken stop, PhotosAhead? ahead = null)
     {
         var given = new CheckOptions
         {
+            MediaKnown = ahead is null ? null : ahead.Begin,
             LastPublished = options.OutputFor(path),
             CutsClips = options.FilmTools is not null,
             Box = options.WithCard is { } card ? CardOfLostKey.Open(path, options.OutputFor(path), card) : null,
@@ -82,7 +93,7 @@ public static class Pipeline
     }
 
     private static PublishOutcome MakeAll(
-        Sound sound, string output, PublishOptions options, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop)
+        Sound sound, string output, PublishOptions options, PhotosAhead photos, Action<KeptOutcome, OutputFolder> keep, CancellationToken stop)
     {
         var book = sound.Examined;
         if (book.Sealing?.Box is { } box && CardOfLostKey.WhyNot(book, box) is { } refused)
@@ -95,7 +106,7 @@ public static class Pipeline
         var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         // Cards need none of the site's pictures, and are drawn on one core at first.
         var drawing = Task.Run(() => kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None), stop);
-        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache, photos);
         var (clips, filmFindings) = FilmWork.Run(book, writer, folder.Cache, options.FilmTools);
         var (cards, cardFindings) = drawing.GetAwaiter().GetResult();
         var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);
@@ -187,7 +198,8 @@ public static class Pipeline
             kinds = kinds.Where(kind => kind != PaperKind.Cards).ToHashSet();
         using var folder = OutputFolder.Open(output, book.Folder.Root, options.Disk, stop);
         var writer = new OutputWriter(folder.Next, options.Disk, options.Say, stop);
-        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache);
+        using var photos = PhotosFor(output);
+        var (developed, photoFindings) = PhotoWork.Run(book, writer, folder.Cache, photos);
         var kept = PrintCache.Open(folder.Cache, PrintCache.Cards);
         var (cards, cardFindings) = kinds.Contains(PaperKind.Cards) ? CardsOf(book, options, kept) : (CardSet.None, Findings.None);
         var keptPapers = PrintCache.Open(folder.Cache, PrintCache.Papers);

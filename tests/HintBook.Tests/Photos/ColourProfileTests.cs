@@ -90,6 +90,9 @@ public class ColourProfileTests
         Assert.True(one.Bytes[0].Span.SequenceEqual(same.Bytes[0].Span));
     }
 
+    /// <summary>The same picture with a profile of Display P3, as telephones write it.</summary>
+    internal static byte[] InP3(byte[] jpeg) => WithProfile(jpeg, P3);
+
     private static Rgb24 ByLcms(string profile, Rgb24 colour)
     {
         var start = new System.Diagnostics.ProcessStartInfo("transicc", ["-n", "-t1", $"-i{profile}", "-o*sRGB"])

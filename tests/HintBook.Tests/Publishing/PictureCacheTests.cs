@@ -54,13 +54,37 @@ public class PictureCacheTests
         Assert.False(Directory.Exists(desk.Site));
     }
 
+    // Most telephones take photos in Display P3; the key of such a photo isn't that of the same pixels in sRGB.
+    [Fact]
+    public void A_photo_with_a_colour_profile_is_published_and_kept()
+    {
+        using var desk = WithPhoto(ColourProfileTests.InP3(Shots.Jpeg(900, 600)));
+        Assert.Equal(1, desk.Published().Report.Developed);
+        desk.ForgetLastPublish();
+
+        Assert.Equal(0, desk.Published().Report.Developed);
+    }
+
+    [Fact]
+    public void A_book_with_more_photos_than_wait_in_memory_gets_each_of_them_once()
+    {
+        using var desk = new BookAndOutput();
+        Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
+        for (var i = 0; i < 60; i++)
+            File.WriteAllBytes(Path.Combine(desk.Book, "photos", $"{i}.jpg"), Shots.Jpeg(80 + i, 60));
+        var photos = string.Join(", ", Enumerable.Range(0, 60).Select(i => $"{{ file: {i}.jpg, alt: \"The panel, slid open\" }}"));
+        desk.Change("stages/01-the-side-panel.md", "title:", $"photos: {{ answer: [ {photos} ] }}\ntitle:");
+
+        Assert.Equal(60, desk.Published().Report.Developed);
+    }
+
     private static string Cache(BookAndOutput desk) => Path.Combine(desk.Output, ".hintbook", "cache");
 
-    private static BookAndOutput WithPhoto()
+    private static BookAndOutput WithPhoto(byte[]? photo = null)
     {
         var desk = new BookAndOutput();
         Directory.CreateDirectory(Path.Combine(desk.Book, "photos"));
-        File.WriteAllBytes(Path.Combine(desk.Book, "photos", "panel.jpg"), Shots.Jpeg(900, 600));
+        File.WriteAllBytes(Path.Combine(desk.Book, "photos", "panel.jpg"), photo ?? Shots.Jpeg(900, 600));
         desk.Change(
             "stages/01-the-side-panel.md",
             "title:",
