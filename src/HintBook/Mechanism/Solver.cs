@@ -22,10 +22,9 @@ public sealed class Solver
     private readonly WaitingReasons waiting;
     private readonly Replayer second;
     private readonly bool forPages;
-    private readonly int[] row;
-    private readonly string[] facts;
-    private readonly Placed[] places;
-    private readonly string[] names;
+    private readonly ImmutableArray<string> stages;
+    private readonly ImmutableArray<string> variables;
+    private readonly ImmutableArray<Placed> places;
     private readonly int[][] done;
     private ReactionFault? fault;
 
@@ -38,8 +37,9 @@ public sealed class Solver
         machine = explored.Machine;
         fault = explored.Fault;
         things = new Attainable(machine);
-        (row, facts, places) = (new int[things.Count], new string[things.Count], new Placed[things.Count]);
-        names = new string[book.Stages.Length];
+        stages = [.. book.Stages.Select(stage => stage.Id.Value)];
+        variables = [.. machine.Variables.Select(variable => variable.Id)];
+        places = [.. Enumerable.Range(machine.Acts.Length, things.Count - machine.Acts.Length).Select(PlacedAt)];
         done = [.. machine.StageActs.Select(acts => acts.ToArray())];
         waiting = new WaitingReasons(machine);
         second = new Replayer(book);
@@ -159,46 +159,47 @@ public sealed class Solver
         {
             Id = id,
             Reachable = reachable,
-            CertainBefore = [.. CertainStages(known, s)],
+            CertainBefore = new(stages, CertainStages(known, s)),
             Facts = gained,
             Attained = attained,
             Exact = result.Exact,
         };
     }
 
-    private (ImmutableArray<string> Facts, ImmutableArray<Placed> Attained) Gains(Bits known)
+    private Placed PlacedAt(int number)
     {
-        var members = row.AsSpan(0, known.CopyTo(row));
-        var (gained, placed) = (0, 0);
-        foreach (var number in members)
-        {
-            if (number < machine.Acts.Length)
-                continue;
-            var (v, position) = things.PlaceOf(number);
-            var variable = machine.Variables[v];
-            var name = variable.Positions[position];
-            if (variable.Named!.Attained is { } wanted && name == wanted)
-                facts[gained++] = variable.Id;
-            if (position != 0)
-                places[placed++] = new Placed(variable.Id, name);
-        }
-
-        return ([.. facts.AsSpan(0, gained)], [.. places.AsSpan(0, placed)]);
+        var (v, position) = things.PlaceOf(number);
+        return new(machine.Variables[v].Id, machine.Variables[v].Positions[position]);
     }
 
-    private ReadOnlySpan<string> CertainStages(Bits known, int but = -1)
+    private (Subset<string> Facts, Subset<Placed> Attained) Gains(Bits known)
     {
-        var count = 0;
+        var (gained, placed) = (new Bits(variables.Length), new Bits(places.Length));
+        foreach (var number in known.Members().Where(number => number >= machine.Acts.Length))
+        {
+            var (v, position) = things.PlaceOf(number);
+            var variable = machine.Variables[v];
+            if (variable.Named!.Attained is { } wanted && variable.Positions[position] == wanted)
+                gained[v] = true;
+            if (position != 0)
+                placed[number - machine.Acts.Length] = true;
+        }
+
+        return (new(variables, gained), new(places, placed));
+    }
+
+    private Bits CertainStages(Bits known, int but = -1)
+    {
+        var certain = new Bits(done.Length);
         for (var s = 0; s < done.Length; s++)
         {
             var all = done[s].Length > 0 && s != but;
             for (var i = 0; all && i < done[s].Length; i++)
                 all = known[done[s][i]];
-            if (all)
-                names[count++] = book.Stages[s].Id.Value;
+            certain[s] = all;
         }
 
-        return names.AsSpan(0, count);
+        return certain;
     }
 
     private Solution WithDeadEnds(Solution solution, ExplorationResult result)
@@ -225,15 +226,13 @@ public sealed class Solver
 
     private Solution WithShortcuts(Solution solution, ExplorationResult result)
     {
-        HashSet<string> certain = [.. CertainStages(result.BeforeGoal)];
+        var certain = CertainStages(result.BeforeGoal);
         var shortcuts = ImmutableArray.CreateBuilder<Shortcut>();
         var paths = new Dictionary<List<int>, ImmutableArray<Step>>(ReferenceEqualityComparer.Instance);
         var open = new List<string>();
-        var uncertain = book.Stages.Zip(machine.StageActs)
-            .Where(pair => !pair.First.Optional && !pair.First.RedHerring && !certain.Contains(pair.First.Id.Value));
-        foreach (var (stage, acts) in uncertain)
+        foreach (var (number, stage) in book.Stages.Index().Where(each => !each.Item.Optional && !each.Item.RedHerring && !certain[each.Index]))
         {
-            var id = stage.Id.Value;
+            var (id, acts) = (stage.Id.Value, machine.StageActs[number]);
             var way = acts.Where(act => !result.BeforeGoal[act]).Select(result.WayWithout).OfType<List<int>>().OrderBy(way => way.Count).FirstOrDefault();
             if (way is null)
                 open.Add(id);
@@ -251,7 +250,7 @@ public sealed class Solver
 
         return solution with
         {
-            Bottlenecks = [.. book.Stages.Select(stage => stage.Id.Value).Where(certain.Contains)],
+            Bottlenecks = [.. new Subset<string>(stages, certain)],
             Shortcuts = shortcuts.ToImmutable(),
             NoOtherShortcuts = open.Count == 0 ? new Claim.Proved([]) : new Claim.NotProved($"of {Words.List(open)} it isn't known"),
         };
@@ -274,8 +273,7 @@ public sealed class Solver
         if (result.Way is null || machine.Refused is not null)
             return [];
         var told = Explore((machine with { Start = machine.Start.SetItem(variable, 1) }).AtRest());
-        HashSet<string> still = [.. CertainStages(told.BeforeGoal)];
-        return told.Exact ? CertainStages(result.BeforeGoal).ToArray().Where(stage => !still.Contains(stage)) : [];
+        return told.Exact ? new Subset<string>(stages, CertainStages(result.BeforeGoal).Without(CertainStages(told.BeforeGoal))) : [];
     }
 
     private (Widest Widest, Orders Orders) Counts(ExplorationResult result)

@@ -114,7 +114,7 @@ internal sealed class StageOrder
     private IEnumerable<int> NumbersOf(IEnumerable<string> stages) =>
         stages.Select(each => numbers.GetValueOrDefault(each, -1)).Where(number => number >= 0);
 
-    private Bits SetOf(ImmutableArray<string> stages)
+    private Bits SetOf(IEnumerable<string> stages)
     {
         var set = new Bits(Count);
         foreach (var number in NumbersOf(stages))

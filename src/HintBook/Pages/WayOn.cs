@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using Scriban.Runtime;
 
 namespace HintBook.Pages;
@@ -11,7 +12,7 @@ namespace HintBook.Pages;
 /// <param name="Besides">Stages that don't hang on it and are open by then, nearest first; not all where there are many.</param>
 /// <param name="IsLast">Whether it ends the box.</param>
 internal sealed record WayOn(
-    ImmutableArray<string> Before, ImmutableArray<string> Next, ImmutableArray<string> Joined, ImmutableArray<string> Besides, bool IsLast)
+    Subset<string> Before, ImmutableArray<string> Next, ImmutableArray<string> Joined, ImmutableArray<string> Besides, bool IsLast)
 {
     // More would be a list to search through; the front page has the rest.
     private const int MostBesides = 12;
@@ -38,10 +39,10 @@ internal sealed record WayOn(
     }
 
     /// <summary>Which parts of the template it makes use of.</summary>
-    public string Shape => $"{Math.Min(Next.Length, 2)} {!Joined.IsEmpty} {!Besides.IsEmpty} {IsLast} {!Before.IsEmpty}";
+    public string Shape => $"{Math.Min(Next.Length, 2)} {!Joined.IsEmpty} {!Besides.IsEmpty} {IsLast} {Before.Count > 0}";
 
     /// <summary>The address of the script that knows what comes before; null where nothing does, or where the page names all of it.</summary>
-    public string? AddressOfWay(LanguageSite site) => Before.IsEmpty || site.WayBefore is not { } way ? null : site.From(way.Path);
+    public string? AddressOfWay(LanguageSite site) => Before.Count == 0 || site.WayBefore is not { } way ? null : site.From(way.Path);
 
     /// <summary>The ways on as a template gets them.</summary>
     public ScriptObject View(LanguageSite site, Stage stage) => Pages.View.Of(
@@ -53,17 +54,7 @@ internal sealed record WayOn(
         ("before", string.Join(' ', NamedBefore(site, stage).Where(site.Plan.Addresses.Names.ContainsKey).Select(each => site.Plan.Addresses.Names[each][0]))),
         ("did", Links(site, [.. LastBefore(site), stage.Id.Value])));
 
-    private Stack<string> LastBefore(LanguageSite site)
-    {
-        var last = new Stack<string>();
-        for (var i = Before.Length - 1; i >= 0 && last.Count < MostTitles; i--)
-        {
-            if (site.Stages.ContainsKey(Before[i]))
-                last.Push(Before[i]);
-        }
-
-        return last;
-    }
+    private IEnumerable<string> LastBefore(LanguageSite site) => Before.TakeLast(MostTitles).Where(site.Stages.ContainsKey);
 
     // Beside the file that has the rest, only what comes right before.
     private IEnumerable<string> NamedBefore(LanguageSite site, Stage stage) =>

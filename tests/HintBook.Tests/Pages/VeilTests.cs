@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using HintBook.Books;
+using HintBook.Mechanism;
 using HintBook.Tests.Books;
 
 namespace HintBook.Tests.Pages;
@@ -48,7 +48,7 @@ public class VeilTests
             },
         };
         var survey = A.Survey(book, ("lid", "first"));
-        var of = survey.Stages["lid"] with { CertainBefore = trayBefore ? ["first"] : ImmutableArray<string>.Empty };
+        var of = survey.Stages["lid"] with { CertainBefore = trayBefore ? (Subset<string>)["first"] : [] };
         return Sites.StagePage(Sites.Plan(book, survey with { Stages = survey.Stages.SetItem("lid", of) }), "lid").QuerySelectorAll(".veiled").Length;
     }
 }

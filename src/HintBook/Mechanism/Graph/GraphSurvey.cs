@@ -20,13 +20,13 @@ internal static class GraphSurvey
 
         var before = new BigInteger[stages.Length];
         var behind = new BigInteger[stages.Length];
-        var certainBefore = new ImmutableArray<string>[stages.Length];
+        ImmutableArray<string> ids = [.. stages.Select(stage => stage.Id.Value)];
+        var certainBefore = new Subset<string>[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
             var proved = Sum(answers[i].CertainBefore.Select(id => graph.StageNumbers[id]), stages.Length);
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
-            // Most often the mechanism has named all of them, and a large book has millions of names.
-            certainBefore[i] = before[i] == proved ? answers[i].CertainBefore : Ids(stages, before[i]);
+            certainBefore[i] = new(ids, SetOf(CertainStages.Indices(before[i]), stages.Length));
             behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
 

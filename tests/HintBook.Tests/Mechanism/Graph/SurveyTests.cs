@@ -151,7 +151,7 @@ public class SurveyTests
         Assert.Empty(findings.All);
         Assert.Equal(1999, survey!.Stages["s1999"].Layer);
         Assert.Equal("s1998", survey.OpensAfter("s1999"));
-        Assert.Equal(1999, survey.Stages["s1999"].CertainBefore.Length);
+        Assert.Equal(1999, survey.Stages["s1999"].CertainBefore.Count);
     }
 
     [Fact]
