@@ -29,6 +29,13 @@ internal static partial class Invitations
         TextPieces.Lines(clue).Count() == 1 && TextPieces.Words(clue).Any(word => word.End - word.Start > 2)
         && !clue.Any(char.IsAsciiDigit) && !Naming().IsMatch(clue);
 
+    /// <summary>Whether a number word stands in it that isn't part of a time, as “twenty” is of “twenty past four”.</summary>
+    public static bool HasNumbersBesideTimes(string clue)
+    {
+        var times = ClockTimes.In(clue).ToArray();
+        return NumberWords.In(clue).Any(word => !times.Any(time => time.Written.Contains(word.Read, StringComparison.Ordinal)));
+    }
+
     /// <summary>Whether it says to add up.</summary>
     public static bool ToAdd(string clue) => Adding().IsMatch(clue);
 
@@ -68,6 +75,9 @@ internal static partial class Invitations
     /// <summary>The text with elided words parted from the next, <c>l' hiver</c>; null if it has none.</summary>
     public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
 
+    private const string Extreme =
+        "(?:smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest|lowest|highest|shortest|tallest|youngest|eldest|oldest)";
+
     private const RegexOptions Options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
 
     [GeneratedRegex(
@@ -78,9 +88,11 @@ internal static partial class Invitations
     private static partial Regex Reversing();
 
     [GeneratedRegex(
-        @"\b(?:in (?:good |the right |proper |due |rising |falling )?order|in (?:a )?rank|order of|ordered|sort\w*|ascending|descending|rising"
-        + "|smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest"
-        + @"|lowest|highest|shortest|tallest|youngest|eldest|oldest|by (?:size|age|height|rank)|line up|lined up"
+        @"\b(?:in (?:good |the right |proper |due |rising |falling )?order(?! of)|in (?:a )?rank"
+        + "|order of (?:size|age|height|weight|rank|length|value|price|worth|number)|ordered|sort\\w*|ascending|descending|rising"
+        // “In the smallest hand” puts nothing in order; “from the smallest” does.
+        + "|(?:from|with|at|by|after|before|to) (?:the |their |your )?" + Extreme + "|" + Extreme
+        + @",?(?: \w+)? (?:first|last|to|before|leads?|comes?|goes|begins?|ends?)|by (?:size|age|height|rank)|line up|lined up"
         + "|der (?:Größe|Reihe) nach|sortier\\w*|aufsteigend|absteigend|kleinsten?|größten?|par ordre|en ordre|croissante?|décroissante?|plus petit|plus grand"
         + @"|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順",
         Options)]
@@ -90,7 +102,7 @@ internal static partial class Invitations
     private static int First(Regex words, string clue) => words.Match(clue) is { Success: true, Index: var at } ? at : int.MaxValue;
 
     [GeneratedRegex(
-        @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|up the \w+"
+        @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|(?<!lined? )up the \w+"
         + @"|aufsteigend|kleinsten?|croissante?|plus petit|menor)\b|小さい順",
         Options)]
     private static partial Regex Up();
@@ -128,7 +140,8 @@ internal static partial class Invitations
     private static partial Regex Playing();
 
     [GeneratedRegex(
-        @"\b(?:railways?|timetable|station|military|24|twenty-four|Bahn|Bahnhof|Fahrplan|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時", Options)]
+        @"\b(?:railways?|timetable|station(?:master)?|military|24|twenty-four|Bahn|Bahnhof|Fahrplan"
+        + @"|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時", Options)]
     private static partial Regex Railway();
 
     [GeneratedRegex(@"\b(?:day|Tag|jour|día)\b|日", Options)]

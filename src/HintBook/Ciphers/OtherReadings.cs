@@ -20,11 +20,12 @@ internal static class OtherReadings
 
     private const int ShortestSaid = 3;
     private const string Without = "without";
+    private const string InPlace = "in place of";
 
     // The ways that a solver tries unasked, and for some of them what the clue must speak of.
     private static readonly Dictionary<string, Func<string, bool>> Tried = new()
     {
-        [NumberWords.Read.Name] = _ => true,
+        [NumberWords.Read.Name] = Invitations.HasNumbersBesideTimes,
         [Figures.InText.Name] = _ => true,
         [Figures.WordLengths.Name] = Invitations.ToMeasureWords,
         [Figures.WordsInLines.Name] = Invitations.ToCount,
@@ -54,6 +55,12 @@ internal static class OtherReadings
     [
         NumberWords.Read.Name, Colours.Resistors.Name, Colours.Queens.Name, Spelling.Alphabet.Name, Spelling.Flags.Name, Games.CardRanks.Name, Games.Notes.Name,
         Ways.Table,
+    ];
+
+    // Ways of which a solver tries one as readily as the other.
+    private static readonly (string One, string Other)[] Alike =
+    [
+        (Alphabet.ToNumbers.Name, Keypad.ToKeys.Name), (Places.FirstLetters.Name, Places.LastLetters.Name), (Places.Acrostic.Name, Places.LineEnds.Name),
     ];
 
     private static readonly (string Way, string Says, Func<string, bool> Invited)[] Rearranged =
@@ -90,10 +97,11 @@ internal static class OtherReadings
             .OrderByDescending(other => other.Likely)
             .DistinctBy(other => other.Setting);
 
-        // The text of a cipher, what it gives the other way round, and what stands there before a last step are letters in a heap, unless they happen to
-        // be a word. So are two or three letters: nearly all of them can be said.
+        // The text of a cipher, what it gives the other way round, what stands there before a last step and what another way reads are letters in a
+        // heap, unless they happen to be a word. So are two or three letters: nearly all of them can be said.
         bool IsMeant(string setting, string how) =>
-            ciphered.Contains(setting) || how == Shifts.OtherWay || how.StartsWith(Without, StringComparison.Ordinal) || setting.Length <= ShortestSaid
+            ciphered.Contains(setting) || how == Shifts.OtherWay || how.StartsWith(Without, StringComparison.Ordinal)
+                || how.Contains(InPlace, StringComparison.Ordinal) || setting.Length <= ShortestSaid
                 ? EverydayWords.Has(setting)
                 : Sayable.Is(setting);
     }
@@ -147,13 +155,25 @@ internal static class OtherReadings
         var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
             yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", IsTried(way.Name, clue) && !(way.Name == Figures.WordLengths.Name && isAllMeant));
-        foreach (var place in Enumerable.Range(0, steps.Length == 1 ? 0 : steps.Length))
+        foreach (var (place, step) in steps.Index())
         {
             foreach (var way in alone)
             {
-                var likely = way.Name == Alphabet.ToNumbers.Name && steps[place].Way.Value == Keypad.ToKeys.Name;
-                yield return (start, steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” in place of “{steps[place].Way}”", likely);
+                // Letters that were read from something else first are seldom looked for on a telephone, nor where the step's own usual form comes first.
+                var isAlike = (place == 0 && Alike.Contains((step.Way.Value, way.Name)) && !Habits(step, clue).Any(habit => habit.Usual))
+                    || Alike.Contains((way.Name, step.Way.Value));
+                if (isAlike || steps.Length > 1)
+                    yield return (start, steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” {InPlace} “{step.Way}”", isAlike);
             }
+        }
+
+        // A clue may say to put in order and not where to begin.
+        foreach (var (place, step) in steps.Index().Where(_ => Invitations.ToSortUp(clue) && Invitations.ToSortDown(clue)))
+        {
+            if (step.Way.Value == Rearrangements.Sort.Name)
+                yield return (start, steps.SetItem(place, Bare(Rearrangements.SortDown.Name, at)), "put in descending order", true);
+            else if (step.Way.Value == Rearrangements.SortDown.Name)
+                yield return (start, steps.SetItem(place, Bare(Rearrangements.Sort.Name, at)), "put in ascending order", true);
         }
 
         var ordered = steps.Any(step => Rearranged.Any(order => order.Way == step.Way.Value));

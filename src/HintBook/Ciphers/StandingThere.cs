@@ -21,7 +21,10 @@ internal static class StandingThere
 
         foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 10))
         {
-            yield return ($"0{time.HourOnClock}{time.Minute:00}", "the time as a clock shows it, with a nought before it", !Invitations.ToRailwayTime(clue));
+            yield return (
+                $"0{time.HourOnClock}{time.Minute:00}",
+                "the time as a clock shows it, with a nought before it",
+                !Invitations.ToRailwayTime(clue));
             if (!time.IsOfHalf)
                 yield return ($"{time.HourOnClock + 12}{time.Minute:00}", "the same time in the other half of the day", true);
         }

@@ -136,6 +136,42 @@ public class OtherReadingsTests
         Assert.Contains(others, other => other is { Setting: "553", How: "“word-lengths”", Likely: true });
     }
 
+    // A telephone has letters on its keys; who reads them by the alphabet tries the keys too, and the other way round.
+    [Theory]
+    [InlineData("The lock has figures only: CAFE", "letters-to-numbers", "3165", "2233")]
+    [InlineData("Beside the porter's telephone: HEAD", "keypad", "4323", "8514")]
+    public void A_word_on_a_lock_of_figures_is_read_by_the_alphabet_and_by_a_telephone(string clue, string way, string answer, string other)
+    {
+        var word = clue[(clue.LastIndexOf(' ') + 1)..];
+        Assert.Contains(Others(Number(answer, word, way)), reading => reading.Setting == other && reading.Likely);
+    }
+
+    [Theory]
+    [InlineData("Bell, okra, album, trap", "first-letters", "BOAT", "LAMP")]
+    [InlineData("Still the garden under frost,\nNo footstep near,\nOnly a robin on the gate\nWaits for the crumbs I share", "acrostic", "SNOW", "TREE")]
+    public void Where_beginnings_and_ends_both_make_a_word_the_other_one_is_told(string clue, string way, string answer, string other)
+    {
+        var others = Others(Code(answer, clue, 4, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", Step(way)));
+        Assert.Contains(others, reading => reading.Setting == other && reading.Likely);
+    }
+
+    [Theory]
+    [InlineData("Line up the children: Ada is four, Ben nine, Cy two, Dot seven", true)]
+    [InlineData("From the youngest to the eldest: Ada is four, Ben nine, Cy two, Dot seven", false)]
+    public void A_clue_that_does_not_say_where_an_order_begins_may_begin_at_either_end(string clue, bool isTold) =>
+        Assert.Equal(isTold, Others(Number("2479", clue, "number-words", "sort")).Any(reading => reading.Setting == "9742" && reading.Likely));
+
+    [Theory]
+    [InlineData("In the smallest hand: four apples, one pear, seven plums")]
+    [InlineData("In the order of the tour: four rooms, one stair, seven doors")]
+    public void What_only_sounds_like_an_order_invites_nobody_to_sort(string clue) =>
+        Assert.DoesNotContain(Others(Number("417", clue, "number-words")), reading => reading.Likely && reading.Setting == "147");
+
+    [Fact]
+    public void A_number_word_within_a_time_is_not_read_by_itself() =>
+        Assert.DoesNotContain(
+            Others(Number("420", "Its clock has shown twenty past four", "12-hour")), reading => reading.Likely && reading.Setting == "204");
+
     [Fact]
     public void On_letters_anything_fits_so_that_other_ways_are_long_shots() =>
         Assert.DoesNotContain(Others(Code("CL", "Cold mornings\nLight winds", 2, "ABCDEFGHIJKLMNOPQRSTUVWXYZ", Step("acrostic"))), other => other.Likely);
