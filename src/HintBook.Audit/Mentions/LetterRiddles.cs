@@ -17,7 +17,9 @@ internal sealed class LetterRiddles
     {
         this.codes = codes;
         var words = AnswersIn.Of(language.Code);
-        (letters, shuffled, beside, without) = (FoldedText.SetOf(words.Letters), FoldedText.SetOf(words.Shuffled), FoldedText.SetOf(words.Beside), FoldedText.SetOf(words.Without));
+        (letters, shuffled, beside, without) = (
+            FoldedText.SetOf(words.Letters), FoldedText.SetOf(words.Shuffled), FoldedText.SetOf(words.Beside),
+            FoldedText.SetOf(words.Without));
         Shuffled = [.. words.Shuffled.Split(' ', StringSplitOptions.RemoveEmptyEntries), .. words.Without.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
     }
 

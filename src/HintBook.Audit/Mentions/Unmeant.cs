@@ -20,7 +20,8 @@ internal sealed class Unmeant
     public Unmeant(string language)
     {
         var talk = UnmeantIn.Of(language);
-        (qualities, beforeNames, inNames, days) = (FoldedText.SetOf(talk.Qualities), FoldedText.SetOf(talk.BeforeNames), FoldedText.SetOf(talk.InNames), FoldedText.SetOf(talk.Days));
+        (qualities, days) = (FoldedText.SetOf(talk.Qualities), FoldedText.SetOf(talk.Days));
+        (beforeNames, inNames) = (FoldedText.SetOf(talk.BeforeNames), FoldedText.SetOf(talk.InNames));
         copulas = FoldedText.SetOf(RemarksIn.Of(language).Copulas + (language == "fr" ? " voilà" : ""));
         endings = [.. FoldedText.SetOf(talk.QualityEndings)];
         (topics, readers) = (talk.Topics.Split(", ", StringSplitOptions.RemoveEmptyEntries), FoldedText.SetOf(talk.Reader));
@@ -110,7 +111,8 @@ internal sealed class Unmeant
         {
             var colon = entry.IndexOf(':', StringComparison.Ordinal);
             var words = entry[(colon + 2)..].Split(isUnspaced ? ", " : " ", StringSplitOptions.RemoveEmptyEntries);
-            string[] beside = isUnspaced ? words : [.. words.Select(word => word[0] == '*' ? "*" + Bare(word) : word[^1] == '*' ? Bare(word) + "*" : Bare(word))];
+            string[] beside = isUnspaced ? words
+                : [.. words.Select(word => word[0] == '*' ? "*" + Bare(word) : word[^1] == '*' ? Bare(word) + "*" : Bare(word))];
             foreach (var noun in entry[..colon].Split(' '))
                 senses[Bare(noun)] = beside;
         }

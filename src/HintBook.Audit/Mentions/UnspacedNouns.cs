@@ -23,7 +23,8 @@ internal sealed class UnspacedNouns
         }
 
         var noun = name[(cut + 1)..].Trim();
-        if (cut > 0 && noun.Length >= (NounsInRuns.Fixtures.Contains(noun, StringComparison.Ordinal) ? Shortest : 1) && !noun.StartsWith(NounsInRuns.Verbal, StringComparison.Ordinal))
+        if (cut > 0 && noun.Length >= (NounsInRuns.Fixtures.Contains(noun, StringComparison.Ordinal) ? Shortest : 1)
+            && !noun.StartsWith(NounsInRuns.Verbal, StringComparison.Ordinal))
             all.Add((secret, noun));
     }
 

@@ -79,7 +79,8 @@ internal sealed class Finder
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
-        foreach (var idiom in $"{language.Objects.Idioms}; {Idioms.Of(language.Code)}; {Sayings.Of(language.Code)}".Split("; ", StringSplitOptions.RemoveEmptyEntries))
+        var idioms = $"{language.Objects.Idioms}; {Idioms.Of(language.Code)}; {Sayings.Of(language.Code)}";
+        foreach (var idiom in idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
         {
             // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
             if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))

@@ -82,7 +82,8 @@ internal sealed class NumbersAround
         var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         if (!isTime && IsDate(number) && Has(beforeDates, left) && !IsSet(text, mention))
             return Measured.Surely;
-        if (!isTime && (IsDate(number) || (IsWholeDate(number) && Has(beforeDates, left) && !IsSet(text, mention)) || (IsDecimal(number) && !IsSet(text, mention))))
+        if (!isTime && (IsDate(number) || (IsWholeDate(number) && Has(beforeDates, left) && !IsSet(text, mention))
+            || (IsDecimal(number) && !IsSet(text, mention))))
             return Measured.Likely;
         if (!isFigures && !IsInWords(number) && !IsPair(number))
             return Measured.No;

@@ -117,7 +117,10 @@ internal sealed partial class OpeningHours(SearchLanguage language)
             ["öffnungszeit", "geöffnet", "sprechzeit", "sprechstunde", "nach vereinbarung", "erreichbar", "besuchszeit", "wir öffnen", "wir schließen"],
             ["Mo ", "Di ", "Mi ", "Do ", "Fr ", "Sa ", "Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag", "Sonntag"]),
         "fr" => (
-            ["heures d'ouverture", "heures d’ouverture", "horaires", "ouvert de", "ouverte de", "ouvert du", "ouverte du", "est ouvert", "sur rendez-vous", "tournée"],
+            [
+                "heures d'ouverture", "heures d’ouverture", "horaires", "ouvert de", "ouverte de", "ouvert du", "ouverte du", "est ouvert",
+                "sur rendez-vous", "tournée",
+            ],
             ["lundi", "mardi", "mercredi", "jeudi", "vendredi", "samedi", "dimanche"]),
         "es" => (
             ["horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos", "cerramos"],

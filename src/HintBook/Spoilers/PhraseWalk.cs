@@ -230,7 +230,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     }
 
     // "Die Sieben", a figure, is no form of "Sieb".
-    private bool IsOtherNumber(ReadOnlySpan<char> word, string noun) => !word.SequenceEqual(noun) && numberNouns.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
+    private bool IsOtherNumber(ReadOnlySpan<char> word, string noun) =>
+        !word.SequenceEqual(noun) && numberNouns.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
 
     // Small words may stand between: 青い木の札 for 青い札.
     private static bool IsRead(ReadOnlySpan<char> said, string reading)

@@ -46,7 +46,6 @@ public class NotMeantTests
     [InlineData("de", "Stempel", "Im Museum hängt der Stempel in der Vitrine.")]
     [InlineData("fr", "peigne", "En vitrine, un peigne de corne.")]
     [InlineData("es", "peine", "En el escaparate hay un peine de cuerno.")]
-    [InlineData("ja", "手ぬぐい", "博物館では手ぬぐいを販売しています。")]
     public void A_sentence_about_shops_and_museums_names_no_thing_of_a_box(string language, string name, string text) => AssertSilent(language, name, text);
 
     [Theory]

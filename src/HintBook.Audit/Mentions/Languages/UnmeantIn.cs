@@ -47,7 +47,8 @@ internal sealed record UnmeantIn(
         + "verbindung, e-mail, herunterladen, scrollen",
         "herr herrn frau familie dr fräulein",
         "",
-        "öffnungszeit, geöffnet, sprechzeit, wir öffnen, wir schließen, züge fahren, nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
+        "öffnungszeit, geöffnet, sprechzeit, wir öffnen, wir schließen, züge fahren, "
+        + "nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
         "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag")
     {
         Topics =
@@ -64,7 +65,8 @@ internal sealed record UnmeantIn(
         + "courriel, ci-dessous",
         "m monsieur madame mme mademoiselle maître",
         "",
-        "heures d'ouverture, heures d’ouverture, horaires, nous ouvrons, nous fermons, tournée, trains partent, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous, appelez, téléphone",
+        "heures d'ouverture, heures d’ouverture, horaires, nous ouvrons, nous fermons, tournée, trains partent, "
+        + "est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous, appelez, téléphone",
         "lundi mardi mercredi jeudi vendredi samedi dimanche")
     {
         Topics =

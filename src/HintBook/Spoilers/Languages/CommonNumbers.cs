@@ -54,7 +54,8 @@ internal sealed record CommonNumbers
             @"\s?/\s?\d+|,?\s+(?-i:(?:\p{Lu}\p{L}+\s+){1,3}(?:Row|Street|St\b|Road|Rd\b|Lane|Avenue|Square|Close|Way|Drive|Place|Court|Terrace|Hill))",
         Counts =
             @"\b(?:made|sold|built|printed|produced|over|more than|fewer than|less than|nearly|almost|about|around|some|up to|at least|there (?:are|were)"
-            + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?|\b(?:population|print run|circulation|visitors|members):\s*",
+            + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?"
+            + @"|\b(?:population|print run|circulation|visitors|members):\s*",
         AfterCounts = @"\s+(?:of (?:them|these|those|us|which|our|its|the)|(?:were|have been|are) (?:made|sold|built|left|printed|born|lost|\w+ed))\b",
         Phones = @"\b(?:call|phone|telephone|tel\.?|ring|fax|mobile|whatsapp)(?: us| me)?(?: on| at)?[:.]?\s*[\d()+ /-]*",
         Instruments = @"\b(?:scales?|balance|gauge|meter|counter|pan|dial|pointer|needle|ruler|weights?|slider|weighing)\b",
@@ -129,7 +130,8 @@ internal sealed record CommonNumbers
             + @"|nur bei|fällt|löst|genau|exakt|luke|kassette|truhe|koffer|tresor|safe|trommel|waage|klappe|geheim\w*|verrat\w*"
             + @"|geschrieben|geritzt|graviert|eingebrannt)\b|^\s*(?:(?:es|das) ist|ist (?:es|das))\b|:\s*$",
         Setting =
-            @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination|(?-i:\p{Lu}\p{L}*schloss|Schloss)|schlösser|rad|räder|ringe?"
+            @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination"
+            + @"|(?-i:\p{Lu}\p{L}*schloss|Schloss)|schlösser|rad|räder|ringe?"
             + @"|ziffern?|scheiben?"
             + @"|walzen?|öffnet|öffnen|öffne|lösung|antwort|die zahl|zahlen|zahl|einstell\w*|eingestellt|drück\w*|lautet|heißt)\b",
         Never = @"\b(?:\p{L}*gestellt|\p{L}*gedreht|eingegeben|gewählt|\p{L}*gesetzt|gedrückt|getippt|geöffnet)\s+(?:auf |mit )?",
@@ -159,7 +161,8 @@ internal sealed record CommonNumbers
             + @"|dans|sur|par)\s+"
             + @"|d['’])",
         Numbers =
-            @"(?:\bn[°o]\.?|\bnuméro|\bformulaire|\bimprimé|\bradio|\barticle|\bsérie|\bexemplaire|\bédition(?: de)?|\bboîte(?: postale)?|\bcaisse|\bbus|\bligne|\btram|\btrain"
+            @"(?:\bn[°o]\.?|\bnuméro|\bformulaire|\bimprimé|\bradio|\barticle|\bsérie|\bexemplaire|\bédition(?: de)?"
+            + @"|\bboîte(?: postale)?|\bcaisse|\bbus|\bligne|\btram|\btrain"
             + @"|\bvol|\broute|\bautoroute"
             + @"|\bnationale|\bchambre|\bsalle|\bappartement|\bappt?\.?|\bmaison|\brue|\bb\.?p\.?|\bplace|\bvoie|\bcanal|\bréf\.?|\bopus|\btaille"
             + @"|\blot|\bgrain|\bnorme)"
@@ -210,7 +213,8 @@ internal sealed record CommonNumbers
             @"\b(?:hay|había|tiene|tienen|tenía|con|de|para|los|las|unos|unas|casi|contiene|lleva|hicimos|vendimos|fabricamos|que|sus|nuestros"
             + @"|nuestras|en|por)\s+",
         Numbers =
-            @"(?:\bn\.?[º°o]\.?|\bnúmero|\bnúm\.?|\bimpreso|\bformulario|\bemisora|\bartículo|\bserie|\bejemplar|\bedición(?: de)?|\bcaja|\bautobús|\blínea|\btren|\btranvía|\bvuelo"
+            @"(?:\bn\.?[º°o]\.?|\bnúmero|\bnúm\.?|\bimpreso|\bformulario|\bemisora|\bartículo|\bserie|\bejemplar"
+            + @"|\bedición(?: de)?|\bcaja|\bautobús|\blínea|\btren|\btranvía|\bvuelo"
             + @"|\bruta|\bcarretera"
             + @"|\bautopista|\bhabitación|\bsala|\bapartamento|\bapto\.?|\bpiso|\bcasa|\bapartado|\bplaza|\bandén|\bcanal|\bref\.?|\bopus|\btalla"
             + @"|\blote|\bgrano|\bnorma)"
@@ -233,7 +237,8 @@ internal sealed record CommonNumbers
             + @"|balanza|ponga|marque|adelante|suelta|secreto|ni uno más|escrit[oa]s?|grabad[oa]s?|tallad[oa]s?)\b"
             + @"|^\s*¿?(?:es|son)\b|:\s*$",
         Setting =
-            @"\b(?:pon(?!en?\b)\w*|se ponen?|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
+            @"\b(?:pon(?!en?\b)\w*|se ponen?|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*"
+            + @"|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
             + @"|cifras?|dígitos?"
             + @"|abre\w*|abrir|respuesta|solución|el número (?:es|que)|coloc\w*|ajust\w*|escrib\w*|clave)\b",
         Never = @"\b(?:pon\w*|gira\w*|ajusta\w*|marca\w*|coloca\w*)\s+(?:en|a)\s+",
