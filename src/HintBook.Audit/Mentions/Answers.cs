@@ -10,14 +10,17 @@ internal sealed class Answers
 {
     private const int Near = 3;
     private readonly WordNumbers numbers;
-    private readonly HashSet<string> not, but, instead, copulas, surely, setting;
+    private readonly HashSet<string> not, but, instead, rather, ofOne, withArticle, copulas, surely, setting;
+    private readonly string settingStem;
 
     public Answers(WordNumbers numbers)
     {
         this.numbers = numbers;
         var words = AnswersIn.Of(numbers.Language.Code);
-        (not, but, instead, copulas) = (Words(words.Not), Words(words.But), Words(words.Instead), Words(words.Is));
-        (surely, setting) = (Words(words.Surely), Words($"{numbers.Language.Setting} {words.Setting}"));
+        (not, but, instead, copulas) = (FoldedText.SetOf(words.Not), FoldedText.SetOf(words.But), FoldedText.SetOf(words.Instead), FoldedText.SetOf(words.Is));
+        (rather, ofOne, withArticle) = (FoldedText.SetOf(words.Rather), FoldedText.SetOf(words.OfOne), FoldedText.SetOf(words.WithArticle));
+        settingStem = words.SettingStem;
+        (surely, setting) = (FoldedText.SetOf(words.Surely), FoldedText.SetOf($"{numbers.Language.Setting} {words.Setting}"));
     }
 
     /// <summary>Whether the word at a place is one.</summary>
@@ -73,13 +76,11 @@ internal sealed class Answers
         for (var i = first - 1; i >= Math.Max(start, first - Near); i--)
         {
             if (text.Has(instead, i))
-                return i < first - 1 ? !IsOfOne(text, i + 1) : text.Of(text.Words[i]) is "lieber" or "plutot" or "mejor";
+                return i < first - 1 ? !text.Has(ofOne, i + 1) : text.Has(rather, i);
         }
 
         return false;
     }
-
-    private static bool IsOfOne(FoldedText text, int at) => text.Of(text.Words[at]) is "of" or "than" or "de" or "d" or "du" or "von" or "des" or "der" or "من";
 
     private bool IsNearSetting(FoldedText text, int start, int at)
     {
@@ -106,10 +107,10 @@ internal sealed class Answers
 
     // فاكتبوه: "and write it".
     private bool IsSetting(FoldedText text, int at) =>
-        text.Has(setting, at) || (numbers.Language.Code == "ar" && text.Of(text.Words[at]).Contains("اكتب", StringComparison.Ordinal));
+        text.Has(setting, at) || (settingStem.Length > 0 && text.Of(text.Words[at]).Contains(settingStem, StringComparison.Ordinal));
 
     private bool IsDeterminer(FoldedText text, int at) => (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & WordUse.Determiner) != WordUse.Plain
-        || text.Of(text.Words[at]) is "du" or "d";
+        || text.Has(withArticle, at);
 
     private static int StartOf(FoldedText text, int at)
     {
@@ -117,6 +118,4 @@ internal sealed class Answers
             at--;
         return at;
     }
-
-    private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

@@ -98,6 +98,9 @@ internal sealed class FoldedText(AuditLanguage language)
         return at == said.Length;
     }
 
+    /// <summary>The same as a set.</summary>
+    public static HashSet<string> SetOf(string list) => [.. BareWords(list)];
+
     /// <summary>The words of a list parted by spaces, each as its bare letters.</summary>
     public static IEnumerable<string> BareWords(string list)
     {

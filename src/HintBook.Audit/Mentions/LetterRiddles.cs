@@ -17,7 +17,9 @@ internal sealed class LetterRiddles
     {
         this.codes = codes;
         var words = AnswersIn.Of(language.Code);
-        (letters, shuffled, beside, without) = (Words(words.Letters), Words(words.Shuffled), Words(words.Beside), Words(words.Without));
+        (letters, shuffled, beside, without) = (
+            FoldedText.SetOf(words.Letters), FoldedText.SetOf(words.Shuffled), FoldedText.SetOf(words.Beside),
+            FoldedText.SetOf(words.Without));
         Shuffled = [.. words.Shuffled.Split(' ', StringSplitOptions.RemoveEmptyEntries), .. words.Without.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
     }
 
@@ -107,6 +109,4 @@ internal sealed class LetterRiddles
     }
 
     private static string Ordered(string symbols) => string.Concat(symbols.Order());
-
-    private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

@@ -20,7 +20,7 @@ internal sealed class LooseCodes
     private readonly bool isUnspaced, hasLetterNames, hasCapitals;
     private readonly string letterWords;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> rowsBySpan;
-    private readonly HashSet<string> doubles, tallies, timesWords, both, each;
+    private readonly HashSet<string> doubles, tallies, timesWords, both, each, others;
     private readonly string[] mirrored, initials;
     private readonly SearchValues<string> turning;
     private readonly LetterRiddles riddles;
@@ -54,7 +54,7 @@ internal sealed class LooseCodes
             [.. mirrored.Concat(initials).Concat(riddles.Shuffled).SelectMany(phrase => (string[])[phrase, phrase.Replace('’', '\'')]).Distinct()],
             StringComparison.OrdinalIgnoreCase);
         var answers = AnswersIn.Of(language.Code);
-        (both, each) = ([.. FoldedText.BareWords(answers.Both)], [.. FoldedText.BareWords(answers.Each)]);
+        (both, each, others) = (FoldedText.SetOf(answers.Both), FoldedText.SetOf(answers.Each), FoldedText.SetOf(answers.Others));
     }
 
     /// <summary>Adds every mention in a text to a list.</summary>
@@ -220,12 +220,10 @@ internal sealed class LooseCodes
     }
 
     // "The other two want a 6 and a 1": how many wheels, and no figure.
-    private static bool AreOthers(FoldedText text, in Token token) =>
+    private bool AreOthers(FoldedText text, in Token token) =>
         token.Value is > 1 and < 7 && !token.Is(Sign.InFigures) && (IsOther(text, token.First - 1) || IsOther(text, token.Last + 1));
 
-    private static bool IsOther(FoldedText text, int at) =>
-        at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "other" or "others" or "remaining" or "autres" or "otras" or "otros" or "restantes"
-            or "anderen" or "ubrigen" or "restent" or "reste" or "quedan" or "bleiben" or "remain" or "left";
+    private bool IsOther(FoldedText text, int at) => at >= 0 && at < text.Words.Length && text.Has(others, at);
 
     // "Behind the zero comes a two": said before.
     private bool IsNamedAgain(FoldedText text, ReadOnlySpan<Token> tokens, int i)

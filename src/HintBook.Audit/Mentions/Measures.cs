@@ -37,10 +37,16 @@ internal static partial class Measures
         + "libras página páginas año años meses día días hora horas grado grados enero febrero marzo abril mayo junio julio agosto septiembre octubre "
         + "noviembre diciembre غراما غرامات كيلوغراما مترا أمتار كيلومتر كيلومترا كم لتر لترا لترات ملم مليمترا رطل رطلا أرطال دولارا "
         + "سم مم كغ كيلو غرام متر سنتيمتر سنتيمترا مليمتر دينار درهم دينارا درهما ريال ريالا ليرة جنيه جنيها سنة عاما صفحة يوما "
-        + "ساعة دقيقة");
+        + "ساعة دقيقة "
+        // What shops and clubs count.
+        + "copies orders preorders boxes sets kits parcels customers visitors guests people persons members backers subscribers readers reviews emails "
+        + "inhabitants employees bestellungen vorbestellungen kästen schachteln exemplare kunden besucher gäste leute personen mitglieder "
+        + "unterstützer leser bewertungen mails einwohner mitarbeiter commandes précommandes coffrets boîtes exemplaires clients visiteurs personnes "
+        + "membres lecteurs habitants pedidos reservas cajas ejemplares clientes visitantes personas socios lectores reseñas habitantes "
+        + "علب علبة صندوقا صندوقاً نسخة طلبا طلب زبونا زائرا شخصا");
 
     private static readonly string[] BehindUnspaced =
-        ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "ヶ月", "か月", "週"];
+        ["センチ", "ミリ", "メートル", "キロ", "グラム", "円", "ページ", "頁", "年", "月", "日", "歳", "度", "パーセント", "時間", "秒", "箱", "冊", "ヶ月", "か月", "週"];
 
     private static readonly FrozenSet<string> Before = Set(
         "model modell modèle modelo typ page pages p pp pg seite seiten página páginas pág fig chapter volume vol form invoice serial version v isbn "
@@ -145,6 +151,7 @@ internal static partial class Measures
     // Dates, sizes, "7 1/4", versions: with a group of several figures in them.
     [GeneratedRegex(
         @"(?<![0-9.,])[0-9][0-9.,]*( [0-9]{3})*\s(out of|of|von|sur|de|من)\s(?=[0-9][0-9., ]*[0-9])[0-9]([0-9.,]*[0-9])?( [0-9]{3})*(?![0-9%])"
+        + @"|(?<=\b(am|vom|le|du|el|del|on)\s)([1-9]|[0-2][0-9]|3[01])[./](0?[1-9]|1[0-2])(?![0-9])"
         + @"|(?<![0-9])([0-9]{4}(?<a>[-./])[0-9]{1,2}\k<a>[0-9]{1,2}|[0-9]{1,2}(?<b>[-./])[0-9]{1,2}\k<b>[0-9]{4}|[0-9]{2}(?<c>[./])[0-9]{2}\k<c>[0-9]{2}"
         + @"|[0-9]+([.,][0-9]+)?\s*[×✕*x]\s*[0-9]+([.,][0-9]+)?|[0-9]+\s[0-9]+/[0-9]+|v?[0-9]+\.[0-9]{2,}\.[0-9]+|v?[0-9]+\.[0-9]+\.[0-9]{2,})(?![0-9])",
         RegexOptions.ExplicitCapture,

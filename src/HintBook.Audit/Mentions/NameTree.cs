@@ -317,7 +317,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 continue;
             if (numbers.Language.IsUnspaced && WordBoundary.IsPartOfWord(source, start, end))
                 continue;
-            if (ending.IsReading && !(WordBoundary.IsWrittenAs(source, start, end, ending.Written) && WordBoundary.IsApart(source, start, end)))
+            if (ending.IsReading && (!WordBoundary.IsWrittenAs(source, start, end, ending.Written) || !WordBoundary.IsApart(source, start, end)
+                || WordBoundary.MayEndAnother(source, start, end)))
                 continue;
             var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters || objects.IsCertain(text, ids, first);
             var isSure = ending.Sure && !isSmall && isCertain && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));

@@ -15,13 +15,14 @@ internal sealed class Objects
     private readonly bool hasCertain;
     private readonly HashSet<string> belongsWritten, certainWritten, possibleWritten;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
+    private readonly HashSet<string> clockHands, ofDials, numberNouns;
 
     public Objects(WordNumbers numbers)
     {
         (this.numbers, unmeant, presented) = (numbers, new(numbers.Language.Code), new(numbers));
         var folded = new FoldedText(numbers.Language);
         idioms = (
-            from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code)]
+            from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code), SayingsIn.Of(numbers.Language.Code)]
             from phrase in list.Split(", ", StringSplitOptions.RemoveEmptyEntries).Distinct()
             let idiom = Spaced(folded, phrase)
             from word in numbers.Language.IsUnspaced ? idiom.Select(letter => $"{letter}") : idiom.Split(' ', StringSplitOptions.RemoveEmptyEntries)
@@ -37,6 +38,8 @@ internal sealed class Objects
         var done = ActsIn.Of(numbers.Language.Code);
         (acts, addressed) = ([.. FoldedText.BareWords(done.Acts)], [.. FoldedText.BareWords(done.Addressed)]);
         recalls = [.. FoldedText.BareWords(done.Recalls)];
+        (clockHands, ofDials, numberNouns) =
+            (FoldedText.SetOf(remarks.ClockHands), FoldedText.SetOf(remarks.OfDials), FoldedText.SetOf(remarks.NumberNouns));
         (certain, belongs) = ([.. FoldedText.BareWords(remarks.Certain)], [.. FoldedText.BareWords(remarks.Belongs)]);
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
@@ -44,7 +47,9 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
-        if (unmeant.Is(text, source, first, last) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
+        if (unmeant.Is(text, source, first, last, name) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
+            return false;
+        if (first == last && text.Has(numberNouns, first) && !name.AsSpan().Equals(text.Of(text.Words[first]), StringComparison.OrdinalIgnoreCase))
             return false;
         if (IsClockHand(text, first, last) || IsPartOfCompound(text, source, first, last)
             || HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds))
@@ -65,12 +70,9 @@ internal sealed class Objects
 
     // "Petite aiguille", "grande aiguille", "aiguille des minutes": of a clock, and no needle.
     private bool IsClockHand(FoldedText text, int first, int last) =>
-        numbers.Language.Code is "fr" or "es" && text.Of(text.Words[first]) is "aiguille" or "aiguilles" or "aguja" or "agujas"
-        && (IsOfDial(text, first - 1) || IsOfDial(text, last + 1) || IsOfDial(text, last + 2) || IsOfDial(text, last + 3));
+        text.Has(clockHands, first) && (IsOfDial(text, first - 1) || IsOfDial(text, last + 1) || IsOfDial(text, last + 2) || IsOfDial(text, last + 3));
 
-    private static bool IsOfDial(FoldedText text, int at) =>
-        at >= 0 && at < text.Words.Length && text.Of(text.Words[at]) is "petite" or "grande" or "courte" or "longue" or "heures" or "minutes" or "horloge"
-            or "pendule" or "montre" or "corta" or "larga" or "pequena" or "horas" or "minutos" or "reloj";
+    private bool IsOfDial(FoldedText text, int at) => at >= 0 && at < text.Words.Length && text.Has(ofDials, at);
 
     // "Toute personne aimant les énigmes".
     private bool IsParticiple(FoldedText text, ReadOnlySpan<int> ids, int at) =>

@@ -15,9 +15,10 @@ internal sealed class Presented
     {
         this.numbers = numbers;
         var (done, remarks) = (ActsIn.Of(numbers.Language.Code), RemarksIn.Of(numbers.Language.Code));
-        (shows, ways, some, bids, acts) = (Words(done.Shows), Words(done.Ways), Words(done.Some), Words(done.Bids), Words(done.Acts));
-        (copulas, likenesses) = (Words(remarks.Copulas), Words(numbers.Language.Likenesses));
-        (known, ownerships) = (Words(remarks.Certain), Words(remarks.Belongs));
+        (shows, ways, some) = (FoldedText.SetOf(done.Shows), FoldedText.SetOf(done.Ways), FoldedText.SetOf(done.Some));
+        (bids, acts) = (FoldedText.SetOf(done.Bids), FoldedText.SetOf(done.Acts));
+        (copulas, likenesses) = (FoldedText.SetOf(remarks.Copulas), FoldedText.SetOf(numbers.Language.Likenesses));
+        (known, ownerships) = (FoldedText.SetOf(remarks.Certain), FoldedText.SetOf(remarks.Belongs));
     }
 
     /// <summary>Whether it is; of a common noun less counts.</summary>
@@ -89,6 +90,4 @@ internal sealed class Presented
         (numbers.UseOf(ids[at]) & WordUse.Determiner) != WordUse.Plain || text.Has(some, at);
 
     private static bool IsFirst(FoldedText text, int at) => at == 0 || text.Words[at].Parting >= Parting.Comma;
-
-    private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 }

@@ -9,26 +9,116 @@ internal sealed class Unmeant
     private const int NearCopula = 3, NearQuality = 6, ShortestStem = 3, LongestSmall = 4, Around = 100;
     private static readonly char[] Ends = ['.', '!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
     private static readonly char[] HardEnds = ['!', '?', '\n', '。', '؟', FoldedText.BetweenItems];
-    private readonly HashSet<string> qualities, copulas, beforeNames, inNames, days;
+    private readonly HashSet<string> qualities, copulas, beforeNames, inNames, days, readers;
     private readonly string[] endings;
     private readonly bool hasHours;
     private readonly SearchValues<string> onScreen, hours;
+    private readonly string[] topics;
+    private readonly Dictionary<string, string[]> senses = new(StringComparer.Ordinal);
+    private readonly bool isUnspaced;
 
     public Unmeant(string language)
     {
         var talk = UnmeantIn.Of(language);
-        (qualities, beforeNames, inNames, days) = (Words(talk.Qualities), Words(talk.BeforeNames), Words(talk.InNames), Words(talk.Days));
-        copulas = Words(RemarksIn.Of(language).Copulas + (language == "fr" ? " voilà" : ""));
-        endings = [.. Words(talk.QualityEndings)];
+        (qualities, days) = (FoldedText.SetOf(talk.Qualities), FoldedText.SetOf(talk.Days));
+        (beforeNames, inNames) = (FoldedText.SetOf(talk.BeforeNames), FoldedText.SetOf(talk.InNames));
+        copulas = FoldedText.SetOf(RemarksIn.Of(language).Copulas + (language == "fr" ? " voilà" : ""));
+        endings = [.. FoldedText.SetOf(talk.QualityEndings)];
+        (topics, readers) = (talk.Topics.Split(", ", StringSplitOptions.RemoveEmptyEntries), FoldedText.SetOf(talk.Reader));
+        isUnspaced = language == "ja";
+        AddSenses(language);
         (onScreen, hours, hasHours) = (Phrases(talk.OnScreen), Phrases(talk.Hours), talk.Hours.Length > 0);
     }
 
     /// <summary>Whether the words from one to another stand for no thing.</summary>
-    public bool Is(FoldedText text, string source, int first, int last) =>
+    /// <param name="text">The text in words.</param>
+    /// <param name="source">The text.</param>
+    /// <param name="first">The first of the words.</param>
+    /// <param name="last">The last.</param>
+    /// <param name="name">What they name.</param>
+    public bool Is(FoldedText text, string source, int first, int last, string name) =>
         (first > 0 && beforeNames.Contains(text.Of(text.Words[first - 1]).ToString()))
         || (last + 1 < text.Words.Length && inNames.Count > 0 && inNames.Contains(text.Of(text.Words[last + 1]).ToString()))
         || SaysWhatAQualityIs(text, first)
-        || Sentence(source, text.Words[first].Start, text.Words[last].End, Ends).ContainsAny(onScreen);
+        || IsElsewhere(text, source, first, last)
+        || HasOtherSense(text, source, first, last, name);
+
+    // "Does the stamp on the parcel have to be first class?", unless it speaks to the reader.
+    private bool IsElsewhere(FoldedText text, string source, int first, int last)
+    {
+        var sentence = Sentence(source, text.Words[first].Start, text.Words[last].End, Ends);
+        if (sentence.ContainsAny(onScreen))
+            return true;
+        foreach (var topic in topics)
+        {
+            if (sentence.IndexOf(topic, StringComparison.OrdinalIgnoreCase) is >= 0 and var at && (isUnspaced || at == 0 || !char.IsLetter(sentence[at - 1])))
+                return !SpeaksToReader(text, first, last);
+        }
+
+        return false;
+    }
+
+    private bool SpeaksToReader(FoldedText text, int first, int last)
+    {
+        var (from, to) = InSentence(text, first, last);
+        return readers.Count > 0 && text.HasAny(readers, from, to + 1);
+    }
+
+    // "A seal lay on the rocks": a word beside it says that the noun is another one.
+    private bool HasOtherSense(FoldedText text, string source, int first, int last, string name)
+    {
+        if (!senses.TryGetValue(Bare(name), out var beside) && !senses.TryGetValue(text.Of(text.Words[last]).ToString(), out beside))
+            return false;
+        if (isUnspaced)
+        {
+            var sentence = Sentence(source, text.Words[first].Start, text.Words[last].End, Ends).ToString();
+            return Array.Exists(beside, one => sentence.Contains(one, StringComparison.Ordinal));
+        }
+
+        var (from, to) = InSentence(text, first, last);
+        for (var at = from; at <= to; at++)
+        {
+            if ((at < first || at > last) && IsOne(beside, text.Of(text.Words[at])))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsOne(string[] all, ReadOnlySpan<char> word)
+    {
+        foreach (var one in all)
+        {
+            if (one[0] == '*' ? word.EndsWith(one.AsSpan(1)) : one[^1] == '*' ? word.StartsWith(one.AsSpan(0, one.Length - 1)) : word.SequenceEqual(one))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static (int From, int To) InSentence(FoldedText text, int first, int last)
+    {
+        while (first > 0 && text.Words[first].Parting < Parting.Stop)
+            first--;
+        while (last + 1 < text.Words.Length && text.Words[last + 1].Parting < Parting.Stop)
+            last++;
+        return (first, last);
+    }
+
+    private void AddSenses(string language)
+    {
+        foreach (var entry in SensesIn.Of(language).Split("; ", StringSplitOptions.RemoveEmptyEntries))
+        {
+            var colon = entry.IndexOf(':', StringComparison.Ordinal);
+            var words = entry[(colon + 2)..].Split(isUnspaced ? ", " : " ", StringSplitOptions.RemoveEmptyEntries);
+            string[] beside = isUnspaced ? words
+                : [.. words.Select(word => word[0] == '*' ? "*" + Bare(word) : word[^1] == '*' ? Bare(word) + "*" : Bare(word))];
+            foreach (var noun in entry[..colon].Split(' '))
+                senses[Bare(noun)] = beside;
+        }
+    }
+
+    private static string Bare(string word) => FoldedText.BareWords(word).LastOrDefault() ?? "";
 
     /// <summary>Whether a time is one at which somebody is there.</summary>
     public bool IsOpeningHour(FoldedText text, string source, int at)
@@ -86,8 +176,6 @@ internal sealed class Unmeant
         var to = end < source.Length ? source.IndexOfAny(ends, end) : -1;
         return source.AsSpan(from, Math.Min(to < 0 ? source.Length : to, end + Around) - from);
     }
-
-    private static HashSet<string> Words(string list) => [.. FoldedText.BareWords(list)];
 
     private static SearchValues<string> Phrases(string list) =>
         SearchValues.Create(list.Split(", ", StringSplitOptions.RemoveEmptyEntries), StringComparison.OrdinalIgnoreCase);

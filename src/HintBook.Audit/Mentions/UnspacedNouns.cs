@@ -8,8 +8,6 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class UnspacedNouns
 {
-    // Letters that are a noun by themselves, and of which every box has several or every text has many.
-    private const string Fixtures = "箱紙板木石水火手目口蓋戸棚本鍵錠札字数絵穴底横上下中人子日月年時所物事方回線点面図色形角端裏表心音声名道家店車力気間前後右左内外部";
     private const int Shortest = 2, ShortestKana = 3;
     private readonly List<(int Secret, string Noun)> all = [];
     private readonly List<(int Secret, string Written)> alone = [];
@@ -20,12 +18,13 @@ internal sealed class UnspacedNouns
         var cut = name.LastIndexOf('の');
         for (var i = name.Length - 1; cut <= 0 && i > 0; i--)
         {
-            if (name[i - 1] is 'い' or 'た' or 'な' or 'だ' or 'る' && name[i] >= '\u4E00')
+            if (NounsInRuns.Describing.Contains(name[i - 1], StringComparison.Ordinal) && name[i] >= '\u4E00')
                 cut = i - 1;
         }
 
         var noun = name[(cut + 1)..].Trim();
-        if (cut > 0 && noun.Length >= (Fixtures.Contains(noun, StringComparison.Ordinal) ? Shortest : 1) && !noun.StartsWith('引'))
+        if (cut > 0 && noun.Length >= (NounsInRuns.Fixtures.Contains(noun, StringComparison.Ordinal) ? Shortest : 1)
+            && !noun.StartsWith(NounsInRuns.Verbal, StringComparison.Ordinal))
             all.Add((secret, noun));
     }
 
@@ -59,26 +58,48 @@ internal sealed class UnspacedNouns
         var before = start > 0 ? source[start - 1] : '。';
         if ((source[start] >= '\u4E00' && before is >= '\u4E00' and <= '\u9FFF') || !WordBoundary.IsApart(source, start, end))
             return false;
+        var ahead = source.AsSpan(0, start);
         var behind = source.AsSpan(end);
         // いま取り出した籠、; その笛の三つ目の穴; 中は笛です.
-        var isShown = source.AsSpan(0, start) is var ahead && (ahead.EndsWith("その") || ahead.EndsWith("この") || ahead.EndsWith("出した") || ahead.EndsWith("出た")
-            || ahead.EndsWith("にある") || ahead.EndsWith("のは"));
-        if (isShown && (behind is ['、' or 'の' or 'は' or 'が', ..] || behind.StartsWith("です") || behind.StartsWith("なん") || behind.StartsWith("でし")))
+        if (EndsInAny(ahead, NounsInRuns.Pointing) && (BeginsWithOne(behind, NounsInRuns.BehindPointed) || BeginsWithAny(behind, NounsInRuns.Being)))
             return true;
         // 火縄は途中で切らず, つまり扇でした.
-        if (end - start > 1 && before is '。' or '、' or '\n' && behind is ['は' or 'と' or 'も', not ('ど' or 'み' or 'い' or 'す'), ..])
+        if (end - start > 1 && before is '。' or '、' or '\n' && BeginsWithOne(behind, NounsInRuns.BehindFirst) && behind.Length > 1
+            && !NounsInRuns.NotBehindThose.Contains(behind[1], StringComparison.Ordinal))
             return true;
-        if (source[start] >= '\u4E00' && before is 'り' or 'は' or 'が' && (behind.StartsWith("です") || behind.StartsWith("でし")))
+        if (source[start] >= '\u4E00' && NounsInRuns.BeforeSaid.Contains(before, StringComparison.Ordinal) && BeginsWithAny(behind, NounsInRuns.Said))
             return true;
         // 笛を吹く, 針の裏: one letter may be many things.
         if (end - start == 1)
-            return source[start] >= '\u4E00' && (behind is ['を', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の底"));
+            return source[start] >= '\u4E00' && BeginsWithAny(behind, NounsInRuns.BehindOne);
         // 中身は巾着ひとつ, 次の品は貝殻。
-        if (before is 'は' or '：' or '？' or '。' or '、' && start > 0 && (behind.IsEmpty || behind is ['。' or '？' or '！' or '\n', ..] || behind.StartsWith("です")
-            || behind.StartsWith("ひとつ") || behind.StartsWith("一つ") || behind.StartsWith("でし")))
+        if (before is 'は' or '：' or '？' or '。' or '、' && start > 0 && (behind.IsEmpty || BeginsWithAny(behind, NounsInRuns.BehindAll)))
             return true;
-        return behind is ['を' or 'が' or 'だ', ..] || behind.StartsWith("の中") || behind.StartsWith("の裏") || behind.StartsWith("の下") || behind.StartsWith("の底")
-            || behind.StartsWith("のふた") || behind.StartsWith("だけ") || behind.StartsWith("にも") || behind.StartsWith("」");
+        return BeginsWithAny(behind, NounsInRuns.Behind);
+    }
+
+    private static bool BeginsWithOne(ReadOnlySpan<char> behind, string letters) => !behind.IsEmpty && letters.Contains(behind[0], StringComparison.Ordinal);
+
+    private static bool BeginsWithAny(ReadOnlySpan<char> behind, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (behind.StartsWith(one))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool EndsInAny(ReadOnlySpan<char> ahead, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (ahead.EndsWith(one))
+                return true;
+        }
+
+        return false;
     }
 
     private static (int First, int Last)? WordsAt(FoldedText text, int start, int end)

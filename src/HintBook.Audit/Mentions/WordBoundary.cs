@@ -20,6 +20,10 @@ internal static class WordBoundary
         (start == 0 || !IsHiragana(text[start - 1]) || !IsHiragana(text[start]) || "のをはがにでともへやたいる".Contains(text[start - 1], StringComparison.Ordinal))
         && (end >= text.Length || !IsHiragana(text[end]) || !IsHiragana(text[end - 1]) || "のをはがにでともへやだ".Contains(text[end], StringComparison.Ordinal));
 
+    /// <summary>Whether two letters of hiragana go on from the Chinese letter before them: 固いと感じたら.</summary>
+    public static bool MayEndAnother(string text, int start, int end) =>
+        end - start == 2 && start > 0 && IsChinese(text[start - 1]) && IsHiragana(text[start]);
+
     /// <summary>Whether letters are those of a word in either kana, with their dots: か isn't が.</summary>
     public static bool IsWrittenAs(string text, int start, int end, string word)
     {

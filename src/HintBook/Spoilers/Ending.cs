@@ -21,6 +21,9 @@ internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Cas
     /// <summary>Its first word as it is written, if that differs from a word of grammar by its accents alone; else empty.</summary>
     public string Accented { get; init; } = "";
 
+    /// <summary>Its only word as it is written, where an accent at the end of a word makes another one; else empty.</summary>
+    public string Plain { get; init; } = "";
+
     /// <summary>An Arabic word without the ending of the feminine.</summary>
     public bool IsMasculine { get; init; }
 }

@@ -79,7 +79,8 @@ internal sealed class Finder
         if (!secrets.Any(secret => secret.Kind == SecretKind.Name))
             return;
         string[] names = [.. secrets.Where(secret => secret.Kind == SecretKind.Name).SelectMany(secret => secret.Spellings)];
-        foreach (var idiom in $"{language.Objects.Idioms}; {Idioms.Of(language.Code)}".Split("; ", StringSplitOptions.RemoveEmptyEntries))
+        var idioms = $"{language.Objects.Idioms}; {Idioms.Of(language.Code)}; {Sayings.Of(language.Code)}";
+        foreach (var idiom in idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
         {
             // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
             if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))
@@ -243,8 +244,16 @@ internal sealed class Finder
         for (var i = 0; i < found.Count; i++)
         {
             var mention = found[i];
-            if (mention.Sureness != Sureness.Sure || !codes.Contains(mention.Secret))
+            if (!codes.Contains(mention.Secret))
                 continue;
+            if (mention.Sureness != Sureness.Sure)
+            {
+                // "7/4, puis le 26" is a doubt by its own signs, and a date.
+                if (numbers.Of(text, mention, settings.Contains(mention.Secret)) == Measured.Surely)
+                    (found[i], isDoubted) = (mention with { Secret = Nobody }, true);
+                continue;
+            }
+
             if (settings.Contains(mention.Secret) && opening.IsTimetable(text, mention))
             {
                 found[i] = mention with { Sureness = Sureness.Likely };

@@ -17,6 +17,7 @@ internal sealed class NumbersAround
     private const int ShortYear = 4;
     private static readonly SearchValues<char> Points = SearchValues.Create(".,:٫");
     private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789٠١٢٣٤٥٦٧٨٩");
+    private static readonly SearchValues<char> DatePieces = SearchValues.Create("0123456789./");
     private static readonly ConcurrentDictionary<string, NumbersAround> Made = new(StringComparer.Ordinal);
 
     // Parts of number words from ten upwards.
@@ -42,6 +43,8 @@ internal sealed class NumbersAround
     private readonly Regex? afterSpans;
     private readonly Regex? instruments;
     private readonly Regex? showing;
+    private readonly Regex? beforeDates;
+    private readonly Regex? sold;
     private readonly bool isCounted;
 
     private NumbersAround(CommonNumbers? known)
@@ -59,7 +62,7 @@ internal sealed class NumbersAround
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
         phones = Ends(known.Phones);
         (setting, telling) = (Of(known.Setting), Of(known.Telling));
-        never = Ends(known.Never);
+        (never, beforeDates, sold) = (Ends(known.Never), Ends(known.BeforeDates), Begins(known.Sold));
         (spans, afterSpans) = (Ends(known.Spans), Begins(known.AfterSpans));
         (instruments, showing) = (Of(known.Instruments), Of(known.Showing));
     }
@@ -76,11 +79,14 @@ internal sealed class NumbersAround
     {
         var number = text.AsSpan(mention.Start, mention.End - mention.Start);
         var isFigures = IsFigures(number, out var figures, out var value);
-        if (!isTime && (IsDate(number) || (IsDecimal(number) && !IsSet(text, mention))))
+        var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
+        if (!isTime && IsDate(number) && Has(beforeDates, left) && !IsSet(text, mention))
+            return Measured.Surely;
+        if (!isTime && (IsDate(number) || (IsWholeDate(number) && Has(beforeDates, left) && !IsSet(text, mention))
+            || (IsDecimal(number) && !IsSet(text, mention))))
             return Measured.Likely;
         if (!isFigures && !IsInWords(number) && !IsPair(number))
             return Measured.No;
-        var left = text.AsSpan(Math.Max(0, mention.Start - Around), Math.Min(Around, mention.Start));
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
         if (Has(never, left))
             return Measured.No;
@@ -100,6 +106,8 @@ internal sealed class NumbersAround
             return Measured.Likely;
         if (isSet)
             return Measured.No;
+        if (isFigures && Has(sold, right))
+            return Measured.Surely;
         if (isYear && (Has(maybeYears, left) || Has(afterYears, right)))
             return Measured.Likely;
         if (Has(before, left) || Has(after, right) || Has(things, right) || IsGrouped(left)
@@ -170,6 +178,10 @@ internal sealed class NumbersAround
         rest = rest[end..].TrimStart('.');
         return rest is [' ' or ',', ..] && !rest.ContainsAny('/', '.');
     }
+
+    // "6.1.8", "6/1/8": a day, a month and a year.
+    private static bool IsWholeDate(ReadOnlySpan<char> number) =>
+        number.ContainsAny('.', '/') && !number.ContainsAnyExcept(DatePieces) && number.Count('.') + number.Count('/') == 2;
 
     // "Nineteen twenty-three", "two hundred and forty", but not "two four zero".
     private static bool IsInWords(ReadOnlySpan<char> number)

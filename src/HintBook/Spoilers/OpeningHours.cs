@@ -111,20 +111,23 @@ internal sealed partial class OpeningHours(SearchLanguage language)
     private static (string[], string[]) Of(string code) => code switch
     {
         "en" => (
-            ["opening hours", "opening times", "is open from", "are open from", "we open", "office hours", "by appointment", "visiting hours"],
+            ["opening hours", "opening times", "is open from", "are open from", "we open", "we close", "office hours", "by appointment", "visiting hours"],
             ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]),
         "de" => (
-            ["öffnungszeit", "geöffnet", "sprechzeit", "sprechstunde", "nach vereinbarung", "erreichbar", "besuchszeit"],
+            ["öffnungszeit", "geöffnet", "sprechzeit", "sprechstunde", "nach vereinbarung", "erreichbar", "besuchszeit", "wir öffnen", "wir schließen"],
             ["Mo ", "Di ", "Mi ", "Do ", "Fr ", "Sa ", "Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag", "Sonntag"]),
         "fr" => (
-            ["heures d'ouverture", "heures d’ouverture", "horaires", "ouvert de", "ouverte de", "ouvert du", "ouverte du", "est ouvert", "sur rendez-vous"],
+            [
+                "heures d'ouverture", "heures d’ouverture", "horaires", "ouvert de", "ouverte de", "ouvert du", "ouverte du", "est ouvert",
+                "sur rendez-vous", "tournée",
+            ],
             ["lundi", "mardi", "mercredi", "jeudi", "vendredi", "samedi", "dimanche"]),
         "es" => (
-            ["horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos"],
+            ["horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos", "cerramos"],
             ["lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"]),
         "ja" => (["営業", "開館", "定休", "受付", "開店", "まで開い", "閉まり", "閉店"], ["月曜", "火曜", "水曜", "木曜", "金曜", "土曜", "日曜"]),
         "ar" => (
-            ["ساعات العمل", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", " نفتح"],
+            ["ساعات العمل", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", " نفتح", " نغلق"],
             ["الأحد", "الاثنين", "الثلاثاء", "الأربعاء", "الخميس", "الجمعة", "السبت"]),
         _ => ([], []),
     };

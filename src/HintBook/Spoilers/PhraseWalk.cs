@@ -14,9 +14,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private const int ShortestAloneInCompound = 8;
     private const int ShortestHead = 3;
     private const int ShortestTailHead = 4;
+    private const int ShortestReading = 2;
     private static readonly SearchValues<char> Quotes = SearchValues.Create("\"'*_`“”„‘’‚«»‹›「」『』");
     private readonly Surroundings around = new(words);
     private readonly Figurative figures = new(words);
+    private readonly HashSet<string> numberNouns = [.. words.Language.NumberNouns.Split(' ')];
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
@@ -65,7 +67,13 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Reading.Length > 0 && !IsRead(source.AsSpan(start, end - start), ending.Reading))
                     continue;
+                // 固いと感じたら: the end of the word that begins with the Chinese letter before it, and a small word.
+                if (ending.Reading.Length == ShortestReading && start > 0 && source[start - 1] is >= '\u4E00' and <= '\u9FFF'
+                    && source[start] is >= 'ぁ' and <= 'ん')
+                    continue;
                 if (ending.Accented.Length > 0 && !HasAccents(source.AsSpan(start..read[first].End), ending.Accented))
+                    continue;
+                if (ending.Plain.Length > 0 && EndsInOtherAccent(source.AsSpan(start, end - start), ending.Plain))
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
@@ -89,7 +97,10 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && !ending.IsProper && around.IsNamesake(text, source, first, last))
                     continue;
-                if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && figures.Has(text, source, first, last))
+                // 手ぬぐい: a short word without spaces counts as a name of several.
+                var isLone = ending.Casing is Casing.Alone or Casing.Object or Casing.Head
+                    || (hasNoSpaces && ending.Casing == Casing.Any && ending.Sureness == Sureness.Likely);
+                if (isLone && figures.Has(text, source, first, last))
                     continue;
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
@@ -101,6 +112,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
+                if (ending.Noun is not null && last == first && IsOtherNumber(text.Bare(read[first]), ending.Noun))
+                    continue;
                 if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
@@ -207,6 +220,18 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     // "Dé" and "dés", not "de".
     private static bool HasAccents(ReadOnlySpan<char> said, string accented) =>
         said.StartsWith(accented, StringComparison.OrdinalIgnoreCase) && (said.Length == accented.Length || said[accented.Length..] is "s" or "x");
+
+    // "Loupé", missed, is no "loupe"; "veló", watched over, no "vela". What is written without any accent may have lost them.
+    private static bool EndsInOtherAccent(ReadOnlySpan<char> said, string name)
+    {
+        said = said.TrimEnd('s');
+        return said.Length > 1 && said[^1] is 'é' or 'á' or 'í' or 'ó' && name.TrimEnd('s') is var written
+            && written.Length == said.Length && written[^1] is 'e' or 'a' or 'i' or 'o' or 'E' or 'A' or 'I' or 'O';
+    }
+
+    // "Die Sieben", a figure, is no form of "Sieb".
+    private bool IsOtherNumber(ReadOnlySpan<char> word, string noun) =>
+        !word.SequenceEqual(noun) && numberNouns.GetAlternateLookup<ReadOnlySpan<char>>().Contains(word);
 
     // Small words may stand between: 青い木の札 for 青い札.
     private static bool IsRead(ReadOnlySpan<char> said, string reading)

@@ -27,7 +27,7 @@ internal sealed class Phrases(WordList words)
     /// <summary>The number that mentions of idioms have.</summary>
     public const int Idiom = -1;
 
-    private readonly Dictionary<int, List<(int Secret, string Bare, bool IsPart)>> heads = [];
+    private readonly Dictionary<int, List<(int Secret, string Bare, string Plain, bool IsPart)>> heads = [];
     private readonly List<(int Secret, string Noun)> runNouns = [];
     private readonly NameTree tree = new();
     private readonly WordReader reader = new(words);
@@ -40,6 +40,7 @@ internal sealed class Phrases(WordList words)
     private PhraseWalk? walk;
     private readonly bool hasCompounds = words.Language.HasCompounds;
     private readonly bool hasNoSpaces = words.Language.HasNoSpaces;
+    private readonly bool hasFinalAccents = words.Language.HasFinalAccents;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
 
     /// <summary>
@@ -82,6 +83,7 @@ internal sealed class Phrases(WordList words)
         var ending = new Ending(secret, sureness, rule, noun, isExact ? string.Concat(bare) : null, isProper)
         {
             IsMasculine = hasPrefixes && written.Length == 1 && name[^1] is not ('ة' or 'ه'),
+            Plain = written.Length == 1 ? PlainOf(name, bare[0]) : "",
             Accented = Is(written[0], Grammar) ? AccentedIn(name, bare[0]) : "",
         };
         if (ending.Accented.Length > 0)
@@ -138,6 +140,9 @@ internal sealed class Phrases(WordList words)
 
         return "";
     }
+
+    // A word of a name as it is written there, where an accent at the end makes another word.
+    private string PlainOf(string name, string bare) => !hasFinalAccents ? "" : AccentedIn(name, bare) is { Length: > 0 } accented ? accented : bare;
 
     /// <summary>Adds a name as it is read aloud: other than in Latin letters, signs above a letter make another one, か and が.</summary>
     public void AddReading(int secret, string name, Casing rule)
@@ -205,12 +210,12 @@ internal sealed class Phrases(WordList words)
             return;
         var noun = NounOf(written);
         var accented = Is(written[noun], Grammar) ? AccentedIn(name, bare[noun]) : "";
-        AddHead(written[noun], secret, accented.Length > 0 ? accented : bare[noun], isPart: false);
+        AddHead(written[noun], secret, accented.Length > 0 ? accented : bare[noun], PlainOf(name, bare[noun]), isPart: false);
         // "Lé de soie": "le" stands before any word of the text.
         if (accented.Length > 0)
             return;
         if (ContentOf(written, noun) is >= 0 and var content)
-            AddHead(written[content], secret, bare[content], isPart: true);
+            AddHead(written[content], secret, bare[content], PlainOf(name, bare[content]), isPart: true);
         int[] describing =
         [
             .. Enumerable.Range(0, written.Length).Where(i => i != noun && !Is(written[i], WordRole.Function | WordRole.Preposition | WordRole.Link)),
@@ -241,11 +246,11 @@ internal sealed class Phrases(WordList words)
         return tie < 0 ? (written.Length > 1 ? 1 : -1) : words.Language.HeadFirst ? tie + 1 : written.Length - 1;
     }
 
-    private void AddHead(int noun, int secret, string bare, bool isPart)
+    private void AddHead(int noun, int secret, string bare, string plain, bool isPart)
     {
         if (!heads.TryGetValue(noun, out var owners))
             heads[noun] = owners = [];
-        owners.Add((secret, bare, isPart));
+        owners.Add((secret, bare, plain, isPart));
     }
 
     // "Sattelseifendose" for a "Dose mit Sattelseife", "verbogener Bügel" for a "verbogener Steigbügel".
@@ -275,7 +280,7 @@ internal sealed class Phrases(WordList words)
             turned.Add(noun, describing, new(secret));
             // "Der Ritter" for a Zinnritter: of all its ends only words stand in texts.
             if (last.Length - cut >= ShortestTailHead)
-                AddHead(noun, secret, last[cut..], isPart: true);
+                AddHead(noun, secret, last[cut..], "", isPart: true);
             tree.Insert([describing, noun], new(secret, Sureness.Likely, Casing.Any));
             // "Der Stab des Dirigenten" for a Dirigentenstab.
             foreach (var owner in (string[])["des", "der"])
@@ -295,7 +300,7 @@ internal sealed class Phrases(WordList words)
         AddHeadsOfRuns(isThing);
         foreach (var (noun, owners) in heads.OrderBy(head => head.Key))
         {
-            var (secret, bare, _) = owners[0];
+            var (secret, bare, plain, _) = owners[0];
             var accented = bare.AsSpan().ContainsAny(Accents) ? bare : "";
             if (bare.Length + accented.Length < ShortestHead || !isThing(secret) || owners.Exists(owner => owner.Secret != secret) || isOpen(noun)
                 || (accented.Length == 0 && (Is(noun, WordRole.Function) || (Is(noun, WordRole.Everyday) && !words.Signs.IsHoldable(noun)))))
@@ -309,6 +314,7 @@ internal sealed class Phrases(WordList words)
                 IsOrdinary = isOrdinary,
                 IsVerb = isVerb,
                 Accented = accented,
+                Plain = plain,
             };
             tree.Insert([noun], ending);
             if (!isOrdinary)

@@ -90,7 +90,13 @@ internal sealed class Surroundings(WordList words)
 
     /// <summary>Whether it is what someone does: <c>feather your oars</c>, <c>if your energy flags</c>.</summary>
     public bool IsVerb(WordReader text, int first, int last) =>
-        words.Language == English.Language && (IsBeforeObject(text, first, last) || IsBehindSubject(text, first, last));
+        words.Language == English.Language && (IsBeforeObject(text, first, last) || IsBehindSubject(text, first, last) || IsDoneToSomebody(text, first, last));
+
+    // "My wife needles me."
+    private bool IsDoneToSomebody(WordReader text, int first, int last) =>
+        first == last && first > 0 && last + 1 < text.Words.Length && text.Words[first].Gap == Gap.Space && text.Words[last + 1].Gap == Gap.Space
+        && text.Bare(text.Words[last])[^1] == 's' && text.Bare(text.Words[last + 1]) is "me" or "him" or "us" or "them"
+        && (words.RoleOf(text.Words[first - 1].Id) & (WordRole.Determiner | WordRole.Handling)) == WordRole.None;
 
     // "Your energy flags", "the small box punches well": a noun with its article stands before it, and nobody handles anything.
     private bool IsBehindSubject(WordReader text, int first, int last)

@@ -241,11 +241,12 @@ public class OrdinaryNumbersTests
     [InlineData("de", "1923", "Gib erst 1923 ein.")]
     public void And_so_it_does_in_another_language(string language, string code, string text) => Assert.True(IsError(language, code, text));
 
-    // Sentences of our own in six languages. Before doubts were given to all numbers beside which nothing is set or opened, 76 and 36 were errors.
+    // Sentences of our own in six languages. Before doubts were given to all numbers beside which nothing is set or opened, 76 and 36 were errors; then 6
+    // and 4, one of a law, a form or a radio station each.
     [Theory]
-    [InlineData("everyday-numbers.txt", 6)]
-    [InlineData("everyday-numbers-held-out.txt", 4)]
-    public void Hardly_any_number_of_everyday_life_stops_a_publish(string file, int most)
+    [InlineData("everyday-numbers.txt")]
+    [InlineData("everyday-numbers-held-out.txt")]
+    public void No_number_of_everyday_life_stops_a_publish(string file)
     {
         var lines = File.ReadAllLines(Path.Combine(Where.Tests, "Spoilers", file)).Where(line => line.Length > 0 && line[0] != '#').ToArray();
         var codes = lines[0].TrimStart('=').Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(code => (code, SecretKind.Answer, new[] { code }));
@@ -261,7 +262,7 @@ public class OrdinaryNumbersTests
                 errors.Add(line);
         }
 
-        Assert.True(errors.Count <= most, string.Join('\n', errors));
+        Assert.Empty(errors);
     }
 
     // As "240 ml" always was.

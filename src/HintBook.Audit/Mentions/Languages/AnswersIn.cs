@@ -32,6 +32,21 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
     /// <summary>What takes a number from another, wherever it stands beside them: "fifty-three are wanting to three thousand".</summary>
     public string Lacking { get; init; } = "";
 
+    /// <summary>Those of <see cref="Instead"/> that may stand directly before the right answer: "lieber die Lärche".</summary>
+    public string Rather { get; init; } = "";
+
+    /// <summary>What stands between such a word and an answer that is none: "instead of".</summary>
+    public string OfOne { get; init; } = "";
+
+    /// <summary>Prepositions with an article in them, and articles that lost their vowel.</summary>
+    public string WithArticle { get; init; } = "";
+
+    /// <summary>What any form of a verb of writing has in it, where they are many; else empty.</summary>
+    public string SettingStem { get; init; } = "";
+
+    /// <summary>What means the wheels or figures that are left: "the other two".</summary>
+    public string Others { get; init; } = "";
+
     private static AnswersIn English { get; } = new(
         "not isn’t isnt wasn’t wasnt no nor neither never",
         "but",
@@ -48,6 +63,8 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         Both = "both",
         Each = "each apiece",
         Lacking = "short shy less fewer minus under below lacking lacks wanting missing off away subtract deduct take remove small low too",
+        OfOne = "of than",
+        Others = "other others remaining remain left",
     };
 
     private static AnswersIn German { get; } = new(
@@ -66,6 +83,9 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         Both = "beide beiden",
         Each = "je jeweils jede jedes",
         Lacking = "weniger minus fehlen fehlt fehlten unter weg ab abziehen ziehen ziehe zieh abzüglich wenig abgezogen",
+        Rather = "lieber",
+        OfOne = "von des der",
+        Others = "anderen übrigen bleiben",
     };
 
     private static AnswersIn French { get; } = new(
@@ -83,6 +103,10 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         Both = "toutes tous ensemble",
         Each = "chacune chacun chaque",
         Lacking = "moins manque manquent manquait ôtez ôter ôtes ôté retire retirez retirer retiré enlevez enlever soustrayez soustraire sous",
+        Rather = "plutôt",
+        OfOne = "de d du des",
+        WithArticle = "du d",
+        Others = "autres restent reste restantes",
     };
 
     private static AnswersIn Spanish { get; } = new(
@@ -100,6 +124,9 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         Both = "ambas ambos",
         Each = "cada",
         Lacking = "menos falta faltan faltaban quita quite quítele quítale quitar resta reste restan restar restas restamos descuente bajo",
+        Rather = "mejor",
+        OfOne = "de",
+        Others = "otras otros restantes quedan",
     };
 
     private static AnswersIn Arabic { get; } = new(
@@ -117,6 +144,8 @@ internal sealed record AnswersIn(string Not, string But, string Instead, string 
         Both = "كلاهما كلتاهما كلا كلتا كليهما كلتيهما الأخريان والأخريان الأخريين الأخيرتان والأخيرتان الأخيرتين الباقيتين الباقيتان الآخران والآخران",
         Each = "لكل منهما",
         Lacking = "إلا ناقص أقل اطرح ينقص تنقص ينقصها ينقصه احذف أنقص",
+        OfOne = "من",
+        SettingStem = "اكتب",
     };
 
     private static AnswersIn Japanese { get; } = new("", "", "", "", "", "") { Both = "", Lacking = "引 少 足 欠" };

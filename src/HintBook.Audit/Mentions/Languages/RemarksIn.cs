@@ -94,6 +94,7 @@ internal sealed record RemarksIn
             + "stock seil "
             + "faden band tisch stuhl fenster dach wand turm brücke haus garten auge kopf hand fuß herz loch zeile wort zahl zeichen seite ecke kante "
             + "boden klemme zange hebel honig kristall topf karte",
+        NumberNouns = "sieben elf acht drei neun zehn",
     };
 
     public static RemarksIn French { get; } = new()
@@ -133,6 +134,8 @@ internal sealed record RemarksIn
             + "ruban table chaise "
             + "fenêtre toit mur tour pont maison jardin oeil tête main pied coeur trou ligne mot nombre signe côté coin fond tabac pince levier "
             + "cristal miel pot",
+        ClockHands = "aiguille aiguilles",
+        OfDials = "petite grande courte longue heures minutes horloge pendule cartel montre",
     };
 
     public static RemarksIn Spanish { get; } = new()
@@ -172,6 +175,8 @@ internal sealed record RemarksIn
             + "silla ventana "
             + "techo pared torre puente casa jardín ojo cabeza mano pie corazón agujero línea palabra número signo lado esquina fondo mapa pinza nuez "
             + "miel palanca cristal tarro",
+        ClockHands = "aguja agujas",
+        OfDials = "corta larga pequeña grande horas minutos reloj",
     };
 
     public static RemarksIn Japanese { get; } = new()
@@ -211,6 +216,15 @@ internal sealed record RemarksIn
     };
 
     public static RemarksIn None { get; } = new();
+
+    /// <summary>What the hands of a clock are called, where that is a needle as well.</summary>
+    public string ClockHands { get; init; } = "";
+
+    /// <summary>What stands beside such a word where a clock's hand is meant: "petite aiguille".</summary>
+    public string OfDials { get; init; } = "";
+
+    /// <summary>Number words that look like a form of a noun: "die Sieben" and "Sieb".</summary>
+    public string NumberNouns { get; init; } = "";
 
     /// <summary>Those of a language.</summary>
     public static RemarksIn Of(string language) => language switch

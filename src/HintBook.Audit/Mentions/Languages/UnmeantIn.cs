@@ -14,6 +14,12 @@ namespace HintBook.Audit.Mentions.Languages;
 internal sealed record UnmeantIn(
     string Qualities, string QualityEndings, string OnScreen, string BeforeNames, string InNames, string Hours, string Days)
 {
+    /// <summary>Phrases about post, shops, museums and the author's life.</summary>
+    public string Topics { get; init; } = "";
+
+    /// <summary>Words for who reads: a sentence that has one may tell something all the same.</summary>
+    public string Reader { get; init; } = "";
+
     private static UnmeantIn English { get; } = new(
         "patience practice perseverance care calmness quiet time luck order trust teamwork humour humor logic skill love focus curiosity",
         "ness ance ence tion sion ity ship hood",
@@ -21,8 +27,17 @@ internal sealed record UnmeantIn(
         + "another hint, internet, connection, e-mail, email, download, scroll",
         "mr mrs ms miss dr sir madam",
         "",
-        "opening hours, opening times, open from, we are open, office hours, by appointment, call us, ring us, phone us",
-        "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday");
+        "opening hours, opening times, open from, we are open, office hours, by appointment, we open, we close, trains leave, call us, ring us, phone us",
+        "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday")
+    {
+        Topics =
+            "first class post, postage, courier, by post, in the post, refund, invoice, discount, voucher, in our shop, gift shop, museum, "
+            + "shop window, haberdasher, the price, per cent off, free of charge, newsletter, warranty, customs duty, delivery, our stall, "
+            + "at the market, market stall, e-shop, credit card, bank transfer, spare parts, replacement part, visitors' book, visitors’ book, "
+            + "guest book, as a child, childhood, apprentic, grew up, retired, years ago, her first, in those days, on the radio, wedding, "
+            + "birthday, football, holiday, the newspaper, allerg, batteries",
+        Reader = "you your yours you’ll you’ve",
+    };
 
     private static UnmeantIn German { get; } = new(
         "geduld übung ruhe zeit glück mut liebe fleiß humor logik neugier vertrauen ausdauer",
@@ -32,8 +47,16 @@ internal sealed record UnmeantIn(
         + "verbindung, e-mail, herunterladen, scrollen",
         "herr herrn frau familie dr fräulein",
         "",
-        "öffnungszeit, geöffnet, sprechzeit, nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
-        "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag");
+        "öffnungszeit, geöffnet, sprechzeit, wir öffnen, wir schließen, züge fahren, "
+        + "nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
+        "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag")
+    {
+        Topics =
+            "porto, paket, versand, lieferung, bestell, auf rechnung, rabatt, gutschein, im laden, museum, schaufenster, kundendienst, "
+            + "garantie, retoure, rückgabe, newsletter, am stand, ersatzteil, als kind, kindheit, lehrling, lehrzeit, aufgewachsen, damals, "
+            + "hochzeit, geburtstag, urlaub, landstraße, bitte langsam fahren, zeitung, brandfall, besucherbuch, gästebuch, spülmaschine",
+        Reader = "sie ihnen ihr ihre ihren ihrem ihrer du dich dir dein deine deinen euch euer",
+    };
 
     private static UnmeantIn French { get; } = new(
         "patience calme temps silence chance amour logique soin courage pratique confiance",
@@ -42,8 +65,16 @@ internal sealed record UnmeantIn(
         + "courriel, ci-dessous",
         "m monsieur madame mme mademoiselle maître",
         "",
-        "heures d'ouverture, heures d’ouverture, horaires, est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous, appelez, téléphone",
-        "lundi mardi mercredi jeudi vendredi samedi dimanche");
+        "heures d'ouverture, heures d’ouverture, horaires, nous ouvrons, nous fermons, tournée, trains partent, "
+        + "est ouvert, ouvert de, ouverte de, ouvert du, ouverte du, sur rendez-vous, appelez, téléphone",
+        "lundi mardi mercredi jeudi vendredi samedi dimanche")
+    {
+        Topics =
+            "colis, frais de port, livraison, passé commande, passer commande, bon de commande, facture, remise de, rabais, bon d'achat, "
+            + "boutique, musée, en vitrine, mercerie, garantie, newsletter, service client, pièces de rechange, au marché, enfance, apprenti, "
+            + "l'an dernier, à l'époque, mariage, anniversaire, vacances, le journal, livre d'or",
+        Reader = "vous votre vos tu te ton ta tes toi",
+    };
 
     private static UnmeantIn Spanish { get; } = new(
         "paciencia calma tiempo silencio suerte amor lógica práctica esfuerzo cuidado",
@@ -52,8 +83,15 @@ internal sealed record UnmeantIn(
         + "correo electrónico",
         "señor señora don doña sr sra",
         "",
-        "horario, abierto de, abierta de, abre de, abrimos, cita previa, no llame, llámenos, llame a, teléfono",
-        "lunes martes miércoles jueves viernes sábado domingo");
+        "horario, abierto de, abierta de, abre de, abrimos, cerramos, trenes salen, cita previa, no llame, llámenos, llame a, teléfono",
+        "lunes martes miércoles jueves viernes sábado domingo")
+    {
+        Topics =
+            "gastos de envío, envío, pedido, factura, descuento, vale de, en la tienda, museo, escaparate, mercería, garantía, devolución, "
+            + "boletín, atención al cliente, recambio, mercado, de niño, de niña, infancia, aprendiz, en aquella época, boda, cumpleaños, "
+            + "vacaciones, periódico, libro de visitas, se vende, de postre",
+        Reader = "usted ustedes tú te tu tus su sus",
+    };
 
     private static UnmeantIn Arabic { get; } = new(
         "الصبر صبر الوقت الهدوء التركيز الحظ العمل الحب",
@@ -61,8 +99,12 @@ internal sealed record UnmeantIn(
         "هذه الصفحة, الشاشة, الموقع, المتصفح, انقر, التلميح التالي, الإنترنت",
         "السيد السيدة الشيخ الأستاذ",
         "بن ابن بنت",
-        "ساعات العمل, مفتوح من, أوقات الدوام, يفتح من, تتصل, اتصل",
-        "الأحد الاثنين الثلاثاء الأربعاء الخميس الجمعة السبت");
+        "ساعات العمل, مفتوحة من, تنطلق القطارات, مفتوح من, أوقات الدوام, يفتح من, تتصل, اتصل",
+        "الأحد الاثنين الثلاثاء الأربعاء الخميس الجمعة السبت")
+    {
+        Topics =
+            "الطرد, البريد, الشحن, التوصيل, السعر, الفاتورة, خصم, متجر, متحف, واجهة المحل, الضمان, في طفولتي, العرس, عيد ميلاد, فطوره",
+    };
 
     private static UnmeantIn Japanese { get; } = new(
         "",
@@ -70,8 +112,12 @@ internal sealed record UnmeantIn(
         "画面, ページ, サイト, クリック, タップ, ブラウザ, 次のヒント, リンク",
         "",
         "",
-        "営業, 開館, 定休, 受付時間, 開店, 開いて, 開けて, 時に開き, 時に閉ま, 分に閉ま, お待たせ, 店を閉め, 電話",
-        "");
+        "営業, 平日, 閉店, 列車は, 開館, 定休, 受付時間, 開店, 開いて, 開けて, 時に開き, 時に閉ま, 分に閉ま, お待たせ, 店を閉め, 電話",
+        "")
+    {
+        Topics =
+            "資料館, 博物館, 販売, 送料, 郵送, 返品, 百円, 千円, 価格, 注文, お土産, 領収, 子どものころ, 子供の頃, 手を洗って, お便り, 誕生日, 雑誌で, 屋号",
+    };
 
     private static UnmeantIn None { get; } = new("", "", "", "", "", "", "");
 

@@ -46,7 +46,7 @@ internal sealed record CommonNumbers
             @"\b(?:nos?\.?|nr\.?|number|item|serial|copy|copies|edition of|edition|box|bus|tram|train|flight|route|highway|hwy\.?|interstate|motorway"
             + @"|road|room"
             + @"|apartment|apt\.?|flat|suite|unit|house|street|lot|locker|plot|p\.?\s?o\.? box|shelf|seat|platform|gate|channel|ref\.?|part|opus|op\."
-            + @"|psalm|hymn"
+            + @"|psalm|hymn|(?<=(?:^|\b(?:the|a|this|our|your) ))form|leaflet|receipt|radio(?: station)?"
             + @"|track|size|plate|ticket|catalogue|cat\.|grit|invoice|patent|mk\.?|population|print run|parcel|batch)\s*(?:no\.?|number|nr\.?|#)?\s*"
             + @"|(?-i:\p{Lu}\p{L}+ (?:Row|Street|St\.|Road|Rd\.?|Lane|Avenue|Ave\.?|Square|Close|Way|Drive|Place|Court|Terrace|Hill|Gardens|Crescent)) "
             + @"|(?-i:\bP)",
@@ -54,7 +54,8 @@ internal sealed record CommonNumbers
             @"\s?/\s?\d+|,?\s+(?-i:(?:\p{Lu}\p{L}+\s+){1,3}(?:Row|Street|St\b|Road|Rd\b|Lane|Avenue|Square|Close|Way|Drive|Place|Court|Terrace|Hill))",
         Counts =
             @"\b(?:made|sold|built|printed|produced|over|more than|fewer than|less than|nearly|almost|about|around|some|up to|at least|there (?:are|were)"
-            + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?",
+            + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?"
+            + @"|\b(?:population|print run|circulation|visitors|members):\s*",
         AfterCounts = @"\s+(?:of (?:them|these|those|us|which|our|its|the)|(?:were|have been|are) (?:made|sold|built|left|printed|born|lost|\w+ed))\b",
         Phones = @"\b(?:call|phone|telephone|tel\.?|ring|fax|mobile|whatsapp)(?: us| me)?(?: on| at)?[:.]?\s*[\d()+ /-]*",
         Instruments = @"\b(?:scales?|balance|gauge|meter|counter|pan|dial|pointer|needle|ruler|weights?|slider|weighing)\b",
@@ -77,6 +78,10 @@ internal sealed record CommonNumbers
         Never =
             @"\b(?:put(?:ting)?|dial\w*|typ(?:e|es|ed|ing)|key(?:ed)?|enter\w*|punch\w*|tap\w*|turn\w*|set|click\w*|feed|lock\w*|spell\w*|press\w*|write)"
             + @"\s+(?:it |them )?(?:in|to|at)\s+",
+        BeforeDates = @"\b(?:on|of|from|until|till|dated)\s+",
+        Sold =
+            @"\s+(?:pre-?orders|orders|copies|boxes|sets|kits|parcels|customers|visitors|guests|people|members|backers|subscribers|readers|reviews"
+            + @"|e-?mails|inhabitants|employees)\b",
     };
 
     public static CommonNumbers German { get; } = new()
@@ -108,7 +113,7 @@ internal sealed record CommonNumbers
         AfterNumbers = @"\s?/\s?\d+|,\s*\d{5}\b",
         Counts =
             @"\b(?:über|mehr als|weniger als|fast|beinahe|etwa|rund|ungefähr|bis zu|mindestens|insgesamt|gibt es|sind es|platz für|kostet|wiegt|wert|verkauft"
-            + @"|gebaut|gemacht|alle|diese|nur noch)\s+",
+            + @"|gebaut|gemacht|alle|diese|nur noch)\s+|\b(?:einwohner|auflage|besucher|mitglieder|stückzahl):\s*",
         AfterCounts = @"\s+(?:davon|von ihnen|dieser|unserer|solcher|(?:wurden|sind) (?:verkauft|gebaut|gemacht|\p{L}*ge\w+))\b",
         Phones = @"\b(?:tel\.?|telefon|ruf\p{L}*(?: sie| uns)?(?: an)?|fax|mobil|handy)[:.]?\s*(?:unter )?[\d()+ /-]*",
         Instruments =
@@ -125,10 +130,15 @@ internal sealed record CommonNumbers
             + @"|nur bei|fällt|löst|genau|exakt|luke|kassette|truhe|koffer|tresor|safe|trommel|waage|klappe|geheim\w*|verrat\w*"
             + @"|geschrieben|geritzt|graviert|eingebrannt)\b|^\s*(?:(?:es|das) ist|ist (?:es|das))\b|:\s*$",
         Setting =
-            @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination|\p{L}*schloss|schlösser|rad|räder|ringe?"
+            @"\b(?:stell\w*|dreh\w*|setz\w*|gib|geben sie|eingeben|tipp\w*|wähl\w*|code|codes|kombination"
+            + @"|(?-i:\p{Lu}\p{L}*schloss|Schloss)|schlösser|rad|räder|ringe?"
             + @"|ziffern?|scheiben?"
             + @"|walzen?|öffnet|öffnen|öffne|lösung|antwort|die zahl|zahlen|zahl|einstell\w*|eingestellt|drück\w*|lautet|heißt)\b",
         Never = @"\b(?:\p{L}*gestellt|\p{L}*gedreht|eingegeben|gewählt|\p{L}*gesetzt|gedrückt|getippt|geöffnet)\s+(?:auf |mit )?",
+        BeforeDates = @"\b(?:am|vom|zum|bis)\s+",
+        Sold =
+            @"\s+(?:(?:vor|nach)?bestellungen|kästen|schachteln|exemplare|kund(?:inn)?en|besucher\w*|gäste|leute|personen|mitglieder"
+            + @"|unterstützer|leser|bewertungen|mails|einwohner|mitarbeiter)\b",
     };
 
     public static CommonNumbers French { get; } = new()
@@ -151,7 +161,8 @@ internal sealed record CommonNumbers
             + @"|dans|sur|par)\s+"
             + @"|d['’])",
         Numbers =
-            @"(?:\bn[°o]\.?|\bnuméro|\barticle|\bsérie|\bexemplaire|\bédition(?: de)?|\bboîte(?: postale)?|\bcaisse|\bbus|\bligne|\btram|\btrain"
+            @"(?:\bn[°o]\.?|\bnuméro|\bformulaire|\bimprimé|\bradio|\barticle|\bsérie|\bexemplaire|\bédition(?: de)?"
+            + @"|\bboîte(?: postale)?|\bcaisse|\bbus|\bligne|\btram|\btrain"
             + @"|\bvol|\broute|\bautoroute"
             + @"|\bnationale|\bchambre|\bsalle|\bappartement|\bappt?\.?|\bmaison|\brue|\bb\.?p\.?|\bplace|\bvoie|\bcanal|\bréf\.?|\bopus|\btaille"
             + @"|\blot|\bgrain|\bnorme)"
@@ -160,7 +171,7 @@ internal sealed record CommonNumbers
         Counts =
             @"\b(?:plus de|moins de|près de|presque|environ|quelque|jusqu’à|jusqu'à|au moins|au total|il y (?:a|avait|en a)|coûte|pèse|vaut|fabriqué"
             + @"|fait|vendu"
-            + @"|produit|de la place pour|les|ces)\s+",
+            + @"|produit|de la place pour|les|ces)\s+|\b(?:habitants|tirage|visiteurs|membres)\s?:\s*",
         AfterCounts = @"\s+(?:d’entre|d'entre|de (?:ces|ceux|nos|celles)|(?:ont été|sont|furent) \p{L}+)",
         Phones = @"\b(?:tél\.?|téléphone|appel\p{L}*(?:-nous)?(?: au)?|fax|portable)\s*[:.]?\s*[\d()+ /-]*",
         Instruments = @"\b(?:balance|compteur|aiguille|plateau|poids|curseur|cadran|jauge|règle|bascule|pesons?)\b|affich",
@@ -175,10 +186,13 @@ internal sealed record CommonNumbers
             + @"|trappe|cadenas|réglez|amenez|mettez|tournez|marque\w*|composez|secret|glisse|ni plus ni moins"
             + @"|écrits?|gravée?s?|inscrits?)\b|^\s*(?:c[’']est|est-ce)\b|:\s*$",
         Setting =
-            @"\b(?:règl\w*|tourn\w*|compos\w*|entre[rz]|mett(?:ez|re)|mets|tap(?:ez|e|er)|codes?|combinaison|serrure|cadenas|roues?|molettes?"
+            @"\b(?:règl(?!ement)\w*|tourn\w*|compos\w*|entre[rz]|mett(?:ez|re)|mets|tap(?:ez|e|er)|codes?|combinaison|serrure|cadenas|roues?|molettes?"
             + @"|anneaux?|cadrans?"
             + @"|chiffres?|ouvre\w*|ouvrir|réponse|solution|le nombre|le numéro est|place[rz]|affich\w*|form(?:ez|e))\b",
         Never = @"\b(?:réglée?s?|tournée?s?|composée?s?|mise?s?)\s+(?:sur|à|en)\s+",
+        BeforeDates = @"\b(?:le|du|au)\s+",
+        Sold =
+            @"\s+(?:(?:pré)?commandes|coffrets|boîtes|exemplaires|clients|visiteurs|personnes|membres|lecteurs|avis|messages|habitants)\b",
     };
 
     public static CommonNumbers Spanish { get; } = new()
@@ -199,7 +213,8 @@ internal sealed record CommonNumbers
             @"\b(?:hay|había|tiene|tienen|tenía|con|de|para|los|las|unos|unas|casi|contiene|lleva|hicimos|vendimos|fabricamos|que|sus|nuestros"
             + @"|nuestras|en|por)\s+",
         Numbers =
-            @"(?:\bn\.?[º°o]\.?|\bnúmero|\bnúm\.?|\bartículo|\bserie|\bejemplar|\bedición(?: de)?|\bcaja|\bautobús|\blínea|\btren|\btranvía|\bvuelo"
+            @"(?:\bn\.?[º°o]\.?|\bnúmero|\bnúm\.?|\bimpreso|\bformulario|\bemisora|\bartículo|\bserie|\bejemplar"
+            + @"|\bedición(?: de)?|\bcaja|\bautobús|\blínea|\btren|\btranvía|\bvuelo"
             + @"|\bruta|\bcarretera"
             + @"|\bautopista|\bhabitación|\bsala|\bapartamento|\bapto\.?|\bpiso|\bcasa|\bapartado|\bplaza|\bandén|\bcanal|\bref\.?|\bopus|\btalla"
             + @"|\blote|\bgrano|\bnorma)"
@@ -209,7 +224,7 @@ internal sealed record CommonNumbers
         Counts =
             @"\b(?:más de|menos de|casi|cerca de|unos|unas|hasta|al menos|en total|hay|había|cuesta|pesa|vale|fabricamos|hicimos|vendimos|hecho"
             + @"|vendido|sitio para"
-            + @"|los|estos|estas)\s+",
+            + @"|los|estos|estas)\s+|\b(?:habitantes|tirada|visitantes|socios):\s*",
         AfterCounts = @"\s+(?:de (?:ellos|ellas|estos|estas|los|las|nuestr)|(?:se|fueron|están|han sido) \p{L}+)",
         Phones = @"\b(?:tel\.?|tfno\.?|teléfono|llam\p{L}*(?: al)?|fax|móvil)\s*[:.]?\s*[\d()+ /-]*",
         Instruments = @"\b(?:balanza|contador|aguja|plato|pesa|cursor|esfera|dial|regla|báscula|medidor|romana|indicador)\b|se vean",
@@ -222,10 +237,13 @@ internal sealed record CommonNumbers
             + @"|balanza|ponga|marque|adelante|suelta|secreto|ni uno más|escrit[oa]s?|grabad[oa]s?|tallad[oa]s?)\b"
             + @"|^\s*¿?(?:es|son)\b|:\s*$",
         Setting =
-            @"\b(?:pon\w*|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
+            @"\b(?:pon(?!en?\b)\w*|se ponen?|gir\w*|marc(?:a|ar|que|as)|introdu\w*|tecle\w*"
+            + @"|códigos?|combinación|candado|cerradura|ruedas?|anillos?|dial\w*|discos?"
             + @"|cifras?|dígitos?"
             + @"|abre\w*|abrir|respuesta|solución|el número (?:es|que)|coloc\w*|ajust\w*|escrib\w*|clave)\b",
         Never = @"\b(?:pon\w*|gira\w*|ajusta\w*|marca\w*|coloca\w*)\s+(?:en|a)\s+",
+        BeforeDates = @"\b(?:el|del|al)\s+",
+        Sold = @"\s+(?:pedidos|reservas|cajas|ejemplares|clientes|visitantes|personas|socios|lectores|reseñas|mensajes|habitantes)\b",
     };
 
     public static CommonNumbers Japanese { get; } = new()
@@ -244,7 +262,8 @@ internal sealed record CommonNumbers
         AfterSpans = @"\s?年(?:から|まで|以来|以降|以前)",
         Telling =
             @"時計|針|目盛|ぴったり|ちょうど|引き出し|答|桁|輪|文字盤|秘密|外れ|押|入力|書いて|書かれ|刻ま|彫|[:：→]\s*$",
-        Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
+        Setting = "合わせ|合せ|合う|回し|回す|回せ|揃え|入れ|入力|(?<!での)番号は|暗証|錠|ダイヤル|リング|数字|答え|開く|開け|開き|設定|セットし|押し|押す",
+        Sold = "箱|冊|セット|件|名様|人",
     };
 
     public static CommonNumbers Arabic { get; } = new()
@@ -277,7 +296,8 @@ internal sealed record CommonNumbers
             + @"|مكتوب|منقوش|محفور|:\s*$",
         Setting =
             "اضبط|اضبطي|أدر|ادر|أدخل|ادخل|ضع|ضعي|اكتب|الرمز|رمز|القفل|قفل|العجل|عجل|حلقة|حلقات|الحلق|قرص|الأقراص|الرقم هو|الأرقام|أرقام|يفتح|تفتح"
-            + "|افتح|الجواب|الحل|لف",
+            + "|افتح|الجواب|الحل(?!\\p{L})|(?<!\\p{L})[وف]?لف(?!\\p{L})",
+        Sold = @"\s+(?:علب|علبة|صندوقا|صندوقًا|صندوقاً|نسخة|طلبا|طلبًا|زبونا|زائرا|شخصا)(?!\p{L})",
     };
 
     /// <summary>Before a number of four figures: surely a year.</summary>
@@ -339,6 +359,12 @@ internal sealed record CommonNumbers
 
     /// <summary>What stands before a number that is set, whatever else it looks like.</summary>
     public string Never { get; init; } = "";
+
+    /// <summary>Nouns that a shop or a club counts, behind the number: no code, where nothing is set.</summary>
+    public string Sold { get; init; } = "";
+
+    /// <summary>What stands before the day, month and year of a date.</summary>
+    public string BeforeDates { get; init; } = "";
 
     /// <summary>What is known of a language; null for others.</summary>
     public static CommonNumbers? Of(string code) => code switch

@@ -60,6 +60,7 @@ internal static class French
         Fold = Fold,
         Elided = "l d qu n s j c m t jusqu lorsqu puisqu quoiqu",
         HeadFirst = true,
+        HasFinalAccents = true,
         HyphensTell = true,
     };
 

@@ -60,6 +60,7 @@ internal static class German
             + "hinten erste zweite letzte rot rote blau blaue grün grüne gelb gelbe weiß weiße schwarz schwarze geheim geheime versteckt innere "
             + "äußere name zeit tag jahr reihe platz lücke ende anfang "
             + "schritt ton gewicht schraube nagel brett rahmen block",
+        NumberNouns = "sieben elf acht drei neun zehn",
         Figures = [.. Numbers()],
         Counting = new(TensAlone: true),
         Fold = Fold,

@@ -16,6 +16,13 @@ internal sealed record NotMeant
             + "scroll; hyperlink; the menu; internet; "
             + "connection; for the next hint; another hint; next hint",
         Titles = "mr mrs ms miss dr sir lady lord master",
+        Topics =
+            "first class post; postage; courier; by post; in the post; refund; invoice; discount; voucher; in our shop; gift shop; museum; "
+            + "shop window; haberdasher; the price; per cent off; free of charge; newsletter; warranty; customs duty; delivery; our stall; "
+            + "at the market; market stall; e-shop; credit card; bank transfer; spare parts; replacement part; visitors' book; visitors’ book; "
+            + "guest book; as a child; childhood; apprentic; grew up; retired; years ago; her first; in those days; on the radio; wedding; "
+            + "birthday; football; holiday; the newspaper; allerg; batteries",
+        Reader = "you your yours youll youve",
     };
 
     private static NotMeant German { get; } = new()
@@ -28,6 +35,11 @@ internal sealed record NotMeant
             + "online; herunterladen; e-mail; scrollen; "
             + "internet; nächsten hinweis; nächsten tipp; verbindung",
         Titles = "herr herrn frau familie meister doktor dr",
+        Topics =
+            "porto; paket; versand; lieferung; bestell; auf rechnung; rabatt; gutschein; im laden; museum; schaufenster; kundendienst; "
+            + "garantie; retoure; rückgabe; newsletter; am stand; ersatzteil; als kind; kindheit; lehrling; lehrzeit; aufgewachsen; damals; "
+            + "hochzeit; geburtstag; urlaub; landstraße; bitte langsam fahren; zeitung; brandfall; besucherbuch; gästebuch; spülmaschine",
+        Reader = "sie ihnen ihr ihre ihren ihrem ihrer du dich dir dein deine deinen euch euer",
     };
 
     private static NotMeant French { get; } = new()
@@ -39,6 +51,11 @@ internal sealed record NotMeant
             "clique; écran; site web; page web; cette page; de la page; navigateur; forum; en ligne; télécharge; courriel; défiler; internet; ci-dessous; "
             + "indice suivant; connexion",
         Titles = "m monsieur madame mme mademoiselle maître",
+        Topics =
+            "colis; frais de port; livraison; passé commande; passer commande; bon de commande; facture; remise de; rabais; bon d'achat; "
+            + "boutique; musée; en vitrine; mercerie; garantie; newsletter; service client; pièces de rechange; au marché; enfance; apprenti; "
+            + "l'an dernier; à l'époque; mariage; anniversaire; vacances; le journal; livre d'or",
+        Reader = "vous votre vos tu te ton ta tes toi",
     };
 
     private static NotMeant Spanish { get; } = new()
@@ -51,11 +68,18 @@ internal sealed record NotMeant
             + "pista siguiente; "
             + "siguiente pista; conexión",
         Titles = "señor señora don doña sr sra maestro",
+        Topics =
+            "gastos de envío; envío; pedido; factura; descuento; vale de; en la tienda; museo; escaparate; mercería; garantía; devolución; "
+            + "boletín; atención al cliente; recambio; mercado; de niño; de niña; infancia; aprendiz; en aquella época; boda; cumpleaños; "
+            + "vacaciones; periódico; libro de visitas; se vende; de postre",
+        Reader = "usted ustedes tú te tu tus su sus",
     };
 
     private static NotMeant Japanese { get; } = new()
     {
         Screens = "画面; ページ; サイト; クリック; タップ; ブラウザ; 次のヒント; リンク; ネット",
+        Topics =
+            "資料館; 博物館; 販売; 送料; 郵送; 返品; 百円; 千円; 価格; 注文; お土産; 領収; 子どものころ; 子供の頃; 手を洗って; お便り; 誕生日; 雑誌で; 屋号",
     };
 
     private static NotMeant Arabic { get; } = new()
@@ -65,6 +89,8 @@ internal sealed record NotMeant
         Screens = "هذه الصفحة; الشاشة; الموقع; المتصفح; انقر; التلميح التالي; الإنترنت",
         Titles = "السيد السيدة الشيخ الأستاذ المعلم",
         SonOf = "بن ابن بنت",
+        Topics =
+            "الطرد; البريد; الشحن; التوصيل; السعر; الفاتورة; خصم; متجر; متحف; واجهة المحل; الضمان; في طفولتي; العرس; عيد ميلاد; فطوره",
     };
 
     /// <summary>That of a language.</summary>
@@ -96,4 +122,10 @@ internal sealed record NotMeant
 
     /// <summary>What stands behind one.</summary>
     public string SonOf { get; init; } = "";
+
+    /// <summary>What speaks of post, shops, museums and the author's life.</summary>
+    public string Topics { get; init; } = "";
+
+    /// <summary>Words for who reads: a sentence that has one may tell something all the same.</summary>
+    public string Reader { get; init; } = "";
 }

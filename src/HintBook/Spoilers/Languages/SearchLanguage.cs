@@ -84,6 +84,12 @@ internal sealed record SearchLanguage
     /// <summary>How the forms of a lone noun become one, where nouns are written with a capital and as one with others; null elsewhere.</summary>
     public Folding? FoldNoun { get; init; }
 
+    /// <summary>Number words that look like a form of a noun: <c>Sieben</c> and <c>Sieb</c>.</summary>
+    public string NumberNouns { get; init; } = "";
+
+    /// <summary>Whether an accent on the last letter makes another word: <c>loupé</c> and <c>loupe</c>.</summary>
+    public bool HasFinalAccents { get; init; }
+
     /// <summary>Whether nouns are written with a capital, and as one with others.</summary>
     public bool HasCompounds => FoldNoun is not null;
 

@@ -61,6 +61,7 @@ internal static class Spanish
         Counting = new(),
         Fold = Fold,
         HeadFirst = true,
+        HasFinalAccents = true,
     };
 
     private static IEnumerable<(string, Figure)> Counted(string words, int from, int step, FigureKind kind) =>

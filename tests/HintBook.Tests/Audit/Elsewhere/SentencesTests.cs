@@ -24,8 +24,9 @@ public class SentencesTests(ITestOutputHelper output)
         foreach (var book in books)
             Count(book, tally);
         tally.Print(half);
-        // Held out: what the first run gave; the aims are .93 and .97. Of ours, the last books were written for the check of the source and not read here.
-        var (recall, precision, stopped) = half switch { "tuning" => (0.959, 0.991, 0), "ours" => (0.923, 0.957, 0), _ => (0.968, 0.946, 0) };
+        // Held out: what the last nine gave when they were first run; the aims are .93 and .97.
+        // Of ours, the last books were written for the check of the source and not read here.
+        var (recall, precision, stopped) = half switch { "tuning" => (0.959, 0.994, 0), "ours" => (0.923, 0.977, 0), _ => (0.968, 0.946, 0) };
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
