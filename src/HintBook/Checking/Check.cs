@@ -107,8 +107,8 @@ public static class Check
         };
         findings = findings.And(
         [
-            .. spoilers.SelectMany(each => each.Findings.All), .. looked, .. paged.All,
-            .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book), .. DraftCheck.Run(book),
+            .. HeldBack.UntilItOpens(spoilers.SelectMany(each => each.Findings.All), book, survey), .. looked, .. paged.All,
+            .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book, opens: survey.Opens is not Claim.Refuted), .. DraftCheck.Run(book),
         ]);
         return findings.AnyError
             ? new Faulty { Book = book, Examined = examined, Findings = findings }
