@@ -14,7 +14,7 @@ internal static class OneCause
     // A maker who mends the cause needs to see where it reaches, and not every place of it.
     private const int MostTold = 6;
 
-    // What names the cause best stands first: a stage says where to mend it, the goal only that it must be mended.
+    // What names the cause best stands first, behind what stands where the cause is written: a stage says where to mend it, the goal only that it must be.
     private static readonly ImmutableArray<(FindingCode Code, string Follows)> Effects =
     [
         (MechanismFindings.StageNeverReachedCode, "So this stage can't be reached."),
@@ -29,7 +29,8 @@ internal static class OneCause
         var places = findings.Where(finding => finding.Code == GraphFindings.NothingGivesCode)
             .SelectMany(finding => finding.Related.Select(related => related.At).Append(finding.At).Select(at => (at, finding)))
             .ToLookup(pair => pair.at, pair => pair.finding);
-        var first = findings.Where(finding => RankOf(finding) >= 0).OrderBy(RankOf)
+        var first = findings.Where(finding => RankOf(finding) >= 0)
+            .OrderByDescending(finding => CausePlace(finding)?.At == finding.At).ThenBy(RankOf)
             .Select(finding => (finding, Place: CausePlace(finding)))
             .Where(pair => pair.Place is not null)
             .GroupBy(pair => pair.Place!, pair => pair.finding)
@@ -53,7 +54,7 @@ internal static class OneCause
     private static Finding With(Finding finding, ImmutableArray<Finding> following)
     {
         var isCauseItself = finding.Code == GraphFindings.NothingGivesCode;
-        var causes = finding.Related.Where(related => isCauseItself || IsCause(related));
+        var causes = finding.Related.Where(related => isCauseItself || (IsCause(related) && related.At != finding.At));
         var reach = following.Where(each => each.Code == MechanismFindings.NeverOpensCode).SelectMany(Consequences)
             .Concat(finding.Related.Where(related => !isCauseItself && !IsCause(related)))
             .Concat(following.Where(each => each.Code != MechanismFindings.NeverOpensCode).SelectMany(Consequences))

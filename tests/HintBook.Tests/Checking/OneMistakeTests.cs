@@ -64,12 +64,12 @@ public sealed class OneMistakeTests : IDisposable
         var findings = Check.Run(example).Findings;
 
         var error = Assert.Single(findings.All, finding => finding.IsError);
-        Assert.Equal("HB2202", error.Code.Id);
-        Assert.Contains("“The drawer” can't be reached", error.Message, StringComparison.Ordinal);
-        Assert.InRange(error.Related.Length, 3, 7);
+        Assert.Equal("HB2107", error.Code.Id);
+        Assert.StartsWith("What “iron-key” lies behind never opens. Each of these is behind the lock that it opens: ", error.Message, StringComparison.Ordinal);
+        Assert.InRange(error.Related.Length, 3, 6);
         Assert.Contains(error.Related, related => related.Message == "So the goal can't be reached.");
-        Assert.Matches("^This stage can't be reached for the same reason. [0-9]+ more places wait for the same.$", error.Related[^1].Message);
-        Assert.DoesNotContain(findings.All, finding => finding.Code.Id is "HB2107" or "HB2201" or "HB2207" or "HB2160" or "HB3101");
+        Assert.Matches(" [0-9]+ more places wait for the same.$", error.Related[^1].Message);
+        Assert.DoesNotContain(findings.All, finding => finding.Code.Id is "HB2202" or "HB2201" or "HB2207" or "HB2160" or "HB3101");
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class OneMistakeTests : IDisposable
                 """ + "\n")
             .With("stages/01-the-lid.md", BookOnDisk.Stage("needs: [ pin ]\ndoes: { left: open }\ngives: [ pin ]", "Left"))
             .With("stages/02-the-rest.md", BookOnDisk.Stage("needs: [ hook ]\ndoes: { right: open }\ngives: [ hook ]", "Right"));
-        Assert.Equal(2, Check.Run(book.Path).Findings.All.Count(finding => finding.Code.Id == "HB2202"));
+        Assert.Equal(2, Check.Run(book.Path).Findings.All.Count(finding => finding.IsError));
     }
 
     private Finding[] Said() => [.. Check.Run(desk.Book).Findings.Shown(withNotes: false)];

@@ -128,7 +128,7 @@ public partial class WordsInLanguagesTests
 
     [Fact]
     public void The_sentence_under_the_cautions_sends_to_local_rules_and_to_licensed_people() => Assert.Equal(
-        "Follow the local rules where you are, and leave licensed work to people who are licensed for it: both come before anything that is written here.",
+        "Follow local rules and the advice of licensed people before anything said here.",
         Of("en").LocalRules);
 
     // A list of three in each language, from memory; Japanese joins with 、 and と, Arabic with a comma of its own and an and that has no space behind it.

@@ -50,8 +50,14 @@ internal sealed record Asker(string Says, ImmutableArray<Clause> When, Immutable
         $"the reaction “{string.Join(", ", reaction.Changes.Select(change => $"{change.Name.Value}: {change.Position.Value}"))}”";
 
     /// <summary>Where a name is asked for: in the conditions themselves, or in what the things that are moved lie behind.</summary>
-    public Span? PlaceOf(Book book, string name) =>
-        Asks.Concat(book.Box.Names.SelectMany(named => named.Behind ?? [])).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
+    /// <param name="machine">The machine that <see cref="Moves"/> counts the variables of.</param>
+    /// <param name="name">What is asked for.</param>
+    public Span? PlaceOf(Machine machine, string name)
+    {
+        var moved = Moves.Select(variable => machine.Variables[variable].Id).ToHashSet();
+        var behind = machine.Book.Box.Names.OrderByDescending(named => moved.Contains(named.Id.Value)).SelectMany(named => named.Behind ?? []);
+        return Asks.Concat(behind).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
+    }
 
     /// <summary>Where its conditions begin.</summary>
     public Span? FirstPlace => Asks.SelectMany(Flat).FirstOrDefault()?.At;

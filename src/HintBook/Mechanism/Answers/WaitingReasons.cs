@@ -118,7 +118,7 @@ internal sealed class WaitingReasons
         return new(
             links.Count == 0 ? $"It waits for {Said(asked)}, which nothing in the book gives." : $"Nothing in the book gives {Said(asked)}.{Way(links)}",
             $"Write “{change}” in a stage or a move that can be made, or take it out of what {by.Says} asks for.",
-            by.PlaceOf(machine.Book, variable.Id),
+            by.PlaceOf(machine, variable.Id),
             Cause.NothingGives);
     }
 
@@ -132,7 +132,7 @@ internal sealed class WaitingReasons
         // Each link is asked for by what gives the one before it.
         Enumerable.Range(0, circle.Length).Select(link => (Asked: circle[link], By: askers[(link + circle.Length - 1) % circle.Length]))
             .OrderBy(link => link.Asked.Variable).ThenBy(link => link.Asked.Accepts)
-            .Select(link => link.By.PlaceOf(machine.Book, machine.Variables[link.Asked.Variable].Id))
+            .Select(link => link.By.PlaceOf(machine, machine.Variables[link.Asked.Variable].Id))
             .FirstOrDefault(),
         Cause.InACircle);
 
