@@ -15,13 +15,13 @@ internal static class BeginVerb
         var maker = new Option<string?>("--maker") { Description = "Who makes it.", HelpName = "NAME" };
         var language = new Option<string?>("--language")
         {
-            Description = "The language of the book, as its short tag: en, de, fr, es, ja, ar.",
+            Description = $"The language of the book, as its short tag: {BookLanguages.Tags}. Any other tag will do; HintBook's own words are English then.",
             HelpName = "TAG",
         };
         language.Validators.Add(given =>
         {
             if (given.Tokens is [var token] && !BookWords.IsLanguage(token.Value))
-                given.AddError($"“{token.Value}” is no tag of a language. Write it in short: --language de.");
+                given.AddError($"“{token.Value}” is no tag of a language. Write it in short: --language de. {BookLanguages.Known}");
         });
         var like = new Option<string?>("--like") { Description = "Copy this example instead, photos and all." };
         like.AcceptOnlyFromAmong(ExampleBook.Name);
@@ -71,7 +71,8 @@ internal static class BeginVerb
         {
             words = BookQuestions.Ask(words, terminal);
             AllOrNothing(folder, () => NewBook.In(folder, NewBook.Of(words, sample: true)));
-            TellOfLanguage(words.Language, terminal);
+            if (words.Language is { } language)
+                BookLanguages.Told(language).ToList().ForEach(terminal.Say);
         }
 
         terminal.Out.WriteLine(
@@ -83,12 +84,6 @@ internal static class BeginVerb
               Cards      need an address: in book.yaml, take away the # before “address:” and write yours
             """);
         return ExitCode.Fine;
-    }
-
-    private static void TellOfLanguage(string? language, Terminal terminal)
-    {
-        if (language is not null && !string.Equals(NewBook.LanguageFor(language), language.Split('-')[0], StringComparison.OrdinalIgnoreCase))
-            terminal.Say($"The small box that teaches is described in English. Write your own texts in “{language}”.");
     }
 
     private static int BeginWith(string film, string folder, Terminal terminal)

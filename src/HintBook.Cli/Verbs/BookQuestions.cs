@@ -21,11 +21,11 @@ internal static class BookQuestions
 
         string? Language()
         {
-            while (Answered("In which language? en, de, fr, es, ja, ar (Enter: en)") is { } said)
+            while (Answered($"In which language? {BookLanguages.Tags} (Enter: en)") is { } said)
             {
                 if (BookWords.IsLanguage(said))
                     return said;
-                terminal.Say($"“{said}” is no tag of a language: two or three letters, such as en or de.");
+                terminal.Say($"“{said}” is no tag of a language: two or three letters, such as en or de. {BookLanguages.Known}");
             }
 
             return null;

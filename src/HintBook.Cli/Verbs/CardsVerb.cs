@@ -42,7 +42,9 @@ internal static class CardsVerb
     private static string Measured(CodeFigures figures) => string.Create(
         CultureInfo.InvariantCulture,
         $"smallest square {Math.Floor(figures.Module * 100) / 100:0.00} mm, read from {Math.Floor(figures.Distance / 10):0} cm, ")
-        + string.Create(CultureInfo.InvariantCulture, $"quiet zone {Math.Round(figures.QuietZone, 1):0.#} squares, contrast {figures.Contrast:0} to 1");
+        + string.Create(
+            CultureInfo.InvariantCulture,
+            $"free edge around the code (quiet zone) {Math.Round(figures.QuietZone, 1):0.#} squares wide, contrast {figures.Contrast:0} to 1");
 
     private static string Ahead(int pages) =>
         $"publish before you hand them out: {Words.Count(pages, "card")} {(pages == 1 ? "leads" : "lead")} to no page of the site as it was published last";

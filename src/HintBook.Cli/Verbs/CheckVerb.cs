@@ -85,15 +85,18 @@ internal static class CheckVerb
         return Array.Exists(looked, each => each.Book.Findings.AnyError) ? ExitCode.BookHasErrors : ExitCode.Fine;
     }
 
+    // Of a book that isn't there, or can't be read at all, nothing is claimed: its findings say what to do.
     private static string Told(Checked book, bool withNotes)
     {
+        if (book is Unreadable)
+            return $"{FindingCount.Say(book.Findings, withNotes)}\n";
         var claims = BookClaims.Of(book);
         var counts = FindingCount.Say(book.Findings, withNotes, claims.All(claim => claim.IsProved));
         var told = book switch
         {
             Sound sound => Of(sound.Examined.Book),
             Faulty faulty => Of(faulty.Book),
-            _ => counts,
+            _ => throw new InvalidOperationException("A book that could be read is sound or faulty."),
         };
         return $"{told}\n{Verdicts.Write(claims)}";
 

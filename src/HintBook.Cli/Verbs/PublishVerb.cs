@@ -11,7 +11,7 @@ internal static class PublishVerb
 {
     public static Command Make(Terminal terminal, CancellationToken stop) => PublishingVerb.Make(
         "publish",
-        "Make the site and the printed cards.",
+        "Make the site and the printed cards. Of a folder that holds several books, make one site with all of them.",
         (book, options) => Shelf.BooksIn(book).IsEmpty
             ? Pipeline.Publish(book, options, stop)
             : options.WithCard is not null

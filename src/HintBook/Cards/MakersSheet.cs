@@ -13,12 +13,14 @@ internal static class MakersSheet
     private const double NameWidth = 30;
     private const double IdWidth = 44;
 
-    /// <summary>As many pages as the stages' cards need; none where there is no card of a stage.</summary>
+    /// <summary>As many pages as the cards need, the box's own among them; none where there is no card of a stage.</summary>
     public static ImmutableArray<PrintedPage> Layout(ImmutableArray<Card> cards, string title, Paper paper, CardWords words)
     {
         var size = Size.Of(paper);
         var rows = (int)((size.Height - Margin - RowsTop) / RowHeight);
-        var pages = cards.Where(card => card.Stage is not null).DistinctBy(card => card.Name).Chunk(rows).ToArray();
+        if (cards.All(card => card.Stage is null))
+            return [];
+        var pages = cards.DistinctBy(card => card.Name).Chunk(rows).ToArray();
         return [.. pages.Select((page, index) => new PrintedPage(size, Things(page, title, paper, words, $"{index + 1} / {pages.Length}")))];
     }
 
@@ -49,10 +51,11 @@ internal static class MakersSheet
         for (var i = 0; i < cards.Length; i++)
         {
             var bottom = RowsTop + ((i + 1) * RowHeight);
-            var stage = cards[i].Stage!;
+            var stage = cards[i].Stage;
             Line(things, cards[i].Name, Typeface.SemiBold, TextSize, Tone.Ink, Margin, titleLeft, bottom - 2);
-            Line(things, stage.Title.Value, Typeface.Regular, TextSize, Tone.Ink, titleLeft, idLeft, bottom - 2);
-            Line(things, stage.Id.Value, Typeface.Regular, 2.5, Tone.Quiet, idLeft, right, bottom - 2);
+            Line(things, stage?.Title.Value ?? words.WholeBox, Typeface.Regular, TextSize, Tone.Ink, titleLeft, idLeft, bottom - 2);
+            if (stage is not null)
+                Line(things, stage.Id.Value, Typeface.Regular, 2.5, Tone.Quiet, idLeft, right, bottom - 2);
             things.Add(new PrintedLine(Margin, bottom, right, bottom, Tone.Rule));
         }
 

@@ -23,7 +23,7 @@ public static class BookClaims
     };
 
     private static ImmutableArray<BookVerdict> Of(Examined book, Findings findings) =>
-        Verdicts.Of(book.Survey, CodesOf(book.Proofs), LeaksOf(findings, book.Proofs));
+        Verdicts.Of(book.Survey, CodesOf(book.Proofs), LeaksOf(book, findings));
 
     // A code that its maker gives without any clue, such as one that is found on the box, isn't said to follow from one.
     private static Standing CodesOf(Proofs proofs)
@@ -39,13 +39,14 @@ public static class BookClaims
 
     private static string WhyOf(Verdict verdict) => verdict is Verdict.NotProved(var why) ? why : "it isn't proved for every copy";
 
-    private static Standing LeaksOf(Findings findings, Proofs proofs)
+    private static Standing LeaksOf(Examined book, Findings findings)
     {
         var sure = findings.All.Count(finding => Leaks.Contains(finding.Code.Id));
         var doubtful = findings.All.Count(finding => Doubts.Contains(finding.Code.Id));
         return sure > 0 ? Standing.Against(sure)
             : doubtful > 0 ? new(BookVerdict.NotProved, $"{Words.Count(doubtful, "finding")} in doubt")
-            : proofs.Codes.FirstOrDefault(proof => IsNotLookedFor(proof.Code, findings)) is { } unsought
+            : book.Survey.Opens is Claim.Refuted ? new(BookVerdict.NotProved, "what is known where isn't clear before the box opens")
+            : book.Proofs.Codes.FirstOrDefault(proof => IsNotLookedFor(proof.Code, findings)) is { } unsought
                 ? new(BookVerdict.NotProved, $"the code of “{unsought.Code.Id.Value}” is too common to be looked for in the texts")
             : Standing.Proved;
     }

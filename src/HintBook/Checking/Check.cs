@@ -114,8 +114,8 @@ public static class Check
         };
         findings = findings.And(
         [
-            .. searching.GetAwaiter().GetResult(), .. ofMedia, .. paged.All,
-            .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book), .. DraftCheck.Run(book),
+            .. HeldBack.UntilItOpens(searching.GetAwaiter().GetResult(), book, survey), .. ofMedia, .. paged.All,
+            .. GateCheck.Run(book, survey), .. RehearsalCheck.Run(book, opens: survey.Opens is not Claim.Refuted), .. DraftCheck.Run(book),
         ]);
         return findings.AnyError
             ? new Faulty { Book = book, Examined = examined, Findings = findings }

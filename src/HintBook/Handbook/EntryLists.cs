@@ -16,7 +16,11 @@ internal static class EntryLists
     ];
 
     private static (string, string, ImmutableArray<Entry>) Of(string title, FieldsShape shape) =>
-        (title, HandbookSection.AnchorOf(title), [.. KeyRows.Of(shape).Select(row => new Entry(row.Key, row.Takes, row.Field.Says, row.Field.Required))]);
+        (title, HandbookSection.AnchorOf(title), [.. KeyRows.Of(shape).Select(row =>
+            new Entry(row.Key, row.Takes, row.Field.Says, row.Field.Required)
+            {
+                Anchor = row.Key.Contains('.') ? null : $"{HandbookSection.AnchorOf(title)}-{row.Key}",
+            })]);
 }
 
 /// <summary>An entry of a file.</summary>
@@ -24,4 +28,8 @@ internal static class EntryLists
 /// <param name="Takes">What may stand behind its colon.</param>
 /// <param name="Says">What it means.</param>
 /// <param name="Required">Whether it can't be left out.</param>
-internal sealed record Entry(string Name, string Takes, string Says, bool Required);
+internal sealed record Entry(string Name, string Takes, string Says, bool Required)
+{
+    /// <summary>Its place on the page, for an entry that lies in no other one; otherwise null.</summary>
+    public string? Anchor { get; init; }
+}

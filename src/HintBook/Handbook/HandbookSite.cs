@@ -14,6 +14,8 @@ public static class HandbookSite
 {
     private const string Resources = "handbook/";
 
+    private const int FewestPlaces = 4;
+
     // As a book's site, but for the frames that show its pages.
     private const string Policy =
         "default-src 'self'; connect-src 'none'; font-src 'none'; frame-src 'self'; object-src 'none'; form-action 'none'; base-uri 'none'";
@@ -36,9 +38,14 @@ public static class HandbookSite
         ImmutableArray<MadeFile> pages =
         [
             Made("index.html", "index", "The handbook", ("chapters", Links(chapters)), ("devices", Links(devices))),
-            Made("findings.html", "list", "Everything that can be found", ("items", Links(findings, withName: true))),
-            Made("format.html", "format", "Every entry of the files", ("files", View.List(EntryLists.All.Select(FileView)))),
-            Made("search.html", "search", "Search", ("index", new Html(index.Json)), ("words", View.List(index.Words.Select(WordView)))),
+            Made("findings.html", "list", "Everything that can be found", Groups(findings)),
+            Made(
+                "format.html",
+                "format",
+                "Every entry of the files",
+                ("files", View.List(EntryLists.All.Select(FileView))),
+                ("on_page", View.List(EntryLists.All.Select(file => OnPage(file.Title, file.Anchor, file.Entries.Where(entry => entry.Anchor is not null)))))),
+            Made("search.html", "search", "Search", ("index", new Html(index.Json)), ("letters", View.List(index.Words.GroupBy(LetterOf).Select(LetterView)))),
             .. chapters.Select((page, at) => PageOf(page, chapters.ElementAtOrDefault(at - 1), chapters.ElementAtOrDefault(at + 1))),
             .. devices.Concat(findings).Select(page => PageOf(page, null, null)),
             .. theme.Assets.Where(asset => asset.Key is "theme.css" or "icon.svg" or "handbook.css" or "search.js").Select(asset =>
@@ -56,6 +63,7 @@ public static class HandbookSite
             page.File,
             "page",
             page.Title,
+            ("on_page", View.List(OnPage(page))),
             ("sections", View.List(page.Sections.Select(section => View.Of(
                 ("title", section.Title), ("anchor", section.Anchor), ("text", prose.Render(page.Name, section.Markdown)))))),
             ("last", last is null ? null : LinkTo(last, false)),
@@ -87,11 +95,43 @@ public static class HandbookSite
     private static ScriptObject LinkTo(HandbookPage page, bool withName) =>
         View.Of(("href", page.File), ("title", withName ? $"{page.Name}: {page.Title}" : page.Title));
 
+    // A page that is short enough to be seen as a whole needs no list of what is on it.
+    private static IEnumerable<ScriptObject> OnPage(HandbookPage page)
+    {
+        var titled = page.Sections.Where(section => section.Title is not null).ToArray();
+        return titled.Length < FewestPlaces ? [] : titled.Select(section => OnPage(section.Title!, section.Anchor!, []));
+    }
+
+    private static ScriptObject OnPage(string title, string anchor, IEnumerable<Entry> below) => View.Of(
+        ("title", title),
+        ("anchor", anchor),
+        ("below", View.List(below.Select(entry => View.Of(("title", entry.Name), ("anchor", entry.Anchor))))));
+
+    // By what they are about, as their numbers are.
+    private static (string, object?)[] Groups(ImmutableArray<HandbookPage> findings)
+    {
+        var groups =
+            (from page in findings
+             group page by FindingRooms.TitleOf(page.Name) into same
+             select (Title: same.Key, Anchor: HandbookSection.AnchorOf(same.Key), Pages: same.ToArray())).ToArray();
+        return
+        [
+            ("groups", View.List(groups.Select(group => View.Of(
+                ("title", group.Title), ("anchor", group.Anchor), ("items", Links(group.Pages, withName: true)))))),
+            ("on_page", View.List(groups.Select(group => OnPage(group.Title, group.Anchor, [])))),
+        ];
+    }
+
     private static ScriptObject FileView((string Title, string Anchor, ImmutableArray<Entry> Entries) file) => View.Of(
         ("title", file.Title),
         ("anchor", file.Anchor),
         ("entries", View.List(file.Entries.Select(entry => View.Of(
-            ("name", entry.Name), ("takes", entry.Takes), ("says", entry.Says), ("required", entry.Required))))));
+            ("name", entry.Name), ("anchor", entry.Anchor), ("takes", entry.Takes), ("says", entry.Says), ("required", entry.Required))))));
+
+    private static string LetterOf((string Word, ImmutableArray<Place> Places) word) => word.Word[..1].ToUpperInvariant();
+
+    private static ScriptObject LetterView(IGrouping<string, (string Word, ImmutableArray<Place> Places)> words) => View.Of(
+        ("letter", words.Key), ("anchor", $"words-{words.Key.ToLowerInvariant()}"), ("words", View.List(words.Select(WordView))));
 
     private static ScriptObject WordView((string Word, ImmutableArray<Place> Places) word) => View.Of(
         ("word", word.Word), ("places", View.List(word.Places.Select(place => View.Of(("href", place.Address), ("title", place.Title))))));

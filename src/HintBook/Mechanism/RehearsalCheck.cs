@@ -9,12 +9,15 @@ public static class RehearsalCheck
 {
     /// <summary>What doesn't come out any more. A rehearsal ends at its first step that isn't possible.</summary>
     /// <param name="book">The book; its names must be in order (<see cref="NameCheck"/>).</param>
-    public static IEnumerable<Finding> Run(Book book)
+    /// <param name="opens">
+    /// Whether the box may open. In one that can't, a rehearsal stops where the box does, so only steps are told that the book hasn't.
+    /// </param>
+    public static IEnumerable<Finding> Run(Book book, bool opens = true)
     {
         if (book.Rehearsals.IsEmpty)
             return [];
         var box = new Replayer(book);
-        return book.Rehearsals.SelectMany(kept => In(book, kept, box.Fresh()));
+        return book.Rehearsals.SelectMany(kept => In(book, kept, box.Fresh(), opens));
     }
 
     /// <summary>The steps of the book that a written one may mean, in the book's order; empty where it has none.</summary>
@@ -42,10 +45,10 @@ public static class RehearsalCheck
         _ => [],
     };
 
-    private static List<Finding> In(Book book, KeptRehearsal kept, Replayer box)
+    private static List<Finding> In(Book book, KeptRehearsal kept, Replayer box, bool opens)
     {
         var strange = kept.Steps.Where(written => Meant(book, written).IsEmpty).Select(written => NotInTheBook(book, written)).ToList();
-        if (strange.Count > 0)
+        if (strange.Count > 0 || !opens)
             return strange;
         foreach (var (number, written) in kept.Steps.Index())
         {

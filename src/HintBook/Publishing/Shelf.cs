@@ -96,7 +96,17 @@ public static class Shelf
         select ElsewhereCode.At(
             address.At,
             $"On the shelf “{shelved.Book.Title}” stands in {shelved.Folder}, but its cards lead to {address.Value}.",
-            $"Upload the shelf so that this address is its folder {shelved.Folder}, or rename the book's folder to the last part of the address.");
+            HelpElsewhere(address.Value, shelved.Folder));
+
+    // A card that is printed decides; before that the address may still be changed.
+    private static string HelpElsewhere(string address, string folder)
+    {
+        var path = new Uri(address).AbsolutePath.Trim('/');
+        var last = path[(path.LastIndexOf('/') + 1)..];
+        var start = last.Length > 0 && address.EndsWith($"/{last}/", StringComparison.Ordinal) ? address[..^(last.Length + 1)] : address;
+        return $"If no card is printed yet, write instead: {start}{folder}"
+            + (last.Length > 0 ? $" If cards are printed, leave the address and rename the book's folder to “{last}”." : "");
+    }
 
     private static IEnumerable<Finding> TwoLanguages(ShelvedBook[] books) =>
         from asked in ShelfPage.AskedFor(books).Skip(1)

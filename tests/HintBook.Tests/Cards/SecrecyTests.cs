@@ -48,6 +48,17 @@ public class SecrecyTests
             Assert.Contains($"{names[0]} {Book.Stages.Single(stage => stage.Id.Value == id).Title.Value}", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void The_sheet_for_the_maker_has_a_row_for_the_card_of_the_whole_box()
+    {
+        var text = PdfMeasure.Text(CardBooks.Bytes(CardBooks.Print(Book).Set, "which-card.pdf"), 1);
+        Assert.Contains($"{Card.Box} {CardBooks.English.WholeBox}", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_with_one_card_for_the_box_needs_no_sheet_to_tell_cards_apart() =>
+        Assert.Empty(MakersSheet.Layout([new Card(Card.Box, null, "", null)], "Drawers", Paper.A4, CardBooks.English));
+
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]

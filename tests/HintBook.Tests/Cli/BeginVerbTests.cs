@@ -1,4 +1,6 @@
 using HintBook.Cli;
+using HintBook.Cli.Verbs;
+using HintBook.Pages;
 using HintBook.Reading;
 using HintBook.Tests.House;
 using HintBook.Tests.Publishing;
@@ -87,6 +89,24 @@ public sealed class BeginVerbTests : IDisposable
         Assert.Contains(": nothing is wrong.\n", check.Out, StringComparison.Ordinal);
         Assert.Equal(5, check.Out.Split("\nproved ").Length - 1);
     }
+
+    [Theory]
+    [InlineData("xx")]
+    [InlineData("it-CH")]
+    public void A_language_that_HintBook_has_no_words_in_is_told_with_those_it_has_and_with_what_the_book_gets(string language)
+    {
+        var said = Said.By("begin", Book, "--language", language);
+
+        Assert.Equal(0, said.Exit);
+        Assert.Contains($"HintBook doesn't know the language “{language}”.", said.Error, StringComparison.Ordinal);
+        Assert.Contains("English (en), German (de), French (fr), Spanish (es), Japanese (ja) and Arabic (ar)", said.Error, StringComparison.Ordinal);
+        Assert.Contains("the words around them, on pages and cards, are English", said.Error, StringComparison.Ordinal);
+        Assert.Contains("described in English", said.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_languages_that_are_offered_are_those_that_the_pages_have_words_in() =>
+        Assert.Equal(Theme.BuiltIn(Theme.Default).Theme.Words.Keys, BookLanguages.Tags.Split(", ").Order(StringComparer.Ordinal));
 
     [Fact]
     public void The_example_is_copied_with_its_photos_and_without_its_printed_addresses()

@@ -62,7 +62,25 @@ public sealed partial class HandbookTests(HandbookTests.Written handbook) : ICla
     [Fact]
     public void Every_finding_has_its_page_and_is_in_the_list() => Assert.Equal(
         FindingCodes.All.Select(code => $"{code.Id}.html"),
-        handbook.Page("findings.html").QuerySelectorAll("main a").Select(Address));
+        handbook.Page("findings.html").QuerySelectorAll("main .findings a").Select(Address));
+
+    // Two hundred findings and three hundred entries are too many to scroll through on a phone.
+    [Theory]
+    [InlineData("findings.html")]
+    [InlineData("format.html")]
+    [InlineData("04-describing-your-own.html")]
+    [InlineData("11-after-printing.html")]
+    public void A_long_page_begins_with_a_list_of_all_its_headings(string page) => Assert.Equal(
+        handbook.Page(page).QuerySelectorAll("main h2").Select(heading => ($"#{heading.Id}", heading.TextContent)),
+        handbook.Page(page).QuerySelectorAll("nav.on-page li > a").Select(link => (Address(link), link.TextContent)));
+
+    [Fact]
+    public void The_page_of_entries_lists_every_entry_that_lies_in_no_other_one() => Assert.Equal(
+        handbook.Page("format.html").QuerySelectorAll(".entries dt code").Select(each => each.TextContent).Where(name => !name.Contains('.')),
+        handbook.Page("format.html").QuerySelectorAll("nav.on-page .below a").Select(link => link.TextContent));
+
+    [Fact]
+    public void A_short_page_has_no_list_of_what_is_on_it() => Assert.Empty(handbook.Page("HB1001.html").QuerySelectorAll("nav.on-page"));
 
     [Fact]
     public void Every_entry_of_the_files_is_on_their_page()
@@ -79,6 +97,20 @@ public sealed partial class HandbookTests(HandbookTests.Written handbook) : ICla
         var looked = handbook.Page("search.html").QuerySelectorAll(".words a").Select(Address).ToHashSet();
         Assert.Empty(Guide.Chapters.Select(name => $"{name}.html").Except(looked));
     }
+
+    // Each finding's page has the headings “A book that has it” and “Mended”: two hundred places under one word help nobody.
+    [Fact]
+    public void No_word_of_the_list_leads_to_more_places_than_can_be_looked_through()
+    {
+        Assert.All(handbook.Page("search.html").QuerySelectorAll(".words > li"), word => Assert.True(
+            word.QuerySelectorAll("a").Length <= 60, $"{word.QuerySelector("b")!.TextContent}: {word.QuerySelectorAll("a").Length}"));
+        Assert.DoesNotContain(handbook.Page("search.html").QuerySelectorAll(".words b"), word => word.TextContent == "mended");
+    }
+
+    [Fact]
+    public void The_list_of_words_is_in_alphabetical_parts_that_its_letters_lead_to() => Assert.Equal(
+        handbook.Page("search.html").QuerySelectorAll("main h3").Select(heading => ($"#{heading.Id}", heading.TextContent)),
+        handbook.Page("search.html").QuerySelectorAll("nav.letters a").Select(link => (Address(link), link.TextContent)));
 
     [Fact]
     public void The_same_program_writes_the_same_bytes()
@@ -207,6 +239,19 @@ public sealed partial class HandbookTests(HandbookTests.Written handbook) : ICla
         var quoted = Regex.Match(text, "```text\n(?<says>stages/(?s:.*?))```").Groups["says"].Value;
         Assert.NotEmpty(quoted);
         Assert.StartsWith(quoted, Said.By("check", book).Out, StringComparison.Ordinal);
+    }
+
+    // What print shops call things, each behind the plain words for it.
+    [Theory]
+    [InlineData("an edge stays white and empty", "quiet zone")]
+    [InlineData("both sides", "duplex")]
+    [InlineData("right once the sheets are folded", "imposition")]
+    [InlineData("small marks at the edge", "crop marks")]
+    [InlineData("goes on a little beyond them", "bleed")]
+    public void The_chapter_on_printing_says_plainly_what_a_printers_word_means(string plainly, string word)
+    {
+        var text = Guide.Of("10")!.ReplaceLineEndings(" ");
+        Assert.InRange(text.IndexOf(plainly, StringComparison.Ordinal), 0, text.IndexOf(word, StringComparison.Ordinal));
     }
 
     private static string Address(IElement link) => link.GetAttribute("href")!;

@@ -87,7 +87,7 @@ public class CareAndHelpTests
         var main = Care(A.Book(A.Stage("lid")) with { Care = A.Prose("Oil the *hinge*.") }).QuerySelector("main")!;
 
         Assert.Equal("Oil the hinge.", main.QuerySelector(".prose")!.TextContent.Trim());
-        Assert.Contains("Local rules", main.LastElementChild!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("local rules", main.LastElementChild!.TextContent, StringComparison.Ordinal);
     }
 
     // RFC 6068, section 2: mailto:addr?subject=…&body=…; section 5: a line of the body ends in %0D%0A.

@@ -91,7 +91,7 @@ public partial class WordsInLanguagesTests
 
     // Suspicion is enough, for help comes too late after the first signs (common practice of poison centres, no source).
     [Theory]
-    [InlineData("en", "Perhaps swallowed", "emergency help at once", "don’t wait for signs", "no food or drink", "Emergency help at once")]
+    [InlineData("en", "may be swallowed", "emergency help at once", "don’t wait for signs", "no food or drink", "Emergency help at once")]
     [InlineData("de", "Vielleicht verschluckt", "sofort den Notruf", "nicht auf Anzeichen warten", "nichts essen oder trinken", "Sofort Notruf")]
     [InlineData("es", "Si quizá se ha tragado", "llama ya a emergencias", "sin esperar síntomas", "sin comer, beber", "Emergencias ya")]
     [InlineData("fr", "Peut-être avalé", "appelez les secours tout de suite", "sans attendre de symptômes", "ne rien manger ni boire", "secours tout de suite")]
@@ -116,6 +116,20 @@ public partial class WordsInLanguagesTests
     [MemberData(nameof(Languages))]
     public void No_caution_is_longer_than_a_glance(string language) => Assert.All(Enum.GetValues<CautionKind>(), kind =>
         Assert.InRange(Of(language).TextOf(kind).Length, 1, 245));
+
+    // “Rash: stop” leaves a reader in a hurry to guess what is meant: the condition stands in a sentence, with “if”.
+    [Fact]
+    public void English_cautions_are_whole_sentences()
+    {
+        var words = Of("en");
+        Assert.All(Enum.GetValues<CautionKind>().Select(kind => words.TextOf(kind)).Append(words.LocalRules), text =>
+            Assert.DoesNotMatch(@"(^|[.!?] )[^.:;,]{1,40}: |, come before", text));
+    }
+
+    [Fact]
+    public void The_sentence_under_the_cautions_sends_to_local_rules_and_to_licensed_people() => Assert.Equal(
+        "Follow local rules and the advice of licensed people before anything said here.",
+        Of("en").LocalRules);
 
     // A list of three in each language, from memory; Japanese joins with 、 and と, Arabic with a comma of its own and an and that has no space behind it.
     [Theory]

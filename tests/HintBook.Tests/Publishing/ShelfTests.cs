@@ -54,6 +54,7 @@ public sealed class ShelfTests : IDisposable
 
         Assert.Equal("HB7305", finding.Code.Id);
         Assert.Contains("second/", finding.Message, StringComparison.Ordinal);
+        Assert.Matches("^If no card is printed yet, write instead: https://[^ ]*/second/ If cards are printed, leave the address and rename", finding.Help);
     }
 
     [Fact]

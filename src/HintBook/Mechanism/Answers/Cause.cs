@@ -8,14 +8,21 @@ namespace HintBook.Mechanism.Answers;
 /// <summary>Why something never holds.</summary>
 /// <param name="Why">Sentences: the cause, then the way to it.</param>
 /// <param name="Help">What to write instead, at the link that is wrong.</param>
-/// <param name="AskedAt">Where something is asked for that nothing gives; null for any other cause.</param>
-internal sealed record Cause(string Why, string Help, Span? AskedAt)
+/// <param name="AskedAt">Where the cause is written: what is asked for there never comes about. Null where it is written nowhere.</param>
+/// <param name="Kind">What is to be seen at that place: <see cref="NothingGives"/>, <see cref="InACircle"/> or <see cref="NeverSo"/>.</param>
+internal sealed record Cause(string Why, string Help, Span? AskedAt, string Kind)
 {
-    /// <summary>The place where something is asked for that nothing gives, for a finding that stands elsewhere.</summary>
-    public ImmutableArray<Related> Related => AskedAt is { } at ? [new Related(at, NothingGives)] : [];
+    /// <summary>The place of the cause, for a finding that stands elsewhere. Findings of one cause have the same.</summary>
+    public ImmutableArray<Related> Related => AskedAt is { } at ? [new Related(at, Kind)] : [];
 
-    /// <summary>What is to be seen at <see cref="AskedAt"/>.</summary>
+    /// <summary>Something is asked for that nothing gives.</summary>
     public const string NothingGives = "Nothing gives what is asked for here.";
+
+    /// <summary>Something is asked for that itself waits for what it gives.</summary>
+    public const string InACircle = "What is asked for here waits, in a circle, for itself.";
+
+    /// <summary>Conditions are asked for that never hold together.</summary>
+    public const string NeverSo = "What is asked for here is never so.";
 }
 
 /// <summary>Something that asks for conditions, as far as it matters for why they never hold.</summary>
@@ -43,8 +50,17 @@ internal sealed record Asker(string Says, ImmutableArray<Clause> When, Immutable
         $"the reaction “{string.Join(", ", reaction.Changes.Select(change => $"{change.Name.Value}: {change.Position.Value}"))}”";
 
     /// <summary>Where a name is asked for: in the conditions themselves, or in what the things that are moved lie behind.</summary>
-    public Span? PlaceOf(Book book, string name) =>
-        Asks.Concat(book.Box.Names.SelectMany(named => named.Behind ?? [])).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
+    /// <param name="machine">The machine that <see cref="Moves"/> counts the variables of.</param>
+    /// <param name="name">What is asked for.</param>
+    public Span? PlaceOf(Machine machine, string name)
+    {
+        var moved = Moves.Select(variable => machine.Variables[variable].Id).ToHashSet();
+        var behind = machine.Book.Box.Names.OrderByDescending(named => moved.Contains(named.Id.Value)).SelectMany(named => named.Behind ?? []);
+        return Asks.Concat(behind).SelectMany(Flat).FirstOrDefault(one => one.Name.Value == name)?.At;
+    }
+
+    /// <summary>Where its conditions begin.</summary>
+    public Span? FirstPlace => Asks.SelectMany(Flat).FirstOrDefault()?.At;
 
     private static ImmutableArray<Condition> Needs(Book book, Step step) => step.Kind switch
     {

@@ -118,16 +118,23 @@ internal sealed class WaitingReasons
         return new(
             links.Count == 0 ? $"It waits for {Said(asked)}, which nothing in the book gives." : $"Nothing in the book gives {Said(asked)}.{Way(links)}",
             $"Write “{change}” in a stage or a move that can be made, or take it out of what {by.Says} asks for.",
-            by.PlaceOf(machine.Book, variable.Id));
+            by.PlaceOf(machine, variable.Id),
+            Cause.NothingGives);
     }
 
-    private Cause Circle(ImmutableArray<Literal> circle, IEnumerable<Asker> askers, List<string> links) => new(
-        (circle.Length == 1
+    // Whoever comes upon a circle comes upon it at another link; the place is that of the link that is written first.
+    private Cause Circle(ImmutableArray<Literal> circle, ImmutableArray<Asker> askers, List<string> links) => new(
+        (circle.All(link => Name(link) == Name(circle[0]))
             ? $"{Name(circle[0])} is behind the lock that it opens."
             : $"Each of these is behind the lock that it opens: {string.Join(" ← ", circle.Append(circle[0]).Select(Name))}.") + Way(links),
         $"Let something else give {Words.List(circle.Take(MostNamed).Select(Said), "or")}, "
             + $"or take that out of what {Words.List(askers.Select(asker => asker.Says).Distinct().Take(MostNamed), "or")} asks for.",
-        null);
+        // Each link is asked for by what gives the one before it.
+        Enumerable.Range(0, circle.Length).Select(link => (Asked: circle[link], By: askers[(link + circle.Length - 1) % circle.Length]))
+            .OrderBy(link => link.Asked.Variable).ThenBy(link => link.Asked.Accepts)
+            .Select(link => link.By.PlaceOf(machine, machine.Variables[link.Asked.Variable].Id))
+            .FirstOrDefault(),
+        Cause.InACircle);
 
     private Cause NeverTogether(ImmutableArray<Asker> askers, string it, List<string> links)
     {
@@ -146,7 +153,8 @@ internal sealed class WaitingReasons
             enders.Length == 0
                 ? $"Correct what {by} asks for."
                 : $"Look at {Words.List(enders, "and at")}: let it take nothing of that away, let something bring it back, or correct what {by} asks for.",
-            null);
+            askers[0].FirstPlace,
+            Cause.NeverSo);
     }
 
     // What takes away one of the things that are asked for together.

@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Text;
 
 namespace HintBook.Reading.Folder;
 
-/// <summary>The author's folder: the only door through which the book's files come in. Nothing outside it is ever read.</summary>
+/// <summary>The author's folder: the only door through which the book's files come in. No file outside it is ever opened.</summary>
 public sealed class BookFolder
 {
     /// <summary>The largest text file, in bytes: room for 2,000 pages of prose.</summary>
@@ -31,8 +32,8 @@ public sealed class BookFolder
     {
         var root = Path.GetFullPath(path);
         var problem =
-            File.Exists(root) ? FolderFindings.FileInsteadOfFolder(path)
-            : !Directory.Exists(root) ? FolderFindings.NoFolder(path)
+            File.Exists(root) ? FolderFindings.FileInsteadOfFolder(path, BookAround(path, root))
+            : !Directory.Exists(root) ? FolderFindings.NoFolder(path, IsBook(Path.GetDirectoryName(root)), BooksIn(Path.GetDirectoryName(root)))
             : File.Exists(Path.Combine(root, "book.yaml")) ? null
             : WithoutBook(path, root);
         if (problem is null)
@@ -222,11 +223,45 @@ public sealed class BookFolder
     {
         try
         {
-            return FolderFindings.NoBook(path, [.. Entries(root).Take(20)]);
+            return FolderFindings.NoBook(path, [.. Entries(root).Take(20)], BookAround(path, root), BooksIn(root));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return FolderFindings.Unreadable(SourceFile.Unread("book.yaml").Top, path, failure);
+        }
+    }
+
+    private static bool IsBook(string? folder) => folder is not null && File.Exists(Path.Combine(folder, "book.yaml"));
+
+    // A stage's file, or the folder of the stages, was named in place of the book.
+    private static string? BookAround(string path, string root)
+    {
+        var steps = 0;
+        for (var folder = Path.GetDirectoryName(root); folder is not null && steps < 2; folder = Path.GetDirectoryName(folder), steps++)
+        {
+            if (IsBook(folder))
+                return Path.IsPathRooted(path) ? folder : Path.GetRelativePath(Directory.GetCurrentDirectory(), folder);
+        }
+
+        return null;
+    }
+
+    // Where nothing was found, names alone are looked at, so that a finding can say what may have been meant. No file there is opened.
+    private static ImmutableArray<string> BooksIn(string? folder)
+    {
+        try
+        {
+            return folder is null || !Directory.Exists(folder)
+                ? []
+                :
+                [
+                    .. Directory.EnumerateDirectories(folder).Take(MostFiles).Where(IsBook)
+                        .Select(book => Path.GetFileName(book)).Order(StringComparer.Ordinal),
+                ];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [];
         }
     }
 

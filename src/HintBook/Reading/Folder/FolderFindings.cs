@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Text;
 using HintBook.Text;
 
@@ -22,19 +23,49 @@ internal static class FolderFindings
 
     private static Span Book => SourceFile.Unread("book.yaml").Top;
 
-    public static Finding NoFolder(string path) => NoFolderCode.At(Book, $"There is no folder “{path}”.",
-        "Check the name, or start a new book there with “hintbook begin”.");
+    /// <summary>A folder that isn't there.</summary>
+    /// <param name="path">The folder as it was named.</param>
+    /// <param name="around">Whether the folder that it would lie in is itself a book.</param>
+    /// <param name="books">The names of the books that lie where it would lie.</param>
+    public static Finding NoFolder(string path, bool around, ImmutableArray<string> books)
+    {
+        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(path));
+        var beside = path[..path.LastIndexOf(name, StringComparison.Ordinal)];
+        return NoFolderCode.At(
+            SourceFile.Unread(path).Top,
+            $"There is no folder “{path}”.",
+            around ? $"The folder in which it is looked for is a book itself. {Instead(beside.Length == 0 ? "." : beside)}"
+            : Text.Nearest.To(name, books) is { } near ? Instead(beside + near)
+            : books is [] ? $"Go to the folder in which your book lies, or start a new book: hintbook begin {Typed(path)}"
+            : $"There {(books.Length == 1 ? "is a book" : "are books")} beside it: {Named(books, beside)}. Write one of these names, "
+                + $"or start a new book: hintbook begin {Typed(path)}");
+    }
 
-    public static Finding FileInsteadOfFolder(string path) => FileInsteadOfFolderCode.At(Book, $"“{path}” is a file; a book is a folder.",
-        "Name the folder that holds book.yaml.");
+    /// <summary>A file that was named in place of a folder.</summary>
+    /// <param name="path">The file as it was named.</param>
+    /// <param name="folder">The folder of a book that the file belongs to, as it would be named; null where there is none.</param>
+    public static Finding FileInsteadOfFolder(string path, string? folder) => FileInsteadOfFolderCode.At(
+        SourceFile.Unread(path).Top,
+        $"“{path}” is a file; a book is a folder.",
+        folder is null ? "Name the folder that holds book.yaml." : Instead(folder));
 
-    public static Finding NoBook(string path, IEnumerable<string> found)
+    /// <summary>A folder that holds no book.yaml.</summary>
+    /// <param name="path">The folder as it was named.</param>
+    /// <param name="found">The names of what it holds.</param>
+    /// <param name="above">The folder of the book that it is a part of, as it would be named; null where it is in none.</param>
+    /// <param name="books">The names of the books that lie in it.</param>
+    public static Finding NoBook(string path, IReadOnlyList<string> found, string? above, ImmutableArray<string> books)
     {
         var near = found.Where(name => name.StartsWith("book.", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal).FirstOrDefault(IsNearlyBook);
-        return NoBookCode.At(Book, $"The folder “{path}” holds no book.yaml.",
-            near is null ? "Name another folder, or start a new book there with “hintbook begin”."
-            : IsRich(near) ? $"“{near}” is a word processor's file. {PlainText} Name it “book.yaml”."
-            : $"Rename “{near}” to “book.yaml”.");
+        return NoBookCode.At(
+            SourceFile.Unread(path).Top,
+            $"The folder “{path}” holds no book.yaml.",
+            near is not null && IsRich(near) ? $"“{near}” is a word processor's file. {PlainText} Name it “book.yaml”."
+            : near is not null ? $"Rename “{near}” to “book.yaml”."
+            : above is not null ? $"It is a part of a book. {Instead(above)}"
+            : books is not [] ? $"There {(books.Length == 1 ? "is a book" : "are books")} in it: {Named(books, path)}. Write one of these names."
+            : found is [] ? $"It is empty. To start a new book in it, type: hintbook begin {Typed(path)}"
+            : "Write the name of the folder in which your book.yaml lies, or start a new book: hintbook begin my-box");
     }
 
     public static Finding WordProcessor(string path, string kind) => WordProcessorCode.At(
@@ -107,7 +138,20 @@ internal static class FolderFindings
         $"“{named.Value}” leads out of the folder “{folder}”.",
         $"Copy the file into “{folder}” and write its name alone, with forward slashes for folders inside it.");
 
+    private const int MostNamed = 5;
+
     private const string PlainText = "Open it in the word processor, choose “Save as”, and there plain text (.txt) and UTF-8.";
+
+    // As it is typed behind a command: a name with a space wants quotes.
+    private static string Typed(string path) => path.Contains(' ') ? $"\"{path}\"" : path;
+
+    private static string Instead(string path) => $"Write instead: {Typed(path)}{(path == "." ? " (a dot is the folder that you are in)" : "")}";
+
+    private static string Named(ImmutableArray<string> books, string before)
+    {
+        var names = books.Take(MostNamed).Select(name => $"“{(before.Length == 0 ? name : Path.Combine(before, name))}”");
+        return Words.List(books.Length > MostNamed ? names.Append("others") : names);
+    }
 
     // BOOK.YAML, book.yml, book.yaml.txt, book.txt, and what word processors make of it; not book.fr.yaml.
     private static bool IsNearlyBook(string name) =>

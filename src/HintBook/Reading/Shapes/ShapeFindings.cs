@@ -43,7 +43,7 @@ internal sealed partial class ShapeFindings(OwnWords own)
     public Finding Missing(Span at, Field field, FieldsShape shape) => MissingCode.At(
         at,
         $"The entry “{field.Key}” is missing.",
-        $"Write “{field.Key}: …” with {Wanted(field.Shape)}. It means: {char.ToLowerInvariant(field.Says[0])}{field.Says[1..]}");
+        $"Write “{field.Key}: …” with {Wanted(field.Shape)}. {field.Says}");
 
     public Finding WrongKind(YamlNode node, string key, Shape shape) => WrongKindCode.At(
         node.At,
