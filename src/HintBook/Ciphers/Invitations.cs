@@ -36,6 +36,13 @@ internal static partial class Invitations
         return NumberWords.In(clue).Any(word => !times.Any(time => time.Written.Contains(word.Read, StringComparison.Ordinal)));
     }
 
+    /// <summary>Whether figures stand in it that aren't those of a date with its month in letters.</summary>
+    public static bool HasFiguresBesideDates(string clue)
+    {
+        var dates = Dates.In(clue).Where(date => date.Written.Any(char.IsLetter)).ToArray();
+        return TextPieces.Figures(clue).Any(figures => !dates.Any(date => date.Written.Contains(figures, StringComparison.Ordinal)));
+    }
+
     /// <summary>Whether it says to add up.</summary>
     public static bool ToAdd(string clue) => Adding().IsMatch(clue);
 
@@ -76,7 +83,7 @@ internal static partial class Invitations
     public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
 
     private const string Extreme =
-        "(?:smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest|lowest|highest|shortest|tallest|youngest|eldest|oldest)";
+        "(?:cheapest|dearest|smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest|lowest|highest|shortest|tallest|youngest|eldest|oldest)";
 
     private const RegexOptions Options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
 
@@ -94,7 +101,8 @@ internal static partial class Invitations
         + "|(?:from|with|at|by|after|before|to) (?:the |their |your )?" + Extreme + "|" + Extreme
         + @",?(?: \w+)? (?:first|last|to|before|leads?|comes?|goes|begins?|ends?)|by (?:size|age|height|rank)|line up|lined up"
         + "|der (?:Größe|Reihe) nach|sortier\\w*|aufsteigend|absteigend|kleinsten?|größten?|par ordre|en ordre|croissante?|décroissante?|plus petit|plus grand"
-        + @"|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順",
+        + @"|(?:zu |an|ge)ordne[nt]|nach (?:dem|der) (?:Preis|Alter|Gewicht|Größe|Höhe|Länge)|rang(?:er|ez|és|ées)|du (?:plus|moins) \w+ au (?:plus|moins)"
+        + @"|del (?:más|menos) \w+ al|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順",
         Options)]
     private static partial Regex Sorting();
 
@@ -103,13 +111,13 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|(?<!lined? )up the \w+"
-        + @"|aufsteigend|kleinsten?|croissante?|plus petit|menor)\b|小さい順",
+        + @"|cheapest|aufsteigend|kleinsten?|billigsten?|croissante?|plus petit|du moins|menor)\b|小さい順",
         Options)]
     private static partial Regex Up();
 
     [GeneratedRegex(
         @"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most"
-        + @"|absteigend|größten?|décroissante?|plus grand|mayor)\b|大きい順",
+        + @"|dearest|absteigend|größten?|teuersten?|décroissante?|plus grand|du plus|mayor)\b|大きい順",
         Options)]
     private static partial Regex Down();
 

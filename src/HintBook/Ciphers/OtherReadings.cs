@@ -26,7 +26,7 @@ internal static class OtherReadings
     private static readonly Dictionary<string, Func<string, bool>> Tried = new()
     {
         [NumberWords.Read.Name] = Invitations.HasNumbersBesideTimes,
-        [Figures.InText.Name] = _ => true,
+        [Figures.InText.Name] = Invitations.HasFiguresBesideDates,
         [Figures.WordLengths.Name] = Invitations.ToMeasureWords,
         [Figures.WordsInLines.Name] = Invitations.ToCount,
         [NumberWords.Count.Name] = Invitations.ToCount,

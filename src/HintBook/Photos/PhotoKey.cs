@@ -35,6 +35,9 @@ public readonly record struct PhotoKey(string Hex)
     /// </summary>
     public string PathOf(int width) => $"pictures/{Hex[..NameLength]}-{width}w.jpg";
 
+    /// <summary>The file in a folder of developed photos that says which pictures this one has there.</summary>
+    public string RecordIn(string cache) => Path.Combine(cache, Hex + ".txt");
+
     /// <summary>The file of a drawn mark, relative to the site.</summary>
     public string PathOfDrawing() => $"pictures/{Hex[..NameLength]}-mark.svg";
 

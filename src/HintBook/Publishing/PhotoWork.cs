@@ -57,7 +57,7 @@ internal static class PhotoWork
             writer.Disk.Write(Path.Combine(cache, Path.GetFileName(file.Path)), content);
         }
 
-        writer.Disk.Write(RecordOf(photo.Plan.Key, cache), Encoding.UTF8.GetBytes(PictureRecord.Of(pictures).Write()));
+        writer.Disk.Write(photo.Plan.Key.RecordIn(cache), Encoding.UTF8.GetBytes(PictureRecord.Of(pictures).Write()));
         return findings;
     }
 
@@ -66,7 +66,7 @@ internal static class PhotoWork
     {
         try
         {
-            if (!File.Exists(RecordOf(plan.Key, cache)) || PictureRecord.Read(File.ReadAllText(RecordOf(plan.Key, cache)), plan.Key) is not { } record)
+            if (!File.Exists(plan.Key.RecordIn(cache)) || PictureRecord.Read(File.ReadAllText(plan.Key.RecordIn(cache)), plan.Key) is not { } record)
                 return null;
             if (!record.Picture.Files.SequenceEqual(plan.Picture.Files))
                 return null;
@@ -87,12 +87,9 @@ internal static class PhotoWork
 
     private static IEnumerable<(string Path, string Digest)> DigestsOf(BookPhoto photo, string cache)
     {
-        var (plan, record) = (photo.Plan, RecordOf(photo.Plan.Key, cache));
+        var (plan, record) = (photo.Plan, photo.Plan.Key.RecordIn(cache));
         if (plan.Picture.Drawing is { } drawing)
             return [(plan.Picture.Largest.Path, Convert.ToHexStringLower(SHA256.HashData(SvgWriter.Write(drawing))))];
         return File.Exists(record) && PictureRecord.Read(File.ReadAllText(record), plan.Key) is { } kept ? kept.Digests : [];
     }
-
-    /// <summary>The file in a cache that says which pictures a photo has there.</summary>
-    public static string RecordOf(PhotoKey key, string cache) => Path.Combine(cache, key.Hex + ".txt");
 }

@@ -25,7 +25,7 @@ internal sealed class PhotosAhead(string cache) : IDisposable
     public void Begin(Book book, BookFolder folder, BookMedia media)
     {
         var photos = media.Photos.DistinctBy(photo => photo.Plan.Key)
-            .Where(photo => photo.Plan.Picture.Drawing is null && !File.Exists(PhotoWork.RecordOf(photo.Plan.Key, cache)))
+            .Where(photo => photo.Plan.Picture.Drawing is null && !File.Exists(photo.Plan.Key.RecordIn(cache)))
             .Take(Most)
             .ToArray();
         working = Task.Run(() =>

@@ -32,7 +32,8 @@ internal sealed partial class OpeningHours(SearchLanguage language)
         return days > 1;
     }
 
-    /// <summary>Whether a place stands in a timetable: beside another time of the day in its sentence, or beside words of trains, shops and meals.</summary>
+    /// <summary>Whether a place stands in a timetable: beside another time of the day in its sentence, as one end of a span, or beside words of trains,
+    /// shops and meals.</summary>
     public bool IsTimetable(string source, in Mention mention)
     {
         var (start, end) = Sentence(source, mention.Start);
@@ -42,6 +43,12 @@ internal sealed partial class OpeningHours(SearchLanguage language)
         {
             var (from, to) = (start + match.Index, start + match.Index + match.Length);
             if ((to <= mention.Start || from >= mention.End) && !told.SequenceEqual(sentence.Slice(match.Index, match.Length)))
+                return true;
+        }
+
+        foreach (var match in Span().EnumerateMatches(sentence))
+        {
+            if (mention.Start >= start + match.Index && mention.Start <= start + match.Index + match.Length)
                 return true;
         }
 
@@ -81,6 +88,14 @@ internal sealed partial class OpeningHours(SearchLanguage language)
         10_000)]
     private static partial Regex Clock();
 
+    // From one hour to another: a clock that is to be set seldom has two.
+    [GeneratedRegex(
+        @"\b(from|between|von|zwischen|desde|entre)\s[^.!?,;\n]{1,25}\s(to|till|until|and|bis|und|hasta|y|et)\s|\bde\s[^.!?,;\n]{1,25}\sheures?\sà\s"
+        + @"|\bمن\s[^.،\n]{1,25}\s(حتى|إلى)\s|時[^。]{0,4}から",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
+        10_000)]
+    private static partial Regex Span();
+
     private static string[] TimetableOf(string code) => code switch
     {
         "en" =>
@@ -111,10 +126,16 @@ internal sealed partial class OpeningHours(SearchLanguage language)
     private static (string[], string[]) Of(string code) => code switch
     {
         "en" => (
-            ["opening hours", "opening times", "is open from", "are open from", "we open", "we close", "office hours", "by appointment", "visiting hours"],
+            [
+                "opening hours", "opening times", "is open from", "are open from", "we open", "we close", "office hours", "by appointment", "visiting hours",
+                "on mondays", "on tuesdays", "on wednesdays", "on thursdays", "on fridays", "on saturdays", "on sundays",
+            ],
             ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]),
         "de" => (
-            ["öffnungszeit", "geöffnet", "sprechzeit", "sprechstunde", "nach vereinbarung", "erreichbar", "besuchszeit", "wir öffnen", "wir schließen"],
+            [
+                "öffnungszeit", "geöffnet", "sprechzeit", "sprechstunde", "nach vereinbarung", "erreichbar", "besuchszeit", "wir öffnen", "wir schließen",
+                "montags", "dienstags", "mittwochs", "donnerstags", "freitags", "samstags", "sonntags",
+            ],
             ["Mo ", "Di ", "Mi ", "Do ", "Fr ", "Sa ", "Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag", "Sonntag"]),
         "fr" => (
             [
@@ -123,11 +144,14 @@ internal sealed partial class OpeningHours(SearchLanguage language)
             ],
             ["lundi", "mardi", "mercredi", "jeudi", "vendredi", "samedi", "dimanche"]),
         "es" => (
-            ["horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos", "cerramos"],
+            [
+                "horario", "abierto de", "abierta de", "abre de", "abrimos", "cita previa", "atendemos", "cerramos",
+                "los lunes", "los martes", "los miércoles", "los jueves", "los viernes", "los sábados", "los domingos",
+            ],
             ["lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"]),
         "ja" => (["営業", "開館", "定休", "受付", "開店", "まで開い", "閉まり", "閉店"], ["月曜", "火曜", "水曜", "木曜", "金曜", "土曜", "日曜"]),
         "ar" => (
-            ["ساعات العمل", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", " نفتح", " نغلق"],
+            ["ساعات العمل", "أوقات استقبال", "مواعيد", "مفتوح من", "مفتوحة من", "تفتح من", "أوقات الدوام", "يفتح من", " نفتح", " نغلق"],
             ["الأحد", "الاثنين", "الثلاثاء", "الأربعاء", "الخميس", "الجمعة", "السبت"]),
         _ => ([], []),
     };

@@ -92,6 +92,21 @@ public class ClockTimesTests
     [InlineData("Set it to 10:45.")]
     public void A_time_at_one_place_is_told_once(string text) => Assert.Equal(Sureness.Sure, Assert.Single(Mentions("en", "10:45", text)).Sureness);
 
+    [Theory]
+    [InlineData("en", "4:45", "You find us here from ten to a quarter to five.")]
+    [InlineData("en", "4:45", "The yard sale runs on Saturdays until a quarter to five.")]
+    [InlineData("de", "4:45", "Werkstattverkauf samstags von zehn bis Viertel vor fünf.")]
+    [InlineData("es", "4:45", "El taller recibe los sábados hasta las cinco menos cuarto.")]
+    [InlineData("ar", "3:30", "أوقات استقبال الزبائن من العاشرة صباحاً حتى الثالثة والنصف عصراً.")]
+    public void Hours_at_which_somebody_is_there_are_at_most_a_doubt(string language, string code, string text) =>
+        Assert.DoesNotContain(Mentions(language, code, text), mention => mention.Sureness == Sureness.Sure);
+
+    [Theory]
+    [InlineData("en", "4:45", "Turn the hands to a quarter to five.")]
+    [InlineData("de", "4:45", "Stell die Zeiger auf Viertel vor fünf.")]
+    public void Hands_that_are_set_are_told_for_sure(string language, string code, string text) =>
+        Assert.Contains(Mentions(language, code, text), mention => mention.Sureness == Sureness.Sure);
+
     private static IReadOnlyList<Mention> Mentions(string language, string code, string text) =>
         new Finder(Hidden.Of(("clock", SecretKind.Answer, [code])), language).In(text);
 

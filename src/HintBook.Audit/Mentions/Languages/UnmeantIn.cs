@@ -27,7 +27,8 @@ internal sealed record UnmeantIn(
         + "another hint, internet, connection, e-mail, email, download, scroll",
         "mr mrs ms miss dr sir madam",
         "",
-        "opening hours, opening times, open from, we are open, office hours, by appointment, we open, we close, trains leave, call us, ring us, phone us",
+        "opening hours, opening times, open from, we are open, office hours, by appointment, we open, we close, "
+        + "on mondays, on tuesdays, on wednesdays, on thursdays, on fridays, on saturdays, on sundays, trains leave, call us, ring us, phone us",
         "mon tue wed thu fri sat sun monday tuesday wednesday thursday friday saturday sunday")
     {
         Topics =
@@ -47,7 +48,7 @@ internal sealed record UnmeantIn(
         + "verbindung, e-mail, herunterladen, scrollen",
         "herr herrn frau familie dr fräulein",
         "",
-        "öffnungszeit, geöffnet, sprechzeit, wir öffnen, wir schließen, züge fahren, "
+        "öffnungszeit, geöffnet, sprechzeit, wir öffnen, wir schließen, züge fahren, montags, dienstags, mittwochs, donnerstags, freitags, samstags, sonntags, "
         + "nach vereinbarung, sprechstunde, besuchszeit, rufen sie, ruft uns, anrufen",
         "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag")
     {
@@ -83,7 +84,8 @@ internal sealed record UnmeantIn(
         + "correo electrónico",
         "señor señora don doña sr sra",
         "",
-        "horario, abierto de, abierta de, abre de, abrimos, cerramos, trenes salen, cita previa, no llame, llámenos, llame a, teléfono",
+        "horario, los lunes, los martes, los miércoles, los jueves, los viernes, los sábados, los domingos, "
+        + "abierto de, abierta de, abre de, abrimos, cerramos, trenes salen, cita previa, no llame, llámenos, llame a, teléfono",
         "lunes martes miércoles jueves viernes sábado domingo")
     {
         Topics =
@@ -99,7 +101,7 @@ internal sealed record UnmeantIn(
         "هذه الصفحة, الشاشة, الموقع, المتصفح, انقر, التلميح التالي, الإنترنت",
         "السيد السيدة الشيخ الأستاذ",
         "بن ابن بنت",
-        "ساعات العمل, مفتوحة من, تنطلق القطارات, مفتوح من, أوقات الدوام, يفتح من, تتصل, اتصل",
+        "ساعات العمل, أوقات استقبال, مواعيد, مفتوحة من, تنطلق القطارات, مفتوح من, أوقات الدوام, يفتح من, تتصل, اتصل",
         "الأحد الاثنين الثلاثاء الأربعاء الخميس الجمعة السبت")
     {
         Topics =

@@ -45,7 +45,12 @@ internal static class Dates
 
     /// <summary>Whether a text names a month in English: who writes so may put the month before the day.</summary>
     public static bool MayHaveMonthFirst(string written) => Array.TrueForAll(Token.In(written), token => !MonthOf.TryGetValue(token.Text, out var month)
-        || Months[month - 1].Split(' ').Take(2).Contains(token.Text, StringComparer.Ordinal) || token.Text is "sept") && written.Any(char.IsLetter);
+        || Months[month - 1].Split(' ').Take(2).Contains(token.Text, StringComparer.Ordinal) || token.Text is "sept")
+        && written.Any(char.IsLetter) && !HasDayWithPoint(written);
+
+    // “9. August” is German, though the month is called the same in English.
+    private static bool HasDayWithPoint(string written) =>
+        written.IndexOf(". ", StringComparison.Ordinal) is > 0 and var point && char.IsDigit(written[point - 1]);
 
     /// <summary>Every date in a text, in order.</summary>
     public static IEnumerable<WrittenDate> In(string text)

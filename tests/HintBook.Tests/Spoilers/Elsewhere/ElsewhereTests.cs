@@ -18,8 +18,9 @@ public class ElsewhereTests(ITestOutputHelper output)
         ["tuning"] = ([0.936, 0.979, 0.966, 0.995, 0.929], 0.957, 0.992, 0),
         // Written by us before the classes were mended that they stand for. Half of the books of the last three rounds were never tuned on.
         ["ours"] = ([0.893, 0.925, 0.946, 0.97, 0.931], 0.928, 0.963, 0),
-        // What the last nine gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
-        ["held-out"] = ([0.985, 0.93, 0.97, 0.955, 0.92], 0.96, 0.955, 1),
+        // What the last nine gave when they were first run, but for two errors on opening hours, which are mended; the aims are .97, .95, .97, .95, .92,
+        // .95 and .97, and no error. Their authors were asked for innocent lines that use the words of the box in another sense.
+        ["held-out"] = ([0.954, 0.94, 0.97, 0.995, 0.775], 0.93, 0.885, 0),
     };
 
     [Theory]
