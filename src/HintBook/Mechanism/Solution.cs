@@ -78,13 +78,13 @@ public sealed record StageAnswer
     public required Claim Reachable { get; init; }
 
     /// <summary>Stages done on every way there, in the author's order: all moves of theirs made.</summary>
-    public required Subset<string> CertainBefore { get; init; }
+    public required ChosenSet<string> CertainBefore { get; init; }
 
     /// <summary>Things in hand at some time, and facts known, on every way there.</summary>
-    public required Subset<string> Facts { get; init; }
+    public required ChosenSet<string> Facts { get; init; }
 
     /// <summary>Positions other than the shipped ones attained at some time on every way there.</summary>
-    public required Subset<Placed> Attained { get; init; }
+    public required ChosenSet<Placed> Attained { get; init; }
 
     /// <summary>Whether nothing else is certain; otherwise there may be more that is.</summary>
     public required bool Exact { get; init; }

@@ -172,7 +172,7 @@ public sealed class Solver
         return new(machine.Variables[v].Id, machine.Variables[v].Positions[position]);
     }
 
-    private (Subset<string> Facts, Subset<Placed> Attained) Gains(Bits known)
+    private (ChosenSet<string> Facts, ChosenSet<Placed> Attained) Gains(Bits known)
     {
         var (gained, placed) = (new Bits(variables.Length), new Bits(places.Length));
         foreach (var number in known.Members().Where(number => number >= machine.Acts.Length))
@@ -250,7 +250,7 @@ public sealed class Solver
 
         return solution with
         {
-            Bottlenecks = [.. new Subset<string>(stages, certain)],
+            Bottlenecks = [.. new ChosenSet<string>(stages, certain)],
             Shortcuts = shortcuts.ToImmutable(),
             NoOtherShortcuts = open.Count == 0 ? new Claim.Proved([]) : new Claim.NotProved($"of {Words.List(open)} it isn't known"),
         };
@@ -267,13 +267,13 @@ public sealed class Solver
     }
 
     // Whoever tries all settings knows the code without having been told.
-    private IEnumerable<string> Skipped(ExplorationResult result, Code code)
+    private ChosenSet<string> Skipped(ExplorationResult result, Code code)
     {
         var variable = Array.FindIndex([.. machine.Variables], v => v.Id == code.Id.Value);
         if (result.Way is null || machine.Refused is not null)
             return [];
         var told = Explore((machine with { Start = machine.Start.SetItem(variable, 1) }).AtRest());
-        return told.Exact ? new Subset<string>(stages, CertainStages(result.BeforeGoal).Without(CertainStages(told.BeforeGoal))) : [];
+        return told.Exact ? new ChosenSet<string>(stages, CertainStages(result.BeforeGoal).Without(CertainStages(told.BeforeGoal))) : [];
     }
 
     private (Widest Widest, Orders Orders) Counts(ExplorationResult result)

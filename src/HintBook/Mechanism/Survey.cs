@@ -38,13 +38,13 @@ public sealed record StageSurvey
     public required ImmutableArray<ImmutableArray<string>> OpensAfter { get; init; }
 
     /// <summary>The stages that have been done on every way to this one, in the author's order.</summary>
-    public required Subset<string> CertainBefore { get; init; }
+    public required ChosenSet<string> CertainBefore { get; init; }
 
     /// <summary>Things in hand at some time, and facts and codes known, on every way to it; there may be more unless <see cref="Exact"/>.</summary>
-    public Subset<string> Gained { get; init; } = [];
+    public ChosenSet<string> Gained { get; init; } = [];
 
     /// <summary>Positions other than the shipped ones that were attained on every way to it; there may be more unless <see cref="Exact"/>.</summary>
-    public Subset<Placed> Attained { get; init; } = [];
+    public ChosenSet<Placed> Attained { get; init; } = [];
 
     /// <summary>Whether nothing else is certain before it.</summary>
     public bool Exact { get; init; }

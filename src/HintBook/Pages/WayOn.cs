@@ -12,7 +12,7 @@ namespace HintBook.Pages;
 /// <param name="Besides">Stages that don't hang on it and are open by then, nearest first; not all where there are many.</param>
 /// <param name="IsLast">Whether it ends the box.</param>
 internal sealed record WayOn(
-    Subset<string> Before, ImmutableArray<string> Next, ImmutableArray<string> Joined, ImmutableArray<string> Besides, bool IsLast)
+    ChosenSet<string> Before, ImmutableArray<string> Next, ImmutableArray<string> Joined, ImmutableArray<string> Besides, bool IsLast)
 {
     // More would be a list to search through; the front page has the rest.
     private const int MostBesides = 12;

@@ -48,7 +48,7 @@ public class VeilTests
             },
         };
         var survey = A.Survey(book, ("lid", "first"));
-        var of = survey.Stages["lid"] with { CertainBefore = trayBefore ? (Subset<string>)["first"] : [] };
+        var of = survey.Stages["lid"] with { CertainBefore = trayBefore ? (ChosenSet<string>)["first"] : [] };
         return Sites.StagePage(Sites.Plan(book, survey with { Stages = survey.Stages.SetItem("lid", of) }), "lid").QuerySelectorAll(".veiled").Length;
     }
 }

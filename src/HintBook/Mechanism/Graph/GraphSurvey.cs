@@ -21,7 +21,7 @@ internal static class GraphSurvey
         var before = new BigInteger[stages.Length];
         var behind = new BigInteger[stages.Length];
         ImmutableArray<string> ids = [.. stages.Select(stage => stage.Id.Value)];
-        var certainBefore = new Subset<string>[stages.Length];
+        var certainBefore = new ChosenSet<string>[stages.Length];
         for (var i = 0; i < stages.Length; i++)
         {
             var proved = Sum(answers[i].CertainBefore.Select(id => graph.StageNumbers[id]), stages.Length);

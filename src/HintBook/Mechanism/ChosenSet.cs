@@ -6,17 +6,17 @@ using HintBook.Mechanism.Answers;
 namespace HintBook.Mechanism;
 
 /// <summary>
-/// Some items of a list, in its order. Many subsets share the list; each takes one bit for an item of it, so that what is certain before each of
+/// Some items of a list, in its order. Many such sets share the list; each takes one bit for an item of it, so that what is certain before each of
 /// thousands of stages stays small.
 /// </summary>
 /// <typeparam name="T">The items.</typeparam>
-[CollectionBuilder(typeof(Subset), nameof(Subset.Of))]
-public sealed class Subset<T> : IReadOnlyCollection<T>
+[CollectionBuilder(typeof(ChosenSet), nameof(ChosenSet.Of))]
+public sealed class ChosenSet<T> : IReadOnlyCollection<T>
 {
     private readonly ImmutableArray<T> all;
     private readonly Bits members;
 
-    internal Subset(ImmutableArray<T> all, Bits members) => (this.all, this.members, Count) = (all, members, members.Count());
+    internal ChosenSet(ImmutableArray<T> all, Bits members) => (this.all, this.members, Count) = (all, members, members.Count());
 
     /// <summary>How many items it has.</summary>
     public int Count { get; }
@@ -31,10 +31,10 @@ public sealed class Subset<T> : IReadOnlyCollection<T>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }
 
-/// <summary>Makes subsets from what is written in brackets.</summary>
-public static class Subset
+/// <summary>Makes sets from what is written in brackets.</summary>
+public static class ChosenSet
 {
-    /// <summary>A subset that is the whole of a list of its own.</summary>
+    /// <summary>A set that is the whole of a list of its own.</summary>
     /// <param name="items">The list.</param>
-    public static Subset<T> Of<T>(ReadOnlySpan<T> items) => new([.. items], Bits.All(items.Length));
+    public static ChosenSet<T> Of<T>(ReadOnlySpan<T> items) => new([.. items], Bits.All(items.Length));
 }
