@@ -67,7 +67,7 @@ internal sealed class WebKit : IEngine
         using var request = new HttpRequestMessage(how, what) { Content = how == HttpMethod.Post ? JsonContent.Create(with ?? new { }) : null };
         // The driver answers no request whose length isn't said beforehand.
         if (request.Content is { } content)
-            await content.LoadIntoBufferAsync();
+            await content.LoadIntoBufferAsync(patience);
         using var answer = await http.SendAsync(request, patience);
         var value = (await answer.Content.ReadFromJsonAsync<JsonElement>(patience)).GetProperty("value");
         return answer.IsSuccessStatusCode ? value : throw new InvalidOperationException($"{how} {what}: {value}");
@@ -149,9 +149,9 @@ internal sealed class WebKit : IEngine
             {
                 return await Ask(http, HttpMethod.Post, session + "execute/sync", new { script = body, args = arguments }, patience.Token);
             }
-            catch (OperationCanceledException) when (patience.IsCancellationRequested)
+            catch (OperationCanceledException late) when (patience.IsCancellationRequested)
             {
-                throw new InvalidOperationException($"The page doesn't answer: {body}");
+                throw new InvalidOperationException($"The page doesn't answer: {body}", late);
             }
         }
 
