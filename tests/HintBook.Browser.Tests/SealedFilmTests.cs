@@ -22,7 +22,7 @@ public sealed class SealedFilmTests(ReadingRoom room) : IDisposable
         Assert.Null(await reader.Page.Locator("video").First.GetAttributeAsync("src"));
         await reader.Page.Locator("[data-film-open]").First.ClickAsync();
         await reader.Page.WaitForFunctionAsync(
-            "() => { const video = document.querySelector('video'); return video.textTracks.length === 1 && video.readyState >= 2; }");
+            "() => { const video = document.querySelector('video'); return video.textTracks[0]?.cues?.length === 1 && video.readyState >= 2; }");
 
         var played = await reader.Page.EvaluateAsync<System.Text.Json.JsonElement>(
             """
@@ -68,11 +68,11 @@ public sealed class SealedFilmTests(ReadingRoom room) : IDisposable
         await book!.Scan(reader, "plover", book.BoxCard);
         await Assertions.Expect(reader.Page.Locator("html[data-kept=kept]")).ToBeAttachedAsync();
         await Play(reader);
-        await reader.Page.WaitForFunctionAsync(
+        await reader.Until(
             """
             async () => {
               const [name, , count] = document.querySelector("video").dataset.sealedFilm.split(" "), last = `p/${name}-${count - 1}.js`;
-              return (await caches.keys()).length && !!await caches.match(new URL(last, location.href));
+              return (await caches.keys()).length > 0 && !!await caches.match(new URL(last, location.href));
             }
             """);
 
