@@ -53,7 +53,7 @@ public class EngineMemoryTests(ReadingRoom room, EngineRoom engines)
             Assert.Equal([SmallBook.TitleOf("plover")], await visitor.StageLinks("[data-way-done]"));
         }
 
-        Directory.Delete(profile, recursive: true);
+        await Wait.Removed(profile);
     }
 
     // Firefox gives each file a store of its own; WebKit gives all of them one.

@@ -133,6 +133,7 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
         await reader.Page.EvaluateAsync("() => { window.isBefore = true; }");
         await Scan(reader, site.PageOf("plover"), edition.Codes!.OfBox(edition.Read().Kept!["002"]!));
         await reader.Page.WaitForFunctionAsync("() => !window.isBefore");
+        await Opened(reader);
         await Answered("2846", "5173");
         await reader.Open("solution.html");
         await reader.OpenAll();
@@ -168,6 +169,18 @@ public sealed class SealedTests(ReadingRoom room) : IDisposable
 
         await Opened(reader);
         Assert.Equal(SmallBook.TitleOf("plover"), await reader.Page.Locator("h1").TextContentAsync());
+    }
+
+    [Fact]
+    public async Task A_fold_that_was_open_before_the_code_came_is_filled()
+    {
+        var site = Sealed("folds open early");
+        await using var reader = await room.Seat(site, new());
+        await reader.OpenStage("plover");
+        await reader.OpenAll();
+        await reader.Page.EvaluateAsync("code => { location.hash = code; }", $"{BoxCode()}");
+
+        await Assertions.Expect(reader.Page.GetByText(SmallBook.Clue("plover"))).ToBeVisibleAsync();
     }
 
     [Fact]

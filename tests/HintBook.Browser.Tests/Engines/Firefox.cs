@@ -21,7 +21,7 @@ internal sealed class Firefox(string program) : IEngine
     {
         if (shared is not null)
             await shared.DisposeAsync();
-        Directory.Delete(folder, recursive: true);
+        await Wait.Removed(folder);
     }
 
     private sealed class Tab(FirefoxProcess process, string before, bool isOwner) : ITab
