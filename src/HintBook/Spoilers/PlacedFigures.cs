@@ -18,7 +18,7 @@ internal sealed partial class PlacedFigures(WordList words)
         [
             "left", "right", "middle", "between", "units", "ones", "tens", "hundreds", "link", "recht", "mitt", "dazwischen", "einer", "zehner",
             "gauche", "droite", "milieu", "entre", "unit", "dizaine", "izquierda", "derecha", "medio", "centro", "center", "centre", "unidad",
-            "decena", "top", "bottom", "upper", "lower", "ober", "oben", "unter", "unten", "haut", "bas", "rieur", "arriba", "abajo", "superior", "inferior",
+            "decena", "top", "bottom", "upper", "lower", "ober", "oben", "unter", "unten", "haut", "bas", "arriba", "abajo", "sup", "inf",
         ],
         StringComparison.OrdinalIgnoreCase);
 
@@ -61,7 +61,20 @@ internal sealed partial class PlacedFigures(WordList words)
                 figures++;
         }
 
-        return figures >= Fewest && (places >= Fewest - 1 || source.AsSpan().ContainsAny(beginnings));
+        return figures >= Fewest && (places >= Fewest - 1 || HasPlace(source));
+    }
+
+    // "Top" in "stop" is no place. Japanese has no spaces, and in Arabic short words stand before others as one word with them.
+    private bool HasPlace(ReadOnlySpan<char> source)
+    {
+        for (var from = 0; source[from..].IndexOfAny(beginnings) is >= 0 and var next; from += next + 1)
+        {
+            var at = from + next;
+            if (ReferenceEquals(beginnings, Others) || at == 0 || !char.IsLetterOrDigit(source[at - 1]))
+                return true;
+        }
+
+        return false;
     }
 
     private void Gather(WordReader text, string source)
