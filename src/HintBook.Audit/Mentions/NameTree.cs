@@ -320,7 +320,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             if (ending.IsReading && (!WordBoundary.IsWrittenAs(source, start, end, ending.Written) || !WordBoundary.IsApart(source, start, end)
                 || WordBoundary.MayEndAnother(source, start, end)))
                 continue;
-            var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters || objects.IsCertain(text, ids, first);
+            var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters
+                || (objects.IsCertain(text, ids, first) && !objects.AreOfCompound(text, ids, source, first, last));
             var isSure = ending.Sure && !isSmall && isCertain && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
             found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
         }
