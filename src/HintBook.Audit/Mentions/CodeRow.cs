@@ -16,6 +16,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     // A short code is likely to appear in a longer row of figures by chance.
     private const int ShortestInARow = 3, SurelyInARow = 4;
 
+    private readonly Places places = new(numbers.Language.Code);
     private readonly List<int> row = [];
     private readonly List<Piece> pieces = [];
     private readonly StringBuilder symbols = new();
@@ -162,7 +163,7 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     private NumberRole RoleOf(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, bool isBySymbol)
     {
         var role = Measures.RoleOf(source, text.Words[first].Start, text.Words[last].End);
-        if (role == NumberRole.Code && IsAcrossItems(text, first, last))
+        if (role == NumberRole.Code && (IsAcrossItems(text, first, last) || places.Has(source, text.Words[first].Start, text.Words[last].End)))
             return NumberRole.Doubtful;
         if (role != NumberRole.Code || (isBySymbol && last > first))
             return role;

@@ -32,7 +32,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             readers[language.Code] = reader = (new(language), FoldedText.BareWords(language.Determiners).ToHashSet(StringComparer.Ordinal));
         var (folded, determiners) = reader;
         folded.Read(spelling.Text, isProse: false);
-        List<string> words = [];
+        List<string> words = [], all = [];
         string? accented = null;
         foreach (var word in folded.Words)
         {
@@ -41,12 +41,17 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             // "Le" is no part of a name, "lé" is.
             if (bare.Length > 0 && (isAccented || !determiners.Contains(bare)))
                 words.Add(bare);
+            if (bare.Length > 0)
+                all.Add(bare);
             if (isAccented && numbers.UseOf(numbers.Of(bare)) != WordUse.Plain)
                 accented ??= spelling.Text[word.Start..word.End];
         }
 
         if (words.Count == 0)
             return false;
+        // Without its article "Le Four" would be the "four" of English.
+        if (words.Count == 1 && language.Code != numbers.Language.Code)
+            words = all;
         // So many words tell a name; each more would be another spelling, with two words written as one, of all of them.
         if (words.Count > MostWords)
             words.RemoveRange(MostWords, words.Count - MostWords);
@@ -320,7 +325,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             if (ending.IsReading && (!WordBoundary.IsWrittenAs(source, start, end, ending.Written) || !WordBoundary.IsApart(source, start, end)
                 || WordBoundary.MayEndAnother(source, start, end)))
                 continue;
-            var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters || objects.IsCertain(text, ids, first);
+            var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters
+                || (objects.IsCertain(text, ids, first) && !objects.AreOfCompound(text, ids, source, first, last));
             var isSure = ending.Sure && !isSmall && isCertain && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
             found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
         }

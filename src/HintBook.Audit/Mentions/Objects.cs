@@ -16,6 +16,7 @@ internal sealed class Objects
     private readonly HashSet<string> belongsWritten, certainWritten, possibleWritten;
     private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
     private readonly HashSet<string> clockHands, ofDials, numberNouns;
+    private readonly HashSet<string> beforeCompounds, behindCompounds;
 
     public Objects(WordNumbers numbers)
     {
@@ -41,6 +42,8 @@ internal sealed class Objects
         (clockHands, ofDials, numberNouns) =
             (FoldedText.SetOf(remarks.ClockHands), FoldedText.SetOf(remarks.OfDials), FoldedText.SetOf(remarks.NumberNouns));
         (certain, belongs) = ([.. FoldedText.BareWords(remarks.Certain)], [.. FoldedText.BareWords(remarks.Belongs)]);
+        var compounds = CompoundsIn.Of(numbers.Language.Code);
+        (beforeCompounds, behindCompounds) = (FoldedText.SetOf(compounds.Before), FoldedText.SetOf(compounds.Behind));
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
 
@@ -137,6 +140,18 @@ internal sealed class Objects
             return text.Words[last].End < source.Length && IsChinese(source[text.Words[last].End]) && IsChinese(source[text.Words[last].End - 1]);
         return (first > 0 && text.Words[first].Parting == Parting.Hyphen && source[text.Words[first].Start - 1] == '-')
             || (last + 1 < text.Words.Length && text.Words[last + 1].Parting == Parting.Hyphen && source[text.Words[last].End] == '-');
+    }
+
+    /// <summary>Whether a lone noun is only part of another thing's: "lantern-lit", "the lantern parade", "le défilé aux lanternes".</summary>
+    public bool AreOfCompound(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last)
+    {
+        if (IsPartOfCompound(text, source, first, last)
+            || (last + 1 < ids.Length && text.Words[last + 1].Parting == Parting.Space && text.Has(behindCompounds, last + 1)))
+            return true;
+        var at = first - 1;
+        while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && numbers.UseOf(ids[at]) != WordUse.Plain)
+            at--;
+        return at >= 0 && text.Words[at + 1].Parting < Parting.Comma && text.Has(beforeCompounds, at);
     }
 
     private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';

@@ -11,7 +11,6 @@ namespace HintBook.Checking;
 /// </summary>
 internal static class HeldBack
 {
-    private const string NobodyGives = "No stage gives it or moves it";
     private static readonly ImmutableArray<string> Codes = ["HB3101", "HB3102", "HB3103"];
 
     /// <summary>The findings about secrets, without those that wait for the box to open.</summary>
@@ -28,7 +27,6 @@ internal static class HeldBack
             .ToHashSet();
         return findings.Where(finding => !Codes.Contains(finding.Code.Id) || !Waits(finding));
 
-        bool Waits(Finding finding) =>
-            finding.Related.Any(related => unreached.Contains(related.At)) || finding.Message.Contains(NobodyGives, StringComparison.Ordinal);
+        bool Waits(Finding finding) => finding.SaysNothingGivesIt || finding.Related.Any(related => unreached.Contains(related.At));
     }
 }

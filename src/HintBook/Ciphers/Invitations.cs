@@ -30,18 +30,12 @@ internal static partial class Invitations
         && !clue.Any(char.IsAsciiDigit) && !Naming().IsMatch(clue);
 
     /// <summary>Whether a number word stands in it that isn't part of a time, as “twenty” is of “twenty past four”.</summary>
-    public static bool HasNumbersBesideTimes(string clue)
-    {
-        var times = ClockTimes.In(clue).ToArray();
-        return NumberWords.In(clue).Any(word => !times.Any(time => time.Written.Contains(word.Read, StringComparison.Ordinal)));
-    }
+    public static bool HasNumbersBesideTimes(string clue) =>
+        HasAnyOutside(NumberWords.In(clue).Select(word => word.Read), ClockTimes.In(clue).Select(time => time.Written));
 
     /// <summary>Whether figures stand in it that aren't those of a date with its month in letters.</summary>
-    public static bool HasFiguresBesideDates(string clue)
-    {
-        var dates = Dates.In(clue).Where(date => date.Written.Any(char.IsLetter)).ToArray();
-        return TextPieces.Figures(clue).Any(figures => !dates.Any(date => date.Written.Contains(figures, StringComparison.Ordinal)));
-    }
+    public static bool HasFiguresBesideDates(string clue) =>
+        HasAnyOutside(TextPieces.Figures(clue), Dates.In(clue).Select(date => date.Written).Where(written => written.Any(char.IsLetter)));
 
     /// <summary>Whether it says to add up.</summary>
     public static bool ToAdd(string clue) => Adding().IsMatch(clue);
@@ -81,6 +75,13 @@ internal static partial class Invitations
 
     /// <summary>The text with elided words parted from the next, <c>l' hiver</c>; null if it has none.</summary>
     public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
+
+    // Whether one of the pieces is written in none of the wholes.
+    private static bool HasAnyOutside(IEnumerable<string> pieces, IEnumerable<string> wholes)
+    {
+        var written = wholes.ToArray();
+        return pieces.Any(piece => !Array.Exists(written, whole => whole.Contains(piece, StringComparison.Ordinal)));
+    }
 
     private const string Extreme =
         "(?:cheapest|dearest|smallest|largest|biggest|greatest|longest|fewest|lightest|heaviest|lowest|highest|shortest|tallest|youngest|eldest|oldest)";

@@ -19,8 +19,6 @@ internal static class OtherReadings
     public const int Most = 8;
 
     private const int ShortestSaid = 3;
-    private const string Without = "without";
-    private const string InPlace = "in place of";
 
     // The ways that a solver tries unasked, and for some of them what the clue must speak of.
     private static readonly Dictionary<string, Func<string, bool>> Tried = new()
@@ -89,19 +87,20 @@ internal static class OtherReadings
             from candidate in Chains(code, start, clue, steps, sources, lettered)
             let text = Chain.End(candidate.Start, candidate.Steps, sources, picking: true)
             where text is not null
-            select (Text: text, candidate.How, candidate.Likely);
-        return read.Concat(StandingThere.In(clue, held))
+            select (Text: text, candidate.How, candidate.Kind, candidate.Likely);
+        return read.Concat(StandingThere.In(clue, held).Select(one => (one.Text, one.How, Kind: ReadingKind.StandsThere, one.Likely)))
             .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
-            .Select(one => (one.How, Setting: Fit.Setting(one.Text, held), one.Likely))
-            .Select(one => new OtherReading(one.Setting, one.How, one.Likely && (!lettered || IsMeant(one.Setting, one.How)), Reason(code, one.Setting)))
+            .Select(one => (one.How, one.Kind, Setting: Fit.Setting(one.Text, held), one.Likely))
+            .Select(one => new OtherReading(
+                one.Setting, one.How, one.Kind, one.Likely && (!lettered || IsMeant(one.Setting, one.Kind)), Reason(code, one.Setting)))
             .OrderByDescending(other => other.Likely)
             .DistinctBy(other => other.Setting);
 
         // The text of a cipher, what it gives the other way round, what stands there before a last step and what another way reads are letters in a
         // heap, unless they happen to be a word. So are two or three letters: nearly all of them can be said.
-        bool IsMeant(string setting, string how) =>
-            ciphered.Contains(setting) || how == Shifts.OtherWay || how.StartsWith(Without, StringComparison.Ordinal)
-                || how.Contains(InPlace, StringComparison.Ordinal) || setting.Length <= ShortestSaid
+        bool IsMeant(string setting, ReadingKind kind) =>
+            ciphered.Contains(setting) || kind is ReadingKind.OtherWayRound or ReadingKind.StepLeftOut or ReadingKind.StepReplaced
+                || setting.Length <= ShortestSaid
                 ? EverydayWords.Has(setting)
                 : Sayable.Is(setting);
     }
@@ -126,27 +125,27 @@ internal static class OtherReadings
         return changes.FirstOrDefault();
     }
 
-    private static IEnumerable<(string Start, IEnumerable<ReadingStep> Steps, string How, bool Likely)> Chains(
+    private static IEnumerable<(string Start, IEnumerable<ReadingStep> Steps, string How, ReadingKind Kind, bool Likely)> Chains(
         Code code, string start, string clue, ImmutableArray<ReadingStep> steps, ReadingSources sources, bool lettered)
     {
         var at = code.Answer.At;
         foreach (var place in Enumerable.Range(0, steps.Length))
         {
-            foreach (var (step, says, usual) in Habits(steps[place], clue))
-                yield return (start, steps.SetItem(place, step), says, usual);
+            foreach (var (step, says, kind, usual) in Habits(steps[place], clue))
+                yield return (start, steps.SetItem(place, step), says, kind, usual);
         }
 
         foreach (var (other, says) in Spellings(start))
-            yield return (other, steps, says, steps.Any(step => Counts.Contains(step.Way.Value)));
+            yield return (other, steps, says, ReadingKind.Habit, steps.Any(step => Counts.Contains(step.Way.Value)));
 
         // Who doesn't see the last step sets what stands there before it, unless the clue says what to do. So with a step that only puts in order.
         foreach (var (place, step) in steps.Index().Where(_ => steps.Length > 1))
         {
             var likely = !IsInvited(step.Way.Value, clue);
             if (place > 0)
-                yield return (start, steps[..place], $"{Without} “{step.Way}”", likely);
+                yield return (start, steps[..place], $"without “{step.Way}”", ReadingKind.StepLeftOut, likely);
             if (Ways.Named(step.Way.Value) is { StandsAlone: false })
-                yield return (start, steps.RemoveAt(place), $"{Without} “{step.Way}”", likely);
+                yield return (start, steps.RemoveAt(place), $"without “{step.Way}”", ReadingKind.StepLeftOut, likely);
         }
 
         // Nobody counts the letters of words that all stand for something: colours, numbers, names of flags.
@@ -154,7 +153,11 @@ internal static class OtherReadings
             && Chain.Read(start, [first], sources).Worked is [{ Rows: var rows }] && rows.Length == TextPieces.Words(clue).Count();
         var alone = Ways.All.Where(way => way is { CanBeBare: true, StandsAlone: true } && !steps.Any(step => step.Way.Value == way.Name)).ToArray();
         foreach (var way in alone)
-            yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", IsTried(way.Name, clue) && !(way.Name == Figures.WordLengths.Name && isAllMeant));
+        {
+            var isTried = IsTried(way.Name, clue) && !(way.Name == Figures.WordLengths.Name && isAllMeant);
+            yield return (clue, [Bare(way.Name, at)], $"“{way.Name}”", ReadingKind.AnotherWay, isTried);
+        }
+
         foreach (var (place, step) in steps.Index())
         {
             foreach (var way in alone)
@@ -163,7 +166,10 @@ internal static class OtherReadings
                 var isAlike = (place == 0 && Alike.Contains((step.Way.Value, way.Name)) && !Habits(step, clue).Any(habit => habit.Usual))
                     || Alike.Contains((way.Name, step.Way.Value));
                 if (isAlike || steps.Length > 1)
-                    yield return (start, steps.SetItem(place, Bare(way.Name, at)), $"“{way.Name}” {InPlace} “{step.Way}”", isAlike);
+                {
+                    var says = $"“{way.Name}” in place of “{step.Way}”";
+                    yield return (start, steps.SetItem(place, Bare(way.Name, at)), says, ReadingKind.StepReplaced, isAlike);
+                }
             }
         }
 
@@ -171,20 +177,20 @@ internal static class OtherReadings
         foreach (var (place, step) in steps.Index().Where(_ => Invitations.ToSortUp(clue) && Invitations.ToSortDown(clue)))
         {
             if (step.Way.Value == Rearrangements.Sort.Name)
-                yield return (start, steps.SetItem(place, Bare(Rearrangements.SortDown.Name, at)), "put in descending order", true);
+                yield return (start, steps.SetItem(place, Bare(Rearrangements.SortDown.Name, at)), "put in descending order", ReadingKind.Rearranged, true);
             else if (step.Way.Value == Rearrangements.SortDown.Name)
-                yield return (start, steps.SetItem(place, Bare(Rearrangements.Sort.Name, at)), "put in ascending order", true);
+                yield return (start, steps.SetItem(place, Bare(Rearrangements.Sort.Name, at)), "put in ascending order", ReadingKind.Rearranged, true);
         }
 
         var ordered = steps.Any(step => Rearranged.Any(order => order.Way == step.Way.Value));
         foreach (var (way, says, invited) in Rearranged)
         {
             var isInvited = invited(clue) || (way == Rearrangements.Reverse.Name && Invitations.IsFromTheRight(start));
-            yield return (start, steps.Add(Bare(way, at)), says, !ordered && isInvited);
+            yield return (start, steps.Add(Bare(way, at)), says, ReadingKind.Rearranged, !ordered && isInvited);
         }
 
         foreach (var (way, says) in ReadElsewhere)
-            yield return (start, steps.Insert(0, Bare(way, at)), says, !ordered && Invitations.ToReverse(clue));
+            yield return (start, steps.Insert(0, Bare(way, at)), says, ReadingKind.Rearranged, !ordered && Invitations.ToReverse(clue));
     }
 
     private static bool IsTried(string way, string clue) => Tried.TryGetValue(way, out var applies) && applies(clue);
@@ -205,10 +211,10 @@ internal static class OtherReadings
             yield return (apart, "parting words at the apostrophe");
     }
 
-    private static IEnumerable<(ReadingStep Step, string Says, bool Usual)> Habits(ReadingStep step, string clue) =>
+    private static IEnumerable<(ReadingStep Step, string Says, ReadingKind Kind, bool Usual)> Habits(ReadingStep step, string clue) =>
         from habit in Ways.Named(step.Way.Value)?.Conventions([.. step.With.Select(told => told.Value)]) ?? []
         let other = step with { With = [.. habit.Told.Select(told => new Located<string>(told, step.At))] }
-        select (other, habit.Says, habit.Usual && (habit.When?.Invoke(clue) ?? true));
+        select (other, habit.Says, habit.Kind, habit.Usual && (habit.When?.Invoke(clue) ?? true));
 
     private static IEnumerable<ReadingStep> Bare(Span at) => Ways.All.Where(way => way.CanBeBare).Select(way => Bare(way.Name, at));
 

@@ -24,12 +24,38 @@ public sealed record MaskedBlock(ImmutableArray<ImmutableArray<string>> Lines, I
     public bool Shows(int row, int column) => Holes.Contains((row, column));
 }
 
+/// <summary>How another reading of a clue differs from the author's.</summary>
+public enum ReadingKind
+{
+    /// <summary>Another habit of writing, or of reading the same way.</summary>
+    Habit,
+
+    /// <summary>A cipher that is turned the other way.</summary>
+    OtherWayRound,
+
+    /// <summary>Without one of the author's steps, or without all from one of them on.</summary>
+    StepLeftOut,
+
+    /// <summary>With another way in place of one of the author's steps.</summary>
+    StepReplaced,
+
+    /// <summary>With one other way alone.</summary>
+    AnotherWay,
+
+    /// <summary>The author's symbols in another order, or added up.</summary>
+    Rearranged,
+
+    /// <summary>What stands in the clue as it is.</summary>
+    StandsThere,
+}
+
 /// <summary>Another setting that fits the lock and that a solver may read from the same clue.</summary>
 /// <param name="Setting">What would be set.</param>
 /// <param name="How">How it is read, in a few words.</param>
+/// <param name="Kind">How it differs from the author's reading.</param>
 /// <param name="Likely">Whether the clue itself suggests it; otherwise it is the right symbols in another order, or a longer shot.</param>
 /// <param name="RuledOut">Why the author says that it is clearly wrong, or null.</param>
-public sealed record OtherReading(string Setting, string How, bool Likely, string? RuledOut);
+public sealed record OtherReading(string Setting, string How, ReadingKind Kind, bool Likely, string? RuledOut);
 
 /// <summary>What is known of a code and its clue.</summary>
 /// <param name="Code">The code.</param>

@@ -51,4 +51,7 @@ internal sealed record Convention(ImmutableArray<string> Told, string Says, bool
 {
     /// <summary>In which clues solvers think of it; null for all.</summary>
     public Func<string, bool>? When { get; init; }
+
+    /// <summary>What kind of other reading it gives.</summary>
+    public ReadingKind Kind { get; init; } = ReadingKind.Habit;
 }

@@ -23,6 +23,8 @@ internal static class OneCause
         (MechanismFindings.NeverPossibleCode, "So this never happens."),
     ];
 
+    private static readonly ImmutableArray<FindingCode> Ranked = [.. Effects.Select(effect => effect.Code)];
+
     /// <summary>The findings, without those that only follow from another one.</summary>
     public static IEnumerable<Finding> Told(ImmutableArray<Finding> findings)
     {
@@ -62,7 +64,7 @@ internal static class OneCause
         return finding with { Related = [.. causes, .. Shortened([.. reach])] };
     }
 
-    private static int RankOf(Finding finding) => Effects.Select(effect => effect.Code).ToImmutableArray().IndexOf(finding.Code);
+    private static int RankOf(Finding finding) => Ranked.IndexOf(finding.Code);
 
     private static Related? CausePlace(Finding finding) => finding.Related.FirstOrDefault(IsCause);
 

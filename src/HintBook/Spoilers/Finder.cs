@@ -130,7 +130,18 @@ internal sealed class Finder
         var (telling, everyday, _, allOpen) = judge.Judge(spelling);
         var shortest = words.Language.ShortestName;
         if (judge != own)
-            spelling = judge.WithoutDeterminers(spelling);
+        {
+            var bare = judge.WithoutDeterminers(spelling);
+            // Without its article "Le Four" would be the "four" of English.
+            if (telling == 1 && bare.Length < spelling.Length && !bare.Contains(' ', StringComparison.Ordinal) && (everyday == 0 || secret.IsHeld))
+            {
+                AddWithArticle(secret, spelling, everyday == 0 ? Sureness.Sure : Sureness.Likely);
+                return;
+            }
+
+            spelling = bare;
+        }
+
         if (phrases.IsAccented(spelling))
         {
             if (!secret.Open && secret.IsHeld)
@@ -155,6 +166,15 @@ internal sealed class Finder
                 AddName(secret, spelling, Sureness.Likely, Casing.Object, isOther: judge != own);
             unlooked.Add(new(secret, spelling, telling == 0 ? "has no word that tells anything" : everyday > 0 ? "is an everyday word" : "is too short"));
         }
+    }
+
+    // A lone noun of another language, only as it is written with its article there.
+    private void AddWithArticle(Secret secret, string spelling, Sureness sureness)
+    {
+        if (secret.Open || secret.Kind == SecretKind.Title)
+            return;
+        phrases.Add(secret.Number, spelling, sureness, Casing.Any, isTurned: false);
+        looked.Add(new(secret, spelling, SoughtAs.Name, sureness) { IsUntranslated = !readsUntranslated });
     }
 
     // 石鹸, 手ぬぐい: words of any household, while 風見鶏 and 銀の鈴 are rare.

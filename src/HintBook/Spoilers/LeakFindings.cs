@@ -30,7 +30,7 @@ internal static class LeakFindings
             at,
             $"{Capital(where)} mentions {secret.Called}{(sureness == Sureness.Sure || secret.Kind == SecretKind.Title ? "" : ", as it seems")}. {why.Says}",
             $"{why.Mend} To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
-            why.Related);
+            why.Related) with { SaysNothingGivesIt = why.IsThatNothingGivesIt };
 
     /// <summary>Words that give one copy's code to the owners of all. The code itself is said by the maker's own words alone, which are shown.</summary>
     public static Finding OfCopy(Secret secret, Span at, string where, Sureness sureness) => (sureness == Sureness.Sure ? OfCopyCode : PerhapsCode).At(
@@ -44,14 +44,17 @@ internal static class LeakFindings
         at,
         $"A photo {where} shows {secret.Called}. {why.Says}",
         $"Put the photo into a later step, or take another one. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
-        why.Related);
+        why.Related) with { SaysNothingGivesIt = why.IsThatNothingGivesIt };
 
     /// <summary>A picture that is used early, while its words at another place name a secret.</summary>
     public static Finding ShownElsewhere(Secret secret, Span at, string where, Photo elsewhere, Reason why) => PerhapsCode.At(
         at,
         $"A photo {where} shows {secret.Called}, as its words {Passage.In(elsewhere.Place)} say. {why.Says}",
         $"Put another picture here, or put other words there. To let it stand, write “allow: [ {{ mention: {Quoted(secret.Spellings[0])}, why: … }} ]”.",
-        [.. why.Related, new Related(elsewhere.Alt?.At ?? elsewhere.File.At, "Here the picture is said to show it.")]);
+        [.. why.Related, new Related(elsewhere.Alt?.At ?? elsewhere.File.At, "Here the picture is said to show it.")]) with
+    {
+        SaysNothingGivesIt = why.IsThatNothingGivesIt,
+    };
 
     /// <summary>An answer that leaves out what its stage gives, or the code that it needs.</summary>
     /// <param name="book">The book, in the language of the answer.</param>
@@ -115,4 +118,8 @@ internal static class LeakFindings
 /// <param name="Says">Where it becomes known, and why that isn't certain here.</param>
 /// <param name="Mend">What would mend it.</param>
 /// <param name="Related">The stage that gives it.</param>
-internal sealed record Reason(string Says, string Mend, ImmutableArray<Related> Related);
+internal sealed record Reason(string Says, string Mend, ImmutableArray<Related> Related)
+{
+    /// <summary>Whether it is that no stage gives the secret or moves it.</summary>
+    public bool IsThatNothingGivesIt { get; init; }
+}

@@ -35,6 +35,8 @@ internal sealed class NumbersAround
     private readonly Regex? before;
     private readonly Regex? after;
     private readonly Regex? standards;
+    private readonly Regex? places;
+    private readonly Regex? afterPlaces;
     private readonly Regex? phones;
     private readonly Regex? setting;
     private readonly Regex? telling;
@@ -60,6 +62,7 @@ internal sealed class NumbersAround
         isCounted = known.BeforeCounted.Length == 0;
         before = Ends(Either(known.Numbers, known.Counts));
         after = Begins(Either(known.AfterNumbers, known.AfterCounts));
+        (places, afterPlaces) = (Ends(known.Places), Begins(known.AfterPlaces));
         phones = Ends(known.Phones);
         (setting, telling) = (Of(known.Setting), Of(known.Telling));
         (never, beforeDates, sold) = (Ends(known.Never), Ends(known.BeforeDates), Begins(known.Sold));
@@ -85,9 +88,13 @@ internal sealed class NumbersAround
         if (!isTime && (IsDate(number) || (IsWholeDate(number) && Has(beforeDates, left) && !IsSet(text, mention))
             || (IsDecimal(number) && !IsSet(text, mention))))
             return Measured.Likely;
-        if (!isFigures && !IsInWords(number) && !IsPair(number))
-            return Measured.No;
         var right = text.AsSpan(mention.End, Math.Min(Around, text.Length - mention.End));
+        var isNumber = isFigures || IsInWords(number);
+        // "Room 413", "room four thirteen", "we've lived at 642": wherever a door opens, it may be that of a house.
+        if ((isNumber || HasSeveralPieces(number)) && !Has(never, left) && (Has(places, left) || Has(afterPlaces, right)))
+            return Measured.Likely;
+        if (!isNumber && !IsPair(number))
+            return Measured.No;
         if (Has(never, left))
             return Measured.No;
         if (isFigures && Has(phones, left) && IsGrouped(left))
@@ -200,6 +207,8 @@ internal sealed class NumbersAround
 
         return false;
     }
+
+    private static bool HasSeveralPieces(ReadOnlySpan<char> number) => number.ContainsAny(' ', '-');
 
     // "AD 240", "anno 240", "© 240".
     private static bool IsEra(ReadOnlySpan<char> left)

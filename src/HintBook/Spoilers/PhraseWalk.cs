@@ -122,7 +122,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 var standing = hasNoSpaces ? Runs.StandingOf(source, start, end) : Standing.Alone;
                 if (standing != Standing.Part)
                 {
-                    var isDoubtful = ending.Casing == Casing.Alone && (figurative.Contains(read[first].Id) || !around.IsNamed(text, first, last));
+                    var isDoubtful = ending.Casing == Casing.Alone && (figurative.Contains(read[first].Id)
+                        || !around.IsNamed(text, first, last) || around.IsOfCompound(text, first, last));
                     var isLikely = gaps > 0 || isSmall || !isHandled || isDoubtful || standing == Standing.Perhaps;
                     found.Add(new(ending.Secret, start, end, isLikely ? Sureness.Likely : ending.Sureness));
                 }

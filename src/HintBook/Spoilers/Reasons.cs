@@ -43,7 +43,7 @@ internal sealed class Reasons(Book book, Survey survey, Knowledge knowledge)
 
         var mend = $"Say it in other words{seen}.";
         if (givers.Length == 0)
-            return new("No stage gives it or moves it, so nobody is sure to know it here.", mend, related);
+            return new("No stage gives it or moves it, so nobody is sure to know it here.", mend, related) { IsThatNothingGivesIt = true };
         if (givers.All(giver => survey.Stages[giver.Id.Value].CertainBefore.Contains(stage.Id.Value)))
             return new($"It becomes known in “{givers[0].Title.Value}”, which comes later on every way.", mend, related);
         var titles = Words.List(givers.Select(giver => $"“{giver.Title.Value}”"), "or");

@@ -392,6 +392,20 @@ internal sealed class Surroundings(WordList words)
         return HasArticle(text, first) || (first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null);
     }
 
+    /// <summary>
+    /// Whether it is only part of another thing's noun: behind or before a hyphen, or with a word that makes one of it and none but words of grammar between:
+    /// <c>el desfile de los faroles</c>.
+    /// </summary>
+    public bool IsOfCompound(WordReader text, int first, int last)
+    {
+        if (text.Words[first].Gap == Gap.Hyphen || (last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Hyphen))
+            return true;
+        var at = first - 1;
+        while (at >= 0 && IsWithin(text, at + 1) && IsOneOf(text, at, WordRole.Determiner | WordRole.Preposition | WordRole.Function))
+            at--;
+        return at >= 0 && IsWithin(text, at + 1) && words.Signs.IsCompounding(text.Words[at].Id);
+    }
+
     /// <summary>Whether a pronoun stands before it, so that it is a verb: <c>je balance</c>, <c>que te alumbre</c>.</summary>
     public bool IsDone(WordReader text, int first)
     {

@@ -37,6 +37,7 @@ internal sealed class WordSigns
     private readonly HashSet<int> noTime = [];
     private readonly HashSet<int> ordinary = [];
     private readonly HashSet<int> containers = [];
+    private readonly HashSet<int> compounding = [];
     private readonly HashSet<int> holdable = [];
     private readonly HashSet<int> presenting = [];
     private readonly HashSet<int> particles = [];
@@ -97,6 +98,7 @@ internal sealed class WordSigns
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
         (ordinary, beforeVerb, possessive) =
             (SetOf(OrdinaryNouns.Of(language.Code)), SetOf(language.Objects.BeforeVerb), SetOf(language.Objects.Possessive));
+        compounding = SetOf(CompoundNouns.Of(language.Code));
         (containers, holdable) = (SetOf(Containers.Of(language.Code)), SetOf(OrdinaryNouns.Holdable(language.Code)));
         (presenting, particles) = (SetOf(Presenting.Of(language.Code)), SetOf(Presenting.Particles(language.Code)));
         (degrees, having, withArticle) = (SetOf(language.Objects.Degrees), SetOf(language.Objects.Having), SetOf(language.Objects.WithArticle));
@@ -225,6 +227,9 @@ internal sealed class WordSigns
 
     /// <summary>Whether it says how much a thing is so.</summary>
     public bool IsDegree(int word) => degrees.Contains(word);
+
+    /// <summary>Whether it makes another thing of a noun behind it: <c>desfile de faroles</c>.</summary>
+    public bool IsCompounding(int word) => compounding.Contains(word);
 
     /// <summary>Whether what stands before it has what stands behind it.</summary>
     public bool IsHaving(int word) => having.Contains(word);

@@ -65,6 +65,11 @@ public sealed record Finding
     /// <summary>Other places that belong to it, in the order to read them.</summary>
     public ImmutableArray<Related> Related { get; init; } = [];
 
+    /// <summary>
+    /// Whether it says that nothing gives what it speaks of. Where the box can't be opened, that may only follow from what keeps it shut.
+    /// </summary>
+    public bool SaysNothingGivesIt { get; init; }
+
     /// <summary>Whether it keeps the book from being published.</summary>
     public bool IsError => Code.Severity == Severity.Error;
 }

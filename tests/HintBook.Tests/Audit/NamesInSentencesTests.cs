@@ -88,6 +88,16 @@ public class NamesInSentencesTests
         Assert.All(faults, fault => Assert.Equal(isSure, fault.IsSure));
     }
 
+    [Theory]
+    [InlineData("en", "fr", "Le Four", "The four wheels turn.", 0)]
+    [InlineData("en", "fr", "Le Four", "Push the four.", 0)]
+    [InlineData("en", "fr", "Le Four", "Look into Le Four.", 1)]
+    [InlineData("en", "de", "Die Gift", "Open the gift.", 0)]
+    [InlineData("fr", "en", "The Pain", "Coupez le pain.", 0)]
+    [InlineData("fr", "en", "The Pain", "Ouvrez The Pain.", 1)]
+    public void A_noun_of_another_language_is_found_with_its_article_alone(string language, string other, string name, string text, int found) =>
+        Assert.Equal(found, Told(language, new AuditSecret(name, [new(name) { Language = other }]), text).Length);
+
     private static AuditFault[] Told(string language, AuditSecret secret, string text)
     {
         using var site = Site.Good().Write("b.html", Site.Page("")).Write("note.txt", text);

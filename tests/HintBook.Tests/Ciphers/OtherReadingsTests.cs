@@ -14,7 +14,7 @@ public class OtherReadingsTests
     {
         var others = Others(Number("5173", "Five hives, one queen, seven drones, three swarms", "number-words"));
 
-        Assert.Contains(new OtherReading("3715", "read from the right", Likely: false, RuledOut: null), others);
+        Assert.Contains(new OtherReading("3715", "read from the right", ReadingKind.Rearranged, Likely: false, RuledOut: null), others);
         Assert.DoesNotContain(others, other => other.Likely);
     }
 
@@ -29,7 +29,9 @@ public class OtherReadingsTests
 
     [Fact]
     public void A_habit_of_few_is_a_long_shot() =>
-        Assert.Contains(new OtherReading("144", "counting A as 0", Likely: false, RuledOut: null), Others(Number("255", "BEE", "letters-to-numbers")));
+        Assert.Contains(
+            new OtherReading("144", "counting A as 0", ReadingKind.Habit, Likely: false, RuledOut: null),
+            Others(Number("255", "BEE", "letters-to-numbers")));
 
     [Theory]
     [InlineData("Five hives, one queen, seven drones, three swarms ←", "3715")]
@@ -132,7 +134,7 @@ public class OtherReadingsTests
     {
         var others = Others(Number("255", "Bring every egg", "first-letters", "letters-to-numbers"));
 
-        Assert.Contains(new OtherReading("233", "“keypad” in place of “letters-to-numbers”", Likely: false, RuledOut: null), others);
+        Assert.Contains(new OtherReading("233", "“keypad” in place of “letters-to-numbers”", ReadingKind.StepReplaced, Likely: false, RuledOut: null), others);
         Assert.Contains(others, other => other is { Setting: "553", How: "“word-lengths”", Likely: true });
     }
 

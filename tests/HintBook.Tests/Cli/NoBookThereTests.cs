@@ -32,6 +32,25 @@ public sealed class NoBookThereTests : IDisposable
         Assert.Contains($"Write instead: {desk.Book}", Told(desk.Book + "s"), StringComparison.Ordinal);
 
     [Fact]
+    public void A_nearer_name_of_a_folder_that_holds_no_book_is_not_advised()
+    {
+        using var beekeeper = new BookAndOutput("beekeeper");
+        Directory.CreateDirectory(beekeeper.Book + "s");
+
+        var said = Told(beekeeper.Book + "ss");
+
+        Assert.Contains($"Write instead: {beekeeper.Book} ", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Folders_without_a_book_are_not_advised_where_there_is_none()
+    {
+        Directory.CreateDirectory(At(Path.Combine("shelf", "umbrellas")));
+
+        Assert.DoesNotContain("umbrellas", Told(At(Path.Combine("shelf", "umbrella"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_folder_inside_a_book_is_answered_with_the_book() =>
         Assert.Contains($"It is a part of a book. Write instead: {desk.Book}", Told(Path.Combine(desk.Book, "stages")), StringComparison.Ordinal);
 

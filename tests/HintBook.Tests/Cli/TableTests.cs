@@ -32,6 +32,22 @@ public sealed class TableTests : IDisposable
         Assert.All(steps, step => Assert.InRange(step.GetProperty("grade").GetDouble(), 0, 12));
     }
 
+    // Four sentences of one short word each: 0.39 + 11.8 - 15.59 by the formula.
+    [Fact]
+    public void A_grade_that_the_formula_puts_below_nought_is_nought()
+    {
+        var text = File.ReadAllText(desk.StageFile);
+        var (from, to) = (text.IndexOf("# Nudge", StringComparison.Ordinal), text.IndexOf("# Clue", StringComparison.Ordinal));
+        File.WriteAllText(desk.StageFile, $"{text[..from]}# Nudge\nLook. Lift. Push. Turn.\n\n{text[to..]}");
+
+        using var json = JsonDocument.Parse(Said.By("check", desk.Book, "--table", "--format", "json").Out);
+        var grades = json.RootElement.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("grade").GetDouble()).ToArray();
+
+        Assert.Contains(0, grades);
+        Assert.All(grades, grade => Assert.True(grade >= 0, $"{grade}"));
+        Assert.Matches(" 0\\.0 ", Said.By("check", desk.Book, "--table").Out);
+    }
+
     [Fact]
     public void In_another_language_only_the_length_is_told()
     {

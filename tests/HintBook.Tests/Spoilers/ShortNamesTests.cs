@@ -1,5 +1,7 @@
 using CsCheck;
 using HintBook.Audit;
+using HintBook.Spoilers;
+using HintBook.Spoilers.Languages;
 using HintBook.Tests.Audit;
 
 namespace HintBook.Tests.Spoilers;
@@ -21,6 +23,21 @@ public class ShortNamesTests
     {
         Assert.Equal([name], Hidden.In(text, Hidden.Names(name), language));
         Assert.NotEmpty(Audited(name, text, language));
+    }
+
+    [Theory]
+    [InlineData("en", "fr", "Le Four", "The four wheels turn.", false)]
+    [InlineData("en", "fr", "Le Four", "Push the four.", false)]
+    [InlineData("en", "fr", "Le Four", "Look into Le Four.", true)]
+    [InlineData("en", "de", "Die Gift", "Open the gift.", false)]
+    [InlineData("fr", "en", "The Pain", "Coupez le pain.", false)]
+    [InlineData("fr", "en", "The Pain", "Ouvrez The Pain.", true)]
+    public void A_noun_of_another_language_is_found_with_its_article_alone(string language, string other, string name, string text, bool isFound)
+    {
+        var secret = Hidden.Names(name)[0] with { Untranslated = [name], IsHeld = true };
+        var finder = new Finder([secret], SearchLanguage.For(language), SearchLanguage.For(other), readsUntranslated: false, []);
+
+        Assert.Equal(isFound, finder.In(text).Count > 0);
     }
 
     [Theory]

@@ -7,16 +7,15 @@ namespace HintBook.Ciphers.WaysOfReading;
 /// <summary>Ciphers that move each letter along the alphabet; figures and marks stay, as does the case. Other letters than A to Z are refused.</summary>
 internal static class Shifts
 {
-    /// <summary>What a solver does who takes a shift for its opposite.</summary>
-    public const string OtherWay = "shifting the other way";
-
     public static Way Caesar { get; } = new()
     {
         Name = "caesar",
         Says = "Takes each letter back by the stated number: with “{ caesar: 3 }” D is read as A.",
         Source = "Common practice, after Suetonius, who says that Caesar took 3.",
         Told = new("a whole number from -25 to 25", "3"),
-        Conventions = told => ShiftIn(told) is { } shift ? [new([(-shift).ToString(CultureInfo.InvariantCulture)], OtherWay)] : [],
+        Conventions = told => ShiftIn(told) is { } shift 
+            ? [new([(-shift).ToString(CultureInfo.InvariantCulture)], "shifting the other way") { Kind = ReadingKind.OtherWayRound }]
+            : [],
         Read = (text, told) => ShiftIn(told) is { } shift
             ? Shifted(text, [shift])
             : new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't a whole number from -25 to 25"),

@@ -64,20 +64,6 @@ internal sealed class Bits(int size)
         return start;
     }
 
-    /// <summary>Writes the numbers in it in order, from the start of a row that has room for all.</summary>
-    /// <returns>How many there are.</returns>
-    public int CopyTo(Span<int> row)
-    {
-        var count = 0;
-        for (var w = 0; w < words.Length; w++)
-        {
-            for (var left = words[w]; left != 0; left &= left - 1)
-                row[count++] = (w << 6) + BitOperations.TrailingZeroCount(left);
-        }
-
-        return count;
-    }
-
     /// <summary>How many there are.</summary>
     public int Count() => words.Sum(BitOperations.PopCount);
 

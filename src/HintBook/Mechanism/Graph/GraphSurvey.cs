@@ -26,7 +26,11 @@ internal static class GraphSurvey
         {
             var proved = Sum(answers[i].CertainBefore.Select(id => graph.StageNumbers[id]), stages.Length);
             before[i] = Without(proved | (certain.Before(new AnyWanted([.. wants[i]])) ?? BigInteger.Zero), i);
-            certainBefore[i] = new(ids, SetOf(CertainStages.Indices(before[i]), stages.Length));
+            // Nearly always the graph adds nothing, and the set that the solver made says the same.
+            var indices = CertainStages.Indices(before[i]);
+            certainBefore[i] = before[i] == proved && indices.Length == answers[i].CertainBefore.Count
+                ? answers[i].CertainBefore
+                : new(ids, SetOf(indices, stages.Length));
             behind[i] = Without(before[i] | (certain.Before(new AllWanted([.. wants[i]])) ?? BigInteger.Zero), i);
         }
 

@@ -52,6 +52,11 @@ internal sealed record CommonNumbers
             + @"|(?-i:\bP)",
         AfterNumbers =
             @"\s?/\s?\d+|,?\s+(?-i:(?:\p{Lu}\p{L}+\s+){1,3}(?:Row|Street|St\b|Road|Rd\b|Lane|Avenue|Square|Close|Way|Drive|Place|Court|Terrace|Hill))",
+        Places =
+            @"\b(?:rooms?|floors?|flats?|apartments?|apt\.?|suites?|houses?|cottages?)\s*(?:no\.|nr\.|#)?\s*"
+            + @"|(?-i:\p{Lu}\p{L}+ (?:Row|Street|St\.|Road|Rd\.?|Lane|Avenue|Ave\.?|Terrace|Gardens|Crescent)) "
+            + @"|\b(?:liv(?:e|es|ed|ing)|dwell\w*|dwelt|resid\w+|lodg(?:e|es|ed|ing)|grew up|brought up)\s+(?:at|in)\s+(?:no\.?|nr\.?|number)?\s*",
+        AfterPlaces = @",?\s+(?-i:(?:\p{Lu}\p{L}+\s+){1,3}(?:Row|Street|St\b|Road|Rd\b|Lane|Avenue|Terrace|Gardens|Crescent)\b)",
         Counts =
             @"\b(?:made|sold|built|printed|produced|over|more than|fewer than|less than|nearly|almost|about|around|some|up to|at least|there (?:are|were)"
             + @"|a total of|room for|space for|limited to|costs?|weighs?|worth|paid|scored|population of)\s+(?:only |just |about |some )?"
@@ -111,6 +116,10 @@ internal sealed record CommonNumbers
             + @"|einwohner|körnung|norm|farbe)"
             + @"\s*(?:nr\.?|nummer|no\.?)?\s*|\p{L}+(?:straße|strasse|str\.|weg|gasse|platz|allee|ufer|damm|zeile)\s+|(?-i:\b[BAP]\s?)",
         AfterNumbers = @"\s?/\s?\d+|,\s*\d{5}\b",
+        Places =
+            @"\b(?:zimmer|raum|wohnung|haus|hausnummer|stockwerk|etage|apartment|appartement)\s+(?:nr\.?)?\s*"
+            + @"|(?-i:\b\p{Lu})\p{L}+(?:straße|strasse|str\.|weg|gasse|platz|allee|ufer|damm|zeile)\s+"
+            + @"|\b(?:wohn(?:e|st|t|en|ten?)|leb(?:e|st|t|en|ten?)|gewohnt|aufgewachsen)\b[^.!?;:,\d]{0,40}\s(?:in|auf)\s+(?:der\s+)?(?:nummer|nr\.?)?\s*",
         Counts =
             @"\b(?:über|mehr als|weniger als|fast|beinahe|etwa|rund|ungefähr|bis zu|mindestens|insgesamt|gibt es|sind es|platz für|kostet|wiegt|wert|verkauft"
             + @"|gebaut|gemacht|alle|diese|nur noch)\s+|\b(?:einwohner|auflage|besucher|mitglieder|stückzahl):\s*",
@@ -168,6 +177,11 @@ internal sealed record CommonNumbers
             + @"|\blot|\bgrain|\bnorme)"
             + @"\s*(?:n[°o]\.?|numéro)?\s*|(?-i:\b[ANP]\s?)",
         AfterNumbers = @"\s?/\s?\d+|,?\s+(?:bis,? |ter,? )?(?:rue|avenue|boulevard|place|allée|chemin|quai|impasse|route)\b",
+        Places =
+            @"\b(?:chambre|salle|appartement|appt?\.|étage|bureau|maison|logement|studio)\s+(?:n[°o]\.?)?\s*"
+            + @"|\b(?:habit\w+|vit|vis|viv(?:ent|ons|ez|ait|aient|ions)|vécu|log(?:e|ent|eons|eait|eaient)|demeur\w+|grandi)\b[^.!?;:,\d]{0,40}\sau\s+"
+            + @"(?:n[°o]\.?|numéro)?\s*",
+        AfterPlaces = @",?\s+(?:bis,? |ter,? )?(?:rue|avenue|boulevard|allée|chemin|quai|impasse|(?:place|route) d(?:e|u|es))\b",
         Counts =
             @"\b(?:plus de|moins de|près de|presque|environ|quelque|jusqu’à|jusqu'à|au moins|au total|il y (?:a|avait|en a)|coûte|pèse|vaut|fabriqué"
             + @"|fait|vendu"
@@ -221,6 +235,12 @@ internal sealed record CommonNumbers
             + @"\s*(?:n\.?[º°o]\.?|número|núm\.?)?\s*|\b(?:calle|avenida|avda\.?|plaza|paseo"
             + @"|camino)\s+(?:[\p{L}.]+\s+){0,3}[\p{L}.]+,?\s+(?:n\.?º\s*)?|(?-i:\b[ANP]-?)",
         AfterNumbers = @"\s?/\s?\d+|,\s*\d{5}\b",
+        Places =
+            @"\b(?:habitación|sala|apartamento|apto\.?|piso|casa|planta|despacho|oficina)\s+(?:n\.?[º°o]\.?)?\s*"
+            + @"|\b(?:calle|avenida|avda\.?|plaza|paseo|camino)\s+(?:(?:de|del|la|las|los|el)\s+)*(?-i:\p{Lu}\p{L}+)"
+            + @"(?:\s+(?:de|del|la|las|los|el|(?-i:\p{Lu}\p{L}+))){0,3},?\s+(?:n\.?[º°o])?\s*"
+            + @"|\b(?:viv(?:o|e|es|en|imos|ía|ían|íamos|ió|ieron|ido)|resid\w+|habit(?:a|an|amos|aba|aban)|creci\w+)\b[^.!?;:,\d]{0,40}\sen\s+(?:el\s+)?"
+            + @"(?:número|n\.?[º°o])?\s*",
         Counts =
             @"\b(?:más de|menos de|casi|cerca de|unos|unas|hasta|al menos|en total|hay|había|cuesta|pesa|vale|fabricamos|hicimos|vendimos|hecho"
             + @"|vendido|sitio para"
@@ -254,6 +274,8 @@ internal sealed record CommonNumbers
         Things = "匹|羽|枚|人|頭|台|歩|回|件|通|杯|席|部|粒|語|文字|点|名|足|着|軒|棟|株|体|組|箱|袋|巻|話|曲|票|番地|号室|丁目|番線|ドット|シート|セット限定|個",
         Numbers = "(?:品番|型番|製造番号|部屋番号|商品番号|整理番号|通し番号|シリアル(?:番号)?|番号札|国道|県道|バス|路線|箱番号|私書箱|規格|No\\.?|№|部屋|第)\\s*",
         AfterNumbers = "\\s?/\\s?\\d+|番地|号室|丁目|号線|番線|番のバス|番バス|系統",
+        Places = "部屋\\s*",
+        AfterPlaces = "\\s?(?:号室|番地|丁目|階(?!段)|番?[にへ](?:住[まみむんめ]|暮らし|暮らす|引っ越|移り住))",
         Counts = "(?:約|およそ|合計|全部で|全|限定|計|残り)",
         AfterCounts = "(?:以上|余り|ほど|個?以下|近く)(?:が|を|の|も)?(?:売れ|作|あ)|(?:を|も)?(?:作り|売れ)",
         Phones = "(?:電話(?:番号)?|TEL|℡|ファックス|FAX)[は:：]?\\s*[\\d()+ /-]*",
@@ -284,6 +306,9 @@ internal sealed record CommonNumbers
             + @"|سلسلة|تسلسلي|القطعة|قطعة)"
             + @"(?: رقم| بريد)?\s*|شارع(?: \p{L}+){1,3}،?\s*",
         AfterNumbers = @"\s?/\s?\d+",
+        Places =
+            @"(?<!\p{L})[وفبل]?(?:ال|ل)?(?:غرفة|شقة|بيت|منزل|طابق|جناح|مكتب)\s+(?:رقم\s+)?|(?<!\p{L})[وفبل]?شارع(?: \p{L}+){1,2}،?\s+(?:رقم\s+)?"
+            + @"|(?<!\p{L})(?:[أنيت]سكن|[أنيت]عيش|[أنيت]قيم|[أنيت]قطن|سكن|عاش|أقام)\p{L}*\s[^.!؟؛،:\d٠-٩]{0,40}(?<!\p{L})في\s+(?:رقم\s+)?",
         Counts = @"(?:أكثر من|أقل من|نحو|حوالي|قرابة|زهاء|صنعنا|بعنا|هناك|يوجد|توجد|سعره|وزنه|يتسع|كل)\s+(?:من )?",
         AfterCounts = @"\s+(?:منها|منهم|منه|من هذه|من هؤلاء)",
         Phones = @"(?:هاتف|الهاتف|اتصل(?: بنا)?(?: على)?|جوال|فاكس)[:：]?\s*[\d٠-٩()+ /-]*",
@@ -326,6 +351,12 @@ internal sealed record CommonNumbers
 
     /// <summary>What stands behind such a number.</summary>
     public string AfterNumbers { get; init; } = "";
+
+    /// <summary>Before the number of a room, a floor, a flat or a house, or of where somebody lives, whatever else the sentence speaks of.</summary>
+    public string Places { get; init; } = "";
+
+    /// <summary>What stands behind such a number.</summary>
+    public string AfterPlaces { get; init; } = "";
 
     /// <summary>What stands before a number of things that aren't named.</summary>
     public string Counts { get; init; } = "";

@@ -27,7 +27,7 @@ public sealed record HelpTable(string Language, bool Graded, ImmutableArray<Help
     private static HelpRow Row(Stage stage, Place tier, Prose text, bool graded)
     {
         var reckoned = TextLength.In(text.Markdown);
-        return new(stage, tier, reckoned.Words, reckoned.Sentences, graded ? reckoned.Grade : null);
+        return new(stage, tier, reckoned.Words, reckoned.Sentences, graded && reckoned.Grade is { } grade ? Math.Max(0, grade) : null);
     }
 }
 
@@ -36,7 +36,10 @@ public sealed record HelpTable(string Language, bool Graded, ImmutableArray<Help
 /// <param name="Tier"><see cref="Place.Nudge"/>, <see cref="Place.Clue"/> or <see cref="Place.Answer"/>.</param>
 /// <param name="Words">How many words it has.</param>
 /// <param name="Sentences">How many sentences they stand in.</param>
-/// <param name="Grade">The Flesch–Kincaid grade level; null where the language has none, or where there is no word.</param>
+/// <param name="Grade">
+/// The Flesch–Kincaid grade level, 0 where the formula gives less, as it does for very short texts; null where the language has none, or where there is
+/// no word.
+/// </param>
 public sealed record HelpRow(Stage Stage, Place Tier, int Words, int Sentences, double? Grade)
 {
     /// <summary><c>nudge</c>, <c>clue</c> or <c>answer</c>.</summary>
