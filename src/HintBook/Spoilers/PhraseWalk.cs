@@ -90,7 +90,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && around.IsDone(text, first))
                     continue;
-                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last);
+                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last)
+                    || around.IsOfStep(text, source, last);
                 if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))

@@ -18,6 +18,7 @@ internal sealed class Pieces
     private readonly PieceReader reader;
     private readonly ScatteredCodes scattered;
     private readonly Reckonings reckonings;
+    private readonly CountedThings counted;
     private readonly Measures measures;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
@@ -31,7 +32,7 @@ internal sealed class Pieces
 
     public Pieces(WordList words)
     {
-        (this.words, reader, reckonings, measures) = (words, new(words), new(words), new(words));
+        (this.words, reader, reckonings, counted, measures) = (words, new(words), new(words), new(words), new(words));
         scattered = new(words, reader);
     }
 
@@ -44,6 +45,7 @@ internal sealed class Pieces
             return;
         scattered.Add(secret, symbols);
         reckonings.Add(secret, symbols);
+        counted.Add(secret, symbols);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);
@@ -71,6 +73,8 @@ internal sealed class Pieces
         scattered.In(text, source, counts, found);
         if (hasFigures && counts.Figures > 0)
             reckonings.In(text, source, found);
+        if (hasFigures && counts.Figures > 1)
+            counted.In(text, source, found);
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)

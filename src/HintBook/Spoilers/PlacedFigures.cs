@@ -175,7 +175,7 @@ internal sealed partial class PlacedFigures(WordList words)
         + @"|zum (Ab)?schluss|am Ende|dahinter|(behind|after) it|pour finir|à la fin|al final|para (terminar|acabar)"
         + @"|bottom|lower|lowest|unten|unter(e[rsnm]?|st\w+)|bas|inférieure?|abajo|inferior)\b|右端?|下(?!さ|げ)|اليمين|يمينا|الأسفل|السفلى)"
         + @"|(?<middle>\b(middle|centre|center|between|central|mitte|mittler(e[rsnm]?)|dazwischen"
-        + @"|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|あいだ|間(?=[はにが])|الوسط|الوسطى|بينهما)"
+        + @"|milieu|centrale?|entre|medio|centro)\b|中央|真ん中|あいだ|間(?=[はにが])|الأوسط|الوسط|الوسطى|بينهما)"
         + @"|(?<units>\b(units|ones|einer(stelle)?|unités|unidades)\b|一の位|الآحاد)|(?<tens>\b(tens|zehner(stelle)?|dizaines|decenas)\b|十の位|العشرات)"
         + @"|(?<hundreds>\b(hundreds|hunderter(stelle)?|centaines|centenas)\b|百の位|المئات)"
         + @"|(?<thousands>\b(thousands|tausender(stelle)?|milliers|millares)\b|千の位|الآلاف)",

@@ -7,6 +7,8 @@ internal sealed class Surroundings(WordList words)
 {
     private const int MostWords = 14;
     private const int MostSimile = 3;
+    private const int MostToStep = 6;
+    private const int MostToBracket = 24;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
     private readonly bool hasPronouns = words.Language.Code is "fr" or "es";
@@ -513,6 +515,23 @@ internal sealed class Surroundings(WordList words)
         }
 
         return true;
+    }
+
+    /// <summary>Whether a step stands in brackets behind it, as in a list of parts: <c>sponge (stage 2)</c>, <c>canard en buis (étape 4)</c>.</summary>
+    public bool IsOfStep(WordReader text, string source, int last)
+    {
+        var bracket = source.AsSpan(text.Words[last].End, Math.Min(MostToBracket, source.Length - text.Words[last].End)).IndexOfAny('(', '（');
+        if (bracket < 0)
+            return false;
+        var opening = text.Words[last].End + bracket;
+        for (var i = last + 1; i < text.Words.Length && i <= last + MostToStep && (text.Words[i].Gap & (Beginning | Gap.Comma)) == Gap.None; i++)
+        {
+            var isWithin = text.Words[i].Start > opening && !source.AsSpan(opening, text.Words[i].Start - opening).ContainsAny(')', '）');
+            if (isWithin && text.Words[i].Id >= 0 && words.Signs.IsStep(text.Words[i].Id))
+                return true;
+        }
+
+        return false;
     }
 
     // A text that is nothing but the name is a title, and says nothing of a thing.

@@ -30,6 +30,8 @@ internal sealed class WordSigns
     private PieceHint[] hints = [];
     private readonly HashSet<int> order = [];
     private readonly HashSet<int> locks = [];
+    private readonly HashSet<int> counted = [];
+    private readonly HashSet<int> steps = [];
     private readonly HashSet<int> later = [];
     private readonly HashSet<int> earlier = [];
     private readonly HashSet<int> otherHand = [];
@@ -92,7 +94,8 @@ internal sealed class WordSigns
         pronouns = SetOf(language.Objects.Pronouns);
         alphabet = SetOf("alphabet alphabets abecedario alfabeto abc الأبجدية أبجدية");
         (backwards, left, right) = (SetOf(pieces.Backwards), SetOf(pieces.Left), SetOf(pieces.Right));
-        (order, locks) = (SetOf(pieces.Order), SetOf(pieces.Locks));
+        (order, locks, counted) = (SetOf(pieces.Order), SetOf(pieces.Locks), SetOf(pieces.Numbers));
+        steps = SetOf(language.Objects.Steps);
         var (initials, letterWords) = (SetOf(pieces.Initials), SetOf(pieces.Letters));
         (later, earlier, otherHand, both, noTime) =
             (SetOf(clock.Later), SetOf(clock.Earlier), SetOf(clock.OtherHand), SetOf(clock.Both), SetOf(clock.NoTime));
@@ -221,6 +224,12 @@ internal sealed class WordSigns
 
     /// <summary>Whether it speaks of a lock.</summary>
     public bool IsLock(int word) => locks.Contains(word);
+
+    /// <summary>Whether it speaks of numbers that were counted.</summary>
+    public bool IsNumbers(int word) => counted.Contains(word);
+
+    /// <summary>Whether it names a step of the way: <c>stage</c>, <c>étape</c>.</summary>
+    public bool IsStep(int word) => steps.Contains(word);
 
     /// <summary>Whether it speaks of a thing that was named before.</summary>
     public bool IsPronoun(int word) => pronouns.Contains(word);

@@ -194,6 +194,7 @@ internal sealed record ObjectWords
         Pronouns = "being it its this that theyre they",
         BeforeVerb = "should to will would can could must may might shall cannot dont didnt doesnt not never",
         Possessive = "its his her their whose",
+        Steps = "stage step",
         Indefinite = "a an any some every each",
         Of = "of",
     };
@@ -303,6 +304,7 @@ internal sealed record ObjectWords
         Indefinite = "ein eine einen einem einer eines",
         Of = "von des",
         Possessive = "sein seine seinen seinem seiner seines ihr ihre ihren ihrem ihrer ihres",
+        Steps = "stufe schritt etappe",
     };
 
     public static ObjectWords French { get; } = new()
@@ -417,6 +419,7 @@ internal sealed record ObjectWords
         Indefinite = "un une",
         Of = "de",
         Possessive = "son sa ses leur leurs",
+        Steps = "étape",
     };
 
     public static ObjectWords Spanish { get; } = new()
@@ -496,6 +499,7 @@ internal sealed record ObjectWords
         Indefinite = "un una",
         Of = "de",
         Possessive = "su sus",
+        Steps = "paso etapa",
     };
 
     public static ObjectWords Japanese { get; } = new()
@@ -517,6 +521,7 @@ internal sealed record ObjectWords
             + "親玉; お年玉; 槍玉; 火の玉; 肝っ玉; 鉄は熱; 歯車が狂; 歯車が噛; 歯車が合; 社会の歯車; 舵を取; 舵を切; 舵取; 帆を上; 船頭; 錨を下; 油断; 油を売; 油を注; 火に油; 水と油; 油絵; 仮面夫婦; 仮面を; "
             + "面をかぶ; 櫛の歯; 櫛風; 袋の鼠; 袋小路; 手袋; 胃袋; 財布の紐; 財布のひも; 紐解; 紐づけ; 紐付; 瓶詰; 鋏を入; 将棋の駒; 駒を進; 独楽; 矢面; 矢先; 白羽の矢; 矢印; 一矢; 光陰矢; 弓なり; 弓道; "
             + "盾に; 矛盾; 後ろ盾; 面白; 鉄砲; 印象; 目印; 矢継; 杯を; 乾杯; 一杯; 精一杯; 目一杯; 賞杯",
+        Steps = "段 ス",
         Similes = "",
     };
 
@@ -567,6 +572,7 @@ internal sealed record ObjectWords
             + "صندوق أسود; الصندوق الأسود; خارج الصندوق; باب الرزق; باب المزاح; من باب; فتح باب; باب النجار; مسك الختام; "
             + "خاتم الأنبياء; خاتم سليمان; خاتما في إصبعه",
         Similes = "مثل ك كأن",
+        Steps = "المرحلة مرحلة الخطوة خطوة",
         Pronouns = "إنه إنها هو هي وهو وهي فهو فهي لونه لونها رأسه رأسها",
     };
 
@@ -593,6 +599,9 @@ internal sealed record ObjectWords
 
     /// <summary>What a verb stands behind.</summary>
     public string BeforeVerb { get; init; } = "";
+
+    /// <summary>Names a step of the way, as a list of parts does: "sponge (stage 2)".</summary>
+    public string Steps { get; init; } = "";
 
     /// <summary>Says that what follows is something's own.</summary>
     public string Possessive { get; init; } = "";
