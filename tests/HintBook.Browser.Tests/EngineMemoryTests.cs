@@ -39,8 +39,9 @@ public class EngineMemoryTests(ReadingRoom room, EngineRoom engines)
         {
             await visitor.Open("reset.html");
             await visitor.Click("details.whole > summary");
+            await visitor.Until("document.querySelector('details.whole').open");
             await visitor.Click("[data-tick]");
-            Assert.Equal("True", await visitor.Text("document.querySelector('[data-tick]').checked"));
+            await visitor.Until("document.querySelector('[data-tick]').checked");
             await visitor.OpenStage("plover");
             await visitor.Press(Words.Done);
         }
@@ -53,7 +54,7 @@ public class EngineMemoryTests(ReadingRoom room, EngineRoom engines)
             Assert.Equal([SmallBook.TitleOf("plover")], await visitor.StageLinks("[data-way-done]"));
         }
 
-        Directory.Delete(profile, recursive: true);
+        await Wait.Removed(profile);
     }
 
     // Firefox gives each file a store of its own; WebKit gives all of them one.

@@ -20,4 +20,25 @@ internal static class Wait
                 throw new TimeoutException($"Waited in vain: {what}.");
         }
     }
+
+    /// <summary>Removes a folder of a browser. Its processes may write into it until they have ended, which is after its window has.</summary>
+    /// <param name="folder">The folder's path.</param>
+    /// <exception cref="TimeoutException">It can't be removed.</exception>
+    public static Task Removed(string folder)
+    {
+        return Until(() => Task.FromResult(IsRemoved()), $"{folder} is removed");
+
+        bool IsRemoved()
+        {
+            try
+            {
+                Directory.Delete(folder, recursive: true);
+                return true;
+            }
+            catch (IOException)
+            {
+                return !Directory.Exists(folder);
+            }
+        }
+    }
 }

@@ -59,7 +59,7 @@ internal sealed class WebKit : IEngine
             process.Dispose();
         }
 
-        Directory.Delete(folder, recursive: true);
+        await Wait.Removed(folder);
     }
 
     private static async Task<JsonElement> Ask(HttpClient http, HttpMethod how, string what, object? with = null, CancellationToken patience = default)
