@@ -18,6 +18,7 @@ public sealed class EditionTests(ReadingRoom room) : IAsyncLifetime
         page = await room.Page(new() { Width = 390, Height = 844 });
         await page.GotoAsync(new Uri(Path.Combine(folder, "published", "site", "index.html")).ToString());
         await page.Locator(".boxes a").ClickAsync();
+        await page.GetByLabel("Or type the number of your box").WaitForAsync();
     }
 
     public async ValueTask DisposeAsync()

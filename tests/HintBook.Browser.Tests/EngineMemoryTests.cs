@@ -39,8 +39,9 @@ public class EngineMemoryTests(ReadingRoom room, EngineRoom engines)
         {
             await visitor.Open("reset.html");
             await visitor.Click("details.whole > summary");
+            await visitor.Until("document.querySelector('details.whole').open");
             await visitor.Click("[data-tick]");
-            Assert.Equal("True", await visitor.Text("document.querySelector('[data-tick]').checked"));
+            await visitor.Until("document.querySelector('[data-tick]').checked");
             await visitor.OpenStage("plover");
             await visitor.Press(Words.Done);
         }

@@ -90,6 +90,8 @@ public sealed class WorkbenchDraftTests(ReadingRoom room)
     private static async Task Choose(OpenBench bench, string name, string captions)
     {
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Draft steps from a film" }).ClickAsync();
+        // What stood in its fields is taken out before the dialog shows.
+        await bench.Page.Locator("#draft[open]").WaitForAsync();
         await bench.Page.Locator("#draft-captions").SetInputFilesAsync(
             new FilePayload { Name = name, MimeType = "text/plain", Buffer = System.Text.Encoding.UTF8.GetBytes(captions) });
     }

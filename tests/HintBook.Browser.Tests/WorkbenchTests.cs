@@ -1,4 +1,5 @@
 using HintBook.Browser.Tests.Reading;
+using HintBook.Browser.Tests.Sites;
 using HintBook.Starting;
 using HintBook.Workbench;
 
@@ -8,6 +9,16 @@ namespace HintBook.Browser.Tests;
 public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
 {
     private const string Number = "stages/02-the-number.md";
+
+    // The page that the phone was sent to is there, and not only the one before.
+    private const string Shown =
+        """
+        () => {
+          const view = document.querySelector('#phone-view');
+          return view.contentDocument?.readyState === 'complete' && view.contentWindow.location.href === view.src;
+        }
+        """;
+
     private static readonly PageWaitForFunctionOptions Patience = new() { Timeout = 60_000 };
 
     private readonly string root = Directory.CreateTempSubdirectory("hintbook-workbench-").FullName;
@@ -42,7 +53,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
 
         await Seen("Typed words.");
         Assert.Contains("Typed words.", await File.ReadAllTextAsync(Path.Combine(Book, Number)), StringComparison.Ordinal);
-        Assert.True(await page.EvaluateAsync<bool>("() => document.querySelector('#phone-view').contentDocument.querySelector('details').open"));
+        await page.WaitForFunctionAsync("() => document.querySelector('#phone-view').contentDocument?.querySelector('details')?.open", null, Patience);
     }
 
     [Fact]
@@ -50,7 +61,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     {
         await Open(Number);
 
-        await Elsewhere(Number, text => text.Replace("# Nudge\n", "# Nudge\nFrom elsewhere. ", StringComparison.Ordinal));
+        Elsewhere(Number, text => text.Replace("# Nudge\n", "# Nudge\nFrom elsewhere. ", StringComparison.Ordinal));
 
         await Seen("From elsewhere.");
         await page.WaitForFunctionAsync("() => document.querySelector('#text').value.includes('From elsewhere.')", null, Patience);
@@ -60,10 +71,16 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     public async Task Two_who_write_at_once_lose_nothing()
     {
         await Open(Number);
-        // The page hears of no change from here on, as if both had saved in the same moment.
-        await page.EvaluateAsync("() => { window.fetchOfPage = window.fetch; window.fetch = () => new Promise(() => {}); }");
-        await Elsewhere(Number, text => text + "\nTheirs.\n");
-        await page.EvaluateAsync("() => { window.fetch = window.fetchOfPage; }");
+        // The page hears of no change until it is told to, as if both had saved in the same moment.
+        await page.EvaluateAsync(
+            """
+            () => {
+              const now = window.fetch;
+              const told = new Promise(go => { window.tell = go; });
+              window.fetch = (what, how) => String(what).endsWith('/look') ? told.then(() => now(what, how)) : now(what, how);
+            }
+            """);
+        Elsewhere(Number, text => text + "\nTheirs.\n");
 
         await Type("# Nudge\n", "# Nudge\nMine. ");
 
@@ -73,6 +90,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
         Assert.DoesNotContain("Mine.", await File.ReadAllTextAsync(Path.Combine(Book, Number)), StringComparison.Ordinal);
 
         await page.Locator("#keep-yours").ClickAsync();
+        await page.EvaluateAsync("() => window.tell()");
         await Seen("Mine.");
     }
 
@@ -85,8 +103,8 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
 
         await page.Locator("#stale").WaitForAsync();
         await page.Locator("#here li").First.WaitForAsync();
-        Assert.Contains("titel", await page.Locator("#here").TextContentAsync() ?? "", StringComparison.Ordinal);
-        Assert.NotEqual(0, await page.Locator("#marks u.error").CountAsync());
+        await Assertions.Expect(page.Locator("#here")).ToContainTextAsync("titel");
+        await Assertions.Expect(page.Locator("#marks u.error")).Not.ToHaveCountAsync(0);
 
         await Type("titel:", "title:");
         await page.Locator("#stale").WaitForAsync(new() { State = WaitForSelectorState.Hidden });
@@ -123,8 +141,9 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
         await page.Locator("#back").ClickAsync();
         await page.WaitForFunctionAsync("made => document.querySelectorAll('#made li').length === made - 1", made, Patience);
 
-        await Elsewhere("book.yaml", text => text + "\n# changed\n");
-        await page.WaitForFunctionAsync("() => document.documentElement.dataset.look > 1", null, Patience);
+        var look = await page.EvaluateAsync<int>("() => Number(document.documentElement.dataset.look)");
+        Elsewhere("book.yaml", text => text + "\n# changed\n");
+        await page.WaitForFunctionAsync("look => document.documentElement.dataset.look > look", look, Patience);
         Assert.Equal(made - 1, await page.Locator("#made li").CountAsync());
         Complaint.None(await AccessTests.Broken(page));
     }
@@ -191,7 +210,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     {
         await page.GetByRole(AriaRole.Button, new() { Name = file }).First.ClickAsync();
         await page.WaitForFunctionAsync("file => document.querySelector('#writing').textContent === file", file, Patience);
-        await page.WaitForFunctionAsync("() => document.querySelector('#phone-view').contentDocument?.readyState === 'complete'", null, Patience);
+        await page.WaitForFunctionAsync(Shown, null, Patience);
     }
 
     private async Task Type(string from, string to) => await page.EvaluateAsync(
@@ -207,11 +226,7 @@ public sealed class WorkbenchTests(ReadingRoom room) : IAsyncLifetime
     private async Task Seen(string words) => await page.WaitForFunctionAsync(
         "words => document.querySelector('#phone-view').contentDocument?.body?.textContent.includes(words)", words, Patience);
 
-    private async Task Elsewhere(string file, Func<string, string> change)
-    {
-        var path = Path.Combine(Book, file);
-        await File.WriteAllTextAsync(path, change(await File.ReadAllTextAsync(path)));
-    }
+    private void Elsewhere(string file, Func<string, string> change) => Disk.Save(Path.Combine(Book, file), change(File.ReadAllText(Path.Combine(Book, file))));
 
     // The frame's own background in the light and in the dark: one is brighter than the other.
     private async Task Background(string theme, bool dark) => await page.WaitForFunctionAsync(

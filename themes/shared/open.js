@@ -12,6 +12,7 @@
   var waiting = {};
   var pageKeys = {};
   var slots = {};
+  var filling = new Map();
   var missing = false;
   var opener = "";
   var tag = unhex(root.dataset.tag);
@@ -252,8 +253,14 @@
     return fields(["piece", tag, epoch, root.lang, root.dataset.name, unhex(root.dataset.version), piece.dataset.sealed]);
   }
 
+  // Two who want a piece at once get it once: what the first has found in it stays.
+  function fill(piece) {
+    if (!filling.has(piece)) filling.set(piece, fillNow(piece).finally(function () { filling.delete(piece); }));
+    return filling.get(piece);
+  }
+
   // Puts a piece's text in its place. Gives nothing where it is there or waits behind a gate, else the name of the sentence that says why not.
-  async function fill(piece) {
+  async function fillNow(piece) {
     if ("filled" in piece.dataset) return "";
     var key = await keyOf(keyPage(piece));
     var bytes = key && (await open(key, contextOf(piece), unbase64(piece.dataset.text)) || await hintbook.gate.behind(key, piece));

@@ -180,17 +180,26 @@ function showMarks() {
   marks.scrollTop = $("text").scrollTop;
 }
 
+// A file's button stays for as long as its file: one that is replaced while it is pressed gets no click, and loses the focus.
 function showFiles() {
-  $("files").replaceChildren(...look.files.map(name => {
-    const item = document.createElement("li");
-    const button = Object.assign(document.createElement("button"), { type: "button", textContent: name });
-    if (open?.name === name) button.setAttribute("aria-current", "true");
+  const there = [...$("files").children];
+  const items = look.files.map(name => there.find(item => item.dataset.name === name) ?? itemOf(name));
+  if (items.length !== there.length || items.some((item, index) => item !== there[index])) $("files").replaceChildren(...items);
+  for (const item of items) {
+    const { name } = item.dataset;
+    const button = item.firstChild;
+    if (open?.name === name) button.setAttribute("aria-current", "true"); else button.removeAttribute("aria-current");
     const found = findingsOf(name).filter(finding => finding.severity !== "note").length;
-    if (found) button.append(Object.assign(document.createElement("span"), { className: "count", textContent: String(found) }));
-    button.onclick = () => openFile(name);
-    item.append(button);
-    return item;
-  }));
+    const count = found ? [Object.assign(document.createElement("span"), { className: "count", textContent: String(found) })] : [];
+    button.replaceChildren(name, ...count);
+  }
+}
+
+function itemOf(name) {
+  const item = document.createElement("li");
+  item.dataset.name = name;
+  item.append(button("", () => openFile(name)));
+  return item;
 }
 
 // ---- Seeing
@@ -281,12 +290,19 @@ $("choices").addEventListener("submit", event => event.preventDefault());
 
 // The steps so far; each request carries all of them, so that a changed book is played anew.
 let steps = [];
+// What was asked for last; a changed book is asked about the same, and an answer to what was asked before comes too late.
+let wanted = steps;
+let askings = 0;
 let box = { possible: [], shortest: [], stuck: [] };
 
 async function play(next) {
+  const mine = ++askings;
+  wanted = next;
   const answer = await fetch(`${base}play`, { method: "POST", body: JSON.stringify(next) });
-  if (!answer.ok) return;
-  box = await answer.json();
+  const played = answer.ok ? await answer.json() : null;
+  if (mine !== askings) return;
+  if (!played) return void (wanted = steps);
+  box = played;
   steps = box.made.map(step => step.key);
   $("played").textContent = box.why ?? (box.solved ? "The box is open." : box.possible.length ? "" : "Nothing can be done now.");
   list("possible", box.possible, step => [button(step.says, () => play([...steps, step.key]))]);
@@ -296,7 +312,13 @@ async function play(next) {
   $("stuck").hidden = !box.stuck.length;
 }
 
+// What says the same stays as it is: a button that is replaced while it is pressed gets no click.
+const listed = new Map();
+
 function list(id, items, parts) {
+  const says = JSON.stringify(items);
+  if (listed.get(id) === says) return;
+  listed.set(id, says);
   $(id).replaceChildren(...items.map(item => {
     const entry = document.createElement("li");
     entry.append(...parts(item).filter(Boolean).flatMap(part => [part, " "]));
@@ -327,9 +349,10 @@ $("keep").onsubmit = async event => {
 };
 
 function showRehearsals() {
-  list("rehearsals", look.rehearsals, kept => [
+  const rehearsals = look.rehearsals.map(kept => ({ ...kept, broken: look.found.findings?.some(finding => finding.file === kept.file) }));
+  list("rehearsals", rehearsals, kept => [
     button(kept.title, async () => play(await (await fetch(`${base}rehearsal?name=${encodeURIComponent(kept.file)}`)).json())),
-    look.found.findings?.some(finding => finding.file === kept.file) && "can't be played to its end any more",
+    kept.broken && "can't be played to its end any more",
   ]);
 }
 
@@ -340,7 +363,7 @@ for (const [side, id] of Object.entries(sides)) {
       document.querySelector(`main > .${other}`).hidden = other !== side;
       $(press).setAttribute("aria-pressed", String(other === side));
     }
-    if (side === "play") await play(steps);
+    if (side === "play") await play(wanted);
     if (side === "proofs") showProofs();
     document.dispatchEvent(new CustomEvent("side", { detail: side }));
   };
@@ -371,10 +394,12 @@ async function renewAll() {
   else await Promise.all(views.map(refresh));
   $("state").textContent = look.number ? "" : "Reading the book …";
   showRehearsals();
-  if (!document.querySelector("main > .play").hidden) await play(steps);
+  if (!document.querySelector("main > .play").hidden) await play(wanted);
   if (!document.querySelector("main > .proofs").hidden) showProofs();
   document.documentElement.dataset.look = look.number;
   await takeIn();
+  // Saved, or read again, only now: the places of what was found are those of this text.
+  showMarks();
   announce("looked");
 }
 

@@ -17,11 +17,14 @@ $("text").addEventListener("input", () => {
   }, Pause);
 });
 
+let newest = 0;
 async function compare() {
+  const mine = ++newest;
   const body = JSON.stringify({ mine: $("yours").textContent, theirs: $("theirs").textContent });
   const answer = await fetch(`${base}compare`, { method: "POST", body });
   if (!answer.ok) return;
   const { lines } = await answer.json();
+  if (mine !== newest) return;
   const near = lines.map((_, index) => lines.slice(Math.max(0, index - Around), index + Around + 1).some(line => line.kind !== "same"));
   $("differences").replaceChildren(...lines.flatMap((line, index) => {
     if (!near[index]) return index && near[index - 1] ? [item("same", "…", "")] : [];

@@ -5,6 +5,7 @@ import { $, base, open, settled, takeIn, say, findingsOf, goTo, button } from ".
 export let form = { groups: [], lists: {}, positions: {}, splits: [], declares: [], stage: null };
 let shown = "";
 let waiting = false;
+let pressed = false;
 let sending = Promise.resolve();
 
 document.addEventListener("opened", () => renew());
@@ -16,6 +17,8 @@ export async function renew() {
   if (!open) return;
   const mine = ++newest;
   const name = open.name;
+  // Until its form is there, they would be about the step before.
+  if ($("form").dataset.of !== name) $("steps").hidden = true;
   const answer = await fetch(`${base}form?name=${encodeURIComponent(name)}`);
   const text = answer.ok ? await answer.text() : null;
   // A newer question has a newer answer.
@@ -23,12 +26,13 @@ export async function renew() {
   form = text ? JSON.parse(text) : { groups: [], lists: {}, positions: {}, splits: [], declares: [], stage: null };
   document.dispatchEvent(new Event("formed"));
   $("form-fold").hidden = !form.groups.length;
-  // What is being typed here isn't taken away: the form is made anew when it is done.
-  if (isTouched()) return void (waiting = true);
+  // What is being typed or pressed here isn't taken away: the form is made anew when it is done.
+  if (isTouched() || pressed) return void (waiting = true);
   waiting = false;
   const what = JSON.stringify([name, form.groups.map(group => group.fields.map(({ from, to, ...field }) => field)), form.lists, form.declares]);
   if (what !== shown) make();
   shown = what;
+  $("form").dataset.of = name;
   showFound();
 }
 
@@ -274,6 +278,13 @@ function post(wish, entry) {
     return false;
   });
 }
+
+// A button that is replaced between the pressing and the letting go gets no click.
+$("form").addEventListener("pointerdown", () => { pressed = true; });
+for (const name of ["pointerup", "pointercancel"]) addEventListener(name, () => setTimeout(() => {
+  pressed = false;
+  resume();
+}));
 
 function resume() { if (waiting) setTimeout(renew); }
 

@@ -15,12 +15,19 @@ const same = (one, other) => one && other && one.place === other.place && one.in
 const copy = photo => ({ ...photo, marks: photo.marks.map(mark => ({ ...mark })) });
 const whole = photo => ({ ...photo, alt: photo.alt?.trim() || null, marks: photo.marks.filter(mark => mark.says.trim()).map(mark => ({ ...mark, says: mark.says.trim() })) });
 const isDirty = () => was && JSON.stringify(whole(now)) !== JSON.stringify(was);
+// A mark that waits for its words isn't in the file yet.
+const isBegun = () => now.marks.some(mark => !mark.says.trim());
+
+let asked = 0;
 
 async function renew() {
   const name = open?.name;
+  const before = asked;
   const answer = name?.startsWith("stages/") ? await fetch(`${base}show?name=${encodeURIComponent(name)}`) : null;
   const next = answer?.ok ? await answer.json() : null;
   if (open?.name !== name) return;
+  // Something was saved from here while this was on its way: what came may be older.
+  if (asked !== before) return renew();
   if (shown?.name !== name) choose(null);
   shown = next && { ...next, name };
   $("pictures").hidden = !shown;
@@ -35,7 +42,7 @@ async function renew() {
   showPhotos();
   const again = shown.photos.find(photo => same(photo, was));
   if (!again) choose(null);
-  else if (!isDirty()) choose(again);
+  else if (!isDirty() && !isBegun()) choose(again);
 }
 
 const tellOthers = () => document.dispatchEvent(new CustomEvent("shown", { detail: shown }));
@@ -189,6 +196,7 @@ async function renewAnyway(why) {
 async function ask(method, path, body) {
   try {
     const answer = await fetch(base + path, { method, body });
+    asked++;
     if (answer.ok) {
       say("Saved.");
       return "";

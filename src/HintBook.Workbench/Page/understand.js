@@ -59,6 +59,8 @@ $("where-walk").onclick = () => {
 views[0].addEventListener("load", () => {
   if (!walk) return;
   const at = views[0].contentWindow.location.pathname;
+  // A page that was still on its way when the walk began is none of it.
+  if (!walk.length && !at.endsWith(`/${where.page}`)) return;
   const page = look.pages.find(each => at.endsWith(`/${each.page}`));
   walk.push(page ? page.title : at.endsWith("/index.html") ? "the front page" : views[0].contentDocument.querySelector("h1")?.textContent.trim() ?? "a question");
   const taps = walk.length - 1;

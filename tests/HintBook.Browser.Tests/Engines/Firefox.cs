@@ -83,21 +83,15 @@ internal sealed class Firefox(string program) : IEngine
 
         public Task Go(string address) => Control.Do("WebDriver:Navigate", new { url = address });
 
-        public async Task<JsonElement> Run(string body, params object?[] arguments) =>
-            (await Control.Do("WebDriver:ExecuteScript", new { script = body, args = arguments })).GetProperty("value");
-
-        // Nothing at all comes back where the browser moved the page into another process meanwhile, as it may just after it is there: then the script is
-        // run again.
-        public async Task<JsonElement> Await(string body, params object?[] arguments)
+        // In a list, which tells nothing that the script gives from nothing that comes back.
+        public async Task<JsonElement> Run(string body, params object?[] arguments)
         {
-            for (var tries = 1; ; tries++)
-            {
-                var script = new { script = Later.Script(body), args = arguments };
-                var answer = (await Control.Do("WebDriver:ExecuteAsyncScript", script)).GetProperty("value");
-                if (answer.ValueKind != JsonValueKind.Null || tries == MostTries)
-                    return Later.Result(answer);
-            }
+            var answer = await Answered("WebDriver:ExecuteScript", $"return [(function () {{\n{body}\n}}).apply(null, arguments)];", arguments);
+            return answer.ValueKind == JsonValueKind.Array ? answer[0] : answer;
         }
+
+        public async Task<JsonElement> Await(string body, params object?[] arguments) =>
+            Later.Result(await Answered("WebDriver:ExecuteAsyncScript", Later.Script(body), arguments));
 
         public Task Act(params object[] sources) => Control.Do("WebDriver:PerformActions", new { actions = sources });
 
@@ -139,10 +133,22 @@ internal sealed class Firefox(string program) : IEngine
             await Control.Do("WebDriver:SwitchToWindow", new { handle = before });
         }
 
+        // Nothing at all comes back where the browser moved the page into another process meanwhile, as it may just after it is there: then the script is
+        // run again.
+        private async Task<JsonElement> Answered(string command, string script, object?[] arguments)
+        {
+            for (var tries = 1; ; tries++)
+            {
+                var answer = (await Control.Do(command, new { script, args = arguments })).GetProperty("value");
+                if (answer.ValueKind != JsonValueKind.Null || tries == MostTries)
+                    return answer;
+            }
+        }
+
         private async Task<JsonElement> RunInBrowser(string body, params object?[] arguments)
         {
             await Control.Do("Marionette:SetContext", new { value = "chrome" });
-            var result = await Run(body, arguments);
+            var result = (await Control.Do("WebDriver:ExecuteScript", new { script = body, args = arguments })).GetProperty("value");
             await Control.Do("Marionette:SetContext", new { value = "content" });
             return result;
         }

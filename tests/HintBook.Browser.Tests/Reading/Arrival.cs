@@ -16,9 +16,14 @@ internal static class Arrival
     /// </remarks>
     /// <param name="page">The window.</param>
     /// <param name="address">The end of the page's address. Only its end: a browser writes the letters of a file's address in a way of its own.</param>
-    public static async Task Arrive(this IPage page, string address)
+    public static Task Arrive(this IPage page, string address) => page.ArriveAt(new Regex($"/{Regex.Escape(address)}$"));
+
+    /// <summary>The same for a whole address, as the browser writes it.</summary>
+    public static Task ArriveAt(this IPage page, string address) => page.ArriveAt(new Regex($"^{Regex.Escape(address)}$"));
+
+    private static async Task ArriveAt(this IPage page, Regex address)
     {
-        await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/{Regex.Escape(address)}$"), new() { Timeout = Patience });
+        await Assertions.Expect(page).ToHaveURLAsync(address, new() { Timeout = Patience });
         await page.WaitForLoadStateAsync();
     }
 }

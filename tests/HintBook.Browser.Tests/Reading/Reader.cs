@@ -99,9 +99,10 @@ internal sealed class Reader : IAsyncDisposable
     public async Task Follow(string link)
     {
         var anchor = Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true });
-        var page = await anchor.GetAttributeAsync("href");
+        // The whole address: that of a page in another language may end alike.
+        var page = await anchor.EvaluateAsync<string>("link => link.href");
         await anchor.ClickAsync();
-        await Arrive(page!.Replace("../", "", StringComparison.Ordinal));
+        await Page.ArriveAt(page);
     }
 
     /// <summary>Waits until a page of the site that the reader is on the way to is there as a whole.</summary>

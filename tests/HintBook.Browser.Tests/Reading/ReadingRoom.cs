@@ -9,6 +9,9 @@ namespace HintBook.Browser.Tests.Reading;
 /// <summary>One browser and one shelf of published books for all tests. Every reader gets a profile of their own.</summary>
 public sealed class ReadingRoom : IAsyncLifetime
 {
+    // The pages' servers and the driver's answers share the pool with tests that publish, and would wait behind them on a machine with few cores.
+    private const int LeastThreads = 16;
+
     // For every profile Chromium opens a window of its own, with nobody to see it, and starts a process for the suggestions under its
     // address bar: a quarter of all the time these tests took. It obeys only the last list, so that the first names here are those
     // that Playwright switches off itself.
@@ -27,9 +30,12 @@ public sealed class ReadingRoom : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        ThreadPool.SetMinThreads(LeastThreads, LeastThreads);
+        Assertions.SetDefaultExpectTimeout(Arrival.Patience);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {
+            Timeout = Arrival.Patience,
             ExecutablePath = BrowserSetup.Here(playwright.Chromium.ExecutablePath).Browser(),
             Args =
             [
@@ -63,6 +69,10 @@ public sealed class ReadingRoom : IAsyncLifetime
     /// <summary>A page of a profile of its own, for what isn't a published site.</summary>
     /// <param name="size">The window.</param>
     /// <param name="script">Whether scripts run.</param>
-    internal Task<IPage> Page(ViewportSize size, bool script = true) =>
-        browser!.NewPageAsync(new() { ViewportSize = size, ReducedMotion = ReducedMotion.Reduce, JavaScriptEnabled = script });
+    internal async Task<IPage> Page(ViewportSize size, bool script = true)
+    {
+        var page = await browser!.NewPageAsync(new() { ViewportSize = size, ReducedMotion = ReducedMotion.Reduce, JavaScriptEnabled = script });
+        page.Context.SetDefaultTimeout(Arrival.Patience);
+        return page;
+    }
 }

@@ -1,24 +1,22 @@
+using HintBook.Browser.Tests.Engines;
+
 namespace HintBook.Browser.Tests.Sites;
 
 /// <summary>What other programs write below a folder.</summary>
 internal static class Disk
 {
-    // What is written into a folder below while the watch is being set up may be told by nobody: then it is found by looking again.
-    private static readonly TimeSpan Untold = TimeSpan.FromMilliseconds(500);
-
-    /// <summary>Waits until something holds, asking whenever a file below a folder has changed, and now and then; a minute at most.</summary>
-    /// <param name="folder">The folder.</param>
+    /// <summary>Waits until something holds; a minute at most.</summary>
+    /// <param name="folder">The folder that it is about, for the failure.</param>
     /// <param name="holds">What is waited for.</param>
-    public static async Task Until(string folder, Func<bool> holds)
+    public static Task Until(string folder, Func<bool> holds) => Wait.Until(() => Task.FromResult(holds()), $"what is to be written into {folder}");
+
+    /// <summary>Saves a file as most editors do: whoever reads it meets the old text or the new one, and no half of it.</summary>
+    /// <param name="file">The file's path.</param>
+    /// <param name="text">The new text.</param>
+    public static void Save(string file, string text)
     {
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        using var told = new SemaphoreSlim(0);
-        using var watch = new FileSystemWatcher(folder) { IncludeSubdirectories = true };
-        watch.Changed += (_, _) => told.Release();
-        watch.Created += (_, _) => told.Release();
-        watch.Renamed += (_, _) => told.Release();
-        watch.EnableRaisingEvents = true;
-        while (!holds())
-            await told.WaitAsync(Untold, patience.Token);
+        var beside = Path.Combine(Path.GetDirectoryName(file)!, $".{Path.GetFileName(file)}.new");
+        File.WriteAllText(beside, text);
+        File.Move(beside, file, overwrite: true);
     }
 }

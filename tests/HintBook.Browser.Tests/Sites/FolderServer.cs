@@ -125,7 +125,18 @@ internal sealed class FolderServer : IDisposable
 
         if (countsBehind == name)
             countsBehind = null;
-        var content = await File.ReadAllBytesAsync(file);
+        byte[] content;
+        try
+        {
+            content = await File.ReadAllBytesAsync(file);
+        }
+        catch (IOException)
+        {
+            // The site was published anew at this moment. Without a status this would be an empty file that a device may keep.
+            response.StatusCode = (int)HttpStatusCode.NotFound;
+            return;
+        }
+
         answered.Enqueue(name);
         response.Headers["Cache-Control"] = "max-age=600";
         response.ContentType = TypeOf(Path.GetExtension(file));

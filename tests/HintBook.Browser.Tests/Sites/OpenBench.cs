@@ -54,13 +54,14 @@ internal sealed class OpenBench : IAsyncDisposable
     public async Task Opened(string file)
     {
         await Page.WaitForFunctionAsync("file => document.querySelector('#writing').textContent === file", file, Patience);
-        await Page.WaitForFunctionAsync("() => !document.querySelector('#form-fold').hidden && document.querySelector('#form fieldset')", null, Patience);
+        await Page.WaitForFunctionAsync(
+            "file => document.querySelector('#form').dataset.of === file && document.querySelector('#form-fold:not([hidden]) fieldset')", file, Patience);
     }
 
     public string Text(string file) => File.ReadAllText(Path.Combine(Book, file));
 
     /// <summary>What another program does to a file.</summary>
-    public void Elsewhere(string file, Func<string, string> change) => File.WriteAllText(Path.Combine(Book, file), change(Text(file)));
+    public void Elsewhere(string file, Func<string, string> change) => Disk.Save(Path.Combine(Book, file), change(Text(file)));
 
     /// <summary>Waits until a file says something on the disk.</summary>
     public Task OnDisk(string file, string words) => Disk.Until(
