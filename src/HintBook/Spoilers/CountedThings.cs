@@ -63,18 +63,23 @@ internal sealed class CountedThings(WordList words)
         for (var i = 0; i < text.Words.Length;)
         {
             var word = text.Words[i];
-            if (i > 0 && (word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
-                sentence++;
+            // A remark in another paragraph is none: a clue is quoted, and then spoken of.
+            if (i > 0)
+                sentence += (word.Gap & Gap.Paragraph) != Gap.None ? 2 : (word.Gap & Gap.Stop) != Gap.None ? 1 : 0;
             var next = i;
             if (IsCounting(text, i) && reader.Read(text, ref next, out var number))
             {
-                if (measures.Of(text, source, i, next - 1) == Measured.No)
+                // "In the photo five gulls" is no page.
+                if (!char.IsAsciiDigit(text.Bare(word)[0]) || measures.Of(text, source, i, next - 1) == Measured.No)
                     counts.Add(new(Written(text, i, number), i, next - 1, sentence, MayBeArticle(text, i, number)));
-                i = next;
+                // "5 wheels": what is counted is no remark.
+                i = words.Language.HasNoSpaces ? next : next + 1;
+                if (i > next && next < text.Words.Length && (text.Words[next].Gap & (Gap.Stop | Gap.Paragraph | Gap.Comma)) != Gap.None)
+                    i = next;
                 continue;
             }
 
-            if (word.Id >= 0 && (words.Signs.IsOrder(word.Id) || words.Signs.IsLock(word.Id) || words.Signs.IsNumbers(word.Id)))
+            if (word.Id >= 0 && (words.Signs.IsLock(word.Id) || words.Signs.IsNumbers(word.Id)))
                 remarked.Add(sentence);
             i++;
         }
