@@ -33,6 +33,15 @@ public class CountedThingsTests
     public void Counts_alone_or_beside_others_are_none(string language, string code, string text) =>
         Assert.Empty(new Finder(Hidden.Of((code, SecretKind.Answer, [code])), language).In(text));
 
+    [Fact]
+    public void To_quote_the_clue_that_stands_in_the_box_is_no_mention()
+    {
+        const string Clue = "five gulls, two crows and eight ducks";
+        var secret = Hidden.Of(("lock", SecretKind.Answer, ["528"]))[0];
+
+        Assert.Empty(new Finder([secret with { Clue = Clue }]).In($"On the card stands: {Clue}. The order opens the lock."));
+    }
+
     [Theory]
     [InlineData("en", "whistle", "Spare parts: felt, whistle (stage 3), two screws.")]
     [InlineData("de", "Trichter", "Ersatzteile: Filz, Trichter (Stufe 4), Schrauben.")]
