@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using HintBook.Audit.Mentions.Languages;
 
@@ -7,7 +8,7 @@ namespace HintBook.Audit.Mentions;
 internal sealed class Places(string language)
 {
     private const int MostBefore = 8, MostInStreet = 4;
-    private static readonly char[] ClauseEnds = ['.', ',', ';', ':', '!', '?', '\n', '،', '؛', '؟', '。', '、'];
+    private static readonly SearchValues<char> ClauseEnds = SearchValues.Create(".,;:!?\n،؛؟。、");
     private static readonly char[] SentenceEnds = ['.', '!', '?', '\n', '؟', '。'];
 
     private readonly PlacesIn known = PlacesIn.Of(language);
@@ -94,7 +95,7 @@ internal sealed class Places(string language)
         if (streetsBehind.Count == 0)
             return false;
         var rest = source[end..Math.Min(source.Length, end + 60)].TrimStart(',');
-        var stop = rest.IndexOfAny(ClauseEnds);
+        var stop = rest.AsSpan().IndexOfAny(ClauseEnds);
         var words = Words(stop < 0 ? rest : rest[..stop]);
         if (!known.HasNamesBeforeStreets)
             return words.Count > 0 && streetsBehind.Contains(Small(words[0]));
@@ -111,7 +112,7 @@ internal sealed class Places(string language)
     private List<string> WordsBefore(string source, int start)
     {
         var from = start;
-        while (from > 0 && (Array.IndexOf(ClauseEnds, source[from - 1]) < 0 || IsWithin(source, from - 1, start)))
+        while (from > 0 && (!ClauseEnds.Contains(source[from - 1]) || IsWithin(source, from - 1, start)))
             from--;
         var words = Words(source[from..start]);
         return words.Count > MostBefore ? words.GetRange(words.Count - MostBefore, MostBefore) : words;
