@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using HintBook.Audit;
 using HintBook.Spoilers;
 using HintBook.Tests.Audit;
 using HintBook.Tests.Reading;
