@@ -358,13 +358,13 @@
     await number();
     await hintbook.gate.look();
     root.dataset.opened = "";
-    // What was unfolded before the page could be read.
-    await Promise.all(all("details[open]").map(fillIn));
     if (hintbook.start) {
       hintbook.start();
       hintbook.start = null;
     }
 
+    // What was unfolded before the page could be read.
+    await Promise.all(all("details[open]").map(fillIn));
     return true;
   }
 
