@@ -50,12 +50,14 @@ internal sealed class CountTalk
 
     private bool Says(string said, string[] phrases, Func<int, bool> isCounted)
     {
-        foreach (var phrase in phrases)
+        foreach (var each in phrases)
         {
+            var isEnd = each[0] == '*';
+            var phrase = isEnd ? each[1..] : each;
             for (var at = said.IndexOf(phrase, StringComparison.OrdinalIgnoreCase); at >= 0;
                 at = said.IndexOf(phrase, at + 1, StringComparison.OrdinalIgnoreCase))
             {
-                if ((isWithin || at == 0 || !char.IsLetter(said[at - 1]) || !char.IsLetter(phrase[0])) && !isCounted(at))
+                if ((isWithin || isEnd || at == 0 || !char.IsLetter(said[at - 1]) || !char.IsLetter(phrase[0])) && !isCounted(at))
                     return true;
             }
         }

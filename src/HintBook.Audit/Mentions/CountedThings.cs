@@ -13,7 +13,7 @@ namespace HintBook.Audit.Mentions;
 /// </summary>
 internal sealed class CountedThings
 {
-    private const int Shortest = 3, MostUnsure = 6, ShortestDual = 5, NearNumber = 2;
+    private const int Shortest = 3, MostUnsure = 6, ShortestDual = 5, NearNumber = 2, NearPlace = 2;
     private readonly CodeTable codes;
     private readonly CountTalk talk;
     private readonly HashSet<string> ones, noughts, numbered, prepositions;
@@ -133,15 +133,18 @@ internal sealed class CountedThings
     {
         var start = text.Words[tokens[from].First].Start;
         var end = text.Words[tokens[to - 1].Last].End;
-        // "Three dials", "two brass rings" are counted themselves.
+        // "Three dials", "two brass rings" are counted themselves, and of "three swarms on the wheels" it is told where they are.
         List<(int From, int To)> counted = [];
         foreach (var count in counts)
         {
+            if (!count.IsOfThings)
+                continue;
             var last = count.Last;
-            while (count.IsOfThings && last + 1 < text.Words.Length && last < count.Last + NearNumber && text.Words[last + 1].Parting <= Parting.Space)
+            var isSomewhere = last + NearNumber < text.Words.Length && text.Has(prepositions, last + NearNumber);
+            var most = last + (isSomewhere ? NearNumber + NearPlace : NearNumber);
+            while (last + 1 < text.Words.Length && last < most && text.Words[last + 1].Parting <= Parting.Space)
                 last++;
-            if (count.IsOfThings)
-                counted.Add((text.Words[count.Last].End - start, text.Words[last].End - start));
+            counted.Add((text.Words[count.Last].End - start, text.Words[last].End - start));
         }
 
         return talk.IsOfCode(source[start..end], at => counted.Exists(range => at >= range.From && at < range.To));

@@ -48,7 +48,7 @@ internal sealed class LabelledRows(CodeTable codes, CountTalk talk)
                 if (row is { Figure: >= 0, HasLabel: false })
                 {
                     row = label is { } own
-                        ? row with { Start = own.Start, LabelEnd = own.LabelEnd, HasLabel = true, Number = own.Number }
+                        ? row with { Start = own.Start, LabelEnd = own.LabelEnd, HasLabel = true, Number = own.Number, Letter = own.Letter }
                         : row with { Figure = -1 };
                 }
 
@@ -77,16 +77,20 @@ internal sealed class LabelledRows(CodeTable codes, CountTalk talk)
         var figure = IsAtEnd(source, text.Words[last.Last].End, end) ? FigureOf(last) : -1;
         var labels = figure < 0 ? tokens : tokens[..^1];
         var labelEnd = figure < 0 ? end : from;
-        var number = 0;
+        var (number, letter) = (0, 0);
         foreach (var token in labels)
         {
+            // "Bolt A".
+            if (token.Is(Sign.Letter) && token.First == token.Last && source[text.Words[token.First].Start] is >= 'A' and <= 'J' and var capital
+                && text.Words[token.First].Length == 1)
+                letter = capital - 'A' + 1;
             // "Needle one": which row it is. Another number makes it none.
             if (token.Is(Sign.Number) && !token.Is(Sign.Ordinal) && token.Value >= 0 && (token.Value != 1 || number == 0))
                 number = number > 0 ? int.MaxValue : token.Value;
         }
 
         var isShort = labelEnd - start <= LongestLabel;
-        return new(start, labelEnd, isShort ? figure : -1, last.First, last.Last, labels.Length > 0 && isShort, number);
+        return new(start, labelEnd, isShort ? figure : -1, last.First, last.Last, labels.Length > 0 && isShort, number, letter);
     }
 
     private static int FigureOf(in Token token) =>
@@ -129,7 +133,7 @@ internal sealed class LabelledRows(CodeTable codes, CountTalk talk)
         foreach (var (i, row) in rows.Index())
         {
             places += talk.NamesPlace(text, source, row.Start, row.LabelEnd) ? 1 : 0;
-            numbers += row.Number == i + 1 ? 1 : 0;
+            numbers += row.Number == i + 1 || row.Letter == i + 1 ? 1 : 0;
             // "Needle one" is the first row, in "box 12" nothing is told.
             if (row.Number > 0 && row.Number != i + 1)
                 return false;
@@ -152,6 +156,7 @@ internal sealed class LabelledRows(CodeTable codes, CountTalk talk)
     /// <param name="Last">Its last word.</param>
     /// <param name="HasLabel">Whether there is a label.</param>
     /// <param name="Number">The number in the label; 0 for none.</param>
+    /// <param name="Letter">The place in the alphabet of a lone capital in it; 0 for none.</param>
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Row(int Start, int LabelEnd, int Figure, int First, int Last, bool HasLabel, int Number);
+    private readonly record struct Row(int Start, int LabelEnd, int Figure, int First, int Last, bool HasLabel, int Number, int Letter);
 }

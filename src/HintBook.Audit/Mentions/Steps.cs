@@ -11,14 +11,14 @@ internal sealed class Steps
     private const int MostBetween = 3, MostOther = 1, MostWords = 5, LongestUnspaced = 10;
     private const string Figures = "0123456789０１２３４５６７８９一二三四五六七八九十";
     private readonly WordNumbers numbers;
-    private readonly HashSet<string> words, before;
+    private readonly HashSet<string> words, before, cut;
     private readonly string[] written;
 
     public Steps(WordNumbers numbers)
     {
         this.numbers = numbers;
         var steps = StepsIn.Of(numbers.Language.Code);
-        (words, before) = (FoldedText.SetOf(steps.Words), FoldedText.SetOf(steps.Before));
+        (words, before, cut) = (FoldedText.SetOf(steps.Words), FoldedText.SetOf(steps.Before), FoldedText.SetOf(steps.Short));
         written = steps.Words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
@@ -52,10 +52,12 @@ internal sealed class Steps
             var gap = source.AsSpan(text.Words[at - 1].End..text.Words[at].Start);
             if (at > from && (isInBrackets ? gap.ContainsAny(')', ']') : text.Words[at].Parting >= Parting.Comma))
                 break;
-            if (at - from == MostWords || (at > from && text.Words[at].Parting >= Parting.Comma))
+            if (at - from == MostWords || (at > from && text.Words[at].Parting >= Parting.Comma && !text.Has(cut, at - 1)))
                 return false;
             if (text.Has(words, at))
                 steps++;
+            else if (text.Has(cut, at) || (at > from && text.Has(cut, at - 1) && text.Of(text.Words[at]) is "o" or "º"))
+                continue;
             else if (char.IsAsciiDigit(text.Of(text.Words[at])[0]) || numbers.UseOf(ids[at]) is WordUse.Plain || numbers.IsSaidInNumbers(ids[at]))
                 others++;
         }

@@ -6,14 +6,15 @@ namespace HintBook.Tests.Audit;
 
 /// <summary>
 /// Counted things, rows of labels and figures, things with their steps, and names turned about, in six languages. The lines of
-/// <c>tellings-held-back.txt</c> were written before the classes were mended and aren't tuned on: of them only sums are printed.
+/// <c>tellings-held-back.txt</c> were written before the classes were mended and aren't tuned on: of them only sums are printed. Those of
+/// <c>tellings-later.txt</c> were written behind it; their first run stands in <c>Elsewhere/README.md</c>.
 /// </summary>
 public class TellingsTests(ITestOutputHelper output)
 {
     [Theory]
-    [InlineData("tellings.txt", 0.0, 0.0)]
-    [InlineData("tellings-held-back.txt", 0.0, 0.0)]
-    [InlineData("tellings-later.txt", 0.0, 0.0)]
+    [InlineData("tellings.txt", 0.99, 0.94)]
+    [InlineData("tellings-held-back.txt", 0.99, 0.92)]
+    [InlineData("tellings-later.txt", 0.96, 0.90)]
     public void Nearly_all_that_is_told_is_found_and_nearly_all_that_is_found_is_told(string file, double recall, double precision)
     {
         var lines = Read(file);
