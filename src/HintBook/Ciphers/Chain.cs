@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using HintBook.Books;
 using HintBook.Ciphers.WaysOfReading;
 using HintBook.Text;
@@ -28,7 +29,7 @@ internal static class Chain
     {
         var worked = ImmutableArray.CreateBuilder<WorkedStep>();
         var (text, next) = (start, start);
-        foreach (var step in steps)
+        foreach (var (place, step) in steps.Index())
         {
             switch (Read(next, step, sources))
             {
@@ -37,7 +38,7 @@ internal static class Chain
                     {
                         Block = Transpositions.BlockOf(step.Way.Value, next, [.. step.With.Select(told => told.Value)]),
                     });
-                    (text, next) = (gave.Text, gave.ForNext);
+                    (text, next) = (gave.Text, ForNext(next, gave, steps.ElementAtOrDefault(place + 1)));
                     break;
                 case ReadingResult.Unread unread:
                     return (worked.ToImmutable(), text, CipherFindings.Unread(step, unread, worked.Count == 0));
@@ -58,18 +59,42 @@ internal static class Chain
     /// <param name="picking">Whether words that a step can't read are passed over, as a solver might who looks for what can be read.</param>
     public static string? End(string start, IEnumerable<ReadingStep> steps, ReadingSources sources, bool picking = false)
     {
+        ImmutableArray<ReadingStep> all = [.. steps];
         var (text, next) = (start, start);
-        foreach (var step in steps)
+        foreach (var (place, step) in all.Index())
         {
             var read = Read(next, step, sources);
             if (read is ReadingResult.Unread unread && picking)
                 read = unread.Rest;
             if (read is not ReadingResult.Gave gave)
                 return null;
-            (text, next) = (gave.Text, gave.ForNext);
+            (text, next) = (gave.Text, ForNext(next, gave, all.ElementAtOrDefault(place + 1)));
         }
 
         return text;
+    }
+
+    // The sum of each line needs the lines in which the numbers stood: pips of dice, throw by throw.
+    private static string ForNext(string text, ReadingResult.Gave gave, ReadingStep? following) =>
+        following?.Way.Value == Arithmetic.LineSums.Name && gave.ForNext == gave.Text ? InLines(text, gave.Rows) ?? gave.ForNext : gave.ForNext;
+
+    // Null where a piece isn't found in the text as it was read.
+    private static string? InLines(string text, ImmutableArray<Row> rows)
+    {
+        var lined = new StringBuilder();
+        var end = 0;
+        foreach (var row in rows)
+        {
+            var at = text.IndexOf(row.Read, end, StringComparison.Ordinal);
+            if (at < 0)
+                return null;
+            if (lined.Length > 0)
+                lined.Append(text.AsSpan(end, at - end).Contains('\n') ? '\n' : ' ');
+            lined.Append(row.Gives);
+            end = at + row.Read.Length;
+        }
+
+        return lined.ToString();
     }
 
     /// <summary>A step as an author writes it.</summary>

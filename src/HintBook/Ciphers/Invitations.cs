@@ -96,7 +96,7 @@ internal static partial class Invitations
     private static partial Regex Reversing();
 
     [GeneratedRegex(
-        @"\b(?:in (?:good |the right |proper |due |rising |falling )?order(?! of)|in (?:a )?rank"
+        @"\b(?:in(?:to)? (?:good |the right |proper |due |rising |falling |their |its |your )?order(?! of)|in (?:a )?rank"
         + "|order of (?:size|age|height|weight|rank|length|value|price|worth|number)|ordered|sort\\w*|ascending|descending|rising"
         // “In the smallest hand” puts nothing in order; “from the smallest” does.
         + "|(?:from|with|at|by|after|before|to) (?:the |their |your )?" + Extreme + "|" + Extreme

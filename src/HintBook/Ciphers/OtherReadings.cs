@@ -37,7 +37,7 @@ internal static class OtherReadings
         [Keypad.ToKeys.Name] = Invitations.ToTelephone,
         [Keypad.FromPresses.Name] = Invitations.ToTelephone,
         [Colours.Queens.Name] = Invitations.ToBees,
-        [Colours.Resistors.Name] = _ => true,
+        [Colours.Resistors.Name] = clue => !Invitations.ToBees(clue),
         [MorseSigns.FromSigns.Name] = _ => true,
         [BrailleCells.Way.Name] = clue => clue.Any(symbol => symbol is >= '\u2800' and <= '\u28FF'),
         [Spelling.Alphabet.Name] = _ => true,

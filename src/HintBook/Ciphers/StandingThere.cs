@@ -14,9 +14,11 @@ internal static class StandingThere
             yield return one;
         foreach (var form in new[] { "ddmm", "mmdd", "ddmmyy", "mmddyy", "ddmmyyyy", "mmddyyyy" })
         {
+            if (Times.Dates.Read(clue, [form]) is not ReadingResult.Gave { Rows: [var date], Text: var figures })
+                continue;
             // Who writes the month first reads it first.
-            if (Times.Dates.Read(clue, [form]) is ReadingResult.Gave { Rows: [var date], Text: var figures })
-                yield return (figures, $"the date as {form}", !Invitations.ToPartsOfDate(clue) && form.StartsWith('m') == char.IsLetter(date.Read[0]));
+            var isMonthFirst = char.IsLetter(date.Read[0]) || date.Read.Contains('日', StringComparison.Ordinal);
+            yield return (figures, $"the date as {form}", !Invitations.ToPartsOfDate(clue) && form.StartsWith('m') == isMonthFirst);
         }
 
         foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 10))
@@ -31,8 +33,13 @@ internal static class StandingThere
 
         if (Mixed(clue) is { } mixed)
             yield return (mixed, "numbers in figures and in words together", true);
-        foreach (var word in TextPieces.Words(clue).Select(piece => piece.Value).Where(word => word.Length > 1 && word.All(char.IsUpper)))
-            yield return (word, "the word that stands there in capitals", clue.Any(char.IsLower));
+        // Several of one length are the rows of a grid.
+        var capitals = TextPieces.Words(clue).Select(piece => piece.Value).Where(word => word.Length > 1 && word.All(char.IsUpper)).ToArray();
+        foreach (var word in capitals)
+        {
+            var likely = clue.Any(char.IsLower) && !Invitations.ToReverse(clue) && capitals.Count(other => other.Length == word.Length) == 1;
+            yield return (word, "the word that stands there in capitals", likely);
+        }
     }
 
     // Of several numbers that fit, a solver takes the first or the last if the clue speaks of it.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using System.Text;
 using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
@@ -16,7 +17,8 @@ internal sealed class CountedThings(WordList words)
     private const int Fewest = 2;
     private readonly NumberReader reader = new(words);
     private readonly Measures measures = new(words);
-    private readonly Dictionary<string, List<int>> codes = [];
+    private readonly WordReader clues = new(words);
+    private readonly Dictionary<string, List<Code>> codes = [];
     private readonly List<Count> counts = [];
     private readonly HashSet<int> remarked = [];
     private int longest;
@@ -24,14 +26,16 @@ internal sealed class CountedThings(WordList words)
     /// <summary>Adds a code of figures; others are left out.</summary>
     /// <param name="secret">Whose answer it is.</param>
     /// <param name="symbols">Its figures.</param>
-    public void Add(int secret, string symbols)
+    /// <param name="clue">The clue that stands in the box: quoting it is no mention.</param>
+    public void Add(int secret, string symbols, string clue)
     {
         if (symbols.Length < Shortest || !symbols.All(char.IsAsciiDigit))
             return;
         longest = Math.Max(longest, symbols.Length);
         if (!codes.TryGetValue(symbols, out var here))
             codes[symbols] = here = [];
-        here.Add(secret);
+        clues.Read(clue);
+        here.Add(new(secret, Bare(clues, 0, clues.Words.Length - 1)));
     }
 
     /// <summary>Adds every mention to a list.</summary>
@@ -63,18 +67,23 @@ internal sealed class CountedThings(WordList words)
         for (var i = 0; i < text.Words.Length;)
         {
             var word = text.Words[i];
-            if (i > 0 && (word.Gap & (Gap.Stop | Gap.Paragraph)) != Gap.None)
-                sentence++;
+            // A remark in another paragraph is none: a clue is quoted, and then spoken of.
+            if (i > 0)
+                sentence += (word.Gap & Gap.Paragraph) != Gap.None ? 2 : (word.Gap & Gap.Stop) != Gap.None ? 1 : 0;
             var next = i;
             if (IsCounting(text, i) && reader.Read(text, ref next, out var number))
             {
-                if (measures.Of(text, source, i, next - 1) == Measured.No)
+                // "In the photo five gulls" is no page.
+                if (!char.IsAsciiDigit(text.Bare(word)[0]) || measures.Of(text, source, i, next - 1) == Measured.No)
                     counts.Add(new(Written(text, i, number), i, next - 1, sentence, MayBeArticle(text, i, number)));
-                i = next;
+                // "5 wheels": what is counted is no remark.
+                i = words.Language.HasNoSpaces ? next : next + 1;
+                if (i > next && next < text.Words.Length && (text.Words[next].Gap & (Gap.Stop | Gap.Paragraph | Gap.Comma)) != Gap.None)
+                    i = next;
                 continue;
             }
 
-            if (word.Id >= 0 && (words.Signs.IsOrder(word.Id) || words.Signs.IsLock(word.Id) || words.Signs.IsNumbers(word.Id)))
+            if (word.Id >= 0 && (words.Signs.IsLock(word.Id) || words.Signs.IsNumbers(word.Id)))
                 remarked.Add(sentence);
             i++;
         }
@@ -122,8 +131,9 @@ internal sealed class CountedThings(WordList words)
 
         if (used < Fewest || (used == Fewest && said.Length < ShortestOfTwo) || !codes.TryGetValue(said, out var here))
             return false;
-        foreach (var secret in here)
-            found.Add(new(secret, text.Words[counts[first].First].Start, text.Words[counts[last].Last].End, Sureness.Likely));
+        var quoted = Bare(text, counts[first].First, counts[last].Last);
+        foreach (var code in here.Where(code => !code.Clue.Contains(quoted, StringComparison.Ordinal)))
+            found.Add(new(code.Secret, text.Words[counts[first].First].Start, text.Words[counts[last].Last].End, Sureness.Likely));
         return true;
     }
 
@@ -137,6 +147,18 @@ internal sealed class CountedThings(WordList words)
 
         return false;
     }
+
+    private static string Bare(WordReader text, int first, int last)
+    {
+        var bare = new StringBuilder();
+        for (var i = first; i <= last; i++)
+            bare.Append(text.Bare(text.Words[i])).Append(' ');
+        return bare.ToString();
+    }
+
+    // Whose answer it is, and the bare words of its clue.
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Code(int Secret, string Clue);
 
     // A number, the words from its first to its last, and the sentence in which it stands.
     [StructLayout(LayoutKind.Auto)]

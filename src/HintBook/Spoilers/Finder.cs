@@ -226,7 +226,7 @@ internal sealed class Finder
         // A time before ten may have a nought before its hour.
         if (text.Length == SureCode && ClockTimes.TimeOf(answer) is not null)
             runs.Add(secret.Number, $"0{text}", sure);
-        pieces.Add(secret.Number, text);
+        pieces.Add(secret.Number, text, secret.Clue);
         times.Add(secret.Number, answer);
         // 燕 for ツバメ.
         if (isCaseless && words.Language.HasNoSpaces)

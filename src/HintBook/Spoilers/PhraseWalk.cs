@@ -90,8 +90,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && around.IsDone(text, first))
                     continue;
-                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || around.IsHandled(text, first, last)
-                    || around.IsOfStep(text, source, last);
+                var isOfStep = ending.Casing is Casing.Alone or Casing.Object && around.IsOfStep(text, source, last);
+                var isHandled = ending.Casing is not (Casing.Alone or Casing.Object) || isOfStep || around.IsHandled(text, first, last);
                 if (ending.Casing == Casing.Object && !isHandled && around.IsAlone(text, first, last))
                     continue;
                 if (ending.Casing is Casing.Alone or Casing.Object or Casing.Head && (around.IsLikened(text, first) || around.IsVerb(text, first, last)))
@@ -101,7 +101,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 // 手ぬぐい: a short word without spaces counts as a name of several.
                 var isLone = ending.Casing is Casing.Alone or Casing.Object or Casing.Head
                     || (hasNoSpaces && ending.Casing == Casing.Any && ending.Sureness == Sureness.Likely);
-                if (isLone && figures.Has(text, source, first, last))
+                if (isLone && !isOfStep && figures.Has(text, source, first, last))
                     continue;
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;

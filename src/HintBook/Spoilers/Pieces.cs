@@ -39,13 +39,14 @@ internal sealed class Pieces
     /// <summary>Adds a code.</summary>
     /// <param name="secret">Whose answer it is.</param>
     /// <param name="symbols">Figures and small letters without anything between.</param>
-    public void Add(int secret, string symbols)
+    /// <param name="clue">The clue that stands in the box, which may be quoted.</param>
+    public void Add(int secret, string symbols, string clue = "")
     {
         if (symbols.Length < Shortest)
             return;
         scattered.Add(secret, symbols);
         reckonings.Add(secret, symbols);
-        counted.Add(secret, symbols);
+        counted.Add(secret, symbols, clue);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);

@@ -36,6 +36,9 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
     /// <summary>Whether it is a thing that can be held, so that even an everyday word for it tells something.</summary>
     public bool IsHeld { get; init; }
 
+    /// <summary>The clue from which an answer follows, as it stands in the box: to quote it tells no more than the box does. Empty where there is none.</summary>
+    public string Clue { get; init; } = "";
+
     /// <summary>What findings call it.</summary>
     public string Called => Kind == SecretKind.Title ? $"the title “{Spellings[0]}”" : $"“{Spellings[0]}”";
 
@@ -55,7 +58,7 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
         }
 
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.Answer.Value.Length > 0))
-            all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false));
+            all.Add(new(all.Count, SecretKind.Answer, code.Id.Value, [code.Answer.Value], code.Answer.At, Open: false) { Clue = code.Clue?.Value ?? "" });
         foreach (var code in book.Box.Codes.DistinctBy(code => code.Id.Value).Where(code => code.AnswerByCopy is not null))
         {
             var own = from copy in book.Copies let answer = copy[code.AnswerByCopy!.Value.Value] where answer is not null select (copy, answer: answer.Value);

@@ -225,7 +225,7 @@ internal sealed class WordSigns
     /// <summary>Whether it speaks of a lock.</summary>
     public bool IsLock(int word) => locks.Contains(word);
 
-    /// <summary>Whether it speaks of numbers that were counted.</summary>
+    /// <summary>Whether it speaks of numbers that were counted, or of their order.</summary>
     public bool IsNumbers(int word) => counted.Contains(word);
 
     /// <summary>Whether it names a step of the way: <c>stage</c>, <c>étape</c>.</summary>

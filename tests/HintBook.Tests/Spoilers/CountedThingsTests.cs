@@ -17,7 +17,7 @@ public class CountedThingsTests
     [InlineData("ar", "638", "في الصورة ستة قوارب وثلاث شباك وثمانية طيور، بهذا الترتيب.")]
     public void Counts_that_are_the_code_beside_a_word_of_order_are_a_likely_mention(string language, string code, string text)
     {
-        var found = new Finder([.. Hidden.Codes(code)], language).In(text);
+        var found = new Finder(Hidden.Of((code, SecretKind.Answer, [code])), language).In(text);
 
         Assert.NotEmpty(found);
         Assert.All(found, mention => Assert.Equal(Sureness.Likely, mention.Sureness));
@@ -31,7 +31,16 @@ public class CountedThingsTests
     [InlineData("fr", "749", "Nous avons sept poules, quatre canards et neuf oies.")]
     [InlineData("es", "385", "Tres barcas, ocho remos y cinco redes quedan en el puerto.")]
     public void Counts_alone_or_beside_others_are_none(string language, string code, string text) =>
-        Assert.Empty(new Finder([.. Hidden.Codes(code)], language).In(text));
+        Assert.Empty(new Finder(Hidden.Of((code, SecretKind.Answer, [code])), language).In(text));
+
+    [Fact]
+    public void To_quote_the_clue_that_stands_in_the_box_is_no_mention()
+    {
+        const string Clue = "five gulls, two crows and eight ducks";
+        var secret = Hidden.Of(("lock", SecretKind.Answer, ["528"]))[0];
+
+        Assert.Empty(new Finder([secret with { Clue = Clue }]).In($"On the card stands: {Clue}. The order opens the lock."));
+    }
 
     [Theory]
     [InlineData("en", "whistle", "Spare parts: felt, whistle (stage 3), two screws.")]

@@ -46,7 +46,7 @@ internal static class Dates
     /// <summary>Whether a text names a month in English: who writes so may put the month before the day.</summary>
     public static bool MayHaveMonthFirst(string written) => Array.TrueForAll(Token.In(written), token => !MonthOf.TryGetValue(token.Text, out var month)
         || Months[month - 1].Split(' ').Take(2).Contains(token.Text, StringComparer.Ordinal) || token.Text is "sept")
-        && written.Any(char.IsLetter) && !HasDayWithPoint(written);
+        && written.Any(char.IsLetter) && !written.Contains('日', StringComparison.Ordinal) && !HasDayWithPoint(written);
 
     // “9. August” is German, though the month is called the same in English.
     private static bool HasDayWithPoint(string written) =>

@@ -18,8 +18,8 @@ internal static class Keypad
 
     public static Way ToKeys { get; } = Way.Bare(
         "keypad",
-        "The telephone key of each letter: A, B and C are on 2.",
-        Source,
+        "The telephone key of each letter: A, B and C are on 2; Ü is on the key of U.",
+        $"{Source} Letters with marks: common practice.",
         text => TextPieces.Letters(text).FirstOrDefault(letter => KeyOf(letter) is null) is { } strange
             ? new ReadingResult.Stuck($"{TextPieces.Quoted(strange)} is on no key of a telephone")
             : ReadingResult.Of(
@@ -46,7 +46,7 @@ internal static class Keypad
         return new string((char)('0' + key), Keys[key].IndexOf(letter, StringComparison.Ordinal) + 1);
     }
 
-    private static string? KeyOf(string letter) => TextPieces.PlaceOf(Accents.Counted(letter)) is > 0 and var place ? KeyOfPlace[place - 1] : null;
+    private static string? KeyOf(string letter) => TextPieces.PlaceOf(Accents.Without(letter)) is > 0 and var place ? KeyOfPlace[place - 1] : null;
 
     private static string? LetterOf(string presses)
     {

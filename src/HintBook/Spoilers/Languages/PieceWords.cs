@@ -64,7 +64,7 @@ internal sealed record PieceWords
         Locks =
             "lock padlock wheel dial ring digit figure disc disk drum counter slider cylinder tumbler knob lever code combination set setting enter "
             + "press punch window something",
-        Numbers = "number numbers count counts amount",
+        Numbers = "order sequence number numbers count counts amount",
         BackPhrases = "back to front; wrong way round; other way round; from the end; last to first; right to left; in a mirror; from behind; end to start",
         OtherNumbers =
             "no stroke:0; no strokes:0; no notch:0; no mark:0; no dot:0; no line:0; no click:0; no knock:0; half a dozen:6; half dozen:6; "
@@ -150,7 +150,7 @@ internal sealed record PieceWords
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
             + "öffnet tippe schieber zahlenschloss etwas",
-        Numbers = "anzahl anzahlen nummer nummern",
+        Numbers = "reihenfolge anzahl anzahlen nummer nummern",
         BackPhrases = "von hinten; von rechts; falsch herum; von rechts nach links; im Spiegel; von hinten nach vorn; vom Ende",
         OtherNumbers =
             "kein strich:0; keine kerbe:0; kein punkt:0; kein schlag:0; kein klick:0; keiner:0; keine:0; halbes dutzend:6; halbe dutzend:6; "
@@ -210,7 +210,7 @@ internal sealed record PieceWords
         Locks =
             "cadenas serrure roue molette anneau bague chiffre disque cadran code combinaison composez réglez mettez tournez tambour rouleau ouvre "
             + "tapez quelque",
-        Numbers = "nombre nombres numéro numéros compte comptes",
+        Numbers = "ordre nombre nombres numéro numéros compte comptes",
         BackPhrases = "à l'envers; à rebours; de droite à gauche; de la fin; dans un miroir; par la fin; à l’envers",
         OtherNumbers =
             "aucun:0; aucune:0; demi douzaine:6; une douzaine:12; douzaine:12; dizaine:10; quinzaine:15; vingtaine:20; rien du tout:0; rien:0; "
@@ -268,7 +268,7 @@ internal sealed record PieceWords
             + "desordenadas mezcla alrededor flanquean primero último arriba abajo",
         Locks =
             "candado cerradura rueda anillo cifra dígito disco código combinación ponga marque gire gira pon marca cilindro rodillo abre teclee balanza algo",
-        Numbers = "número números cantidad cantidades cuenta",
+        Numbers = "orden número números cantidad cantidades cuenta",
         BackPhrases = "al revés; de derecha a izquierda; hacia atrás; desde el final; por el final; en un espejo",
         OtherNumbers =
             "ninguna:0; ninguno:0; media docena:6; una docena:12; docena:12; decena:10; quincena:15; veintena:20; nada:0; vacío:0; vacía:0; "
@@ -297,6 +297,7 @@ internal sealed record PieceWords
         Spoken = "ゼロ:0 れい:0 まる:0 いち:1 に:2 にい:2 さん:3 よん:4 しい:4 ご:5 ごう:5 ろく:6 なな:7 しち:7 はち:8 きゅう:9 くう:9",
         Spelling = "綴 読 並 合 回 揃 入 文 字 言 葉 答 押 打",
         Order = "次 最 先 頭 前 後 目 尾 初 左 右 間 順 逆 端 並 終 上 下",
+        Numbers = "順",
         Locks = "錠 鍵 輪 桁 盤 数 番 暗 ダ 合 回",
         BackPhrases = "逆; 後ろから; うしろから; 右から; さかさ; 反対",
         OtherNumbers = "半ダース:6; ダース:12; 空:0; なし:0; 無し:0",
@@ -335,7 +336,7 @@ internal sealed record PieceWords
         Order = "أولا وبعدها ثم بعده ينتهي تنتهي بينهما بينها قبل بعد بين وسط ترتيب أول آخر يمين يسار بداية نهاية أمام خلف يسبق يسبقها يسبقه قبلها "
             + "قبله بعدها طرف عكس أيسر أيمن أعلى أسفل عليا سفلى بداية نهاية أوليان أخيرتان",
         Locks = "قفل عجلة حلقة قرص رقم خانة رمز اضبط ضع أدر كبرى صغرى وسطى كبيرة صغيرة",
-        Numbers = "عدد أعداد الأعداد العدد رتب رتبها",
+        Numbers = "ترتيب الترتيب عدد أعداد الأعداد العدد رتب رتبها",
         BackPhrases = "بالعكس; من اليسار إلى اليمين; من النهاية; معكوس; مقلوب",
         OtherNumbers = "نصف دزينة:6; دزينة:12; لا شيء:0; فارغة:0; فارغ:0; أيام الأسبوع:7; "
             + "فصول السنة:4; أصابع اليد:5; أصابع يد واحدة:5; شهور السنة:12; أشهر السنة:12; أركان الإسلام:5; الصلوات الخمس:5; "
@@ -374,7 +375,7 @@ internal sealed record PieceWords
     /// <summary>What speaks of a lock that is set.</summary>
     public string Locks { get; init; } = "";
 
-    /// <summary>What speaks of numbers that were counted.</summary>
+    /// <summary>What speaks of numbers that were counted, or of their order.</summary>
     public string Numbers { get; init; } = "";
 
     /// <summary>Numbers said in other words, parted by semicolons: <c>half a dozen:6</c>.</summary>

@@ -14,13 +14,13 @@ public class ElsewhereTests(ITestOutputHelper output)
     // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        // With the last nine books, which first gave .989, .931, .974, .960, .925, and .961 of all, and one error: everyday words were .987 without them.
-        ["tuning"] = ([0.936, 0.979, 0.966, 0.995, 0.929], 0.957, 0.992, 0),
+        // With the nine books whose authors were asked for innocent lines that use the words of the box in another sense: without them, precision was .992,
+        // everyday words .979 and letters .929.
+        ["tuning"] = ([0.938, 0.977, 0.971, 0.995, 0.917], 0.957, 0.985, 0),
         // Written by us before the classes were mended that they stand for. Half of the books of the last three rounds were never tuned on.
         ["ours"] = ([0.893, 0.925, 0.946, 0.97, 0.931], 0.928, 0.963, 0),
-        // What the last nine gave when they were first run, but for two errors on opening hours, which are mended; the aims are .97, .95, .97, .95, .92,
-        // .95 and .97, and no error. Their authors were asked for innocent lines that use the words of the box in another sense.
-        ["held-out"] = ([0.954, 0.94, 0.97, 0.995, 0.775], 0.93, 0.885, 0),
+        // What the last nine gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
+        ["held-out"] = ([0.88, 0.865, 0.82, 0.995, 0.995], 0.89, 0.98, 0),
     };
 
     [Theory]
