@@ -233,7 +233,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
             (i == 0 && language.Code == "es") || (numbers.UseOf(numbers.Of(word)) & (WordUse.Preposition | WordUse.Between)) == WordUse.Plain)];
         var isNegative = words.Exists(word => word is "ohne" or "without" or "sans" or "sin" or "بلا" or "بدون")
             || Array.Exists(telling, word => word.EndsWith("less", StringComparison.Ordinal) || word.EndsWith("los", StringComparison.Ordinal));
-        if (telling.Length > 1 || (language.HasCompounds && words is [{ Length: >= 2 * ShortestEnd }]))
+        if (telling.Length > 1 || (language.HasCompounds && words is [{ Length: >= ShortestBeside + ShortestEnd }]))
             turned.Add(secret, telling, isNegative);
     }
 

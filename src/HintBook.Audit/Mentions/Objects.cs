@@ -10,6 +10,7 @@ internal sealed class Objects
     private readonly WordNumbers numbers;
     private readonly Unmeant unmeant;
     private readonly Presented presented;
+    private readonly Steps steps;
     private readonly Dictionary<string, string[]> idioms;
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly bool hasCertain;
@@ -20,7 +21,7 @@ internal sealed class Objects
 
     public Objects(WordNumbers numbers)
     {
-        (this.numbers, unmeant, presented) = (numbers, new(numbers.Language.Code), new(numbers));
+        (this.numbers, unmeant, presented, steps) = (numbers, new(numbers.Language.Code), new(numbers), new(numbers));
         var folded = new FoldedText(numbers.Language);
         idioms = (
             from list in (string[])[IdiomsIn.Of(numbers.Language.Code), ProverbsIn.Of(numbers.Language.Code), SayingsIn.Of(numbers.Language.Code)]
@@ -50,6 +51,13 @@ internal sealed class Objects
     /// <summary>Whether the words from one to another stand as an object.</summary>
     public bool Stand(FoldedText text, ReadOnlySpan<int> ids, string source, int first, int last, string name)
     {
+        // What belongs to a step of this box is no talk of shops.
+        if (steps.Follow(text, ids, source, last))
+        {
+            return !IsIdiom(text, first, last) && !IsPartOfCompound(text, source, first, last)
+                && !HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds);
+        }
+
         if (unmeant.Is(text, source, first, last, name) || (numbers.Language.IsUnspaced && IsLikenessBehind(source.AsSpan(text.Words[last].End))))
             return false;
         if (first == last && text.Has(numberNouns, first) && !name.AsSpan().Equals(text.Of(text.Words[first]), StringComparison.OrdinalIgnoreCase))

@@ -3,9 +3,9 @@ namespace HintBook.Audit.Mentions;
 /// <summary>What may stand between the words of a name that stand apart. Shared by all threads.</summary>
 internal sealed class TurnedLinks
 {
-    private const int MostBetween = 14, MostInAll = 34, MostStops = 2, MostBrief = 4, NearBracket = 4;
+    private const int MostBetween = 14, MostInAll = 34, MostStops = 2, MostBrief = 4, NearBracket = 4, MostOfOwner = 3;
     private readonly WordNumbers numbers;
-    private readonly HashSet<string> coordinators, anaphora, negations, copulas;
+    private readonly HashSet<string> coordinators, anaphora, negations, copulas, ties, owners;
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> anaphoraBySpan, negationsBySpan, coordinatorsBySpan;
 
     public TurnedLinks(WordNumbers numbers)
@@ -15,6 +15,7 @@ internal sealed class TurnedLinks
         anaphora = Set(numbers.Language.Anaphora);
         negations = Set(numbers.Language.Negations);
         copulas = Set(Languages.RemarksIn.Of(numbers.Language.Code).Copulas);
+        (ties, owners) = (Set(numbers.Language.Ties), Set(numbers.Language.OwnersAhead));
         anaphoraBySpan = anaphora.GetAlternateLookup<ReadOnlySpan<char>>();
         negationsBySpan = negations.GetAlternateLookup<ReadOnlySpan<char>>();
         coordinatorsBySpan = coordinators.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -102,6 +103,28 @@ internal sealed class TurnedLinks
         return (at >= 0 && text.Of(text.Words[at]) is "aus" or "von")
             || (thing < stuff && stuff - thing < NearBracket && IsBracketed(source, text.Words[thing].End, text.Words[stuff].Start));
     }
+
+    /// <summary>Whether the first half of a compound is what the second belongs to: "die Schaufel fürs Mehl", "des Schneiders Schere".</summary>
+    public bool Belongs(FoldedText text, int part, int thing)
+    {
+        if (ties.Count == 0 || part == 0)
+            return false;
+        if (thing == part + 1)
+            return text.Words[part].Parting < Parting.Comma && text.Words[thing].Parting < Parting.Comma && text.Has(owners, part - 1) && IsOwner(text, part);
+        if (part - thing - 1 is < 1 or > MostOfOwner)
+            return false;
+        for (var at = thing + 1; at <= part; at++)
+        {
+            if (text.Words[at].Parting >= Parting.Comma)
+                return false;
+        }
+
+        return text.Has(ties, thing + 1) || (text.Has(owners, thing + 1) && IsOwner(text, part))
+            || (part == thing + 2 && text.Of(text.Words[thing + 1]) is "der");
+    }
+
+    // "Schneiders", "Hahns", "Löwen".
+    private static bool IsOwner(FoldedText text, int at) => text.Of(text.Words[at]) is [.., 's' or 'n'];
 
     private bool IsTelling(FoldedText text, int at) =>
         (numbers.UseOf(numbers.Of(text.Of(text.Words[at]))) & (WordUse.Determiner | WordUse.Preposition)) == WordUse.Plain;

@@ -155,8 +155,12 @@ internal sealed class TurnedNames
     {
         if (word.Length < (language.Kinship.HasRoots || language.Code.Length == 0 ? 2 : ShortestHalf))
             return hitsBySpan.TryGetValue(word, out var same) ? [.. same] : [];
+        // "Des Gärtners": what is left without the ending of the genitive may have another.
+        var owner = language.HasCompounds && word[^1] == 's' ? hits.GetValueOrDefault(stems.Of(word[..^1]), []) : [];
         if (hits.TryGetValue(stems.Of(word), out var found))
-            return [.. found];
+            return owner.Count == 0 ? [.. found] : [.. found.Union(owner)];
+        if (owner.Count > 0)
+            return [.. owner];
         if (stems.WithoutFirst(word) is { } rest && hits.TryGetValue(rest, out found))
             return [.. found];
         return InCompound(word) is { Length: > 0 } halves ? halves : Misspelt(word);

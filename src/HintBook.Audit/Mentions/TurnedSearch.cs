@@ -71,7 +71,8 @@ internal sealed class TurnedSearch
             if (places.Count < 2 || (name.Parts.Length == 1 && !isOnlyHalved))
                 continue;
             var inOrder = IsInOrder();
-            var isOfStuff = links.IsOfStuff(text, source, places[0], places[^1]);
+            var isOfStuff = links.IsOfStuff(text, source, places[0], places[^1])
+                || (name.Parts.Length == 1 && isOnlyHalved && links.Belongs(text, places[0], places[^1]));
             places.Sort();
             // "Die Münze aus Zinn" is a Zinnmünze; "Honig, Topf" needn't be a Honigtopf.
             if (name.Parts.Length == 1 && places.Count == 2 && isOnlyHalved && names.HasCompounds

@@ -22,6 +22,7 @@ internal sealed class Vocabulary
     private readonly TimeTable times = new();
     private readonly SignTree signs;
     private readonly Sums sums;
+    private readonly CountTalk talk;
 
     // How many texts are silent. Counted here, since the dictionary's own count takes all of its locks.
     private int kept;
@@ -32,6 +33,7 @@ internal sealed class Vocabulary
         turned = new(language);
         signs = new(language);
         sums = new(codes, language);
+        talk = new(language);
         names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
@@ -96,6 +98,8 @@ internal sealed class Vocabulary
         private readonly KanaLetters kanaLetters = new(all.codes);
         private readonly LooseCodes loose = new(all.codes, all.numbers.Language);
         private readonly RelatedCodes related = new(all.codes, all.numbers.Language);
+        private readonly CountedThings counted = new(all.codes, all.talk, all.numbers.Language);
+        private readonly LabelledRows labelled = new(all.codes, all.talk);
         private readonly List<int> ids = [];
         private readonly List<FoundSecret> found = [];
 
@@ -149,6 +153,8 @@ internal sealed class Vocabulary
                     columns.In(text, signs.Tokens, source, found);
                     all.sums.In(text, signs.Tokens, source, found);
                     related.In(text, signs.Tokens, found);
+                    counted.In(text, signs.Tokens, source, found);
+                    labelled.In(text, signs.Tokens, source, found);
                 }
             }
 

@@ -37,6 +37,8 @@ internal static class AuditGerman
         Coordinators = "und oder",
         Anaphora = "er sie es ihn ihm ihr ihre sein seine seinen seiner dieser diese dieses diesen davon darin dahinter darunter dazu damit dort hier "
             + "ding dinger teil was welche welcher welches",
+        Ties = "aus von vom für fürs",
+        OwnersAhead = "des eines",
         Negations = "nicht kein keine keinen keiner nie ohne",
         Likenesses = "wie als",
         Setting = "schreib geben einstellen eingestellt einzustellen stell stell dreh gib wort wörter buchstabe buchstaben buchstabiert "

@@ -66,6 +66,12 @@ internal sealed record AuditLanguage
     /// <summary>Words that go back to something said before: "it lived in a drawer". Empty where they are parts of other words.</summary>
     public string Anaphora { get; init; } = "";
 
+    /// <summary>Words that tie the first half of a compound to the second behind it: <c>fürs</c>.</summary>
+    public string Ties { get; init; } = "";
+
+    /// <summary>Articles of the genitive, which do the same with an inflected noun: <c>des</c>.</summary>
+    public string OwnersAhead { get; init; } = "";
+
     /// <summary>Words that deny the one behind them.</summary>
     public string Negations { get; init; } = "";
 
