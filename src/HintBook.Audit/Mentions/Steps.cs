@@ -1,3 +1,4 @@
+using System.Buffers;
 using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
@@ -9,7 +10,8 @@ namespace HintBook.Audit.Mentions;
 internal sealed class Steps
 {
     private const int MostBetween = 3, MostOther = 1, MostWords = 5, LongestUnspaced = 10;
-    private const string Figures = "0123456789０１２３４５６７８９一二三四五六七八九十";
+    private static readonly SearchValues<char> Figures = SearchValues.Create("0123456789０１２３４５６７８９一二三四五六七八九十");
+    private static readonly SearchValues<char> Ends = SearchValues.Create("）)、。，\n");
     private readonly WordNumbers numbers;
     private readonly HashSet<string> words, before, cut;
     private readonly string[] written;
@@ -70,7 +72,7 @@ internal sealed class Steps
     {
         if (behind.IsEmpty || behind[0] is not ('（' or '(' or '、'))
             return false;
-        var end = behind[1..].IndexOfAny("）)、。，\n");
+        var end = behind[1..].IndexOfAny(Ends);
         var said = end < 0 ? behind[1..] : behind[1..(end + 1)];
         if (said.Length > LongestUnspaced || !said.ContainsAny(Figures))
             return false;
