@@ -409,6 +409,15 @@ internal sealed class Objects
         return IsAfterDeterminer(text, ids, at);
     }
 
+    /// <summary>Whether it is any number of such things, with a bare preposition before it: "went through the village with lanterns".</summary>
+    public bool AreAnySeveral(FoldedText text, ReadOnlySpan<int> ids, int at, string name)
+    {
+        if (at == 0 || text.Words[at].Parting >= Parting.Comma || text.Of(text.Words[at]).SequenceEqual(name))
+            return false;
+        var use = numbers.UseOf(ids[at - 1]);
+        return use.HasFlag(WordUse.Preposition) && !use.HasFlag(WordUse.Determiner) && !IsKnown(text, at - 1);
+    }
+
     private bool IsKnown(FoldedText text, int at) => certain.Contains(text.Of(text.Words[at]).ToString());
 
     private static bool IsFirst(FoldedText text, int at) => at == 0 || text.Words[at].Parting >= Parting.Stop;

@@ -40,7 +40,10 @@ internal sealed class Tally(Action<string> say)
         if (told.Length > 0)
             return;
         Innocent++;
-        Stopped += faults.Any(fault => fault.IsSure) ? 1 : 0;
+        if (!faults.Any(fault => fault.IsSure))
+            return;
+        Stopped++;
+        say($"would stop a publish: {text}");
     }
 
     /// <summary>The table.</summary>
