@@ -36,7 +36,9 @@ public sealed record Secret(int Number, SecretKind Kind, string Id, ImmutableArr
     /// <summary>Whether it is a thing that can be held, so that even an everyday word for it tells something.</summary>
     public bool IsHeld { get; init; }
 
-    /// <summary>The clue from which an answer follows, as it stands in the box: to quote it tells no more than the box does. Empty where there is none.</summary>
+    /// <summary>
+    /// The clue from which an answer follows, as it stands in the box: to quote it tells no more than the box does. Empty where there is none.
+    /// </summary>
     public string Clue { get; init; } = "";
 
     /// <summary>What findings call it.</summary>
