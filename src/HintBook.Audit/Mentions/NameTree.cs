@@ -326,7 +326,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 || WordBoundary.MayEndAnother(source, start, end)))
                 continue;
             var isCertain = ending.Words > 1 || last > first || ending.As is SpelledAs.Capitals or SpelledAs.Letters
-                || (objects.IsCertain(text, ids, first) && !objects.AreAnySeveral(text, ids, first, ending.Written) && !objects.AreOfCompound(text, ids, source, first, last));
+                || (objects.IsCertain(text, ids, first) && !objects.AreAnySeveral(text, ids, first, ending.Written)
+                    && !objects.AreOfCompound(text, ids, source, first, last));
             var isSure = ending.Sure && !isSmall && isCertain && !(numbers.Language.IsUnspaced && WordBoundary.MayBePartOfWord(source, start, end));
             found.Add(new(ending.Secret, first, last, isSure, ending.Words, IsCode: false));
         }
