@@ -8,7 +8,7 @@ namespace HintBook.Audit.Mentions;
 /// together, once word by word and once as English says large numbers, and the codes are looked up in the string.
 /// Reuses its buffers for the next text; not thread-safe.
 /// </summary>
-internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
+internal sealed class CodeRow(CodeTable codes, WordNumbers numbers, Places places)
 {
     private const int MostBetween = 2;
     private const char FirstUnspaced = '\u3040';
@@ -16,7 +16,6 @@ internal sealed class CodeRow(CodeTable codes, WordNumbers numbers)
     // A short code is likely to appear in a longer row of figures by chance.
     private const int ShortestInARow = 3, SurelyInARow = 4;
 
-    private readonly Places places = new(numbers.Language.Code);
     private readonly List<int> row = [];
     private readonly List<Piece> pieces = [];
     private readonly StringBuilder symbols = new();

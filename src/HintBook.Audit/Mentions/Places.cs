@@ -4,7 +4,7 @@ using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit.Mentions;
 
-/// <summary>Tells the number of a room, a house or a home from a code: "room 413", "642 Mill Lane", "we've lived at 642".</summary>
+/// <summary>Tells the number of a room, a house or a home from a code: "room 413", "642 Mill Lane", "we've lived at 642". Shared by all threads.</summary>
 internal sealed class Places(string language)
 {
     private const int MostBefore = 8, MostInStreet = 4;

@@ -23,6 +23,7 @@ internal sealed class Vocabulary
     private readonly SignTree signs;
     private readonly Sums sums;
     private readonly CountTalk talk;
+    private readonly Places places;
 
     // How many texts are silent. Counted here, since the dictionary's own count takes all of its locks.
     private int kept;
@@ -34,6 +35,7 @@ internal sealed class Vocabulary
         signs = new(language);
         sums = new(codes, language);
         talk = new(language);
+        places = new(language.Code);
         names = new(numbers, turned, new Objects(numbers), new WordCodes(numbers));
         Wordless =
         [
@@ -89,7 +91,7 @@ internal sealed class Vocabulary
         private const int Some = 2, Enough = 4;
 
         private readonly FoldedText text = new(all.numbers.Language);
-        private readonly CodeRow row = new(all.codes, all.numbers);
+        private readonly CodeRow row = new(all.codes, all.numbers, all.places);
         private readonly TurnedSearch turned = new(all.turned, all.links);
         private readonly SignReader signs = new(all.numbers, all.signs);
         private readonly Times times = new(all.times, all.numbers.Language);

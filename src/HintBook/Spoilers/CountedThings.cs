@@ -76,9 +76,9 @@ internal sealed class CountedThings(WordList words)
                 if (!char.IsAsciiDigit(text.Bare(word)[0]) || measures.Of(text, source, i, next - 1) == Measured.No)
                     counts.Add(new(Written(text, i, number), i, next - 1, sentence, MayBeArticle(text, i, number)));
                 // "5 wheels": what is counted is no remark.
-                i = words.Language.HasNoSpaces ? next : next + 1;
-                if (i > next && next < text.Words.Length && (text.Words[next].Gap & (Gap.Stop | Gap.Paragraph | Gap.Comma)) != Gap.None)
-                    i = next;
+                var isOfNoun = !words.Language.HasNoSpaces && next < text.Words.Length
+                    && (text.Words[next].Gap & (Gap.Stop | Gap.Paragraph | Gap.Comma)) == Gap.None;
+                i = isOfNoun ? next + 1 : next;
                 continue;
             }
 
