@@ -107,9 +107,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
                     || (ending.IsVerb && !around.IsShown(text, first, last))
-                    || !(around.IsPut(text, source, first, last, ending.IsOrdinary)
-                        || (ending.IsOrdinary ? around.IsGiven(text, first, last) || around.IsShown(text, first, last)
-                        : around.IsOnesOwn(text, first, last) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last))))))
+                    || !IsHeadMeant(text, source, first, last, ending)))
                     continue;
                 var isSmall = ending.Noun is not null && char.IsLower(source[start]);
                 // "klemmen" is what one does, "klemme" perhaps a careless word for what is called "Klemme".
@@ -218,6 +216,12 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
             || (start > 0 && end < source.Length && Quotes.Contains(source[start - 1]) && Quotes.Contains(source[end]))
             || (start > 1 && end + 1 < source.Length && source[start - 2] == '«' && source[end + 1] == '»');
     }
+
+    // The noun of a longer name: put before the reader, or spoken of as a certain thing.
+    private bool IsHeadMeant(WordReader text, string source, int first, int last, Ending ending) =>
+        around.IsPut(text, source, first, last, ending.IsOrdinary)
+        || (ending.IsOrdinary && (around.IsGiven(text, first, last) || around.IsShown(text, first, last)))
+        || (around.IsOnesOwn(text, first, last, ending.IsOrdinary) && (ending.Head.Length > ShortestHead || around.IsCertainly(text, first, last)));
 
     // "Dé" and "dés", not "de".
     private static bool HasAccents(ReadOnlySpan<char> said, string accented) =>

@@ -132,11 +132,11 @@ internal sealed class Surroundings(WordList words)
 
     /// <summary>
     /// Whether it is spoken of as a certain thing: with "the" or "its" before it, or where something is handled; and not as another's, as "a ledger of
-    /// her grievances" is.
+    /// her grievances" is; an ordinary noun not as a part of another's name, as "the horse race".
     /// </summary>
-    public bool IsOnesOwn(WordReader text, int first, int last)
+    public bool IsOnesOwn(WordReader text, int first, int last, bool isOrdinary)
     {
-        if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && IsAnothers(text, last))
+        if (IsInside(text, last + 1) && (IsAnothers(text, last) || (isOrdinary && IsBesideNoun(text, last))))
             return false;
         // "Dropped anchor".
         var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';
@@ -345,6 +345,11 @@ internal sealed class Surroundings(WordList words)
 
     // "De" is one word with "del" and "du", but has no article.
     private bool HasArticle(in Word word, WordReader text) => words.Signs.HasArticle(word.Id) && text.Bare(word) is not ("de" or "d" or "a");
+
+    // "The horse race", with nothing but a space between.
+    private bool IsBesideNoun(WordReader text, int last) =>
+        words.Language == English.Language && text.Words[last + 1].Start == text.Words[last].End + 1
+        && text.Words[last].End - text.Words[last].Start == text.Words[last].Length && GoesOn(text, last);
 
     // A word behind it that is part of what it is called: "the horse box".
     private bool GoesOn(WordReader text, int last)

@@ -41,6 +41,23 @@ public class ShortNamesTests
     }
 
     [Theory]
+    [InlineData("en", "wooden horse", "The horse is hollow.", true)]
+    [InlineData("en", "wooden horse", "They came on horseback.", false)]
+    [InlineData("en", "wooden horse", "A horse race is held every May.", false)]
+    [InlineData("de", "silberner Becher", "Der Becher hat einen doppelten Boden.", true)]
+    [InlineData("de", "silberner Becher", "Becher gab es damals aus Zinn.", false)]
+    [InlineData("fr", "tasse en étain", "Où va la tasse ?", true)]
+    [InlineData("fr", "tasse en étain", "Une tasse de thé, et l’on reprend.", false)]
+    [InlineData("es", "taza de plata", "La taza tiene doble fondo.", true)]
+    [InlineData("es", "taza de plata", "Con una taza de café se piensa mejor.", false)]
+    public void An_ordinary_noun_of_a_name_is_a_doubt_where_it_is_a_certain_thing(string language, string name, string text, bool isFound)
+    {
+        var finder = new Finder([Hidden.Names(name)[0] with { IsHeld = true }], language);
+
+        Assert.Equal(isFound ? [Sureness.Likely] : [], finder.In(text).Select(mention => mention.Sureness));
+    }
+
+    [Theory]
     [InlineData("en")]
     [InlineData("de")]
     [InlineData("fr")]

@@ -7,14 +7,15 @@ namespace HintBook.Tests.Audit.Elsewhere;
 
 /// <summary>
 /// A book of secrets and sentences by people who haven't read the audit. Its form: <c>= id | class | spelling; spelling</c> for each secret, a line of
-/// three hyphens, then <c>classes | ids or a hyphen | text</c>, in which ⏎ breaks a line.
+/// three hyphens, then <c>classes | ids or a hyphen | text</c>, in which ⏎ breaks a line; the class is <c>riddle</c> where the author says that no word of the
+/// secret stands in the text.
 /// </summary>
 /// <param name="Name">The file's.</param>
 /// <param name="Language">The last part of its name.</param>
 /// <param name="Secrets">What is hidden.</param>
 /// <param name="Sentences">What a reader learns from each.</param>
 internal sealed record BookOfSentences(
-    string Name, string Language, ImmutableArray<Hidden> Secrets, ImmutableArray<(string[] Told, string Text)> Sentences)
+    string Name, string Language, ImmutableArray<Hidden> Secrets, ImmutableArray<(string[] Told, string Text, bool IsRiddle)> Sentences)
 {
     /// <summary>The books of one half, those that the source is measured with as well first; none if no folder is there.</summary>
     public static ImmutableArray<BookOfSentences> Of(string half) => [.. In("Spoilers", half), .. In("Audit", half)];
@@ -39,7 +40,7 @@ internal sealed record BookOfSentences(
             [
                 .. from line in lines[(cut + 1)..]
                    let cells = line.Split('|', 3, StringSplitOptions.TrimEntries)
-                   select (cells[1] == "-" ? [] : cells[1].Split(", "), cells[2]),
+                   select (cells[1] == "-" ? [] : cells[1].Split(", "), cells[2], cells[0] == "riddle"),
             ]);
     }
 

@@ -24,11 +24,14 @@ public class SentencesTests(ITestOutputHelper output)
         foreach (var book in books)
             Count(book, tally);
         tally.Print(half);
-        // Held out: what the last nine gave when they were first run; the aims are .93 and .97.
+        // Held out: what the last twelve gave when they were first run, riddles among it; the aims are .93 and .97.
+        // The nine books before them moved to “tuning” with what stays missed in them: without them its recall is .960.
         // Of ours, the last books were written for the check of the source and not read here.
         // Nine books of “tuning” have innocent lines that were written to be taken for something else: without them its precision is .994.
-        var (recall, precision, stopped) = half switch { "tuning" => (0.959, 0.987, 0), "ours" => (0.923, 0.977, 0), _ => (0.875, 0.99, 0) };
+        var (recall, precision, stopped) = half switch { "tuning" => (0.957, 0.987, 0), "ours" => (0.923, 0.977, 0), _ => (0.905, 0.995, 0) };
         Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
+        if (half == "held-out")
+            Assert.True(tally.RecallOfSaid >= 0.97, $"recall of what is said {tally.RecallOfSaid:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
     }
@@ -37,11 +40,13 @@ public class SentencesTests(ITestOutputHelper output)
     private static void Count(BookOfSentences book, Tally tally)
     {
         using var site = Site.Good();
-        foreach (var (number, (_, text)) in book.Sentences.Index())
+        foreach (var (number, (_, text, _)) in book.Sentences.Index())
             site.Write($"s{number}.html", Site.Page($"<p>{Html(text)}</p>"));
         var faults = SiteAudit.Run(site.Folder, book.Table).Faults.Where(fault => fault.Secret is not null).ToLookup(fault => fault.File);
-        foreach (var (number, (told, text)) in book.Sentences.Index())
-            tally.Count(told, [.. faults[$"s{number}.html"]], id => book.Secrets.Single(secret => secret.Id == id).Kind, $"{book.Name}: {text}");
+        foreach (var (number, (told, text, isRiddle)) in book.Sentences.Index())
+            tally.Count(told, [.. faults[$"s{number}.html"]], id => isRiddle && told.Contains(id) ? Tally.Riddle : KindOf(id), $"{book.Name}: {text}");
+
+        string KindOf(string id) => book.Secrets.Single(secret => secret.Id == id).Kind;
     }
 
     private static string Html(string text) =>

@@ -6,6 +6,9 @@ namespace HintBook.Tests.Audit.Elsewhere;
 /// <summary>Counts by class what was found of what is told, and what was found without being told.</summary>
 internal sealed class Tally(Action<string> say)
 {
+    /// <summary>The class of what its author calls a riddle.</summary>
+    public const string Riddle = "riddle";
+
     private readonly SortedDictionary<string, (int Right, int Missed, int Wrong)> classes = new(StringComparer.Ordinal);
 
     /// <summary>Texts that tell nothing, and yet would stop a publish.</summary>
@@ -17,8 +20,13 @@ internal sealed class Tally(Action<string> say)
     /// <summary>The share of what is told that was found.</summary>
     public double Recall => classes.Values.Sum(one => one.Right) / (double)classes.Values.Sum(one => one.Right + one.Missed);
 
+    /// <summary>The same without what is told as a riddle.</summary>
+    public double RecallOfSaid => Said.Sum(one => one.Right) / (double)Said.Sum(one => one.Right + one.Missed);
+
     /// <summary>The share of what was found that is told.</summary>
     public double Precision => classes.Values.Sum(one => one.Right) / (double)classes.Values.Sum(one => one.Right + one.Wrong);
+
+    private IEnumerable<(int Right, int Missed, int Wrong)> Said => classes.Where(one => one.Key != Riddle).Select(one => one.Value);
 
     /// <summary>Counts one text.</summary>
     /// <param name="told">The ids of what it tells.</param>
@@ -52,11 +60,12 @@ internal sealed class Tally(Action<string> say)
         say($"{title} | told | recall | found wrongly | precision");
         foreach (var (name, (right, missed, wrong)) in classes)
             say(Line(name, right, missed, wrong));
+        say(Line("said", Said.Sum(one => one.Right), Said.Sum(one => one.Missed), Said.Sum(one => one.Wrong)));
         say(Line("all", classes.Values.Sum(one => one.Right), classes.Values.Sum(one => one.Missed), classes.Values.Sum(one => one.Wrong)));
         say($"{Innocent} texts tell nothing, {Stopped} of them would stop a publish");
     }
 
     private static string Line(string name, int right, int missed, int wrong) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{name} | {right + missed} | {right / (double)(right + missed):0.000} | {wrong} | {right / (double)(right + wrong):0.000}");
+        $"{name} | {right + missed} | {right / (double)(right + missed):0.000} | {wrong} | {(right + wrong == 0 ? 1 : right / (double)(right + wrong)):0.000}");
 }

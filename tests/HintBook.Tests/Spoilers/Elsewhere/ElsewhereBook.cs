@@ -7,7 +7,8 @@ namespace HintBook.Tests.Spoilers.Elsewhere;
 
 /// <summary>
 /// Secrets and sentences of one cabinet, written by people who haven't seen the check. A line is <c>= id | class | name; other name</c>, or
-/// <c>classes | ids | text</c> with <c>⏎</c> for the end of a line; <c>-</c> where nothing is told.
+/// <c>classes | ids | text</c> with <c>⏎</c> for the end of a line; <c>-</c> where nothing is told, and <c>riddle</c> for the class where the author says
+/// that no word of the secret stands in the text, or that something has to be solved first.
 /// </summary>
 /// <param name="Name">The file, such as <c>apothecary.en</c>.</param>
 /// <param name="Language">The language.</param>
@@ -50,9 +51,10 @@ internal sealed record ElsewhereBook(
     private static ElsewhereSentence SentenceOf(string line)
     {
         var cells = line.Split('|', 3, StringSplitOptions.TrimEntries);
-        return new(cells[1] == "-" ? [] : cells[1].Split(',', StringSplitOptions.TrimEntries), cells[2].Replace('⏎', '\n'));
+        string[] told = cells[1] == "-" ? [] : cells[1].Split(',', StringSplitOptions.TrimEntries);
+        return new(told, cells[2].Replace('⏎', '\n'), cells[0] == "riddle");
     }
 }
 
-/// <summary>A text with the ids of the secrets that a reader learns from it.</summary>
-internal sealed record ElsewhereSentence(string[] Told, string Text);
+/// <summary>A text with the ids of the secrets that a reader learns from it, and whether its author calls it a riddle.</summary>
+internal sealed record ElsewhereSentence(string[] Told, string Text, bool IsRiddle);

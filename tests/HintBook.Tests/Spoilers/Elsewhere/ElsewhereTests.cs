@@ -9,18 +9,20 @@ namespace HintBook.Tests.Spoilers.Elsewhere;
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {
+    // What is told as a riddle is counted apart since 2026-11-29, where the author marked it: no word of it stands in the text.
+    private const string Riddle = "riddle";
     private static readonly string[] Classes = ["name", "everyday", "figures", "time", "letters"];
 
-    // The least that each half must reach: recall by class in the order above, recall of all, precision of all, errors on innocent lines at most.
+    // The least that each half must reach: recall by class in the order above, recall of all with riddles, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
-        // With the nine books whose authors were asked for innocent lines that use the words of the box in another sense: without them, precision was .992,
-        // everyday words .979 and letters .929.
-        ["tuning"] = ([0.938, 0.977, 0.971, 0.995, 0.917], 0.957, 0.985, 0),
+        // With the nine books whose authors were asked for innocent lines that use the words of the box in another sense, and the nine after them: without
+        // both, everyday words were .979.
+        ["tuning"] = ([0.947, 0.974, 0.973, 0.995, 0.92], 0.96, 0.983, 0),
         // Written by us before the classes were mended that they stand for. Half of the books of the last three rounds were never tuned on.
-        ["ours"] = ([0.893, 0.925, 0.946, 0.97, 0.931], 0.928, 0.963, 0),
-        // What the last nine gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
-        ["held-out"] = ([0.88, 0.865, 0.82, 0.995, 0.995], 0.89, 0.98, 0),
+        ["ours"] = ([0.902, 0.925, 0.946, 0.97, 0.931], 0.932, 0.963, 0),
+        // What the last twelve gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
+        ["held-out"] = ([0.965, 0.97, 0.965, 0.995, 0.995], 0.91, 0.985, 0),
     };
 
     [Theory]
@@ -41,7 +43,7 @@ public class ElsewhereTests(ITestOutputHelper output)
 
         foreach (var language in tallies.Keys.Select(key => key.Language).Distinct().Order(StringComparer.Ordinal).Append("all"))
         {
-            foreach (var kind in Classes.Append("all"))
+            foreach (var kind in Classes.Append(Riddle).Append("said").Append("all"))
                 output.WriteLine($"{half} {language} {kind,-8} {Sum(tallies, language, kind)}");
         }
 
@@ -59,13 +61,13 @@ public class ElsewhereTests(ITestOutputHelper output)
     {
         var finder = new Finder(book.Secrets, book.Language);
         var errors = 0;
-        foreach (var (told, text) in book.Sentences)
+        foreach (var (told, text, isRiddle) in book.Sentences)
         {
             var mentions = finder.In(text)
                 .GroupBy(mention => book.Secrets[mention.Secret].Id)
                 .ToDictionary(group => group.Key, group => group.Max(one => one.Sureness));
             foreach (var id in told)
-                Count(id, mentions.TryGetValue(id, out var how) ? new(1, 0, 0, how == Sureness.Sure ? 1 : 0) : new(0, 1, 0, 0), "missed", text);
+                Count(id, mentions.TryGetValue(id, out var how) ? new(1, 0, 0, how == Sureness.Sure ? 1 : 0) : new(0, 1, 0, 0), "missed", text, isRiddle);
             foreach (var (id, sureness) in mentions.Where(mention => !told.Contains(mention.Key)))
             {
                 Count(id, new(0, 0, 1, 0), sureness == Sureness.Sure ? "WRONGLY" : "wrongly", text);
@@ -75,9 +77,9 @@ public class ElsewhereTests(ITestOutputHelper output)
 
         return errors;
 
-        void Count(string id, Tally more, string what, string text)
+        void Count(string id, Tally more, string what, string text, bool isRiddle = false)
         {
-            var key = (book.Language, book.Classes.GetValueOrDefault(id, "?"));
+            var key = (book.Language, isRiddle ? Riddle : book.Classes.GetValueOrDefault(id, "?"));
             tallies[key] = tallies.GetValueOrDefault(key).And(more);
             if (more.Right == 0)
                 output.WriteLine($"{book.Name} {what} {key.Item2} {id}: {text.Replace('\n', '⏎')}");
@@ -85,7 +87,7 @@ public class ElsewhereTests(ITestOutputHelper output)
     }
 
     private static Tally Sum(Dictionary<(string Language, string Class), Tally> tallies, string language, string kind) => tallies
-        .Where(tally => (language == "all" || tally.Key.Language == language) && (kind == "all" || tally.Key.Class == kind))
+        .Where(tally => (language == "all" || tally.Key.Language == language) && (kind == "all" || tally.Key.Class == kind || (kind == "said" && tally.Key.Class != Riddle)))
         .Aggregate(default(Tally), (sum, one) => sum.And(one.Value));
 
     [System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Auto)]
