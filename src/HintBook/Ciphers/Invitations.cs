@@ -4,8 +4,8 @@ using HintBook.Ciphers.WaysOfReading;
 namespace HintBook.Ciphers;
 
 /// <summary>
-/// What a clue invites a solver to do with what was read: words and signs that say so, in English, German, French, Spanish and Japanese (chosen by hand, no
-/// source).
+/// What a clue invites a solver to do with what was read: words and signs that say so, in English, German, French, Spanish, Arabic and Japanese (chosen by
+/// hand, no source).
 /// </summary>
 internal static partial class Invitations
 {
@@ -69,12 +69,27 @@ internal static partial class Invitations
     /// <summary>Whether a date in it may be read month first: as in English, where the clue doesn't say otherwise.</summary>
     public static bool MayPutMonthFirst(string clue) => Dates.In(clue).Any(date => Dates.MayHaveMonthFirst(date.Written)) && !ToPartsOfDate(clue);
 
-    /// <summary>Whether it is one word of a script that is read from the right: its figures may be set under its letters.</summary>
-    public static bool IsFromTheRight(string start) =>
-        start.Trim() is { Length: > 1 } word && word.All(letter => letter is >= '\u0590' and <= '\u06FF');
+    /// <summary>
+    /// Whether what is read is one word of a script that is read from the right, so that its figures may be set under its letters, and the clue doesn't say
+    /// which letter is the first.
+    /// </summary>
+    public static bool IsFromTheRight(string start, string clue) =>
+        !clue.Contains("الأول", StringComparison.Ordinal) && start.Trim() is { Length: > 1 } word && word.All(letter => letter is >= '\u0590' and <= '\u06FF');
 
     /// <summary>The text with elided words parted from the next, <c>l' hiver</c>; null if it has none.</summary>
     public static string? WithElisionsApart(string text) => Elided().IsMatch(text) ? Elided().Replace(text, "${article} ") : null;
+
+    /// <summary>Whether it says what number A has: “with A as nought”.</summary>
+    public static bool ToBeginWithA(string clue) => CountedFromA().IsMatch(clue);
+
+    /// <summary>Whether it says in which order the Arabic letters are counted: the abjad or that of the schools.</summary>
+    public static bool ToArabicOrder(string clue) => ArabicOrder().IsMatch(clue);
+
+    /// <summary>Whether it speaks of queens and doesn't say of which years: no figure stands in it.</summary>
+    public static bool ToQueensOfAnyYear(string clue) => ToBees(clue) && !clue.Any(char.IsDigit);
+
+    /// <summary>Whether a hyphen joins two words in it.</summary>
+    public static bool HasHyphens(string clue) => Hyphenated().IsMatch(clue);
 
     // Whether one of the pieces is written in none of the wholes.
     private static bool HasAnyOutside(IEnumerable<string> pieces, IEnumerable<string> wholes)
@@ -90,8 +105,12 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"[←⇐⟵⬅↩↶⤺◄◀]|<[-–—=]|\b(?:backwards?|revers\w*|mirror\w*|upside|back to front|right to left|from the right|from the end|last to first"
+        + @"|(?:begin|start|read)\w*(?: \w+){0,2} (?:at|from) the (?:end|tail|back)"
         + @"|(?:turn|turned|turns|turning|other way|wrong way)(?: \w+){0,3} (?:a?round|about|over)|from the bottom|in retreat|retrace\w*"
-        + @"|rückwärts|spiegel\w*|verkehrt|umgekehrt|von hinten|von rechts|miroirs?|à l['’]envers|à rebours|de droite à gauche|espejos?|al revés)\b|逆|鏡|さかさ",
+        + @"|rückwärts|spiegel\w*|verkehrt|umgekehrt|von hinten|von rechts|vom Ende|hinten an|am Ende an\w*"
+        + @"|miroirs?|à l['’]envers|à rebours|à reculons|de droite à gauche|par la fin|depuis la fin"
+        + @"|espejos?|al revés|por el final|desde el final|de atrás|hacia atrás|de derecha a izquierda)\b|逆|鏡|さかさ|後ろから|終わりから|おわりから|右から"
+        + "|من الآخر|من النهاية|من الخلف|بالعكس|معكوس|مرآة|من اليمين إلى اليسار",
         Options)]
     private static partial Regex Reversing();
 
@@ -103,7 +122,8 @@ internal static partial class Invitations
         + @",?(?: \w+)? (?:first|last|to|before|leads?|comes?|goes|begins?|ends?)|by (?:size|age|height|rank)|line up|lined up"
         + "|der (?:Größe|Reihe) nach|sortier\\w*|aufsteigend|absteigend|kleinsten?|größten?|par ordre|en ordre|croissante?|décroissante?|plus petit|plus grand"
         + @"|(?:zu |an|ge)ordne[nt]|nach (?:dem|der) (?:Preis|Alter|Gewicht|Größe|Höhe|Länge)|rang(?:er|ez|és|ées)|du (?:plus|moins) \w+ au (?:plus|moins)"
-        + @"|del (?:más|menos) \w+ al|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順",
+        + @"|del (?:más|menos) \w+ al|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順|若い順|順に並べ"
+        + "|بالترتيب|رتّ?ب|تصاعدي|تنازلي|من الأصغر|من الأكبر",
         Options)]
     private static partial Regex Sorting();
 
@@ -112,13 +132,13 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|(?<!lined? )up the \w+"
-        + @"|cheapest|aufsteigend|kleinsten?|billigsten?|croissante?|plus petit|du moins|menor)\b|小さい順",
+        + @"|cheapest|aufsteigend|kleinsten?|billigsten?|croissante?|plus petit|du moins|menor)\b|小さい順|若い順|تصاعدي|الأصغر",
         Options)]
     private static partial Regex Up();
 
     [GeneratedRegex(
         @"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most"
-        + @"|dearest|absteigend|größten?|teuersten?|décroissante?|plus grand|du plus|mayor)\b|大きい順",
+        + @"|dearest|absteigend|größten?|teuersten?|décroissante?|plus grand|du plus|mayor)\b|大きい順|تنازلي|الأكبر",
         Options)]
     private static partial Regex Down();
 
@@ -132,45 +152,61 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\+|\b(?:sum|sums|add|adds|added|plus|total|altogether|all told|together|in all"
-        + @"|summe|zusammen|insgesamt|addier\w*|somme|additionn\w*|en tout|suma|sumar?|en total)\b|合計|足す|足して",
+        + @"|summe|zusammen|insgesamt|addier\w*|somme|additionn\w*|en tout|suma|sumar?|en total)\b|合計|足す|足して|اجمع|مجموع|الجمع|معًا|معا",
         Options)]
     private static partial Regex Adding();
 
     [GeneratedRegex(
         @"\b(?:phone\w*|telephone\w*|ring|rings|call|calls|dial|dials|dialled|keypad|mobile|text|texts|texted"
-        + @"|telefon\w*|téléphon\w*|teléfono|llama|appelle\w*)\b|[☎☏📞📱]|電話",
+        + @"|telefon\w*|téléphon\w*|teléfono|llama|appelle\w*)\b|[☎☏📞📱]|電話|هاتف|تلفون|اتصل",
         Options)]
     private static partial Regex Telephoning();
 
     [GeneratedRegex(
-        @"\b(?:cards?|ace|aces|jack|joker|spades|hearts|diamonds|clubs|trumps?|Karten?|Ass|Herz|Pik|Kreuz|Karo|cartes?|as de|cartas?|naipes?)\b"
+        @"\b(?:cards?|ace|aces|jack|joker|spades|hearts|diamonds|clubs|trumps?|Karten?|Ass|Herz|Pik|Kreuz|Karo|cartes?|as de|cartas?|naipes?)\b|トランプ|ورق اللعب"
         + @"|[♠♥♦♣♤♡♢♧]|\uD83C[\uDCA0-\uDCDF]",
         Options)]
     private static partial Regex Playing();
 
     [GeneratedRegex(
         @"\b(?:railways?|timetable|station(?:master)?|military|24|twenty-four|Bahn|Bahnhof|Fahrplan"
-        + @"|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時", Options)]
+        + @"|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時|قطار|محطة|المحطة", Options)]
     private static partial Regex Railway();
 
-    [GeneratedRegex(@"\b(?:day|Tag|jour|día)\b|日", Options)]
+    [GeneratedRegex(@"\b(?:day|Tag|jour|día)\b|日|يوم", Options)]
     private static partial Regex DayWanted();
 
-    [GeneratedRegex(@"\b(?:month|Monat|mois|mes)\b|月と日|日と月", Options)]
+    [GeneratedRegex(@"\b(?:month|Monat|mois|mes)\b|月と日|日と月|شهر", Options)]
     private static partial Regex MonthWanted();
 
     [GeneratedRegex(@"\b(?<article>[ldcjmnst]|qu|jusqu|lorsqu|puisqu)['’](?=\p{L}{2})", Options)]
     private static partial Regex Elided();
 
-    [GeneratedRegex(@"\b(?:bees?|bee-?keep\w*|queens?|hives?|apiar\w*|Bienen?|Imker\w*|abeilles?|ruches?|abejas?)\b|🐝|蜂", Options)]
+    [GeneratedRegex(@"\b(?:bees?|bee-?keep\w*|queens?|hives?|apiar\w*|Bienen?|Imker\w*|abeilles?|ruches?|abejas?)\b|🐝|蜂|نحل|ملكات", Options)]
     private static partial Regex Beekeeping();
 
-    [GeneratedRegex(@"\b(?:count\w*|how many|zähl\w*|wie viele?|compte\w*|combien|cuenta\w*|cuánt[oa]s)\b|数え", Options)]
+    [GeneratedRegex(@"\b(?:count\w*|how many|zähl\w*|wie viele?|compte\w*|combien|cuenta\w*|cuánt[oa]s)\b|数え|いくつ|عُدّ?|احسب|كم ", Options)]
     private static partial Regex Counting();
 
-    [GeneratedRegex(@"\b(?:first|erste[nrs]?|premi(?:er|ère)|primer[oa]?)\b", Options)]
+    [GeneratedRegex(
+        @"\bA (?:as|is|be|for|stands for|counts as|als|ist|gleich|zählt|vaut|est|vale|es)"
+        + @" (?:nought|naught|zero|null|nothing|zéro|cero|one|eins|un|uno|[01])\b"
+        + @"|\bA ?= ?[01]\b",
+        RegexOptions.CultureInvariant)]
+    private static partial Regex CountedFromA();
+
+    [GeneratedRegex("جمّ?ل|[أا]بجد|هجا|المدرس")]
+    private static partial Regex ArabicOrder();
+
+    [GeneratedRegex(@"\p{L}[-‐‑]\p{L}", RegexOptions.CultureInvariant)]
+    private static partial Regex Hyphenated();
+
+    [GeneratedRegex(@"\b(?:first|erste[nrs]?|premi(?:er|ère)|primer[oa]?)\b" + NotOfPart + "|最初|أول ", Options)]
     private static partial Regex First();
 
-    [GeneratedRegex(@"\b(?:last|letzte[nrs]?|derni(?:er|ère)|últim[oa])\b", Options)]
+    [GeneratedRegex(@"\b(?:last|letzte[nrs]?|derni(?:er|ère)|últim[oa])\b" + NotOfPart + "|最後|آخر ", Options)]
     private static partial Regex Last();
+
+    // “The last figure of each” is part of a number and not one of several.
+    private const string NotOfPart = @"(?!\s+(?:figure|digit|letter|wheel|Ziffer|Stelle|Buchstabe|chiffre|lettre|cifra|letra))";
 }

@@ -83,13 +83,14 @@ internal static class OtherReadings
         var clue = code.Clue is { } written ? TextPieces.Plain(written.Value) : start;
         var lettered = held is WheelLock { Symbols: var symbols } && symbols.All(char.IsLetter);
         var ciphered = Ciphered(start, steps, sources).Select(text => Fit.Setting(text, held)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var keys = steps.SelectMany(step => step.With).Select(told => told.Value).Where(IsKey).ToHashSet(StringComparer.Ordinal);
         var read =
             from candidate in Chains(code, start, clue, steps, sources, lettered)
             let text = Chain.End(candidate.Start, candidate.Steps, sources, picking: true)
             where text is not null
             select (Text: text, candidate.How, candidate.Kind, candidate.Likely);
         return read.Concat(StandingThere.In(clue, held).Select(one => (one.Text, one.How, Kind: ReadingKind.StandsThere, one.Likely)))
-            .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
+            .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held) && !keys.Contains(Fit.Setting(one.Text, held)))
             .Select(one => (one.How, one.Kind, Setting: Fit.Setting(one.Text, held), one.Likely))
             .Select(one => new OtherReading(
                 one.Setting, one.How, one.Kind, one.Likely && (!lettered || IsMeant(one.Setting, one.Kind)), Reason(code, one.Setting)))
@@ -141,7 +142,7 @@ internal static class OtherReadings
         // Who doesn't see the last step sets what stands there before it, unless the clue says what to do. So with a step that only puts in order.
         foreach (var (place, step) in steps.Index().Where(_ => steps.Length > 1))
         {
-            var likely = !IsInvited(step.Way.Value, clue);
+            var likely = !IsInvited(step, clue);
             if (place > 0)
                 yield return (start, steps[..place], $"without “{step.Way}”", ReadingKind.StepLeftOut, likely);
             if (Ways.Named(step.Way.Value) is { StandsAlone: false })
@@ -163,7 +164,7 @@ internal static class OtherReadings
             foreach (var way in alone)
             {
                 // Letters that were read from something else first are seldom looked for on a telephone, nor where the step's own usual form comes first.
-                var isAlike = (place == 0 && Alike.Contains((step.Way.Value, way.Name)) && !Habits(step, clue).Any(habit => habit.Usual))
+                var isAlike = (place == 0 && Alike.Contains((step.Way.Value, way.Name)) && !HasUsualForm(place, step))
                     || Alike.Contains((way.Name, step.Way.Value));
                 if (isAlike || steps.Length > 1)
                 {
@@ -185,20 +186,34 @@ internal static class OtherReadings
         var ordered = steps.Any(step => Rearranged.Any(order => order.Way == step.Way.Value));
         foreach (var (way, says, invited) in Rearranged)
         {
-            var isInvited = invited(clue) || (way == Rearrangements.Reverse.Name && Invitations.IsFromTheRight(start));
+            var isInvited = invited(clue) || (way == Rearrangements.Reverse.Name && Invitations.IsFromTheRight(start, clue));
             yield return (start, steps.Add(Bare(way, at)), says, ReadingKind.Rearranged, !ordered && isInvited);
         }
 
         foreach (var (way, says) in ReadElsewhere)
             yield return (start, steps.Insert(0, Bare(way, at)), says, ReadingKind.Rearranged, !ordered && Invitations.ToReverse(clue));
+
+        // Another habit of the step that gives something else than the answer.
+        bool HasUsualForm(int place, ReadingStep step) => Habits(step, clue).Any(habit => habit.Usual
+            && Chain.End(start, steps.SetItem(place, habit.Step), sources) is { } other && !Fit.Same(other, code.Answer.Value, code.Lock));
     }
 
     private static bool IsTried(string way, string clue) => Tried.TryGetValue(way, out var applies) && applies(clue);
 
-    private static bool IsInvited(string way, string clue) =>
-        (way.StartsWith(Rearrangements.Reverse.Name, StringComparison.Ordinal) && Invitations.ToReverse(clue))
-        || (way.StartsWith(Rearrangements.Sort.Name, StringComparison.Ordinal) && Invitations.ToSort(clue))
-        || (way is "sum" or "line-sums" && Invitations.ToAdd(clue));
+    private static bool IsInvited(ReadingStep step, string clue)
+    {
+        var way = step.Way.Value;
+        return (way.StartsWith(Rearrangements.Reverse.Name, StringComparison.Ordinal) && Invitations.ToReverse(clue))
+            || (way.StartsWith(Rearrangements.Sort.Name, StringComparison.Ordinal) && Invitations.ToSort(clue))
+            || (way is "sum" or "line-sums" && Invitations.ToAdd(clue))
+            || step.With.Any(told => IsKey(told.Value) && IsSaid(told.Value, clue));
+    }
+
+    // “Put them in the order 3-1-4-2” has the key of the step, which is then no setting by itself.
+    private static bool IsKey(string told) => told.Length > 1 && told.All(char.IsAsciiDigit);
+
+    private static bool IsSaid(string key, string clue) =>
+        TextPieces.Figures(clue).Contains(key) || string.Concat(TextPieces.Figures(clue)).Contains(key, StringComparison.Ordinal);
 
     // Other habits of writing that change how many letters or words there are.
     private static IEnumerable<(string Text, string Says)> Spellings(string start)

@@ -21,12 +21,16 @@ internal static class StandingThere
             yield return (figures, $"the date as {form}", !Invitations.ToPartsOfDate(clue) && form.StartsWith('m') == isMonthFirst);
         }
 
-        foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 10))
+        foreach (var time in ClockTimes.In(clue).Where(time => time.HourOnClock < 12))
         {
-            yield return (
-                $"0{time.HourOnClock}{time.Minute:00}",
-                "the time as a clock shows it, with a nought before it",
-                !Invitations.ToRailwayTime(clue));
+            if (time.HourOnClock < 10)
+            {
+                yield return (
+                    $"0{time.HourOnClock}{time.Minute:00}",
+                    "the time as a clock shows it, with a nought before it",
+                    !Invitations.ToRailwayTime(clue));
+            }
+
             if (!time.IsOfHalf)
                 yield return ($"{time.HourOnClock + 12}{time.Minute:00}", "the same time in the other half of the day", true);
         }

@@ -132,11 +132,13 @@ internal sealed class Surroundings(WordList words)
 
     /// <summary>
     /// Whether it is spoken of as a certain thing: with "the" or "its" before it, or where something is handled; and not as another's, as "a ledger of
-    /// her grievances" is; an ordinary noun not as a part of another's name, as "the horse race".
+    /// her grievances" is; an ordinary noun not as a part of another's name, as "the horse race", nor as all of a title.
     /// </summary>
     public bool IsOnesOwn(WordReader text, int first, int last, bool isOrdinary)
     {
         if (IsInside(text, last + 1) && (IsAnothers(text, last) || (isOrdinary && IsBesideNoun(text, last))))
+            return false;
+        if (isOrdinary && IsAll(text, first, last))
             return false;
         // "Dropped anchor".
         var isSingular = words.Language == English.Language && text.Bare(text.Words[last])[^1] != 's';

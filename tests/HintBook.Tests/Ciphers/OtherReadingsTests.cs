@@ -27,6 +27,81 @@ public class OtherReadingsTests
         Assert.Contains("255 (counting A as 1)", finding.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("with A as nought: BEE")]
+    [InlineData("A = 0: BEE")]
+    public void Where_the_clue_says_what_A_is_nobody_counts_otherwise(string clue)
+    {
+        var code = Code("144", clue, 3, "0123456789", Step("letters-to-numbers", "a0")) with { Skip = [A.Value(clue[..^5])] };
+
+        Assert.DoesNotContain(Others(code), other => other.Setting == "255" && other.Likely);
+    }
+
+    [Theory]
+    [InlineData("letters-to-numbers", "es", "SOL", "201612", "191512", true)]
+    [InlineData("letters-to-numbers", "es", "La Ñ cuenta: SOL", "201612", "191512", false)]
+    [InlineData("letters-to-numbers", "arabic", "دجاج", "8515", "4313", true)]
+    [InlineData("letters-to-numbers", "abjad", "بحساب الجمل: دجاج", "4313", "8515", false)]
+    [InlineData("queen-colours", "1-5", "Queens: blue, red, white, yellow", "5312", "0867", true)]
+    [InlineData("queen-colours", "1-5", "Queens of 2011 to 2015: blue, red, white, yellow", "5312", "0867", false)]
+    [InlineData("queen-colours", "1-5", "Dots of paint: blue, red, white, yellow", "5312", "0867", false)]
+    public void Another_table_of_the_same_way_is_tried_where_the_clue_names_none(
+        string way, string told, string clue, string answer, string other, bool isLikely)
+    {
+        var code = Code(answer, clue, answer.Length, "0123456789", Step(way, told));
+        var isIntroduced = clue.Contains(':', StringComparison.Ordinal);
+
+        var others = Others(isIntroduced ? code with { Skip = [A.Value(clue[..clue.IndexOf(':', StringComparison.Ordinal)])] } : code);
+
+        Assert.Equal(isLikely, others.Any(one => one.Setting == other && one.Likely));
+    }
+
+    [Fact]
+    public void The_key_of_an_order_is_no_setting_and_the_order_no_surprise()
+    {
+        const string Order = "Put them in the order 3-1-4-2";
+        var code = Code("9742", $"Seven jars, two spoons, nine pots, four plates. {Order}.", 4, "0123456789", Step("number-words"), Step("arrange", "3142"));
+
+        Assert.DoesNotContain(Others(code with { Skip = [A.Value(Order)] }), other => other is { Likely: true, Setting: "3142" or "7294" });
+    }
+
+    [Theory]
+    [InlineData("The cat sleeps by the half-dead fire\nNobody comes", "72", "82")]
+    [InlineData("The cat sleeps by the fire\nNobody comes", "62", null)]
+    public void Who_counts_words_may_part_them_at_hyphens(string clue, string answer, string? other) =>
+        Assert.Equal(
+            other,
+            Array.Find(Others(Number(answer, clue, "words-in-lines")), one => one.How.Contains("hyphen", StringComparison.Ordinal) && one.Likely)?.Setting);
+
+    [Theory]
+    [InlineData("The queens of 2016 and 2020. Give the last figure of each year: blue, red, white, green", false)]
+    [InlineData("The queens of 2016 and 2020. The last year counts: blue, red, white, green", true)]
+    public void The_last_of_several_numbers_is_tried_where_the_clue_speaks_of_it(string clue, bool isLikely)
+    {
+        var code = Code("0869", clue, 4, "0123456789", Step("queen-colours", "6-0"));
+        var introduction = A.Value(clue[..clue.IndexOf(':', StringComparison.Ordinal)]);
+
+        Assert.Equal(isLikely, Others(code with { Skip = [introduction] }).Any(other => other.Setting == "2020" && other.Likely));
+    }
+
+    [Theory]
+    [InlineData("Le train part à onze heures et quart.", "1115", "2315", true)]
+    [InlineData("Le train part à onze heures et quart du matin.", "1115", "2315", false)]
+    [InlineData("ساعة المحطة: التاسعة والربع مساءً", "2115", "0915", false)]
+    public void A_time_is_tried_in_the_other_half_of_the_day_where_nothing_says_which(string clue, string answer, string other, bool isLikely) =>
+        Assert.Equal(isLikely, Others(Number(answer, clue, "24-hour")).Any(one => one.Setting == other && one.Likely));
+
+    [Theory]
+    [InlineData("Empieza por el final: tres sapos, ocho ratas, un gato", "es")]
+    [InlineData("Commencez par la fin : trois crapauds, huit rats, un chat", "fr")]
+    [InlineData("Vom Ende her: drei Kröten, acht Ratten, eine Katze", "de")]
+    [InlineData("Begin at the end: three toads, eight rats, one cat", "en")]
+    [InlineData("ابدأ من الآخر: ثلاثة، ثمانية، واحد", "ar")]
+    [InlineData("終わりから読む：三、八、一", "ja")]
+    public void A_clue_that_says_to_begin_at_the_end_is_not_set_as_it_stands(string clue, string language) =>
+        Assert.DoesNotContain(
+            Others(Code("183", clue, 3, "0123456789", Step("number-words", language), Step("reverse"))), other => other.Setting == "381" && other.Likely);
+
     [Fact]
     public void A_habit_of_few_is_a_long_shot() =>
         Assert.Contains(

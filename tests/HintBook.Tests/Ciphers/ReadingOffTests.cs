@@ -16,6 +16,10 @@ public class ReadingOffTests
     [InlineData("word-lengths", Verse, "4855423")]
     [InlineData("word-lengths", "the queen's hive", "364")]
     [InlineData("words-in-lines", Verse, "223")]
+    [InlineData("words-in-lines", "the half-dead fire\nnobody – comes", "32")]
+    [InlineData("words-in-lines", "the half-dead fire\nnobody – comes", "42", "hyphens-part")]
+    [InlineData("word-lengths", "the half-dead fire", "384")]
+    [InlineData("word-lengths", "the half-dead fire", "3444", "hyphens-part")]
     [InlineData("capitals", "the Bees Eat Everything", "BEE")]
     [InlineData("coordinates", Verse, "MI", "1-2-1", "3-2-1")]
     [InlineData("coordinates", Verse, "winds all", "2-2", "3-3")]
@@ -91,6 +95,8 @@ public class ReadingOffTests
     [InlineData("dates", "March 4th, 1923", "030423", "mmddyy")]
     [InlineData("dates", "1924-02-29", "2921924", "dmyyyy")]
     [InlineData("dates", "the 29th of February", "292", "dm")]
+    [InlineData("dates", "祖父が庭に桜を植えたのは十一月八日のことだった。", "1108", "mmdd")]
+    [InlineData("dates", "正月に生まれ、1914年7月28日と三月三日に祝った", "0728 0303", "mmdd")]
     public void Times_and_dates_become_figures(string way, string text, string gives, params string[] told) => Assert.Equal(gives, ReadAs.Way(way, text, told));
 
     [Theory]

@@ -95,14 +95,17 @@ internal static class Alphabet
     private static IEnumerable<Convention> Other(ImmutableArray<string> told) =>
         told switch
         {
-            ["a0"] => [new(["a1"], "counting A as 1")],
+            ["a0"] => [new(["a1"], "counting A as 1") { When = clue => !Invitations.ToBeginWithA(clue) }],
             [] or ["a1"] =>
             [
                 new(["a0"], "counting A as 0", Usual: false),
                 new(["es"], "in the Spanish alphabet", Usual: false),
                 .. OtherScripts.Select(name => new Convention([name], $"in the order “{name}”", Usual: false)),
             ],
-            ["es"] => [new(["a1"], "counting without Ñ", Usual: false)],
+            // Many tables of ciphers have no Ñ.
+            ["es"] => [new(["a1"], "counting without Ñ") { When = clue => !clue.Contains('ñ', StringComparison.OrdinalIgnoreCase) }],
+            ["arabic"] => [new(["abjad"], "taking the values of the abjad") { When = clue => !Invitations.ToArabicOrder(clue) }],
+            ["abjad"] => [new(["arabic"], "counting in the order of the schools") { When = clue => !Invitations.ToArabicOrder(clue) }],
             [var one] => OtherScripts.Where(name => name != one)
                 .Select(name => new Convention([name], $"in the order “{name}”", Usual: false)),
             _ => [],

@@ -39,8 +39,8 @@ internal static class Colours
         Source = "Common practice of beekeepers.",
         Told = new("“1-5” or “6-0”", "6-0", Needed: false),
         Conventions = told => told is ["6-0"]
-            ? [new(["1-5"], "taking years that end in 1 to 5", Usual: false)]
-            : [new(["6-0"], "taking years that end in 6 to 0", Usual: false)],
+            ? [new(["1-5"], "taking years that end in 1 to 5") { When = Invitations.ToQueensOfAnyYear }]
+            : [new(["6-0"], "taking years that end in 6 to 0") { When = Invitations.ToQueensOfAnyYear }],
         Read = (text, told) => told switch
         {
             [] or ["1-5"] => QueenLow.Read(text, $"no colour of a queen stands in {TextPieces.Quoted(text)}"),

@@ -53,19 +53,22 @@ internal static class Dates
         written.IndexOf(". ", StringComparison.Ordinal) is > 0 and var point && char.IsDigit(written[point - 1]);
 
     /// <summary>Every date in a text, in order.</summary>
-    public static IEnumerable<WrittenDate> In(string text)
+    public static IEnumerable<WrittenDate> In(string text) =>
+        WithSpaces(text).Concat(Japanese(text)).OrderBy(date => date.Start).Select(date => date.Date);
+
+    private static IEnumerable<(int Start, WrittenDate Date)> WithSpaces(string text)
     {
         var tokens = Token.In(text);
         for (var at = 0; at < tokens.Length;)
         {
-            var read = InFigures(tokens, at, text) ?? Japanese(tokens, at, text) ?? DayFirst(tokens, at, text) ?? MonthFirst(tokens, at, text);
+            var read = InFigures(tokens, at, text) ?? DayFirst(tokens, at, text) ?? MonthFirst(tokens, at, text);
             if (read is not var (day, month, year, end))
             {
                 at++;
                 continue;
             }
 
-            yield return new WrittenDate(text[tokens[at].Start..tokens[end - 1].End], day, month, year);
+            yield return (tokens[at].Start, new WrittenDate(text[tokens[at].Start..tokens[end - 1].End], day, month, year));
             at = end;
         }
     }
@@ -87,22 +90,18 @@ internal static class Dates
         return second > 12 && first <= 12 ? (second, first, year, at + 3) : (first, second, year, at + 3);
     }
 
-    // “1789年7月14日”, “七月十四日”: one word without spaces, so that a month stands behind its number.
-    private static (int, int, int?, int)? Japanese(Token[] tokens, int at, string text)
+    // “1789年7月14日”, “七月十四日”: no spaces part the words, so that a month is known by its sign, with its number before it.
+    private static IEnumerable<(int Start, WrittenDate Date)> Japanese(string text)
     {
-        if (tokens[at].Text[0] < 0x80 && !tokens[at].IsNumber)
-            return null;
-        var from = tokens[at].Start;
-        var sign = text.IndexOf('月', from, Math.Min(text.Length - from, 12));
-        if (sign < 0 || JapaneseNumbers.Before(text, sign) is not (var month, var start) || start < from)
-            return null;
-        if (JapaneseNumbers.Behind(text, sign + 1) is not (var day, var end) || end >= text.Length || text[end] != '日')
-            return null;
-        var year = start > from && text[start - 1] == '年' ? JapaneseNumbers.Before(text, start - 1)?.Number : null;
-        var last = at;
-        while (last < tokens.Length && tokens[last].End <= end)
-            last++;
-        return (day, month, year, Math.Min(tokens.Length, last + 1));
+        for (var sign = text.IndexOf('月', StringComparison.Ordinal); sign >= 0; sign = text.IndexOf('月', sign + 1))
+        {
+            if (JapaneseNumbers.Before(text, sign) is not var (month, start)
+                || JapaneseNumbers.Behind(text, sign + 1) is not var (day, end) || end >= text.Length || text[end] != '日')
+                continue;
+            var year = start > 0 && text[start - 1] == '年' ? JapaneseNumbers.Before(text, start - 1) : null;
+            var from = year?.Start ?? start;
+            yield return (from, new WrittenDate(text[from..(end + 1)], day, month, year?.Number));
+        }
     }
 
     // “14 July 1789”, “14. Juli”, “le 1er mai”, “the fourteenth of July”.

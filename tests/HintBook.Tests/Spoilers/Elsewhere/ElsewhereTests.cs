@@ -87,7 +87,8 @@ public class ElsewhereTests(ITestOutputHelper output)
     }
 
     private static Tally Sum(Dictionary<(string Language, string Class), Tally> tallies, string language, string kind) => tallies
-        .Where(tally => (language == "all" || tally.Key.Language == language) && (kind == "all" || tally.Key.Class == kind || (kind == "said" && tally.Key.Class != Riddle)))
+        .Where(tally => language == "all" || tally.Key.Language == language)
+        .Where(tally => kind == "all" || tally.Key.Class == kind || (kind == "said" && tally.Key.Class != Riddle))
         .Aggregate(default(Tally), (sum, one) => sum.And(one.Value));
 
     [System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Auto)]
