@@ -82,6 +82,12 @@ internal static partial class Invitations
     /// <summary>Whether it says what number A has: “with A as nought”.</summary>
     public static bool ToBeginWithA(string clue) => CountedFromA().IsMatch(clue);
 
+    /// <summary>Whether it speaks of the alphabet, or says what number A has.</summary>
+    public static bool ToAlphabet(string clue) => Alphabetical().IsMatch(clue) || ToBeginWithA(clue);
+
+    /// <summary>Whether it speaks of a resistor, so that somebody who knows them reads what it is worth.</summary>
+    public static bool ToResistors(string clue) => Resisting().IsMatch(clue);
+
     /// <summary>Whether it says in which order the Arabic letters are counted: the abjad or that of the schools.</summary>
     public static bool ToArabicOrder(string clue) => ArabicOrder().IsMatch(clue);
 
@@ -190,10 +196,16 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\bA (?:as|is|be|for|stands for|counts as|als|ist|gleich|zählt|vaut|est|vale|es)"
-        + @" (?:nought|naught|zero|null|nothing|zéro|cero|one|eins|un|uno|[01])\b"
+        + @" (?:el |la |le |la |die |the )?(?:nought|naught|zero|null|nothing|zéro|cero|one|eins|un|uno|[01])\b"
         + @"|\bA ?= ?[01]\b",
         RegexOptions.CultureInvariant)]
     private static partial Regex CountedFromA();
+
+    [GeneratedRegex(@"\b(?:alphabet\w*|abecedario|alfabeto|ABC)\b|五十音|いろは|[أا]بجد|هجا", Options)]
+    private static partial Regex Alphabetical();
+
+    [GeneratedRegex(@"\b(?:resist(?:or|ors|encias?|ances?)|\w*widerst[aä]nde?\w*|résistances?|ohms?)\b|抵抗|مقاومة", Options)]
+    private static partial Regex Resisting();
 
     [GeneratedRegex("جمّ?ل|[أا]بجد|هجا|المدرس")]
     private static partial Regex ArabicOrder();

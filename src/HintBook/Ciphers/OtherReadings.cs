@@ -23,7 +23,7 @@ internal static class OtherReadings
     // The ways that a solver tries unasked, and for some of them what the clue must speak of.
     private static readonly Dictionary<string, Func<string, bool>> Tried = new()
     {
-        [NumberWords.Read.Name] = Invitations.HasNumbersBesideTimes,
+        [NumberWords.Read.Name] = clue => Invitations.HasNumbersBesideTimes(clue) && !Invitations.ToCards(clue),
         [Figures.InText.Name] = Invitations.HasFiguresBesideDates,
         [Figures.WordLengths.Name] = Invitations.ToMeasureWords,
         [Figures.WordsInLines.Name] = Invitations.ToCount,
@@ -164,7 +164,8 @@ internal static class OtherReadings
             foreach (var way in alone)
             {
                 // Letters that were read from something else first are seldom looked for on a telephone, nor where the step's own usual form comes first.
-                var isAlike = (place == 0 && Alike.Contains((step.Way.Value, way.Name)) && !HasUsualForm(place, step))
+                var isKnown = way.Name == Keypad.ToKeys.Name && Invitations.ToAlphabet(clue);
+                var isAlike = (place == 0 && !isKnown && Alike.Contains((step.Way.Value, way.Name)) && !HasUsualForm(place, step))
                     || Alike.Contains((way.Name, step.Way.Value));
                 if (isAlike || steps.Length > 1)
                 {

@@ -42,13 +42,15 @@ public class OtherReadingsTests
     [InlineData("letters-to-numbers", "es", "La Ñ cuenta: SOL", "201612", "191512", false)]
     [InlineData("letters-to-numbers", "arabic", "دجاج", "8515", "4313", true)]
     [InlineData("letters-to-numbers", "abjad", "بحساب الجمل: دجاج", "4313", "8515", false)]
+    [InlineData("resistor-colours", "", "Ein Widerstand: gelb, violett, rot, braun", "4721", "4700", true)]
+    [InlineData("resistor-colours", "", "Four scarves: gelb, violett, rot, braun", "4721", "4700", false)]
     [InlineData("queen-colours", "1-5", "Queens: blue, red, white, yellow", "5312", "0867", true)]
     [InlineData("queen-colours", "1-5", "Queens of 2011 to 2015: blue, red, white, yellow", "5312", "0867", false)]
     [InlineData("queen-colours", "1-5", "Dots of paint: blue, red, white, yellow", "5312", "0867", false)]
     public void Another_table_of_the_same_way_is_tried_where_the_clue_names_none(
         string way, string told, string clue, string answer, string other, bool isLikely)
     {
-        var code = Code(answer, clue, answer.Length, "0123456789", Step(way, told));
+        var code = Code(answer, clue, answer.Length, "0123456789", told.Length > 0 ? Step(way, told) : Step(way));
         var isIntroduced = clue.Contains(':', StringComparison.Ordinal);
 
         var others = Others(isIntroduced ? code with { Skip = [A.Value(clue[..clue.IndexOf(':', StringComparison.Ordinal)])] } : code);
@@ -221,6 +223,17 @@ public class OtherReadingsTests
     {
         var word = clue[(clue.LastIndexOf(' ') + 1)..];
         Assert.Contains(Others(Number(answer, word, way)), reading => reading.Setting == other && reading.Likely);
+    }
+
+    [Theory]
+    [InlineData("In the alphabet A is one and B is two: CAFE")]
+    [InlineData("En el abecedario, la A es el uno: CAFE")]
+    public void Where_the_clue_speaks_of_the_alphabet_nobody_takes_a_telephone(string clue)
+    {
+        var introduction = A.Value(clue[..clue.IndexOf(':', StringComparison.Ordinal)]);
+        var code = Code("3165", clue, 4, "0123456789", Step("letters-to-numbers")) with { Skip = [introduction] };
+
+        Assert.DoesNotContain(Others(code), other => other.Setting == "2233" && other.Likely);
     }
 
     [Theory]

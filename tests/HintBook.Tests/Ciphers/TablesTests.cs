@@ -63,6 +63,15 @@ public class TablesTests
     public void Resistor_colours_are_the_published_ones() => Assert.Equal(
         "0123456789", ReadAs.Way("resistor-colours", "black, brown, red, orange, yellow, green, blue, violet, grey, white"));
 
+    // IEC 60062:2016: two or three significant figures, the multiplier as a power of ten, the tolerance; the examples were worked by hand.
+    [Theory]
+    [InlineData("yellow, violet, red", "4700")]
+    [InlineData("yellow, violet, red, brown", "4700")]
+    [InlineData("gelb, violett, schwarz, braun", "47")]
+    [InlineData("brown, black, black, red, brown", "10000")]
+    [InlineData("rouge, rouge, marron, marron", "220")]
+    public void A_resistor_is_worth_what_its_rings_say(string rings, string ohms) => Assert.Equal(ohms, ReadAs.Way("resistor-colours", rings, "ohms"));
+
     // Common practice of beekeepers, as published by tbbk.co.uk.
     [Theory]
     [InlineData("12345")]

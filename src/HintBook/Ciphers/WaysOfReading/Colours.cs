@@ -25,11 +25,30 @@ internal static class Colours
     private static readonly Lookup QueenLow = Table("94256", figures: "12345");
     private static readonly Lookup QueenHigh = Table("94256", figures: "67890");
 
-    public static Way Resistors { get; } = Way.Bare(
-        "resistor-colours",
-        "The figure of each colour on a resistor: black is 0, white is 9.",
-        "IEC 60062:2016; purple is taken for violet, gray for grey; names in six languages.",
-        text => Resistor.Read(text, $"no colour of a resistor stands in {TextPieces.Quoted(text)}"));
+    private const string Ohms = "ohms";
+
+    /// <summary>
+    /// The figures of a resistor's colours, or its value in ohms: of three or four bands two figures, of five or six three, and as many noughts as the next one
+    /// says (IEC 60062:2016); what stands behind is the tolerance.
+    /// </summary>
+    public static Way Resistors { get; } = new()
+    {
+        Name = "resistor-colours",
+        Says = "The figure of each colour on a resistor: black is 0, white is 9; with “ohms” what three to six bands are worth: yellow, violet, red is 4700.",
+        Source = "IEC 60062:2016; purple is taken for violet, gray for grey; names in six languages.",
+        Told = new("nothing or “ohms”", Ohms, Needed: false),
+        Conventions = told => told is [Ohms]
+            ? [new([], "taking a figure for each ring") { When = Invitations.ToResistors }]
+            : [new([Ohms], "reckoning what the resistor is worth in ohms") { When = Invitations.ToResistors }],
+        Read = (text, told) => (told, Resistor.Read(text, $"no colour of a resistor stands in {TextPieces.Quoted(text)}")) switch
+        {
+            ([], var read) => read,
+            ([Ohms], ReadingResult.Gave gave) => Worth(gave),
+            ([Ohms], ReadingResult.Unread unread) => Worth(unread.Rest) is ReadingResult.Gave worth ? unread with { Rest = worth } : Worth(unread.Rest),
+            ([Ohms], var read) => read,
+            _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't “{Ohms}”"),
+        },
+    };
 
     /// <summary>Beekeepers mark a queen by the last figure of her year: white for 1 and 6, yellow 2 and 7, red 3 and 8, green 4 and 9, blue 5 and 0.</summary>
     public static Way Queens { get; } = new()
@@ -48,6 +67,15 @@ internal static class Colours
             _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} is neither “1-5” nor “6-0”"),
         },
     };
+
+    private static ReadingResult Worth(ReadingResult.Gave bands)
+    {
+        if (bands.Rows.Length is < 3 or > 6)
+            return new ReadingResult.Stuck($"a resistor has three to six rings, and {bands.Rows.Length} stand there");
+        var figures = bands.Rows.Length < 5 ? 2 : 3;
+        var noughts = bands.Rows[figures].Gives[0] - '0';
+        return bands with { Text = bands.Text[..figures] + new string('0', noughts), ForNext = bands.Text[..figures] + new string('0', noughts) };
+    }
 
     // Which colours, by their figures on a resistor, stand for which figures.
     private static Lookup Table(string colours, string figures) => new(
