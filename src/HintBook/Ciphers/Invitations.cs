@@ -128,7 +128,7 @@ internal static partial class Invitations
         + @",?(?: \w+)? (?:first|last|to|before|leads?|comes?|goes|begins?|ends?)|by (?:size|age|height|rank)|line up|lined up"
         + "|der (?:Größe|Reihe) nach|sortier\\w*|aufsteigend|absteigend|kleinsten?|größten?|par ordre|en ordre|croissante?|décroissante?|plus petit|plus grand"
         + @"|(?:zu |an|ge)ordne[nt]|nach (?:dem|der) (?:Preis|Alter|Gewicht|Größe|Höhe|Länge)|rang(?:er|ez|és|ées)|du (?:plus|moins) \w+ au (?:plus|moins)"
-        + @"|del (?:más|menos) \w+ al|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|小さい順|大きい順|若い順|順に並べ"
+        + @"|del (?:más|menos) \w+ al|de menor a mayor|de mayor a menor|en orden|ordena\w*)\b|(?:小さ|大き|若)い順|順に並べ|(?:小さ|大き|少な|多|若)い\w{0,3}から"
         + "|بالترتيب|رتّ?ب|تصاعدي|تنازلي|من الأصغر|من الأكبر",
         Options)]
     private static partial Regex Sorting();
@@ -138,13 +138,13 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\b(?:ascending|rising|upwards?|smallest|least|lowest|shortest|youngest|lightest|fewest|(?<!lined? )up the \w+"
-        + @"|cheapest|aufsteigend|kleinsten?|billigsten?|croissante?|plus petit|du moins|menor)\b|小さい順|若い順|تصاعدي|الأصغر",
+        + @"|cheapest|aufsteigend|kleinsten?|billigsten?|croissante?|plus petit|du moins|menor)\b|(?:小さ|若)い順|(?:小さ|少な|若)い\w{0,3}から|تصاعدي|الأصغر",
         Options)]
     private static partial Regex Up();
 
     [GeneratedRegex(
         @"\b(?:descending|falling|downwards?|largest|biggest|greatest|highest|tallest|longest|eldest|oldest|heaviest|most"
-        + @"|dearest|absteigend|größten?|teuersten?|décroissante?|plus grand|du plus|mayor)\b|大きい順|تنازلي|الأكبر",
+        + @"|dearest|absteigend|größten?|teuersten?|décroissante?|plus grand|du plus|mayor)\b|大きい順|(?:大き|多)い\w{0,3}から|تنازلي|الأكبر",
         Options)]
     private static partial Regex Down();
 

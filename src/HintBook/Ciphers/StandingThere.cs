@@ -52,7 +52,8 @@ internal static class StandingThere
         var fitting = TextPieces.Figures(clue).Where(run => run.Length > 1 && Fit.On(held, run)).ToImmutableArray();
         foreach (var (place, number) in fitting.Index())
         {
-            var likely = !Invitations.ToPartsOfDate(clue) && (fitting.Length == 1 || Invitations.ToTheLast(clue) switch
+            // What is added up is no answer.
+            var likely = !Invitations.ToPartsOfDate(clue) && !Invitations.ToAdd(clue) && (fitting.Length == 1 || Invitations.ToTheLast(clue) switch
             {
                 true => place == fitting.Length - 1,
                 false => place == 0,

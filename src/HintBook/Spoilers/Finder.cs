@@ -83,8 +83,7 @@ internal sealed class Finder
         foreach (var idiom in idioms.Split("; ", StringSplitOptions.RemoveEmptyEntries))
         {
             // What is the name of a thing is no turn of speech in its book: 石鹸の缶 has 石鹸 in it.
-            if (!Array.Exists(names, name => name.Contains(idiom, StringComparison.OrdinalIgnoreCase)))
-                phrases.AddIdiom(idiom);
+            phrases.AddIdiom(idiom, phrase => Array.Exists(names, name => name.Contains(phrase, StringComparison.OrdinalIgnoreCase)));
         }
     }
 

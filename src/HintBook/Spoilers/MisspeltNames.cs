@@ -15,7 +15,8 @@ internal sealed class MisspeltNames(WordList words)
     private const int ShortestLeftOut = 6;
     private const int LettersOfEnding = 2;
     private static readonly string[] Alike = ["bv", "szc", "gj", "ckq", "iy", "dt", "mn"];
-    private readonly Dictionary<int, List<(int Secret, string Other, bool IsBehind)>> names = [];
+    // By the number of a word; asked of every word of every text.
+    private readonly List<List<(int Secret, string Other, bool IsBehind)>?> names = [];
     private readonly Dictionary<string, int> alone = new(StringComparer.Ordinal);
     private readonly uint[] lengths = new uint['z' - 'a' + 1];
 
@@ -72,23 +73,27 @@ internal sealed class MisspeltNames(WordList words)
     {
         if (other.Length < Shortest)
             return;
-        if (!names.TryGetValue(known, out var here))
-            names[known] = here = [];
-        here.Add((secret, other, isBehind));
+        while (names.Count <= known)
+            names.Add(null);
+        (names[known] ??= []).Add((secret, other, isBehind));
     }
 
-    /// <summary>Whether a word is one of two of a name. Asked of every word that matters.</summary>
-    public bool Has(int word) => names.ContainsKey(word);
-
-    /// <summary>Adds the mentions of names with a word to a list.</summary>
+    /// <summary>Adds the mentions of names of two words of which one stands at a place, if it matters.</summary>
     public void Beside(WordReader text, int at, List<Mention> found)
     {
-        foreach (var (secret, other, isBehind) in names[text.Words[at].Id])
+        if (text.Words[at].Id >= names.Count || names[text.Words[at].Id] is not { } here || (!MayBe(text, at + 1) && !MayBe(text, at - 1)))
+            return;
+        foreach (var (secret, other, isBehind) in here)
         {
             if (Find(text, at, isBehind ? 1 : -1, other) is >= 0 and var place)
                 found.Add(new(secret, text.Words[Math.Min(at, place)].Start, text.Words[Math.Max(at, place)].End, Sureness.Likely));
         }
     }
+
+    // A word that isn't known, or a small one behind which such a word may stand. Asked before the list of names is walked.
+    private bool MayBe(WordReader text, int at) =>
+        at >= 0 && at < text.Words.Length
+        && (text.Words[at].Id < 0 || Is(text.Words[at].Id, WordRole.Function | WordRole.Determiner | WordRole.Preposition));
 
     private int Find(WordReader text, int at, int step, string other)
     {

@@ -42,7 +42,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 Step(0, possessed, i, i + 1);
             if (all[i].Id < 0 && hasCompounds)
                 Within(i);
-            if (all[i].Id >= 0 && misspelt.Has(all[i].Id))
+            if (all[i].Id >= 0)
                 misspelt.Beside(text, i, found);
             if (all[i].Id >= 0 && turned.IsNoun(all[i].Id))
             {

@@ -343,27 +343,30 @@ internal sealed class Phrases(WordList words)
     /// Adds a phrase in which no word means what it is called, with strokes between words of which it has one, if a name has a word of it; its mentions
     /// have the number of no secret. Called behind the last name.
     /// </summary>
-    public void AddIdiom(string phrase)
+    /// <param name="phrase">The phrase.</param>
+    /// <param name="isNamed">Whether it stands in a name; asked of few.</param>
+    public void AddIdiom(string phrase, Func<string, bool> isNamed)
     {
         if (phrase.IndexOf('/', StringComparison.Ordinal) is >= 0 and var stroke)
         {
             var from = phrase.LastIndexOf(' ', stroke) + 1;
             var to = phrase.IndexOf(' ', stroke) is >= 0 and var space ? space : phrase.Length;
             foreach (var one in phrase[from..to].Split('/'))
-                AddIdiom(phrase[..from] + one + phrase[to..]);
+                AddIdiom(phrase[..from] + one + phrase[to..], isNamed);
             return;
         }
 
         reader.Read(phrase);
-        var isOfName = false;
+        var ofNames = new List<int>();
         foreach (var word in reader.Words)
         {
             if (words.NumberOf(reader.Bare(word)) is >= 0 and var number && named.Contains(number))
-                isOfName = figurative.Add(number) || true;
+                ofNames.Add(number);
         }
 
-        if (!isOfName)
+        if (ofNames.Count == 0 || isNamed(phrase))
             return;
+        figurative.UnionWith(ofNames);
         List<int> written = [];
         foreach (var word in reader.Words)
             written.Add(words.Add(reader.Bare(word)));

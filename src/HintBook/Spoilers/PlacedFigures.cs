@@ -28,6 +28,8 @@ internal sealed partial class PlacedFigures(WordList words)
     private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Token> tokens = [];
+    // For each set of figures, a bit for each, whether a code is made of no others.
+    private readonly bool[] made = new bool[1 << 10];
 
     /// <summary>Adds a code of figures.</summary>
     public void Add(int secret, string symbols)
@@ -37,6 +39,9 @@ internal sealed partial class PlacedFigures(WordList words)
         if (!codes.TryGetValue(symbols, out var here))
             codes[symbols] = here = [];
         here.Add(secret);
+        var figures = symbols.Aggregate(0, (set, figure) => set | (1 << (figure - '0')));
+        for (var set = 0; set < made.Length; set++)
+            made[set] |= (set & figures) == figures;
     }
 
     /// <summary>Adds every mention to a list.</summary>
@@ -49,19 +54,19 @@ internal sealed partial class PlacedFigures(WordList words)
             Pairs(first, found);
     }
 
-    // Most texts have too few figures or places, and needn't be searched.
+    // Most texts have too few figures or places, or not those of a code, and needn't be searched.
     private bool MayTell(WordReader text, string source)
     {
-        var (figures, places) = (0, 0);
+        var (figures, places, set) = (0, 0, 0);
         for (var i = 0; i < text.Words.Length; i++)
         {
             if ((words.RoleOf(text.Words[i].Id) & Languages.WordRole.Place) != Languages.WordRole.None)
                 places++;
-            else if (ValueOf(text, i) >= 0 || RomanAt(text, source, i) > 0)
-                figures++;
+            else if ((ValueOf(text, i) is >= 0 and var value ? value : RomanAt(text, source, i)) is >= 0 and var figure)
+                (figures, set) = (figures + 1, set | (1 << figure));
         }
 
-        return figures >= Fewest && (places >= Fewest - 1 || HasPlace(source));
+        return figures >= Fewest && made[set] && (places >= Fewest - 1 || HasPlace(source));
     }
 
     // "Top" in "stop" is no place. Japanese has no spaces, and in Arabic short words stand before others as one word with them.

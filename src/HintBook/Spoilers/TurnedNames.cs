@@ -17,7 +17,8 @@ internal sealed class TurnedNames(WordList words)
     private const int NearPronoun = 6;
     private const WordRole Small = WordRole.Function | WordRole.Determiner | WordRole.Preposition;
     private readonly Dictionary<(int Noun, int Describing), List<Tie>> pairs = [];
-    private readonly HashSet<int> nouns = [];
+    // By the number of a word; asked of every word of every text.
+    private readonly List<bool> nouns = [];
     private readonly Surroundings around = new(words);
     private readonly bool isHeadFirst = words.Language.HeadFirst;
     private readonly bool hasPrefixes = words.Language.Prefixes.Length > 0;
@@ -30,7 +31,9 @@ internal sealed class TurnedNames(WordList words)
     {
         if (noun == describing)
             return;
-        nouns.Add(noun);
+        while (nouns.Count <= noun)
+            nouns.Add(false);
+        nouns[noun] = true;
         if (!pairs.TryGetValue((noun, describing), out var here))
             pairs[(noun, describing)] = here = [];
         if (!here.Exists(other => other.Secret == tie.Secret))
@@ -38,7 +41,7 @@ internal sealed class TurnedNames(WordList words)
     }
 
     /// <summary>Whether a word is the noun of a name.</summary>
-    public bool IsNoun(int word) => nouns.Contains(word);
+    public bool IsNoun(int word) => word < nouns.Count && nouns[word];
 
     /// <summary>Adds the mentions whose noun is a word and whose description stands behind it in the same clause.</summary>
     public void Behind(WordReader text, int noun, List<Mention> found)

@@ -15,9 +15,9 @@ namespace HintBook.Tests.Ciphers;
 /// <c>tuning-4.yaml</c> has those of 40 clues that follow, in six languages; it was looked at: before, 26 of 34 were proved and 3 of 5 warnings useful.
 /// <c>tuning-5.yaml</c> was run before anybody read it (2026-11-29: proved 39 of 40, useful 13 of 18, natural tries found 13 of 23), and looked at then.
 /// So was <c>tuning-6.yaml</c>, after what the fifth had shown was mended (2026-11-29: proved 36 of 36, useful 13 of 17, natural tries found 13 of 19),
-/// and three others, each after what those before had shown was mended (2026-11-29: <c>tuning-8.yaml</c>, proved 38 of 40, useful 8 of 11, natural tries found
-/// 8 of 15; <c>tuning-9.yaml</c>, proved 36 of 40, useful 6 of 10, natural tries found 6 of 13; <c>tuning-10.yaml</c>, proved 40 of 40, useful 11 of 13, natural tries
-/// found 11 of 19).
+/// and four others, each after what those before had shown was mended (2026-11-29). <c>tuning-8.yaml</c>: proved 38 of 40, useful 8 of 11, natural tries found
+/// 8 of 15. <c>tuning-9.yaml</c>: proved 36 of 40, useful 6 of 10, natural tries found 6 of 13. <c>tuning-10.yaml</c>: proved 40 of 40, useful 11 of 13,
+/// natural tries found 11 of 19. <c>tuning-11.yaml</c>: proved 40 of 40, useful 11 of 13, natural tries found 11 of 18.
 /// </summary>
 public class ElsewhereTests(ITestOutputHelper output)
 {

@@ -86,6 +86,23 @@ public class OtherReadingsTests
         Assert.Equal(isLikely, Others(code with { Skip = [introduction] }).Any(other => other.Setting == "2020" && other.Likely));
     }
 
+    [Fact]
+    public void What_is_added_up_is_no_setting_by_itself()
+    {
+        const string Bill = "Add up the bill:";
+        var code = Code("220", $"{Bill}\nFlour 24\nSugar 36\nCandles 112\nNails 48", 3, "0123456789", Step("figures"), Step("sum"));
+        string[] skip = [Bill, "Flour", "Sugar", "Candles", "Nails"];
+
+        Assert.DoesNotContain(Others(code with { Skip = [.. skip.Select(A.Value)] }), other => other is { Setting: "112", Likely: true });
+    }
+
+    [Theory]
+    [InlineData("小さい数から順に並べよ。七つの鈴、二匹の猫、六本の蝋燭、四人の客。", "7642")]
+    [InlineData("小さい順に。七つの鈴、二匹の猫、六本の蝋燭、四人の客。", "7642")]
+    public void An_order_that_begins_with_the_smallest_is_not_turned_round(string clue, string other) =>
+        Assert.DoesNotContain(
+            Others(Code("2467", clue, 4, "0123456789", Step("number-words", "ja"), Step("sort"))), one => one.Setting == other && one.Likely);
+
     [Theory]
     [InlineData("Le train part à onze heures et quart.", "1115", "2315", true)]
     [InlineData("Le train part à onze heures et quart du matin.", "1115", "2315", false)]
