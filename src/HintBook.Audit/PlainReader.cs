@@ -14,7 +14,15 @@ internal static class PlainReader
     public static SiteFile Data(string path, string text, Secrets secrets) => Read(path, text, secrets, ProgramText.InData(text), "in the data");
 
     /// <summary>Reads any other text.</summary>
-    public static SiteFile Text(string path, string text, Secrets secrets) => Read(path, text, secrets, [new(text, 0, Manner.Prose)], "in the text");
+    public static SiteFile Text(string path, string text, Secrets secrets) => Read(path, text, secrets, [new(text, 0, Manner.Prose), .. Pictures(text), .. Listed(text, secrets.Listen(path).Language)], "in the text");
+
+    private static IEnumerable<ProgramText.Piece> Listed(string text, string language) =>
+        from name in Contents.Names(text, language)
+        select new ProgramText.Piece(name, 0, Manner.Lines);
+
+    private static IEnumerable<ProgramText.Piece> Pictures(string text) =>
+        from name in PictureAddresses.In(text)
+        select new ProgramText.Piece(name, 0, Manner.Picture);
 
     /// <summary>What remarks and strings tell that they may not.</summary>
     public static IEnumerable<AuditFault> Faults(string path, string text, Secrets secrets, IEnumerable<ProgramText.Piece> pieces, string where)
