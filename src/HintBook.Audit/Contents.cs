@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using HintBook.Audit.Mentions;
 using HintBook.Audit.Mentions.Languages;
 
 namespace HintBook.Audit;
@@ -9,8 +10,11 @@ internal static partial class Contents
     private const int Longest = 60;
     private static readonly char[] Ends = ['\n', '\u2028'];
 
-    /// <summary>The names that such lines of a text mean, as the language says them.</summary>
-    public static IEnumerable<string> Names(string text, string language)
+    /// <summary>
+    /// The names that such lines of a text mean, as the language says them; and where a number stands beside it also the thing by itself, as short as the name
+    /// of a picture.
+    /// </summary>
+    public static IEnumerable<(string Name, Manner Manner)> Names(string text, string language)
     {
         if (text.AsSpan().IndexOfAny(",、،") < 0)
             yield break;
@@ -18,21 +22,18 @@ internal static partial class Contents
         {
             if (line.Length > Longest || Item().Match(line) is not { Success: true } item)
                 continue;
+            var (first, second) = (item.Groups["first"].Value, item.Groups["second"].Value);
             foreach (var form in ContentsIn.Of(language).Names.Split('|'))
-                yield return string.Concat(form.Select(letter => letter switch
-                {
-                    '1' => item.Groups["first"].Value,
-                    '2' => item.Groups["second"].Value,
-                    _ => letter.ToString(),
-                }));
+                yield return (string.Concat(form.Select(letter => letter switch { '1' => first, '2' => second, _ => $"{letter}" })), Manner.Lines);
+            if (item.Groups["count"].Success)
+                yield return (first, Manner.Picture);
         }
     }
 
-    // 1 Zange, Ebenholz; insulators, green, £6 each; 2× tornillo, latón (repuesto 2); 鋏、銀 一つ
+    // 1 Zange, Ebenholz; insulators, green, £6 each; 2× tornillo, latón (repuesto 2); 鋏、銀
     [GeneratedRegex(
-        @"^([-–•*·–]\s*)?([0-9٠-٩]{1,2}\s*[x×.)]?\s*)?(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)\s*[,、،]\s*(?<second>[\p{L}\p{M}'’-]{2,40})"
-        + @"\s*\.?$|^([-–•*·–]\s*)?([0-9٠-٩]{1,2}\s*[x×.)]?\s*)?(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)\s*[,、،]\s*(?<second>[\p{L}\p{M}'’-]{2,40})"
-        + @"\s*[,;:(–—-].*[0-9٠-٩].*$",
+        @"^([-–•*·・]\s*)?(?<count>[0-9٠-٩]{1,2}\s*[x×.)]?\s*)?(?<first>[\p{L}\p{M}'’-]+( [\p{L}\p{M}'’-]+)?)\s*[,、،]\s*"
+        + @"(?<second>[\p{L}\p{M}'’-]{1,40})\s*(\.?|(?<count>[,;(（–—-].*[0-9٠-٩０-９].*))$",
         RegexOptions.ExplicitCapture,
         10_000)]
     private static partial Regex Item();

@@ -242,7 +242,7 @@ internal sealed class PageTelling
             var isMeta = element.LocalName == "meta" && attribute.Name == "content";
             if (!isMeta && !isSpoken && listener.IsSilent(attribute.Value, manner, Forms.Decoded))
                 continue;
-            foreach (var (said, _) in Statements.In(attribute.Value))
+            foreach (var said in Statements.InString(attribute.Value))
                 Hear(element, said, $"in the attribute “{attribute.Name}”", Manner.Remark, secrets.Outside);
             var where = $"in the attribute “{attribute.Name}”";
             if (isMeta || isSpoken)
@@ -337,9 +337,9 @@ internal sealed class PageTelling
         var at = ElementPlace.Of(element);
         faults.AddRange(listener.HearAnew(new(forms == Forms.OfAddress ? PageWords.WithoutTimes(text) : text, at.Line, at.Column, where, manner, scope)));
         var isSilent = listener.HeardNothing;
-        foreach (var name in forms == Forms.Turned ? Contents.Names(text, listener.Language) : [])
+        foreach (var (name, kind) in forms == Forms.Turned ? Contents.Names(text, listener.Language) : [])
         {
-            faults.AddRange(listener.Hear(new(name, at.Line, at.Column, where, Manner.Lines, scope)));
+            faults.AddRange(listener.Hear(new(name, at.Line, at.Column, where, kind, scope)));
             isSilent &= listener.HeardNothing;
         }
 

@@ -141,7 +141,7 @@ internal static partial class ProgramText
         [
             .. from form in Forms(value.GetString()!) select new Piece(form, 0, Identifier().IsMatch(form) ? Manner.Address : Manner.Prose),
             .. Pictures(value.GetString()!, 0),
-            .. Statements.In(value.GetString()!).Select(said => new Piece(said.Text, 0, Manner.Remark)),
+            .. Statements.InString(value.GetString()!).Select(said => new Piece(said, 0, Manner.Remark)),
             .. from form in Turned(value.GetString()!) select new Piece(form, 0, Manner.Prose),
         ],
         // Numbers in data are a program's: a doubt at most, and fractions nothing.

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using HintBook.Audit.Mentions;
 
@@ -92,7 +93,7 @@ internal sealed partial class ReferenceRows
     }
 
     private static bool IsNumber(string? written, out double number) =>
-        double.TryParse(written, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out number);
+        double.TryParse(written, NumberStyles.Float, CultureInfo.InvariantCulture, out number);
 
     private static string Joined(IEnumerable<string> row) => string.Join(FoldedText.BetweenItems, row);
 

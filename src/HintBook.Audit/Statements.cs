@@ -23,6 +23,10 @@ internal static partial class Statements
         return [.. In(program, Given().Matches(program), isBehind: false), .. In(program, Ahead().Matches(program), isBehind: true)];
     }
 
+    /// <summary>The same of a string or an attribute, if it looks like a program: sentences have colons too.</summary>
+    public static IEnumerable<string> InString(string text) =>
+        text.AsSpan().IndexOfAny("=&|") >= 0 && Operator().IsMatch(text) ? In(text).Select(said => said.Text) : [];
+
     /// <summary>The values that one selector of a style sheet asks for, parted by spaces: <c>[data-a="5"][data-b="7"][data-c="3"]</c>.</summary>
     public static IEnumerable<string> InSelectors(string style) =>
         from match in Selector().Matches(style)
@@ -98,7 +102,7 @@ internal static partial class Statements
 
     // a === 5, a: 5, x == "T", (a, 5), a - 5
     [GeneratedRegex(
-        """((?<![<>=!+\-*/%&|^~?])(={1,3}|!={1,2}|:)|(?<call>[,(^-])(?=\s*["'`]?[0-9A-Za-z]{1,4}["'`]?\s*\)))\s*"""
+        """((?<![<>=!+\-*/%&|^~?])(={1,3}|!={1,2}|(?<=[A-Za-z_$]\w{0,30}["'`]?\s{0,3}):)|(?<call>[,(^-])(?=\s*["'`]?[0-9A-Za-z]{1,4}["'`]?\s*\)))\s*"""
         + """((?<one>[0-9]{1,4})|(?<quote>["'`])(?<one>[0-9A-Za-z]|[0-9]{2,4})\k<quote>)(?![\w.$%*/+-])""",
         RegexOptions.ExplicitCapture,
         10_000)]
@@ -114,6 +118,9 @@ internal static partial class Statements
     [GeneratedRegex(
         """(\[[\w-]{1,40}[~|^$*]?=\s*["']?(?<one>[0-9A-Za-z]|[0-9]{2,4})["']?\s*\][^\[\]{},;]{0,30}){2,20}""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Selector();
+
+    [GeneratedRegex(@"[=!]==?|&&|\|\|", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Operator();
 
     [GeneratedRegex(@"[A-Z]?[a-z]+|[A-Z]+(?![a-z])", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Part();

@@ -32,7 +32,7 @@ internal static partial class StyleReader
         };
     }
 
-    private static IEnumerable<string> Rows(IEnumerable<Reference> references)
+    private static IEnumerable<string> Rows(ImmutableArray<Reference> references)
     {
         var rows = new ReferenceRows();
         foreach (var reference in references)

@@ -91,11 +91,8 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         if (words.Count == 1 && spelling.As == SpelledAs.Words && spelling.Sure && !spelling.IsExact && language.Code == numbers.Language.Code
             && words[0].Length >= ShortestSmall && language.Diminutives.Length > 0)
             Insert(words, ending with { Sure = false, Noun = null }, language with { Forms = Diminutives(language) });
-        // In addresses "moerser" is a Mörser.
-        if (WithoutUmlauts(spelling.Text) is { } plain && language.HasCompounds && !isRewritten)
-            Add(secret, spelling with { Text = plain }, canTurn, isRewritten: true);
         if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
-            Ends(secret, noun, spelling.Text);
+            Ends(secret, noun, spelling.Text, isRewritten);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
         {
             if (!isRewritten)
@@ -107,6 +104,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
             Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
+        // In addresses "moerser" is a Mörser. Last, for the reader of names has read another one then.
+        if (language.HasCompounds && !isRewritten && WithoutUmlauts(spelling.Text) is { } plain)
+            Add(secret, spelling with { Text = plain }, canTurn, isRewritten: true);
         return true;
     }
 
@@ -119,6 +119,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
     private static Func<string, bool, IEnumerable<string>> Diminutives(AuditLanguage language) => (word, _) =>
         language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending]).Distinct();
+
+    private static bool HasRewritten(ReadOnlySpan<char> word) =>
+        word.Contains("ae", StringComparison.Ordinal) || word.Contains("oe", StringComparison.Ordinal) || word.Contains("ue", StringComparison.Ordinal);
 
     // Null for a name without any.
     private static string? WithoutUmlauts(string name) => name.AsSpan().IndexOfAny("äöüÄÖÜ") < 0
@@ -181,11 +184,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     // "Der Ritter" for a Zinnritter: of all ends of a compound only words stand in texts.
-    private void Ends(int secret, string noun, string written)
+    private void Ends(int secret, string noun, string written, bool isRewritten)
     {
         for (var cut = ShortestBeside; cut <= noun.Length - ShortestEnd; cut++)
         {
-            if (fixtures.Contains(noun[cut..]))
+            // "Erste" is the end of "buerste" only as it is rewritten.
+            if (fixtures.Contains(noun[cut..]) || (isRewritten && !HasRewritten(noun.AsSpan(cut))))
                 continue;
             if (!ends.TryGetValue(noun[cut..], out var owners))
                 ends[noun[cut..]] = owners = ([], written);

@@ -484,7 +484,8 @@ internal sealed class Objects
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
         // "The magnet you've just had off".
-        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !text.Has(recalls, last + 1) && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
+        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !text.Has(recalls, last + 1) && !IsPlural(word)
+            && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
             && !shortVerbs.Contains(next.ToString()) && !IsLetGo(text, last)
             && next is not ("upside" or "sideways" or "clockwise" or "anticlockwise" or "home" or "again" or "first");
     }

@@ -85,7 +85,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
     {
         Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez "
             + "pend était a",
-        Ways = "dehors dedans dessus dessous d’abord ensuite",
+        Ways = "dehors hors dedans dessus dessous d’abord ensuite",
         Some = "de du des d pas",
         Holders = "bouteille bocal pot fiole flacon tube sac sachet paquet pain bloc morceau boule pelote rouleau bobine botte écheveau poignée bâton paire",
         Recalls = "que qui",

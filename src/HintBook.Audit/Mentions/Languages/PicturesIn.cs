@@ -14,13 +14,21 @@ internal sealed record PicturesIn(string Icons, string Signs)
     /// <summary>Those of a language, English ones among them.</summary>
     public static PicturesIn Of(string language) => language switch
     {
-        "de" => With("symbol symbole piktogramm", "anker glocke buch lesezeichen kalender kamera karte uhr kompass brief auge feder fahne flagge zahnrad kugel hand herz "
-            + "haus schlüssel schluessel lampe lupe schloss magnet mond stift nadel schere schild stern sonne schirm birne"),
-        "fr" => With("icône icônes icone icones pictogramme picto", "ancre cloche livre calendrier carte horloge boussole enveloppe œil oeil plume drapeau coeur cœur maison clé cle "
-            + "clef lampe loupe cadenas aimant lune crayon stylo épingle ciseaux étoile soleil sablier"),
-        "es" => With("icono iconos ícono pictograma", "ancla campana libro calendario mapa reloj brújula sobre ojo pluma bandera corazón casa llave lámpara lupa candado imán luna lápiz "
-            + "tijeras estrella sol bombilla"),
-        "ar" => With("أيقونة أيقونات شعار رمز", "مرساة جرس كتاب تقويم خريطة ساعة بوصلة ظرف عين ريشة علم قلب بيت مفتاح مصباح عدسة قفل مغناطيس قمر قلم مقص نجمة شمس"),
+        "de" => With(
+            "symbol symbole piktogramm",
+            "anker glocke buch lesezeichen kalender kamera karte uhr kompass brief auge feder fahne flagge zahnrad kugel hand herz haus schlüssel schluessel "
+            + "lampe lupe schloss magnet mond stift nadel schere schild stern sonne schirm birne"),
+        "fr" => With(
+            "icône icônes icone icones pictogramme picto",
+            "ancre cloche livre calendrier carte horloge boussole enveloppe œil oeil plume drapeau coeur cœur maison clé cle clef lampe loupe cadenas aimant "
+            + "lune crayon stylo épingle ciseaux étoile soleil sablier"),
+        "es" => With(
+            "icono iconos ícono pictograma",
+            "ancla campana libro calendario mapa reloj brújula sobre ojo pluma bandera corazón casa llave lámpara lupa candado imán luna lápiz tijeras "
+            + "estrella sol bombilla"),
+        "ar" => With(
+            "أيقونة أيقونات شعار رمز",
+            "مرساة جرس كتاب تقويم خريطة ساعة بوصلة ظرف عين ريشة علم قلب بيت مفتاح مصباح عدسة قفل مغناطيس قمر قلم مقص نجمة شمس"),
         _ => English,
     };
 
