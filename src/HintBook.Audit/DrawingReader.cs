@@ -20,6 +20,8 @@ internal static class DrawingReader
         var ids = new HashSet<string>(StringComparer.Ordinal);
         var line = new StringBuilder();
         var items = new List<string>();
+        var rows = new ReferenceRows();
+        var (x, y) = ((string?)null, (string?)null);
         try
         {
             using var reader = XmlReader.Create(new StringReader(text), Careful);
@@ -36,8 +38,15 @@ internal static class DrawingReader
                     continue;
                 if (reader.LocalName == "tspan" && (reader.GetAttribute("x") ?? reader.GetAttribute("y") ?? reader.GetAttribute("dy")) is not null)
                     line.Append('\n');
+                if (reader.LocalName is "text" or "tspan")
+                    (x, y) = (reader.GetAttribute("x"), reader.GetAttribute("y"));
+                if (reader.LocalName is "use" or "image" && (reader.GetAttribute("href") ?? reader.GetAttribute("xlink:href")) is { } shown)
+                    rows.Add(Uri.UnescapeDataString(shown), reader.GetAttribute("x"), reader.GetAttribute("y"));
+                if (reader.GetAttribute("id") is { } id)
+                    rows.AddId(id);
                 if (reader.LocalName == "script")
                     faults.Add(new(path, place.LineNumber, place.LinePosition, "A drawing must not hold a script."));
+                var element = reader.LocalName;
                 while (reader.MoveToNextAttribute())
                 {
                     if (reader.LocalName == "id" && !ids.Add(reader.Value))
@@ -46,24 +55,27 @@ internal static class DrawingReader
                         references.Add(new(ReferenceKind.Asset, Reference.Cleaned(reader.Value), place.LineNumber, place.LinePosition));
                     else if (reader.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase))
                         faults.Add(new(path, place.LineNumber, place.LinePosition, $"The attribute “{reader.LocalName}” runs a script."));
-                    Attribute(reader.Name, reader.Value);
+                    Attribute(element, reader.Name, reader.Value);
                 }
             }
 
             if (items.Count > 1 && items.Sum(item => item.Length) <= LongestItems)
                 Hear(string.Join(FoldedText.BetweenItems, items), "in a drawing", Manner.Items);
 
+            foreach (var row in rows.Rows)
+                Hear(row, "in what a drawing refers to", row.Contains(FoldedText.BetweenItems, StringComparison.Ordinal) ? Manner.Items : Manner.Remark);
+
             foreach (var time in DrawnHands.In(text))
                 Hear(time, "in the hands of a drawn clock", Manner.Remark);
 
-            void Attribute(string name, string value)
+            void Attribute(string element, string name, string value)
             {
                 if (name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(name))
                     Hear(name, "in the name of an attribute", Manner.Trade);
                 if (name is "href" or "xlink:href")
-                    Hear(Uri.UnescapeDataString(value), "in an address", Manner.Address);
+                    Hear(Uri.UnescapeDataString(value), "in an address", MannerOfAddress(element, value));
                 else if (!PageWords.Keywords.Contains(name) && !name.StartsWith("xmlns", StringComparison.Ordinal))
-                    Hear(value, $"in the attribute “{name}”", MannerOf(name));
+                    Hear(value, $"in the attribute “{name}”", PictureAddresses.IsNamed(element, name, value) ? Manner.Picture : MannerOf(name));
             }
 
             void End()
@@ -72,6 +84,7 @@ internal static class DrawingReader
                 Hear(said, "in a drawing", Manner.Prose);
                 if (!string.IsNullOrWhiteSpace(said))
                     items.Add(said.Trim());
+                rows.AddText(said, x, y);
                 line.Clear();
             }
 
@@ -88,6 +101,11 @@ internal static class DrawingReader
 
         return new(path) { Faults = [.. faults], References = [.. references], Ids = ids };
     }
+
+    private static Manner MannerOfAddress(string element, string address) =>
+        (element is "use" or "image" && !address.StartsWith("data:", StringComparison.OrdinalIgnoreCase)) || PictureAddresses.AreIn(address)
+            ? Manner.Picture
+            : Manner.Address;
 
     private static Manner MannerOf(string attribute) =>
         PageWords.Spoken.Contains(attribute) ? Manner.Prose

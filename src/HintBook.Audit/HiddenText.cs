@@ -55,7 +55,7 @@ internal static partial class HiddenText
     /// <summary>Times that a script or a style sheet sets as two numbers, as minutes since midnight or by the hands of a clock.</summary>
     public static IEnumerable<(string Text, int At)> Times(string text)
     {
-        foreach (Match match in TwoNumbers().Matches(text).Concat(Arguments().Matches(text)).Concat(Reckoned().Matches(text)))
+        foreach (Match match in TwoNumbers().Matches(text).Concat(Arguments().Matches(text)).Concat(Told().Matches(text)).Concat(Reckoned().Matches(text)))
         {
             var (hour, minute) = (match.Groups["hour"].Value, match.Groups["minute"].Value.PadLeft(2, '0'));
             if (int.Parse(hour, CultureInfo.InvariantCulture) < 25 && int.Parse(minute, CultureInfo.InvariantCulture) < 60)
@@ -107,12 +107,21 @@ internal static partial class HiddenText
         10_000)]
     private static partial Regex TwoNumbers();
 
-    // setHands(1, 20)
+    // setHands(1, 20), stelleZeiger(1, 20)
     [GeneratedRegex(
-        @"(hands?|clock|time|hour)[A-Za-z]*\s*\(\s*(?<hour>[0-9]{1,2})\s*,\s*(?<minute>[0-9]{1,2})\s*\)",
+        @"(hands?|clock|time|hour|zeiger|uhr|zeit|stunde|aiguilles?|horloge|heure|manecillas?|agujas?|reloj|hora|tokei|saa)[A-Za-z]*\s*\("
+        + @"\s*(?<hour>[0-9]{1,2})\s*,\s*(?<minute>[0-9]{1,2})\s*\)",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex Arguments();
+
+    // turn("hour", 1); turn("minute", 20)
+    [GeneratedRegex(
+        """["'`](h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]\s*,\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,40}"""
+        + """["'`](m|mins?|minutes?|minuten?|minutos?)["'`]\s*,\s*["'`]?(?<minute>[0-9]{1,2})\b""",
+        RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        10_000)]
+    private static partial Regex Told();
 
     [GeneratedRegex(
         @"(?<![\w.*/%+-]\s*)(?<first>[0-9]{2,9})\s*((?<minus>-)|\+)\s*(?<second>[0-9]{1,9})(?!\s*[\w.*/%+-])",

@@ -24,6 +24,7 @@ internal sealed class PageTelling
     private readonly List<AuditFault> faults = [];
     private readonly StringBuilder line = new(), above = new();
     private readonly AttributeRows rows = new();
+    private readonly ReferenceRows references = new();
     private List<string> items = [];
 
     private PageTelling(Secrets secrets, string path) =>
@@ -55,6 +56,12 @@ internal sealed class PageTelling
 
         foreach (var row in telling.rows.Rows)
             telling.Hear(row.First, row.Said, $"in attributes “{row.Name}”", Manner.Items, row.Scope);
+        foreach (var row in telling.references.Rows)
+        {
+            var manner = row.Contains(FoldedText.BetweenItems, StringComparison.Ordinal) ? Manner.Items : Manner.Remark;
+            telling.Hear(document.DocumentElement, row, "in pictures that the page refers to", manner, secrets.Outside);
+        }
+
         return telling.faults;
     }
 
@@ -150,6 +157,8 @@ internal sealed class PageTelling
             var said = line.ToString();
             var trimmed = said.Trim();
             Hear(block, said, Forms.Turned, block.LocalName == "title" ? "in the page's title" : "in the text", Manner.Prose, scope);
+            foreach (var name in PictureAddresses.In(trimmed))
+                Hear(block, name, "in the text", Manner.Picture, scope);
             if (trimmed.Length > 0)
                 items.Add(trimmed);
         }
@@ -200,10 +209,12 @@ internal sealed class PageTelling
 
     private void Attributes(IElement element, Scope scope)
     {
+        Symbol(element);
         foreach (var (_, address) in PageReferences.Find(element))
         {
             var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
-            Hear(element, clean, Forms.OfAddress, "in an address", Manner.Address, secrets.Outside);
+            var kind = PictureAddresses.Is(element, clean) ? Manner.Picture : Manner.Address;
+            Hear(element, clean, Forms.OfAddress, "in an address", kind, secrets.Outside);
             See(element, clean, scope);
         }
 
@@ -221,12 +232,18 @@ internal sealed class PageTelling
                 Hear(element, attribute.Name, "in the name of an attribute", Manner.Trade, secrets.Outside);
             var isSpoken = PageWords.Spoken.Contains(attribute.Name);
             rows.Add(element, attribute, isSpoken ? scope : secrets.Outside);
+            if (attribute.Name == "style" && PictureAddresses.AreIn(attribute.Value))
+                Hear(element, attribute.Value, Forms.Decoded, "in the attribute “style”", Manner.Picture, secrets.Outside);
             if (attribute.Value.Length == 0 || PageWords.Keywords.Contains(attribute.Name))
                 continue;
-            var manner = attribute.Name == "class" ? Manner.Trade : Manner.Address;
+            var manner = attribute.Name == "class" ? Manner.Trade
+                : PictureAddresses.IsNamed(element.LocalName, attribute.Name, attribute.Value) ? Manner.Picture
+                : Manner.Address;
             var isMeta = element.LocalName == "meta" && attribute.Name == "content";
             if (!isMeta && !isSpoken && listener.IsSilent(attribute.Value, manner, Forms.Decoded))
                 continue;
+            foreach (var said in Statements.InString(attribute.Value))
+                Hear(element, said, $"in the attribute “{attribute.Name}”", Manner.Remark, secrets.Outside);
             var where = $"in the attribute “{attribute.Name}”";
             if (isMeta || isSpoken)
             {
@@ -242,6 +259,17 @@ internal sealed class PageTelling
                 Hear(element, attribute.Value, Forms.Decoded, where, manner, secrets.Outside);
             }
         }
+    }
+
+    // The first address of a picture is enough: others lead to the same in another size.
+    private void Symbol(IElement element)
+    {
+        if (element.LocalName is "img" or "use" or "image" && PageReferences.Find(element) is [var (_, address), ..])
+            references.Add(Uri.UnescapeDataString(Reference.Cleaned(address)), element.GetAttribute("x"), element.GetAttribute("y"));
+        else if (element.LocalName == "text")
+            references.AddText(element.TextContent, element.GetAttribute("x"), element.GetAttribute("y"));
+        if (element is { LocalName: "symbol", Id: { } id })
+            references.AddId(id);
     }
 
     // What is set by numbers in several attributes, or spelt letter by letter in a pattern.
@@ -275,14 +303,15 @@ internal sealed class PageTelling
         Hear(meta, content, "in a meta element", Manner.Prose, secrets.Outside);
         if (content.Contains('/', StringComparison.Ordinal))
         {
-            Hear(meta, Uri.UnescapeDataString(content), "in a meta element", Manner.Address, secrets.Outside);
+            var address = Uri.UnescapeDataString(content);
+            Hear(meta, address, "in a meta element", PictureAddresses.Is(address) ? Manner.Picture : Manner.Address, secrets.Outside);
             See(meta, content, secrets.Outside);
         }
     }
 
     private void Program(IElement element, string text)
     {
-        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InData(text, ofPage: true))
+        foreach (var piece in element.LocalName == "style" ? ProgramText.InStyle(text) : ProgramText.InPage(text))
             Hear(element, piece.Text, element.LocalName == "style" ? "in a style sheet" : "in data", piece.Manner, secrets.Outside);
     }
 
@@ -308,6 +337,12 @@ internal sealed class PageTelling
         var at = ElementPlace.Of(element);
         faults.AddRange(listener.HearAnew(new(forms == Forms.OfAddress ? PageWords.WithoutTimes(text) : text, at.Line, at.Column, where, manner, scope)));
         var isSilent = listener.HeardNothing;
+        foreach (var (name, kind) in forms == Forms.Turned ? Contents.Names(text, listener.Language) : [])
+        {
+            faults.AddRange(listener.Hear(new(name, at.Line, at.Column, where, kind, scope)));
+            isSilent &= listener.HeardNothing;
+        }
+
         foreach (var form in Others(text, forms))
         {
             faults.AddRange(listener.Hear(new(form, at.Line, at.Column, where, forms == Forms.Turned ? manner : Manner.Address, scope)));

@@ -13,8 +13,17 @@ internal static class PlainReader
     /// <summary>Reads JSON: data, or a web app's manifest.</summary>
     public static SiteFile Data(string path, string text, Secrets secrets) => Read(path, text, secrets, ProgramText.InData(text), "in the data");
 
-    /// <summary>Reads any other text.</summary>
-    public static SiteFile Text(string path, string text, Secrets secrets) => Read(path, text, secrets, [new(text, 0, Manner.Prose)], "in the text");
+    /// <summary>Reads any other text; names of pictures and lists of contents in it once more by themselves.</summary>
+    public static SiteFile Text(string path, string text, Secrets secrets) =>
+        Read(path, text, secrets, [new(text, 0, Manner.Prose), .. Pictures(text), .. Listed(text, secrets.Listen(path).Language)], "in the text");
+
+    private static IEnumerable<ProgramText.Piece> Pictures(string text) =>
+        from name in PictureAddresses.In(text)
+        select new ProgramText.Piece(name, 0, Manner.Picture);
+
+    private static IEnumerable<ProgramText.Piece> Listed(string text, string language) =>
+        from item in Contents.Names(text, language)
+        select new ProgramText.Piece(item.Name, 0, item.Manner);
 
     /// <summary>What remarks and strings tell that they may not.</summary>
     public static IEnumerable<AuditFault> Faults(string path, string text, Secrets secrets, IEnumerable<ProgramText.Piece> pieces, string where)

@@ -24,6 +24,7 @@ internal static partial class ProgramText
          select new Piece(form, match.Index, MannerOf(match)))
         .Concat(Names(StyleName().Matches(StylePiece().Replace(text, Blank))))
         .Concat(HiddenText.Shown(text).Select(shown => new Piece(shown, 0, Manner.Remark)))
+        .Concat(Statements.InSelectors(text).Select(row => new Piece(row, 0, Manner.Remark)))
         .Concat(HiddenText.Times(text).Select(time => new Piece(time.Text, time.At, Manner.Remark)));
 
     /// <summary>
@@ -38,10 +39,16 @@ internal static partial class ProgramText
             .. from match in ScriptPiece().Matches(text)
                from form in Forms(Said(match.Groups["text"].Value))
                select new Piece(form, match.Index, MannerOf(match)),
+            .. from match in ScriptPiece().Matches(text)
+               where MannerOf(match) == Manner.Quoted
+               from picture in Pictures(Said(match.Groups["text"].Value), match.Index)
+               select picture,
             .. Names(ScriptName().Matches(code)),
+            .. Statements.In(WithoutRemarks(text)).Select(said => new Piece(said.Text, said.At, Manner.Remark)),
             .. from match in ScriptNumber().Matches(code)
                select new Piece(match.Groups["text"].Value, match.Index, Manner.Remark),
             .. from match in HourAndMinute().Matches(code)
+               where !Range().IsMatch(match.Value)
                select new Piece(match.Value, match.Index, Manner.Remark),
             .. from match in SymbolList().Matches(text)
                select new Piece(string.Join(' ', match.Groups["one"].Captures.Select(one => one.Value)), match.Index, Manner.Remark),
@@ -60,6 +67,9 @@ internal static partial class ProgramText
     }
 
     private static IEnumerable<string> Forms(string text) => DecodedText.Of(text).Prepend(text);
+
+    private static Piece[] Pictures(string text, int at) =>
+        PictureAddresses.Is(text) ? [new(Uri.UnescapeDataString(text), at, Manner.Picture)] : [];
 
     // Each name once, with its signs between words.
     private static IEnumerable<Piece> Names(MatchCollection matches) =>
@@ -98,6 +108,13 @@ internal static partial class ProgramText
         }
     }
 
+    /// <summary>What stands in a script within a page: data, or a program.</summary>
+    public static IEnumerable<Piece> InPage(string text) =>
+        InData(text, ofPage: true).Concat(Statements.In(WithoutRemarks(text)).Select(said => new Piece(said.Text, said.At, Manner.Remark)));
+
+    private static string WithoutRemarks(string program) =>
+        ScriptPiece().Replace(program, static piece => piece.ValueSpan[0] == '/' ? Blank(piece) : piece.Value);
+
     private static string[] Lines(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     private static JsonDocument? Parsed(string text)
@@ -123,6 +140,8 @@ internal static partial class ProgramText
         JsonValueKind.String when ofNumbers is not null && !Colour().IsMatch(value.GetString()!) =>
         [
             .. from form in Forms(value.GetString()!) select new Piece(form, 0, Identifier().IsMatch(form) ? Manner.Address : Manner.Prose),
+            .. Pictures(value.GetString()!, 0),
+            .. Statements.InString(value.GetString()!).Select(said => new Piece(said, 0, Manner.Remark)),
             .. from form in Turned(value.GetString()!) select new Piece(form, 0, Manner.Prose),
         ],
         // Numbers in data are a program's: a doubt at most, and fractions nothing.
@@ -174,6 +193,10 @@ internal static partial class ProgramText
 
     [GeneratedRegex(@"\bhours?\b[^\n]{0,40}\bminutes?\b[^\n]{0,20}", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex HourAndMinute();
+
+    // hour >= 5
+    [GeneratedRegex(@"[<>]=?\s*[0-9]", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Range();
 
     // [5, 1, 9], ["L", "A"]: a list of three symbols and more; check(4, 0, 7, 6): of four.
     [GeneratedRegex(

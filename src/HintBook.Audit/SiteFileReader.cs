@@ -14,7 +14,8 @@ internal static class SiteFileReader
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
         var file = TextReader(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : Binary(folder, path, secrets);
-        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", Manner.Address, secrets.Outside));
+        var manner = PictureAddresses.AreIn(path) ? Manner.Picture : Manner.Address;
+        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", manner, secrets.Outside));
         return file with { Faults = [.. file.Faults, .. named, .. Exchanged(folder, path, secrets)] };
     }
 

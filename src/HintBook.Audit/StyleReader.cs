@@ -21,11 +21,23 @@ internal static partial class StyleReader
                 [
                     .. from reference in references
                        let address = Uri.UnescapeDataString(reference.Address)
-                       from fault in listener.Hear(new(address, reference.Line, reference.Column, "in an address", Manner.Address, secrets.Outside))
+                       let manner = PictureAddresses.AreIn(address) ? Manner.Picture : Manner.Address
+                       from fault in listener.Hear(new(address, reference.Line, reference.Column, "in an address", manner, secrets.Outside))
+                       select fault,
+                    .. from row in Rows(references)
+                       from fault in listener.Hear(new(row, 0, 0, "in its addresses one by one", Manner.Items, secrets.Outside))
                        select fault,
                     .. PlainReader.Faults(path, text, secrets, ProgramText.InStyle(text), "in the style sheet"),
                 ],
         };
+    }
+
+    private static IEnumerable<string> Rows(ImmutableArray<Reference> references)
+    {
+        var rows = new ReferenceRows();
+        foreach (var reference in references)
+            rows.Add(Uri.UnescapeDataString(reference.Address));
+        return rows.Rows;
     }
 
     private static IEnumerable<Reference> References(string text)

@@ -8,7 +8,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 {
     private readonly Dictionary<(int Node, int Word), int> children = [];
     private const char FirstCaseless = '\u0590';
-    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, ShortestEnd = 4, MostWords = 32;
+    private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, ShortestEnd = 4, ShortestSmall = 4, MostWords = 32;
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
     private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
@@ -25,7 +25,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     /// <param name="spelling">The name.</param>
     /// <param name="canTurn">Whether its words may stand apart.</param>
     /// <returns>Whether it has a word to look for.</returns>
-    public bool Add(int secret, AuditSpelling spelling, bool canTurn)
+    public bool Add(int secret, AuditSpelling spelling, bool canTurn) => Add(secret, spelling, canTurn, isRewritten: false);
+
+    private bool Add(int secret, AuditSpelling spelling, bool canTurn, bool isRewritten)
     {
         var language = spelling.Language is { } tag ? AuditLanguages.For(tag) : numbers.Language;
         if (!readers.TryGetValue(language.Code, out var reader))
@@ -85,11 +87,16 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         if (words.Count > 2 && !language.IsUnspaced)
             Insert([string.Concat(words)], ending, language);
+        // "Embudito" for an embudo; a small one may be another thing.
+        if (words.Count == 1 && spelling.As == SpelledAs.Words && spelling.Sure && !spelling.IsExact && language.Code == numbers.Language.Code
+            && words[0].Length >= ShortestSmall && language.Diminutives.Length > 0)
+            Insert(words, ending with { Sure = false, Noun = null }, language with { Forms = Diminutives(language) });
         if (noun is not null && canTurn && spelling.As == SpelledAs.Words && spelling.Sure && language.Code == numbers.Language.Code)
-            Ends(secret, noun, spelling.Text);
+            Ends(secret, noun, spelling.Text, isRewritten);
         if (canTurn && spelling.As == SpelledAs.Words && language.Code == numbers.Language.Code)
         {
-            Turn(secret, words, language);
+            if (!isRewritten)
+                Turn(secret, words, language);
             Noun(secret, words, spelling, folded, language.HasCompounds ? OwnerAt(folded, words) : 0);
             if (language.IsUnspaced)
                 unspaced.Add(secret, spelling.Text);
@@ -97,6 +104,9 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
         for (var i = 0; i + 1 < words.Count && !language.IsUnspaced; i++)
             Insert([.. words[..i], words[i] + words[i + 1], .. words[(i + 2)..]], ending, language);
+        // In addresses "moerser" is a Mörser. Last, for the reader of names has read another one then.
+        if (language.HasCompounds && !isRewritten && WithoutUmlauts(spelling.Text) is { } plain)
+            Add(secret, spelling with { Text = plain }, canTurn, isRewritten: true);
         return true;
     }
 
@@ -105,7 +115,19 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         isAlone ? [word, $"ال{word}", $"وال{word}", $"فال{word}", $"بال{word}", $"لل{word}"] : [word];
 
     private static Func<string, bool, IEnumerable<string>> WithDiminutives(AuditLanguage language) => (word, isAlone) =>
-        language.Forms(word, isAlone).Concat(language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending])).Distinct();
+        language.Forms(word, isAlone).Concat(Diminutives(language)(word, isAlone)).Distinct();
+
+    private static Func<string, bool, IEnumerable<string>> Diminutives(AuditLanguage language) => (word, _) =>
+        language.Diminutives.SelectMany(ending => (string[])[word + ending, word[..^1] + ending]).Distinct();
+
+    private static bool HasRewritten(ReadOnlySpan<char> word) =>
+        word.Contains("ae", StringComparison.Ordinal) || word.Contains("oe", StringComparison.Ordinal) || word.Contains("ue", StringComparison.Ordinal);
+
+    // Null for a name without any.
+    private static string? WithoutUmlauts(string name) => name.AsSpan().IndexOfAny("äöüÄÖÜ") < 0
+        ? null
+        : name.Replace("ä", "ae", StringComparison.Ordinal).Replace("ö", "oe", StringComparison.Ordinal).Replace("ü", "ue", StringComparison.Ordinal)
+            .Replace("Ä", "Ae", StringComparison.Ordinal).Replace("Ö", "Oe", StringComparison.Ordinal).Replace("Ü", "Ue", StringComparison.Ordinal);
 
     // The noun of a name of several words: the last, or the one before a preposition, or in some languages the first.
     private void Noun(int secret, List<string> words, AuditSpelling spelling, FoldedText folded, int owner)
@@ -162,11 +184,12 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     // "Der Ritter" for a Zinnritter: of all ends of a compound only words stand in texts.
-    private void Ends(int secret, string noun, string written)
+    private void Ends(int secret, string noun, string written, bool isRewritten)
     {
         for (var cut = ShortestBeside; cut <= noun.Length - ShortestEnd; cut++)
         {
-            if (fixtures.Contains(noun[cut..]))
+            // "Erste" is the end of "buerste" only as it is rewritten.
+            if (fixtures.Contains(noun[cut..]) || (isRewritten && !HasRewritten(noun.AsSpan(cut))))
                 continue;
             if (!ends.TryGetValue(noun[cut..], out var owners))
                 ends[noun[cut..]] = owners = ([], written);
@@ -186,7 +209,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
                 IsCommon = owners.IsContent || ordinary.Contains(noun) || noun.Length <= LongestCommon,
                 Accented = numbers.UseOf(numbers.Of(noun)) != WordUse.Plain ? owners.Noun : null,
             };
-            Insert([noun], ending, numbers.Language);
+            Insert([noun], ending, noun.Length < ShortestSmall ? numbers.Language : numbers.Language with { Forms = WithDiminutives(numbers.Language) });
         }
 
         foreach (var (end, owners) in ends.OrderBy(pair => pair.Key, StringComparer.Ordinal))
@@ -241,13 +264,14 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     /// <param name="text">The text as words.</param>
     /// <param name="ids">The number of each word.</param>
     /// <param name="source">The text as it is written.</param>
+    /// <param name="isPicture">Whether it is the address of a picture, where a noun is what it shows.</param>
     /// <param name="found">Gets the mentions.</param>
-    public void In(FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    public void In(FoldedText text, ReadOnlySpan<int> ids, string source, bool isPicture, List<FoundSecret> found)
     {
-        unspaced.In(text, source, found);
+        unspaced.In(text, source, isPicture, found);
         for (var first = 0; first < ids.Length; first++)
         {
-            Step(0, first, first, text, ids, source, found);
+            Step(0, first, first, text, ids, source, isPicture, found);
             if (numbers.Language.HasCompounds && ids[first] < 0)
                 Within(first, text, found);
         }
@@ -278,16 +302,16 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
     }
 
     // Takes the word at a place, or the word that it makes with the one behind its hyphen.
-    private void Step(int node, int first, int at, FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    private void Step(int node, int first, int at, FoldedText text, ReadOnlySpan<int> ids, string source, bool isPicture, List<FoundSecret> found)
     {
         if (ids[at] >= 0 && children.TryGetValue((node, ids[at]), out var next))
-            Arrive(next, first, at, text, ids, source, found);
+            Arrive(next, first, at, text, ids, source, isPicture, found);
         if (at + 1 < ids.Length && text.Words[at + 1].Parting == Parting.Hyphen
             && Joined(text, at) is >= 0 and var joined && children.TryGetValue((node, joined), out next))
-            Arrive(next, first, at + 1, text, ids, source, found);
+            Arrive(next, first, at + 1, text, ids, source, isPicture, found);
     }
 
-    private void Arrive(int node, int first, int last, FoldedText text, ReadOnlySpan<int> ids, string source, List<FoundSecret> found)
+    private void Arrive(int node, int first, int last, FoldedText text, ReadOnlySpan<int> ids, string source, bool isPicture, List<FoundSecret> found)
     {
         foreach (var ending in endings[node] ?? [])
         {
@@ -303,6 +327,13 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
 
             if (ending.Accented is { } accented && !IsWithItsAccents(source.AsSpan(start..end), accented))
                 continue;
+            if (isPicture && (ending.IsNoun || ending.As == SpelledAs.Thing))
+            {
+                if (objects.NamePicture(text, source, first, last, ending.Written))
+                    found.Add(new(ending.Secret, first, last, Sure: false, ending.Words, IsCode: false));
+                continue;
+            }
+
             // Where another word of its name is said as well, the search for names apart judges.
             if (ending.Others is { } others && !objects.StandHandled(text, ids, source, first, ending.Written)
                 && (IsPartedFrom(others, text, first) || !objects.StandPut(text, ids, source, first, ending.Written, ending.IsCommon))
@@ -337,7 +368,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         while (isBehindPreposition && at < ids.Length && GoesOn(text.Words[at]) && numbers.UseOf(ids[at]).HasFlag(WordUse.Determiner))
             at++;
         if (at < ids.Length && GoesOn(text.Words[at]))
-            Step(node, first, at, text, ids, source, found);
+            Step(node, first, at, text, ids, source, isPicture, found);
     }
 
     // "A hive, tool in hand": a mark parts the words of a name.

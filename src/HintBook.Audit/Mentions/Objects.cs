@@ -15,9 +15,9 @@ internal sealed class Objects
     private readonly Dictionary<string, string[]>.AlternateLookup<ReadOnlySpan<char>> idiomsBySpan;
     private readonly bool hasCertain;
     private readonly HashSet<string> belongsWritten, certainWritten, possibleWritten;
-    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls;
+    private readonly HashSet<string> likenesses, copulas, verbsAhead, shortVerbs, acts, addressed, certain, belongs, recalls, relatives;
     private readonly HashSet<string> clockHands, ofDials, numberNouns;
-    private readonly HashSet<string> beforeCompounds, behindCompounds;
+    private readonly HashSet<string> beforeCompounds, behindCompounds, icons, signs;
 
     public Objects(WordNumbers numbers)
     {
@@ -39,12 +39,14 @@ internal sealed class Objects
         shortVerbs = [.. FoldedText.BareWords(remarks.ShortVerbs)];
         var done = ActsIn.Of(numbers.Language.Code);
         (acts, addressed) = ([.. FoldedText.BareWords(done.Acts)], [.. FoldedText.BareWords(done.Addressed)]);
-        recalls = [.. FoldedText.BareWords(done.Recalls)];
+        (recalls, relatives) = (FoldedText.SetOf(done.Recalls), FoldedText.SetOf(done.Relatives));
         (clockHands, ofDials, numberNouns) =
             (FoldedText.SetOf(remarks.ClockHands), FoldedText.SetOf(remarks.OfDials), FoldedText.SetOf(remarks.NumberNouns));
         (certain, belongs) = ([.. FoldedText.BareWords(remarks.Certain)], [.. FoldedText.BareWords(remarks.Belongs)]);
         var compounds = CompoundsIn.Of(numbers.Language.Code);
         (beforeCompounds, behindCompounds) = (FoldedText.SetOf(compounds.Before), FoldedText.SetOf(compounds.Behind));
+        var pictures = PicturesIn.Of(numbers.Language.Code);
+        (icons, signs) = (FoldedText.SetOf(pictures.Icons), FoldedText.SetOf(pictures.Signs));
         likenesses = [.. FoldedText.BareWords(numbers.Language.Likenesses)];
     }
 
@@ -137,9 +139,10 @@ internal sealed class Objects
         && numbers.UseOf(ids[last + 1]) == WordUse.Plain && text.Of(text.Words[last + 1]).EndsWith("s") && source[text.Words[last].End] == ' '
         && text.Of(text.Words[last + 2]) is "are" or "were" or "have" or "can" or "will";
 
-    // "Button up, it's draughty."
-    private static bool IsCommand(FoldedText text, int first, int last) =>
-        last + 1 < text.Words.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
+    // "Button up, it's draughty"; not "lantern out of its bracket", "bell off the hook" below a photo.
+    private bool IsCommand(FoldedText text, int first, int last) =>
+        !(last + 2 < text.Words.Length && text.Words[last + 2].Parting < Parting.Comma && (text.Of(text.Words[last + 2]) is "of" || IsKnown(text, last + 2)))
+        && last + 1 < text.Words.Length && (first == 0 || text.Words[first].Parting >= Parting.Stop) && text.Words[last + 1].Parting == Parting.Space
         && text.Of(text.Words[last + 1]) is "up" or "down" or "off" or "out" or "away" or "over";
 
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
@@ -160,6 +163,23 @@ internal sealed class Objects
         while (at >= 0 && text.Words[at + 1].Parting < Parting.Comma && numbers.UseOf(ids[at]) != WordUse.Plain)
             at--;
         return at >= 0 && text.Words[at + 1].Parting < Parting.Comma && text.Has(beforeCompounds, at);
+    }
+
+    /// <summary>
+    /// Whether the words from one to another say in the address of a picture what it shows: not in the name of a server, not as a page's own sign
+    /// ("icon-bell"), not within another thing's ("lantern-festival").
+    /// </summary>
+    public bool NamePicture(FoldedText text, string source, int first, int last, string name)
+    {
+        var server = source.IndexOf("//", StringComparison.Ordinal);
+        if (server >= 0 && source.IndexOf('/', server + 2) is var path && (path < 0 || text.Words[first].Start < path))
+            return false;
+        if (text.Has(signs, first) && text.HasAny(icons, 0, text.Words.Length))
+            return false;
+        return !unmeant.HasOtherSense(text, source, first, last, name) && !(last + 1 < text.Words.Length && text.Has(behindCompounds, last + 1))
+            && !(first > 0 && text.Has(beforeCompounds, first - 1)) && !(first > 1 && text.Has(beforeCompounds, first - 2))
+            && !(numbers.Language.IsUnspaced && IsPartOfCompound(text, source, first, last))
+            && !HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds);
     }
 
     private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
@@ -371,6 +391,10 @@ internal sealed class Objects
         var article = at - 1;
         if (IsKnown(text, article) && !ends && recalls.Contains(text.Of(text.Words[at + 1]).ToString()))
             return true;
+        // "Den Magneten, den Sie eben gelöst haben".
+        if (IsKnown(text, article) && text.Words[at].Parting < Parting.Comma && at + 2 < ids.Length && text.Words[at + 1].Parting == Parting.Comma
+            && text.Has(relatives, at + 1) && addressed.Contains(text.Of(text.Words[at + 2]).ToString()))
+            return true;
         var hasArticle = (numbers.UseOf(ids[article]) & WordUse.Determiner) != WordUse.Plain || text.Of(text.Words[article]) is "one";
         if (!hasArticle || !ends || article == 0)
             return false;
@@ -459,7 +483,9 @@ internal sealed class Objects
             return false;
         var word = text.Of(text.Words[last]);
         var next = text.Of(text.Words[last + 1]);
-        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !IsPlural(word) && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
+        // "The magnet you've just had off".
+        return numbers.UseOf(ids[last + 1]) == WordUse.Plain && !text.Has(recalls, last + 1) && !IsPlural(word)
+            && !char.IsAsciiDigit(next[0]) && !IsLikeVerb(next)
             && !shortVerbs.Contains(next.ToString()) && !IsLetGo(text, last)
             && next is not ("upside" or "sideways" or "clockwise" or "anticlockwise" or "home" or "again" or "first");
     }

@@ -39,6 +39,9 @@ internal sealed class Presented
             left--;
         if (!IsArticle(text, ids, left))
             return false;
+        // "Im Tabaksfach liegt die Pfeife": a place, a verb, the thing.
+        if (!IsFirst(text, left) && text.Has(shows, left - 1) && !text.Has(copulas, left - 1) && BeginsWithPlace(text, ids, left - 1))
+            return true;
         if (text.Has(known, left) && !text.Has(some, left))
             return (IsFirst(text, left) && hasNext && text.Has(bids, at + 1)) || (isCommon && IsActedOn(text, left));
         // "No mould yet?", "du suif, voilà", "a ladle rolls out"; "a vat is a tub" only explains.
@@ -56,6 +59,14 @@ internal sealed class Presented
             || (at + 1 < ids.Length && text.Words[at + 1].Parting < Parting.Comma && !text.Has(ownerships, at + 1)
                 && (text.Has(ways, at + 1) || (at + 2 < ids.Length && text.Words[at + 2].Parting < Parting.Comma
                     && (numbers.UseOf(ids[at + 1]) & WordUse.Preposition) != WordUse.Plain))));
+
+    private bool BeginsWithPlace(FoldedText text, ReadOnlySpan<int> ids, int verb)
+    {
+        var first = verb;
+        while (!IsFirst(text, first) && verb - first < Far)
+            first--;
+        return first < verb && IsFirst(text, first) && (numbers.UseOf(ids[first]) & WordUse.Preposition) != WordUse.Plain;
+    }
 
     // "Once you've got the tin down": what is done stands before it in its clause.
     private bool IsActedOn(FoldedText text, int article)

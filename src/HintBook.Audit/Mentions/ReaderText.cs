@@ -34,6 +34,9 @@ internal enum Manner
     /// <summary>An address, the name of a file, an identifier: signs part words, and nothing ends a sentence.</summary>
     Address,
 
+    /// <summary>The address of a picture, a film or a sound: the same, and a noun there is what it shows.</summary>
+    Picture,
+
     /// <summary>Words of the trade among others, in which a lone word says nothing: the classes of an element.</summary>
     Trade,
 

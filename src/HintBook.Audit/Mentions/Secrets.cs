@@ -81,6 +81,9 @@ internal sealed class Secrets
         /// <summary>Keeps that.</summary>
         public void KeepSilent(string text, Manner manner, Forms forms) => vocabulary.KeepAsSayingNothing(text, manner, forms);
 
+        /// <summary>The tag of the language in which the file is read.</summary>
+        public string Language => vocabulary.Language;
+
         /// <summary>Whether the text that was heard last has no mention of anything, allowed or not.</summary>
         public bool HeardNothing { get; private set; }
 

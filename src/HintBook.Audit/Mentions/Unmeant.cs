@@ -64,8 +64,8 @@ internal sealed class Unmeant
         return readers.Count > 0 && text.HasAny(readers, from, to + 1);
     }
 
-    // "A seal lay on the rocks": a word beside it says that the noun is another one.
-    private bool HasOtherSense(FoldedText text, string source, int first, int last, string name)
+    /// <summary>Whether a word beside it says that the noun is another one: "a seal lay on the rocks".</summary>
+    public bool HasOtherSense(FoldedText text, string source, int first, int last, string name)
     {
         if (!senses.TryGetValue(Bare(name), out var beside) && !senses.TryGetValue(text.Of(text.Words[last]).ToString(), out beside))
             return false;

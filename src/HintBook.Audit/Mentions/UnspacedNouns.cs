@@ -38,19 +38,26 @@ internal sealed class UnspacedNouns
         }
     }
 
-    /// <summary>Adds every mention in a text to a list.</summary>
-    public void In(FoldedText text, string source, List<FoundSecret> found)
+    /// <summary>Adds every mention in a text to a list; in the address of a picture whatever stands around it.</summary>
+    public void In(FoldedText text, string source, bool isPicture, List<FoundSecret> found)
     {
         foreach (var (secret, noun) in alone)
         {
             for (var at = source.IndexOf(noun, StringComparison.Ordinal); at >= 0; at = source.IndexOf(noun, at + 1, StringComparison.Ordinal))
             {
                 var end = at + noun.Length;
-                if (IsTold(source, at, end) && WordsAt(text, at, end) is var (first, last))
+                if ((isPicture ? IsWhole(source, at, end) : IsTold(source, at, end)) && WordsAt(text, at, end) is var (first, last))
                     found.Add(new(secret, first, last, Sure: false, Words: 1, IsCode: false));
             }
         }
     }
+
+    // 枠と滑車.webp
+    private static bool IsWhole(string source, int start, int end) =>
+        !(source[start] >= '\u4E00' && ((start > 0 && IsChinese(source[start - 1])) || (end < source.Length && IsChinese(source[end]))))
+        && WordBoundary.IsApart(source, start, end);
+
+    private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
 
     // ろくろを, 千鳥が, 分銅の裏: no letter of its own kind stands beside it.
     private static bool IsTold(string source, int start, int end)

@@ -68,6 +68,9 @@ internal sealed class Vocabulary
     /// <summary>Whether no text can have any of them.</summary>
     public bool IsEmpty { get; }
 
+    /// <summary>The tag of the language in which texts are read.</summary>
+    public string Language => numbers.Language.Code;
+
     /// <summary>Spellings with nothing to look for in them.</summary>
     public ImmutableArray<string> Wordless { get; }
 
@@ -137,7 +140,7 @@ internal sealed class Vocabulary
                 ids.Add(all.numbers.Of(text.Of(word)));
             var numbered = CollectionsMarshal.AsSpan(ids);
             if (manner != Manner.Items)
-                all.names.In(text, numbered, source, found);
+                all.names.In(text, numbered, source, isPicture: manner == Manner.Picture, found);
             row.In(text, numbered, source, found);
             all.caseless.In(text, source, found);
             if (all.numbers.Language.IsUnspaced)

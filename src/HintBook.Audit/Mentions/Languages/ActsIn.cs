@@ -11,6 +11,9 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
     /// <summary>What begins a clause behind a thing that the reader has met: "the pick you unclipped".</summary>
     public string Recalls { get; init; } = "";
 
+    /// <summary>The same behind a comma, before the reader: "den Magneten, den Sie lösten".</summary>
+    public string Relatives { get; init; } = "";
+
     /// <summary>Verbs before a thing that the reader hasn't met: "out falls a thimble", "it's gall".</summary>
     public string Shows { get; init; } = "";
 
@@ -44,7 +47,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
         Holders = "bottle jar tin pot tub phial vial flask bag sack packet pouch lump block cake bar ball roll reel spool bundle skein bunch handful "
             + "stick tube "
             + "pair",
-        Recalls = "you youve you’ve",
+        Recalls = "you youve you’ve youd you’d youll you’ll weve we’ve ive i’ve",
     };
 
     private static ActsIn German { get; } = new(
@@ -64,6 +67,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
             + "purzelt schläft ruht kullert springt dazu",
         Ways = "raus rein hoch runter weg ab heraus hinein drauf drunter zuerst zu",
         Some = "kein keine keinen",
+        Relatives = "den die das der dem",
         Bids = "bitte nicht nie niemals ruhig unbedingt",
         Holders = "flasche fläschchen glas dose topf tiegel beutel sack säckchen päckchen brocken klumpen stück block riegel knäuel rolle spule "
             + "bündel strang bund "
@@ -81,7 +85,7 @@ internal sealed record ActsIn(string Acts, string Addressed, string Fixtures)
     {
         Shows = "trouve trouverez trouvez voilà voici est récupère cache attend roule tombe sort contient renferme repose dort apparaît découvrez "
             + "pend était a",
-        Ways = "dehors dedans dessus dessous d’abord ensuite",
+        Ways = "dehors hors dedans dessus dessous d’abord ensuite",
         Some = "de du des d pas",
         Holders = "bouteille bocal pot fiole flacon tube sac sachet paquet pain bloc morceau boule pelote rouleau bobine botte écheveau poignée bâton paire",
         Recalls = "que qui",

@@ -34,11 +34,11 @@ internal static class NounsInRuns
     public static string[] Said { get; } = ["です", "でし"];
 
     /// <summary>The letter of what is acted on, and places of a noun of one letter.</summary>
-    public static string[] BehindOne { get; } = ["を", "の中", "の裏", "の底"];
+    public static string[] BehindOne { get; } = ["を", "の中", "の裏", "の底", "のふち", "の縁", "のへり", "の柄", "の取っ手", "の刃"];
 
     /// <summary>Behind a noun that is all that is said: 中身は巾着ひとつ.</summary>
     public static string[] BehindAll { get; } = ["。", "？", "！", "\n", "です", "ひとつ", "一つ", "でし"];
 
     /// <summary>Behind any other noun that is meant.</summary>
-    public static string[] Behind { get; } = ["を", "が", "だ", "の中", "の裏", "の下", "の底", "のふた", "だけ", "にも", "」"];
+    public static string[] Behind { get; } = ["を", "が", "だ", "の中", "の裏", "の下", "の底", "のふた", "のふち", "の縁", "のへり", "の柄", "の取っ手", "の刃", "だけ", "にも", "」"];
 }

@@ -304,7 +304,7 @@ internal static class ProverbsIn
         + "al vuelo la moneda, a cara o cruz, lanzar una moneda al aire, lanzó una moneda al aire, moneda al aire, las cartas sobre la mesa, "
         + "cartas sobre la mesa, jugar bien sus cartas, juega bien sus cartas, a carta cabal, tomar cartas, tomó cartas, castillo de naipes, "
         + "castillos en el aire, suerte está echada, pelota está en su tejado, pelota está en tu tejado, hacer la pelota, pasar la pelota, "
-        + "pasa la pelota, pasarse la pelota, en pelotas, ser la bomba, títere con cabeza, no dejar títere, ni títere, la peonza, "
+        + "pasa la pelota, pasarse la pelota, en pelotas, ser la bomba, títere con cabeza, no dejar títere, ni títere, "
         + "tambor batiente, a bombo y platillo, bombo y platillo, dar el cante, como campana, echar las campanas, echaron las campanas, "
         + "echó las campanas, campanas al vuelo, salvado por la campana, salvó por la campana, oír oído campanas, ha oído campanas, "
         + "vuelta de campana, dar una vuelta de campana, dio una vuelta de campana, por la campana, como un cencerro, como un reloj, "
