@@ -101,11 +101,15 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 // 手ぬぐい: a short word without spaces counts as a name of several.
                 var isLone = ending.Casing is Casing.Alone or Casing.Object or Casing.Head
                     || (hasNoSpaces && ending.Casing == Casing.Any && ending.Sureness == Sureness.Likely);
-                if (isLone && !isOfStep && figures.Has(text, source, first, last))
+                var isSetApart = ending.Casing == Casing.Head
+                    && (around.IsOneOfSeveral(text, source, first, last) || around.IsPriced(text, source, first, last));
+                if (isLone && !isOfStep && !isSetApart && figures.Has(text, source, first, last))
                     continue;
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
-                if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
+                if (ending is { Casing: Casing.Head, IsMadeOf: true } && around.IsOfOtherStuff(text, source, first, last))
+                    continue;
+                if (ending.Casing == Casing.Head && !isSetApart && (IsSeveral(text.Bare(read[last]), ending.Head)
                     || (ending.IsVerb && !around.IsShown(text, first, last))
                     || !IsHeadMeant(text, source, first, last, ending)))
                     continue;
@@ -114,6 +118,9 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (ending.Noun is not null && last == first && IsOtherNumber(text.Bare(read[first]), ending.Noun))
                     continue;
                 if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
+                    continue;
+                // 練り棒, a stirring rod, is another thing than a 棒.
+                if (hasNoSpaces && ending is { Casing: Casing.Head, IsOrdinary: true } && start > 1 && source[start - 1] == 'り' && source[start - 2] >= '\u4E00')
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
                 if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
@@ -276,8 +283,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
 
     // "Ponga los sellos que hagan falta": several of a thing of which there is one.
-    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
-        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
+    // بكرات الأوتار for a وتر: the plurals of Arabic break the word.
+    private bool IsSeveral(ReadOnlySpan<char> word, string head) =>
+        hasPrefixes ? !word.Contains((head.StartsWith("ال", StringComparison.Ordinal) ? head.AsSpan(2) : head).TrimEnd("هة"), StringComparison.Ordinal)
+            || (word.EndsWith("ات") && !head.EndsWith("ات", StringComparison.Ordinal))
+        : word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
 
     // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
     private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>
