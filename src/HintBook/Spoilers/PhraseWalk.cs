@@ -57,7 +57,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
-        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false)
+        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false, bool hasSkipped = false)
         {
             var read = text.Words;
             foreach (var ending in tree.EndingsAt(node))
@@ -77,7 +77,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
-                if (ending.Secret == Phrases.Idiom && gaps > 0)
+                // "Con la lupa" is no "con lupa".
+                if (ending.Secret == Phrases.Idiom && (gaps > 0 || hasSkipped))
                     continue;
                 // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
                 if (ending.IsMasculine && source[end - 1] == 'ة')
@@ -136,7 +137,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
             }
 
             if (tree.GoesOn(node))
-                Continue(node, first, last, gaps, afterTie);
+                Continue(node, first, last, gaps, afterTie, hasSkipped);
         }
 
         // A name within a longer word: "Rauchgerätdeckel", "Kupferrauchgerät".
@@ -181,7 +182,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         }
 
         // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
-        void Continue(int node, int first, int last, int gaps, bool afterTie)
+        void Continue(int node, int first, int last, int gaps, bool afterTie, bool hasSkipped)
         {
             var read = text.Words;
             var between = 0;
@@ -194,7 +195,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     return;
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && tree.Next(node, word.Id) is > 0 and var child)
-                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition), hasSkipped: hasSkipped);
                 if (hasCompounds && word.Id < 0 && !comma)
                     AtTail(node, first, next, gaps + between);
                 if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
@@ -202,7 +203,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     && tree.Next(node, joined) is > 0 and var both)
                     Arrive(both, first, next + 1, gaps + between, afterTie: false);
                 if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
+                {
+                    hasSkipped |= !hasNoSpaces;
                     continue;
+                }
+
                 if (hasNoSpaces && word.Gap == Gap.None)
                     return;
                 // A number describes nothing: "Stage 2 12" is no "Stage 12".

@@ -168,9 +168,16 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private bool IsHowMany(WordReader text, int at, int next) =>
         (at > 0 && next == at + 1 && words.Signs.IsRest(text.Words[at - 1].Id) && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None)
         || IsNumberOfWheels(text, at, next)
+        || IsOfPlace(text, at, next)
         || (at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
         && ((words.RoleOf(text.Words[at - 1].Id) & (WordRole.Place | WordRole.Sequence | WordRole.Determiner)) != WordRole.None)
         && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None);
+
+    // "The upper three rings", "the lower two": in words, behind an article and where they are.
+    private bool IsOfPlace(WordReader text, int at, int next) =>
+        at > 1 && next == at + 1 && words.FigureOf(text.Words[at].Id) is not null && words.Signs.IsOrder(text.Words[at - 1].Id)
+        && (words.RoleOf(text.Words[at - 2].Id) & WordRole.Determiner) != WordRole.None && text.Words[at].Gap == Gap.Space && text.Words[at - 1].Gap == Gap.Space
+        && next < text.Words.Length && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
 
     // "It has three wheels", 残りの二桁.
     private bool IsNumberOfWheels(WordReader text, int at, int next) =>
@@ -218,7 +225,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         // "Zweimal T wie Theodor".
         var next = reader.At(text, source, letter, PieceKind.Letters)?.Next ?? letter + 1;
         var symbol = text.Bare(text.Words[letter])[0];
-        return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, IsOptional: false);
+        // "Es geht P, F, A": no two letters E.
+        return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, isPlural && times == 1 && IsWordOfGrammar(text, letter));
     }
 
     // The word behind "twice" or "two times", or 0.

@@ -572,8 +572,10 @@ internal sealed class Surroundings(WordList words)
         var isCounted = first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null
             || first > 0 && char.IsAsciiDigit(text.Bare(text.Words[first - 1])[0]);
         var start = isCounted ? first - 1 : first;
-        if ((start > 0 && (text.Words[start].Gap & Ending) == Gap.None)
-            || (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && !IsBracketed(source, text.Words[last].End)))
+        var before = source.AsSpan(0, text.Words[start].Start).TrimEnd();
+        if ((start > 0 && (text.Words[start].Gap & Ending) == Gap.None && before is not [.., '،' or '、' or '・' or '：'])
+            || (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None
+                && source[text.Words[last].End] is not ('،' or '、' or '（') && !IsBracketed(source, text.Words[last].End)))
             return false;
         var end = source.IndexOfAny(['\n', ';', '。'], text.Words[last].End);
         var line = source.AsSpan(text.Words[last].End, (end < 0 ? source.Length : end) - text.Words[last].End);

@@ -78,8 +78,8 @@ internal sealed class TurnedNames(WordList words)
         // "Two buckles. Only the silver one opens."
         var isOfSeveral = noun > 0 && words.FigureOf(all[noun - 1].Id) is { Value: > 1 and < 10 };
         // "One flute. Glass."
-        var mayHaveFragment = noun > 0 && (IsOne(text, noun - 1) || Has(all[noun - 1], WordRole.Not | WordRole.Determiner)
-            || (noun > 1 && all[noun].Gap == Gap.Space && Has(all[noun - 2], WordRole.Not | WordRole.Determiner)));
+        var mayHaveFragment = hasPrefixes || (noun > 0 && (IsOne(text, noun - 1) || Has(all[noun - 1], WordRole.Not | WordRole.Determiner)
+            || (noun > 1 && all[noun].Gap == Gap.Space && Has(all[noun - 2], WordRole.Not | WordRole.Determiner))));
         var isNamed = hasPrefixes || isAsked || isOfSeveral || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
         if (!isNamed && !mayHaveFragment)
             return;
