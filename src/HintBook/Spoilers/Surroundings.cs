@@ -221,7 +221,8 @@ internal sealed class Surroundings(WordList words)
         var isPrefixed = words.Language.Prefixes.Length > 0;
         var article = first - 1;
         var isCertain = isPrefixed ? IsCertain(text.Bare(text.Words[last])) : ArticleBefore(text, first) >= 0;
-        if (isCertain && last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Beginning) == Gap.None && IsRecalling(text, last + 1))
+        if (isCertain && last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Beginning) == Gap.None
+            && (IsRecalling(text, last + 1) || (!isPrefixed && IsPointedFrom(text, ArticleBefore(text, first), last + 1))))
             return true;
         if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None)
             return false;
@@ -317,6 +318,21 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+
+    // "That drum from the loft", "ce tambour du grenier": pointed at, with the place where it was.
+    private bool IsPointedFrom(WordReader text, int article, int at)
+    {
+        var pointing = text.Bare(text.Words[article]);
+        var from = text.Bare(text.Words[at]);
+        return words.Language.Code switch
+        {
+            "en" => pointing is ("that" or "this") && from is "from",
+            "de" => (pointing.StartsWith("diese") || pointing.StartsWith("jene")) && from is ("vom" or "aus" or "von"),
+            "fr" => pointing is ("ce" or "cet" or "cette") && from is ("du" or "de" or "d"),
+            "es" => pointing is ("ese" or "esa" or "este" or "esta" or "aquel" or "aquella") && from is ("del" or "de"),
+            _ => false,
+        };
+    }
 
     // "You", "que", "den Sie", الذي.
     private bool IsRecalling(WordReader text, int at)
@@ -452,8 +468,17 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool IsAnothers(WordReader text, int last) =>
-        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1))
+        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1) && !IsInstrument(text, last))
         || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
+
+    // "Avec la coquille du foin, vous avez tout": the clause begins with what one has by now, and "du" says where it was.
+    private bool IsInstrument(WordReader text, int last)
+    {
+        if (!hasPronouns || text.Bare(text.Words[last + 1]) is not ("du" or "del"))
+            return false;
+        var article = ArticleBefore(text, last);
+        return article > 0 && text.Bare(text.Words[article - 1]) is ("avec" or "con") && (article == 1 || (text.Words[article - 1].Gap & Ending) != Gap.None);
+    }
 
     // "Les ciseaux du tiroir gauche", "el tarro del segundo cajón": which part of the box it comes from. "De bois" says what it is made of.
     private bool IsFromPart(WordReader text, int of)

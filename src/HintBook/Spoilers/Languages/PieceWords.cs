@@ -58,7 +58,7 @@ internal sealed record PieceWords
         Initials = "initial acrostic",
         Letters = "letter",
         Order =
-            "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail rear "
+            "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail rear outer inner "
             + "head lead leads close closes closed closing last shuffle shuffled rearrange rearranged anagram jumble jumbled scramble scrambled "
             + "reverse opposite before swap swapped around sandwiched bookends top bottom upper lower",
         Locks =
@@ -146,7 +146,7 @@ internal sealed record PieceWords
         Order =
             "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte rand ende schluss anfang umgekehrt rückwärts vor hinter "
             + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits hintereinander nebeneinander "
-            + "aneinander abstand zwischenraum oben unten obere oberen untere unteren",
+            + "aneinander abstand zwischenraum oben unten obere oberen untere unteren äußeren inneren",
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
             + "öffnet tippe schieber zahlenschloss etwas",
