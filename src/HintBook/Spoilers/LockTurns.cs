@@ -68,7 +68,7 @@ internal sealed class LockTurns
     /// <param name="found">Gets the mentions.</param>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0)
+        if (codes.Count == 0 || (words.Language.HasNoSpaces && !(HasAny(source, leftInRuns) && HasAny(source, rightInRuns))))
             return;
         Gather(text, source);
         if (!items.Exists(item => item.Sign == Sign.Left) || !items.Exists(item => item.Sign == Sign.Right))
@@ -130,6 +130,17 @@ internal sealed class LockTurns
         found |= StartsWith(behind, waysInRuns) ? Sign.Way : Sign.None;
         found |= StartsWith(behind, locksInRuns) ? Sign.Lock : Sign.None;
         return found | (signs.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text.Bare(text.Words[at]), out var one) ? one & Sign.Turn : Sign.None);
+    }
+
+    private static bool HasAny(string source, ImmutableArray<string> all)
+    {
+        foreach (var one in all)
+        {
+            if (source.Contains(one, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
     }
 
     private static bool StartsWith(ReadOnlySpan<char> text, ImmutableArray<string> all)

@@ -121,7 +121,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
                     continue;
                 // 練り棒, a stirring rod, is another thing than a 棒.
-                if (hasNoSpaces && ending is { Casing: Casing.Head, IsOrdinary: true } && start > 1 && source[start - 1] == 'り' && source[start - 2] >= '\u4E00')
+                if (hasNoSpaces && ending is { Casing: Casing.Head, IsOrdinary: true } && start > 1
+                    && source[start - 1] == 'り' && source[start - 2] >= '\u4E00')
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
                 if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)

@@ -180,7 +180,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     // "The upper three rings", "the lower two": in words, behind an article and where they are.
     private bool IsOfPlace(WordReader text, int at, int next) =>
         at > 1 && next == at + 1 && words.FigureOf(text.Words[at].Id) is not null && words.Signs.IsOrder(text.Words[at - 1].Id)
-        && (words.RoleOf(text.Words[at - 2].Id) & WordRole.Determiner) != WordRole.None && text.Words[at].Gap == Gap.Space && text.Words[at - 1].Gap == Gap.Space
+        && (words.RoleOf(text.Words[at - 2].Id) & WordRole.Determiner) != WordRole.None
+        && text.Words[at].Gap == Gap.Space && text.Words[at - 1].Gap == Gap.Space
         && next < text.Words.Length && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
 
     // "It has three wheels", 残りの二桁.

@@ -15,7 +15,9 @@ internal sealed class Surroundings(WordList words)
     private const int MostToApart = 14;
     private const int MostLettersToApart = 24;
     private static readonly System.Buffers.SearchValues<char> Money = System.Buffers.SearchValues.Create("£$€¥￥円");
-    private readonly SeveralWords several = SeveralWords.Of(words.Language.Code);
+    private readonly string[] oneOf = SeveralWords.Of(words.Language.Code).OneOf.Split("; ", StringSplitOptions.RemoveEmptyEntries);
+    private readonly string[] apartInRuns = SeveralWords.Of(words.Language.Code).Apart.Split(' ');
+    private readonly string[] apieceInRuns = SeveralWords.Of(words.Language.Code).Apiece.Split(' ');
     private readonly HashSet<string> apart = BareOf(words, SeveralWords.Of(words.Language.Code).Apart);
     private readonly HashSet<string> each = BareOf(words, SeveralWords.Of(words.Language.Code).Each);
     private readonly HashSet<string> apiece = BareOf(words, SeveralWords.Of(words.Language.Code).Apiece);
@@ -530,7 +532,8 @@ internal sealed class Surroundings(WordList words)
 
     // "Lantern out of its bracket", "whistle up by the bell", "button off its thread" say where it is.
     private bool IsPlaced(WordReader text, int at) =>
-        IsInside(text, at) && (Is(text.Words[at].Id, WordRole.Preposition) || words.Signs.IsPossessive(text.Words[at].Id) || words.Signs.IsOf(text.Words[at].Id));
+        IsInside(text, at)
+        && (Is(text.Words[at].Id, WordRole.Preposition) || words.Signs.IsPossessive(text.Words[at].Id) || words.Signs.IsOf(text.Words[at].Id));
 
     /// <summary>Whether it is the hand of a clock: <c>petite aiguille</c>, <c>aguja de las horas</c>.</summary>
     public bool IsOfClock(WordReader text, int first, int last)
@@ -563,20 +566,20 @@ internal sealed class Surroundings(WordList words)
     }
 
     /// <summary>
-    /// Whether it is one of several that is set apart: <c>one of the pegs isn't like its brothers</c>. Only the first of these words stands in a text that
-    /// tells nothing of it, as in "one of the pegs broke".
+    /// Whether it is one of several that is set apart: <c>one of the pegs isn't like its brothers</c>. "One of the
+    /// pegs broke" sets none apart.
     /// </summary>
     public bool IsOneOfSeveral(WordReader text, string source, int first, int last)
     {
         if (words.Language.HasNoSpaces)
         {
             var behind = source.AsSpan(text.Words[last].End, Math.Min(MostLettersToApart, source.Length - text.Words[last].End));
-            return ContainsAny(behind, several.Apart.Split(' ')) && StartsWithAny(behind, several.OneOf.Split("; "));
+            return StartsWithAny(behind, oneOf) && ContainsAny(behind, apartInRuns);
         }
 
         var before = source.AsSpan(0, text.Words[first].Start).TrimEnd();
         var isOne = false;
-        foreach (var phrase in several.OneOf.Split("; ", StringSplitOptions.RemoveEmptyEntries))
+        foreach (var phrase in oneOf)
         {
             isOne |= before.EndsWith(phrase, StringComparison.OrdinalIgnoreCase)
                 && (before.Length == phrase.Length || !char.IsLetter(before[before.Length - phrase.Length - 1]));
@@ -594,8 +597,8 @@ internal sealed class Surroundings(WordList words)
     /// <summary>Whether it is an entry of a list of parts with what one costs: <c>insulators, green, £6 each</c>.</summary>
     public bool IsPriced(WordReader text, string source, int first, int last)
     {
-        var isCounted = first > 0 && words.FigureOf(text.Words[first - 1].Id) is not null
-            || first > 0 && char.IsAsciiDigit(text.Bare(text.Words[first - 1])[0]);
+        var isCounted = first > 0
+            && (words.FigureOf(text.Words[first - 1].Id) is not null || char.IsAsciiDigit(text.Bare(text.Words[first - 1])[0]));
         var start = isCounted ? first - 1 : first;
         var before = source.AsSpan(0, text.Words[start].Start).TrimEnd();
         if ((start > 0 && (text.Words[start].Gap & Ending) == Gap.None && before is not [.., '،' or '、' or '・' or '：'])
@@ -605,7 +608,7 @@ internal sealed class Surroundings(WordList words)
         var end = source.IndexOfAny(['\n', ';', '。'], text.Words[last].End);
         var line = source.AsSpan(text.Words[last].End, (end < 0 ? source.Length : end) - text.Words[last].End);
         if (words.Language.HasNoSpaces)
-            return line.ContainsAny(Money) && ContainsAny(line, several.Apiece.Split(' '));
+            return line.ContainsAny(Money) && ContainsAny(line, apieceInRuns);
         var (isApiece, isMoney) = (false, line.ContainsAny(Money));
         for (var i = last + 1; i < text.Words.Length && text.Words[i].End <= text.Words[last].End + line.Length; i++)
         {
@@ -632,8 +635,8 @@ internal sealed class Surroundings(WordList words)
     // "Put the rod and the mould each in its slot": two that are certain things share out something.
     private bool IsEach(WordReader text, int first, int last)
     {
-        var isCertain = words.Language.Prefixes.Length > 0 ? IsCertain(text.Bare(text.Words[last])) : ArticleBefore(text, first) >= 0;
         var article = ArticleBefore(text, first);
+        var isCertain = words.Language.Prefixes.Length > 0 ? IsCertain(text.Bare(text.Words[last])) : article >= 0;
         var hasAnd = article > 0 && Is(text.Words[article - 1].Id, WordRole.And);
         for (var i = last + 1; isCertain && i < text.Words.Length && i <= last + MostToEach && (text.Words[i].Gap & Ending) == Gap.None; i++)
         {

@@ -30,7 +30,8 @@ internal sealed record TurnWords
             Right = "right rightwards rightward clockwise",
             Turns = "turn turns time times revolution revolutions rotation rotations circle circles lap laps",
             Locks = "lock padlock safe vault dial knob combination handle tumbler strongbox turn turns spin twist past",
-            Ways = "street road lane avenue house corner junction traffic roundabout motorway exit station platform bridge church shop door floor room corridor "
+            Ways = "street road lane avenue house corner junction traffic roundabout motorway exit station platform bridge church shop door floor "
+                + "room corridor "
                 + "hall aisle seat page column row shelf drawer stand table gate path trail crossing signpost bus tram parking ear eye hand foot",
         },
         "de" => new()
@@ -39,7 +40,8 @@ internal sealed record TurnWords
             Right = "rechts rechtsherum rechtsrum rechtswärts uhrzeigersinn",
             Turns = "mal umdrehung umdrehungen drehung drehungen runde runden",
             Locks = "schloss tresor geldschrank safe wählscheibe scheibe drehknopf knauf kombination griff drehen drehe dreh",
-            Ways = "straße gasse weg allee haus ecke kreuzung ampel kreisel kreisverkehr autobahn ausfahrt bahnhof gleis bahnsteig brücke kirche laden tür stock "
+            Ways = "straße gasse weg allee haus ecke kreuzung ampel kreisel kreisverkehr autobahn ausfahrt bahnhof gleis bahnsteig brücke kirche "
+                + "laden tür stock "
                 + "stockwerk zimmer flur halle gang platz seite spalte reihe regal schublade fach stand tisch tor pfad bus haltestelle parkplatz ohr auge hand "
                 + "fuß hausnummer",
         },
@@ -49,7 +51,8 @@ internal sealed record TurnWords
             Right = "droite horaire",
             Turns = "tour tours fois",
             Locks = "serrure cadenas coffre fort molette cadran bouton combinaison poignée tournez tourner tourne",
-            Ways = "rue route avenue chemin maison coin carrefour feu feux rond autoroute sortie gare quai pont église boutique porte étage chambre couloir salle "
+            Ways = "rue route avenue chemin maison coin carrefour feu feux rond autoroute sortie gare quai pont église boutique porte étage chambre "
+                + "couloir salle "
                 + "allée place page colonne rangée étagère tiroir stand table portail sentier bus arrêt parking oreille oeil main pied numéro",
         },
         "es" => new()
@@ -58,7 +61,8 @@ internal sealed record TurnWords
             Right = "derecha derechas horario",
             Turns = "vuelta vueltas vez veces giro giros",
             Locks = "cerradura candado caja fuerte dial disco rueda perilla combinación manivela gire girar gira hasta",
-            Ways = "calle carretera avenida camino casa esquina cruce semáforo rotonda autopista salida estación andén puente iglesia tienda puerta piso planta "
+            Ways = "calle carretera avenida camino casa esquina cruce semáforo rotonda autopista salida estación andén puente iglesia tienda puerta "
+                + "piso planta "
                 + "habitación pasillo sala asiento página columna fila estante cajón puesto mesa verja sendero autobús parada aparcamiento oreja ojo mano pie "
                 + "portal",
         },
