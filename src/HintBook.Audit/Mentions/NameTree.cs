@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.InteropServices;
 using HintBook.Audit.Mentions.Languages;
 
@@ -6,9 +7,10 @@ namespace HintBook.Audit.Mentions;
 /// <summary>All names as one tree of words: a text is searched in one pass, whatever the number of names.</summary>
 internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects objects, WordCodes wordCodes)
 {
-    private readonly Dictionary<(int Node, int Word), int> children = [];
     private const char FirstCaseless = '\u0590';
     private const int ShortestInCompound = 6, ShortestBeside = 3, ShortestNoun = 3, LongestCommon = 3, ShortestEnd = 4, ShortestSmall = 4, MostWords = 32;
+    private static readonly SearchValues<char> Umlauts = SearchValues.Create("äöüÄÖÜ");
+    private readonly Dictionary<(int Node, int Word), int> children = [];
     private readonly Dictionary<string, Owners> nouns = new(StringComparer.Ordinal);
     private readonly HashSet<string> ordinary = [.. FoldedText.BareWords(RemarksIn.Of(numbers.Language.Code).Ordinary)];
     private readonly HashSet<string> fixtures = [.. FoldedText.BareWords(ActsIn.Of(numbers.Language.Code).Fixtures)];
@@ -124,7 +126,7 @@ internal sealed class NameTree(WordNumbers numbers, TurnedNames turned, Objects 
         word.Contains("ae", StringComparison.Ordinal) || word.Contains("oe", StringComparison.Ordinal) || word.Contains("ue", StringComparison.Ordinal);
 
     // Null for a name without any.
-    private static string? WithoutUmlauts(string name) => name.AsSpan().IndexOfAny("äöüÄÖÜ") < 0
+    private static string? WithoutUmlauts(string name) => !name.AsSpan().ContainsAny(Umlauts)
         ? null
         : name.Replace("ä", "ae", StringComparison.Ordinal).Replace("ö", "oe", StringComparison.Ordinal).Replace("ü", "ue", StringComparison.Ordinal)
             .Replace("Ä", "Ae", StringComparison.Ordinal).Replace("Ö", "Oe", StringComparison.Ordinal).Replace("Ü", "Ue", StringComparison.Ordinal);

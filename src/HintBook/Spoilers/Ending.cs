@@ -18,6 +18,9 @@ internal readonly record struct Ending(int Secret, Sureness Sureness, Casing Cas
     /// <summary>A noun that is what one does as well: <c>pick</c>, <c>press</c>.</summary>
     public bool IsVerb { get; init; }
 
+    /// <summary>Whether its name says what the thing is made of, or calls a container: made of something else, it is another one.</summary>
+    public bool IsMadeOf { get; init; }
+
     /// <summary>Its first word as it is written, if that differs from a word of grammar by its accents alone; else empty.</summary>
     public string Accented { get; init; } = "";
 

@@ -18,6 +18,7 @@ internal sealed class MisspeltNames(WordList words)
     // By the number of a word; asked of every word of every text.
     private readonly List<List<(int Secret, string Other, bool IsBehind)>?> names = [];
     private readonly Dictionary<string, int> alone = new(StringComparer.Ordinal);
+    private readonly HashSet<string> lookAlikes = [.. LookAlikes.Of(words.Language.Code).Split(' ')];
     private readonly uint[] lengths = new uint['z' - 'a' + 1];
 
     /// <summary>Adds a name.</summary>
@@ -37,7 +38,8 @@ internal sealed class MisspeltNames(WordList words)
 
     /// <summary>
     /// Adds a word that counts by itself: "the wistle", "le siflet". Only errors that make no other word as a rule: two letters that changed places, a double
-    /// letter written once or a single one twice, in longer words a letter left out or one that sounds alike, none of them in the ending.
+    /// letter written once or a single one twice, in longer words a letter left out or one that sounds alike, none of them in the ending;
+    /// not what is a word of its own (<see cref="LookAlikes"/>).
     /// </summary>
     public void AddAlone(int word, string bare)
     {
@@ -59,7 +61,7 @@ internal sealed class MisspeltNames(WordList words)
 
     private void PutAlone(string misspelt, int word)
     {
-        if (words.NumberOf(misspelt) >= 0 || !alone.TryAdd(misspelt, word))
+        if (words.NumberOf(misspelt) >= 0 || lookAlikes.Contains(misspelt) || !alone.TryAdd(misspelt, word))
             return;
         lengths[misspelt[0] - 'a'] |= 1u << (misspelt.Length & 31);
     }
@@ -101,7 +103,8 @@ internal sealed class MisspeltNames(WordList words)
         {
             if ((text.Words[step > 0 ? i : i + 1].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) != Gap.None)
                 return -1;
-            if (text.Words[i].Id < 0 && text.Words[i].Length >= ShortestOther && IsNearly(text.Bare(text.Words[i]), other))
+            if (text.Words[i].Id < 0 && text.Words[i].Length >= ShortestOther && IsNearly(text.Bare(text.Words[i]), other)
+                && !lookAlikes.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Bare(text.Words[i])))
                 return i;
             if (!Is(text.Words[i].Id, WordRole.Function | WordRole.Determiner | WordRole.Preposition) || ++between > MostBetween)
                 return -1;

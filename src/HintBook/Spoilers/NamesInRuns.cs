@@ -1,3 +1,5 @@
+using HintBook.Spoilers.Languages;
+
 namespace HintBook.Spoilers;
 
 /// <summary>
@@ -12,7 +14,9 @@ internal sealed class NamesInRuns
     private const int ShortestNoun = 1;
     private const string Inflected = "いなただるてくうん";
     private const string MadeOfIt = "製造作細編塗張貼";
+    private const int MostToHolder = 10;
     private readonly Dictionary<char, List<(int Secret, string Noun, string Describing)>> nouns = [];
+    private readonly List<(int Secret, string Held, string[] Verbs, string[] Holders)> holders = [];
 
     /// <summary>Adds a name, if it falls into two parts.</summary>
     /// <param name="secret">Whose it is.</param>
@@ -22,6 +26,7 @@ internal sealed class NamesInRuns
     {
         // Either kana may be written for the other.
         name = SaidLetters.Hiragana(name);
+        AddHolder(secret, name);
         var (cut, length) = tie.Length > 0 && name.LastIndexOf(tie, StringComparison.Ordinal) is > 0 and var tied ? (tied, tie.Length) : (InflectedAt(name), 0);
         if (cut <= 0 || cut + length >= name.Length - ShortestNoun + 1)
             return;
@@ -38,6 +43,43 @@ internal sealed class NamesInRuns
     public static string NounOf(string name) =>
         name.LastIndexOf('の') is > 0 and var tied ? name[(tied + 1)..] : InflectedAt(name) is > 0 and var cut ? name[cut..] : "";
 
+    // 朱肉入れ is what one puts 朱肉 in: 朱肉を入れた丸い器.
+    private void AddHolder(int secret, string name)
+    {
+        foreach (var (ending, verbs, things) in Holders.OfRuns)
+        {
+            if (name.Length > ending.Length && name.EndsWith(ending, StringComparison.Ordinal))
+                holders.Add((secret, name[..^ending.Length].TrimEnd('の'), verbs, things));
+        }
+    }
+
+    // What is held, a small letter, what is done with it, and what holds it: 刀を掛けておく台.
+    private void InHolders(string source, List<Mention> found)
+    {
+        foreach (var (secret, held, verbs, things) in holders)
+        {
+            for (var at = source.IndexOf(held, StringComparison.Ordinal); at >= 0; at = source.IndexOf(held, at + 1, StringComparison.Ordinal))
+            {
+                var verb = at + held.Length + 1;
+                if (verb >= source.Length || source[verb - 1] is not ('を' or 'の' or 'が' or 'は')
+                    || Array.Find(verbs, one => source.AsSpan(verb).StartsWith(one, StringComparison.Ordinal)) is not { } done)
+                    continue;
+                var from = verb + done.Length;
+                var behind = source.AsSpan(from, Math.Min(MostToHolder, source.Length - from));
+                var end = behind.IndexOfAny("、。\n！？");
+                behind = end < 0 ? behind : behind[..end];
+                foreach (var thing in things)
+                {
+                    if (behind.IndexOf(thing) is >= 0 and var place)
+                    {
+                        found.Add(new(secret, at, from + place + thing.Length, Sureness.Likely));
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
     private void Put(int secret, string noun, string describing)
     {
         if (!nouns.TryGetValue(noun[0], out var here))
@@ -48,9 +90,10 @@ internal sealed class NamesInRuns
     /// <summary>Adds every mention to a list.</summary>
     public void In(string source, List<Mention> found)
     {
-        if (nouns.Count == 0)
+        if (nouns.Count == 0 && holders.Count == 0)
             return;
         source = SaidLetters.Hiragana(source);
+        InHolders(source, found);
         for (var i = 0; i < source.Length; i++)
         {
             if (!nouns.TryGetValue(source[i], out var here))

@@ -57,7 +57,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 Arrive(next, first, last, gaps: last > first && !IsHyphenated(text.Words[last].Gap) ? 1 : 0, afterTie: Is(word, WordRole.Preposition));
         }
 
-        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false)
+        void Arrive(int node, int first, int last, int gaps, bool afterTie, bool isMisspelt = false, bool hasSkipped = false)
         {
             var read = text.Words;
             foreach (var ending in tree.EndingsAt(node))
@@ -77,7 +77,8 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     continue;
                 if (ending.Exact is not null && !IsExactly(text, first, last, ending.Exact))
                     continue;
-                if (ending.Secret == Phrases.Idiom && gaps > 0)
+                // "Con la lupa" is no "con lupa".
+                if (ending.Secret == Phrases.Idiom && (gaps > 0 || hasSkipped))
                     continue;
                 // خاتمة, an epilogue, is no خاتم, a ring; خاتمه is his ring.
                 if (ending.IsMasculine && source[end - 1] == 'ة')
@@ -101,11 +102,15 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 // 手ぬぐい: a short word without spaces counts as a name of several.
                 var isLone = ending.Casing is Casing.Alone or Casing.Object or Casing.Head
                     || (hasNoSpaces && ending.Casing == Casing.Any && ending.Sureness == Sureness.Likely);
-                if (isLone && !isOfStep && figures.Has(text, source, first, last))
+                var isSetApart = ending.Casing == Casing.Head
+                    && (around.IsOneOfSeveral(text, source, first, last) || around.IsPriced(text, source, first, last));
+                if (isLone && !isOfStep && !isSetApart && figures.Has(text, source, first, last))
                     continue;
                 if (hasNoSpaces && ending.Casing is Casing.Object or Casing.Head && !Runs.IsOneWord(source, start, end))
                     continue;
-                if (ending.Casing == Casing.Head && (IsSeveral(text.Bare(read[last]), ending.Head)
+                if (ending is { Casing: Casing.Head, IsMadeOf: true } && around.IsOfOtherStuff(text, source, first, last))
+                    continue;
+                if (ending.Casing == Casing.Head && !isSetApart && (IsSeveral(text.Bare(read[last]), ending.Head)
                     || (ending.IsVerb && !around.IsShown(text, first, last))
                     || !IsHeadMeant(text, source, first, last, ending)))
                     continue;
@@ -114,6 +119,10 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                 if (ending.Noun is not null && last == first && IsOtherNumber(text.Bare(read[first]), ending.Noun))
                     continue;
                 if (ending.Noun is { } noun && last == first && (isMisspelt ? isSmall : !IsNoun(text.Bare(read[first]), noun, isSmall)))
+                    continue;
+                // 練り棒, a stirring rod, is another thing than a 棒.
+                if (hasNoSpaces && ending is { Casing: Casing.Head, IsOrdinary: true } && start > 1
+                    && source[start - 1] == 'り' && source[start - 2] >= '\u4E00')
                     continue;
                 // 大風呂敷, a boast, is no 風呂敷.
                 if (hasNoSpaces && ending.Casing == Casing.Head && Runs.StandingOf(source, start, end) != Standing.Alone)
@@ -129,7 +138,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
             }
 
             if (tree.GoesOn(node))
-                Continue(node, first, last, gaps, afterTie);
+                Continue(node, first, last, gaps, afterTie, hasSkipped);
         }
 
         // A name within a longer word: "Rauchgerätdeckel", "Kupferrauchgerät".
@@ -174,7 +183,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
         }
 
         // From a word to the next of the name: past determiners behind "of" and the like, past describing words behind others.
-        void Continue(int node, int first, int last, int gaps, bool afterTie)
+        void Continue(int node, int first, int last, int gaps, bool afterTie, bool hasSkipped)
         {
             var read = text.Words;
             var between = 0;
@@ -187,7 +196,7 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     return;
                 var comma = (word.Gap & Gap.Comma) != Gap.None;
                 if (word.Id >= 0 && !comma && tree.Next(node, word.Id) is > 0 and var child)
-                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition));
+                    Arrive(child, first, next, gaps + between, Is(word.Id, WordRole.Preposition), hasSkipped: hasSkipped);
                 if (hasCompounds && word.Id < 0 && !comma)
                     AtTail(node, first, next, gaps + between);
                 if (!comma && next + 1 < read.Length && MayBeOne(word, read[next + 1])
@@ -195,7 +204,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
                     && tree.Next(node, joined) is > 0 and var both)
                     Arrive(both, first, next + 1, gaps + between, afterTie: false);
                 if ((afterTie && Is(word.Id, WordRole.Determiner)) || (hasNoSpaces && between == 0 && Is(word.Id, WordRole.Tie)))
+                {
+                    hasSkipped |= !hasNoSpaces;
                     continue;
+                }
+
                 if (hasNoSpaces && word.Gap == Gap.None)
                     return;
                 // A number describes nothing: "Stage 2 12" is no "Stage 12".
@@ -276,8 +289,11 @@ internal sealed class PhraseWalk(WordList words, NameTree tree, TurnedNames turn
     private static bool IsHyphenated(Gap gap) => (gap & ~(Gap.Line | Gap.Space)) == Gap.Hyphen && (gap & (Gap.Line | Gap.Space)) != Gap.Space;
 
     // "Ponga los sellos que hagan falta": several of a thing of which there is one.
-    private static bool IsSeveral(ReadOnlySpan<char> word, string head) =>
-        word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
+    // بكرات الأوتار for a وتر: the plurals of Arabic break the word.
+    private bool IsSeveral(ReadOnlySpan<char> word, string head) =>
+        hasPrefixes ? !word.Contains((head.StartsWith("ال", StringComparison.Ordinal) ? head.AsSpan(2) : head).TrimEnd("هة"), StringComparison.Ordinal)
+            || (word.EndsWith("ات") && !head.EndsWith("ات", StringComparison.Ordinal))
+        : word[^1] == 's' && head.Length > 0 && head[^1] != 's' && word.Length > head.Length && word.StartsWith(head);
 
     // A noun in small letters must be spelled exactly as declared; with its capital, any of its forms will do.
     private bool IsNoun(ReadOnlySpan<char> word, string noun, bool isSmall) =>

@@ -28,7 +28,8 @@ internal sealed class Phrases(WordList words)
     public const int Idiom = -1;
 
     private readonly Dictionary<int, List<(int Secret, string Bare, string Plain, bool IsPart)>> heads = [];
-    private readonly List<(int Secret, string Noun)> runNouns = [];
+    private readonly HashSet<int> ofMaterial = [];
+    private readonly List<(int Secret, string Noun, bool IsMadeOf)> runNouns = [];
     private readonly NameTree tree = new();
     private readonly WordReader reader = new(words);
     private readonly TurnedNames turned = new(words);
@@ -99,7 +100,7 @@ internal sealed class Phrases(WordList words)
             if (isTurned)
                 runs.Add(secret, name, words.Language.Tie);
             if (isTurned && NamesInRuns.NounOf(name) is { Length: > 0 } spelt)
-                runNouns.Add((secret, spelt));
+                runNouns.Add((secret, spelt, Runs.IsMadeOf(name)));
             return;
         }
 
@@ -208,6 +209,8 @@ internal sealed class Phrases(WordList words)
         }
         if (written.Length < 2)
             return;
+        if (bare.Any(word => Materials.Has(words.Language.Code, word)))
+            ofMaterial.Add(secret);
         var noun = NounOf(written);
         var accented = Is(written[noun], Grammar) ? AccentedIn(name, bare[noun]) : "";
         AddHead(written[noun], secret, accented.Length > 0 ? accented : bare[noun], PlainOf(name, bare[noun]), isPart: false);
@@ -313,6 +316,7 @@ internal sealed class Phrases(WordList words)
                 Head = bare,
                 IsOrdinary = isOrdinary,
                 IsVerb = isVerb,
+                IsMadeOf = words.Signs.IsContainer(noun) || ofMaterial.Contains(secret),
                 Accented = accented,
                 Plain = plain,
             };
@@ -325,15 +329,15 @@ internal sealed class Phrases(WordList words)
     // 千鳥 for a 銀の千鳥; one Chinese letter, which is part of many words, only where it is put before the reader (Surroundings.IsPutInRun).
     private void AddHeadsOfRuns(Func<int, bool> isThing)
     {
-        foreach (var owners in runNouns.Where(one => one.Noun is [_, _, ..] or [>= '\u4E00']).ToLookup(one => one.Noun, one => one.Secret))
+        foreach (var owners in runNouns.Where(one => one.Noun is [_, _, ..] or [>= '\u4E00']).ToLookup(one => one.Noun))
         {
-            var (secret, noun) = (owners.First(), owners.Key);
+            var ((secret, _, isMadeOf), noun) = (owners.First(), owners.Key);
             var written = Written(noun, out var bare);
-            if (!isThing(secret) || owners.Any(owner => owner != secret))
+            if (!isThing(secret) || owners.Any(owner => owner.Secret != secret))
                 continue;
             if (words.NumberOf(string.Concat(bare)) is var whole && Is(whole, WordRole.Everyday) && !words.Signs.IsHoldable(whole))
                 continue;
-            tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun, IsOrdinary = noun.Length == 1 });
+            tree.Insert(written, new(secret, Sureness.Likely, Casing.Head) { Head = noun, IsOrdinary = noun.Length == 1, IsMadeOf = isMadeOf });
             foreach (var reading in JapaneseReadings.Of(noun).Where(other => other.Length >= ShortestHead))
                 AddReading(secret, reading, Casing.Head);
         }

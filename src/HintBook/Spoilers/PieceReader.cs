@@ -324,7 +324,8 @@ internal sealed class PieceReader(WordList words)
     {
         var word = text.Words[at];
         var bare = text.Bare(word);
-        var letter = bare.Length == 1 && char.IsLetter(bare[0]) ? bare[0] : words.Signs.LetterOf(word.Id);
+        var letter = bare.Length == 1 && char.IsLetter(bare[0]) ? bare[0] : words.Signs.LetterOf(word.Id) is > '\0' and var named ? named
+            : LetterLikeGrammar(text, source, at);
         if (letter == '\0' || (hasNoSpaces && !char.IsAsciiLetter(letter)))
             return null;
         var next = at + 1;
@@ -357,12 +358,28 @@ internal sealed class PieceReader(WordList words)
         return new($"{letter}", at, next);
     }
 
+    // "Ka, ji, dé": the names of some letters are words of grammar but for an accent, or but for the commas around them.
+    private char LetterLikeGrammar(WordReader text, string source, int at)
+    {
+        var bare = text.Bare(text.Words[at]);
+        if (bare.Length != 2 || bare[1] != 'e' || words.Language.Code is not ("fr" or "es"))
+            return '\0';
+        var isMarked = words.Language.Code == "fr" ? source[text.Words[at].End - 1] is 'é' : bare[0] == 'd';
+        return isMarked && bare[0] is ('c' or 'd' or 't') && (text.Words[at].Gap & (Gap.Comma | Gap.Paragraph)) != Gap.None
+            && (at + 1 >= text.Words.Length || (text.Words[at + 1].Gap & Parting) != Gap.None) ? bare[0] : '\0';
+    }
+
+    // "S deux fois".
+    private bool IsTwice(WordReader text, int at) =>
+        words.Signs.IsTwice(text.Words[at].Id)
+        || (at + 1 < text.Words.Length && words.FigureOf(text.Words[at].Id) is { Value: 2 } && words.Signs.IsTimes(text.Words[at + 1].Id));
+
     // A letter that is a word as well: "then A, then I".
     private bool IsSetApart(WordReader text, string source, int at)
     {
         var next = at + 1;
         var ends = next >= text.Words.Length || (text.Words[next].Gap & (Parting | Gap.Hyphen)) != Gap.None
-            || Has(text, next, WordRole.And | WordRole.Sequence) || text.Words[next].Length == 1;
+            || Has(text, next, WordRole.And | WordRole.Sequence) || text.Words[next].Length == 1 || IsTwice(text, next);
         var begins = (text.Words[at].Gap & (Parting | Gap.Hyphen)) != Gap.None || (at > 0 && Has(text, at - 1, WordRole.Sequence));
         return ends && (begins || char.IsUpper(source[text.Words[at].Start]) || (at > 0 && text.Words[at - 1].Length == 1));
     }

@@ -19,6 +19,7 @@ internal sealed class Pieces
     private readonly ScatteredCodes scattered;
     private readonly Reckonings reckonings;
     private readonly CountedThings counted;
+    private readonly LockTurns turns;
     private readonly Measures measures;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Piece> chain = [];
@@ -33,6 +34,7 @@ internal sealed class Pieces
     public Pieces(WordList words)
     {
         (this.words, reader, reckonings, counted, measures) = (words, new(words), new(words), new(words), new(words));
+        turns = new(words);
         scattered = new(words, reader);
     }
 
@@ -47,6 +49,7 @@ internal sealed class Pieces
         scattered.Add(secret, symbols);
         reckonings.Add(secret, symbols);
         counted.Add(secret, symbols, clue);
+        turns.Add(secret, symbols);
         longest = Math.Max(longest, symbols.Length);
         hasLetters |= symbols.All(char.IsLetter);
         hasFigures |= symbols.All(char.IsAsciiDigit);
@@ -75,7 +78,10 @@ internal sealed class Pieces
         if (hasFigures && counts.Figures > 0)
             reckonings.In(text, source, found);
         if (hasFigures && counts.Figures > 1)
+        {
             counted.In(text, source, found);
+            turns.In(text, source, found);
+        }
     }
 
     private void Chain(WordReader text, string source, PieceKind kind, List<Mention> found)

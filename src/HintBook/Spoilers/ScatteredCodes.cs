@@ -14,6 +14,7 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
 {
     private const int MostBetween = 20;
     private const int Far = 6;
+    private const int Near = 4;
     private const int MostToAgain = 6;
     private const int Around = 14;
     private const int Shortest = 3;
@@ -31,6 +32,9 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         .. words.Language.Pieces.BackPhrases.Split("; ", StringSplitOptions.RemoveEmptyEntries),
         .. words.Language.Pieces.Backwards.Split(' ', StringSplitOptions.RemoveEmptyEntries),
     ];
+
+    private readonly HashSet<string> sides =
+        [.. TurnWords.Of(words.Language.Code).Left.Split(' '), .. TurnWords.Of(words.Language.Code).Right.Split(' ')];
 
     private bool hasFigures;
     private bool hasLetters;
@@ -168,9 +172,17 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private bool IsHowMany(WordReader text, int at, int next) =>
         (at > 0 && next == at + 1 && words.Signs.IsRest(text.Words[at - 1].Id) && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None)
         || IsNumberOfWheels(text, at, next)
+        || IsOfPlace(text, at, next)
         || (at > 0 && next == at + 1 && next < text.Words.Length && (text.Words[at].Gap & ~(Gap.Space | Gap.Line)) == Gap.None
         && ((words.RoleOf(text.Words[at - 1].Id) & (WordRole.Place | WordRole.Sequence | WordRole.Determiner)) != WordRole.None)
         && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None);
+
+    // "The upper three rings", "the lower two": in words, behind an article and where they are.
+    private bool IsOfPlace(WordReader text, int at, int next) =>
+        at > 1 && next == at + 1 && words.FigureOf(text.Words[at].Id) is not null && words.Signs.IsOrder(text.Words[at - 1].Id)
+        && (words.RoleOf(text.Words[at - 2].Id) & WordRole.Determiner) != WordRole.None
+        && text.Words[at].Gap == Gap.Space && text.Words[at - 1].Gap == Gap.Space
+        && next < text.Words.Length && (text.Words[next].Gap & (Gap.Comma | Gap.Stop | Gap.Paragraph)) == Gap.None;
 
     // "It has three wheels", 残りの二桁.
     private bool IsNumberOfWheels(WordReader text, int at, int next) =>
@@ -218,7 +230,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
         // "Zweimal T wie Theodor".
         var next = reader.At(text, source, letter, PieceKind.Letters)?.Next ?? letter + 1;
         var symbol = text.Bare(text.Words[letter])[0];
-        return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, IsOptional: false);
+        // "Es geht P, F, A": no two letters E.
+        return new(AtomKind.Letter, symbol - 'a' + 1, new(symbol, times), at, next, isPlural && times == 1 && IsWordOfGrammar(text, letter));
     }
 
     // The word behind "twice" or "two times", or 0.
@@ -312,7 +325,8 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
     private void Tell(in Search search, string said, int last, int used)
     {
         var (first, end) = (atoms[search.Start].First, atoms[last].Next - 1);
-        var isLong = said.Length > Shortest || PlacesBeside(search.Start, last) > 1;
+        // "In the middle a 1, before it a 6, at the end the 4": each figure has its place.
+        var isLong = said.Length > Shortest || PlacesBeside(search.Start, last) > 1 || OrderWords(search.Text, first, end) >= Math.Max(used, Shortest);
         if (!isLong && !Has(search.Text, first, end, static (signs, word) => signs.IsLock(word)))
             return;
         // "Siebenundzwanzig und neunundfünfzig, ohne Abstand".
@@ -329,6 +343,19 @@ internal sealed class ScatteredCodes(WordList words, PieceReader reader)
             if (code != said)
                 Found(search.Text, codes[code], first, end, search.Found);
         }
+    }
+
+    private int OrderWords(WordReader text, int first, int last)
+    {
+        var count = 0;
+        for (var i = Math.Max(0, first - Near); i < Math.Min(text.Words.Length, last + Near); i++)
+        {
+            // "Left to 2, right to 3": the turns of a lock are told in their order (LockTurns).
+            var isSide = sides.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Bare(text.Words[i]));
+            count += text.Words[i].Id >= 0 && !isSide && words.Signs.IsOrder(text.Words[i].Id) ? 1 : 0;
+        }
+
+        return count;
     }
 
     private int PlacesBeside(int start, int last)

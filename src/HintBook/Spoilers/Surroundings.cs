@@ -11,6 +11,16 @@ internal sealed class Surroundings(WordList words)
     private const int MostToBracket = 24;
     private const Gap Beginning = Gap.Stop | Gap.Paragraph | Gap.Line;
     private const Gap Ending = Beginning | Gap.Comma;
+    private const int MostToEach = 8;
+    private const int MostToApart = 14;
+    private const int MostLettersToApart = 24;
+    private static readonly System.Buffers.SearchValues<char> Money = System.Buffers.SearchValues.Create("£$€¥￥円");
+    private readonly string[] oneOf = SeveralWords.Of(words.Language.Code).OneOf.Split("; ", StringSplitOptions.RemoveEmptyEntries);
+    private readonly string[] apartInRuns = SeveralWords.Of(words.Language.Code).Apart.Split(' ');
+    private readonly string[] apieceInRuns = SeveralWords.Of(words.Language.Code).Apiece.Split(' ');
+    private readonly HashSet<string> apart = BareOf(words, SeveralWords.Of(words.Language.Code).Apart);
+    private readonly HashSet<string> each = BareOf(words, SeveralWords.Of(words.Language.Code).Each);
+    private readonly HashSet<string> apiece = BareOf(words, SeveralWords.Of(words.Language.Code).Apiece);
     private readonly bool hasPronouns = words.Language.Code is "fr" or "es";
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
@@ -178,6 +188,8 @@ internal sealed class Surroundings(WordList words)
     {
         if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None && (IsAnothers(text, last) || GoesOn(text, last)))
             return false;
+        if (IsEach(text, first, last))
+            return true;
         if (words.Language.Prefixes.Length > 0)
         {
             // هذا الحبل and فك الحبل; ذلك stands between.
@@ -213,7 +225,8 @@ internal sealed class Surroundings(WordList words)
         var isPrefixed = words.Language.Prefixes.Length > 0;
         var article = first - 1;
         var isCertain = isPrefixed ? IsCertain(text.Bare(text.Words[last])) : ArticleBefore(text, first) >= 0;
-        if (isCertain && last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Beginning) == Gap.None && IsRecalling(text, last + 1))
+        if (isCertain && last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Beginning) == Gap.None
+            && (IsRecalling(text, last + 1) || (!isPrefixed && IsPointedFrom(text, ArticleBefore(text, first), last + 1))))
             return true;
         if (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None)
             return false;
@@ -309,6 +322,21 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
+
+    // "That drum from the loft", "ce tambour du grenier": pointed at, with the place where it was.
+    private bool IsPointedFrom(WordReader text, int article, int at)
+    {
+        var pointing = text.Bare(text.Words[article]);
+        var from = text.Bare(text.Words[at]);
+        return words.Language.Code switch
+        {
+            "en" => pointing is ("that" or "this") && from is "from",
+            "de" => (pointing.StartsWith("diese") || pointing.StartsWith("jene")) && from is ("vom" or "aus" or "von"),
+            "fr" => pointing is ("ce" or "cet" or "cette") && from is ("du" or "de" or "d"),
+            "es" => pointing is ("ese" or "esa" or "este" or "esta" or "aquel" or "aquella") && from is ("del" or "de"),
+            _ => false,
+        };
+    }
 
     // "You", "que", "den Sie", الذي.
     private bool IsRecalling(WordReader text, int at)
@@ -444,8 +472,17 @@ internal sealed class Surroundings(WordList words)
     }
 
     private bool IsAnothers(WordReader text, int last) =>
-        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1))
+        (words.Signs.IsOf(text.Words[last + 1].Id) && !IsFromPart(text, last + 1) && !IsInstrument(text, last))
         || (words.Language.Prefixes.Length > 0 && text.Bare(text.Words[last + 1]).StartsWith("ال") && !text.Bare(text.Words[last]).StartsWith("ال"));
+
+    // "Avec la coquille du foin, vous avez tout": the clause begins with what one has by now, and "du" says where it was.
+    private bool IsInstrument(WordReader text, int last)
+    {
+        if (!hasPronouns || text.Bare(text.Words[last + 1]) is not ("du" or "del"))
+            return false;
+        var article = ArticleBefore(text, last);
+        return article > 0 && text.Bare(text.Words[article - 1]) is ("avec" or "con") && (article == 1 || (text.Words[article - 1].Gap & Ending) != Gap.None);
+    }
 
     // "Les ciseaux du tiroir gauche", "el tarro del segundo cajón": which part of the box it comes from. "De bois" says what it is made of.
     private bool IsFromPart(WordReader text, int of)
@@ -488,11 +525,17 @@ internal sealed class Surroundings(WordList words)
         // "Button up, it's draughty."
         if (begins && !isArticled && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Bare(text.Words[last + 1]) is var particle
-            && (particle is "up" or "down" or "off" or "out" or "away" or "over" || (particle is "on" && !IsInside(text, last + 2))))
+            && (particle is "up" or "down" or "off" or "out" or "away" or "over" || (particle is "on" && !IsInside(text, last + 2)))
+            && !IsPlaced(text, last + 2))
             return true;
         return begins && last + 1 < text.Words.Length && text.Words[last + 1].Gap == Gap.Space
             && text.Words[last + 1].Id < 0 && text.Words[last].End < text.Words[last + 1].Start && text.Bare(text.Words[last + 1])[^1] == 's';
     }
+
+    // "Lantern out of its bracket", "whistle up by the bell", "button off its thread" say where it is.
+    private bool IsPlaced(WordReader text, int at) =>
+        IsInside(text, at)
+        && (Is(text.Words[at].Id, WordRole.Preposition) || words.Signs.IsPossessive(text.Words[at].Id) || words.Signs.IsOf(text.Words[at].Id));
 
     /// <summary>Whether it is the hand of a clock: <c>petite aiguille</c>, <c>aguja de las horas</c>.</summary>
     public bool IsOfClock(WordReader text, int first, int last)
@@ -522,6 +565,126 @@ internal sealed class Surroundings(WordList words)
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// Whether it is one of several that is set apart: <c>one of the pegs isn't like its brothers</c>. "One of the
+    /// pegs broke" sets none apart.
+    /// </summary>
+    public bool IsOneOfSeveral(WordReader text, string source, int first, int last)
+    {
+        if (words.Language.HasNoSpaces)
+        {
+            var behind = source.AsSpan(text.Words[last].End, Math.Min(MostLettersToApart, source.Length - text.Words[last].End));
+            return StartsWithAny(behind, oneOf) && ContainsAny(behind, apartInRuns);
+        }
+
+        var before = source.AsSpan(0, text.Words[first].Start).TrimEnd();
+        var isOne = false;
+        foreach (var phrase in oneOf)
+        {
+            isOne |= before.EndsWith(phrase, StringComparison.OrdinalIgnoreCase)
+                && (before.Length == phrase.Length || !char.IsLetter(before[before.Length - phrase.Length - 1]));
+        }
+
+        for (var i = last + 1; isOne && i < text.Words.Length && i <= last + MostToApart && (text.Words[i].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None; i++)
+        {
+            if (IsOne(apart, text, i))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether it is an entry of a list of parts with what one costs: <c>insulators, green, £6 each</c>.</summary>
+    public bool IsPriced(WordReader text, string source, int first, int last)
+    {
+        var isCounted = first > 0
+            && (words.FigureOf(text.Words[first - 1].Id) is not null || char.IsAsciiDigit(text.Bare(text.Words[first - 1])[0]));
+        var start = isCounted ? first - 1 : first;
+        var before = source.AsSpan(0, text.Words[start].Start).TrimEnd();
+        if ((start > 0 && (text.Words[start].Gap & Ending) == Gap.None && before is not [.., '،' or '、' or '・' or '：'])
+            || (last + 1 < text.Words.Length && (text.Words[last + 1].Gap & Ending) == Gap.None
+                && source[text.Words[last].End] is not ('،' or '、' or '（') && !IsBracketed(source, text.Words[last].End)))
+            return false;
+        var end = source.IndexOfAny(['\n', ';', '。'], text.Words[last].End);
+        var line = source.AsSpan(text.Words[last].End, (end < 0 ? source.Length : end) - text.Words[last].End);
+        if (words.Language.HasNoSpaces)
+            return line.ContainsAny(Money) && ContainsAny(line, apieceInRuns);
+        var (isApiece, isMoney) = (false, line.ContainsAny(Money));
+        for (var i = last + 1; i < text.Words.Length && text.Words[i].End <= text.Words[last].End + line.Length; i++)
+        {
+            isApiece |= IsOne(apiece, text, i);
+            isMoney |= Is(text.Words[i].Id, WordRole.Unit);
+        }
+
+        return isApiece && isMoney;
+    }
+
+    /// <summary>Whether another stuff than that of its name stands beside it, so that it is another thing: <c>the linen bag</c>, 木綿の袋.</summary>
+    public bool IsOfOtherStuff(WordReader text, string source, int first, int last)
+    {
+        if (words.Language.HasNoSpaces)
+            return Runs.IsOfMaterial(source, text.Words[first].Start);
+        if (!words.Language.HeadFirst)
+            return first > 0 && text.Words[first].Gap == Gap.Space && Materials.Has(words.Language.Code, text.Bare(text.Words[first - 1]));
+        var next = last + 1;
+        if (hasPronouns && next < text.Words.Length && text.Bare(text.Words[next]) is "de" or "d" or "en")
+            next++;
+        return (next > last + 1 || !hasPronouns) && IsInside(text, next) && Materials.Has(words.Language.Code, text.Bare(text.Words[next]));
+    }
+
+    // "Put the rod and the mould each in its slot": two that are certain things share out something.
+    private bool IsEach(WordReader text, int first, int last)
+    {
+        var article = ArticleBefore(text, first);
+        var isCertain = words.Language.Prefixes.Length > 0 ? IsCertain(text.Bare(text.Words[last])) : article >= 0;
+        var hasAnd = article > 0 && Is(text.Words[article - 1].Id, WordRole.And);
+        for (var i = last + 1; isCertain && i < text.Words.Length && i <= last + MostToEach && (text.Words[i].Gap & Ending) == Gap.None; i++)
+        {
+            if (hasAnd && IsOne(each, text, i))
+                return true;
+            hasAnd |= Is(text.Words[i].Id, WordRole.And) || words.IsBehindAnd(text.Bare(text.Words[i]));
+        }
+
+        return false;
+    }
+
+    private static bool StartsWithAny(ReadOnlySpan<char> text, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (text.StartsWith(one, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool ContainsAny(ReadOnlySpan<char> text, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (text.Contains(one, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsOne(HashSet<string> all, WordReader text, int at) => all.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Bare(text.Words[at]));
+
+    private static HashSet<string> BareOf(WordList words, string list)
+    {
+        var reader = new WordReader(words);
+        var all = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var word in words.Language.HasNoSpaces ? [] : list.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            reader.Read(word);
+            all.Add(reader.Bare(reader.Words[^1]).ToString());
+        }
+
+        return all;
     }
 
     /// <summary>Whether a step stands in brackets behind it, as in a list of parts: <c>sponge (stage 2)</c>, <c>canard en buis (étape 4)</c>.</summary>

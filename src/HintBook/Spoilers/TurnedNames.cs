@@ -80,8 +80,11 @@ internal sealed class TurnedNames(WordList words)
         var isAsked = noun > 0 && words.Signs.IsQuestion(all[noun - 1].Id);
         // "Two buckles. Only the silver one opens."
         var isOfSeveral = noun > 0 && words.FigureOf(all[noun - 1].Id) is { Value: > 1 and < 10 };
+        // "One flute. Glass."
+        var mayHaveFragment = hasPrefixes || (noun > 0 && (IsOne(text, noun - 1) || Has(all[noun - 1], WordRole.Not | WordRole.Determiner)
+            || (noun > 1 && all[noun].Gap == Gap.Space && Has(all[noun - 2], WordRole.Not | WordRole.Determiner))));
         var isNamed = hasPrefixes || isAsked || isOfSeveral || (noun > 0 && Has(all[noun - 1], WordRole.Determiner | WordRole.Preposition));
-        if (!isNamed)
+        if (!isNamed && !mayHaveFragment)
             return;
         bool? handled = null;
         for (var i = noun - 1; i >= 0 && i >= noun - MostNear && (all[i + 1].Gap & Gap.Paragraph) == Gap.None; i--)
@@ -96,8 +99,10 @@ internal sealed class TurnedNames(WordList words)
                 return;
             foreach (var tie in ties)
             {
+                if (!isNamed && !IsFragment(i))
+                    continue;
                 var isSaid = IsOf(i) || tie.IsWithout || ((tie.IsForm || isHeadFirst) && IsDone(i)) || IsItsOwn(i) || IsInOne(i)
-                    || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i));
+                    || (IsOfIt(i) && IsOfIt(noun)) || (tie.IsTied && IsHad(i)) || (mayHaveFragment && IsFragment(i));
                 if (isSaid || (isOfSeveral && (isHeadFirst || !tie.IsTied) && IsTheOne(i))
                     || (IsApart(i) && (isAsked || IsSaidOfIt(i) || (handled ??= around.IsHandled(text, noun, noun)) == true)))
                     found.Add(new(tie.Secret, Math.Min(read[noun].Start, read[i].Start), Math.Max(read[noun].End, read[i].End), Sureness.Likely));
@@ -132,6 +137,24 @@ internal sealed class TurnedNames(WordList words)
             var before = Has(read[i - 1], WordRole.Preposition) ? i - 2 : i - 1;
             return before > noun && (Has(read[before], WordRole.Determiner) || words.Signs.IsPronoun(read[before].Id))
                 && (!IsOfAnother(text, i) || before == i - 2);
+        }
+
+        // "One flute. Glass.", "Not an iron hook this time. Brass.": all that the next sentence says.
+        bool IsFragment(int i)
+        {
+            var read = text.Words;
+            var begin = i;
+            while (begin > noun + 1 && begin > i - AndBefore && (read[begin].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None && Has(read[begin - 1], Small))
+                begin--;
+            if (i <= noun || (read[begin].Gap & Gap.Stop) == Gap.None || (i + 1 < read.Length && (read[i + 1].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None))
+                return false;
+            for (var at = noun + 1; at < begin; at++)
+            {
+                if ((read[at].Gap & Gap.Stop) != Gap.None)
+                    return false;
+            }
+
+            return true;
         }
 
         // "Le violon n'a plus d'âme" for "âme du violon".
@@ -248,9 +271,13 @@ internal sealed class TurnedNames(WordList words)
     // "Flag, signal, red and white": as lists of parts turn names about.
     private static bool IsEntry(WordReader text, int noun, int at) =>
         at == noun + 1
-        && at + 1 < text.Words.Length
-        && (text.Words[at + 1].Gap & Gap.Comma) != Gap.None
+        && (at + 1 < text.Words.Length ? (text.Words[at + 1].Gap & Gap.Comma) != Gap.None || IsCounted(text, noun, at) : IsCounted(text, noun, at))
         && (noun == 0 || (text.Words[noun].Gap & (Gap.Line | Gap.Stop | Gap.Paragraph)) != Gap.None || char.IsAsciiDigit(text.Bare(text.Words[noun - 1])[0]));
+
+    // "1 tongs, ebony", and the end of the line: the figure before it says that it is one entry and not two.
+    private static bool IsCounted(WordReader text, int noun, int at) =>
+        noun > 0 && char.IsAsciiDigit(text.Bare(text.Words[noun - 1])[0])
+        && (at + 1 >= text.Words.Length || (text.Words[at + 1].Gap & (Gap.Line | Gap.Stop | Gap.Paragraph)) != Gap.None);
 
     // "The paper ones".
     private bool IsOne(WordReader text, int at) => at < text.Words.Length && words.FigureOf(text.Words[at].Id) is { Value: 1 };

@@ -56,12 +56,12 @@ internal static class OrdinaryNouns
     /// </summary>
     public static string Holdable(string language) => language switch
     {
-        "en" => "hook nail coin chain string cord thread wire magnet mirror candle lamp ball needle bead cork",
-        "de" => "haken münze kugel kette schnur draht magnet spiegel kerze nagel lampe",
-        "fr" => "crochet ficelle fil aimant miroir bille chaîne clou bougie bouchon",
-        "es" => "gancho moneda bola cadena cuerda hilo imán espejo vela clavo tapón",
-        "ar" => "خطاف عملة كرة سلسلة خيط سلك مغناطيس مرآة شمعة مسمار مصباح",
-        "ja" => "糸 玉 鎖 紐 鏡 磁石 針金 コイン",
+        "en" => "hook nail coin chain string cord thread wire magnet mirror candle lamp ball needle bead cork rod",
+        "de" => "haken münze kugel kette schnur draht magnet spiegel kerze nagel lampe stab",
+        "fr" => "crochet ficelle fil aimant miroir bille chaîne clou bougie bouchon tige",
+        "es" => "gancho moneda bola cadena cuerda hilo imán espejo vela clavo tapón varilla",
+        "ar" => "خطاف عملة كرة سلسلة خيط سلك مغناطيس مرآة شمعة مسمار مصباح قضيب",
+        "ja" => "糸 玉 鎖 紐 鏡 磁石 針金 コイン 棒",
         _ => "",
     };
 

@@ -58,7 +58,8 @@ internal sealed record PieceWords
         Initials = "initial acrostic",
         Letters = "letter",
         Order =
-            "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail rear "
+            "order ahead front behind back between middle center centre either end row flank flanked left right side sides preceded precedes tail "
+            + "rear outer inner "
             + "head lead leads close closes closed closing last shuffle shuffled rearrange rearranged anagram jumble jumbled scramble scrambled "
             + "reverse opposite before swap swapped around sandwiched bookends top bottom upper lower",
         Locks =
@@ -123,7 +124,8 @@ internal sealed record PieceWords
             + "ökonom paula quelle richard samuel siegfried theodor ulrich viktor wilhelm xanthippe ypsilon zacharias zeppelin aachen berlin "
             + "chemnitz düsseldorf essen frankfurt goslar hamburg ingelheim jena köln leipzig münchen nürnberg offenbach potsdam quickborn "
             + "rostock salzwedel tübingen unna völklingen wuppertal xanten zwickau",
-        Names = "be:b ce:c eff:f ef:f ge:g jot:j ka:k ell:l el:l emm:m em:m enn:n en:n pe:p ku:q kuh:q ess:s te:t vau:v we:w ix:x ypsilon:y zett:z zet:z",
+        Names = "be:b ce:c de:d ha:h eff:f ef:f ge:g jot:j ka:k ell:l el:l emm:m em:m enn:n en:n pe:p ku:q kuh:q ess:s te:t vau:v we:w ix:x ypsilon:y "
+            + "zett:z zet:z",
         Spelling =
             "wort lösungswort buchstabe buchstaben buchstabiere buchstabiert buchstabieren schreib schreibe schreiben stell stelle stellt "
             + "stellen gib gebt geben tippe tippen lautet code schloss ringe ringen walzen stehen eintippen "
@@ -146,7 +148,7 @@ internal sealed record PieceWords
         Order =
             "reihenfolge vorn vorne hinten davor dahinter dazwischen zwischen mitte rand ende schluss anfang umgekehrt rückwärts vor hinter "
             + "vertauscht geschüttelt durcheinander hintendran voran vorweg daneben links rechts außen innen beiderseits hintereinander nebeneinander "
-            + "aneinander abstand zwischenraum oben unten obere oberen untere unteren",
+            + "aneinander abstand zwischenraum oben unten obere oberen untere unteren äußeren inneren",
         Locks =
             "schloss kassette rad rädchen walze ring scheibe ziffer stelle code kombination zahl zahlen stell stelle stellen dreh drehe drehen "
             + "öffnet tippe schieber zahlenschloss etwas",
@@ -192,7 +194,7 @@ internal sealed record PieceWords
             Icao
             + " anatole berthe célestin désiré eugène françois gaston henri irma joseph kléber louis marcel nicolas oscar pierre quintal raoul "
             + "suzanne thérèse ursule victor william xavier yvonne zoé",
-        Names = "effe:f hache:h emme:m enne:n cu:q erre:r esse:s vé:v ixe:x zède:z",
+        Names = "bé:b gé:g ji:j gi:g ka:k pé:p effe:f hache:h emme:m enne:n cu:q erre:r esse:s vé:v ixe:x zède:z",
         Spelling = "mot lettre lettres épelez épeler écrivez écrire composez formez former formé code cadenas tambour bagues anneaux tapez "
             + "anneau bague disques tambours majuscules minuscules serrure lit lisez lire donne donnent réponse tournez plutôt préfère donnez",
         Stands = "comme de",
@@ -317,7 +319,8 @@ internal sealed record PieceWords
         Right = "يمين",
         Wheel = "عجلة عجلات حلقة قرص رقم حرف خانة موضع نافذة مؤشر",
         Setting = "اضبط ضع أدر اكتب أدخل ترتيب يمين يسار وسط أعلى أسفل تالي تالية مجاور رمز كلمة قفل قبلها بعدها",
-        Sequence = "بعدها بعده يليه يليها يليهما تليه تليها ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم نهاية بداية فبعده",
+        Sequence = "بعدها بعده يتبعها يتبعه تتبعها تتبعه يليه يليها يليهما تليه تليها ثم بعد قبل يليه يليها تليها ابدأ يبدأ تبدأ ينتهي تنتهي اختم "
+            + "نهاية بداية فبعده",
         Alphabet = "",
         Names =
             "ألف:ا باء:ب تاء:ت ثاء:ث جيم:ج حاء:ح خاء:خ دال:د ذال:ذ راء:ر زاي:ز زاء:ز سين:س شين:ش صاد:ص ضاد:ض طاء:ط ظاء:ظ عين:ع غين:غ فاء:ف قاف:ق كاف:ك "

@@ -17,6 +17,17 @@ internal enum Standing
 internal static class Runs
 {
     private const int ShortestBorrowed = 4;
+    private const string Containers = "袋箱缶瓶筒籠壺皿包入";
+    private static readonly string[] MadeOf = Materials.Of("ja").Split(' ');
+
+    /// <summary>Whether a name says what the thing is made of, or calls a container.</summary>
+    public static bool IsMadeOf(string name) =>
+        Containers.Contains(name[^1], StringComparison.Ordinal) || Array.Exists(MadeOf, material => name.StartsWith(material, StringComparison.Ordinal));
+
+    /// <summary>Whether の and what a thing is made of stand before it: 木綿の袋.</summary>
+    public static bool IsOfMaterial(string text, int start) =>
+        start > 1 && text[start - 1] == 'の'
+        && Array.Exists(MadeOf, material => text.AsSpan(0, start - 1).EndsWith(material, StringComparison.Ordinal));
 
     /// <summary>How a stretch of a text stands there.</summary>
     public static Standing StandingOf(string text, int start, int end)

@@ -188,7 +188,7 @@ internal static class WordForms
             yield return plural;
     }
 
-    // درج and أدراج, خنجر and خناجر, مصباح and مصابيح, قنينة and قناني, خاتم and خواتم, كتاب and كتب.
+    // درج and أدراج, خنجر and خناجر, مصباح and مصابيح, قنينة and قناني, خاتم and خواتم, ملوى and ملاوي, كتاب and كتب.
     private static IEnumerable<string> Broken(string stem)
     {
         const string Long = "اوي";
@@ -201,6 +201,9 @@ internal static class WordForms
                 break;
             case [var first, 'ا', var third, var fourth]:
                 yield return $"{first}وا{third}{fourth}";
+                break;
+            case [var first, var second, var third, 'ى' or 'ي']:
+                yield return $"{first}{second}ا{third}ي";
                 break;
             case [var first, var second, var third, var fourth] when Long.Contains(third, StringComparison.Ordinal):
                 yield return $"{first}{second}{fourth}";

@@ -18,9 +18,9 @@ public class ElsewhereTests(ITestOutputHelper output)
     {
         // With the nine books whose authors were asked for innocent lines that use the words of the box in another sense, and the nine after them: without
         // both, everyday words were .979.
-        ["tuning"] = ([0.947, 0.974, 0.973, 0.995, 0.92], 0.96, 0.983, 0),
+        ["tuning"] = ([0.948, 0.976, 0.975, 0.995, 0.92], 0.961, 0.984, 0),
         // Written by us before the classes were mended that they stand for. Half of the books of the last three rounds were never tuned on.
-        ["ours"] = ([0.902, 0.925, 0.946, 0.97, 0.931], 0.932, 0.963, 0),
+        ["ours"] = ([0.921, 0.929, 0.966, 0.971, 0.947], 0.945, 0.963, 0),
         // What the last twelve gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
         ["held-out"] = ([0.965, 0.97, 0.965, 0.995, 0.995], 0.91, 0.985, 0),
     };
