@@ -116,7 +116,7 @@ internal sealed class MisspeltNames(WordList words)
     // One letter more, less or other, or two that changed places.
     private static bool IsNearly(ReadOnlySpan<char> word, ReadOnlySpan<char> name)
     {
-        if (Math.Abs(word.Length - name.Length) > 1)
+        if (Math.Abs(word.Length - name.Length) > 1 || MustDiffer(word, name))
             return false;
         var same = word.CommonPrefixLength(name);
         var left = word[same..];
@@ -130,6 +130,10 @@ internal sealed class MisspeltNames(WordList words)
         return left[1..].SequenceEqual(right[1..]) ? word.Length > Shortest && same > 0
             : left.Length > 1 && left[0] == right[1] && left[1] == right[0] && left[2..].SequenceEqual(right[2..]);
     }
+
+    // Two letters tell most words apart.
+    private static bool MustDiffer(ReadOnlySpan<char> word, ReadOnlySpan<char> name) =>
+        word[0] != name[0] && word[1] != name[0] && word[0] != name[1];
 
     private bool Is(int word, WordRole role) => (words.RoleOf(word) & role) != WordRole.None;
 }

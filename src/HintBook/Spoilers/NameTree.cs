@@ -5,7 +5,7 @@ internal sealed class NameTree
 {
     // The first words of names stand in a list of their own, for every word of a text is looked up there.
     private readonly List<int> first = [];
-    private readonly Dictionary<(int Node, int Word), int> children = [];
+    private readonly Dictionary<long, int> children = [];
     private readonly List<List<Ending>?> endings = [null];
     private readonly List<bool> hasChildren = [false];
     private static readonly List<Ending> None = [];
@@ -17,7 +17,10 @@ internal sealed class NameTree
     public bool GoesOn(int node) => hasChildren[node];
 
     /// <summary>The node behind another one for a word, or 0.</summary>
-    public int Next(int node, int word) => node == 0 ? (word < first.Count ? first[word] : 0) : children.GetValueOrDefault((node, word));
+    public int Next(int node, int word) => node == 0 ? (word < first.Count ? first[word] : 0) : children.GetValueOrDefault(KeyOf(node, word));
+
+    // Both in one number, which is looked up faster than a pair.
+    private static long KeyOf(int node, int word) => ((long)node << 32) | (uint)word;
 
     /// <summary>Adds the words of a name, and what a text has told that has them.</summary>
     public void Insert(ReadOnlySpan<int> written, Ending ending)
@@ -39,7 +42,7 @@ internal sealed class NameTree
                 }
                 else
                 {
-                    children[(node, word)] = next;
+                    children[KeyOf(node, word)] = next;
                 }
             }
 

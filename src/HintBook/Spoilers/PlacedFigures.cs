@@ -28,8 +28,8 @@ internal sealed partial class PlacedFigures(WordList words)
     private readonly SearchValues<string> beginnings = words.Language.HasNoSpaces || words.Language.Prefixes.Length > 0 ? Others : Latin;
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Token> tokens = [];
-    // For each set of figures, a bit for each, whether a code is made of no others.
-    private readonly bool[] made = new bool[1 << 10];
+    // For each set of figures, a bit for each, how long the shortest code is that is made of no others.
+    private readonly int[] shortest = [.. Enumerable.Repeat(Most + 1, 1 << 10)];
 
     /// <summary>Adds a code of figures.</summary>
     public void Add(int secret, string symbols)
@@ -40,8 +40,11 @@ internal sealed partial class PlacedFigures(WordList words)
             codes[symbols] = here = [];
         here.Add(secret);
         var figures = symbols.Aggregate(0, (set, figure) => set | (1 << (figure - '0')));
-        for (var set = 0; set < made.Length; set++)
-            made[set] |= (set & figures) == figures;
+        for (var set = 0; set < shortest.Length; set++)
+        {
+            if ((set & figures) == figures)
+                shortest[set] = Math.Min(shortest[set], symbols.Length);
+        }
     }
 
     /// <summary>Adds every mention to a list.</summary>
@@ -66,7 +69,7 @@ internal sealed partial class PlacedFigures(WordList words)
                 (figures, set) = (figures + 1, set | (1 << figure));
         }
 
-        return figures >= Fewest && made[set] && (places >= Fewest - 1 || HasPlace(source));
+        return figures >= shortest[set] && (places >= Fewest - 1 || HasPlace(source));
     }
 
     // "Top" in "stop" is no place. Japanese has no spaces, and in Arabic short words stand before others as one word with them.

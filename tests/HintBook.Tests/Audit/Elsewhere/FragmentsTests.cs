@@ -25,10 +25,10 @@ public class FragmentsTests(ITestOutputHelper output)
         foreach (var file in files)
             Count(file, tally);
         tally.Print(half);
-        // Held out: what the last two files gave when they were first run; the aims are .93 and .97.
+        // Held out: what the last three files gave when they were first run; the aims are .93 and .97.
         // The two files of “fragments-11” have such lines as well: without them the precision of “tuning” is .99.
-        var (recall, precision, stopped) = half switch { "tuning" => (0.96, 0.981, 0), "ours" => (0.99, 0.98, 0), _ => (0.79, 0.99, 0) };
-        Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
+        var (recall, precision, stopped) = half switch { "tuning" => (0.96, 0.981, 0), "ours" => (0.99, 0.98, 0), _ => (0.995, 0.975, 0) };
+        Assert.True(tally.RecallOfSaid >= recall, $"recall {tally.RecallOfSaid:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
     }

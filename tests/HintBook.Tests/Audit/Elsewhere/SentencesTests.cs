@@ -24,14 +24,11 @@ public class SentencesTests(ITestOutputHelper output)
         foreach (var book in books)
             Count(book, tally);
         tally.Print(half);
-        // Held out: what the last twelve gave when they were first run, riddles among it; the aims are .93 and .97.
-        // The nine books before them moved to “tuning” with what stays missed in them: without them its recall is .960.
+        // Recall of all but what its author calls a riddle. Held out: what the last eight gave when they were first run; the aims are .93 and .97.
         // Of ours, the last books were written for the check of the source and not read here.
         // Nine books of “tuning” have innocent lines that were written to be taken for something else: without them its precision is .994.
-        var (recall, precision, stopped) = half switch { "tuning" => (0.957, 0.987, 0), "ours" => (0.923, 0.977, 0), _ => (0.905, 0.995, 0) };
-        Assert.True(tally.Recall >= recall, $"recall {tally.Recall:0.000}");
-        if (half == "held-out")
-            Assert.True(tally.RecallOfSaid >= 0.97, $"recall of what is said {tally.RecallOfSaid:0.000}");
+        var (recall, precision, stopped) = half switch { "tuning" => (0.96, 0.988, 0), "ours" => (0.925, 0.977, 0), _ => (0.985, 0.99, 0) };
+        Assert.True(tally.RecallOfSaid >= recall, $"recall {tally.RecallOfSaid:0.000}");
         Assert.True(tally.Precision >= precision, $"precision {tally.Precision:0.000}");
         Assert.InRange(tally.Stopped, 0, stopped);
     }

@@ -17,10 +17,7 @@ internal sealed class Tally(Action<string> say)
     /// <summary>Texts that tell nothing.</summary>
     public int Innocent { get; private set; }
 
-    /// <summary>The share of what is told that was found.</summary>
-    public double Recall => classes.Values.Sum(one => one.Right) / (double)classes.Values.Sum(one => one.Right + one.Missed);
-
-    /// <summary>The same without what is told as a riddle.</summary>
+    /// <summary>The share of what is told that was found, riddles left out.</summary>
     public double RecallOfSaid => Said.Sum(one => one.Right) / (double)Said.Sum(one => one.Right + one.Missed);
 
     /// <summary>The share of what was found that is told.</summary>

@@ -13,16 +13,16 @@ public class ElsewhereTests(ITestOutputHelper output)
     private const string Riddle = "riddle";
     private static readonly string[] Classes = ["name", "everyday", "figures", "time", "letters"];
 
-    // The least that each half must reach: recall by class in the order above, recall of all with riddles, precision of all, errors on innocent lines at most.
+    // The least that each half must reach: recall by class in the order above, recall of all but riddles, precision of all, errors on innocent lines at most.
     private static readonly Dictionary<string, (double[] Recall, double All, double Precision, int Errors)> Floors = new()
     {
         // With the nine books whose authors were asked for innocent lines that use the words of the box in another sense, and the nine after them: without
         // both, everyday words were .979.
-        ["tuning"] = ([0.948, 0.976, 0.975, 0.995, 0.92], 0.961, 0.984, 0),
+        ["tuning"] = ([0.948, 0.976, 0.975, 0.995, 0.92], 0.964, 0.984, 0),
         // Written by us before the classes were mended that they stand for. Half of the books of the last three rounds were never tuned on.
         ["ours"] = ([0.921, 0.929, 0.966, 0.971, 0.947], 0.945, 0.963, 0),
-        // What the last twelve gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
-        ["held-out"] = ([0.965, 0.97, 0.965, 0.995, 0.995], 0.91, 0.985, 0),
+        // What the last eight gave when they were first run; the aims are .97, .95, .97, .95, .92, .95 and .97, and no error.
+        ["held-out"] = ([0.975, 0.945, 0.97, 0.995, 0.955], 0.97, 0.99, 0),
     };
 
     [Theory]
@@ -49,10 +49,10 @@ public class ElsewhereTests(ITestOutputHelper output)
 
         output.WriteLine($"{half}: {books.Sum(book => book.Sentences.Length)} sentences of {books.Length} books; errors on innocent lines: {errors}");
         var floor = Floors[half];
-        var all = Sum(tallies, "all", "all");
+        var said = Sum(tallies, "all", "said");
         foreach (var (i, kind) in Classes.Index())
             Assert.True(Sum(tallies, "all", kind).Recall >= floor.Recall[i], $"{kind}: {Sum(tallies, "all", kind)}");
-        Assert.True(all.Recall >= floor.All && all.Precision >= floor.Precision, $"{all}");
+        Assert.True(said.Recall >= floor.All && said.Precision >= floor.Precision, $"{said}");
         Assert.True(errors <= floor.Errors, $"{errors} errors on innocent lines");
     }
 
