@@ -1,4 +1,3 @@
-using HintBook.Audit;
 
 namespace HintBook.Tests.Audit;
 

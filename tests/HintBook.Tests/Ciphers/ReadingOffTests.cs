@@ -109,6 +109,7 @@ public class ReadingOffTests
     [InlineData("dates", "30 February 1923", "30 February 1923", "ddmm")]
     [InlineData("dates", "4 March", "no year", "yyyy")]
     [InlineData("polybius", "16", "16", "I/J")]
+    [InlineData("resistor-colours", "red, blue", "three to six rings", "ohms")]
     [InlineData("arrange", "ABCD", "4 pieces", "312")]
     [InlineData("turning-grille", "AB\nCDE", "square", "clockwise", "1-1")]
     public void A_way_that_does_not_apply_says_what_it_met(string way, string text, string says, params string[] told) =>

@@ -43,8 +43,10 @@ internal static class Colours
         Read = (text, told) => (told, Resistor.Read(text, $"no colour of a resistor stands in {TextPieces.Quoted(text)}")) switch
         {
             ([], var read) => read,
+            ([Ohms], ReadingResult.Gave { Rows.Length: < 3 or > 6 } gave) =>
+                new ReadingResult.Stuck($"a resistor has three to six rings, and {gave.Rows.Length} stand there"),
             ([Ohms], ReadingResult.Gave gave) => Worth(gave),
-            ([Ohms], ReadingResult.Unread unread) => Worth(unread.Rest) is ReadingResult.Gave worth ? unread with { Rest = worth } : Worth(unread.Rest),
+            ([Ohms], ReadingResult.Unread { Rest.Rows.Length: >= 3 and <= 6 } unread) => unread with { Rest = Worth(unread.Rest) },
             ([Ohms], var read) => read,
             _ => new ReadingResult.BadArgument($"{TextPieces.Quoted(string.Join(", ", told))} isn't “{Ohms}”"),
         },
@@ -68,10 +70,8 @@ internal static class Colours
         },
     };
 
-    private static ReadingResult Worth(ReadingResult.Gave bands)
+    private static ReadingResult.Gave Worth(ReadingResult.Gave bands)
     {
-        if (bands.Rows.Length is < 3 or > 6)
-            return new ReadingResult.Stuck($"a resistor has three to six rings, and {bands.Rows.Length} stand there");
         var figures = bands.Rows.Length < 5 ? 2 : 3;
         var noughts = bands.Rows[figures].Gives[0] - '0';
         return bands with { Text = bands.Text[..figures] + new string('0', noughts), ForNext = bands.Text[..figures] + new string('0', noughts) };
