@@ -1,4 +1,3 @@
-
 namespace HintBook.Tests.Audit;
 
 /// <summary>Codes that a drawing shows by what it refers to, symbol by symbol. More of them stand in <c>Elsewhere/ours/fragments-3</c>.</summary>
