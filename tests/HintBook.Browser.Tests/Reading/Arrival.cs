@@ -8,6 +8,8 @@ internal static class Arrival
     /// <summary>How long a test waits for what must happen, in milliseconds. Only a test that fails waits so long; a busy machine takes some of it.</summary>
     public const int Patience = 60_000;
 
+    private const int Glance = 5_000;
+
     /// <summary>Waits until a page is there as a whole.</summary>
     /// <remarks>
     /// Not by <c>WaitForURLAsync</c>: it looks at the address first and listens for the arrival only then, while another thread
@@ -24,6 +26,19 @@ internal static class Arrival
     private static async Task ArriveAt(this IPage page, Regex address)
     {
         await Assertions.Expect(page).ToHaveURLAsync(address, new() { Timeout = Patience });
-        await page.WaitForLoadStateAsync();
+        // On a busy machine the event was missed all the same in one run (2026-11-29), so the page itself is asked from time to time.
+        for (var glances = Patience / Glance; ; glances--)
+        {
+            try
+            {
+                await page.WaitForLoadStateAsync(LoadState.Load, new() { Timeout = Glance });
+                return;
+            }
+            catch (TimeoutException) when (glances > 1)
+            {
+                if (await page.EvaluateAsync<string>("document.readyState") is "complete")
+                    return;
+            }
+        }
     }
 }
