@@ -62,8 +62,8 @@ internal static class DrawingReader
             if (items.Count > 1 && items.Sum(item => item.Length) <= LongestItems)
                 Hear(string.Join(FoldedText.BetweenItems, items), "in a drawing", Manner.Items);
 
-            foreach (var row in rows.Rows)
-                Hear(row, "in what a drawing refers to", row.Contains(FoldedText.BetweenItems, StringComparison.Ordinal) ? Manner.Items : Manner.Remark);
+            foreach (var (said, manner) in rows.Rows)
+                Hear(said, "in what a drawing refers to", manner);
 
             foreach (var time in DrawnHands.In(text))
                 Hear(time, "in the hands of a drawn clock", Manner.Remark);
@@ -73,7 +73,7 @@ internal static class DrawingReader
                 if (name.Contains('-', StringComparison.Ordinal) && !PageWords.Keywords.Contains(name))
                     Hear(name, "in the name of an attribute", Manner.Trade);
                 if (name is "href" or "xlink:href")
-                    Hear(Uri.UnescapeDataString(value), "in an address", MannerOfAddress(element, value));
+                    Hear(Uri.UnescapeDataString(value), "in an address", PictureAddresses.MannerOf(element, value));
                 else if (!PageWords.Keywords.Contains(name) && !name.StartsWith("xmlns", StringComparison.Ordinal))
                     Hear(value, $"in the attribute “{name}”", PictureAddresses.IsNamed(element, name, value) ? Manner.Picture : MannerOf(name));
             }
@@ -101,11 +101,6 @@ internal static class DrawingReader
 
         return new(path) { Faults = [.. faults], References = [.. references], Ids = ids };
     }
-
-    private static Manner MannerOfAddress(string element, string address) =>
-        (element is "use" or "image" && !address.StartsWith("data:", StringComparison.OrdinalIgnoreCase)) || PictureAddresses.AreIn(address)
-            ? Manner.Picture
-            : Manner.Address;
 
     private static Manner MannerOf(string attribute) =>
         PageWords.Spoken.Contains(attribute) ? Manner.Prose

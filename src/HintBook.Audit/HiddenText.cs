@@ -10,6 +10,7 @@ namespace HintBook.Audit;
 internal static partial class HiddenText
 {
     private const int Fewest = SymbolRows.Fewest, Most = SymbolRows.Most;
+    private const string HourName = "h|hrs?|hours?|stunden?|std|heures?|horas?", MinuteName = "m|mins?|minutes?|minuten?|minutos?";
 
     /// <summary>Strings that a script makes, with their places.</summary>
     public static IEnumerable<(string Text, int At)> Strings(string script)
@@ -101,8 +102,8 @@ internal static partial class HiddenText
 
     // h: 1, m: 20; hand.hour === 1 && hand.minute === 20
     [GeneratedRegex(
-        """(\b|get|set)(h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,30}"""
-        + """(\b|get|set)(m|mins?|minutes?|minuten?|minutos?)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<minute>[0-9]{1,2})\b""",
+        """(\b|get|set)(""" + HourName + """)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,30}"""
+        + """(\b|get|set)(""" + MinuteName + """)["'`]?(\(\))?\s*(:|={1,3})\s*["'`]?(?<minute>[0-9]{1,2})\b""",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex TwoNumbers();
@@ -117,8 +118,8 @@ internal static partial class HiddenText
 
     // turn("hour", 1); turn("minute", 20)
     [GeneratedRegex(
-        """["'`](h|hrs?|hours?|stunden?|std|heures?|horas?)["'`]\s*,\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,40}"""
-        + """["'`](m|mins?|minutes?|minuten?|minutos?)["'`]\s*,\s*["'`]?(?<minute>[0-9]{1,2})\b""",
+        """["'`](""" + HourName + """)["'`]\s*,\s*["'`]?(?<hour>[0-9]{1,2})\b[^\n0-9]{1,40}"""
+        + """["'`](""" + MinuteName + """)["'`]\s*,\s*["'`]?(?<minute>[0-9]{1,2})\b""",
         RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
         10_000)]
     private static partial Regex Told();

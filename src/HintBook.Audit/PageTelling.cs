@@ -56,12 +56,8 @@ internal sealed class PageTelling
 
         foreach (var row in telling.rows.Rows)
             telling.Hear(row.First, row.Said, $"in attributes “{row.Name}”", Manner.Items, row.Scope);
-        foreach (var row in telling.references.Rows)
-        {
-            var manner = row.Contains(FoldedText.BetweenItems, StringComparison.Ordinal) ? Manner.Items : Manner.Remark;
-            telling.Hear(document.DocumentElement, row, "in pictures that the page refers to", manner, secrets.Outside);
-        }
-
+        foreach (var (said, manner) in telling.references.Rows)
+            telling.Hear(document.DocumentElement, said, "in pictures that the page refers to", manner, secrets.Outside);
         return telling.faults;
     }
 
@@ -209,12 +205,12 @@ internal sealed class PageTelling
 
     private void Attributes(IElement element, Scope scope)
     {
-        Symbol(element);
-        foreach (var (_, address) in PageReferences.Find(element))
+        var addresses = PageReferences.Find(element);
+        Symbol(element, addresses);
+        foreach (var (_, address) in addresses)
         {
             var clean = Uri.UnescapeDataString(Reference.Cleaned(address));
-            var kind = PictureAddresses.Is(element, clean) ? Manner.Picture : Manner.Address;
-            Hear(element, clean, Forms.OfAddress, "in an address", kind, secrets.Outside);
+            Hear(element, clean, Forms.OfAddress, "in an address", PictureAddresses.MannerOf(element.LocalName, clean), secrets.Outside);
             See(element, clean, scope);
         }
 
@@ -262,9 +258,9 @@ internal sealed class PageTelling
     }
 
     // The first address of a picture is enough: others lead to the same in another size.
-    private void Symbol(IElement element)
+    private void Symbol(IElement element, (ReferenceKind Kind, string Address)[] addresses)
     {
-        if (element.LocalName is "img" or "use" or "image" && PageReferences.Find(element) is [var (_, address), ..])
+        if (element.LocalName is "img" or "use" or "image" && addresses is [var (_, address), ..])
             references.Add(Uri.UnescapeDataString(Reference.Cleaned(address)), element.GetAttribute("x"), element.GetAttribute("y"));
         else if (element.LocalName == "text")
             references.AddText(element.TextContent, element.GetAttribute("x"), element.GetAttribute("y"));

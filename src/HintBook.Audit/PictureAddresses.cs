@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using AngleSharp.Dom;
+using HintBook.Audit.Mentions;
 
 namespace HintBook.Audit;
 
@@ -22,10 +22,16 @@ internal static partial class PictureAddresses
     public static IEnumerable<string> In(string text) =>
         AreIn(text) ? text.Split(Apart, StringSplitOptions.RemoveEmptyEntries).Where(AreIn) : [];
 
-    /// <summary>Whether an address that an element loads or leads to is one.</summary>
-    public static bool Is(IElement element, string address) =>
-        (element.LocalName is "img" or "image" or "use" or "video" or "source" && !address.StartsWith("data:", StringComparison.OrdinalIgnoreCase))
-        || AreIn(address);
+    /// <summary>How the words of an address are to be taken.</summary>
+    public static Manner MannerOf(string address) => AreIn(address) ? Manner.Picture : Manner.Address;
+
+    /// <summary>The same of an address that an element of a page or a drawing loads or leads to.</summary>
+    /// <param name="element">The element's name.</param>
+    /// <param name="address">The address.</param>
+    public static Manner MannerOf(string element, string address) =>
+        element is "img" or "image" or "use" or "video" or "source" && !address.StartsWith("data:", StringComparison.OrdinalIgnoreCase)
+            ? Manner.Picture
+            : MannerOf(address);
 
     /// <summary>Whether an attribute names a picture: an address of one by any name, a style with one in it, or the id of a symbol.</summary>
     /// <param name="element">The element's name.</param>

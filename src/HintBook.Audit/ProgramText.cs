@@ -34,12 +34,13 @@ internal static partial class ProgramText
     public static IEnumerable<Piece> InScript(string text)
     {
         var code = ScriptPiece().Replace(text, Blank);
+        var pieces = ScriptPiece().Matches(text);
         return
         [
-            .. from match in ScriptPiece().Matches(text)
+            .. from match in pieces
                from form in Forms(Said(match.Groups["text"].Value))
                select new Piece(form, match.Index, MannerOf(match)),
-            .. from match in ScriptPiece().Matches(text)
+            .. from match in pieces
                where MannerOf(match) == Manner.Quoted
                from picture in Pictures(Said(match.Groups["text"].Value), match.Index)
                select picture,

@@ -52,8 +52,8 @@ internal sealed partial class ReferenceRows
         Place(text, x, y);
     }
 
-    /// <summary>What the rows say. Rows that only number something aren't given.</summary>
-    public IEnumerable<string> Rows
+    /// <summary>What the rows say, and how that is to be taken. Rows that only number something aren't given.</summary>
+    public IEnumerable<(string Said, Manner Manner)> Rows
     {
         get
         {
@@ -61,17 +61,17 @@ internal sealed partial class ReferenceRows
             {
                 // Texts alone are read as the items of their drawing.
                 if (group != Texts && IsRow(groups[group]))
-                    yield return Joined(groups[group]);
+                    yield return (Joined(groups[group]), Manner.Items);
                 // "11", ":", "25".
                 if (group == Texts && groups[group].Contains(":"))
-                    yield return string.Concat(groups[group]);
+                    yield return (string.Concat(groups[group]), Manner.Remark);
             }
 
             if (hasTexts && hasReferences && IsRow(all))
-                yield return Joined(all);
+                yield return (Joined(all), Manner.Items);
             string[] read = [.. placed.OrderBy(one => one.Y).ThenBy(one => one.X).Select(one => one.Symbol)];
             if (placed.Count == all.Count && IsRow(read) && !read.SequenceEqual(all))
-                yield return Joined(read);
+                yield return (Joined(read), Manner.Items);
         }
     }
 

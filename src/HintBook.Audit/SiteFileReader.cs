@@ -14,8 +14,7 @@ internal static class SiteFileReader
     public static SiteFile Read(string folder, string path, Secrets secrets)
     {
         var file = TextReader(path) is { } read ? WithText(folder, path, text => read(path, text, secrets)) : Binary(folder, path, secrets);
-        var manner = PictureAddresses.AreIn(path) ? Manner.Picture : Manner.Address;
-        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", manner, secrets.Outside));
+        var named = secrets.IsEmpty ? [] : secrets.Listen(path).Hear(new(path, 0, 0, "in the file's name", PictureAddresses.MannerOf(path), secrets.Outside));
         return file with { Faults = [.. file.Faults, .. named, .. Exchanged(folder, path, secrets)] };
     }
 

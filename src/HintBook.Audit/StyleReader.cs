@@ -21,18 +21,18 @@ internal static partial class StyleReader
                 [
                     .. from reference in references
                        let address = Uri.UnescapeDataString(reference.Address)
-                       let manner = PictureAddresses.AreIn(address) ? Manner.Picture : Manner.Address
+                       let manner = PictureAddresses.MannerOf(address)
                        from fault in listener.Hear(new(address, reference.Line, reference.Column, "in an address", manner, secrets.Outside))
                        select fault,
                     .. from row in Rows(references)
-                       from fault in listener.Hear(new(row, 0, 0, "in its addresses one by one", Manner.Items, secrets.Outside))
+                       from fault in listener.Hear(new(row.Said, 0, 0, "in its addresses one by one", row.Manner, secrets.Outside))
                        select fault,
                     .. PlainReader.Faults(path, text, secrets, ProgramText.InStyle(text), "in the style sheet"),
                 ],
         };
     }
 
-    private static IEnumerable<string> Rows(ImmutableArray<Reference> references)
+    private static IEnumerable<(string Said, Manner Manner)> Rows(ImmutableArray<Reference> references)
     {
         var rows = new ReferenceRows();
         foreach (var reference in references)

@@ -80,7 +80,7 @@ public sealed class GateTests(ReadingRoom room) : IDisposable
 
         await reader.Page.Locator("[data-forget]").ClickAsync();
         await Assertions.Expect(reader.Page.Locator("html:not([data-opened])")).ToBeAttachedAsync();
-        await reader.Page.WaitForLoadStateAsync();
+        await reader.Page.Whole();
         await Scan(reader, site.PageOf(Last), BoxCode());
 
         await Assertions.Expect(reader.Page.Locator(Field)).ToBeVisibleAsync();

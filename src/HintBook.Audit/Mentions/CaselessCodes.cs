@@ -112,9 +112,7 @@ internal sealed partial class CaselessCodes
 
     // 蝉しぐれ: a Chinese letter before it makes another word of it.
     private static bool IsWithinWord(string source, int start, int end) =>
-        (start > 0 && IsChinese(source[start - 1])) || (IsChinese(source[end - 1]) && end < source.Length && IsChinese(source[end]));
-
-    private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
+        (start > 0 && WordBoundary.IsChinese(source[start - 1])) || (WordBoundary.IsChinese(source[end - 1]) && end < source.Length && WordBoundary.IsChinese(source[end]));
 
     private static bool IsSpokenOf(string source, int start, int end)
     {

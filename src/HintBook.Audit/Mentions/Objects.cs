@@ -148,7 +148,7 @@ internal sealed class Objects
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
     {
         if (numbers.Language.IsUnspaced)
-            return text.Words[last].End < source.Length && IsChinese(source[text.Words[last].End]) && IsChinese(source[text.Words[last].End - 1]);
+            return text.Words[last].End < source.Length && WordBoundary.IsChinese(source[text.Words[last].End]) && WordBoundary.IsChinese(source[text.Words[last].End - 1]);
         return (first > 0 && text.Words[first].Parting == Parting.Hyphen && source[text.Words[first].Start - 1] == '-')
             || (last + 1 < text.Words.Length && text.Words[last + 1].Parting == Parting.Hyphen && source[text.Words[last].End] == '-');
     }
@@ -181,8 +181,6 @@ internal sealed class Objects
             && !(numbers.Language.IsUnspaced && IsPartOfCompound(text, source, first, last))
             && !HasOtherAccents(source, text.Words[first].Start, text.Words[last].End, name, numbers.Language.HasCompounds);
     }
-
-    private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
 
     // "loupé" is no "loupe". What is written without any accent may have lost them.
     private static bool HasOtherAccents(string source, int start, int end, string name, bool hasDots)

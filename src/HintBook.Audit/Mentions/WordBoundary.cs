@@ -38,6 +38,9 @@ internal static class WordBoundary
         return true;
     }
 
+    /// <summary>Whether it is a Chinese letter (Unicode 15.0: CJK Unified Ideographs).</summary>
+    public static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
+
     private static char InHiragana(char letter) => letter is >= '\u30A1' and <= '\u30F6' ? (char)(letter - 0x60) : letter;
 
     private static bool IsHiragana(char letter) => letter is >= '\u3041' and <= '\u3096';
@@ -45,6 +48,4 @@ internal static class WordBoundary
     private static bool AreAlike(char one, char other) => (IsKatakana(one) && IsKatakana(other)) || (IsChinese(one) && IsChinese(other));
 
     private static bool IsKatakana(char letter) => letter is >= '\u30A1' and <= '\u30FE';
-
-    private static bool IsChinese(char letter) => letter is >= '\u4E00' and <= '\u9FFF';
 }

@@ -95,7 +95,7 @@ internal static partial class Invitations
     public static bool ToQueensOfAnyYear(string clue) => ToBees(clue) && !clue.Any(char.IsDigit);
 
     /// <summary>Whether a hyphen joins two words in it.</summary>
-    public static bool HasHyphens(string clue) => Hyphenated().IsMatch(clue);
+    public static bool HasHyphens(string clue) => Figures.Hyphens().IsMatch(clue);
 
     // Whether one of the pieces is written in none of the wholes.
     private static bool HasAnyOutside(IEnumerable<string> pieces, IEnumerable<string> wholes)
@@ -176,7 +176,7 @@ internal static partial class Invitations
 
     [GeneratedRegex(
         @"\b(?:railways?|timetable|station(?:master)?|military|24|twenty-four|Bahn|Bahnhof|Fahrplan"
-        + @"|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時|قطار|محطة|المحطة", Options)]
+        + @"|gare|horaires?|estación|horario|militärisch)\b|駅|時刻表|24時|قطار|محطة", Options)]
     private static partial Regex Railway();
 
     [GeneratedRegex(@"\b(?:day|Tag|jour|día)\b|日|يوم", Options)]
@@ -209,9 +209,6 @@ internal static partial class Invitations
 
     [GeneratedRegex("جمّ?ل|[أا]بجد|هجا|المدرس")]
     private static partial Regex ArabicOrder();
-
-    [GeneratedRegex(@"\p{L}[-‐‑]\p{L}", RegexOptions.CultureInvariant)]
-    private static partial Regex Hyphenated();
 
     [GeneratedRegex(@"\b(?:first|erste[nrs]?|premi(?:er|ère)|primer[oa]?)\b" + NotOfPart + "|最初|أول ", Options)]
     private static partial Regex First();

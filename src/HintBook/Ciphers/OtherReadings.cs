@@ -90,8 +90,9 @@ internal static class OtherReadings
             where text is not null
             select (Text: text, candidate.How, candidate.Kind, candidate.Likely);
         return read.Concat(StandingThere.In(clue, held).Select(one => (one.Text, one.How, Kind: ReadingKind.StandsThere, one.Likely)))
-            .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held) && !keys.Contains(Fit.Setting(one.Text, held)))
+            .Where(one => Fit.On(held, one.Text) && !Fit.Same(one.Text, code.Answer.Value, held))
             .Select(one => (one.How, one.Kind, Setting: Fit.Setting(one.Text, held), one.Likely))
+            .Where(one => !keys.Contains(one.Setting))
             .Select(one => new OtherReading(
                 one.Setting, one.How, one.Kind, one.Likely && (!lettered || IsMeant(one.Setting, one.Kind)), Reason(code, one.Setting)))
             .OrderByDescending(other => other.Likely)
@@ -214,7 +215,7 @@ internal static class OtherReadings
     private static bool IsKey(string told) => told.Length > 1 && told.All(char.IsAsciiDigit);
 
     private static bool IsSaid(string key, string clue) =>
-        TextPieces.Figures(clue).Contains(key) || string.Concat(TextPieces.Figures(clue)).Contains(key, StringComparison.Ordinal);
+        string.Concat(TextPieces.Figures(clue)).Contains(key, StringComparison.Ordinal);
 
     // Other habits of writing that change how many letters or words there are.
     private static IEnumerable<(string Text, string Says)> Spellings(string start)

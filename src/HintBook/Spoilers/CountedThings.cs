@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 
@@ -74,7 +73,7 @@ internal sealed class CountedThings(WordList words)
             {
                 // "In the photo five gulls" is no page.
                 if (!char.IsAsciiDigit(text.Bare(word)[0]) || measures.Of(text, source, i, next - 1) == Measured.No)
-                    counts.Add(new(Written(text, i, number), i, next - 1, sentence, MayBeArticle(text, i, number)));
+                    counts.Add(new(NumberReader.Written(text, i, number), i, next - 1, sentence, MayBeArticle(text, i, number)));
                 // "5 wheels": what is counted is no remark.
                 var isOfNoun = !words.Language.HasNoSpaces && next < text.Words.Length
                     && (text.Words[next].Gap & (Gap.Stop | Gap.Paragraph | Gap.Comma)) == Gap.None;
@@ -103,9 +102,6 @@ internal sealed class CountedThings(WordList words)
 
     // "One is gold" counts; the "une" of "une île" may be an article.
     private static bool MayBeArticle(WordReader text, int at, int number) => number == 1 && !char.IsAsciiDigit(text.Bare(text.Words[at])[0]);
-
-    private static string Written(WordReader text, int at, int number) =>
-        text.Bare(text.Words[at]) is var bare && char.IsAsciiDigit(bare[0]) ? bare.ToString() : number.ToString(CultureInfo.InvariantCulture);
 
     private void Tell(WordReader text, int first, int sentences, List<Mention> found)
     {

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Runtime.InteropServices;
 using HintBook.Spoilers.Languages;
 
@@ -19,10 +17,10 @@ internal sealed class LockTurns
     private readonly WordList words;
     private readonly NumberReader reader;
     private readonly Measures measures;
-    private readonly ImmutableArray<string> leftInRuns;
-    private readonly ImmutableArray<string> rightInRuns;
-    private readonly ImmutableArray<string> waysInRuns;
-    private readonly ImmutableArray<string> locksInRuns;
+    private readonly string[] leftInRuns;
+    private readonly string[] rightInRuns;
+    private readonly string[] waysInRuns;
+    private readonly string[] locksInRuns;
     private readonly Dictionary<string, Sign> signs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> codes = [];
     private readonly List<Item> items = [];
@@ -46,7 +44,7 @@ internal sealed class LockTurns
             }
         }
 
-        static ImmutableArray<string> Split(string list) => [.. list.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+        static string[] Split(string list) => list.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
     /// <summary>Adds a code of figures; others are left out.</summary>
@@ -68,7 +66,7 @@ internal sealed class LockTurns
     /// <param name="found">Gets the mentions.</param>
     public void In(WordReader text, string source, List<Mention> found)
     {
-        if (codes.Count == 0 || (words.Language.HasNoSpaces && !(HasAny(source, leftInRuns) && HasAny(source, rightInRuns))))
+        if (codes.Count == 0 || (words.Language.HasNoSpaces && !(Runs.HasAny(source, leftInRuns) && Runs.HasAny(source, rightInRuns))))
             return;
         Gather(text, source);
         if (!items.Exists(item => item.Sign == Sign.Left) || !items.Exists(item => item.Sign == Sign.Right))
@@ -106,7 +104,7 @@ internal sealed class LockTurns
                 // "90 degrees to the right" is no figure of a lock, and a sentence with it none of its turns.
                 var isMeasure = !isTurn && measures.Of(text, source, i, next - 1) != Measured.No;
                 items.Add(new(
-                    isMeasure ? Sign.Way : isTurn ? Sign.Number | Sign.Turn : Sign.Number, Written(text, i, number), i, next - 1, sentence));
+                    isMeasure ? Sign.Way : isTurn ? Sign.Number | Sign.Turn : Sign.Number, NumberReader.Written(text, i, number), i, next - 1, sentence));
                 i = next;
                 continue;
             }
@@ -126,36 +124,11 @@ internal sealed class LockTurns
         if (!words.Language.HasNoSpaces)
             return signs.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text.Bare(text.Words[at]), out var sign) ? sign : Sign.None;
         var behind = source.AsSpan(text.Words[at].Start);
-        var found = StartsWith(behind, leftInRuns) ? Sign.Left : StartsWith(behind, rightInRuns) ? Sign.Right : Sign.None;
-        found |= StartsWith(behind, waysInRuns) ? Sign.Way : Sign.None;
-        found |= StartsWith(behind, locksInRuns) ? Sign.Lock : Sign.None;
+        var found = Runs.StartsWithAny(behind, leftInRuns) ? Sign.Left : Runs.StartsWithAny(behind, rightInRuns) ? Sign.Right : Sign.None;
+        found |= Runs.StartsWithAny(behind, waysInRuns) ? Sign.Way : Sign.None;
+        found |= Runs.StartsWithAny(behind, locksInRuns) ? Sign.Lock : Sign.None;
         return found | (signs.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text.Bare(text.Words[at]), out var one) ? one & Sign.Turn : Sign.None);
     }
-
-    private static bool HasAny(string source, ImmutableArray<string> all)
-    {
-        foreach (var one in all)
-        {
-            if (source.Contains(one, StringComparison.Ordinal))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool StartsWith(ReadOnlySpan<char> text, ImmutableArray<string> all)
-    {
-        foreach (var one in all)
-        {
-            if (text.StartsWith(one, StringComparison.Ordinal))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static string Written(WordReader text, int at, int number) =>
-        text.Bare(text.Words[at]) is var bare && char.IsAsciiDigit(bare[0]) ? bare.ToString() : number.ToString(CultureInfo.InvariantCulture);
 
     private void Tell(WordReader text, ReadOnlySpan<Item> told, List<Mention> found)
     {

@@ -16,6 +16,10 @@ internal sealed class NumberReader(WordList words)
         && (words.FigureOf(text.Words[at].Id) is { Kind: not FigureKind.Again }
             || (text.Words[at].Length is > 0 and <= MostFigures && char.IsAsciiDigit(text.Bare(text.Words[at])[0])));
 
+    /// <summary>The figures of a number that begins at a word: as they stand there, with their noughts, or those of its words.</summary>
+    public static string Written(WordReader text, int at, int number) =>
+        text.Bare(text.Words[at]) is var bare && char.IsAsciiDigit(bare[0]) ? bare.ToString() : number.ToString(CultureInfo.InvariantCulture);
+
     /// <summary>Reads the number that begins at a word.</summary>
     /// <param name="text">The words.</param>
     /// <param name="at">The word; the one behind the number afterwards.</param>

@@ -15,12 +15,7 @@ internal sealed class Surroundings(WordList words)
     private const int MostToApart = 14;
     private const int MostLettersToApart = 24;
     private static readonly System.Buffers.SearchValues<char> Money = System.Buffers.SearchValues.Create("£$€¥￥円");
-    private readonly string[] oneOf = SeveralWords.Of(words.Language.Code).OneOf.Split("; ", StringSplitOptions.RemoveEmptyEntries);
-    private readonly string[] apartInRuns = SeveralWords.Of(words.Language.Code).Apart.Split(' ');
-    private readonly string[] apieceInRuns = SeveralWords.Of(words.Language.Code).Apiece.Split(' ');
-    private readonly HashSet<string> apart = BareOf(words, SeveralWords.Of(words.Language.Code).Apart);
-    private readonly HashSet<string> each = BareOf(words, SeveralWords.Of(words.Language.Code).Each);
-    private readonly HashSet<string> apiece = BareOf(words, SeveralWords.Of(words.Language.Code).Apiece);
+    private readonly SeveralSets several = SeveralSets.Of(words);
     private readonly bool hasPronouns = words.Language.Code is "fr" or "es";
     private readonly int reach = words.Language.HasNoSpaces ? 4 * MostWords : MostWords;
 
@@ -576,12 +571,12 @@ internal sealed class Surroundings(WordList words)
         if (words.Language.HasNoSpaces)
         {
             var behind = source.AsSpan(text.Words[last].End, Math.Min(MostLettersToApart, source.Length - text.Words[last].End));
-            return StartsWithAny(behind, oneOf) && ContainsAny(behind, apartInRuns);
+            return Runs.StartsWithAny(behind, several.OneOf) && Runs.HasAny(behind, several.ApartInRuns);
         }
 
         var before = source.AsSpan(0, text.Words[first].Start).TrimEnd();
         var isOne = false;
-        foreach (var phrase in oneOf)
+        foreach (var phrase in several.OneOf)
         {
             isOne |= before.EndsWith(phrase, StringComparison.OrdinalIgnoreCase)
                 && (before.Length == phrase.Length || !char.IsLetter(before[before.Length - phrase.Length - 1]));
@@ -589,7 +584,7 @@ internal sealed class Surroundings(WordList words)
 
         for (var i = last + 1; isOne && i < text.Words.Length && i <= last + MostToApart && (text.Words[i].Gap & (Gap.Stop | Gap.Paragraph)) == Gap.None; i++)
         {
-            if (IsOne(apart, text, i))
+            if (SeveralSets.Has(several.Apart, text, i))
                 return true;
         }
 
@@ -610,11 +605,11 @@ internal sealed class Surroundings(WordList words)
         var end = source.IndexOfAny(['\n', ';', '。'], text.Words[last].End);
         var line = source.AsSpan(text.Words[last].End, (end < 0 ? source.Length : end) - text.Words[last].End);
         if (words.Language.HasNoSpaces)
-            return line.ContainsAny(Money) && ContainsAny(line, apieceInRuns);
+            return line.ContainsAny(Money) && Runs.HasAny(line, several.ApieceInRuns);
         var (isApiece, isMoney) = (false, line.ContainsAny(Money));
         for (var i = last + 1; i < text.Words.Length && text.Words[i].End <= text.Words[last].End + line.Length; i++)
         {
-            isApiece |= IsOne(apiece, text, i);
+            isApiece |= SeveralSets.Has(several.Apiece, text, i);
             isMoney |= Is(text.Words[i].Id, WordRole.Unit);
         }
 
@@ -642,49 +637,12 @@ internal sealed class Surroundings(WordList words)
         var hasAnd = article > 0 && Is(text.Words[article - 1].Id, WordRole.And);
         for (var i = last + 1; isCertain && i < text.Words.Length && i <= last + MostToEach && (text.Words[i].Gap & Ending) == Gap.None; i++)
         {
-            if (hasAnd && IsOne(each, text, i))
+            if (hasAnd && SeveralSets.Has(several.Each, text, i))
                 return true;
             hasAnd |= Is(text.Words[i].Id, WordRole.And) || words.IsBehindAnd(text.Bare(text.Words[i]));
         }
 
         return false;
-    }
-
-    private static bool StartsWithAny(ReadOnlySpan<char> text, string[] all)
-    {
-        foreach (var one in all)
-        {
-            if (text.StartsWith(one, StringComparison.Ordinal))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool ContainsAny(ReadOnlySpan<char> text, string[] all)
-    {
-        foreach (var one in all)
-        {
-            if (text.Contains(one, StringComparison.Ordinal))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool IsOne(HashSet<string> all, WordReader text, int at) => all.GetAlternateLookup<ReadOnlySpan<char>>().Contains(text.Bare(text.Words[at]));
-
-    private static HashSet<string> BareOf(WordList words, string list)
-    {
-        var reader = new WordReader(words);
-        var all = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var word in words.Language.HasNoSpaces ? [] : list.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            reader.Read(word);
-            all.Add(reader.Bare(reader.Words[^1]).ToString());
-        }
-
-        return all;
     }
 
     /// <summary>Whether a step stands in brackets behind it, as in a list of parts: <c>sponge (stage 2)</c>, <c>canard en buis (étape 4)</c>.</summary>

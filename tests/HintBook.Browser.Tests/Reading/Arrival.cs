@@ -26,6 +26,12 @@ internal static class Arrival
     private static async Task ArriveAt(this IPage page, Regex address)
     {
         await Assertions.Expect(page).ToHaveURLAsync(address, new() { Timeout = Patience });
+        await page.Whole();
+    }
+
+    /// <summary>Waits until the page at which a window has arrived is there as a whole.</summary>
+    public static async Task Whole(this IPage page)
+    {
         // On a busy machine the event was missed all the same in one run (2026-11-29), so the page itself is asked from time to time.
         for (var glances = Patience / Glance; ; glances--)
         {

@@ -74,7 +74,8 @@ internal static class Colours
     {
         var figures = bands.Rows.Length < 5 ? 2 : 3;
         var noughts = bands.Rows[figures].Gives[0] - '0';
-        return bands with { Text = bands.Text[..figures] + new string('0', noughts), ForNext = bands.Text[..figures] + new string('0', noughts) };
+        var ohms = bands.Text[..figures] + new string('0', noughts);
+        return bands with { Text = ohms, ForNext = ohms };
     }
 
     // Which colours, by their figures on a resistor, stand for which figures.

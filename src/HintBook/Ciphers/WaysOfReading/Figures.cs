@@ -59,6 +59,7 @@ internal static partial class Figures
         },
     };
 
+    /// <summary>Hyphens that join two words.</summary>
     [GeneratedRegex(@"(?<=\p{L})[-‐‑](?=\p{L})", RegexOptions.CultureInvariant)]
-    private static partial Regex Hyphens();
+    public static partial Regex Hyphens();
 }

@@ -29,6 +29,30 @@ internal static class Runs
         start > 1 && text[start - 1] == 'の'
         && Array.Exists(MadeOf, material => text.AsSpan(0, start - 1).EndsWith(material, StringComparison.Ordinal));
 
+    /// <summary>Whether a text begins with any of several.</summary>
+    public static bool StartsWithAny(ReadOnlySpan<char> text, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (text.StartsWith(one, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether any of several stands in a text.</summary>
+    public static bool HasAny(ReadOnlySpan<char> text, string[] all)
+    {
+        foreach (var one in all)
+        {
+            if (text.Contains(one, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>How a stretch of a text stands there.</summary>
     public static Standing StandingOf(string text, int start, int end)
     {
