@@ -112,7 +112,8 @@ internal sealed partial class CaselessCodes
 
     // 蝉しぐれ: a Chinese letter before it makes another word of it.
     private static bool IsWithinWord(string source, int start, int end) =>
-        (start > 0 && WordBoundary.IsChinese(source[start - 1])) || (WordBoundary.IsChinese(source[end - 1]) && end < source.Length && WordBoundary.IsChinese(source[end]));
+        (start > 0 && WordBoundary.IsChinese(source[start - 1]))
+        || (WordBoundary.IsChinese(source[end - 1]) && end < source.Length && WordBoundary.IsChinese(source[end]));
 
     private static bool IsSpokenOf(string source, int start, int end)
     {

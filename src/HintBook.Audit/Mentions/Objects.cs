@@ -148,7 +148,8 @@ internal sealed class Objects
     private bool IsPartOfCompound(FoldedText text, string source, int first, int last)
     {
         if (numbers.Language.IsUnspaced)
-            return text.Words[last].End < source.Length && WordBoundary.IsChinese(source[text.Words[last].End]) && WordBoundary.IsChinese(source[text.Words[last].End - 1]);
+            return text.Words[last].End < source.Length && WordBoundary.IsChinese(source[text.Words[last].End])
+                && WordBoundary.IsChinese(source[text.Words[last].End - 1]);
         return (first > 0 && text.Words[first].Parting == Parting.Hyphen && source[text.Words[first].Start - 1] == '-')
             || (last + 1 < text.Words.Length && text.Words[last + 1].Parting == Parting.Hyphen && source[text.Words[last].End] == '-');
     }

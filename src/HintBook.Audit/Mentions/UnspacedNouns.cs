@@ -54,7 +54,8 @@ internal sealed class UnspacedNouns
 
     // 枠と滑車.webp
     private static bool IsWhole(string source, int start, int end) =>
-        !(source[start] >= '\u4E00' && ((start > 0 && WordBoundary.IsChinese(source[start - 1])) || (end < source.Length && WordBoundary.IsChinese(source[end]))))
+        !(source[start] >= '\u4E00'
+            && ((start > 0 && WordBoundary.IsChinese(source[start - 1])) || (end < source.Length && WordBoundary.IsChinese(source[end]))))
         && WordBoundary.IsApart(source, start, end);
 
     // ろくろを, 千鳥が, 分銅の裏: no letter of its own kind stands beside it.

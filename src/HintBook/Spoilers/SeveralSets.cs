@@ -2,7 +2,9 @@ using HintBook.Spoilers.Languages;
 
 namespace HintBook.Spoilers;
 
-/// <summary>The words of <see cref="SeveralWords"/> as texts are read: in sets of bare letters, or where no spaces part the words as they are written.</summary>
+/// <summary>
+/// The words of <see cref="SeveralWords"/> as texts are read: in sets of bare letters, or where no spaces part the words as they are written.
+/// </summary>
 internal sealed record SeveralSets
 {
     /// <summary>Phrases before a noun in the plural, or behind it in Japanese, that mean one of them.</summary>
